@@ -1,0 +1,34 @@
+/** Where in a plan's text: line and column both count from 1. */
+export type Place = { readonly file: string; readonly line: number; readonly column: number };
+
+/** A problem stops a plan from being used; a doubt is told and the plan goes on. */
+export type Weight = "problem" | "doubt";
+
+/**
+ * Something wrong, or doubtful, in what a gardener wrote.
+ * `is` says what stands there, `shouldBe` what would be right or what to do; both are sentences
+ * without their full stop. `code` is stable, in kebab-case, and listed in plan/codes.ts.
+ */
+export type Problem = {
+  readonly code: string;
+  readonly weight: Weight;
+  readonly at: Place;
+  readonly is: string;
+  readonly shouldBe: string;
+};
+
+/** One line for a person: `plans/x/2027.yaml:12:5: what is wrong. what would be right.` */
+export function sayProblem(problem: Problem): string {
+  const { file, line, column } = problem.at;
+  return `${file}:${line}:${column}: ${problem.is}. ${problem.shouldBe}.`;
+}
+
+/** In the order a reader meets them: by line, column, then code. */
+export function inOrder(problems: readonly Problem[]): readonly Problem[] {
+  return [...problems].sort(
+    (a, b) =>
+      a.at.line - b.at.line ||
+      a.at.column - b.at.column ||
+      (a.code < b.code ? -1 : a.code > b.code ? 1 : 0),
+  );
+}

@@ -1,0 +1,36 @@
+import type { Day } from "../days/day.ts";
+
+/** Which of the two sets an event is in; warnings stand in both, alike. */
+export type EventSet = "sessions" | "tasks" | "both";
+
+/**
+ * One entry of a calendar, made once for the garden; a feed only filters. Text is plain, lines ended by \n,
+ * without the link, which is added from the feed's own address.
+ */
+export type Event = {
+  /** What the UID is made of: a task id, `person/2027-05-08`, or `person/open`. Unique within a set. */
+  readonly key: string;
+  readonly set: EventSet;
+  readonly kind: "session" | "task" | "rung" | "daily" | "warning" | "open" | "season";
+  /** Ids of the tasks told in it, lead first; empty for the season's own line. */
+  readonly tasks: readonly string[];
+  /** Keys of people; empty: everybody. */
+  readonly people: readonly string[];
+  /** Keys of beds it touches, sorted. */
+  readonly beds: readonly string[];
+  readonly title: string;
+  /** For the household. */
+  readonly text: string;
+  /** For a reader's link: no people, no absences, no place. */
+  readonly readerText: string;
+  /** Trade words for the calendar's own filter: practice names, sorted. */
+  readonly categories: readonly string[];
+  readonly when:
+    | { readonly kind: "all day"; readonly day: Day }
+    /** Instants in ms since 1970 UTC; from < to. */
+    | { readonly kind: "timed"; readonly from: number; readonly to: number };
+  /** Busy in the calendar: sessions, rungs and bringings in. */
+  readonly busy: boolean;
+  /** Minutes before the start (before midnight for all-day) that a reminder rings. */
+  readonly remindMinutesBefore: number;
+};
