@@ -17,30 +17,32 @@ export type Figure<T> = { readonly value: T; readonly source: Source };
 export type Range = readonly [least: number, most: number];
 
 /**
- * How much frost a crop stands, in the classes of Purdue HO-203: very hardy (hard frosts for short
- * periods), frost tolerant (light frosts), tender (killed by frost), warm loving (no cold at all).
+ * How much frost a crop stands: very hardy (hard frosts for short periods), frost tolerant (light frosts),
+ * tender (killed by frost), warm loving (no cold at all).
+ * Source: the classes of Purdue University Extension HO-203, Vegetables: frost resistance.
  */
 export type FrostClass = "very hardy" | "frost tolerant" | "tender" | "warm loving";
 
-/** What a gardener begins with. */
-export type Start = "seed" | "plants" | "tubers" | "cloves";
+/** How a planting begins in this garden. `plants` are bought or given, ready to go out. */
+export type Start = "seed indoors" | "seed outdoors" | "plants" | "tubers" | "cloves";
 
 /** The botanical family in the trade's words; pests and rotations go by it. */
 export type Family =
-  | "nightshades"
+  | "nightshade family"
   | "carrot family"
   | "daisy family"
   | "beet family"
   | "onion family";
 
-/** How seed comes up: a row of the days table, taken whole or from the crop that stands in for this one. */
-export type Emergence = {
-  /** Row name in crops/emergence.ts. */
+/** How seed comes up: a row of the days table, its own or that of a crop that comes up alike. */
+export type FromSeed = {
+  readonly kind: "table";
   readonly row: string;
-  /** Whether the row is another crop's that comes up alike. */
-  readonly standsIn: boolean;
-  readonly source: Source;
+  readonly standsIn: Figure<string> | null;
 };
+
+/** How a tuber or clove comes up: days after planting, whatever the soil. */
+export type FromTuber = { readonly kind: "days"; readonly days: Figure<Range> };
 
 /** One thinning. `daysAfterUp` sets the day; the height is the sign the gardener looks for. */
 export type Thinning = {
@@ -48,16 +50,17 @@ export type Thinning = {
   readonly daysAfterUp: Figure<Range>;
   readonly heightCm: Figure<Range>;
   readonly apartCm: Figure<Range>;
-  /** What the thinnings are good for, or how to take them out: a short clause, or null. */
-  readonly note: string | null;
+  /** A full sentence on how, or on what the thinnings are good for. */
+  readonly how: string;
 };
 
 /** Raising plants under cover, counted back from the day they go out. */
 export type Indoors = {
   readonly weeksToSettingOut: Figure<Range>;
   readonly soilTempC: Figure<number>;
+  readonly depthCm: Figure<Range>;
+  /** Days after up to a bigger pot; null where plants stay in their cells. */
   readonly potOnDaysAfterUp: Figure<Range> | null;
-  /** Days of hardening off; the gardener's plan may retune it. */
   readonly hardenDays: Figure<number>;
   /** Nights out only where they stay above this [°C]. */
   readonly nightFloorC: Figure<number>;
@@ -68,42 +71,95 @@ export type Outdoors = {
   readonly depthCm: Figure<Range>;
   readonly apartCm: Figure<Range>;
   readonly rowsCm: Figure<number>;
-  /** Soil at planting depth on the day seed, tuber or clove goes in. */
+  /** Soil at planting depth from which it goes in; below it, it rots. */
   readonly soilMinC: Figure<number>;
-  /** Earliest and latest weeks from the frost date of raised plants or seed; negative is before it. */
-  readonly weeksFromLastFrost: Figure<Range>;
+  /** Earliest weeks from the last frost at the risk for seed, negative before it; null: frost does not matter. */
+  readonly weeksFromLastFrost: Figure<number> | null;
+  /** Above this soil the seed sleeps; null where none is known. */
+  readonly soilMaxC: Figure<number> | null;
 };
 
 /** Setting raised plants out. */
 export type SettingOut = {
-  readonly weeksFromLastFrost: Figure<Range>;
+  /** Weeks from the last frost at the risk for raised plants, negative before it. */
+  readonly weeksFromLastFrost: Figure<number>;
   readonly soilMinC: Figure<number> | null;
   readonly apartCm: Figure<number>;
   readonly rowsCm: Figure<number>;
-  /** What must be at hand in that hour: stakes, collars, net. */
+  /** What must be at hand in that hour. */
   readonly things: readonly string[];
+  readonly how: string;
 };
 
-/** Filling a bag or earthing up a row. */
+/** Earthing up a row, or filling a bag. Shoots and tops are heights in clear above the soil. */
 export type Hilling = {
-  readonly shootCm: Figure<Range>;
-  readonly daysFromPlanting: Figure<Range>;
+  readonly firstDaysAfterPlanting: Figure<Range>;
   readonly daysBetween: Figure<Range>;
-  readonly tops: Figure<Range>;
+  readonly shootCm: Figure<Range>;
+  readonly topsLeftCm: Figure<Range>;
   readonly bagStartCm: Figure<Range>;
-  readonly coverCm: Figure<Range>;
-  readonly bagRimCm: Figure<number>;
+  readonly bagCoverCm: Figure<Range>;
+  readonly bagRimCm: Figure<Range>;
   readonly rowTotalCm: Figure<Range>;
+};
+
+/** A cover that goes on and comes off by the plant's stage. */
+export type CoverFacts = {
+  readonly against: "birds" | "leaf miners";
+  readonly onDaysAfterUp: Figure<number>;
+  readonly offDaysAfterUp: Figure<Range> | null;
+  readonly offSign: string;
+};
+
+/** Planted in autumn to stand the winter. */
+export type Overwinter = {
+  readonly plantDaysAfterKillingFrost: Figure<Range>;
+  readonly mulchCm: Figure<Range>;
+  readonly mulchDaysAfterKillingFrost: Figure<Range>;
+  /** Days after the last frost in spring. */
+  readonly harvestDaysAfterLastFrost: Figure<Range>;
+  readonly cutStalksDaysAfterLastFrost: Figure<Range>;
+  readonly cureWeeks: Figure<Range>;
 };
 
 /** How a crop is brought in. */
 export type Harvest = {
-  /** Days from sowing outdoors, or from setting out, to the first harvest; the plan's own days replace it. */
-  readonly days: Figure<Range> & { readonly from: "sowing" | "setting out" | "planting" };
+  readonly from: "sowing" | "setting out" | "planting";
+  /** Days to the first harvest; the plan's own days replace it. */
+  readonly days: Figure<Range>;
   readonly kind: "once" | "again and again" | "cut and come again";
-  /** Days between cuts, and how many; null for the other kinds. */
   readonly cuts: { readonly everyDays: Figure<Range>; readonly times: Figure<Range> } | null;
-  /** The plant's own sign that it is time. */
+  /** How long it may stand once ready, in days, before it spoils. */
+  readonly holdsDays: Figure<number>;
+  readonly verb: string;
+  /** The plant's own sign that it is time; a full sentence. */
   readonly sign: string;
   readonly how: string;
+  readonly caution: string | null;
+};
+
+/** Everything that is known of a crop. What a crop does not need is null or empty. */
+export type Crop = {
+  readonly key: string;
+  /** One and many, as a title says it: `beet`, `beets`. */
+  readonly one: string;
+  readonly many: string;
+  /** Other names of the trade, singular and plural, lower case. */
+  readonly alsoCalled: readonly string[];
+  readonly family: Family;
+  readonly frost: Figure<FrostClass>;
+  /** Ways it can begin, the usual one first. */
+  readonly starts: readonly Start[];
+  readonly comesUp: FromSeed | FromTuber;
+  /** Comes up so slowly that weeds are first. */
+  readonly slow: boolean;
+  readonly indoors: Indoors | null;
+  readonly settingOut: SettingOut | null;
+  readonly outdoors: Outdoors | null;
+  readonly thinnings: readonly Thinning[];
+  readonly hilling: Hilling | null;
+  readonly cover: CoverFacts | null;
+  readonly repeatEveryDays: Figure<Range> | null;
+  readonly overwinter: Overwinter | null;
+  readonly harvest: Harvest;
 };

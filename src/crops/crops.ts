@@ -1,0 +1,37 @@
+import { BEET_FAMILY } from "./beets.ts";
+import { CARROT_FAMILY } from "./carrots.ts";
+import { DAISY_FAMILY } from "./daisies.ts";
+import type { Crop } from "./facts.ts";
+import { NIGHTSHADES } from "./nightshades.ts";
+import { ONION_FAMILY } from "./onions.ts";
+
+/** Every crop the facts know, by family, then by name. */
+export const CROPS: readonly Crop[] = [
+  ...BEET_FAMILY,
+  ...CARROT_FAMILY,
+  ...DAISY_FAMILY,
+  ...NIGHTSHADES,
+  ...ONION_FAMILY,
+];
+
+const byKey = new Map(CROPS.map((crop) => [crop.key, crop]));
+const byName = new Map(
+  CROPS.flatMap((crop) =>
+    [crop.key, crop.one, crop.many, ...crop.alsoCalled].map((name) => [name, crop] as const),
+  ),
+);
+
+/** The crop of that key, or null where the facts have none. */
+export function cropOf(key: string): Crop | null {
+  return byKey.get(key) ?? null;
+}
+
+/** The crop that a gardener means by a name of the trade (`beetroot`, `Spuds`), or null. Case and spaces do not matter. */
+export function cropNamed(name: string): Crop | null {
+  return byName.get(name.trim().toLowerCase().replace(/\s+/g, " ")) ?? null;
+}
+
+/** Every name the facts understand, lower case, sorted. */
+export function cropNames(): readonly string[] {
+  return [...byName.keys()].sort();
+}

@@ -1,0 +1,85 @@
+import type { Crop } from "./facts.ts";
+import { CITE, common, derived, inchRange, memory, published } from "./figures.ts";
+
+/** Leaf lettuce: sown again and again, cut and comes again. */
+export const LETTUCE: Crop = {
+  key: "lettuce",
+  one: "lettuce",
+  many: "lettuce",
+  alsoCalled: ["lettuces", "leaf lettuce", "cutting lettuce", "salad leaves"],
+  family: "daisy family",
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  comesUp: { kind: "table", row: "lettuce", standsIn: null },
+  slow: false,
+  indoors: {
+    weeksToSettingOut: memory([3, 5], "Knott's Handbook for Vegetable Growers"),
+    soilTempC: common(18),
+    depthCm: common(inchRange(0.25, 0.25)),
+    potOnDaysAfterUp: null,
+    hardenDays: common(7),
+    nightFloorC: memory(
+      (45 - 32) / 1.8,
+      "extension tables of minimum temperatures for hardening off",
+    ),
+  },
+  settingOut: {
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMinC: null,
+    apartCm: published(8 * 2.54, CITE.colorado),
+    rowsCm: common(12 * 2.54),
+    things: ["a watering can"],
+    how: "Plant no deeper than they stood in their cells, and water in.",
+  },
+  outdoors: {
+    depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
+    apartCm: common(inchRange(0.5, 1)),
+    rowsCm: common(12 * 2.54),
+    soilMinC: published((45 - 32) / 1.8, CITE.kansas),
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMaxC: memory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([12, 18]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: derived(
+        inchRange(6, 8),
+        CITE.colorado,
+        "7 to 9 inches given there, an inch closer for cutting young",
+      ),
+      how: "Cut at ground level; the thinnings are the first salad.",
+    },
+  ],
+  hilling: null,
+  cover: {
+    against: "birds",
+    onDaysAfterUp: common(0),
+    offDaysAfterUp: common([24, 32]),
+    offSign: "The plants stand a hand high.",
+  },
+  repeatEveryDays: published([14, 14], CITE.floridaRepeat),
+  overwinter: null,
+  harvest: {
+    from: "sowing",
+    days: derived(
+      [45, 60],
+      CITE.colorado,
+      "60 days given there for a full plant, two weeks less for leaves a hand high",
+    ),
+    kind: "cut and come again",
+    cuts: {
+      everyDays: memory([14, 21], "usual extension advice"),
+      times: memory([2, 4], "usual extension advice"),
+    },
+    holdsDays: common(7),
+    verb: "Cut",
+    sign: "Leaves stand 4 to 6 inches tall.",
+    how: "Cut the outer leaves an inch above the crown and leave the heart; it grows again.",
+    caution: null,
+  },
+};
+
+/** The daisy family, for rotations and shared pests. */
+export const DAISY_FAMILY: readonly Crop[] = [LETTUCE];
