@@ -1,8 +1,8 @@
-import { createHash } from "node:crypto";
 import type { Event } from "../words/event.ts";
 import { headAndFoot } from "./head.ts";
 import { advance, type Ledger, type Telling } from "./ledger.ts";
 import { type Wording, writeEvent } from "./one.ts";
+import { printOf } from "./print.ts";
 import { uidOf } from "./uid.ts";
 
 const MS_PER_DAY = 86_400_000;
@@ -62,7 +62,7 @@ function tellingOf(event: Event, writing: Writing): Telling {
   const wording = wordingOf(event, writing);
   return {
     key: event.key,
-    print: printOf(wording),
+    print: printOf(JSON.stringify([FORM, wording])),
     when: whenOf(event.when),
     write: (revision) =>
       writeEvent({ ...wording, uid: uidOf(writing.garden, event.key) }, revision),
@@ -79,12 +79,6 @@ function wordingOf(event: Event, { quiet, reader, link }: Writing): Omit<Wording
     busy: event.busy,
     remindMinutesBefore: quiet ? null : event.remindMinutesBefore,
   };
-}
-
-function printOf(wording: Omit<Wording, "uid">): string {
-  return createHash("sha256")
-    .update(JSON.stringify([FORM, wording]))
-    .digest("base64url");
 }
 
 function whenOf(when: Event["when"]): string {
