@@ -1,15 +1,44 @@
+import { cloudflareTest, readD1Migrations } from "@cloudflare/vitest-pool-workers";
 import { defineConfig } from "vitest/config";
 
+const root = new URL("..", import.meta.url).pathname;
+
+/** These want the platform's own runtime and store; everything else is pure and runs in plain Node. */
+const inWorker = [
+  "tests/worker.test.ts",
+  "tests/store/{feeds,gardens,plans}.test.ts",
+  "tests/web/{app,feed,home,plans,render}.test.ts",
+];
+
 export default defineConfig({
-  root: new URL("..", import.meta.url).pathname,
+  root,
   test: {
     projects: [
       {
         test: {
           name: "core",
           environment: "node",
-          include: ["tests/**/*.test.ts"],
-          exclude: ["tests/web/**", "tests/store/**", "tests/worker.test.ts", "tests/bench/**"],
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: [...inWorker, "tests/bench/**"],
+        },
+      },
+      {
+        plugins: [
+          cloudflareTest(async () => ({
+            wrangler: { configPath: `${root}wrangler.toml` },
+            miniflare: {
+              cf: false,
+              bindings: {
+                SECRET: "a secret for tests, of more than 32 characters",
+                MIGRATIONS: await readD1Migrations(`${root}src/store/migrations`),
+              },
+            },
+          })),
+        ],
+        test: {
+          name: "worker",
+          include: inWorker,
+          setupFiles: ["tests/store/migrate.ts"],
         },
       },
     ],

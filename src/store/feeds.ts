@@ -1,0 +1,146 @@
+import type { Ledger } from "../calendar/ledger.ts";
+import { pack, unpack } from "./bytes.ts";
+import { gardenFrom, gardenStatements, type StoredGarden } from "./gardens.ts";
+
+/** Which feed of a garden: the link's part of the path and what follows the link (`quiet/tasks.ics`). */
+export type FeedKey = { readonly garden: string; readonly link: string; readonly feed: string };
+
+/** What a feed was made from: the garden's revision, the code, and the instant [ms] its horizon ends. */
+export type MadeFrom = { readonly revision: number; readonly code: string; readonly until: number };
+
+/** What a poll needs. `packed` is the body as the store keeps it, `size` its plain bytes, `lastModified` whole seconds [ms]. */
+export type Polled = {
+  readonly revoked: boolean;
+  readonly revision: number;
+  readonly stored:
+    | (MadeFrom & {
+        readonly packed: string;
+        readonly size: number;
+        readonly print: string;
+        readonly lastModified: number;
+      })
+    | null;
+};
+
+/** Everything a poll needs in one query, or null where there is no such garden. */
+export async function pollFeed(db: D1Database, key: FeedKey): Promise<Polled | null> {
+  const row = await db
+    .prepare(
+      `SELECT g.revision AS now, r.link AS revoked, f.body AS packed, f.size, f.print,
+          f.last_modified AS lastModified, f.revision, f.code, f.until
+        FROM gardens AS g
+        LEFT JOIN revoked AS r ON r.garden = g.id AND r.link = ?2
+        LEFT JOIN feeds AS f ON f.garden = g.id AND f.link = ?2 AND f.feed = ?3
+        WHERE g.id = ?1`,
+    )
+    .bind(key.garden, key.link, key.feed)
+    .first<Row>();
+  if (row === null) return null;
+  const { now, revoked, ...feed } = row;
+  return { revoked: revoked !== null, revision: now, stored: isStored(feed) ? feed : null };
+}
+
+type Stored = NonNullable<Polled["stored"]>;
+type Maybe = { readonly [Name in keyof Stored]: Stored[Name] | null };
+type Row = Maybe & { readonly now: number; readonly revoked: string | null };
+
+function isStored(feed: Maybe): feed is Stored {
+  return feed.packed !== null;
+}
+
+/** A feed as it was last written, to be written again. */
+export type FeedRecord = MadeFrom & {
+  readonly link: string;
+  readonly feed: string;
+  readonly version: number;
+  readonly print: string;
+  readonly lastModified: number;
+  readonly ledger: Ledger;
+};
+
+const RECORD =
+  "link, feed, version, print, last_modified AS lastModified, ledger, revision, code, until";
+
+/** Gardens and feeds rendered at one go; a cron run takes the rest the next time. */
+const AT_ONCE = 25;
+
+/** A garden and some of its feeds, seen at one moment: one feed by its key, or all that `code` at `now` finds stale. */
+export async function loadFeeds(
+  db: D1Database,
+  garden: string,
+  which: FeedKey | { readonly code: string; readonly now: number },
+): Promise<{ readonly garden: StoredGarden; readonly feeds: readonly FeedRecord[] } | null> {
+  const wanted =
+    "feed" in which
+      ? db
+          .prepare(`SELECT ${RECORD} FROM feeds WHERE garden = ?1 AND link = ?2 AND feed = ?3`)
+          .bind(garden, which.link, which.feed)
+      : db
+          .prepare(`SELECT f.* FROM (SELECT garden, ${RECORD} FROM feeds WHERE garden = ?1) AS f
+            JOIN gardens AS g ON g.id = f.garden WHERE ${stale("?2", "?3")} LIMIT ${AT_ONCE}`)
+          .bind(garden, which.code, which.now);
+  const results = await db.batch<unknown>([...gardenStatements(db, garden), wanted]);
+  const stored = gardenFrom(results);
+  const rows = (results[2]?.results ?? []) as (Omit<FeedRecord, "ledger"> & { ledger: string })[];
+  const feeds = rows.map((row) => ({ ...row, ledger: JSON.parse(unpack(row.ledger)) }));
+  return stored && { garden: stored, feeds };
+}
+
+function stale(code: "?1" | "?2", now: "?2" | "?3"): string {
+  return `(f.revision <> g.revision OR f.code <> ${code} OR f.until <= ${now})
+    AND NOT EXISTS (SELECT 1 FROM revoked AS r WHERE r.garden = f.garden AND r.link = f.link)`;
+}
+
+/** Ids of gardens with a feed that is stale for `code` at `now`, longest waiting first, no more than one run can do. */
+export async function staleGardens(
+  db: D1Database,
+  { code, now }: { readonly code: string; readonly now: number },
+): Promise<readonly string[]> {
+  const found = await db
+    .prepare(
+      `SELECT g.id FROM feeds AS f JOIN gardens AS g ON g.id = f.garden WHERE ${stale("?1", "?2")}
+        GROUP BY g.id ORDER BY min(f.until), g.id LIMIT ${AT_ONCE}`,
+    )
+    .bind(code, now)
+    .all<{ readonly id: string }>();
+  return found.results.map((row) => row.id);
+}
+
+/** A feed just written. */
+export type Written = MadeFrom & {
+  readonly text: string;
+  readonly print: string;
+  readonly lastModified: number;
+  readonly ledger: Ledger;
+};
+
+/**
+ * Stores a feed over the record it was written from (null: there was none) and says true; false where somebody else was
+ * faster, and then theirs stays.
+ */
+export async function storeFeed(
+  db: D1Database,
+  key: FeedKey,
+  { over, written }: { readonly over: FeedRecord | null; readonly written: Written },
+): Promise<boolean> {
+  const { text, print, lastModified, ledger, revision, code, until } = written;
+  const done = await db
+    .prepare(over === null ? INSERT : UPDATE)
+    .bind(
+      ...[key.garden, key.link, key.feed, over?.version ?? 0, pack(text), byteLength(text)],
+      ...[print, lastModified, pack(JSON.stringify(ledger)), revision, code, until],
+    )
+    .run();
+  return done.meta.changes > 0;
+}
+
+const INSERT = `INSERT INTO feeds (garden, link, feed, version, body, size, print, last_modified, ledger, revision, code, until)
+  VALUES (?1, ?2, ?3, ?4 + 1, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12) ON CONFLICT DO NOTHING`;
+
+const UPDATE = `UPDATE feeds SET version = version + 1, body = ?5, size = ?6, print = ?7, last_modified = ?8,
+  ledger = ?9, revision = ?10, code = ?11, until = ?12
+  WHERE garden = ?1 AND link = ?2 AND feed = ?3 AND version = ?4`;
+
+function byteLength(text: string): number {
+  return new TextEncoder().encode(text).length;
+}

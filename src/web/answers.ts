@@ -1,0 +1,61 @@
+const EVERYWHERE = {
+  "Referrer-Policy": "no-referrer",
+  "X-Content-Type-Options": "nosniff",
+  "X-Robots-Tag": "noindex",
+} as const;
+
+const POLICY =
+  "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+/** The one answer for whatever is unknown, wrong, revoked or deleted: nothing in it tells which. */
+export function notFound(): Response {
+  return plain(404, "Nothing here. If this was a calendar link, ask its garden for a new one.\n");
+}
+
+/** For a method this path does not have; `allow` lists those it has. */
+export function notAllowed(allow: string): Response {
+  return plain(405, "Not that way.\n", { Allow: allow });
+}
+
+/** For now nothing can be answered; a calendar keeps what it has and asks again. */
+export function unavailable(): Response {
+  return plain(503, "Not just now. Please try again later.\n", { "Retry-After": "600" });
+}
+
+/** A short line of text, never stored on the way. */
+export function plain(status: number, text: string, more: Record<string, string> = {}): Response {
+  const type = { "Content-Type": "text/plain; charset=utf-8", "Cache-Control": "no-store" };
+  return new Response(text, { status, headers: { ...EVERYWHERE, ...type, ...more } });
+}
+
+/** Plain values, for programs. */
+export function json(status: number, value: unknown, more: Record<string, string> = {}): Response {
+  const type = { "Content-Type": "application/json; charset=utf-8" };
+  return plain(status, `${JSON.stringify(value)}\n`, { ...type, ...more });
+}
+
+/** A page for a person, which may show nothing and send nothing that is not from here. */
+export function page(status: number, html: string): Response {
+  return plain(status, html, {
+    "Content-Type": "text/html; charset=utf-8",
+    "Cache-Control": "private, no-cache",
+    "Content-Security-Policy": POLICY,
+  });
+}
+
+/** The pages' stylesheet. */
+export function stylesheet(css: string): Response {
+  return plain(200, css, {
+    "Content-Type": "text/css; charset=utf-8",
+    "Cache-Control": "public, max-age=3600",
+  });
+}
+
+/** What a feed's answers carry with and without a body. */
+export function feedHeaders(): Record<string, string> {
+  return {
+    ...EVERYWHERE,
+    "Cache-Control": "private, max-age=900, stale-if-error=604800",
+    Vary: "Accept-Encoding",
+  };
+}

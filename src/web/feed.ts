@@ -1,0 +1,89 @@
+import type { Feed } from "../links/feeds.ts";
+import { type Link, writeSegment } from "../links/segment.ts";
+import { gzipped, unpack } from "../store/bytes.ts";
+import { type FeedKey, type Polled, pollFeed } from "../store/feeds.ts";
+import { feedHeaders, notFound, unavailable } from "./answers.ts";
+import { logged, render } from "./render.ts";
+import type { Shell } from "./shell.ts";
+import { codingFor, etagOf, heldBy, isNotModified } from "./validators.ts";
+
+/** One poll of a feed over a good link; `behind` keeps work going after the answer. */
+export type Poll = {
+  readonly request: Request;
+  readonly link: Link;
+  readonly feed: Feed;
+  readonly behind: (work: Promise<unknown>) => void;
+};
+
+/**
+ * Answers a poll from stored bytes, with one query. What is stale is written behind the answer, and in front of it only
+ * where nothing is stored. With the store down, whoever holds a copy is told to keep it. Never a 200 that is not a
+ * whole calendar: one would empty the calendars of GNOME and Thunderbird.
+ */
+export async function answerPoll(shell: Shell, poll: Poll): Promise<Response> {
+  const { link, feed } = poll;
+  const key = { garden: link.garden, link: writeSegment(link), feed: feed.path };
+  try {
+    const polled = await pollFeed(shell.db, key);
+    if (polled === null || polled.revoked) return notFound();
+    if (polled.stored === null) return await inFront(shell, key, poll);
+    if (isStale(shell, polled.revision, polled.stored)) {
+      poll.behind(logged(key.garden, () => render(shell, key.garden, key)));
+    }
+    return answerStored(shell, poll, polled.stored);
+  } catch (error) {
+    console.error(`garden ${key.garden}: the store can't be read:`, error);
+    return withoutStore(poll.request);
+  }
+}
+
+type Stored = NonNullable<Polled["stored"]>;
+
+function isStale({ code, now }: Shell, revision: number, stored: Stored): boolean {
+  return stored.revision !== revision || stored.code !== code || stored.until <= now();
+}
+
+/** Writes the feed first, then answers what is stored, be it this one's work or a faster one's. */
+async function inFront(shell: Shell, key: FeedKey, poll: Poll): Promise<Response> {
+  const went = await logged(key.garden, () => render(shell, key.garden, key));
+  const polled = await pollFeed(shell.db, key);
+  if (polled?.stored) return answerStored(shell, poll, polled.stored);
+  return went ? notFound() : unavailable();
+}
+
+function answerStored({ epoch }: Shell, { request, feed }: Poll, stored: Stored): Response {
+  const coding = codingFor(request.cf?.clientAcceptEncoding ?? null);
+  const etag = etagOf(stored.print, epoch, coding);
+  const headers = {
+    ...feedHeaders(),
+    ETag: etag,
+    "Last-Modified": new Date(stored.lastModified).toUTCString(),
+  };
+  const { lastModified } = stored;
+  if (isNotModified(request.headers, { etag, lastModified })) {
+    return new Response(null, { status: 304, headers });
+  }
+  return coding === "gzip"
+    ? whole(gzipped(stored.packed), { ...headers, ...about(feed), "Content-Encoding": "gzip" })
+    : whole(new TextEncoder().encode(unpack(stored.packed)), { ...headers, ...about(feed) });
+}
+
+function whole(body: Uint8Array<ArrayBuffer>, headers: Record<string, string>): Response {
+  const length = { "Content-Length": String(body.length) };
+  return new Response(body, { headers: { ...headers, ...length }, encodeBody: "manual" });
+}
+
+function about(feed: Feed): Record<string, string> {
+  const name = feed.path.replaceAll("/", "-");
+  return {
+    "Content-Type": "text/calendar; charset=utf-8",
+    "Content-Disposition": `inline; filename="${name}"`,
+  };
+}
+
+function withoutStore(request: Request): Response {
+  const held = heldBy(request.headers);
+  if (!held.any) return unavailable();
+  const etag: Record<string, string> = held.etag === null ? {} : { ETag: held.etag };
+  return new Response(null, { status: 304, headers: { ...feedHeaders(), ...etag } });
+}

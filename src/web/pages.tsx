@@ -1,0 +1,153 @@
+import type { Child } from "hono/jsx";
+
+/** An address to subscribe to: what it is called and its address on the web (`https://…/sessions.ics`). */
+export type Subscription = { readonly name: string; readonly address: string };
+
+/** One event as a page tells it: `when` in words, `href` to its own page where there is one. */
+export type Job = {
+  readonly title: string;
+  readonly when: string;
+  readonly text: string;
+  readonly href: string | null;
+};
+
+/** What a garden's own page shows; `links` lead to other people's pages and are an owner's alone. */
+export type Home = {
+  readonly garden: string;
+  readonly first: readonly Subscription[];
+  readonly more: readonly Subscription[];
+  readonly links: readonly { readonly name: string; readonly href: string }[];
+  readonly jobs: readonly Job[];
+};
+
+/** The front page: what this is, and no garden's name. */
+export function frontPage(): string {
+  return sheet(
+    "Sowbell",
+    <p>
+      Sowbell rings for the garden: it turns a garden's plan into a calendar that says what to do
+      next, and moves when the season does. Each garden has its own private links; whoever keeps the
+      plan can give you yours.
+    </p>,
+  );
+}
+
+/** A garden's own page: what to subscribe to, and the next two weeks as they are told today. */
+export function homePage({ garden, first, more, links, jobs }: Home): string {
+  return sheet(
+    garden,
+    <>
+      <h2>In your calendar</h2>
+      <p>One tap adds it to your calendar, which then keeps itself up to date.</p>
+      <Subscriptions them={first} />
+      <details>
+        <summary>More calendars</summary>
+        <Subscriptions them={more} />
+      </details>
+      {links.length > 0 && (
+        <details>
+          <summary>Links to hand on</summary>
+          {links.map(({ name, href }) => (
+            <p>
+              <a href={href}>{name}</a>
+            </p>
+          ))}
+        </details>
+      )}
+      <h2>The next two weeks</h2>
+      <Jobs them={jobs} none="Nothing is due in the next two weeks." />
+    </>,
+  );
+}
+
+/** One event's page, with the days that do no harm for each task in it. */
+export function jobPage(
+  garden: string,
+  { job, windows }: { readonly job: Job; readonly windows: readonly string[] },
+  home: string,
+): string {
+  return sheet(
+    job.title,
+    <>
+      <p class="faint">{job.when}</p>
+      <p class="text">{job.text}</p>
+      {windows.map((window) => (
+        <p>{window}</p>
+      ))}
+      <p>
+        <a href={home}>{garden}</a>
+      </p>
+    </>,
+  );
+}
+
+/** The page of an event that is no more, with what comes next. */
+export function gonePage(garden: string, jobs: readonly Job[], home: string): string {
+  return sheet(
+    "This one is off the list",
+    <>
+      <p>
+        It was done, has moved into another visit, or the plan no longer needs it. Your calendar
+        will catch up by itself.
+      </p>
+      <h2>What comes next</h2>
+      <Jobs them={jobs} none="Nothing is due in the next two weeks." />
+      <p>
+        <a href={home}>{garden}</a>
+      </p>
+    </>,
+  );
+}
+
+function Subscriptions({ them }: { readonly them: readonly Subscription[] }) {
+  return (
+    <dl>
+      {them.map(({ name, address }) => (
+        <>
+          <dt>{name}</dt>
+          <dd>
+            <a href={address.replace(/^https?:/, "webcal:")}>Add to my calendar</a>
+          </dd>
+          <dd class="faint">
+            or copy <code>{address}</code>
+          </dd>
+        </>
+      ))}
+    </dl>
+  );
+}
+
+function Jobs({ them, none }: { readonly them: readonly Job[]; readonly none: string }) {
+  if (them.length === 0) return <p>{none}</p>;
+  return (
+    <>
+      {them.map(({ title, when, text, href }) => (
+        <>
+          <h3>{href === null ? title : <a href={href}>{title}</a>}</h3>
+          <p class="faint">{when}</p>
+          <p class="text">{text}</p>
+        </>
+      ))}
+    </>
+  );
+}
+
+function sheet(title: string, children: Child): string {
+  const page = (
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>{title}</title>
+        <link rel="stylesheet" href="/paper.css" />
+      </head>
+      <body>
+        <main>
+          <h1>{title}</h1>
+          {children}
+        </main>
+      </body>
+    </html>
+  );
+  return `<!doctype html>${page}`;
+}

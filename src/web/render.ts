@@ -1,0 +1,163 @@
+import { createHash } from "node:crypto";
+import type { Told } from "../feed.ts";
+import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
+import { pathOf } from "../links/mac.ts";
+import { type Link, readSegment } from "../links/segment.ts";
+import {
+  type FeedKey,
+  type FeedRecord,
+  loadFeeds,
+  staleGardens,
+  storeFeed,
+} from "../store/feeds.ts";
+import { keepStanding, type StoredGarden } from "../store/gardens.ts";
+import { keepReading } from "../store/plans.ts";
+import type { Shell } from "./shell.ts";
+import { lastModifiedAt } from "./validators.ts";
+
+/** Times that a garden which changes while it is being told is told again. */
+const TRIES = 3;
+
+/**
+ * Writes one feed, or every stale one of a garden, from what is stored. Throws where it can't be written, and leaves
+ * what was stored; of many, one that fails keeps no other waiting. A garden that changes meanwhile is told again. A
+ * feed of a bed or a person that no plan has is not begun.
+ */
+export async function render(
+  shell: Shell,
+  garden: string,
+  which: FeedKey | "stale",
+): Promise<void> {
+  for (let tries = 0; tries < TRIES; tries += 1) {
+    const now = shell.now();
+    const stale = { code: shell.code, now };
+    const had = await loadFeeds(shell.db, garden, which === "stale" ? stale : which);
+    if (had === null) return;
+    if (await readAnew(shell, had.garden)) continue;
+    if (which === "stale" && had.feeds.length === 0) return;
+    const at = await toldAt(shell, had.garden, now);
+    if (at === null) continue;
+    if (which !== "stale") return renderOne(shell, at, { ...which, over: had.feeds[0] ?? null });
+    for (const over of had.feeds)
+      await logged(garden, () => renderOne(shell, at, { ...over, over }));
+    return;
+  }
+  throw new Error("it changed each time it was told");
+}
+
+/** The cron's work: gardens with stale feeds, one after another, so that one that fails keeps no other waiting. */
+export async function renderWaiting(shell: Shell): Promise<void> {
+  const waiting = await staleGardens(shell.db, { code: shell.code, now: shell.now() });
+  for (const garden of waiting) await logged(garden, () => render(shell, garden, "stale"));
+}
+
+/** Does the work and says whether it went well; a failure is logged with the garden's name and never with a link. */
+export async function logged(garden: string, work: () => Promise<void>): Promise<boolean> {
+  try {
+    await work();
+    return true;
+  } catch (error) {
+    console.error(`garden ${garden}: a feed could not be written:`, error);
+    return false;
+  }
+}
+
+/** Reads the texts again that an older code read, and says whether it did. One that no longer passes keeps its old reading. */
+async function readAnew({ db, core, code }: Shell, garden: StoredGarden): Promise<boolean> {
+  const old = garden.plans.filter((saved) => saved.readBy !== code);
+  for (const saved of old) {
+    const { text, file, beside } = saved;
+    const { plan } = core.readPlan(text, { garden: garden.id, file, beside });
+    await keepReading(db, garden.id, { ...saved, plan: plan ?? saved.plan, readBy: code });
+  }
+  return old.length > 0;
+}
+
+/** The garden told, with its standing kept; null where the garden changed meanwhile. */
+async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<At | null> {
+  const garden = { id: stored.id, plans: stored.plans.map((saved) => saved.plan) };
+  const horizon = shell.core.horizonAt(garden, now);
+  const told = shell.core.tell(garden, horizon, stored.standing);
+  const kept = await keepStanding(shell.db, stored, told.standing);
+  return kept ? { garden: stored, told, until: horizon.until, now } : null;
+}
+
+type At = {
+  readonly garden: StoredGarden;
+  readonly told: Told;
+  readonly until: number;
+  readonly now: number;
+};
+
+type Wanted = {
+  readonly link: string;
+  readonly feed: string;
+  readonly over: FeedRecord | null;
+};
+
+async function renderOne(shell: Shell, at: At, { link, feed: path, over }: Wanted): Promise<void> {
+  const { garden, until, now } = at;
+  const opened = readSegment(garden.id, link);
+  const feed = opened && readFeed(opened, path);
+  if (!opened || !feed || (over === null && !isKnown(garden, feed))) return;
+  const { text, ledger } = shell.core.writeCalendar({
+    ...tellingOf(shell, at, feed),
+    link: await linkOf(shell, garden, opened),
+    cause: causeOf(shell, at, over),
+    ledger: over?.ledger ?? null,
+  });
+  const print = createHash("sha256").update(text).digest("base64url");
+  const lastModified =
+    over?.print === print ? over.lastModified : lastModifiedAt(now, over?.lastModified ?? null);
+  const from = { revision: garden.revision, code: shell.code, until };
+  const written = { text, print, lastModified, ledger, ...from };
+  await storeFeed(shell.db, { garden: garden.id, link, feed: path }, { over, written });
+}
+
+function tellingOf({ core }: Shell, { garden, told }: At, feed: Feed) {
+  const { quiet, reader } = feed.choice;
+  const events = core.choose(told.events, feed.choice);
+  return { garden: garden.id, name: nameOf(garden, feed), events, quiet, reader };
+}
+
+/** Whether a plan has the bed and the person a feed is for. */
+function isKnown({ plans }: StoredGarden, { choice }: Feed): boolean {
+  const { bed, of } = choice;
+  const hasBed = bed === null || plans.some(({ plan }) => plan.beds.some((b) => b.key === bed));
+  const person = of === "household" ? null : of.person;
+  const hasPerson =
+    person === null || plans.some(({ plan }) => plan.people.some((p) => p.key === person));
+  return hasBed && hasPerson;
+}
+
+/** The instant [ms] of the newest of the causes for writing again: plans or diary, the horizon, the code. */
+function causeOf({ code }: Shell, { garden, now }: At, over: FeedRecord | null): number {
+  const causes = [garden.changedAt];
+  if (over !== null && over.until <= now) causes.push(over.until);
+  if (over !== null && over.code !== code) causes.push(now);
+  return Math.max(...causes);
+}
+
+/** The name a calendar shows: the garden's, and whose or which it is. */
+function nameOf({ plans }: StoredGarden, { choice }: Feed): string {
+  const newest = [...plans].reverse().map(({ plan }) => plan);
+  const { of, bed, kind } = choice;
+  const whose =
+    of === "household"
+      ? null
+      : newest.flatMap((plan) => plan.people).find((person) => person.key === of.person)?.name;
+  const where = newest.flatMap((plan) => plan.beds).find((b) => b.key === bed)?.name;
+  const rest = { sessions: "", tasks: "all tasks", warnings: "warnings" }[kind];
+  return [newest[0]?.name ?? "Garden", whose ?? where ?? rest].filter(Boolean).join(", ");
+}
+
+/** What gives an event's page under a link; a reader has none, since pages there lead to answers. */
+async function linkOf(
+  { key, origin }: Shell,
+  garden: StoredGarden,
+  link: Link,
+): Promise<((event: { readonly key: string }) => string) | null> {
+  if (link.role === "reader") return null;
+  const base = `${origin ?? garden.origin}${await pathOf(link, key)}`;
+  return (event) => `${base}${eventPath(event.key)}`;
+}

@@ -1,0 +1,57 @@
+import type { FeedChoice } from "../calendar/choose.ts";
+import type { Ledger } from "../calendar/ledger.ts";
+import type { Writing } from "../calendar/write.ts";
+import type { Garden, Horizon, Told } from "../feed.ts";
+import { keyFrom } from "../links/mac.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Problem } from "../problems/problem.ts";
+import type { Standing } from "../schedule/placed.ts";
+import type { Event } from "../words/event.ts";
+
+/** Where a plan's text comes from, and the texts of the files it names. */
+export type PlanAt = {
+  readonly garden: string;
+  readonly file: string;
+  readonly beside?: Readonly<Record<string, string>>;
+};
+
+/** The pure core as the shell calls it: a plan's text in, a calendar's text out. */
+export type Core = {
+  readPlan(
+    text: string,
+    at: PlanAt,
+  ): { readonly plan: Plan | null; readonly problems: readonly Problem[] };
+  horizonAt(garden: Garden, instant: number): Horizon;
+  tell(garden: Garden, horizon: Horizon, standing: Standing): Told;
+  choose(events: readonly Event[], choice: FeedChoice): readonly Event[];
+  writeCalendar(writing: Writing): { readonly text: string; readonly ledger: Ledger };
+};
+
+/**
+ * What a request works with. `now` gives ms since 1970 UTC; `code` tells one deploy from the next; `epoch` is part of
+ * every validator; `origin` is where links in events lead, null for the address a garden was last published at.
+ */
+export type Shell = {
+  readonly db: D1Database;
+  readonly key: CryptoKey;
+  readonly core: Core;
+  readonly now: () => number;
+  readonly code: string;
+  readonly epoch: string;
+  readonly origin: string | null;
+};
+
+/** The shell from the platform's bindings. Throws without a secret, since every link could then be forged. */
+export async function shellOf(bindings: Bindings, core: Core, now: () => number): Promise<Shell> {
+  const { DB, VERSION, SECRET, ORIGIN, EPOCH } = bindings;
+  const origin = ORIGIN ? new URL(ORIGIN).origin : null;
+  return {
+    db: DB,
+    key: await keyFrom(SECRET ?? ""),
+    core,
+    now,
+    code: `${VERSION.id} ${origin ?? ""}`.trim(),
+    epoch: EPOCH ?? "0",
+    origin,
+  };
+}

@@ -1,0 +1,57 @@
+/** How a body travels. */
+export type Coding = "gzip" | "identity";
+
+/**
+ * The coding for what a client said it takes; identity where it said nothing, or where gzip has weight 0.
+ * Source: RFC 9110, sections 8.4.1.3 and 12.5.3.
+ */
+export function codingFor(accepted: string | null): Coding {
+  const weights = new Map<string, number>();
+  for (const said of (accepted ?? "").toLowerCase().split(",")) {
+    const [name = "", ...rest] = said.split(";").map((part) => part.trim());
+    const weight = rest.find((part) => part.startsWith("q="))?.slice(2) ?? "1";
+    weights.set(name === "x-gzip" ? "gzip" : name, Number(weight));
+  }
+  return (weights.get("gzip") ?? weights.get("*") ?? 0) > 0 ? "gzip" : "identity";
+}
+
+/** A strong entity tag, quotes included: of the bytes' print, the epoch and the coding. Source: RFC 9110, section 8.8.3.3. */
+export function etagOf(print: string, epoch: string, coding: Coding): string {
+  return `"${print}.${epoch}${coding === "gzip" ? ".gz" : ""}"`;
+}
+
+/** The tags of an If-None-Match, without their `W/`; malformed text gives what can be read of it. */
+function tagsOf(header: string): readonly string[] {
+  return header.match(/"[\x21\x23-\x7e\x80-\xff]*"/g) ?? [];
+}
+
+/**
+ * Whether what the client has is what it would get. If-None-Match is compared weakly and goes before
+ * If-Modified-Since, even where only the latter fits; a date that can't be read is no condition.
+ * `lastModified` in ms since 1970 UTC, whole seconds. Source: RFC 9110, sections 13.1.2, 13.1.3 and 13.2.2.
+ */
+export function isNotModified(
+  headers: Headers,
+  has: { readonly etag: string; readonly lastModified: number },
+): boolean {
+  const tags = headers.get("if-none-match");
+  if (tags !== null) return tags.trim() === "*" || tagsOf(tags).includes(has.etag);
+  const since = Date.parse(headers.get("if-modified-since") ?? "");
+  return !Number.isNaN(since) && has.lastModified <= since;
+}
+
+/** Whether a client holds any copy at all, and the tag of it where it named exactly one. */
+export function heldBy(headers: Headers): { readonly any: boolean; readonly etag: string | null } {
+  const [first, ...more] = tagsOf(headers.get("if-none-match") ?? "");
+  const any = headers.has("if-none-match") || headers.has("if-modified-since");
+  return { any, etag: first !== undefined && more.length === 0 ? first : null };
+}
+
+/**
+ * When bytes that have just changed were last modified [ms, whole seconds]: now, and at least a second after the last
+ * time, since a client counts in seconds. `before` null: they never were anything else.
+ */
+export function lastModifiedAt(now: number, before: number | null): number {
+  const second = Math.floor(now / 1000) * 1000;
+  return before === null ? second : Math.max(second, before + 1000);
+}

@@ -1,0 +1,19 @@
+import { choose } from "./calendar/choose.ts";
+import { writeCalendar } from "./calendar/write.ts";
+import { horizonAt, tell } from "./feed.ts";
+import { readPlan } from "./plan/read.ts";
+import { app } from "./web/app.ts";
+import { renderWaiting } from "./web/render.ts";
+import { shellOf } from "./web/shell.ts";
+
+const core = { readPlan, horizonAt, tell, choose, writeCalendar };
+
+/** The edge entry: the real clock, the platform's bindings and the pure core, put together. */
+export default {
+  async fetch(request: Request, bindings: Bindings, behind: Behind): Promise<Response> {
+    return app.fetch(request, await shellOf(bindings, core, Date.now), behind);
+  },
+  async scheduled(_: unknown, bindings: Bindings): Promise<void> {
+    await renderWaiting(await shellOf(bindings, core, Date.now));
+  },
+};

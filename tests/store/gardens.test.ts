@@ -1,0 +1,108 @@
+import { env } from "cloudflare:workers";
+import { beforeAll, describe, expect, test } from "vitest";
+import type { Day } from "../../src/days/day.ts";
+import type { Plan } from "../../src/plan/plan.ts";
+import type { Standing } from "../../src/schedule/placed.ts";
+import { isOpen, keepStanding, openGarden, revoke } from "../../src/store/gardens.ts";
+import { savePlan } from "../../src/store/plans.ts";
+
+const SAVED_AT = Date.UTC(2027, 3, 1);
+const day = 20950 as Day;
+const standing: Standing = {
+  "2027/beet/thin/1": { day, earliest: day, due: day, latest: day, people: [] },
+};
+
+async function makeGarden(garden: string): Promise<void> {
+  const plan = { name: garden, year: 2027 } as unknown as Plan;
+  const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+  const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
+  await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
+}
+
+async function stored(garden: string) {
+  const opened = await openGarden(env.DB, garden);
+  if (opened === null) throw new Error("no such garden");
+  return opened.stored;
+}
+
+function say(garden: string, text: string, saidAt = SAVED_AT): Promise<unknown> {
+  return env.DB.prepare("INSERT INTO diary (garden, day, text, said_at) VALUES (?1, ?2, ?3, ?4)")
+    .bind(garden, "2027-05-24", text, saidAt)
+    .run();
+}
+
+describe("a garden's record", () => {
+  beforeAll(() => makeGarden("quarry-lane"));
+
+  test("is null for a garden that is not there", async () => {
+    expect(await openGarden(env.DB, "nowhere")).toBeNull();
+  });
+
+  test("keeps what was told, and an equal standing is not written again", async () => {
+    expect(await keepStanding(env.DB, await stored("quarry-lane"), standing)).toBe(true);
+    expect(await keepStanding(env.DB, await stored("quarry-lane"), standing)).toBe(true);
+    expect(await stored("quarry-lane")).toMatchObject({ standing, standingVersion: 1 });
+  });
+
+  test("refuses a standing told before another was kept", async () => {
+    const before = await stored("quarry-lane");
+    expect(await keepStanding(env.DB, before, {})).toBe(true);
+    expect(await keepStanding(env.DB, { ...before, standing: {} }, standing)).toBe(false);
+    expect((await stored("quarry-lane")).standing).toEqual({});
+  });
+
+  test("refuses a standing told before the diary grew", async () => {
+    const before = await stored("quarry-lane");
+    await say("quarry-lane", "carrots up");
+    expect(await keepStanding(env.DB, before, standing)).toBe(false);
+  });
+});
+
+describe("the diary", () => {
+  beforeAll(() => makeGarden("brook"));
+
+  test("raises the revision and the instant of change, never back", async () => {
+    const { revision } = await stored("brook");
+    await say("brook", "peas up", SAVED_AT + 5000);
+    await say("brook", "told late", SAVED_AT - 5000);
+    const after = await stored("brook");
+    expect(after).toMatchObject({ revision: revision + 2, changedAt: SAVED_AT + 5000 });
+  });
+
+  test.each([
+    ["changed", "UPDATE diary SET text = 'never'"],
+    ["removed", "DELETE FROM diary"],
+    [
+      "replaced",
+      "INSERT OR REPLACE INTO diary (id, garden, day, text, said_at) SELECT id, garden, day, 'never', 0 FROM diary",
+    ],
+  ])("can't be %s", async (_, sql) => {
+    await expect(env.DB.prepare(sql).run()).rejects.toThrow("only ever added to");
+  });
+
+  test("goes with its garden", async () => {
+    await env.DB.prepare("DELETE FROM gardens WHERE id = 'brook'").run();
+    const left = "SELECT count(*) AS left FROM diary WHERE garden = 'brook'";
+    expect(await env.DB.prepare(left).first()).toEqual({ left: 0 });
+    expect(await openGarden(env.DB, "brook")).toBeNull();
+  });
+});
+
+describe("revoking", () => {
+  beforeAll(() => makeGarden("weir"));
+
+  test("closes one link and leaves the rest, and again is no mistake", async () => {
+    await revoke(env.DB, "weir", "helper-imre-1", SAVED_AT);
+    await revoke(env.DB, "weir", "helper-imre-1", SAVED_AT + 1);
+    expect(await isOpen(env.DB, "weir", "helper-imre-1")).toBe(false);
+    expect(await isOpen(env.DB, "weir", "helper-oda-1")).toBe(true);
+    expect((await openGarden(env.DB, "weir"))?.revoked).toEqual(["helper-imre-1"]);
+  });
+
+  test("outlasts the garden, so that a garden made again has not the old links", async () => {
+    await env.DB.prepare("DELETE FROM gardens WHERE id = 'weir'").run();
+    expect(await isOpen(env.DB, "weir", "helper-oda-1")).toBe(false);
+    await makeGarden("weir");
+    expect(await isOpen(env.DB, "weir", "helper-imre-1")).toBe(false);
+  });
+});
