@@ -1,12 +1,12 @@
-const PLAIN = /^[ -~\n]*$/;
+const PLAIN = /^[\n -~\u00a0-\u2027\u202a-\ud7ff]*$/;
 const LINE_ENDS = /\r\n|[\r\v\f\u0085\u2028\u2029]/g;
-const UNSAFE = /\t|[\p{Cs}]|(?!\n)\p{Cc}/gu;
+const UNSAFE = /\t|\ufeff|\p{Cs}|(?!\n)\p{Cc}/gu;
 const ELLIPSIS = "\u2026";
 
 /**
  * Text that may have several lines, made safe for a calendar: every kind of line end (CRLF, CR, vertical
  * tab, form feed, NEL, U+2028, U+2029) becomes \n, a tab a space, a lone surrogate U+FFFD; other control
- * characters go. What is already plain comes back unchanged; so does the empty text.
+ * characters and U+FEFF, which a reader may take for a byte order mark, go. What is already plain comes back unchanged; so does the empty text.
  * Source: RFC 5545, section 3.3.11 (TSAFE-CHAR) and section 3.1.4 (UTF-8, which has no surrogates).
  */
 export function cleanText(text: string): string {
@@ -16,7 +16,7 @@ export function cleanText(text: string): string {
 
 function safe(found: string): string {
   if (found === "\t") return " ";
-  return found >= "\ud800" ? "\ufffd" : "";
+  return /\p{Cs}/u.test(found) ? "\ufffd" : "";
 }
 
 /**
@@ -24,7 +24,7 @@ function safe(found: string): string {
  */
 export function cleanLine(text: string): string {
   const clean = cleanText(text);
-  return /\n| {2}|^ | $/.test(clean) ? clean.replace(/[ \n]+/g, " ").trim() : clean;
+  return (/\n| {2}/.test(clean) ? clean.replace(/[ \n]+/g, " ") : clean).trim();
 }
 
 /**
