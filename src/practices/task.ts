@@ -1,35 +1,22 @@
-import type { Day } from "../days/day.ts";
+import { type Day, earliest, latest } from "../days/day.ts";
 import type { Minute } from "../days/instants.ts";
-import type { Sentence } from "./say.ts";
+import { allGrounds, type Ground } from "../growth/anchors.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import type { Piece, Sentence } from "./say.ts";
 
-/** What a task is about. `key` is the planting's, bed's or the garden's own key (`2027/beet`, `2027/bed/root-bed`, `2027/garden`). */
-export type Subject =
-  | { readonly kind: "planting"; readonly key: string }
-  | { readonly kind: "bed"; readonly key: string }
-  | { readonly kind: "garden"; readonly key: string };
+/** What a task is about, by key: `2027/beet`, `2027/bed/root-bed`, `2027/garden`. */
+export type Subject = { readonly kind: "planting" | "bed" | "garden"; readonly key: string };
 
 /** What is lost when a task is late: the row tonight, the crop this week, or little. */
 export type Harm = "tonight" | "this week" | "when you can";
 
 /**
- * `session`: wants somebody's gardening hours. `daily`: anybody at home that day.
- * `timed`: a carrying out or a bringing in at an hour; wants somebody home then.
- * `warning`: told on its day, nobody's work.
+ * `session`: wants somebody's gardening hours. `daily`: anybody about that day. `timed`: a carrying out or a
+ * bringing in at an hour, wants somebody home then. `warning`: told on its day, nobody's work.
  */
 export type Rhythm = "session" | "daily" | "timed" | "warning";
 
-/** What a day was reckoned from; a task carries those of everything it hangs on. */
-export type Ground =
-  | "last frost"
-  | "first frost"
-  | "soil"
-  | "warmth"
-  | "age"
-  | "given"
-  | "seen"
-  | "season";
-
-/** earliest ≤ due ≤ latest; `latest` is the last day that does no harm. `better` is the side that hurts less. */
+/** earliest ≤ due ≤ latest, all inclusive; `latest` is the last day that does no harm. `better` is the side that hurts less. */
 export type Window = {
   readonly earliest: Day;
   readonly due: Day;
@@ -37,14 +24,19 @@ export type Window = {
   readonly better: "earlier" | "later";
 };
 
-/** The acts that start a clock, and the stages seen. */
-export type Act = "start" | "set out" | "up" | "first ripe" | "done";
+/** `where`: "bed" names the bed, other words stand as they are (`indoors`), null names nothing. */
+export type Title = {
+  readonly verb: string;
+  readonly object: string;
+  readonly where: string | null;
+};
 
+/** A job with its window, before it has a day. */
 export type Task = {
-  /** `2027/beet/thin/1`: subject key, practice, step. Stable under every edit of other plantings. */
+  /** `2027/beet/thin/1`: subject's key, practice, step. No edit of another planting changes it. */
   readonly id: string;
   readonly subject: Subject;
-  /** Key of the bed it stands in, or null. */
+  /** Key of the bed it stands in; null where it stands in none. */
   readonly bed: string | null;
   readonly crop: string | null;
   readonly practice: string;
@@ -52,25 +44,153 @@ export type Task = {
   readonly window: Window;
   readonly harm: Harm;
   readonly rhythm: Rhythm;
+  /** One of MINUTES. */
   readonly minutes: number;
-  /** Local hours for a timed task before anyone is chosen; null else. */
-  readonly hours: { readonly lasts: Minute; readonly part: "out" | "in" } | null;
-  /** Verb phrase and the thing it is done to, joined when like tasks merge: `Thin`, `beets`. */
-  readonly title: { readonly verb: string; readonly object: string };
+  /** Kinds of work a person may leave out, e.g. `lifting`. */
+  readonly kinds: readonly string[];
+  /** Done under a roof, and so left for rain. */
+  readonly indoors: boolean;
+  /** For a timed task: minutes the plants stay out (0 for a moment), which end it is, and where the day is set by the run. */
+  readonly timed: {
+    readonly run: string;
+    readonly part: "out" | "in";
+    readonly lasts: Minute;
+  } | null;
+  readonly title: Title;
   readonly say: readonly Sentence[];
-  /** The chain as `why` tells it, one plain sentence a link, nearest first. */
-  readonly because: readonly Sentence[];
+  /** What `why` tells, nearest first; sentences of one plain fact each. */
+  readonly because: readonly (readonly Piece[])[];
   readonly grounds: readonly Ground[];
-  /** Things to take along. */
+  /** Things to take along, as a list is read. */
   readonly needs: readonly string[];
   /** Tasks of equal `together` are placed on one day. */
   readonly together: string | null;
-  /** Ids that must not come later than this one. */
-  readonly after: readonly string[];
-  /** The act whose anchor this task's day becomes, with its sowing; null for the rest. */
-  readonly starts: { readonly act: "start" | "set out"; readonly sowing: number } | null;
-  /** `fixed`: the gardener gave the day; `done`: the diary says so; else reckoned. */
+  /** Ids of tasks whose days this one was reckoned from. */
+  readonly hangsOn: readonly string[];
+  /** The act whose day this task sets, and of which planting and sowing. */
+  readonly sets: {
+    readonly planting: string;
+    readonly sowing: number;
+    readonly act: "start" | "set out" | "end";
+  } | null;
   readonly certainty: "done" | "fixed" | "expected";
-  /** Whose it must be (key of a person), or null. */
+  /** Key of the person whose it must be; null: whoever fits. */
   readonly whose: string | null;
 };
+
+/** The only minutes a text ever says. */
+export const MINUTES = [5, 10, 15, 20, 30, 45, 60] as const;
+
+/** Minutes rounded up to those a text may say; more than an hour is an hour. */
+export function roundMinutes(minutes: number): number {
+  return MINUTES.find((known) => known >= minutes) ?? 60;
+}
+
+/** A practice's name as ids have it: `harden-off`. */
+export function slugOf(practice: string): string {
+  return practice.replaceAll(" ", "-");
+}
+
+/** A window with its ends put in order round the due day. */
+export function window(
+  earliestDay: Day,
+  due: Day,
+  latestDay: Day,
+  better: Window["better"] = "later",
+): Window {
+  return { earliest: earliest(earliestDay, due), due, latest: latest(latestDay, due), better };
+}
+
+/** What every task must say; the rest has plain defaults. */
+export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" | "grounds"> &
+  Partial<
+    Pick<
+      Task,
+      | "minutes"
+      | "kinds"
+      | "indoors"
+      | "timed"
+      | "because"
+      | "needs"
+      | "together"
+      | "hangsOn"
+      | "sets"
+      | "certainty"
+    >
+  >;
+
+const DEFAULTS = {
+  minutes: 10,
+  kinds: [],
+  indoors: false,
+  timed: null,
+  because: [],
+  needs: [],
+  together: null,
+  hangsOn: [],
+  sets: null,
+  certainty: "expected",
+} as const;
+
+/** A task of one sowing of a planting. Steps of a second sowing and later carry its number. */
+export function plantingTask(
+  growing: Growing,
+  practice: string,
+  step: string,
+  telling: Telling,
+): Task {
+  const { planting, sowing } = growing;
+  const named = sowing === 1 ? step : `sowing-${sowing}-${step}`;
+  return {
+    ...DEFAULTS,
+    ...telling,
+    grounds: allGrounds(telling.grounds),
+    minutes: roundMinutes(telling.minutes ?? DEFAULTS.minutes),
+    id: `${planting.key}/${slugOf(practice)}/${named}`,
+    subject: { kind: "planting", key: planting.key },
+    bed: planting.bed,
+    crop: planting.crop,
+    practice,
+    step: named,
+    whose: planting.whose,
+  };
+}
+
+/** A task of a bed or of the whole garden. */
+export function sharedTask(
+  year: number,
+  bed: string | null,
+  practice: string,
+  step: string,
+  telling: Telling,
+): Task {
+  const key = bed === null ? `${year}/garden` : `${year}/bed/${bed}`;
+  return {
+    ...DEFAULTS,
+    ...telling,
+    grounds: allGrounds(telling.grounds),
+    minutes: roundMinutes(telling.minutes ?? DEFAULTS.minutes),
+    id: `${key}/${slugOf(practice)}/${step}`,
+    subject: { kind: bed === null ? "garden" : "bed", key },
+    bed,
+    crop: null,
+    practice,
+    step,
+    whose: null,
+  };
+}
+
+/** The planting as a title says it: its own name, else the crop's as the gardener wrote it, in the plural where that is the trade's. */
+export function objectOf(growing: Growing): string {
+  const { planting, crop } = growing;
+  if (planting.name) return planting.name;
+  return planting.written.toLowerCase() === crop.one ? crop.many : planting.written;
+}
+
+/** Ids of the tasks that set this sowing's acts, for `hangsOn`; those of the diary have none. */
+export function tasksBehind(
+  growing: Growing,
+  ...acts: readonly ("start" | "set out")[]
+): readonly string[] {
+  return acts.flatMap((act) => anchorOf(growing, act)?.task ?? []);
+}

@@ -1,0 +1,57 @@
+import { type Day, plus } from "../days/day.ts";
+import type { FrostDates } from "../plan/plan.ts";
+import { deviationsAt, shareBelow } from "./normal.ts";
+
+/** Standard deviations from the usual date to the early and the late one: 10 and 90 % of years. */
+const TO_TENTH = 1.2816;
+
+/**
+ * The day by which all but that share of springs have had their last 32 °F (0 °C) night, rounded to a whole
+ * day. `risk` between 0 and 1, both exclusive: 0.1 gives the late date, 0.5 the usual one. Each side of the
+ * usual date has its own spread.
+ * Source: a fitted normal, as the rows of the University of Delaware's Frost dates (Moyer, 1970) show.
+ */
+export function lastFrostAt(dates: FrostDates, risk: number): Day {
+  return byShare(dates, 1 - risk);
+}
+
+/** The day before which that share of autumns have had their first 32 °F (0 °C) night: 0.1 gives the early date. Otherwise as lastFrostAt. */
+export function firstFrostAt(dates: FrostDates, share: number): Day {
+  return byShare(dates, share);
+}
+
+function byShare(dates: FrostDates, share: number): Day {
+  const z = deviationsAt(share);
+  const side = z < 0 ? dates.usual - dates.early : dates.late - dates.usual;
+  return plus(dates.usual, (z * side) / TO_TENTH);
+}
+
+/** The share of springs, 0 to 1, that still have a 32 °F (0 °C) night after the day. */
+export function chanceOfFrostAfter(dates: FrostDates, day: Day): number {
+  const side = day < dates.usual ? dates.usual - dates.early : dates.late - dates.usual;
+  if (side === 0) return day < dates.usual ? 1 : 0;
+  return 1 - shareBelow(((day - dates.usual) * TO_TENTH) / side);
+}
+
+/**
+ * Days from the usual first 32 °F night to the usual first 28 °F night, the killing frost.
+ * Source: from memory, unchecked: about two weeks between the two in NOAA's freeze tables.
+ */
+export const DAYS_TO_KILLING_FROST = 14;
+
+/** The usual first killing frost, 28 °F (-2 °C), of an autumn. */
+export function killingFrost(first: FrostDates): Day {
+  return plus(first.usual, DAYS_TO_KILLING_FROST);
+}
+
+/** Odds as a gardener says them, `1 spring in 10`, `2 springs in 3`; never a percentage. Below 1 in 50 "hardly any spring". */
+export function sayOdds(chance: number, season: "spring" | "autumn"): string {
+  if (chance < 0.02) return `hardly any ${season}`;
+  if (chance > 0.95) return `nearly every ${season}`;
+  if (chance > 0.58) return chance > 0.7 ? `3 ${season}s in 4` : `2 ${season}s in 3`;
+  const inSo = [2, 3, 4, 5, 6, 8, 10, 15, 20, 30, 50];
+  const nearest = inSo.reduce((best, n) =>
+    Math.abs(1 / n - chance) < Math.abs(1 / best - chance) ? n : best,
+  );
+  return `1 ${season} in ${nearest}`;
+}

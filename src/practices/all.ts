@@ -1,0 +1,43 @@
+import { BOARD } from "./board.ts";
+import { COVER } from "./cover.ts";
+import { FIRST_FROST } from "./first-frost.ts";
+import { HARDEN_OFF } from "./harden-off.ts";
+import { HARVEST } from "./harvest.ts";
+import { HILL } from "./hill.ts";
+import { NOT_YET } from "./not-yet.ts";
+import { PLANT_FOR_WINTER, STAND_THE_WINTER } from "./overwinter.ts";
+import { PLANT } from "./plant.ts";
+import { POT_ON } from "./pot-on.ts";
+import type { Practice, SharedPractice } from "./practice.ts";
+import { REPEAT } from "./repeat.ts";
+import { SET_OUT } from "./set-out.ts";
+import { SOW_INDOORS } from "./sow-indoors.ts";
+import { SOW_OUTDOORS } from "./sow-outdoors.ts";
+import { THIN } from "./thin.ts";
+import { THINGS_TO_HAVE } from "./things-to-have.ts";
+import { WEED, WEED_BEDS } from "./weed.ts";
+
+/** Every practice done planting by planting, as the season meets them. A planting drops one by its name. */
+export const PRACTICES: readonly Practice[] = [
+  THINGS_TO_HAVE,
+  SOW_INDOORS,
+  SOW_OUTDOORS,
+  PLANT,
+  REPEAT,
+  POT_ON,
+  HARDEN_OFF,
+  NOT_YET,
+  SET_OUT,
+  BOARD,
+  COVER,
+  WEED,
+  THIN,
+  HILL,
+  HARVEST,
+  FIRST_FROST,
+  PLANT_FOR_WINTER,
+  STAND_THE_WINTER,
+];
+
+/** Every practice done once for a bed or the garden. */
+export const SHARED_PRACTICES: readonly SharedPractice[] = [WEED_BEDS];

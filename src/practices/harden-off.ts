@@ -1,0 +1,147 @@
+import { type Day, plus } from "../days/day.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import { degreesC } from "../quantities/quantity.ts";
+import type { Practice } from "./practice.ts";
+import { how, type Sentence, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Whole days, and nights, at the end of a ladder. Source: common practice. */
+export const WHOLE_DAYS = 2;
+export const NIGHTS = 2;
+/** How long "all day" is [minutes]. Source: house rule; out at ten, in by dusk. */
+export const ALL_DAY = 600;
+
+/** A rung of the ladder: its number from 1, its day, and how long plants stay out; nights are out till morning. */
+export type Rung = { readonly number: number; readonly day: Day; readonly out: number | "night" };
+
+/**
+ * The ladder for tender plants, counted back from setting out over days on which somebody is about: an hour,
+ * then an hour more each day, then whole days, then nights, the last of them ending on setting-out day. A day
+ * on which nobody is about is passed over; the hours of the next one go on from there. `days` at least 4.
+ */
+export function ladder(setOut: Day, days: number, around: (day: Day) => boolean): readonly Rung[] {
+  const dates: Day[] = [];
+  for (let back = 1; dates.length < days && back <= days + 21; back++) {
+    const day = plus(setOut, -back);
+    if (around(day)) dates.unshift(day);
+  }
+  const hours = dates.length - WHOLE_DAYS - NIGHTS;
+  return dates.map((day, i) => {
+    const out = i < hours ? (i + 1) * 60 : i < hours + WHOLE_DAYS ? ALL_DAY : "night";
+    return { number: i + 1, day, out };
+  });
+}
+
+function placeTold(rung: Rung): string {
+  if (rung.out === "night") return "";
+  if (rung.out === ALL_DAY)
+    return "Out all day, in full sun and a little wind, and back in by dusk.";
+  const hours = rung.out / 60;
+  const time = hours === 1 ? "one hour" : `${hours} hours`;
+  if (rung.number <= 3) return `Out for ${time}, in full shade and out of the wind.`;
+  return `Out for ${time}: early sun, then shade, out of the wind.`;
+}
+
+function outSay(growing: Growing, rung: Rung, setOut: Day, floorC: number): readonly Sentence[] {
+  const told =
+    rung.out === "night"
+      ? how(
+          "Leave them out tonight if it stays above ",
+          { quantity: degreesC(floorC) },
+          "; if not, bring them in. Water in the morning, less than before.",
+        )
+      : how(
+          `${placeTold(rung)} Water first. A cold or windy day: give the last hours again instead.`,
+        );
+  return [told, why(`${objectOf(growing)} go out for good about `, { day: setOut }, ".")];
+}
+
+function rungTasks(growing: Growing, rung: Rung, setOut: Day, floorC: number): readonly Task[] {
+  const object = objectOf(growing);
+  const run = `${growing.planting.key}/${rung.number}`;
+  const lasts = rung.out === "night" ? 0 : rung.out;
+  const shared = {
+    window: window(rung.day, rung.day, rung.day),
+    harm: "this week",
+    rhythm: "timed",
+    minutes: 15,
+    because: [["Counted back from setting out, ", { day: setOut }, "."]],
+    grounds: anchorOf(growing, "set out")?.grounds ?? [],
+    hangsOn: tasksBehind(growing, "set out"),
+  } as const;
+  const night = rung.out === "night";
+  const out = plantingTask(growing, "harden off", `out-${rung.number}`, {
+    ...shared,
+    timed: { run, part: "out", lasts },
+    title: { verb: night ? "Leave out overnight:" : "Carry out", object, where: null },
+    say: outSay(growing, rung, setOut, floorC),
+  });
+  if (night) return [out];
+  const back = plantingTask(growing, "harden off", `in-${rung.number}`, {
+    ...shared,
+    harm: "tonight",
+    timed: { run, part: "in", lasts },
+    title: { verb: "Bring in", object, where: null },
+    say: [
+      how(
+        "Back inside, in good light. Leaves that curl or pale want the same hours again tomorrow.",
+      ),
+    ],
+  });
+  return [out, back];
+}
+
+function hardySteps(growing: Growing, setOut: Day, days: number, floorC: number): readonly Task[] {
+  const object = objectOf(growing);
+  const shared = {
+    harm: "this week",
+    rhythm: "daily",
+    minutes: 10,
+    because: [["Counted back from setting out, ", { day: setOut }, "."]],
+    grounds: anchorOf(growing, "set out")?.grounds ?? [],
+    hangsOn: tasksBehind(growing, "set out"),
+  } as const;
+  const outFrom = plus(setOut, -days);
+  const nightsFrom = plus(setOut, -NIGHTS);
+  return [
+    plantingTask(growing, "harden off", "days", {
+      ...shared,
+      window: window(plus(outFrom, -2), outFrom, plus(outFrom, 2)),
+      title: { verb: "Start hardening off", object, where: null },
+      say: [
+        how("Out in a sheltered place by day from now on, a little longer each day; in at night."),
+      ],
+    }),
+    plantingTask(growing, "harden off", "nights", {
+      ...shared,
+      window: window(plus(nightsFrom, -1), nightsFrom, plus(nightsFrom, 1)),
+      title: { verb: "Leave out overnight:", object, where: null },
+      say: [
+        how("Nights out from now on where they stay above ", { quantity: degreesC(floorC) }, "."),
+      ],
+    }),
+  ];
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const { planting, crop } = growing;
+  const facts = crop.indoors;
+  const out = anchorOf(growing, "set out");
+  if (planting.start !== "seed indoors" || planting.inSince !== null || !facts || !out) return [];
+  if (out.from === "diary") return [];
+  const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
+  const floorC = facts.nightFloorC.value;
+  if (!isTender(growing)) return hardySteps(growing, out.day, days, floorC);
+  return ladder(out.day, days, growing.around).flatMap((rung) =>
+    rungTasks(growing, rung, out.day, floorC),
+  );
+}
+
+/** Whether frost kills it, and so whether it is hardened off hour by hour. */
+export function isTender(growing: Growing): boolean {
+  const { value } = growing.crop.frost;
+  return value === "tender" || value === "warm loving";
+}
+
+/** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */
+export const HARDEN_OFF: Practice = { name: "harden off", pass: "rest", tasks };

@@ -1,0 +1,143 @@
+import { plus } from "../days/day.ts";
+import { allGrounds } from "../growth/anchors.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import { middle } from "../growth/milestones.ts";
+import { inches, litres } from "../quantities/quantity.ts";
+import type { Practice } from "./practice.ts";
+import { caution, how, lengths, type Piece, type Sentence, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+const INCH = 2.54;
+/** Fresh mix settles by about a tenth. Source: usual extension advice, from memory, 10 to 15 %. */
+const SETTLES = 1.1;
+/** Shoots that stand so tall [in] are buried but for their tops, so one lift is at most this. */
+const MOST_LIFT_IN = 4;
+/** Days that shoots may wait before they flop or tubers green. Source: house rule. */
+const MAY_WAIT_DAYS = 5;
+
+/** One lift: how much higher the soil comes [in], and the mix that takes [L] for one bag and for all of them. */
+export type Lift = {
+  readonly inches: number;
+  readonly litresABag: number;
+  readonly litresAll: number;
+};
+
+/**
+ * The lifts that fill a bag from what tubers were planted in to just under its rim, in order, in whole inches,
+ * as even as whole inches let them be. With the start they add up to the bag, less the rim: heights [cm].
+ */
+export function bagLifts(
+  bag: { count: number; acrossCm: number; highCm: number },
+  startCm: number,
+  rimCm: number,
+): readonly Lift[] {
+  const left = Math.round((bag.highCm - startCm - rimCm) / INCH);
+  if (left < 1) return [];
+  const number = Math.ceil(left / MOST_LIFT_IN);
+  const litresPerInch = ((Math.PI / 4) * bag.acrossCm ** 2 * INCH * SETTLES) / 1000;
+  return Array.from({ length: number }, (_, i) => {
+    const high = Math.floor(left / number) + (i < left % number ? 1 : 0);
+    return {
+      inches: high,
+      litresABag: high * litresPerInch,
+      litresAll: high * litresPerInch * bag.count,
+    };
+  });
+}
+
+/** What tubers are planted in: mix below and cover above, the middle of each range, to the whole inch [cm]. */
+export function bagStartCm(growing: Growing): number {
+  const { hilling } = growing.crop;
+  if (!hilling) return 0;
+  const inch = (range: readonly [number, number]) => Math.round((range[0] + range[1]) / 2 / INCH);
+  return (inch(hilling.bagStartCm.value) + inch(hilling.bagCoverCm.value)) * INCH;
+}
+
+function howMuch(growing: Growing, lifts: readonly Lift[], index: number): Sentence {
+  const { bed, crop } = growing;
+  const lift = lifts[index];
+  if (!lift || !bed?.bags) {
+    const total = crop.hilling?.rowTotalCm.value ?? [15, 20];
+    return how(
+      "Draw up half of ",
+      lengths(total),
+      " of loose soil along the row, from both sides.",
+    );
+  }
+  const each: Piece[] = [{ quantity: litres(lift.litresABag) }, " a bag"];
+  const all: Piece[] =
+    bed.bags.count > 1
+      ? [", ", { quantity: litres(lift.litresAll) }, ` for ${bed.bags.count}`]
+      : [];
+  return how(
+    "Add ",
+    { quantity: inches(lift.inches) },
+    " of mix round the shoots: about ",
+    ...each,
+    ...all,
+    ".",
+  );
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const { crop, bed } = growing;
+  const facts = crop.hilling;
+  const start = anchorOf(growing, "start");
+  if (!facts || !start) return [];
+  const seen = anchorOf(growing, "up");
+  const rim = Math.round(facts.bagRimCm.value[0] / INCH) * INCH;
+  const lifts = bed?.bags
+    ? bagLifts(
+        { count: bed.bags.count, acrossCm: bed.bags.across.si, highCm: bed.bags.high.si },
+        bagStartCm(growing),
+        rim,
+      )
+    : [];
+  const times = bed?.bags ? lifts.length : 2;
+  const upDays = crop.comesUp.kind === "days" ? middle(crop.comesUp.days.value) : 0;
+  const firstDays = middle(facts.firstDaysAfterPlanting.value);
+  const first = seen ? plus(seen.day, firstDays - upDays) : plus(start.day, firstDays);
+  const between = middle(facts.daysBetween.value);
+  return Array.from({ length: times }, (_, i) => {
+    const due = plus(first, i * between);
+    const last = i === times - 1;
+    return plantingTask(growing, "hill", String(i + 1), {
+      window: window(plus(due, -5), due, plus(due, MAY_WAIT_DAYS)),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 10 + 5 * (bed?.bags?.count ?? 2),
+      kinds: ["lifting"],
+      title: { verb: i === 0 ? "Hill" : "Hill again:", object: objectOf(growing), where: "bed" },
+      say: [
+        howMuch(growing, lifts, i),
+        how(
+          "Leave ",
+          lengths(facts.topsLeftCm.value),
+          " of tops in the light",
+          ...(bed?.bags && last
+            ? [", and stop ", lengths(facts.bagRimCm.value), " under the rim."]
+            : ["."]),
+        ),
+        sign("Shoots stand ", lengths(facts.shootCm.value), " in clear."),
+        why(seen ? "Shoots came on " : "Planted ", { day: seen?.day ?? start.day }, "."),
+        ...(i === 0 ? [how("Before a frost night, bury the shoots whole.")] : []),
+        ...(bed?.bags && i === 0 ? [caution("Wet bags are heavy: lift with two.")] : []),
+      ],
+      because: [
+        [
+          i === 0
+            ? `Counted ${seen ? firstDays - upDays : firstDays} days from ${seen ? "when shoots came" : "planting"}, `
+            : `Counted ${between} days from the hilling before, from a first one after `,
+          { day: seen?.day ?? start.day },
+          ".",
+        ],
+      ],
+      grounds: seen ? ["seen"] : allGrounds(start.grounds, ["age"]),
+      needs: bed?.bags ? ["bagged mix", "a bucket"] : ["a hoe"],
+      hangsOn: tasksBehind(growing, "start"),
+    });
+  });
+}
+
+/** Earthing up, or filling bags lift by lift, as shoots grow. */
+export const HILL: Practice = { name: "hill", pass: "rest", tasks };

@@ -1,0 +1,123 @@
+import { killingFrost } from "../climate/frost.ts";
+import { plus } from "../days/day.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import { afterWinter, middle, nextYearly, reached } from "../growth/milestones.ts";
+import { autumnPlantingDay } from "../growth/starting.ts";
+import { cm } from "../quantities/quantity.ts";
+import type { Practice } from "./practice.ts";
+import { testsTold } from "./reckoning.ts";
+import { how, lengths, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+function planting(growing: Growing): readonly Task[] {
+  const { crop, planting: it } = growing;
+  const reckoned = autumnPlantingDay(growing);
+  const facts = crop.outdoors;
+  if (!crop.overwinter || it.start !== "cloves" || it.inSince !== null || !reckoned || !facts)
+    return [];
+  const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
+  const fixed = it.fixed.start !== null;
+  const half = Math.floor((most - least) / 2);
+  const killing = growing.plan.site.firstFrost
+    ? killingFrost(growing.plan.site.firstFrost)
+    : reckoned.day;
+  return [
+    plantingTask(growing, "overwinter", "plant", {
+      window: fixed
+        ? window(reckoned.day, reckoned.day, reckoned.day)
+        : window(plus(reckoned.day, -half), reckoned.day, plus(reckoned.day, half + 7)),
+      harm: "this week",
+      rhythm: "session",
+      minutes: it.amount?.kind === "plants" ? 15 + Math.round(it.amount.count / 2) : 45,
+      title: { verb: "Plant", object: objectOf(growing), where: "bed" },
+      say: [
+        how(
+          "Break the bulbs the same day. Biggest cloves, point up, ",
+          lengths(facts.depthCm.value),
+          " deep, ",
+          lengths(facts.apartCm.value),
+          " apart, rows ",
+          { quantity: cm(facts.rowsCm.value) },
+          " apart. Water.",
+        ),
+        sign("A hard frost has come, and the soil can still be worked."),
+        fixed
+          ? why("The plan asks for this day.")
+          : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
+      ],
+      because: testsTold(growing, reckoned, { risk: "seed", soilMinC: null }),
+      grounds: reckoned.grounds,
+      needs: ["seed garlic"],
+      certainty: fixed ? "fixed" : "expected",
+      sets: { planting: it.key, sowing: growing.sowing, act: "start" },
+    }),
+  ];
+}
+
+/** Cloves set in autumn, once the killing frost is usually past. */
+export const PLANT_FOR_WINTER: Practice = { name: "overwinter", pass: "start", tasks: planting };
+
+function standing(growing: Growing): readonly Task[] {
+  return [...mulch(growing), ...stalks(growing)];
+}
+
+function mulch(growing: Growing): readonly Task[] {
+  const { crop, plan } = growing;
+  const start = anchorOf(growing, "start");
+  const frost = plan.site.firstFrost;
+  if (!crop.overwinter || !start || !frost || growing.planting.inSince !== null) return [];
+  const killing = nextYearly(killingFrost(frost), plus(start.day, -60));
+  const [least, most] = crop.overwinter.mulchDaysAfterKillingFrost.value;
+  return [
+    plantingTask(growing, "overwinter", "mulch", {
+      window: window(
+        plus(killing, least),
+        plus(killing, middle([least, most])),
+        plus(killing, most + 7),
+      ),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 20,
+      title: { verb: "Mulch", object: objectOf(growing), where: "bed" },
+      say: [
+        how("Lay ", lengths(crop.overwinter.mulchCm.value), " of straw or leaves over the bed."),
+        sign("The top of the soil has frozen."),
+        why("It keeps the cloves from being heaved out; laid earlier, it keeps mice warm."),
+      ],
+      because: [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
+      grounds: ["first frost"],
+      needs: ["straw or leaves"],
+      hangsOn: tasksBehind(growing, "start"),
+    }),
+  ];
+}
+
+function stalks(growing: Growing): readonly Task[] {
+  const { crop } = growing;
+  const start = anchorOf(growing, "start");
+  if (!crop.overwinter || !start) return [];
+  const when = afterWinter(growing, start.day, crop.overwinter.cutStalksDaysAfterLastFrost.value);
+  if (!reached(when)) return [];
+  return [
+    plantingTask(growing, "overwinter", "stalks", {
+      window: window(when.early, when.usual, when.late),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 10,
+      title: { verb: "Snap off flower stalks:", object: objectOf(growing), where: "bed" },
+      say: [
+        how(
+          "Snap or cut each stalk where it leaves the leaves; they are good to eat. Soft kinds have none.",
+        ),
+        sign("The stalks have curled once."),
+        why("The bulbs grow bigger without them."),
+      ],
+      because: [["Counted from the usual last frost of the spring it stands in."]],
+      grounds: when.grounds,
+      hangsOn: tasksBehind(growing, "start"),
+    }),
+  ];
+}
+
+/** What it needs between planting and lifting. */
+export const STAND_THE_WINTER: Practice = { name: "overwinter", pass: "rest", tasks: standing };

@@ -1,0 +1,32 @@
+import type { Climate } from "../climate/climate.ts";
+import type { Day } from "../days/day.ts";
+import type { Growing } from "../growth/growing.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Task } from "./task.ts";
+
+/** The three passes: what starts a clock, what moves plants out, and the rest. */
+export type Pass = "start" | "set out" | "rest";
+
+/** The passes in the order they run; each knows the days placed by the one before. */
+export const PASSES: readonly Pass[] = ["start", "set out", "rest"];
+
+/** Something the trade does to a planting, under the trade's name for it; no tasks where a crop has no need of it. */
+export type Practice = {
+  readonly name: string;
+  readonly pass: Pass;
+  readonly tasks: (growing: Growing) => readonly Task[];
+};
+
+/** All that grows in a plan's year, for what is done bed by bed or once for the garden. */
+export type WholeGarden = {
+  readonly plan: Plan;
+  readonly climate: Climate;
+  readonly growings: readonly Growing[];
+  readonly around: (day: Day) => boolean;
+};
+
+/** Something done once for a bed or the garden, in the last pass. */
+export type SharedPractice = {
+  readonly name: string;
+  readonly tasks: (garden: WholeGarden) => readonly Task[];
+};

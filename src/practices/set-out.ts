@@ -1,0 +1,124 @@
+import { latest, plus } from "../days/day.ts";
+import { allGrounds } from "../growth/anchors.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import { type Reckoned, settingOutDay } from "../growth/starting.ts";
+import { cm } from "../quantities/quantity.ts";
+import type { Practice } from "./practice.ts";
+import { testsTold, whyDecided } from "./reckoning.ts";
+import { caution, how, type Sentence, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Days that hardened plants may wait for their bed. Source: common practice; pots dry out and roots circle. */
+const MAY_WAIT_DAYS = 10;
+
+/** Plants whose setting out lies within so many days of each other share one ladder and one day. Source: house rule. */
+export const SHARE_WITHIN_DAYS = 4;
+
+/** The weather's day, or the day the plants themselves are old enough, whichever is later. */
+function oldEnough(growing: Growing, out: Reckoned): Reckoned {
+  const start = anchorOf(growing, "start");
+  const { indoors } = growing.crop;
+  if (!start || !indoors || growing.planting.start !== "seed indoors") return out;
+  const ready = plus(start.day, indoors.weeksToSettingOut.value[0] * 7);
+  return {
+    ...out,
+    day: latest(out.day, ready),
+    tests: [...out.tests, { ground: "age", day: ready }],
+    grounds: allGrounds(out.grounds, start.grounds, ["age"]),
+    stopped: out.stopped && ready <= out.day,
+  };
+}
+
+function reason(
+  growing: Growing,
+  out: Reckoned,
+  risk: { risk: "raised"; soilMinC: number | null },
+): Sentence {
+  const age = out.tests.find((test) => test.ground === "age");
+  if (
+    age &&
+    age.day === out.day &&
+    out.tests.every((test) => test.ground === "age" || test.day < age.day)
+  )
+    return why("They are only now old enough.");
+  return whyDecided(growing, out, risk);
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const { planting, crop } = growing;
+  const facts = crop.settingOut;
+  const weather = settingOutDay(growing);
+  const raised = planting.start === "seed indoors" || planting.start === "plants";
+  if (!raised || planting.inSince !== null || !facts || !weather) return [];
+  if (planting.start === "seed indoors" && !anchorOf(growing, "start")) return [];
+  const out = oldEnough(growing, weather);
+  const risk = { risk: "raised", soilMinC: facts.soilMinC?.value ?? null } as const;
+  const fixed = planting.fixed.out !== null;
+  const hoops = out.stopped
+    ? [
+        caution(
+          "The soil is cold still: plant under hoops and fleece, and leave them on until nights are mild.",
+        ),
+      ]
+    : [];
+  return [
+    plantingTask(growing, "set out", "1", {
+      window: window(out.day, out.day, fixed ? out.day : plus(out.day, MAY_WAIT_DAYS)),
+      harm: "this week",
+      rhythm: "session",
+      minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,
+      title: { verb: "Set out", object: objectOf(growing), where: "bed" },
+      say: [
+        how({ quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
+        sign("A grey day or late afternoon, and a handful of soil crumbles."),
+        reason(growing, out, risk),
+        ...hoops,
+      ],
+      because: testsTold(growing, out, risk),
+      grounds: out.grounds,
+      needs: facts.things,
+      hangsOn: tasksBehind(growing, "start"),
+      certainty: fixed ? "fixed" : "expected",
+      sets: { planting: planting.key, sowing: growing.sowing, act: "set out" },
+    }),
+  ];
+}
+
+/** Raised plants into their bed, with everything that belongs to that hour. */
+export const SET_OUT: Practice = { name: "set out", pass: "set out", tasks };
+
+/**
+ * Gives tender plants whose setting out falls within SHARE_WITHIN_DAYS of each other one day, the latest of
+ * theirs. Days the gardener fixed stay, and none is held past the last day that does it no harm. Other tasks
+ * come back as they were; the order is kept.
+ */
+export function shareLadders(
+  tasks: readonly Task[],
+  hardens: (task: Task) => boolean,
+): readonly Task[] {
+  const mine = tasks
+    .filter((task) => task.practice === "set out" && task.certainty === "expected" && hardens(task))
+    .sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
+  const shared = new Map<string, Task>();
+  let ladder: Task[] = [];
+  const close = () => {
+    const due = latest(...ladder.map((task) => task.window.due));
+    const lead = ladder[0]?.id ?? "";
+    if (ladder.length > 1)
+      for (const task of ladder)
+        shared.set(task.id, {
+          ...task,
+          together: lead,
+          window: { ...task.window, earliest: due, due },
+          grounds: allGrounds(...ladder.map((each) => each.grounds)),
+        });
+    ladder = [];
+  };
+  for (const task of mine) {
+    const first = ladder[0];
+    if (first && task.window.due - first.window.due > SHARE_WITHIN_DAYS) close();
+    ladder.push(task);
+  }
+  if (ladder.length > 0) close();
+  return tasks.map((task) => shared.get(task.id) ?? task);
+}

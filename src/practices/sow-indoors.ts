@@ -1,0 +1,56 @@
+import { plus } from "../days/day.ts";
+import { allGrounds } from "../growth/anchors.ts";
+import type { Growing } from "../growth/growing.ts";
+import { middle } from "../growth/milestones.ts";
+import { settingOutDay } from "../growth/starting.ts";
+import { degreesC } from "../quantities/quantity.ts";
+import type { Practice } from "./practice.ts";
+import { testsTold } from "./reckoning.ts";
+import { how, lengths, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, window } from "./task.ts";
+
+function tasks(growing: Growing): readonly Task[] {
+  const { planting, crop } = growing;
+  const facts = crop.indoors;
+  const out = settingOutDay(growing);
+  if (planting.start !== "seed indoors" || planting.inSince !== null || !facts || !out) return [];
+  const [least, most] = facts.weeksToSettingOut.value;
+  const weeks = middle(facts.weeksToSettingOut.value);
+  const given = planting.fixed.start;
+  const due = given ?? plus(out.day, -7 * weeks);
+  const risk = { risk: "raised", soilMinC: crop.settingOut?.soilMinC?.value ?? null } as const;
+  return [
+    plantingTask(growing, "sow indoors", "1", {
+      window: given
+        ? window(due, due, due)
+        : window(plus(out.day, -7 * most), due, plus(out.day, -7 * least)),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 20,
+      indoors: true,
+      title: { verb: "Sow", object: objectOf(growing), where: "indoors" },
+      say: [
+        how(
+          "Two seeds to a cell, ",
+          lengths(facts.depthCm.value),
+          " deep, damp, at about ",
+          { quantity: degreesC(facts.soilTempC.value) },
+          ".",
+        ),
+        sign("You have light for them as soon as they show."),
+        why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
+      ],
+      because: [
+        [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
+        ...testsTold(growing, out, risk),
+      ],
+      grounds: given ? ["given"] : allGrounds(out.grounds, ["age"]),
+      needs: ["seed", "cells and seed compost"],
+      certainty: given ? "fixed" : "expected",
+      sets: { planting: planting.key, sowing: growing.sowing, act: "start" },
+    }),
+  ];
+}
+
+/** Seed under cover, counted back from the day its plants may go out. */
+export const SOW_INDOORS: Practice = { name: "sow indoors", pass: "start", tasks };

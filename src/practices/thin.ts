@@ -1,0 +1,48 @@
+import { plus } from "../days/day.ts";
+import type { Growing } from "../growth/growing.ts";
+import { middle, reached, upMilestone } from "../growth/milestones.ts";
+import type { Practice } from "./practice.ts";
+import { how, lengths, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Days past the usual span before crowding costs the crop. Source: house rule. */
+const CROWDED_AFTER_DAYS = 4;
+
+function tasks(growing: Growing): readonly Task[] {
+  const up = upMilestone(growing);
+  if (growing.planting.start !== "seed outdoors" || !reached(up)) return [];
+  return growing.crop.thinnings.map((thinning) => {
+    const [least, most] = thinning.daysAfterUp.value;
+    const days = middle(thinning.daysAfterUp.value);
+    return plantingTask(growing, "thin", thinning.step, {
+      window: window(
+        plus(up.usual, least),
+        plus(up.usual, days),
+        plus(up.usual, most + CROWDED_AFTER_DAYS),
+      ),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 20,
+      title: {
+        verb: thinning.step === "1" ? "Thin" : "Thin again:",
+        object: objectOf(growing),
+        where: "bed",
+      },
+      say: [
+        how("To ", lengths(thinning.apartCm.value), ` apart. ${thinning.how}`),
+        sign("They stand ", lengths(thinning.heightCm.value), " tall."),
+        why(
+          up.seen ? "Up on " : "Likely up about ",
+          { day: up.usual },
+          `, so they should be tall enough.`,
+        ),
+      ],
+      because: [[`Counted ${days} days from when it is up, `, { day: up.usual }, "."]],
+      grounds: up.grounds,
+      hangsOn: tasksBehind(growing, "start"),
+    });
+  });
+}
+
+/** Thinning to the room each plant needs; carrots twice. */
+export const THIN: Practice = { name: "thin", pass: "rest", tasks };

@@ -1,0 +1,144 @@
+import { earliest, plus, theDay } from "../days/day.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import { seasonOf } from "../plan/season.ts";
+import type { Practice } from "./practice.ts";
+import { how, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
+const SPROUT_DAYS = 28;
+/** Things are at hand so many days before they are needed. Source: house rule, a week. */
+const AHEAD_DAYS = 7;
+/** Seed garlic is ordered so long before it is planted, since it sells out. Source: common practice. */
+const CLOVES_AHEAD_DAYS = 60;
+
+const BOUGHT = {
+  "seed indoors": "seed",
+  "seed outdoors": "seed",
+  tubers: "seed tubers",
+  cloves: "bulbs",
+  plants: "",
+} as const;
+
+/** Once, in the dead of winter, and never later than three weeks before it is needed. */
+function order(growing: Growing): readonly Task[] {
+  const { planting, plan } = growing;
+  const start = anchorOf(growing, "start");
+  const what = BOUGHT[planting.start];
+  if (
+    growing.sowing > 1 ||
+    !start ||
+    what === "" ||
+    planting.inSince !== null ||
+    start.from === "diary"
+  )
+    return [];
+  const season = seasonOf(plan);
+  const south = (plan.site.latitude ?? 1) < 0;
+  const winter = theDay(plan.year, south ? 7 : 1, 25);
+  const due =
+    planting.start === "cloves"
+      ? plus(start.day, -CLOVES_AHEAD_DAYS)
+      : earliest(winter, plus(start.day, -21));
+  if (due < plus(season.from, -30)) return [];
+  return [
+    plantingTask(growing, "things to have", "order", {
+      window: window(plus(due, -10), due, plus(due, 21)),
+      harm: "when you can",
+      rhythm: "daily",
+      minutes: 15,
+      title: { verb: "Order", object: `${objectOf(growing)} ${what}`, where: null },
+      say: [
+        how(
+          planting.variety ? `Ask for ${planting.variety}. ` : "",
+          "See first what is left from last year and still good.",
+        ),
+        why("First wanted about ", { day: start.day }, "."),
+      ],
+      because: [["Wanted by ", { day: start.day }, "."]],
+      grounds: planting.start === "cloves" ? start.grounds : ["time of year"],
+      hangsOn: tasksBehind(growing, "start"),
+    }),
+  ];
+}
+
+function sprout(growing: Growing): readonly Task[] {
+  const { planting } = growing;
+  const start = anchorOf(growing, "start");
+  if (!planting.sproutedFirst || !start || start.from === "diary" || planting.inSince !== null)
+    return [];
+  const due = plus(start.day, -SPROUT_DAYS);
+  return [
+    plantingTask(growing, "things to have", "sprout", {
+      window: window(plus(due, -7), due, plus(due, 10)),
+      harm: "when you can",
+      rhythm: "daily",
+      minutes: 10,
+      title: { verb: "Set to sprout:", object: objectOf(growing), where: null },
+      say: [
+        how(
+          "Stand the tubers in egg boxes, eyes up, in a cool bright place out of frost. Cut big ones two days before planting, two eyes to a piece.",
+        ),
+        why(
+          "Short green shoots give them about four weeks' start. Planting looks like ",
+          { day: start.day },
+          ".",
+        ),
+      ],
+      because: [["Four weeks before planting, ", { day: start.day }, "."]],
+      grounds: start.grounds,
+      hangsOn: tasksBehind(growing, "start"),
+    }),
+  ];
+}
+
+function atHand(growing: Growing): readonly Task[] {
+  const { planting, crop, bed } = growing;
+  const out = anchorOf(growing, "set out");
+  const start = anchorOf(growing, "start");
+  if (growing.sowing > 1 || planting.inSince !== null) return [];
+  const wanted = [
+    ...(out && out.from !== "diary"
+      ? [
+          {
+            day: out.day,
+            things: crop.settingOut?.things ?? [],
+            grounds: out.grounds,
+            step: "set-out",
+          },
+        ]
+      : []),
+    ...(start && start.from !== "diary" && planting.under.includes("board")
+      ? [{ day: start.day, things: ["a board for the row"], grounds: start.grounds, step: "board" }]
+      : []),
+    ...(start && start.from !== "diary" && bed?.bags
+      ? [{ day: start.day, things: ["bags and mix"], grounds: start.grounds, step: "bags" }]
+      : []),
+  ].filter((each) => each.things.length > 0);
+  return wanted.map(({ day, things, grounds, step }) =>
+    plantingTask(growing, "things to have", step, {
+      window: window(plus(day, -AHEAD_DAYS - 5), plus(day, -AHEAD_DAYS), plus(day, -1), "earlier"),
+      harm: "when you can",
+      rhythm: "daily",
+      minutes: 10,
+      title: {
+        verb: "Have ready:",
+        object: `${things[0] ?? ""} for ${objectOf(growing)}`,
+        where: null,
+      },
+      say: [how(`${capital(things.join(", "))}.`), why("Needed about ", { day }, ".")],
+      because: [["A week before they are needed, ", { day }, "."]],
+      grounds,
+      hangsOn: tasksBehind(growing, "start", "set out"),
+    }),
+  );
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What must be bought or at hand before the day that needs it. */
+export const THINGS_TO_HAVE: Practice = {
+  name: "things to have",
+  pass: "rest",
+  tasks: (growing) => [...order(growing), ...sprout(growing), ...atHand(growing)],
+};
