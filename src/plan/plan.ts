@@ -76,9 +76,11 @@ export type Person = {
 export type Absence = { readonly person: string | null; readonly from: Day; readonly to: Day };
 
 export type Bed = {
+  /** `root-bed`: the slug of its first name (`was:`), the same in every year. A planting's `bed` is this key. */
   readonly key: string;
   readonly name: string;
   readonly kind: "bed" | "bags" | "greenhouse";
+  /** The longer side; rows run along it. */
   readonly lengthCm: Quantity | null;
   readonly widthCm: Quantity | null;
   readonly bags: {
@@ -128,7 +130,7 @@ export type Planting = {
   readonly under: readonly ("board" | "net" | "fabric")[];
   /** Tubers set in light to sprout first. */
   readonly sproutedFirst: boolean;
-  /** Key of the planting this one follows in its place. */
+  /** Key of the planting this one follows in its place; one of an earlier year's file stands as its own name's slug. */
   readonly after: string | null;
   /** Names of practices the gardener drops for it. */
   readonly without: readonly string[];

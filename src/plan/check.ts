@@ -1,0 +1,142 @@
+import * as v from "valibot";
+import type { Place, Problem } from "../problems/problem.ts";
+import { type Code, tell } from "./codes.ts";
+import { nearest } from "./nearest.ts";
+import { Checked, Weather } from "./shape.ts";
+import { plainOf, type Tree } from "./tree.ts";
+
+/** How often a shape is checked again with an unknown key taken out: the check itself names only the first. */
+const MOST_UNKNOWN = 20;
+
+type Issue = v.BaseIssue<unknown>;
+type Shape = v.GenericSchema;
+
+/**
+ * What is wrong with the shape of a plan whose crops are written as keys: `unknown-key`, `missing`,
+ * `wrong-type`, `out-of-range`, each at its place. Empty where nothing is.
+ */
+export function checkPlan(tree: Tree): readonly Problem[] {
+  return checkShape(Checked, tree);
+}
+
+/** The same for a weather file. */
+export function checkWeather(tree: Tree): readonly Problem[] {
+  return checkShape(Weather, tree);
+}
+
+function checkShape(shape: Shape, tree: Tree): readonly Problem[] {
+  const told: Problem[] = [];
+  const plain = plainOf(tree);
+  for (let round = 0; round < MOST_UNKNOWN; round++) {
+    const issues = v.safeParse(shape, plain).issues ?? [];
+    const unknown = issues.filter(isUnknownKey);
+    told.push(...unknown.map((issue) => sayIssue(issue, tree)));
+    if (unknown.length === 0 || round === MOST_UNKNOWN - 1) {
+      const others = issues.filter((issue) => !isUnknownKey(issue));
+      return [...told, ...others.map((issue) => sayIssue(issue, tree))];
+    }
+    for (const issue of unknown) takeOut(issue);
+  }
+  return told;
+}
+
+const isUnknownKey = (issue: Issue) => issue.expected === "never" && issue.type === "strict_object";
+
+function takeOut(issue: Issue): void {
+  const last = issue.path?.at(-1);
+  if (last?.type === "object") delete (last.input as Record<string, unknown>)[String(last.key)];
+}
+
+function sayIssue(issue: Issue, tree: Tree): Problem {
+  const path = (issue.path ?? []).map((item) => item.key);
+  const { at, name } = placeOf(tree, path);
+  if (isUnknownKey(issue)) return unknownKey(issue, at, name);
+  if (issue.type === "strict_object" && issue.input === undefined)
+    return tell("missing", at, `${String(path.at(-1))} is missing`, adviceFor(String(path.at(-1))));
+  const code: Code = issue.kind === "validation" ? "out-of-range" : "wrong-type";
+  return tell(code, at, `${name} is ${sayInput(issue.input)}`, issue.message);
+}
+
+function unknownKey(issue: Issue, at: Place, name: string): Problem {
+  const siblings = siblingsOf(issue);
+  const near = nearest(name, siblings);
+  const advice = near ? `Did you mean ${near}` : `Here may stand: ${siblings.join(", ")}`;
+  return tell("unknown-key", at, `${name} is not a key here`, advice);
+}
+
+/** The keys that the definition has where an unknown one stands: they are kept on the issue's own schema. */
+function siblingsOf(issue: Issue): readonly string[] {
+  const message = issue as Issue & { readonly requirement?: unknown };
+  if (Array.isArray(message.requirement)) return message.requirement.map(String);
+  return keysAt(Checked, (issue.path ?? []).slice(0, -1)) ?? keysAt(Weather, []) ?? [];
+}
+
+type Loose = {
+  readonly type?: string;
+  readonly entries?: Readonly<Record<string, Loose>>;
+  readonly wrapped?: Loose;
+  readonly item?: Loose;
+  readonly value?: Loose;
+  readonly options?: readonly Loose[];
+};
+
+function keysAt(shape: unknown, path: readonly { readonly key: unknown }[]): string[] | null {
+  let at: Loose | undefined = shape as Loose;
+  for (const { key } of path) {
+    at = unwrapped(at);
+    at = at?.entries?.[String(key)] ?? at?.value ?? at?.item;
+  }
+  const entries = unwrapped(at)?.entries;
+  return entries ? Object.keys(entries) : null;
+}
+
+function unwrapped(shape: Loose | undefined): Loose | undefined {
+  let at = shape;
+  while (at?.wrapped) at = at.wrapped;
+  return at?.options?.find((option) => option.entries) ?? at;
+}
+
+function adviceFor(key: string): string {
+  const examples: Readonly<Record<string, string>> = {
+    garden: "Write garden: and its name",
+    year: "Write year: and the season's year",
+    place: "Write place: with its clock and frost dates below it",
+    clock: "Write clock: and the time zone, such as America/Denver",
+    "last frost": "Write last frost: about 6 May, or none",
+    "first frost": "Write first frost: about 2 Oct, or none",
+    crop: "Write crop: and its name",
+    low: "Write low: and twelve monthly means",
+    high: "Write high: and twelve monthly means",
+  };
+  return examples[key] ?? `Write ${key}:`;
+}
+
+function sayInput(input: unknown): string {
+  if (input === null || input === undefined) return "empty";
+  if (Array.isArray(input)) return "a list";
+  if (typeof input === "object") return "a group of keys";
+  return String(input).slice(0, 60);
+}
+
+/** The place of what a path leads to, or of the last thing on it that stands in the file; and its name. */
+function placeOf(
+  tree: Tree,
+  path: readonly unknown[],
+): { readonly at: Place; readonly name: string } {
+  let tip: Tree | null = tree;
+  let at = tree.at;
+  let name = "The plan";
+  for (const step of path) {
+    if (tip?.kind === "list" && typeof step === "number") {
+      tip = tip.items[step] ?? null;
+      at = tip?.at ?? at;
+      continue;
+    }
+    const entry = tip?.kind === "map" ? tip.entries.find((e) => e.key.text === step) : undefined;
+    if (!entry) return { at, name };
+    name = entry.key.text;
+    at = entry.key.at;
+    tip = entry.value;
+  }
+  return { at, name };
+}

@@ -1,0 +1,196 @@
+import * as v from "valibot";
+
+/*
+ * What a plan file is made of, once: the reader checks a file against these definitions, and the editors'
+ * JSON Schema is made from them. The message of each says what would be right; the description is what an
+ * editor shows. Crops as phrases are turned into keys before they are checked.
+ */
+
+const words = (what: string, like: string) =>
+  v.pipe(
+    v.union([v.string(), v.number()], `Write ${what}, such as ${like}`),
+    v.description(`${what}, such as ${like}`),
+  );
+
+const count = (what: string) =>
+  v.pipe(
+    v.number(`Write ${what} as a whole number, such as 6`),
+    v.integer("Write a whole number"),
+    v.minValue(1, "Write 1 or more"),
+    v.maxValue(100_000, "Write a smaller number"),
+    v.description(what),
+  );
+
+const severalWords = (what: string, like: string) =>
+  v.union(
+    [words(what, like), v.array(words(what, like))],
+    `Write ${what}, such as ${like}, or a list of them`,
+  );
+
+const opt = v.optional;
+
+/** A planting as keys: what a phrase says, too. */
+export const PLANTING_KEYS = {
+  name: opt(words("its own name", "second garlic")),
+  crop: words("a crop", "carrot"),
+  variety: opt(words("a variety", "early red")),
+  plants: opt(count("how many plants")),
+  cloves: opt(count("how many cloves")),
+  tubers: opt(count("how many tubers")),
+  rows: opt(count("how many rows")),
+  length: opt(words("a length of row", "10 ft")),
+  from: opt(words("how it begins", "seed indoors")),
+  "sprouted first": opt(
+    v.pipe(v.boolean("Write true or false"), v.description("tubers set in light to sprout")),
+  ),
+  sow: opt(words("the day or month it is sown", "14 May")),
+  plant: opt(words("the day or month it is planted", "this October")),
+  "set out": opt(words("the day it is set out", "8 Jun")),
+  days: opt(words("days to harvest from the packet", "72")),
+  "harden off": opt(words("days of hardening off", "7 days")),
+  "not before": opt(words("the first day it may go in", "8 Jun")),
+  "in since": opt(words("since when it is in the ground", "14 Oct 2026")),
+  every: opt(words("how often it is sown again", "14 days")),
+  times: opt(count("how many times it is sown")),
+  under: opt(severalWords("what lies over it", "a board")),
+  after: opt(words("the planting it follows in its place", "the garlic")),
+  between: opt(words("the planting it stands between the rows of", "the carrot rows")),
+  without: opt(severalWords("a practice to leave out", "weeding")),
+  for: opt(words("whose it is", "Imre")),
+  was: opt(words("the name it had before", "old name")),
+};
+
+/** The keys a planting may have, in the order they are documented. */
+export const PLANTING_KEY_NAMES: readonly string[] = Object.keys(PLANTING_KEYS);
+
+const Planting = v.strictObject(PLANTING_KEYS, "Write a crop, such as carrot: 3 rows");
+
+/** As an editor may meet it: a word, a crop with its phrase, or keys. */
+const WrittenPlanting = v.union([
+  v.string(),
+  Planting,
+  v.objectWithRest(
+    { ...PLANTING_KEYS, crop: opt(v.never()) },
+    v.union([v.string(), v.number(), v.null(), v.record(v.string(), v.unknown())]),
+  ),
+]);
+
+const Means = v.array(
+  v.number("Write a number for each month"),
+  "Write twelve numbers, January first",
+);
+
+const WEATHER_KEYS = {
+  low: Means,
+  high: Means,
+  in: opt(words("the unit", "°C")),
+  station: opt(words("where the figures come from", "Valley Station")),
+  source: opt(words("who published them", "national normals")),
+  years: opt(words("which years they are the mean of", "1991 to 2020")),
+};
+
+/** A weather file, or the same keys in the plan. */
+export const Weather = v.strictObject(
+  WEATHER_KEYS,
+  "Write low and high, twelve monthly means each, or the name of a file",
+);
+
+const GREENHOUSE = "Write trays and warmth, such as 20 trays, kept above 45 °F";
+
+const Place = v.strictObject(
+  {
+    clock: words("the time zone", "America/Denver"),
+    latitude: opt(
+      v.pipe(
+        v.number("Write degrees as a number, south negative, such as 46.6"),
+        v.minValue(-90, "Write degrees between -90 and 90"),
+        v.maxValue(90, "Write degrees between -90 and 90"),
+        v.description("degrees, south negative"),
+      ),
+    ),
+    "last frost": words("spring's last frost, or early, usual and late, or none", "about 6 May"),
+    "first frost": words("autumn's first frost, or early, usual and late, or none", "about 2 Oct"),
+    "colder than the forecast by": opt(words("a difference", "3 °F")),
+    greenhouse: opt(v.pipe(v.string(GREENHOUSE), v.description("20 trays, kept above 45 °F"))),
+    weather: opt(
+      v.union([v.string(), Weather], "Write the name of a weather file, or low and high means"),
+    ),
+  },
+  "Write the place's keys below it: clock, last frost, first frost",
+);
+
+const Risk = v.strictObject(
+  {
+    "plants we raised": opt(words("a chance of frost", "1 spring in 10")),
+    "seed in the ground": opt(words("a chance of frost", "1 spring in 2")),
+  },
+  "Write plants we raised: 1 spring in 10",
+);
+
+const Person = v.strictObject(
+  {
+    gardens: opt(words("gardening hours", "Wed 18-19 and Sat 9-12")),
+    home: opt(words("hours at home", "weekdays from 17:30 and weekends")),
+    "leave out": opt(severalWords("work to leave out", "lifting")),
+    was: opt(words("the name they had before", "old name")),
+  },
+  "Write gardens: Sat 9-12",
+);
+
+const bed = <const Item extends v.GenericSchema>(item: Item) =>
+  v.strictObject(
+    {
+      is: opt(words("size or kind", "12 x 4 ft")),
+      "warmed by": opt(words("what warms the soil", "black film")),
+      crops: opt(v.array(item, "Write a list of crops, each after a dash")),
+      was: opt(words("the name it had before", "old name")),
+    },
+    "Write the bed's keys below it: is, crops",
+  );
+
+const DiaryLine = v.union(
+  [v.string(), v.record(v.string(), v.unknown())],
+  "Write a day and what happened, such as 24 May: carrots up",
+);
+
+const plan = <const Item extends v.GenericSchema>(item: Item) =>
+  v.strictObject(
+    {
+      garden: words("the garden's name", "Quarry Lane"),
+      year: v.pipe(
+        v.number("Write the year in four figures, such as 2027"),
+        v.integer("Write a whole year"),
+        v.minValue(1970, "Write a year from 1970 on"),
+        v.maxValue(2199, "Write a year before 2200"),
+        v.description("the season's year"),
+      ),
+      measures: opt(words("the household's units", "inches and °F, or metric")),
+      place: Place,
+      risk: opt(Risk),
+      people: opt(v.record(v.string(), Person, "Write each person's name as a key")),
+      away: opt(
+        v.array(
+          words("who is away and when", "Oda, 19 to 23 Jun"),
+          "Write a list, each after a dash, such as - Oda, 19 to 23 Jun",
+        ),
+      ),
+      beds: opt(v.record(v.string(), bed(item), "Write each bed's name as a key")),
+      crops: opt(v.array(item, "Write a list of crops, each after a dash")),
+      diary: opt(
+        v.union(
+          [v.array(DiaryLine), v.record(v.string(), v.unknown())],
+          "Write a list, each after a dash, such as - 24 May: carrots up",
+        ),
+      ),
+      assume: opt(
+        v.picklist(["done", "open"], "Write done, or open to keep chores until they are told"),
+      ),
+    },
+    "Write keys: garden, year, place",
+  );
+
+/** What is checked: every crop as keys. */
+export const Checked = plan(Planting);
+
+/** What may be written: crops as words, phrases or keys. */
+export const Written = plan(WrittenPlanting);

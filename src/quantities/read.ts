@@ -1,0 +1,36 @@
+import { type Quantity, quantity, type Unit, unitFrom } from "./quantity.ts";
+
+const FRACTIONS: Readonly<Record<string, number>> = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
+
+/**
+ * The number a gardener writes: `12`, `-3`, `0.5`, `0,5`, `1/2`, `2 1/2`, `½`, `2½`; null for anything else.
+ */
+export function numberFrom(text: string): number | null {
+  const short = text.trim();
+  const found = /^(-?)(\d+(?:[.,]\d+)?)?(?: ?([½¼¾])| ?(\d+)\/(\d+))?$/u.exec(short);
+  if (short === "" || !found) return fraction(short);
+  const [, sign, whole, glyph, above, below] = found;
+  if (above !== undefined && whole === undefined) return fraction(short);
+  const share = glyph ? (FRACTIONS[glyph] ?? 0) : above ? Number(above) / Number(below) : 0;
+  const value = Number((whole ?? "0").replace(",", ".")) + share;
+  return Number.isFinite(value) && short !== "-" ? (sign ? -value : value) : null;
+}
+
+function fraction(text: string): number | null {
+  const found = /^(\d+)\/(\d+)$/.exec(text);
+  const value = found ? Number(found[1]) / Number(found[2]) : Number.NaN;
+  return Number.isFinite(value) ? value : null;
+}
+
+/**
+ * An amount with its unit as a gardener writes it (`16 in`, `16"`, `0.5 m`, `45 °F`, `45F`), or null where the
+ * number or the unit is missing or not known. `difference` reads degrees as a difference of temperatures.
+ */
+export function quantityFrom(text: string, difference = false): Quantity | null {
+  const found = /^(-?[\d.,/½¼¾ ]*[\d½¼¾])\s*([^\d\s½¼¾].*)$/u.exec(text.trim());
+  if (!found) return null;
+  const value = numberFrom(found[1] ?? "");
+  const unit: Unit | null = unitFrom((found[2] ?? "").replace(/\.$/, ""));
+  if (value === null || unit === null) return null;
+  return quantity(value, unit, difference);
+}
