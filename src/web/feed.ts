@@ -3,7 +3,7 @@ import { type Link, writeSegment } from "../links/segment.ts";
 import { gzipped, unpack } from "../store/bytes.ts";
 import { type FeedKey, type Polled, pollFeed } from "../store/feeds.ts";
 import { feedHeaders, notFound, unavailable } from "./answers.ts";
-import { logged, render } from "./render.ts";
+import { isStale, logged, render } from "./render.ts";
 import type { Shell } from "./shell.ts";
 import { codingFor, etagOf, heldBy, isNotModified } from "./validators.ts";
 
@@ -38,10 +38,6 @@ export async function answerPoll(shell: Shell, poll: Poll): Promise<Response> {
 }
 
 type Stored = NonNullable<Polled["stored"]>;
-
-function isStale({ code, now }: Shell, revision: number, stored: Stored): boolean {
-  return stored.revision !== revision || stored.code !== code || stored.until <= now();
-}
 
 /** Writes the feed first, then answers what is stored, be it this one's work or a faster one's. */
 async function inFront(shell: Shell, key: FeedKey, poll: Poll): Promise<Response> {

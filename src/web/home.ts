@@ -6,7 +6,7 @@ import { bedFeed, eventPath } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, type Role, writeSegment } from "../links/segment.ts";
 import type { Bed, Person } from "../plan/plan.ts";
-import type { Task } from "../practices/task.ts";
+import type { Placed } from "../schedule/placed.ts";
 import { openGarden, type StoredGarden } from "../store/gardens.ts";
 import type { Event } from "../words/event.ts";
 import { notFound, page } from "./answers.ts";
@@ -47,7 +47,7 @@ export async function answerEvent(
   if (event === undefined) {
     return page(404, gonePage(nameOf(at.stored), shown(at, eventsOf(at)), at.base));
   }
-  const tasks = placed.map(({ task }) => task).filter(({ id }) => event.tasks.includes(id));
+  const tasks = placed.filter(({ task }) => event.tasks.includes(task.id));
   return page(
     200,
     jobPage(nameOf(at.stored), { job: jobOf(at, event), windows: tasks.map(sayWindow) }, at.base),
@@ -201,8 +201,7 @@ function sayWhen(at: At, event: Event): string {
   return `${said}, ${minute(event.when.from)} to ${minute(event.when.to)}`;
 }
 
-function sayWindow({ title, window }: Task): string {
-  const { earliest, latest } = window;
+function sayWindow({ task: { title }, window: { earliest, latest } }: Placed): string {
   const days =
     earliest === latest ? `on ${sayDay(latest)}` : `${sayDay(earliest)} to ${sayDay(latest)}`;
   return `${title.verb} ${title.object}: ${days} does no harm`;

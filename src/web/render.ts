@@ -7,6 +7,7 @@ import {
   type FeedKey,
   type FeedRecord,
   loadFeeds,
+  type MadeFrom,
   staleGardens,
   storeFeed,
 } from "../store/feeds.ts";
@@ -34,15 +35,22 @@ export async function render(
     const had = await loadFeeds(shell.db, garden, which === "stale" ? stale : which);
     if (had === null) return;
     if (await readAnew(shell, had.garden)) continue;
-    if (which === "stale" && had.feeds.length === 0) return;
+    const [over = null] = had.feeds;
+    if (which === "stale" ? over === null : over && !isStale(shell, had.garden.revision, over))
+      return;
     const at = await toldAt(shell, had.garden, now);
     if (at === null) continue;
-    if (which !== "stale") return renderOne(shell, at, { ...which, over: had.feeds[0] ?? null });
+    if (which !== "stale") return renderOne(shell, at, { ...which, over });
     for (const over of had.feeds)
       await logged(garden, () => renderOne(shell, at, { ...over, over }));
     return;
   }
   throw new Error("it changed each time it was told");
+}
+
+/** Whether a feed is to be written again: the garden or the code has changed, or its horizon has passed. */
+export function isStale({ code, now }: Shell, revision: number, made: MadeFrom): boolean {
+  return made.revision !== revision || made.code !== code || made.until <= now();
 }
 
 /** The cron's work: gardens with stale feeds, one after another, so that one that fails keeps no other waiting. */

@@ -1,0 +1,127 @@
+import { env } from "cloudflare:workers";
+import { beforeAll, describe, expect, test } from "vitest";
+import type { Plan } from "../../src/plan/plan.ts";
+import { unpack } from "../../src/store/bytes.ts";
+import {
+  type FeedRecord,
+  loadFeeds,
+  pollFeed,
+  staleGardens,
+  storeFeed,
+  type Written,
+} from "../../src/store/feeds.ts";
+import { revoke } from "../../src/store/gardens.ts";
+import { savePlan } from "../../src/store/plans.ts";
+
+const SAVED_AT = Date.UTC(2027, 3, 1);
+const UNTIL = SAVED_AT + 86_400_000;
+
+async function makeGarden(garden: string): Promise<void> {
+  const plan = { name: garden, year: 2027 } as unknown as Plan;
+  const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+  const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
+  await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
+}
+
+const keyOf = (garden: string, feed = "tasks.ics") => ({ garden, link: "owner-1", feed });
+
+function written(text: string, over: Partial<Written> = {}): Written {
+  const from = { revision: 1, code: "code 1", until: UNTIL };
+  return { text, print: `print of ${text}`, lastModified: SAVED_AT, ledger, ...from, ...over };
+}
+
+const ledger = { entries: {} };
+
+async function record(garden: string): Promise<FeedRecord> {
+  const loaded = await loadFeeds(env.DB, garden, keyOf(garden));
+  const found = loaded?.feeds[0];
+  if (!found) throw new Error("nothing stored");
+  return found;
+}
+
+describe("a feed's record", () => {
+  beforeAll(() => makeGarden("quarry-lane"));
+
+  test("is not there before it was written, though its garden is", async () => {
+    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
+    expect(polled).toEqual({ revoked: false, revision: 1, stored: null });
+    expect(await pollFeed(env.DB, keyOf("nowhere"))).toBeNull();
+  });
+
+  test("gives a poll what was written, and its size in bytes", async () => {
+    const text = "bäch 🥕";
+    const made = { over: null, written: written(text) };
+    expect(await storeFeed(env.DB, keyOf("quarry-lane"), made)).toBe(true);
+    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
+    expect(polled?.stored).toMatchObject({ size: 10, print: `print of ${text}`, until: UNTIL });
+    expect(unpack(polled?.stored?.packed ?? "")).toBe(text);
+  });
+
+  test("gives the next writing the ledger that was kept", async () => {
+    const entry = { print: "p", sequence: 2, stamp: SAVED_AT, when: "day 1", text: "BEGIN:VEVENT" };
+    const kept = { entries: { "2027/beet/thin/1": entry } };
+    const over = await record("quarry-lane");
+    const made = { over, written: written("second", { ledger: kept }) };
+    await storeFeed(env.DB, keyOf("quarry-lane"), made);
+    expect((await record("quarry-lane")).ledger).toEqual(kept);
+  });
+
+  test("goes to the faster of two that were written over the same one", async () => {
+    const over = await record("quarry-lane");
+    const store = (text: string) =>
+      storeFeed(env.DB, keyOf("quarry-lane"), { over, written: written(text) });
+    const [one, other] = await Promise.all([store("one"), store("other")]);
+    expect([one, other].filter(Boolean)).toHaveLength(1);
+    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
+    expect(unpack(polled?.stored?.packed ?? "")).toBe(one ? "one" : "other");
+  });
+
+  test("goes to the faster of two that found none", async () => {
+    const store = (text: string) =>
+      storeFeed(env.DB, keyOf("quarry-lane", "warnings.ics"), {
+        over: null,
+        written: written(text),
+      });
+    expect((await Promise.all([store("one"), store("other")])).filter(Boolean)).toHaveLength(1);
+  });
+});
+
+describe("what is stale", () => {
+  const now = SAVED_AT;
+  const stale = (code: string, at: number) => staleGardens(env.DB, { code, now: at });
+
+  beforeAll(async () => {
+    await env.DB.prepare("DELETE FROM gardens").run();
+    for (const garden of ["brook", "weir"]) {
+      await makeGarden(garden);
+      await storeFeed(env.DB, keyOf(garden), { over: null, written: written("x") });
+    }
+    await makeGarden("without-feeds");
+  });
+
+  test("is nothing while garden, code and horizon hold", async () => {
+    expect(await stale("code 1", now)).toEqual([]);
+  });
+
+  test("is every garden's feed once its horizon has passed or the code is new", async () => {
+    expect(await stale("code 1", UNTIL)).toEqual(["brook", "weir"]);
+    expect(await stale("code 2", now)).toEqual(["brook", "weir"]);
+  });
+
+  test("is a changed garden's, and longest waiting goes first", async () => {
+    await env.DB.prepare("UPDATE gardens SET revision = 9 WHERE id = 'weir'").run();
+    expect(await stale("code 1", now)).toEqual(["weir"]);
+    await env.DB.prepare("UPDATE feeds SET until = ?1 WHERE garden = 'weir'").bind(1).run();
+    expect(await stale("code 1", UNTIL)).toEqual(["weir", "brook"]);
+    const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
+    expect(loaded?.feeds.map(({ feed }) => feed)).toEqual(["tasks.ics"]);
+  });
+
+  test("is no feed of a revoked link", async () => {
+    await revoke(env.DB, "weir", "owner-1", now);
+    expect(await stale("code 1", now)).toEqual([]);
+    const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
+    expect(loaded?.feeds).toEqual([]);
+    expect((await pollFeed(env.DB, keyOf("weir")))?.revoked).toBe(true);
+  });
+});

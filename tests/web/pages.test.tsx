@@ -1,0 +1,62 @@
+import { describe, expect, test } from "vitest";
+import { frontPage, gonePage, type Home, homePage, jobPage } from "../../src/web/pages.tsx";
+
+const JOB = {
+  title: "Thin beets",
+  when: "Saturday 8 May",
+  text: "Two fingers apart.\nGreens are for the kitchen.",
+  href: "/g/l/m/on/2027/beet/thin/1",
+};
+
+const HOME: Home = {
+  garden: "Quarry Lane",
+  first: [{ name: "Imre", address: "https://garden.example/g/l/m/sessions.ics" }],
+  more: [{ name: "All tasks", address: "http://127.0.0.1:8787/g/l/m/tasks.ics" }],
+  links: [],
+  jobs: [JOB],
+};
+
+describe("every page", () => {
+  const pages = [
+    frontPage(),
+    homePage(HOME),
+    jobPage("Quarry Lane", { job: JOB, windows: [] }, "/g/l/m/"),
+    gonePage("Quarry Lane", [], "/g/l/m/"),
+  ];
+
+  test.each(pages)("is a whole document in its language, without script or form", (html) => {
+    expect(html).toMatch(/^<!doctype html><html lang="en">/);
+    expect(html.match(/<h1>/g)).toHaveLength(1);
+    expect(html).toContain('name="viewport"');
+    expect(html).not.toMatch(/<script|<form|<button|<img|style="| on\w+=/);
+  });
+});
+
+test("a subscription is one tap by webcal and an address to copy, secured or not", () => {
+  const html = homePage(HOME);
+  expect(html).toContain('href="webcal://garden.example/g/l/m/sessions.ics"');
+  expect(html).toContain("<code>https://garden.example/g/l/m/sessions.ics</code>");
+  expect(html).toContain('href="webcal://127.0.0.1:8787/g/l/m/tasks.ics"');
+});
+
+test("links to hand on are shown to whom they are given, and else not mentioned", () => {
+  expect(homePage(HOME)).not.toContain("Links to hand on");
+  const links = [{ name: "Oda's own page", href: "/g/helper-oda-1/m/" }];
+  expect(homePage({ ...HOME, links })).toContain('<a href="/g/helper-oda-1/m/">');
+});
+
+test("a job's lines stay lines, and its title leads to its page where it has one", () => {
+  expect(homePage(HOME)).toContain(`<a href="${JOB.href}">Thin beets</a>`);
+  expect(homePage(HOME)).toContain("apart.\nGreens");
+  expect(homePage({ ...HOME, jobs: [{ ...JOB, href: null }] })).toContain("<h3>Thin beets</h3>");
+});
+
+test("markup in a name is text", () => {
+  const html = jobPage(
+    "<i>",
+    { job: { ...JOB, title: "<script>", text: "&" }, windows: ["<u>"] },
+    "/",
+  );
+  expect(html).toContain("<h1>&lt;script&gt;</h1>");
+  expect(html).not.toMatch(/<script|<i>|<u>/);
+});

@@ -1,0 +1,34 @@
+import { expect, test } from "vitest";
+import { PAPER } from "../../src/web/paper.ts";
+
+/** Relative luminance and contrast. Source: WCAG 2.2, "relative luminance" and "contrast ratio". */
+function luminance(hex: string): number {
+  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
+    const value = Number.parseInt(hex.slice(at, at + 2), 16) / 255;
+    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+}
+
+function contrast(one: string, other: string): number {
+  const [dark = 0, light = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+  return (light + 0.05) / (dark + 0.05);
+}
+
+const [light = {}, dark = {}] = [...PAPER.matchAll(/:root \{[^}]*\}/g)].map(([block]) =>
+  Object.fromEntries([...block.matchAll(/--(\w+): (#\w{6})/g)].map(([, name, hex]) => [name, hex])),
+);
+
+test.each([
+  ["light", light],
+  ["dark", dark],
+])("ink, faint ink and links can be read in the sun on %s paper", (_, colours) => {
+  const paper = colours.paper ?? "";
+  expect(contrast(colours.ink ?? "", paper)).toBeGreaterThan(12);
+  expect(contrast(colours.faint ?? "", paper)).toBeGreaterThan(6);
+  expect(contrast(colours.link ?? "", paper)).toBeGreaterThan(7);
+});
+
+test("nothing is fetched from elsewhere", () => {
+  expect(PAPER).not.toMatch(/url\(|@import|https?:/);
+});
