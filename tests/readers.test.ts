@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { cleanText } from "../src/calendar/clean.ts";
 import type { Ledger } from "../src/calendar/ledger.ts";
 import { writeCalendar } from "../src/calendar/write.ts";
 import { type Day, plus } from "../src/days/day.ts";
@@ -17,6 +18,7 @@ import {
   READERS,
   type Reader,
 } from "./readers.ts";
+import type { StrictEvent } from "./strict.ts";
 
 const DAY_MS = 86_400_000;
 const SECOND = 1000;
@@ -144,6 +146,7 @@ function replay(days: readonly (readonly (readonly [Edit, number])[])[]): void {
       const name = `${reader.name}, ${pace}`;
       const now = reading(reader, kept.get(name) ?? NOTHING_KEPT, kitchen);
       expect([...now.shown].sort(), name).toEqual([...byUid(kitchen.bytes)].sort());
+      expect([...now.shown.values()].map(toldOf).sort(), name).toEqual(events.map(meantOf).sort());
       kept.set(name, now);
     }
   };
@@ -159,6 +162,25 @@ function replay(days: readonly (readonly (readonly [Edit, number])[])[]): void {
     if (index % 5 === 0) readAll("every fifth day");
   });
 }
+
+/** What a reader shows of an event, and what the garden means by one, as one line each. */
+const toldOf = ({ start, summary, description }: StrictEvent) =>
+  `${start.kind === "date" ? start.day : "timed"} ${summary}: ${description}`;
+const meantOf = ({ when, title, text }: Event) =>
+  `${when.kind === "all day" ? when.day : "timed"} ${title}: ${cleanText(text).trim()}`;
+
+describe("a return", () => {
+  test("with other words within the second of its change is seen by a reader that missed its going", () => {
+    const changed = reword(1, "Other words")(garden());
+    const one = publish(changed, MAY_1, null);
+    const gone = publish(remove(1)(changed), MAY_1 + 100, one);
+    const back = publish(reword(1, "Yet other words")(changed), MAY_1 + 200, gone);
+    for (const reader of READERS) {
+      const kept = reading(reader, reading(reader, NOTHING_KEPT, one), back);
+      expect(kept.shown, reader.name).toEqual(byUid(back.bytes));
+    }
+  });
+});
 
 describe("the models bite as the programs do", () => {
   const first = publish(garden(), MAY_1, null);
