@@ -51,8 +51,7 @@ export function shortened(line: string, most: number): string {
  */
 export function cleanLink(link: string): string {
   if (!/^[a-z][a-z0-9+.-]*:./i.test(link)) throw new RangeError(`not a link: ${link}`);
-  if (/^[\w.~:/?#@!$&'()*+,;=%-]*$/.test(link)) return link;
   return link
     .replace(/\p{Cs}/gu, "\ufffd")
-    .replace(/[^\w.~:/?#@!$&'()*+,;=%-]/gu, (found) => encodeURIComponent(found));
+    .replace(/%(?![0-9A-Fa-f]{2})|[^\w.~:/?#[\]@!$&'()*+,;=%-]/gu, encodeURIComponent);
 }

@@ -60,10 +60,11 @@ function startDay(when: Event["when"]): number {
 
 function tellingOf(event: Event, writing: Writing): Telling {
   const wording = wordingOf(event, writing);
+  const when = whenOf(event.when);
   return {
     key: event.key,
-    print: printOf(JSON.stringify([FORM, wording])),
-    when: whenOf(event.when),
+    print: printOfTold(wording, when),
+    when,
     write: (revision) =>
       writeEvent({ ...wording, uid: uidOf(writing.garden, event.key) }, revision),
   };
@@ -79,6 +80,12 @@ function wordingOf(event: Event, { quiet, reader, link }: Writing): Omit<Wording
     busy: event.busy,
     remindMinutesBefore: quiet ? null : event.remindMinutesBefore,
   };
+}
+
+function printOfTold(told: Omit<Wording, "uid">, when: string): string {
+  const { title, text, link, busy, remindMinutesBefore, categories } = told;
+  const rest = `${FORM} ${when} ${busy} ${remindMinutesBefore} ${link === null}`;
+  return printOf([rest, title, text, link ?? "", ...categories]);
 }
 
 function whenOf(when: Event["when"]): string {

@@ -86,6 +86,11 @@ describe("cleaning a link", () => {
     );
   });
 
+  test("a host in brackets stays, and a percent sign that encodes nothing is encoded", () => {
+    expect(cleanLink("http://[::1]:8787/50%/a%2fb")).toBe("http://[::1]:8787/50%25/a%2fb");
+    expect(cleanLink("https://a.example/\u212a\u017f")).toBe("https://a.example/%E2%84%AA%C5%BF");
+  });
+
   test("what has no scheme throws", () => {
     expect(() => cleanLink("a.example/x")).toThrow(RangeError);
     expect(() => cleanLink("https:")).toThrow(RangeError);
