@@ -1,33 +1,206 @@
+import { climateOf } from "./climate/climate.ts";
+import { cropOf } from "./crops/crops.ts";
 import type { Day } from "./days/day.ts";
-import type { Plan } from "./plan/plan.ts";
-import type { Placed, Standing } from "./schedule/placed.ts";
+import type { Fact } from "./diary/fact.ts";
+import { understand } from "./diary/understand.ts";
+import { type Anchors, anchorKey } from "./growth/anchors.ts";
+import type { Growing } from "./growth/growing.ts";
+import { remembered } from "./growth/remembered.ts";
+import type { Plan, Planting } from "./plan/plan.ts";
+import { PRACTICES, SHARED_PRACTICES } from "./practices/all.ts";
+import { PASSES, type Pass } from "./practices/practice.ts";
+import { sowingNumbers } from "./practices/repeat.ts";
+import { shareLadders } from "./practices/set-out.ts";
+import type { Task } from "./practices/task.ts";
+import { daysNamed } from "./schedule/calm.ts";
+import { doneOf } from "./schedule/done.ts";
+import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
+import { type Household, householdOf } from "./schedule/household.ts";
+import { place } from "./schedule/place.ts";
+import type { Placed, Standing, Told as ToldTask } from "./schedule/placed.ts";
+import type { Load } from "./schedule/session.ts";
 import type { Event } from "./words/event.ts";
+import { eventsOf } from "./words/events.ts";
+import { seasonEvent } from "./words/open.ts";
 
-/** A garden: its years' plans in year order, all of one garden id. */
+export type { Horizon } from "./schedule/horizon.ts";
+
+/** A garden: its years' plans in year order, not empty, all of one garden id. */
 export type Garden = { readonly id: string; readonly plans: readonly Plan[] };
 
-/** Today, as the core knows it. Equal inputs give equal output at every instant before `until`. */
-export type Horizon = {
-  /** First day the feed shows. */
-  readonly firstDay: Day;
-  /** Next working day of each person (by key) on which open work is told; `""` where the plan names nobody. */
-  readonly openDays: Readonly<Record<string, Day>>;
-  /** The instant [ms since 1970 UTC] at which either changes. */
-  readonly until: number;
-};
-
+/** What a garden is told: every task on its day, the events made of them, and what to remember for the next time. */
 export type Told = {
   readonly placed: readonly Placed[];
   readonly events: readonly Event[];
   readonly standing: Standing;
 };
 
-/** The horizon at an instant [ms since 1970 UTC], in the garden's own zone. */
-export function horizonAt(_garden: Garden, _instant: number): Horizon {
-  throw new Error("not built");
+/** Today as the core knows it, at an instant [ms since 1970 UTC], in the garden's own zone. */
+export function horizonAt(garden: Garden, instant: number): Horizon {
+  return horizonOf(garden.plans, instant);
 }
 
-/** The whole job. */
-export function tell(_garden: Garden, _horizon: Horizon, _standing: Standing): Told {
-  throw new Error("not built");
+/**
+ * The whole job: each year's plan in three passes, then words. Equal input gives equal output at any instant
+ * and in any process time zone. `standing` is what the last telling gave, or empty.
+ */
+export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told {
+  const facts = understand(
+    garden.plans.flatMap((plan) => plan.diary),
+    garden.plans,
+  );
+  const load: Load = new Map();
+  const placed = garden.plans.flatMap((plan) => year(plan, facts, standing, load));
+  const shown = placed.filter((each) => each.day >= horizon.firstDay);
+  const plan = wholeGarden(garden.plans, horizon.firstDay);
+  const events = [
+    ...eventsOf(shown, { plan, standing, openDays: horizon.openDays }),
+    seasonEvent(plan, horizon.firstDay),
+  ];
+  return { placed, events, standing: remember(placed, events) };
+}
+
+/** One plan's year, beside the same year without its diary and absences for what is usual. */
+function year(
+  plan: Plan,
+  facts: readonly Fact[],
+  standing: Standing,
+  load: Load,
+): readonly Placed[] {
+  const mean = { ...plan, away: [] };
+  const plain = plan.away.length === 0 && facts.length === 0 && Object.keys(standing).length === 0;
+  const usual = plain
+    ? null
+    : passes(mean, { facts: [], standing: {}, usual: new Map(), load: new Map() });
+  const days = new Map(usual?.map(({ task }) => [task.id, task.window.due]));
+  const placed = passes(plan, { facts, standing, usual: days, load });
+  return plain ? placed.map((each) => ({ ...each, usual: each.task.window.due })) : placed;
+}
+
+type Year = {
+  readonly facts: readonly Fact[];
+  readonly standing: Standing;
+  readonly usual: ReadonlyMap<string, Day>;
+  readonly load: Load;
+};
+
+/** Three passes a chain: what starts a clock, what moves plants out, the rest; each placed day anchors the next. */
+function passes(plan: Plan, { facts, standing, usual, load }: Year): readonly Placed[] {
+  const household = householdOf(plan.people, plan.away);
+  const climate = climateOf(plan, facts);
+  let anchors = remembered(plan.plantings, facts);
+  const placed: Placed[] = [];
+  const put = (tasks: readonly Task[]) => {
+    const done = doneOf(tasks, facts);
+    const days = place(tasks, { household, standing, done, usual, load });
+    placed.push(...days);
+    anchors = anchored(anchors, days);
+  };
+  const growing = (plantings: readonly Planting[]) =>
+    plantings.flatMap((planting) =>
+      sowings(planting, plan, { climate, anchors, facts, household }),
+    );
+  for (const chain of chains(plan.plantings))
+    for (const pass of PASSES) put(tasksOf(growing(chain), pass));
+  const whole = { plan, climate, growings: growing(plan.plantings), around: household.around };
+  put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
+  return placed;
+}
+
+/** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
+function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
+  const byKey = new Map(plantings.map((planting) => [planting.key, planting]));
+  const behind = (planting: Planting): number => {
+    const before = planting.after === null ? undefined : byKey.get(planting.after);
+    return before ? 1 + behind(before) : 0;
+  };
+  const ranks: Planting[][] = [];
+  for (const planting of plantings) {
+    const rank = behind(planting);
+    ranks[rank] = [...(ranks[rank] ?? []), planting];
+  }
+  return ranks.filter((rank) => rank !== undefined);
+}
+
+type Known = {
+  readonly climate: Growing["climate"];
+  readonly anchors: Anchors;
+  readonly facts: readonly Fact[];
+  readonly household: Household;
+};
+
+/** Each sowing of a planting; none where the facts do not know the crop. */
+function sowings(
+  planting: Planting,
+  plan: Plan,
+  { climate, anchors, facts, household }: Known,
+): readonly Growing[] {
+  const crop = cropOf(planting.crop);
+  if (!crop) return [];
+  const bed = plan.beds.find((each) => each.key === planting.bed) ?? null;
+  const mine = facts.filter((fact) => "planting" in fact && fact.planting === planting.key);
+  const first = {
+    plan,
+    planting,
+    crop,
+    bed,
+    sowing: 1,
+    climate,
+    anchors,
+    facts: mine,
+    around: household.around,
+  };
+  return sowingNumbers(first).map((sowing) => ({ ...first, sowing }));
+}
+
+/** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */
+function tasksOf(growings: readonly Growing[], pass: Pass): readonly Task[] {
+  const practices = PRACTICES.filter((practice) => practice.pass === pass);
+  const tasks = growings.flatMap((growing) =>
+    practices
+      .filter((practice) => !growing.planting.without.includes(practice.name))
+      .flatMap((practice) => practice.tasks(growing)),
+  );
+  return pass === "set out" ? shareLadders(tasks) : tasks;
+}
+
+/** Anchors with those that placed tasks set; the diary's day is the diary's, not a reckoned one. */
+function anchored(anchors: Anchors, placed: readonly Placed[]): Anchors {
+  const more = new Map(anchors);
+  for (const { task, day, done } of placed) {
+    if (!task.sets) continue;
+    const { planting, sowing, act } = task.sets;
+    const grounds = done ? (["seen"] as const) : task.grounds;
+    more.set(anchorKey(planting, sowing, act), {
+      day,
+      from: done ? "diary" : "placed",
+      grounds,
+      task: task.id,
+    });
+  }
+  return more;
+}
+
+/** The newest plan with every year's beds and people, for words that name them. */
+function wholeGarden(plans: readonly Plan[], day: Day): Plan {
+  const newest = plans[plans.length - 1] ?? planOn(plans, day);
+  const byKey = <T extends { readonly key: string }>(all: readonly T[]) => [
+    ...new Map(all.map((each) => [each.key, each])).values(),
+  ];
+  return {
+    ...newest,
+    beds: byKey(plans.flatMap((plan) => plan.beds)),
+    people: byKey(plans.flatMap((plan) => plan.people)),
+  };
+}
+
+/** What is kept of a telling, by task. */
+function remember(placed: readonly Placed[], events: readonly Event[]): Standing {
+  const leads = new Set(events.flatMap((event) => event.tasks.slice(0, 1)));
+  return Object.fromEntries(
+    placed.map(({ task, day, window, people, note }): [string, ToldTask] => [
+      task.id,
+      { day, window, people, days: daysNamed(task.say), lead: leads.has(task.id), note },
+    ]),
+  );
 }

@@ -31,6 +31,11 @@ export function cropNamed(name: string): Crop | null {
   return byName.get(name.trim().toLowerCase().replace(/\s+/g, " ")) ?? null;
 }
 
+/** Whether frost kills it, and so whether it is hardened off hour by hour. */
+export function isTender(crop: Crop): boolean {
+  return crop.frost.value === "tender" || crop.frost.value === "warm loving";
+}
+
 /** Every name the facts understand, lower case, sorted. */
 export function cropNames(): readonly string[] {
   return [...byName.keys()].sort();

@@ -1,4 +1,5 @@
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
+import { isTender } from "../crops/crops.ts";
 import type { Outdoors } from "../crops/facts.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { seasonOf } from "../plan/season.ts";
@@ -71,7 +72,7 @@ export function settingOutDay(growing: Growing): Reckoned | null {
   const own = ownTests(growing);
   const tests: Test[] = [...own];
   const dates = plan.site.lastFrost;
-  const tender = crop.frost.value === "tender" || crop.frost.value === "warm loving";
+  const tender = isTender(crop);
   const frost = dates
     ? plus(
         tender ? lastFrostAt(dates, plan.risk.raised) : dates.usual,
@@ -100,10 +101,9 @@ export function plantingOutDay(growing: Growing, facts: Outdoors): Reckoned {
   const dates = plan.site.lastFrost;
   if (!dates || !facts.weeksFromLastFrost) return decide(tests, null);
   const safe = lastFrostAt(dates, plan.risk.seed);
-  const frost =
-    crop.frost.value === "tender" || crop.frost.value === "warm loving"
-      ? firstUpAfter(growing, warm, safe)
-      : plus(safe, facts.weeksFromLastFrost.value * 7);
+  const frost = isTender(crop)
+    ? firstUpAfter(growing, warm, safe)
+    : plus(safe, facts.weeksFromLastFrost.value * 7);
   tests.push({ ground: "last frost", day: frost });
   return decide(tests, stopAfter(latest(frost, safe), own));
 }

@@ -1,7 +1,7 @@
 import { firstFrostAt } from "../climate/frost.ts";
+import { isTender } from "../crops/crops.ts";
 import { plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
-import { isTender } from "./harden-off.ts";
 import type { Practice } from "./practice.ts";
 import { how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
@@ -12,7 +12,7 @@ const WARNED_AT = 0.1;
 function tasks(growing: Growing): readonly Task[] {
   const frost = growing.plan.site.firstFrost;
   const standing = anchorOf(growing, "set out") ?? anchorOf(growing, "start");
-  if (!frost || !isTender(growing) || !standing || standing.day >= frost.usual) return [];
+  if (!frost || !isTender(growing.crop) || !standing || standing.day >= frost.usual) return [];
   const warned = firstFrostAt(frost, WARNED_AT);
   const object = objectOf(growing);
   const shared = {

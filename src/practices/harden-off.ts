@@ -1,3 +1,4 @@
+import { isTender } from "../crops/crops.ts";
 import { type Day, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { degreesC } from "../quantities/quantity.ts";
@@ -131,16 +132,10 @@ function tasks(growing: Growing): readonly Task[] {
   if (out.from === "diary") return [];
   const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
   const floorC = facts.nightFloorC.value;
-  if (!isTender(growing)) return hardySteps(growing, out.day, days, floorC);
+  if (!isTender(crop)) return hardySteps(growing, out.day, days, floorC);
   return ladder(out.day, days, growing.around).flatMap((rung) =>
     rungTasks(growing, rung, out.day, floorC),
   );
-}
-
-/** Whether frost kills it, and so whether it is hardened off hour by hour. */
-export function isTender(growing: Growing): boolean {
-  const { value } = growing.crop.frost;
-  return value === "tender" || value === "warm loving";
 }
 
 /** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */

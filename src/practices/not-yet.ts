@@ -1,9 +1,9 @@
 import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
+import { isTender } from "../crops/crops.ts";
 import { plus, weekdayOf } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { degreesC } from "../quantities/quantity.ts";
-import { isTender } from "./harden-off.ts";
 import type { Practice } from "./practice.ts";
 import { how, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
@@ -16,7 +16,14 @@ function tasks(growing: Growing): readonly Task[] {
   const out = anchorOf(growing, "set out");
   const reckoned = settingOutDay(growing);
   const { fixed, inSince } = growing.planting;
-  if (!frost || !out || !reckoned || !isTender(growing) || fixed.out !== null || inSince !== null)
+  if (
+    !frost ||
+    !out ||
+    !reckoned ||
+    !isTender(growing.crop) ||
+    fixed.out !== null ||
+    inSince !== null
+  )
     return [];
   if (out.from === "diary") return [];
   const tempted = plus(reckoned.day, -TEMPTED_DAYS);

@@ -1,3 +1,4 @@
+import { isTender } from "../crops/crops.ts";
 import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
@@ -22,10 +23,7 @@ export function sowingNumbers(growing: Growing): readonly number[] {
   const facts = crop.outdoors;
   if (!planting.repeat || !facts || planting.start !== "seed outdoors") return [1];
   const first = plantingOutDay(growing, facts).day;
-  const grace =
-    crop.frost.value === "very hardy" || crop.frost.value === "frost tolerant"
-      ? HARDY_GRACE_DAYS
-      : 0;
+  const grace = isTender(crop) ? 0 : HARDY_GRACE_DAYS;
   const frost = plan.site.firstFrost;
   const last = frost
     ? plus(frost.usual, grace - middle(crop.harvest.days.value))

@@ -1,4 +1,5 @@
-import { latest, plus } from "../days/day.ts";
+import { isTender } from "../crops/crops.ts";
+import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { type Reckoned, settingOutDay } from "../growth/starting.ts";
@@ -10,6 +11,9 @@ import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.t
 
 /** Days that hardened plants may wait for their bed. Source: common practice; pots dry out and roots circle. */
 const MAY_WAIT_DAYS = 10;
+
+/** The kind of work that setting out is where a ladder of hardening off stands before it. */
+const HARDENED = "hardened off";
 
 /** Plants whose setting out lies within so many days of each other share one ladder and one day. Source: house rule. */
 export const SHARE_WITHIN_DAYS = 4;
@@ -44,6 +48,12 @@ function reason(
   return whyDecided(growing, out, risk);
 }
 
+/** Ten days on, but not past the day that ends a hold. */
+function lastDay(out: Reckoned): Day {
+  const day = plus(out.day, MAY_WAIT_DAYS);
+  return out.stop === null ? day : latest(out.day, earliest(day, out.stop));
+}
+
 function tasks(growing: Growing): readonly Task[] {
   const { planting, crop } = growing;
   const facts = crop.settingOut;
@@ -63,10 +73,11 @@ function tasks(growing: Growing): readonly Task[] {
     : [];
   return [
     plantingTask(growing, "set out", "1", {
-      window: window(out.day, out.day, fixed ? out.day : plus(out.day, MAY_WAIT_DAYS)),
+      window: window(out.day, out.day, fixed ? out.day : lastDay(out)),
       harm: "this week",
       rhythm: "session",
       minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,
+      kinds: planting.start === "seed indoors" && isTender(crop) ? [HARDENED] : [],
       title: { verb: "Set out", object: objectOf(growing), where: "bed" },
       say: [
         how({ quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
@@ -92,12 +103,9 @@ export const SET_OUT: Practice = { name: "set out", pass: "set out", tasks };
  * theirs. Days the gardener fixed stay, and none is held past the last day that does it no harm. Other tasks
  * come back as they were; the order is kept.
  */
-export function shareLadders(
-  tasks: readonly Task[],
-  hardens: (task: Task) => boolean,
-): readonly Task[] {
+export function shareLadders(tasks: readonly Task[]): readonly Task[] {
   const mine = tasks
-    .filter((task) => task.practice === "set out" && task.certainty === "expected" && hardens(task))
+    .filter((task) => task.kinds.includes(HARDENED) && task.certainty === "expected")
     .sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
   const shared = new Map<string, Task>();
   let ladder: Task[] = [];
@@ -116,7 +124,9 @@ export function shareLadders(
   };
   for (const task of mine) {
     const first = ladder[0];
-    if (first && task.window.due - first.window.due > SHARE_WITHIN_DAYS) close();
+    const far = first && task.window.due - first.window.due > SHARE_WITHIN_DAYS;
+    const late = ladder.some((each) => each.window.latest < task.window.due);
+    if (far || late) close();
     ladder.push(task);
   }
   if (ladder.length > 0) close();

@@ -1,32 +1,36 @@
 import type { Day } from "../days/day.ts";
 import type { Minute } from "../days/instants.ts";
 import type { Sentence } from "../practices/say.ts";
-import type { Task } from "../practices/task.ts";
+import type { Task, Window } from "../practices/task.ts";
 
 /** A task on its day. */
 export type Placed = {
   readonly task: Task;
   readonly day: Day;
-  /** Keys of the people it falls to; empty where the plan names nobody. */
+  /** The window as it is told, which calm may keep from an earlier telling. */
+  readonly window: Window;
+  /** Keys of the people it falls to, sorted; empty: everybody, or nobody is named. */
   readonly people: readonly string[];
   /** Minutes of the day a timed task starts and ends; null for the rest. */
   readonly at: { readonly from: Minute; readonly to: Minute } | null;
-  /** The same task's day on this site in a mean year, without diary and absences; null where that year has no such task. */
+  /** Due day of the same task here in a mean year, without diary and absences; null where that year has none such. */
   readonly usual: Day | null;
-  /** Done on that day, by whom where the diary says. */
+  /** Done on that day, by whom where the diary says (key of a person). */
   readonly done: { readonly day: Day; readonly by: string | null } | null;
-  /** What placing has to say: why not on its due day, or that it would not fit. */
+  /** What placing has to say: whom it had to work round, or that it would not fit. */
   readonly note: Sentence | null;
 };
 
-/** What each task was last told as, kept in the garden's record so that dates do not tremble. Keys are task ids. */
-export type Standing = Readonly<Record<string, Told>>;
-
-/** Day, window and reason last told. */
+/** What a task was last told as. `lead`: it gave an event of several its UID. */
 export type Told = {
   readonly day: Day;
-  readonly earliest: Day;
-  readonly due: Day;
-  readonly latest: Day;
+  readonly window: Window;
   readonly people: readonly string[];
+  /** Every day its sentences named, in order. */
+  readonly days: readonly Day[];
+  readonly lead: boolean;
+  readonly note: Sentence | null;
 };
+
+/** What each task (by id) was last told as, kept in the garden's record so that dates do not tremble. */
+export type Standing = Readonly<Record<string, Told>>;

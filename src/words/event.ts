@@ -1,6 +1,6 @@
 import type { Day } from "../days/day.ts";
 
-/** Which of the two sets an event is in; warnings stand in both, alike. */
+/** Which of the two sets an event is in; warnings, rungs and daily looks stand in both, alike. */
 export type EventSet = "sessions" | "tasks" | "both";
 
 /**

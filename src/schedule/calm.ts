@@ -1,0 +1,45 @@
+import type { Day } from "../days/day.ts";
+import type { Piece, Sentence } from "../practices/say.ts";
+import type { Task } from "../practices/task.ts";
+import type { Told } from "./placed.ts";
+
+/** A new day nearer than this to the one told does not move it. Source: house rule; a feed that trembles is not read. */
+export const CALM_DAYS = 3;
+
+/** Whether what was told stands: the new day is nearer than CALM_DAYS, and the old one is still inside the window. */
+export function stands(told: Told, task: Task, newDay: Day): boolean {
+  const inside = told.day >= task.window.earliest && told.day <= task.window.latest;
+  return inside && Math.abs(newDay - told.day) < CALM_DAYS;
+}
+
+/** Every day that sentences name, in order. */
+export function daysNamed(say: readonly Sentence[]): readonly Day[] {
+  return say.flatMap((sentence) =>
+    sentence.pieces.flatMap((piece) => (isDay(piece) ? [piece.day] : [])),
+  );
+}
+
+function isDay(piece: Piece): piece is { readonly day: Day; readonly weekday?: true } {
+  return typeof piece === "object" && "day" in piece;
+}
+
+/**
+ * The sentences with the days they named when last told, where each has moved by less than CALM_DAYS; with
+ * their own days where one has moved farther or the sentences name other days than they did.
+ */
+export function keepDays(say: readonly Sentence[], told: readonly Day[]): readonly Sentence[] {
+  const now = daysNamed(say);
+  const near =
+    now.length === told.length && now.every((day, i) => Math.abs(day - (told[i] ?? 0)) < CALM_DAYS);
+  if (!near) return say;
+  let next = 0;
+  return say.map((sentence) => ({
+    ...sentence,
+    pieces: sentence.pieces.map((piece) => {
+      if (!isDay(piece)) return piece;
+      const day = told[next] ?? piece.day;
+      next += 1;
+      return { ...piece, day };
+    }),
+  }));
+}

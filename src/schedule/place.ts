@@ -1,0 +1,163 @@
+import { type Day, earliest, latest } from "../days/day.ts";
+import type { Harm, Task, Window } from "../practices/task.ts";
+import { keepDays, stands } from "./calm.ts";
+import type { Household } from "./household.ts";
+import type { Placed, Standing, Told } from "./placed.ts";
+import {
+  type Choice,
+  chooseDaily,
+  chooseSession,
+  eligible,
+  type Load,
+  loadKey,
+} from "./session.ts";
+import { CARRY, type Carrying, carryingOn } from "./timed.ts";
+
+/** What a task is worth against another in the way of days late. */
+export const HARM_WEIGHT: Readonly<Record<Harm, number>> = {
+  tonight: 100,
+  "this week": 10,
+  "when you can": 1,
+};
+
+/** Done tasks by id, with the day and, where the diary says, the person. */
+export type Done = ReadonlyMap<string, { readonly day: Day; readonly by: string | null }>;
+
+/** What placing goes by; `load` is added to as people are given work. */
+export type Placing = {
+  readonly household: Household;
+  readonly standing: Standing;
+  readonly done: Done;
+  readonly usual: ReadonlyMap<string, Day>;
+  readonly load: Load;
+};
+
+type Group = readonly [Task, ...Task[]];
+
+/** Tasks that belong on one day, each group in the order of ids; groups with most to lose first, then by last good day, due day and id. */
+function inGroups(tasks: readonly Task[]): readonly Group[] {
+  const groups = new Map<string, Group>();
+  for (const task of [...tasks].sort((a, b) => (a.id < b.id ? -1 : 1))) {
+    const key = task.together ?? task.id;
+    const known = groups.get(key);
+    groups.set(key, known ? [...known, task] : [task]);
+  }
+  const weight = ([first]: Group) => HARM_WEIGHT[first.harm];
+  return [...groups.values()].sort(
+    (a, b) =>
+      weight(b) - weight(a) ||
+      a[0].window.latest - b[0].window.latest ||
+      a[0].window.due - b[0].window.due ||
+      (a[0].id < b[0].id ? -1 : 1),
+  );
+}
+
+/** The window all of a group can keep: the latest start, the earliest end, but never an end before its start. */
+function common(group: Group): Window {
+  const from = latest(...group.map((task) => task.window.earliest));
+  const to = latest(from, earliest(...group.map((task) => task.window.latest)));
+  const due = earliest(to, latest(from, group[0].window.due));
+  return { earliest: from, due, latest: to, better: group[0].window.better };
+}
+
+/** What was last told for the whole group, where it still stands against a new choice. */
+function stillTold(group: Group, choice: Choice, { standing, household }: Placing): Told | null {
+  const told = standing[group[0].id];
+  if (!told || !group.every((task) => stands(told, task, choice.day))) return null;
+  const people = eligible(household, group);
+  const able = told.people.every((key) =>
+    people.some((person) => person.key === key && household.about(person, told.day)),
+  );
+  const named =
+    told.people.length > 0 || household.people.length === 0 || group[0].rhythm === "warning";
+  return able && named ? told : null;
+}
+
+function choose(group: Group, placing: Placing): Choice {
+  const window = common(group);
+  const { household, load } = placing;
+  if (household.people.length === 0 || group[0].rhythm === "warning")
+    return { day: window.due, people: [], note: null };
+  if (group[0].rhythm === "daily") return chooseDaily(household, group, window);
+  return chooseSession(household, group, window, load);
+}
+
+function timed(task: Task, placing: Placing): Placed {
+  const carrying: Carrying = carryingOn(placing.household, task.window.due, task.timed?.lasts ?? 0);
+  const end = task.timed?.part === "in" ? carrying.back : carrying.out;
+  const say =
+    carrying.shade && task.timed?.part === "out"
+      ? [carrying.shade, ...task.say.slice(1)]
+      : task.say;
+  return {
+    ...base(say === task.say ? task : { ...task, say }, placing),
+    day: task.window.due,
+    people: end.people,
+    at: { from: end.at, to: end.at + CARRY },
+    note: null,
+  };
+}
+
+function base(task: Task, { usual }: Placing): Placed {
+  return {
+    task,
+    day: task.window.due,
+    window: task.window,
+    people: [],
+    at: null,
+    usual: usual.get(task.id) ?? null,
+    done: null,
+    note: null,
+  };
+}
+
+function placeGroup(group: Group, placing: Placing): readonly Placed[] {
+  if (group[0].rhythm === "timed") return group.map((task) => timed(task, placing));
+  const choice = choose(group, placing);
+  const told = stillTold(group, choice, placing);
+  const { day, people } = told ?? choice;
+  if (group[0].rhythm === "session")
+    for (const person of people) {
+      const key = loadKey(person, day);
+      placing.load.set(
+        key,
+        group.reduce((sum, task) => sum + task.minutes, placing.load.get(key) ?? 0),
+      );
+    }
+  return group.map((task) => {
+    const own = placing.standing[task.id];
+    const calm = told && own ? { ...task, say: keepDays(task.say, own.days) } : task;
+    return {
+      ...base(calm, placing),
+      day,
+      people,
+      window: told && own ? own.window : task.window,
+      note: told ? told.note : choice.note,
+    };
+  });
+}
+
+function placeDone(
+  task: Task,
+  done: { readonly day: Day; readonly by: string | null },
+  placing: Placing,
+): Placed {
+  const told = { ...task, certainty: "done" } as const;
+  return { ...base(told, placing), day: done.day, people: done.by === null ? [] : [done.by], done };
+}
+
+/**
+ * Every task on a day: what is done on the day it was done, the rest one after another, most to lose first,
+ * each within its window as far as people's hours, homes and absences let it. What was told stays told while
+ * it stands. Deterministic; the order of `tasks` does not matter. Sorted by id.
+ */
+export function place(tasks: readonly Task[], placing: Placing): readonly Placed[] {
+  const open = tasks.filter((task) => !placing.done.has(task.id));
+  const past = tasks.flatMap((task) => {
+    const done = placing.done.get(task.id);
+    return done ? [placeDone(task, done, placing)] : [];
+  });
+  return [...past, ...inGroups(open).flatMap((group) => placeGroup(group, placing))].sort((a, b) =>
+    a.task.id < b.task.id ? -1 : 1,
+  );
+}

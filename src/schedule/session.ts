@@ -1,0 +1,196 @@
+import { type Day, plus } from "../days/day.ts";
+import type { Person } from "../plan/plan.ts";
+import { householdOnly, type Sentence, why } from "../practices/say.ts";
+import type { Task, Window } from "../practices/task.ts";
+import { type Household, minutesOn } from "./household.ts";
+
+/** Minutes of work already given to a person on a day, by `person|day`. */
+export type Load = Map<string, number>;
+
+/** The key of a person's day in a Load. */
+export const loadKey = (person: string, day: Day): string => `${person}|${day}`;
+
+/** A day and a person for some tasks, and what has to be said of the choice. */
+export type Choice = {
+  readonly day: Day;
+  readonly people: readonly string[];
+  readonly note: Sentence | null;
+};
+
+/** Days past its last good day that work is looked a place for. */
+const LOOK_ON_DAYS = 45;
+
+type Candidate = { readonly day: Day; readonly person: Person; readonly cost: readonly number[] };
+
+/** The people who may be asked: whose it is, and who does not leave such work out. */
+export function eligible(household: Household, tasks: readonly Task[]): readonly Person[] {
+  const whose = tasks.find((task) => task.whose !== null)?.whose;
+  const willing = household.people.filter(
+    (person) =>
+      (!whose || person.key === whose) &&
+      !tasks.some(
+        (task) =>
+          task.kinds.some((kind) => person.leaveOut.includes(kind)) ||
+          person.leaveOut.includes(task.practice),
+      ),
+  );
+  return willing.length > 0 ? willing : household.people;
+}
+
+function compare(a: Candidate, b: Candidate): number {
+  for (let i = 0; i < a.cost.length; i++) {
+    const less = (a.cost[i] ?? 0) - (b.cost[i] ?? 0);
+    if (less !== 0) return less;
+  }
+  return a.day - b.day || (a.person.key < b.person.key ? -1 : 1);
+}
+
+/** Working days in a span: minutes over hours first, then days from due, then a day already used, then who has less to do. */
+function candidates(
+  household: Household,
+  people: readonly Person[],
+  span: readonly [Day, Day],
+  due: Day,
+  minutes: number,
+  better: Window["better"],
+  load: Load,
+): readonly Candidate[] {
+  const found: Candidate[] = [];
+  for (let day = span[0]; day <= span[1]; day = plus(day, 1)) {
+    for (const person of people) {
+      const free = minutesOn(household, person, day);
+      const open = household.hasHours(person) ? free > 0 : household.about(person, day);
+      if (!open) continue;
+      const used = load.get(loadKey(person.key, day)) ?? 0;
+      const over = household.hasHours(person) ? Math.max(0, used + minutes - free) : 0;
+      const wrongSide = (better === "later") === day < due ? 0.5 : 0;
+      found.push({
+        day,
+        person,
+        cost: [over, Math.abs(day - due) + wrongSide, used > 0 ? 0 : 1, used],
+      });
+    }
+  }
+  return found.sort(compare);
+}
+
+/** The absence that kept the tasks from a day nearer their due day, told to the household. */
+function whoWasAway(
+  household: Household,
+  people: readonly Person[],
+  chosen: Day,
+  due: Day,
+): Sentence | null {
+  const step = chosen > due ? 1 : -1;
+  for (let day = due; day !== chosen; day = plus(day, step))
+    for (const person of people) {
+      const absence = household.absence(person, day);
+      if (absence)
+        return householdOnly(
+          why(
+            "Moved from ",
+            { day: due, weekday: true },
+            ": ",
+            { person: person.key },
+            " is away till ",
+            { day: absence.to },
+            ".",
+          ),
+        );
+    }
+  return null;
+}
+
+/**
+ * A day within the window and a person with the hours for it; where none is free, somebody at home; where
+ * nobody is, the first working day after the window, and the choice says so. Never a day on which the person
+ * is away, except where the gardener fixed a day on which everybody is.
+ */
+export function chooseSession(
+  household: Household,
+  tasks: readonly Task[],
+  window: Window,
+  load: Load,
+): Choice {
+  const people = eligible(household, tasks);
+  const minutes = tasks.reduce((sum, task) => sum + task.minutes, 0);
+  const within = candidates(
+    household,
+    people,
+    [window.earliest, window.latest],
+    window.due,
+    minutes,
+    window.better,
+    load,
+  )[0];
+  if (within) {
+    const note = whoWasAway(household, people, within.day, window.due);
+    return { day: within.day, people: [within.person.key], note };
+  }
+  const home = atHome(household, people, window);
+  if (home) return home;
+  const after = candidates(
+    household,
+    household.people,
+    [plus(window.latest, 1), plus(window.latest, LOOK_ON_DAYS)],
+    window.latest,
+    minutes,
+    "later",
+    load,
+  );
+  const first = [...after].sort((a, b) => a.day - b.day)[0];
+  if (first) {
+    const note = householdOnly(
+      why(
+        "Nobody is free by ",
+        { day: window.latest },
+        ", the last good day; this is the first day after it.",
+      ),
+    );
+    return { day: first.day, people: [first.person.key], note };
+  }
+  return {
+    day: window.due,
+    people: [],
+    note: householdOnly(why("Nobody is free for this; ask a neighbour.")),
+  };
+}
+
+/** Nobody gardens in the window, but somebody is at home: the nearest such day to the due one. */
+function atHome(household: Household, people: readonly Person[], window: Window): Choice | null {
+  const days: Day[] = [];
+  for (let day = window.earliest; day <= window.latest; day = plus(day, 1)) days.push(day);
+  days.sort((a, b) => Math.abs(a - window.due) - Math.abs(b - window.due) || a - b);
+  for (const day of days) {
+    const person = people.find((each) => household.about(each, day));
+    if (person) {
+      const note =
+        whoWasAway(household, people, day, window.due) ??
+        householdOnly(
+          why("Nobody has gardening hours while it matters, so it stands on a day at home."),
+        );
+      return { day, people: [person.key], note: window.earliest === window.latest ? null : note };
+    }
+  }
+  return null;
+}
+
+/** Anybody about: the nearest day to the due one inside the window on which somebody is; told to all who are. */
+export function chooseDaily(household: Household, tasks: readonly Task[], window: Window): Choice {
+  const people = eligible(household, tasks);
+  const home = atHome(household, people, window);
+  if (!home)
+    return {
+      day: window.due,
+      people: [],
+      note: householdOnly(why("Nobody is about then; ask a neighbour.")),
+    };
+  const all = people
+    .filter((person) => household.about(person, home.day))
+    .map((person) => person.key);
+  return {
+    day: home.day,
+    people: all.sort(),
+    note: whoWasAway(household, people, home.day, window.due),
+  };
+}

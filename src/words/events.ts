@@ -1,0 +1,164 @@
+import { type Day, isoOf, weekdayOf } from "../days/day.ts";
+import { instantOf } from "../days/instants.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Placed, Standing } from "../schedule/placed.ts";
+import type { Event, EventSet } from "./event.ts";
+import { isOpen, openEvent } from "./open.ts";
+import { voiceOf } from "./sentences.ts";
+import { mostToLose, sessionText } from "./sessions.ts";
+import { textOfAll } from "./texts.ts";
+import { sessionTitle, titleOf } from "./titles.ts";
+
+/** Minutes before midnight that an all-day event rings: six in the evening before. Source: house rule; the one portable hour. */
+const EVENING_BEFORE = 360;
+const BEFORE_SESSION = 30;
+const BEFORE_RUNG = 10;
+
+const sorted = (texts: readonly string[]): readonly string[] => [...new Set(texts)].sort();
+
+/** What is told together: the same practice and verb, on one day, at one hour, for the same people. */
+function likeness({ task, day, people, at, done }: Placed): string {
+  return [
+    day,
+    task.practice,
+    task.title.verb,
+    task.rhythm,
+    people.join("+"),
+    at?.from ?? "",
+    done?.day ?? "",
+  ].join("|");
+}
+
+/** The task that gives the event its UID: the smallest id of those that gave one before, else the smallest. */
+function leadFirst(group: readonly Placed[], standing: Standing): readonly Placed[] {
+  const ordered = [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
+  const lead = ordered.find((each) => standing[each.task.id]?.lead) ?? ordered[0];
+  return lead ? [lead, ...ordered.filter((each) => each !== lead)] : [];
+}
+
+function grouped<K>(
+  placed: readonly Placed[],
+  keyOf: (each: Placed) => K,
+): readonly (readonly Placed[])[] {
+  const groups = new Map<K, Placed[]>();
+  for (const each of placed) {
+    const key = keyOf(each);
+    const known = groups.get(key);
+    if (known) known.push(each);
+    else groups.set(key, [each]);
+  }
+  return [...groups.values()];
+}
+
+type Told = Pick<
+  Event,
+  "key" | "set" | "kind" | "when" | "busy" | "remindMinutesBefore" | "title" | "text" | "readerText"
+>;
+
+function event(group: readonly Placed[], told: Told): Event {
+  return {
+    ...told,
+    tasks: group.map((each) => each.task.id),
+    people: sorted(group.flatMap((each) => each.people)),
+    beds: sorted(group.flatMap((each) => each.task.bed ?? [])),
+    categories: sorted(group.map((each) => each.task.practice)),
+  };
+}
+
+const KINDS = { session: "task", daily: "daily", timed: "rung", warning: "warning" } as const;
+
+/** Like tasks of one day as one event, all day or at their hour. */
+function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
+  const [lead] = group;
+  if (!lead) throw new RangeError("an event needs a task");
+  const byName = [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
+  const { clock } = plan.site;
+  return event(group, {
+    key: lead.task.id,
+    set,
+    kind: KINDS[lead.task.rhythm],
+    title: titleOf(byName, plan),
+    text: textOfAll(byName, plan, voiceOf(plan, "household")),
+    readerText: textOfAll(byName, plan, voiceOf(plan, "reader")),
+    when: lead.at
+      ? {
+          kind: "timed",
+          from: instantOf(lead.day, lead.at.from, clock),
+          to: instantOf(lead.day, lead.at.to, clock),
+        }
+      : { kind: "all day", day: lead.day },
+    busy: lead.at !== null,
+    remindMinutesBefore: lead.at ? BEFORE_RUNG : EVENING_BEFORE,
+  });
+}
+
+/** A person's jobs of a day from the start of their hours on, as long as the jobs together take; null where they give no hours that day. */
+function session(person: string, day: Day, jobs: readonly Placed[], plan: Plan): Event | null {
+  const hours = plan.people
+    .find((each) => each.key === person)
+    ?.gardens.find((each) => each.weekday === weekdayOf(day));
+  if (!hours) return null;
+  const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
+  const { clock } = plan.site;
+  const from = instantOf(day, hours.from, clock);
+  const text = sessionText(jobs, plan, voiceOf(plan, "household"));
+  return {
+    ...event(jobs, {
+      key: `${person}/${isoOf(day)}`,
+      set: "sessions",
+      kind: "session",
+      title: sessionTitle(mostToLose(jobs, plan).map((job) => titleOf([job], plan))),
+      text,
+      readerText: text,
+      when: { kind: "timed", from, to: from + minutes * 60_000 },
+      busy: true,
+      remindMinutesBefore: BEFORE_SESSION,
+    }),
+    people: [person],
+  };
+}
+
+/** Whether somebody's gardening hours take it up: then it stands in a session and, all day, among the tasks. */
+function inSession(placed: Placed, plan: Plan): boolean {
+  const { task, people, day, done } = placed;
+  if (task.rhythm !== "session" || people.length !== 1 || done) return false;
+  const person = plan.people.find((each) => each.key === people[0]);
+  return person?.gardens.some((hours) => hours.weekday === weekdayOf(day)) ?? false;
+}
+
+/** What the events are made for: the garden's plan, what was told before, and each person's day for open work. */
+export type Telling = {
+  readonly plan: Plan;
+  readonly standing: Standing;
+  readonly openDays: Readonly<Record<string, Day>>;
+};
+
+/**
+ * The garden's two sets of events: each task in exactly one event of each. In the tasks set like tasks of one
+ * day are one all-day event. In the sessions set a person's jobs of a day are one session, still-open work is
+ * one event a person, and what needs no gardening hours stands as in the tasks set. `standing` keeps an event's
+ * UID when its tasks change. Without any order.
+ */
+export function eventsOf(
+  placed: readonly Placed[],
+  { plan, standing, openDays }: Telling,
+): readonly Event[] {
+  const setOf = (each: Placed): "tasks" | "both" =>
+    inSession(each, plan) || isOpen(each, plan, openDays) ? "tasks" : "both";
+  const alike = grouped(placed, (each) => `${likeness(each)}|${setOf(each)}`).flatMap((group) =>
+    group[0] ? likeTasks(leadFirst(group, standing), plan, setOf(group[0])) : [],
+  );
+  const open = placed.filter((each) => isOpen(each, plan, openDays));
+  const jobs = placed.filter((each) => inSession(each, plan) && !open.includes(each));
+  const sessions = grouped(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`).flatMap(
+    (group) => {
+      const first = group[0];
+      return (first && session(first.people[0] ?? "", first.day, group, plan)) ?? [];
+    },
+  );
+  const stillOpen = grouped(open, (each) => each.people[0] ?? "").map((group) => {
+    const person = group[0]?.people[0] ?? "";
+    return openEvent(person, openDays[person] ?? group[0]?.day ?? (0 as Day), group, plan);
+  });
+  return [...alike, ...sessions, ...stillOpen];
+}

@@ -1,0 +1,73 @@
+import { type Day, plus } from "../days/day.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Placed } from "../schedule/placed.ts";
+import type { Event } from "./event.ts";
+import { lastDayTold } from "./texts.ts";
+import { sessionTitle, titleOf } from "./titles.ts";
+
+/** Work this long past its last good day is no longer asked about [days]. Source: house rule. */
+const ASKED_FOR_DAYS = 28;
+
+/** Whether a task is still to be told as open on that person's next working day, in a household that wants to be asked. */
+export function isOpen(
+  placed: Placed,
+  plan: Plan,
+  openDays: Readonly<Record<string, Day>>,
+): boolean {
+  const day = openDays[placed.people[0] ?? ""];
+  if (
+    plan.assume !== "open" ||
+    placed.done ||
+    placed.task.rhythm !== "session" ||
+    placed.people.length !== 1
+  )
+    return false;
+  return day !== undefined && placed.day < day && day <= plus(placed.window.latest, ASKED_FOR_DAYS);
+}
+
+/** A person's still-open work as one all-day event on their next working day. `open` not empty, in id order. */
+export function openEvent(person: string, day: Day, open: readonly Placed[], plan: Plan): Event {
+  const titles = open.map((each) => titleOf([each], plan));
+  const lines = open.map((each, i) => {
+    const till = each.window.latest >= day ? lastDayTold({ ...each, day }) : "";
+    return `${titles[i] ?? ""}.${till === "" ? "" : ` ${till}`}`;
+  });
+  const text = ["Still open:", ...lines].join("\n");
+  const sorted = (all: readonly string[]) => [...new Set(all)].sort();
+  return {
+    key: `${person}/open`,
+    set: "sessions",
+    kind: "open",
+    tasks: open.map((each) => each.task.id),
+    people: [person],
+    beds: sorted(open.flatMap((each) => each.task.bed ?? [])),
+    title: sessionTitle([`Still open: ${titles[0] ?? ""}`, ...titles.slice(1)]),
+    text,
+    readerText: text,
+    categories: sorted(open.map((each) => each.task.practice)),
+    when: { kind: "all day", day },
+    busy: false,
+    remindMinutesBefore: 360,
+  };
+}
+
+/** The one line of a feed with nothing else to show, on the first day it shows. */
+export function seasonEvent(plan: Plan, day: Day): Event {
+  const text =
+    "There is no work in the days this calendar shows. It fills again with the next plan.";
+  return {
+    key: `${plan.year}/garden/season`,
+    set: "both",
+    kind: "season",
+    tasks: [],
+    people: [],
+    beds: [],
+    title: "Nothing due until the next plan",
+    text,
+    readerText: text,
+    categories: [],
+    when: { kind: "all day", day },
+    busy: false,
+    remindMinutesBefore: 360,
+  };
+}

@@ -1,0 +1,65 @@
+import { sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
+import { sayMinute } from "../days/instants.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Part, Piece, Sentence } from "../practices/say.ts";
+import type { Measures } from "../quantities/quantity.ts";
+import { sayQuantity } from "../quantities/say.ts";
+
+/** Who reads: the household sees all; a reader's link gets nothing of people, absences, hours or places. */
+export type Audience = "household" | "reader";
+
+/** What sentences are put into words with. */
+export type Voice = {
+  readonly measures: Measures;
+  readonly audience: Audience;
+  readonly nameOf: (person: string) => string;
+};
+
+/** The voice of a plan's household, or of those who only read along. */
+export function voiceOf(plan: Plan, audience: Audience): Voice {
+  const names = new Map(plan.people.map((person) => [person.key, person.name]));
+  return { measures: plan.measures, audience, nameOf: (key) => names.get(key) ?? key };
+}
+
+function sayPiece(piece: Piece, voice: Voice): string {
+  if (typeof piece === "string") return piece;
+  if ("quantity" in piece) {
+    const from = sayQuantity(piece.quantity, voice.measures);
+    if (!piece.upTo) return from;
+    return between(from, sayQuantity(piece.upTo, voice.measures));
+  }
+  if ("day" in piece) return piece.weekday ? sayWeekday(piece.day) : sayDay(piece.day);
+  if ("at" in piece) return sayMinute(piece.at);
+  return voice.nameOf(piece.person);
+}
+
+/** `6 to 8 in`; both units where they differ, one length where both read alike. */
+function between(from: string, to: string): string {
+  if (from === to) return from;
+  const [value, unit] = from.split(" ");
+  return to.endsWith(` ${unit}`) ? `${value} to ${to}` : `${from} to ${to}`;
+}
+
+/** `Sunday 23 May`. */
+export function sayWeekday(day: Parameters<typeof sayDay>[0]): string {
+  return `${WEEKDAYS[weekdayOf(day) - 1] ?? ""} ${sayDay(day)}`;
+}
+
+/** Pieces put into words. */
+export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
+  return pieces
+    .map((piece) => sayPiece(piece, voice))
+    .join("")
+    .trim();
+}
+
+/** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
+export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
+  return sentences
+    .filter(
+      (sentence) =>
+        sentence.part === part && (sentence.for === "all" || voice.audience === "household"),
+    )
+    .map((sentence) => sayPieces(sentence.pieces, voice))
+    .join(" ");
+}

@@ -1,0 +1,75 @@
+import { earliest } from "../days/day.ts";
+import type { Plan } from "../plan/plan.ts";
+import { roundMinutes } from "../practices/task.ts";
+import { HARM_WEIGHT } from "../schedule/place.ts";
+import type { Placed } from "../schedule/placed.ts";
+import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
+import { LONGEST_SESSION, lastDayTold } from "./texts.ts";
+import { list, titleOf } from "./titles.ts";
+
+/** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
+export function walking(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
+  const order = new Map(plan.beds.map((bed, i) => [bed.key, i]));
+  const at = ({ task }: Placed) =>
+    task.indoors ? -1 : task.bed === null ? 999 : (order.get(task.bed) ?? 999);
+  return [...jobs].sort((a, b) => at(a) - at(b) || (a.task.id < b.task.id ? -1 : 1));
+}
+
+/** Jobs, most to lose first, then walking order. */
+export function mostToLose(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
+  return walking(jobs, plan)
+    .map((job, i) => ({ job, i }))
+    .sort((a, b) => HARM_WEIGHT[b.job.task.harm] - HARM_WEIGHT[a.job.task.harm] || a.i - b.i)
+    .map(({ job }) => job);
+}
+
+function take(jobs: readonly Placed[]): string {
+  const things = [...new Set(jobs.flatMap((job) => job.task.needs))];
+  return things.length === 0 ? "" : `Take: ${list(things)}.`;
+}
+
+function halfAnHour(jobs: readonly Placed[], plan: Plan): string {
+  const first = mostToLose(jobs, plan)[0];
+  const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
+  return jobs.length < 2 || minutes <= 30 || !first
+    ? ""
+    : `Only half an hour? ${titleOf([first], plan)}.`;
+}
+
+function raining(jobs: readonly Placed[], plan: Plan): string {
+  const dry = jobs.filter((job) => job.task.indoors);
+  const wet = jobs.filter((job) => !job.task.indoors);
+  const last = wet.length > 0 ? earliest(...wet.map((job) => job.window.latest)) : null;
+  if (dry.length > 0 && wet.length > 0)
+    return `Raining? ${list(dry.map((job) => titleOf([job], plan)))}.`;
+  const day = jobs[0]?.day ?? null;
+  if (last === null || day === null || last <= day) return "";
+  return `Raining? All of it can wait till ${sayWeekday(last)}.`;
+}
+
+/** A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain. */
+export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): string {
+  const ordered = walking(jobs, plan);
+  const ends = [halfAnHour(ordered, plan), raining(ordered, plan)].filter((line) => line !== "");
+  const head = take(ordered);
+  const fixed = [head, ...ends].join("\n").length + 2;
+  const each = Math.floor((LONGEST_SESSION - fixed) / ordered.length) - 1;
+  const lines = ordered.map((job) => jobLine(job, plan, voice, each));
+  return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
+}
+
+/** `20 min: Sow beets, Root bed. How. Fine till …`, whole sentences as far as they fit, the title always. */
+function jobLine(job: Placed, plan: Plan, voice: Voice, longest: number): string {
+  let line = `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}.`;
+  const note = job.note ? [job.note] : [];
+  const sentences = [
+    sayPart(job.task.say, "how", voice),
+    lastDayTold(job),
+    sayPart(job.task.say, "caution", voice),
+    sayPart(note, "why", voice),
+  ];
+  for (const sentence of sentences)
+    if (sentence !== "" && line.length + 1 + sentence.length <= longest)
+      line = `${line} ${sentence}`;
+  return line;
+}

@@ -1,0 +1,107 @@
+import { sayDay } from "../days/day.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Placed } from "../schedule/placed.ts";
+import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
+import { bedName } from "./titles.ts";
+
+/** A task's text is never longer than this, its link not counted; a session's twice that. */
+export const LONGEST_TEXT = 450;
+/** The longest text of a session. */
+export const LONGEST_SESSION = 900;
+
+/** Days that a season must differ from a usual one before the text says so. Source: house rule. */
+const WORTH_SAYING_DAYS = 3;
+
+/** How far this season is from a usual one, in a clause with its full stop; empty where it is not worth saying. */
+export function seasonTold({ task, window, usual, done }: Placed): string {
+  if (usual === null || done || task.certainty === "fixed") return "";
+  const days = window.due - usual;
+  if (Math.abs(days) < WORTH_SAYING_DAYS) return "";
+  return `${Math.abs(days)} days ${days > 0 ? "later" : "earlier"} than usual.`;
+}
+
+/** The last good day, or that there is none to spare; empty where it would say nothing. */
+export function lastDayTold({ task, day, window, done }: Placed): string {
+  if (done || task.rhythm === "warning" || task.rhythm === "timed") return "";
+  if (window.latest > day) return `Fine till ${sayWeekday(window.latest)}.`;
+  return task.harm === "tonight" ? "Don't leave it a day longer." : "";
+}
+
+function doneTold({ done }: Placed, voice: Voice): string {
+  if (!done) return "";
+  const by = done.by !== null && voice.audience === "household" ? `, ${voice.nameOf(done.by)}` : "";
+  return `Done ${sayDay(done.day)}${by}.`;
+}
+
+const spaced = (...parts: readonly string[]) => parts.filter((part) => part !== "").join(" ");
+
+/**
+ * A task's own text, a line each: done; how; right when; why now and how the season stands; the last good day;
+ * a caution. Lines are dropped from the end of that list, the caution last, until it is short enough.
+ */
+export function textOf(placed: Placed, voice: Voice): string {
+  const say = placed.note ? [...placed.task.say, placed.note] : placed.task.say;
+  const mark = sayPart(say, "sign", voice);
+  const lines = [
+    doneTold(placed, voice),
+    sayPart(say, "how", voice),
+    mark === "" ? "" : `Right when: ${mark.charAt(0).toLowerCase()}${mark.slice(1)}`,
+    spaced(sayPart(say, "why", voice), seasonTold(placed)),
+    lastDayTold(placed),
+    sayPart(say, "caution", voice),
+  ].filter((line) => line !== "");
+  return shorten(lines, LONGEST_TEXT);
+}
+
+/** Lines joined, whole lines dropped from the third on until they fit. */
+function shorten(lines: readonly string[], longest: number): string {
+  const text = lines.join("\n");
+  if (text.length <= longest || lines.length < 3) return clipped(text, longest);
+  return shorten([...lines.slice(0, 2), ...lines.slice(3)], longest);
+}
+
+function clipped(text: string, longest: number): string {
+  if (text.length <= longest) return text;
+  const cut = text.slice(0, longest - 1);
+  const space = cut.lastIndexOf(" ");
+  return `${cut.slice(0, space > longest / 2 ? space : longest - 1)}…`;
+}
+
+/** `Beets, Root bed`, or the object alone. */
+function placeOf(placed: Placed, plan: Plan): string {
+  const { object } = placed.task.title;
+  const bed = placed.task.title.where === "bed" ? bedName(plan, placed.task.bed) : "";
+  const name = bed === "" ? object : `${object}, ${bed}`;
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+/** One line for one of several like tasks: which, how, and till when. */
+function lineOf(placed: Placed, plan: Plan, voice: Voice): string {
+  const said = spaced(
+    doneTold(placed, voice),
+    sayPart(placed.task.say, "how", voice),
+    lastDayTold(placed),
+  );
+  return `${placeOf(placed, plan)}: ${said}`;
+}
+
+/** The text of like tasks told together: its own for one; else a line each, and how many more where not all fit. */
+export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): string {
+  const first = all[0];
+  if (all.length === 1 && first) return textOf(first, voice);
+  const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
+  if (same && first)
+    return clipped(
+      `${all.map((each) => placeOf(each, plan)).join("; ")}.\n${textOf(first, voice)}`,
+      LONGEST_TEXT,
+    );
+  const lines: string[] = [];
+  for (const [i, each] of all.entries()) {
+    const rest = all.length - i;
+    const room = LONGEST_TEXT - lines.join("\n").length - (rest > 1 ? 24 : 0) - 1;
+    const line = lineOf(each, plan, voice);
+    if (line.length > room && i > 0) return [...lines, `And ${rest} more.`].join("\n");
+    lines.push(clipped(line, Math.max(room, 60)));
+  }
+  return lines.join("\n");
+}

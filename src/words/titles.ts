@@ -1,0 +1,70 @@
+import type { Plan } from "../plan/plan.ts";
+import type { Placed } from "../schedule/placed.ts";
+
+/** A title is useful alone on a lock screen and never longer than this. */
+export const LONGEST_TITLE = 50;
+
+/** Things joined as one says them: `a`, `a and b`, `a, b and c`. */
+export function list(things: readonly string[]): string {
+  if (things.length < 2) return things[0] ?? "";
+  return `${things.slice(0, -1).join(", ")} and ${things[things.length - 1] ?? ""}`;
+}
+
+function clip(text: string, length: number): string {
+  const letters = [...text];
+  return letters.length <= length
+    ? text
+    : `${letters
+        .slice(0, length - 1)
+        .join("")
+        .trimEnd()}…`;
+}
+
+/** The name of a bed by its key; empty for null or a bed the plan does not have. */
+export function bedName(plan: Plan, key: string | null): string {
+  return plan.beds.find((bed) => bed.key === key)?.name ?? "";
+}
+
+/** As many objects as fit behind the verb, then how many more. */
+function named(verb: string, objects: readonly string[], end: string): string {
+  for (let count = objects.length; count > 0; count--) {
+    const more = objects.length - count;
+    const said =
+      more === 0 ? list(objects) : `${objects.slice(0, count).join(", ")} and ${more} more`;
+    const title = `${verb} ${said}${end}`;
+    if ([...title].length <= LONGEST_TITLE) return title;
+  }
+  return clip(
+    `${verb} ${objects[0] ?? ""}${objects.length > 1 ? ` and ${objects.length - 1} more` : ""}`,
+    LONGEST_TITLE,
+  );
+}
+
+/**
+ * Verb, crops and place of like tasks, in at most LONGEST_TITLE characters; the place where all share one, and
+ * only where there is room. `placed` not empty; objects in the order given, each once.
+ */
+export function titleOf(placed: readonly Placed[], plan: Plan): string {
+  const first = placed[0];
+  if (!first) throw new RangeError("a title needs a task");
+  const { verb, where } = first.task.title;
+  const objects = [...new Set(placed.map((each) => each.task.title.object))];
+  const beds = [...new Set(placed.map((each) => each.task.bed))];
+  const bed = where === "bed" && beds.length === 1 ? bedName(plan, beds[0] ?? null) : "";
+  const end = where !== null && where !== "bed" ? ` ${where}` : bed === "" ? "" : `, ${bed}`;
+  const full = named(verb, objects, end);
+  return full.endsWith(end) || where !== "bed" ? full : named(verb, objects, "");
+}
+
+/** What a session's title says: its jobs, most to lose first, as many as fit. `titles` not empty. */
+export function sessionTitle(titles: readonly string[]): string {
+  const small = titles.map((title, i) =>
+    i === 0 ? title : title.charAt(0).toLowerCase() + title.slice(1),
+  );
+  for (let count = small.length; count > 0; count--) {
+    const more = small.length - count;
+    const title = `${small.slice(0, count).join("; ")}${more > 0 ? ` and ${more} more` : ""}`;
+    if ([...title].length <= LONGEST_TITLE) return title;
+  }
+  return clip(small[0] ?? "", LONGEST_TITLE);
+}
