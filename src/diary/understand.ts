@@ -65,7 +65,7 @@ function factsIn(said: Said, text: string, plans: readonly Plan[]): readonly Fac
   for (const { pattern, deed, needless } of WAYS) {
     const hit = pattern.exec(text);
     if (!hit) continue;
-    const name = hit.groups?.["subject"] ?? hit.groups?.["again"];
+    const name = hit.groups?.subject ?? hit.groups?.again;
     const facts = needless
       ? withoutName(said, deed, plans)
       : named(said, { deed, name: name ?? "" }, plans);
@@ -127,12 +127,12 @@ const LOW = new RegExp(
 
 function measuredIn(line: DiaryLine, text: string, plans: readonly Plan[]): Fact | null {
   const low = LOW.exec(text)?.groups;
-  const night = low && degrees(low["value"] ?? low["value2"], low["unit"] ?? low["unit2"]);
+  const night = low && degrees(low.value ?? low.value2, low.unit ?? low.unit2);
   if (night) return { kind: "measured", day: line.day, what: "low", bed: null, value: night };
   const soil = SOIL.exec(text)?.groups;
-  const value = soil && degrees(soil["value"], soil["unit"]);
+  const value = soil && degrees(soil.value, soil.unit);
   if (!soil || !value) return null;
-  const where = soil["bed"] ?? soil["first"]?.replace(/^the /, "") ?? null;
+  const where = soil.bed ?? soil.first?.replace(/^the /, "") ?? null;
   if (where === null) return { kind: "measured", day: line.day, what: "soil", bed: null, value };
   const bed = bedNamed(where, plans);
   if (bed === null) return note(line, `no bed is called ${where}`);

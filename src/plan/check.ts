@@ -30,10 +30,10 @@ function checkShape(shape: Shape, tree: Tree): readonly Problem[] {
   for (let round = 0; round < MOST_UNKNOWN; round++) {
     const issues = v.safeParse(shape, plain).issues ?? [];
     const unknown = issues.filter(isUnknownKey);
-    told.push(...unknown.map((issue) => sayIssue(issue, tree)));
+    told.push(...unknown.map((issue) => sayIssue(issue, shape, tree)));
     if (unknown.length === 0 || round === MOST_UNKNOWN - 1) {
       const others = issues.filter((issue) => !isUnknownKey(issue));
-      return [...told, ...others.map((issue) => sayIssue(issue, tree))];
+      return [...told, ...others.map((issue) => sayIssue(issue, shape, tree))];
     }
     for (const issue of unknown) takeOut(issue);
   }
@@ -47,28 +47,23 @@ function takeOut(issue: Issue): void {
   if (last?.type === "object") delete (last.input as Record<string, unknown>)[String(last.key)];
 }
 
-function sayIssue(issue: Issue, tree: Tree): Problem {
+type Spot = { readonly at: Place; readonly name: string };
+
+function sayIssue(issue: Issue, shape: Shape, tree: Tree): Problem {
   const path = (issue.path ?? []).map((item) => item.key);
   const { at, name } = placeOf(tree, path);
-  if (isUnknownKey(issue)) return unknownKey(issue, at, name);
+  if (isUnknownKey(issue)) return unknownKey(issue, shape, { at, name });
   if (issue.type === "strict_object" && issue.input === undefined)
     return tell("missing", at, `${String(path.at(-1))} is missing`, adviceFor(String(path.at(-1))));
   const code: Code = issue.kind === "validation" ? "out-of-range" : "wrong-type";
   return tell(code, at, `${name} is ${sayInput(issue.input)}`, issue.message);
 }
 
-function unknownKey(issue: Issue, at: Place, name: string): Problem {
-  const siblings = siblingsOf(issue);
+function unknownKey(issue: Issue, shape: Shape, { at, name }: Spot): Problem {
+  const siblings = keysAt(shape, (issue.path ?? []).slice(0, -1)) ?? [];
   const near = nearest(name, siblings);
   const advice = near ? `Did you mean ${near}` : `Here may stand: ${siblings.join(", ")}`;
   return tell("unknown-key", at, `${name} is not a key here`, advice);
-}
-
-/** The keys that the definition has where an unknown one stands: they are kept on the issue's own schema. */
-function siblingsOf(issue: Issue): readonly string[] {
-  const message = issue as Issue & { readonly requirement?: unknown };
-  if (Array.isArray(message.requirement)) return message.requirement.map(String);
-  return keysAt(Checked, (issue.path ?? []).slice(0, -1)) ?? keysAt(Weather, []) ?? [];
 }
 
 type Loose = {
@@ -80,6 +75,7 @@ type Loose = {
   readonly options?: readonly Loose[];
 };
 
+/** The keys that the definition has at the end of a path, or null where it has none. */
 function keysAt(shape: unknown, path: readonly { readonly key: unknown }[]): string[] | null {
   let at: Loose | undefined = shape as Loose;
   for (const { key } of path) {
@@ -119,10 +115,7 @@ function sayInput(input: unknown): string {
 }
 
 /** The place of what a path leads to, or of the last thing on it that stands in the file; and its name. */
-function placeOf(
-  tree: Tree,
-  path: readonly unknown[],
-): { readonly at: Place; readonly name: string } {
+function placeOf(tree: Tree, path: readonly unknown[]): Spot {
   let tip: Tree | null = tree;
   let at = tree.at;
   let name = "The plan";

@@ -1,0 +1,102 @@
+import { cropOf } from "../crops/crops.ts";
+import type { Crop } from "../crops/facts.ts";
+import type { Problem } from "../problems/problem.ts";
+import { tell } from "./codes.ts";
+import type { Bed, Plan, Planting } from "./plan.ts";
+import { type Tree, under } from "./tree.ts";
+
+/**
+ * How much of the square of its spacing a plant needs in a bag.
+ * Source: house rule: roots go down in a bag and tops hang over its rim; it allows the trade's three or four
+ * potatoes to a bag 16 inches across.
+ */
+const SHARE_IN_BAG = 0.5;
+
+/**
+ * Rows of a bed that is worked from its sides need no path: they may stand twice as near as the plants in them.
+ * Source: house rule: the rows of published tables are those of open ground, with room to walk.
+ */
+const ROWS_PER_SPACING = 2;
+
+/** Seedlings to a tray: cells, or pots where a crop is potted on. Source: common practice: 50 cells, 18 pots of 3 inches. */
+const PER_TRAY = { cells: 50, pots: 18 } as const;
+
+/** `bed-too-full` at a planting that alone is more than its bed holds, and `greenhouse-too-full`. */
+export function roomDoubts(plan: Plan, tree: Tree): readonly Problem[] {
+  const beds = plan.plantings.flatMap((planting) => {
+    const bed = plan.beds.find(({ key }) => key === planting.bed);
+    const crop = cropOf(planting.crop);
+    return bed && crop ? bedDoubt(planting, crop, bed) : [];
+  });
+  return [...beds, ...greenhouseDoubt(plan, tree)];
+}
+
+/** The distance plants stand at in the end [cm]. */
+function spacingCm(crop: Crop, { start }: Planting): number {
+  const raised = start === "seed indoors" || start === "plants";
+  if (raised && crop.settingOut) return crop.settingOut.apartCm.value;
+  const thinned = crop.thinnings.at(-1)?.apartCm.value[0];
+  return thinned ?? crop.outdoors?.apartCm.value[0] ?? 0;
+}
+
+function bedDoubt(planting: Planting, crop: Crop, bed: Bed): readonly Problem[] {
+  const { amount } = planting;
+  const apart = spacingCm(crop, planting);
+  if (amount === null || amount.kind === "length" || apart === 0) return [];
+  if (bed.bags) return bagsDoubt(planting, apart, bed.bags);
+  if (!bed.lengthCm || !bed.widthCm) return [];
+  const rowCm = Math.min(apart * ROWS_PER_SPACING, crop.outdoors?.rowsCm.value ?? apart);
+  const most =
+    amount.kind === "rows"
+      ? Math.floor(bed.widthCm.si / rowCm + 0.01)
+      : Math.floor((bed.lengthCm.si * bed.widthCm.si) / apart ** 2);
+  return amount.count > most ? [tooFull(planting, bed, { count: amount.count, most })] : [];
+}
+
+function bagsDoubt(
+  planting: Planting,
+  apart: number,
+  bags: NonNullable<Bed["bags"]>,
+): readonly Problem[] {
+  const { amount } = planting;
+  if (amount?.kind !== "plants") return [];
+  const area = Math.PI * (bags.across.si / 2) ** 2;
+  const each = Math.max(1, Math.floor(area / (SHARE_IN_BAG * apart ** 2)));
+  const most = each * bags.count;
+  return amount.count > most ? [tooFull(planting, null, { count: amount.count, most })] : [];
+}
+
+function tooFull(
+  planting: Planting,
+  bed: Bed | null,
+  { count, most }: { readonly count: number; readonly most: number },
+): Problem {
+  const what = planting.amount?.kind === "rows" ? "rows" : "plants";
+  return tell(
+    "bed-too-full",
+    planting.at,
+    `${count} ${what} of ${planting.written} stand in ${bed ? `${bed.name}, which holds` : "bags that hold"} about ${most}`,
+    "Plant fewer, or give some another bed",
+  );
+}
+
+function greenhouseDoubt({ site, plantings }: Plan, tree: Tree): readonly Problem[] {
+  if (site.greenhouse === null) return [];
+  const trays = plantings.reduce((sum, planting) => sum + traysFor(planting), 0);
+  if (trays <= site.greenhouse.trays) return [];
+  const at = under(under(tree, "place"), "greenhouse")?.at ?? tree.at;
+  return [
+    tell(
+      "greenhouse-too-full",
+      at,
+      `Seedlings need about ${trays} trays and the greenhouse has ${site.greenhouse.trays}`,
+      "Raise fewer, buy some plants, or sow some outdoors",
+    ),
+  ];
+}
+
+function traysFor({ start, amount, crop }: Planting): number {
+  if (start !== "seed indoors" || amount?.kind !== "plants") return 0;
+  const pots = cropOf(crop)?.indoors?.potOnDaysAfterUp ?? null;
+  return Math.ceil(amount.count / (pots ? PER_TRAY.pots : PER_TRAY.cells));
+}
