@@ -17,7 +17,11 @@ export function understand(lines: readonly DiaryLine[], plans: readonly Plan[]):
 
 type Said = { readonly line: DiaryLine; readonly text: string; readonly by: string | null };
 
+/** Longer lines [letters] are prose, not told deeds. Source: house rule. */
+const MOST_LETTERS = 300;
+
 function understandLine(line: DiaryLine, plans: readonly Plan[]): readonly Fact[] {
+  if (line.text.length > MOST_LETTERS) return [note(line, null)];
   const said = whoSaid(line, plans);
   const whole = factsIn(said, said.text, plans);
   if (whole?.every(({ kind }) => kind !== "note")) return whole;

@@ -28,7 +28,7 @@ function checkShape(shape: Shape, tree: Tree): readonly Problem[] {
   const told: Problem[] = [];
   const plain = plainOf(tree);
   for (let round = 0; round < MOST_UNKNOWN; round++) {
-    const issues = v.safeParse(shape, plain).issues ?? [];
+    const issues = (v.safeParse(shape, plain).issues ?? []).flatMap(opened);
     const unknown = issues.filter(isUnknownKey);
     told.push(...unknown.map((issue) => sayIssue(issue, shape, tree)));
     if (unknown.length === 0 || round === MOST_UNKNOWN - 1) {
@@ -38,6 +38,17 @@ function checkShape(shape: Shape, tree: Tree): readonly Problem[] {
     for (const issue of unknown) takeOut(issue);
   }
   return told;
+}
+
+/** Keys where words could stand too are wrong by what is wrong in them, not as a whole. */
+function opened(issue: Issue): readonly Issue[] {
+  if (issue.type !== "union" || typeof issue.input !== "object") return [issue];
+  const inside = (issue.issues ?? []).filter(({ path }) => path !== undefined);
+  if (inside.length === 0) return [issue];
+  return inside.map((inner) => ({
+    ...inner,
+    path: [...(issue.path ?? []), ...(inner.path ?? [])] as unknown as NonNullable<Issue["path"]>,
+  }));
 }
 
 const isUnknownKey = (issue: Issue) => issue.expected === "never" && issue.type === "strict_object";

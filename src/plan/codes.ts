@@ -6,7 +6,8 @@ import type { Place, Problem } from "../problems/problem.ts";
  */
 export const CODES = {
   // The text itself.
-  "too-long": ["problem", "the file is larger than 256 KiB"],
+  "too-long": ["problem", "the file is larger than 256 KiB, or one value than 400 letters"],
+  "too-many": ["problem", "more plantings, beds, people, absences or diary lines than are read"],
   "too-deep": ["problem", "lists or braces stand more than 30 deep in each other"],
   "too-many-aliases": ["problem", "an alias stands in itself, or aliases blow the file up"],
   tab: ["problem", "a tab stands where only spaces can indent"],

@@ -32,8 +32,9 @@ function entries(
   const found: Words[] = [];
   let indent: number | null = null;
   for (const [index, raw] of lines.entries()) {
-    const line = raw.replace(/\s+# .*$|\s+$/g, "");
-    if (/^\s*(?:#.*)?$/.test(line)) continue;
+    const comment = raw.indexOf(" # ");
+    const line = (comment < 0 ? raw : raw.slice(0, comment)).trimEnd();
+    if (line.trim() === "" || line.trim().startsWith("#")) continue;
     const dash = /^( *)- +(?=\S)/.exec(line);
     const deep = /^ */.exec(line)?.[0].length ?? 0;
     const last = found.at(-1);

@@ -48,7 +48,7 @@ export function readFrosts(tree: Tree | null, latitude: number | null, reading: 
     reading.told.push(
       tell(
         "frost-half",
-        (last === "none" ? firstWords : lastWords).at,
+        (last === "none" ? lastWords : firstWords).at,
         "Only one of last frost and first frost has a date",
         "Write dates for both, or none for both",
       ),

@@ -14,7 +14,15 @@ import { readPlace, readRisk, type Telling } from "./place.ts";
 import type { Plan, Site } from "./plan.ts";
 import { readPlantings } from "./plantings.ts";
 import { seasonOf } from "./season.ts";
-import { numberUnder, type Tree, under, type Words, wordsUnder } from "./tree.ts";
+import {
+  entriesOf,
+  itemsOf,
+  numberUnder,
+  type Tree,
+  under,
+  type Words,
+  wordsUnder,
+} from "./tree.ts";
 import { treeOf } from "./yaml.ts";
 
 /** The garden's id, the file's name as problems tell it, and the texts of files beside it by name. */
@@ -35,6 +43,8 @@ export function readPlan(text: string, at: At): Read {
   const { tree, problems } = treeOf(rest, at.file);
   if (tree === null) return { plan: null, problems };
   if (tree.kind !== "map") return { plan: null, problems: [...problems, notAPlan(tree)] };
+  const many = tooMany(tree, lines);
+  if (many) return { plan: null, problems: [...problems, many] };
   const reading: Telling = { told: [...problems], filled: [] };
   const keyed = inKeyForm(tree, reading.told);
   reading.told.push(...checkPlan(keyed));
@@ -47,6 +57,26 @@ export function readPlan(text: string, at: At): Read {
 function notAPlan(tree: Tree): Problem {
   const is = tree.kind === "nothing" ? "The file is empty" : "The file is not made of keys";
   return tell("not-a-plan", tree.at, is, "Write garden:, year: and place: first");
+}
+
+/** How many of each a plan may hold. Source: house rule: ten times a large garden's, so that reading stays a moment. */
+const MOST = { plantings: 500, beds: 200, people: 50, away: 500, diary: 2000 } as const;
+
+function tooMany(tree: Tree, lines: readonly Words[]): Problem | null {
+  const beds = entriesOf(under(tree, "beds"));
+  const lists = [under(tree, "crops"), ...beds.map(({ value }) => under(value, "crops"))];
+  const counts = {
+    plantings: lists.reduce((sum, list) => sum + itemsOf(list).length, 0),
+    beds: beds.length,
+    people: entriesOf(under(tree, "people")).length,
+    away: itemsOf(under(tree, "away")).length,
+    diary: lines.length + itemsOf(under(tree, "diary")).length,
+  };
+  const kinds = ["plantings", "beds", "people", "away", "diary"] as const;
+  const kind = kinds.find((one) => counts[one] > MOST[one]);
+  if (!kind) return null;
+  const is = `There are ${counts[kind]} ${kind === "away" ? "absences" : kind === "diary" ? "diary lines" : kind}`;
+  return tell("too-many", tree.at, is, `Keep at most ${MOST[kind]} in one plan`);
 }
 
 const isWrong = (problems: readonly Problem[]) => problems.some((p) => p.weight === "problem");

@@ -16,6 +16,8 @@ import type { Entry, Tree, Words } from "./tree.ts";
 
 /** The largest plan that is read [bytes of UTF-8]. Source: house rule: a hundred times a large garden's file. */
 export const MOST_BYTES = 256 * 1024;
+/** The longest key or value [letters], the diary apart. Source: house rule: five lines of the file. */
+export const MOST_LETTERS = 400;
 /** How deep lists and braces may stand in each other. Source: house rule: a plan needs six. */
 export const MOST_DEEP = 30;
 /** How many values aliases may add. Source: house rule: enough for every bed to share one phrase. */
@@ -96,6 +98,9 @@ function sayFault(fault: YAMLError, text: string, place: (offset: number) => Pla
   const line = text.split("\n")[at.line - 1] ?? "";
   if (fault.code === "TAB_AS_INDENT" || /^ *\t/.test(line))
     return tell("tab", at, "A tab stands here", "Use spaces to indent");
+  const open = openAbove(at, text);
+  if (open)
+    return tell("unclosed", open, "A brace or bracket opens here and is never closed", "Close it");
   switch (fault.code) {
     case "BAD_INDENT":
       return tell("indent", at, "This line is indented unlike its neighbours", "Line it up");
@@ -119,6 +124,30 @@ function sayFault(fault: YAMLError, text: string, place: (offset: number) => Pla
   }
 }
 
+/** Where a bracket was opened and not closed in one of the last lines with words up to a place, or null. */
+function openAbove(at: Place, text: string): Place | null {
+  const lines = text.split("\n").slice(0, at.line);
+  for (let n = lines.length, seen = 0; n > 0 && seen < 3; n--) {
+    const line = (lines[n - 1] ?? "").replace(/(?:^|\s)#.*$/, "");
+    if (line.trim() === "") continue;
+    seen += 1;
+    const open = openIn(line);
+    if (open >= 0) return { ...at, line: n, column: open + 1 };
+  }
+  return null;
+}
+
+/** The offset of the last bracket of a line that the line does not close, or -1; quoted ones do not count. */
+function openIn(line: string): number {
+  const open: number[] = [];
+  const bare = line.replace(/"[^"]*"|'[^']*'/g, (quoted) => " ".repeat(quoted.length));
+  for (const [at, letter] of [...bare].entries()) {
+    if (letter === "[" || letter === "{") open.push(at);
+    if (letter === "]" || letter === "}") open.pop();
+  }
+  return open.at(-1) ?? -1;
+}
+
 function missingChar(fault: YAMLError, text: string, place: (offset: number) => Place): Problem {
   const at = place(fault.pos[0]);
   if (/quote/.test(fault.message)) {
@@ -131,6 +160,9 @@ function missingChar(fault: YAMLError, text: string, place: (offset: number) => 
     return tell("unclosed", at, "A brace or bracket is never closed", "Close it");
   return tell("colon", at, "A colon is missing near here", "Write key: value");
 }
+
+/** Codes after which a tree is not worth reading on. */
+const ENDING: readonly string[] = ["too-deep", "too-many-aliases"];
 
 type Growing = {
   readonly document: Document.Parsed;
@@ -148,15 +180,15 @@ function grown(
   const growing: Growing = { document, text, place, problems: [], aliased: 0 };
   const start = place(0);
   const tree = grow(document.contents, start, growing, { depth: 0, inside: [] });
-  return { tree, problems: growing.problems };
+  const ending = growing.problems.find(({ code }) => ENDING.includes(code));
+  return ending ? { tree: null, problems: [ending] } : { tree, problems: growing.problems };
 }
 
 type Standing = { readonly depth: number; readonly inside: readonly Node[] };
 
 function grow(node: Node | null, otherwise: Place, g: Growing, standing: Standing): Tree {
   const at = node?.range ? g.place(node.range[0]) : otherwise;
-  if (g.problems.some(({ code }) => code === "too-deep" || code === "too-many-aliases"))
-    return { kind: "nothing", at };
+  if (ENDING.includes(g.problems.at(-1)?.code ?? "")) return { kind: "nothing", at };
   if (standing.depth > MOST_DEEP) {
     g.problems.push(deep(at));
     return { kind: "nothing", at };
@@ -203,7 +235,9 @@ function entries(
       g.problems.push(
         tell("said-twice", words.at, `${words.text} stands here a second time`, "Keep one of them"),
       );
-      continue;
+      const first = kept.findIndex((entry) => entry.key.text === words.text);
+      if (kept[first]?.value.kind !== "nothing") continue;
+      kept.splice(first, 1);
     }
     had.add(words.text);
     kept.push({ key: words, value: grow(asNode(value), words.at, g, standing) });
@@ -222,8 +256,15 @@ function scalar(node: Scalar, at: Place, g: Growing): Tree {
 function wordsOf(node: Scalar, at: Place, g: Growing): Words {
   const [start, end] = node.range ?? [0, 0];
   const source = g.text.slice(start, end);
-  const text = (typeof node.value === "string" ? node.value : source).trim();
-  return { text, at, where: (offset) => g.place(start + offsetIn(source, text, offset)) };
+  const whole = typeof node.value === "string" ? node.value : source;
+  const text = whole.trim().replace(/\s+/g, " ");
+  if (text.length > MOST_LETTERS)
+    g.problems.push(tell("too-long", at, "These words are too long", "Write them in 400 letters"));
+  return {
+    text: text.slice(0, MOST_LETTERS),
+    at,
+    where: (offset) => g.place(start + offsetIn(source, text, offset)),
+  };
 }
 
 /** Where in the source a letter of the read text stands: both have the same letters, but not the same spaces. */
