@@ -2,6 +2,7 @@ import { choose } from "./calendar/choose.ts";
 import { writeCalendar } from "./calendar/write.ts";
 import { horizonAt, tell } from "./feed.ts";
 import { readPlan } from "./plan/read.ts";
+import { unavailable } from "./web/answers.ts";
 import { app } from "./web/app.ts";
 import { renderWaiting } from "./web/render.ts";
 import { shellOf } from "./web/shell.ts";
@@ -11,7 +12,12 @@ const core = { readPlan, horizonAt, tell, choose, writeCalendar };
 /** The edge entry: the real clock, the platform's bindings and the pure core, put together. */
 export default {
   async fetch(request: Request, bindings: Bindings, behind: Behind): Promise<Response> {
-    return app.fetch(request, await shellOf(bindings, core, Date.now), behind);
+    try {
+      return await app.fetch(request, await shellOf(bindings, core, Date.now), behind);
+    } catch (error) {
+      console.error("nothing can be answered:", error);
+      return unavailable();
+    }
   },
   async scheduled(_: unknown, bindings: Bindings): Promise<void> {
     await renderWaiting(await shellOf(bindings, core, Date.now));

@@ -5,7 +5,7 @@ import { type Link, readSegment, writeSegment } from "../links/segment.ts";
 import { isOpen, revoke } from "../store/gardens.ts";
 import { json, notAllowed, notFound, page, plain, stylesheet, unavailable } from "./answers.ts";
 import { answerPoll } from "./feed.ts";
-import { answerEvent, answerHome, answerLinks } from "./home.ts";
+import { answerEvent, answerHome, answerLinks, type Visit } from "./home.ts";
 import { frontPage } from "./pages.tsx";
 import { PAPER } from "./paper.ts";
 import { answerPlan, answerPublish } from "./plans.ts";
@@ -72,10 +72,13 @@ function pathname(c: At): string {
 }
 
 async function answerPage(c: At, link: Link, rest: string): Promise<Response> {
-  const visit = { link, origin: c.env.origin ?? new URL(c.req.url).origin };
-  if (rest === "") return answerHome(c.env, visit);
+  if (rest === "") return answerHome(c.env, visitOf(c, link));
   const event = link.role === "reader" ? null : readEventPath(rest);
-  return event === null ? notFound() : answerEvent(c.env, visit, event);
+  return event === null ? notFound() : answerEvent(c.env, link, event);
+}
+
+function visitOf(c: At, link: Link): Visit {
+  return { link, origin: c.env.origin ?? new URL(c.req.url).origin };
 }
 
 /** Plans and links, for whoever keeps the garden: its owner, or the deployment, which may also make one. */
@@ -87,7 +90,7 @@ async function answerKeeping(c: At, link: Link, rest: string): Promise<Response>
   if (year !== undefined) return answerYear(c, { garden: link.garden, year: Number(year) });
   const other = LINK.exec(rest)?.[1];
   if (other !== undefined) return answerRevoke(c, link.garden, other);
-  return (rest === "links" && keeper && (await answerLinks(c.env, link.garden))) || notFound();
+  return rest === "links" && keeper ? answerLinks(c.env, visitOf(c, link)) : notFound();
 }
 
 async function answerYear(c: At, year: { garden: string; year: number }): Promise<Response> {

@@ -17,8 +17,14 @@ export type Home = {
   readonly first: readonly Subscription[];
   readonly more: readonly Subscription[];
   readonly links: readonly { readonly name: string; readonly href: string }[];
-  readonly jobs: readonly Job[];
+  readonly coming: Coming;
 };
+
+/** What comes next: the jobs of the next two weeks, or, with `soon` false, the first one after them. */
+export type Coming = { readonly soon: boolean; readonly jobs: readonly Job[] };
+
+/** A garden's own page, as other pages lead back to it. */
+export type Back = { readonly name: string; readonly href: string };
 
 /** The front page: what this is, and no garden's name. */
 export function frontPage(): string {
@@ -33,7 +39,7 @@ export function frontPage(): string {
 }
 
 /** A garden's own page: what to subscribe to, and the next two weeks as they are told today. */
-export function homePage({ garden, first, more, links, jobs }: Home): string {
+export function homePage({ garden, first, more, links, coming }: Home): string {
   return sheet(
     garden,
     <>
@@ -55,17 +61,13 @@ export function homePage({ garden, first, more, links, jobs }: Home): string {
         </details>
       )}
       <h2>The next two weeks</h2>
-      <Jobs them={jobs} none="Nothing is due in the next two weeks." />
+      <Jobs coming={coming} />
     </>,
   );
 }
 
 /** One event's page, with the days that do no harm for each task in it. */
-export function jobPage(
-  garden: string,
-  { job, windows }: { readonly job: Job; readonly windows: readonly string[] },
-  home: string,
-): string {
+export function jobPage(home: Back, job: Job, windows: readonly string[]): string {
   return sheet(
     job.title,
     <>
@@ -74,15 +76,13 @@ export function jobPage(
       {windows.map((window) => (
         <p>{window}</p>
       ))}
-      <p>
-        <a href={home}>{garden}</a>
-      </p>
+      <WayBack home={home} />
     </>,
   );
 }
 
 /** The page of an event that is no more, with what comes next. */
-export function gonePage(garden: string, jobs: readonly Job[], home: string): string {
+export function gonePage(home: Back, coming: Coming): string {
   return sheet(
     "This one is off the list",
     <>
@@ -91,10 +91,8 @@ export function gonePage(garden: string, jobs: readonly Job[], home: string): st
         will catch up by itself.
       </p>
       <h2>What comes next</h2>
-      <Jobs them={jobs} none="Nothing is due in the next two weeks." />
-      <p>
-        <a href={home}>{garden}</a>
-      </p>
+      <Jobs coming={coming} />
+      <WayBack home={home} />
     </>,
   );
 }
@@ -117,11 +115,20 @@ function Subscriptions({ them }: { readonly them: readonly Subscription[] }) {
   );
 }
 
-function Jobs({ them, none }: { readonly them: readonly Job[]; readonly none: string }) {
-  if (them.length === 0) return <p>{none}</p>;
+function WayBack({ home }: { readonly home: Back }) {
+  return (
+    <p>
+      <a href={home.href}>{home.name}</a>
+    </p>
+  );
+}
+
+function Jobs({ coming }: { readonly coming: Coming }) {
   return (
     <>
-      {them.map(({ title, when, text, href }) => (
+      {!coming.soon && <p>Nothing is due in the next two weeks.</p>}
+      {!coming.soon && coming.jobs.length > 0 && <p>After that:</p>}
+      {coming.jobs.map(({ title, when, text, href }) => (
         <>
           <h3>{href === null ? title : <a href={href}>{title}</a>}</h3>
           <p class="faint">{when}</p>

@@ -88,8 +88,10 @@ function eventsOf({ day, text }: DiaryLine): readonly Event[] {
     title,
     text: `${title}. The household reads this.`,
     readerText: `${title}. Anybody reads this.`,
+    day,
     categories: [],
     when: { kind: "all day", day },
+    day,
     busy: false,
     remindMinutesBefore: 360,
   };
@@ -99,12 +101,22 @@ function eventsOf({ day, text }: DiaryLine): readonly Event[] {
   return [task, { ...task, key, set: "sessions", kind: "session", when: visit, busy: true }];
 }
 
-function seasonOf(day: Day): Event {
-  const key = "2027/season";
+/** Still open work on a day, in every feed, and the season's own line. */
+function alwaysOn(day: Day): readonly Event[] {
   const rest = { tasks: [], people: [], beds: [], categories: [], remindMinutesBefore: 360 };
-  const text = "The season is on.";
+  const text = "Whatever is still open.";
   const said = { title: "Still open", text, readerText: text, busy: false };
-  return { key, set: "both", kind: "season", when: { kind: "all day", day }, ...rest, ...said };
+  const open: Event = {
+    key: "all/open",
+    set: "both",
+    kind: "open",
+    day,
+    when: { kind: "all day", day },
+    ...rest,
+    ...said,
+  };
+  const season: Event = { ...open, key: "2027/season", kind: "season", title: "Season" };
+  return [open, season];
 }
 
 /** The fake core; its "still open" stands on the day after the horizon's own, so that a horizon passed shows. */
@@ -123,7 +135,7 @@ export const core: Core = {
     const told = lines.map(({ day, text }) => {
       return [text, standing[text] ?? ({ day } as unknown as Standing[string])] as const;
     });
-    const events = [...lines.flatMap(eventsOf), seasonOf(open)];
+    const events = [...lines.flatMap(eventsOf), ...alwaysOn(open)];
     return { placed: [], events, standing: Object.fromEntries(told) };
   },
 };

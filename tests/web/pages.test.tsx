@@ -8,20 +8,22 @@ const JOB = {
   href: "/g/l/m/on/2027/beet/thin/1",
 };
 
+const BACK = { name: "Quarry Lane", href: "/g/l/m/" };
+
 const HOME: Home = {
   garden: "Quarry Lane",
   first: [{ name: "Imre", address: "https://garden.example/g/l/m/sessions.ics" }],
   more: [{ name: "All tasks", address: "http://127.0.0.1:8787/g/l/m/tasks.ics" }],
   links: [],
-  jobs: [JOB],
+  coming: { soon: true, jobs: [JOB] },
 };
 
 describe("every page", () => {
   const pages = [
     frontPage(),
     homePage(HOME),
-    jobPage("Quarry Lane", { job: JOB, windows: [] }, "/g/l/m/"),
-    gonePage("Quarry Lane", [], "/g/l/m/"),
+    jobPage(BACK, JOB, []),
+    gonePage(BACK, { soon: false, jobs: [] }),
   ];
 
   test.each(pages)("is a whole document in its language, without script or form", (html) => {
@@ -48,15 +50,20 @@ test("links to hand on are shown to whom they are given, and else not mentioned"
 test("a job's lines stay lines, and its title leads to its page where it has one", () => {
   expect(homePage(HOME)).toContain(`<a href="${JOB.href}">Thin beets</a>`);
   expect(homePage(HOME)).toContain("apart.\nGreens");
-  expect(homePage({ ...HOME, jobs: [{ ...JOB, href: null }] })).toContain("<h3>Thin beets</h3>");
+  expect(homePage({ ...HOME, coming: { soon: true, jobs: [{ ...JOB, href: null }] } })).toContain(
+    "<h3>Thin beets</h3>",
+  );
 });
 
 test("markup in a name is text", () => {
-  const html = jobPage(
-    "<i>",
-    { job: { ...JOB, title: "<script>", text: "&" }, windows: ["<u>"] },
-    "/",
-  );
+  const html = jobPage({ name: "<i>", href: "/" }, { ...JOB, title: "<script>" }, ["<u>"]);
   expect(html).toContain("<h1>&lt;script&gt;</h1>");
   expect(html).not.toMatch(/<script|<i>|<u>/);
+});
+
+test("an empty fortnight says so, and what comes after it", () => {
+  const html = homePage({ ...HOME, coming: { soon: false, jobs: [JOB] } });
+  expect(html).toContain("Nothing is due in the next two weeks.");
+  expect(html).toContain("After that:");
+  expect(homePage({ ...HOME, coming: { soon: false, jobs: [] } })).not.toContain("After that:");
 });

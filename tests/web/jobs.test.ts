@@ -1,0 +1,118 @@
+import { describe, expect, test } from "vitest";
+import { choose } from "../../src/calendar/choose.ts";
+import { type Day, plus, theDay } from "../../src/days/day.ts";
+import type { Link } from "../../src/links/segment.ts";
+import type { Plan } from "../../src/plan/plan.ts";
+import type { Placed } from "../../src/schedule/placed.ts";
+import type { StoredGarden } from "../../src/store/gardens.ts";
+import { comingUp, jobOf, sayWindow, type Telling, tellNow } from "../../src/web/jobs.ts";
+import type { Shell } from "../../src/web/shell.ts";
+import type { Event } from "../../src/words/event.ts";
+
+const CLOCK = "America/Denver";
+const TODAY = theDay(2027, 3, 10);
+
+function event(over: Partial<Event>): Event {
+  return {
+    key: "2027/beet/thin/1",
+    set: "both",
+    kind: "task",
+    tasks: ["2027/beet/thin/1"],
+    people: [],
+    beds: [],
+    title: "Thin beets",
+    text: "For the household.",
+    readerText: "For anybody.",
+    categories: [],
+    day: TODAY,
+    when: { kind: "all day", day: TODAY },
+    day: TODAY,
+    busy: false,
+    remindMinutesBefore: 360,
+    ...over,
+  };
+}
+
+const on = (title: string, day: Day) => event({ title, day, when: { kind: "all day", day } });
+
+function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
+  const plan = { site: { clock: CLOCK } } as unknown as Plan;
+  const stored = { id: "g", plans: [{ plan }], standing: {} } as unknown as StoredGarden;
+  const core = {
+    choose,
+    horizonAt: () => null,
+    tell: () => ({ events, placed: [], standing: {} }),
+  };
+  const now = () => Date.UTC(2027, 2, 11, 6);
+  const shell = { core, now } as unknown as Shell;
+  const link: Link = { garden: "g", role: "owner", person: null, serial: 1, ...over };
+  return { shell, stored, link, base: "/g/l/m/" };
+}
+
+const titles = (events: readonly Event[], over: Partial<Link> = {}) => {
+  const at = telling(events, over);
+  const { soon, jobs } = comingUp(at, tellNow(at));
+  return { soon, titles: jobs.map(({ title }) => title) };
+};
+
+describe("what comes up", () => {
+  test("is fourteen days from the garden's own today, in order", () => {
+    const days = [plus(TODAY, 14), plus(TODAY, 13), plus(TODAY, -1), TODAY];
+    const events = days.map((day, at) => on(`job ${at}`, day));
+    expect(titles(events)).toEqual({ soon: true, titles: ["job 3", "job 1"] });
+  });
+
+  test("is the one job after them where they are empty, and nothing where there is none", () => {
+    const events = [on("later", plus(TODAY, 60)), on("next", plus(TODAY, 40))];
+    expect(titles(events)).toEqual({ soon: false, titles: ["next"] });
+    expect(titles([])).toEqual({ soon: false, titles: [] });
+  });
+
+  test("is a helper's own and everybody's, and not the season's line", () => {
+    const events = [
+      event({ title: "mine", people: ["imre"] }),
+      event({ title: "theirs", people: ["oda"] }),
+      event({ title: "ours" }),
+      event({ title: "season", kind: "season" }),
+    ];
+    const imre = { role: "helper", person: "imre" } as const;
+    expect(titles(events, imre).titles).toEqual(["mine", "ours"]);
+  });
+
+  test("is the tasks set for a reader, and sessions for the household", () => {
+    const events = [
+      event({ title: "visit", set: "sessions" }),
+      event({ title: "t", set: "tasks" }),
+    ];
+    expect(titles(events, { role: "reader" }).titles).toEqual(["t"]);
+    expect(titles(events).titles).toEqual(["visit"]);
+  });
+});
+
+describe("a job", () => {
+  test("says its hours on the garden's clock, on the day a clock change skips an hour too", () => {
+    const [from, to] = [Date.UTC(2027, 2, 14, 8), Date.UTC(2027, 2, 14, 16)];
+    const job = jobOf(
+      telling([]),
+      event({ day: theDay(2027, 3, 14), when: { kind: "timed", from, to } }),
+    );
+    expect(job.when).toBe("Sunday 14 Mar, 01:00 to 10:00");
+  });
+
+  test("gives a reader their own text and no page to open", () => {
+    expect(jobOf(telling([]), event({}))).toMatchObject({
+      text: "For the household.",
+      href: "/g/l/m/on/2027/beet/thin/1",
+    });
+    const reader = jobOf(telling([], { role: "reader" }), event({}));
+    expect(reader).toMatchObject({ text: "For anybody.", href: null });
+  });
+});
+
+test("a window is said with both its days, or with its one", () => {
+  const task = { title: { verb: "Thin", object: "beets" } };
+  const span = (from: Day, to: Day) =>
+    ({ task, window: { earliest: from, latest: to } }) as unknown as Placed;
+  expect(sayWindow(span(TODAY, plus(TODAY, 9)))).toBe("Thin beets: any day from 10 Mar to 19 Mar.");
+  expect(sayWindow(span(TODAY, TODAY))).toBe("Thin beets: on 10 Mar.");
+});

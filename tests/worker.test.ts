@@ -1,0 +1,73 @@
+import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test";
+import { env, exports } from "cloudflare:workers";
+import { expect, test, vi } from "vitest";
+import { keyFrom, pathOf } from "../src/links/mac.ts";
+import worker from "../src/worker.ts";
+
+const PLAN = `garden: Quarry Lane
+year: 2027
+place: { clock: America/Denver, last frost: about 6 May, first frost: about 2 Oct }
+people: { Imre: { gardens: Sat 9-12 } }
+crops:
+  - carrot
+  - tomato: 6 plants
+`;
+
+async function addressOf(role: "keeper" | "owner", rest: string): Promise<string> {
+  const key = await keyFrom("a secret for tests, of more than 32 characters");
+  const path = await pathOf({ garden: "quarry-lane", role, person: null, serial: 1 }, key);
+  return `https://garden.example${path}${rest}`;
+}
+
+async function publish(text: string): Promise<Response> {
+  const body = JSON.stringify({ text, file: "plans/quarry-lane/2027.yaml" });
+  const headers = { "if-none-match": "*" };
+  const init = { method: "PUT", body, headers };
+  return exports.default.fetch(await addressOf("keeper", "plans/2027"), init);
+}
+
+test("the worker is well", async () => {
+  const answer = await exports.default.fetch("https://garden.example/healthz");
+  expect(await answer.text()).toBe("ok\n");
+});
+
+test("a plan with problems is refused by line, in the words of the plan's own reader", async () => {
+  const answer = await publish("garden: Quarry Lane\nyear: 2027\nbedz: {}\n");
+  expect(answer.status).toBe(422);
+  const { problems } = (await answer.json()) as { problems: readonly string[] };
+  expect(problems.length).toBeGreaterThan(0);
+  for (const line of problems) expect(line).toMatch(/^plans\/quarry-lane\/2027\.yaml:\d+:\d+: /);
+});
+
+test("a plan in, a calendar out, the same bytes to every poll", async () => {
+  expect((await publish(PLAN)).status).toBe(201);
+  const feed = await addressOf("owner", "tasks.ics");
+  const first = await exports.default.fetch(feed);
+  const text = await first.text();
+  expect(first.headers.get("content-type")).toBe("text/calendar; charset=utf-8");
+  expect(text).toMatch(/SUMMARY:.*tomatoes/);
+  const second = await exports.default.fetch(feed);
+  expect(await second.text()).toBe(text);
+  expect(second.headers.get("etag")).toBe(first.headers.get("etag"));
+});
+
+test("the cron writes what new code or a passed horizon has made stale", async () => {
+  await env.DB.prepare("UPDATE feeds SET code = 'an older one', until = 0").run();
+  await worker.scheduled(null, env);
+  const rows = await env.DB.prepare("SELECT code, until FROM feeds").all();
+  expect(rows.results).toHaveLength(1);
+  expect(rows.results[0]).not.toMatchObject({ code: "an older one" });
+});
+
+test("without a secret nothing is answered, rather than links that anybody could make", async () => {
+  const { SECRET, ...bindings } = env;
+  expect(SECRET).toBeDefined();
+  const said = vi.spyOn(console, "error").mockReturnValue();
+  const context = createExecutionContext();
+  const request = new Request("https://garden.example/");
+  const answer = await worker.fetch(request, { ...bindings, SECRET: "" }, context);
+  await waitOnExecutionContext(context);
+  expect(answer.status).toBe(503);
+  expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
+  said.mockRestore();
+});
