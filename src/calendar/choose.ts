@@ -16,19 +16,33 @@ export type FeedChoice = {
 /**
  * The events of one feed, in the order they came. A feed filters one of the garden's two sets: sessions
  * or tasks, where what stands in both is in each; or the warnings alone. A person gets their own and
- * everybody's, a bed what touches it. The season's own line is in every feed, so that none is ever empty:
- * GNOME keeps all its old events when a calendar comes without one.
+ * everybody's, a bed what touches it. The season's own line stands in a feed that has nothing else, so that none
+ * is ever empty: GNOME keeps all its old events when a calendar comes without one. A reader gets timed work as
+ * of its day, since an hour would tell who is at home when.
  * Throws where a reader is given sessions or one person's feed, which would tell who is at home when.
  */
 export function choose(events: readonly Event[], choice: FeedChoice): readonly Event[] {
   if (choice.reader && (choice.kind === "sessions" || choice.of !== "household")) {
     throw new RangeError("a reader gets the household's tasks or warnings only");
   }
-  return events.filter(
+  const chosen = events.filter(
     (event) =>
-      event.kind === "season" ||
-      (isOfKind(event, choice.kind) && isFor(event, choice.of) && isIn(event, choice.bed)),
+      event.kind !== "season" &&
+      isOfKind(event, choice.kind) &&
+      isFor(event, choice.of) &&
+      isIn(event, choice.bed),
   );
+  if (chosen.length === 0) return events.filter((event) => event.kind === "season");
+  return choice.reader ? chosen.map(withoutHours) : chosen;
+}
+
+/** Six in the evening before, as for every all-day event [minutes before midnight]. */
+const EVENING_BEFORE = 360;
+
+function withoutHours(event: Event): Event {
+  if (event.when.kind === "all day") return event;
+  const when = { kind: "all day", day: event.day } as const;
+  return { ...event, when, busy: false, remindMinutesBefore: EVENING_BEFORE };
 }
 
 function isOfKind(event: Event, kind: FeedChoice["kind"]): boolean {

@@ -75,8 +75,8 @@ export const LETTUCE: Crop = {
     },
     holdsDays: common(7),
     verb: "Cut",
-    sign: "Leaves stand 4 to 6 inches tall.",
-    how: "Cut the outer leaves an inch above the crown and leave the heart; it grows again.",
+    sign: "The leaves stand a hand high.",
+    how: "Cut the outer leaves a finger above the crown and leave the heart; it grows again.",
     caution: null,
   },
 };

@@ -1,7 +1,7 @@
 import type { Range } from "../crops/facts.ts";
 import { type Day, plus } from "../days/day.ts";
 import { allGrounds, type Ground } from "./anchors.ts";
-import { upOn } from "./emergence.ts";
+import { dailyShare, upOn } from "./emergence.ts";
 import { anchorOf, type Growing } from "./growing.ts";
 
 /** When a stage is reached, early ≤ usual ≤ late, with what it hangs on; or none, with the reason in a clause. */
@@ -81,13 +81,25 @@ export function ripeMilestone(growing: Growing): Milestone {
   const given = growing.planting.days;
   const spread = (most - least) / 2;
   const days = given ?? middle(harvest.days.value);
+  const up = harvest.from === "sowing" ? upMilestone(growing) : null;
+  const begins = up && reached(up) ? plus(up.usual, -packetDaysToUp(growing)) : from.day;
   return {
-    early: plus(from.day, days - spread),
-    usual: plus(from.day, days),
-    late: plus(from.day, days + Math.max(spread, days * 0.1)),
-    grounds: allGrounds(from.grounds, ["age"]),
+    early: plus(begins, days - spread),
+    usual: plus(begins, days),
+    late: plus(begins, days + Math.max(spread, days * 0.1)),
+    grounds: allGrounds(up && reached(up) ? up.grounds : from.grounds, ["age"]),
     seen: false,
   };
+}
+
+/** The soil that the days on a packet take for granted [°C]. Source: house rule; 68 °F, a column of the days table. */
+const PACKET_SOIL_C = 20;
+
+/** Days to emergence that a packet's days to harvest already hold; cold soil adds to them, and so puts harvest off. */
+function packetDaysToUp({ crop }: Growing): number {
+  return crop.comesUp.kind === "table"
+    ? Math.round(1 / dailyShare(crop.comesUp.row, PACKET_SOIL_C))
+    : 0;
 }
 
 /** Days after the last frost of the spring that follows a day, for what stands the winter. */

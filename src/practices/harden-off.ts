@@ -3,7 +3,7 @@ import { type Day, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { degreesC } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
-import { how, type Sentence, why } from "./say.ts";
+import { capital, how, type Sentence, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Whole days, and nights, at the end of a ladder. Source: common practice. */
@@ -54,7 +54,7 @@ function outSay(growing: Growing, rung: Rung, setOut: Day, floorC: number): read
       : how(
           `${placeTold(rung)} Water first. A cold or windy day: give the last hours again instead.`,
         );
-  return [told, why(`${objectOf(growing)} go out for good about `, { day: setOut }, ".")];
+  return [told, why(`${capital(objectOf(growing))} go out for good about `, { day: setOut }, ".")];
 }
 
 function rungTasks(growing: Growing, rung: Rung, setOut: Day, floorC: number): readonly Task[] {

@@ -29,6 +29,7 @@ function first(growing: Growing, ripe: Ripe): Task {
     harm: "this week",
     rhythm: "session",
     minutes: 20,
+    kinds: growing.crop.hilling ? ["lifting"] : [],
     title: { verb: harvest.verb, object: objectOf(growing), where: "bed" },
     say: said(
       harvest,

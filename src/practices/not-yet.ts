@@ -5,7 +5,7 @@ import { anchorOf, type Growing } from "../growth/growing.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { degreesC } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
-import { how, why } from "./say.ts";
+import { capital, how, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Days before setting out by which the weekend of temptation has come. Source: house rule. */
@@ -53,8 +53,6 @@ function tasks(growing: Growing): readonly Task[] {
     }),
   ];
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Told once, on the weekend that tempts a gardener to plant too soon. */
 export const NOT_YET: Practice = { name: "not yet", pass: "rest", tasks };

@@ -50,3 +50,8 @@ export function lengths([least, most]: readonly [number, number]): Piece {
   const from = cm(least);
   return least === most ? { quantity: from } : { quantity: from, upTo: cm(most) };
 }
+
+/** The text with its first letter large, as a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

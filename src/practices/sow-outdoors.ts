@@ -56,6 +56,7 @@ function tasks(growing: Growing): readonly Task[] {
   const { planting, crop } = growing;
   const facts = crop.outdoors;
   if (planting.start !== "seed outdoors" || planting.inSince !== null || !facts) return [];
+  if (growing.sowing > 1) return [];
   const reckoned = plantingOutDay(growing, facts);
   const fixed = planting.fixed.start !== null;
   const guards = { risk: "seed", soilMinC: facts.soilMinC.value } as const;

@@ -2,7 +2,7 @@ import { earliest, plus, theDay } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { Practice } from "./practice.ts";
-import { how, why } from "./say.ts";
+import { capital, how, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
@@ -47,12 +47,13 @@ function order(growing: Growing): readonly Task[] {
       harm: "when you can",
       rhythm: "daily",
       minutes: 15,
-      title: { verb: "Order", object: `${objectOf(growing)} ${what}`, where: null },
+      title: {
+        verb: "Order",
+        object: `${planting.name ?? growing.crop.one} ${what}${planting.variety ? ` (${planting.variety})` : ""}`,
+        where: null,
+      },
       say: [
-        how(
-          planting.variety ? `Ask for ${planting.variety}. ` : "",
-          "See first what is left from last year and still good.",
-        ),
+        how("See first what is left from last year and still good."),
         why("First wanted about ", { day: start.day }, "."),
       ],
       because: [["Wanted by ", { day: start.day }, "."]],
@@ -109,7 +110,14 @@ function atHand(growing: Growing): readonly Task[] {
         ]
       : []),
     ...(start && start.from !== "diary" && planting.under.includes("board")
-      ? [{ day: start.day, things: ["a board for the row"], grounds: start.grounds, step: "board" }]
+      ? [
+          {
+            day: start.day,
+            things: ["a board as long as the row"],
+            grounds: start.grounds,
+            step: "board",
+          },
+        ]
       : []),
     ...(start && start.from !== "diary" && bed?.bags
       ? [{ day: start.day, things: ["bags and mix"], grounds: start.grounds, step: "bags" }]
@@ -126,15 +134,18 @@ function atHand(growing: Growing): readonly Task[] {
         object: `${things[0] ?? ""} for ${objectOf(growing)}`,
         where: null,
       },
-      say: [how(`${capital(things.join(", "))}.`), why("Needed about ", { day }, ".")],
+      say: [
+        how(
+          `${capital(things.join(" and "))} for ${objectOf(growing)}: find or buy them this week.`,
+        ),
+        why("Needed about ", { day }, "."),
+      ],
       because: [["A week before they are needed, ", { day }, "."]],
       grounds,
       hangsOn: tasksBehind(growing, "start", "set out"),
     }),
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What must be bought or at hand before the day that needs it. */
 export const THINGS_TO_HAVE: Practice = {

@@ -29,6 +29,8 @@ export type Event = {
     | { readonly kind: "all day"; readonly day: Day }
     /** Instants in ms since 1970 UTC; from < to. */
     | { readonly kind: "timed"; readonly from: number; readonly to: number };
+  /** Its day in the garden's own zone, whatever its hours. */
+  readonly day: Day;
   /** Busy in the calendar: sessions, rungs and bringings in. */
   readonly busy: boolean;
   /** Minutes before the start (before midnight for all-day) that a reminder rings. */

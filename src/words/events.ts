@@ -52,7 +52,16 @@ function grouped<K>(
 
 type Told = Pick<
   Event,
-  "key" | "set" | "kind" | "when" | "busy" | "remindMinutesBefore" | "title" | "text" | "readerText"
+  | "key"
+  | "set"
+  | "kind"
+  | "when"
+  | "day"
+  | "busy"
+  | "remindMinutesBefore"
+  | "title"
+  | "text"
+  | "readerText"
 >;
 
 function event(group: readonly Placed[], told: Told): Event {
@@ -87,6 +96,7 @@ function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
           to: instantOf(lead.day, lead.at.to, clock),
         }
       : { kind: "all day", day: lead.day },
+    day: lead.day,
     busy: lead.at !== null,
     remindMinutesBefore: lead.at ? BEFORE_RUNG : EVENING_BEFORE,
   });
@@ -107,10 +117,11 @@ function session(person: string, day: Day, jobs: readonly Placed[], plan: Plan):
       key: `${person}/${isoOf(day)}`,
       set: "sessions",
       kind: "session",
-      title: sessionTitle(mostToLose(jobs, plan).map((job) => titleOf([job], plan))),
+      title: sessionTitle(mostToLose(jobs, plan)),
       text,
       readerText: text,
       when: { kind: "timed", from, to: from + minutes * 60_000 },
+      day,
       busy: true,
       remindMinutesBefore: BEFORE_SESSION,
     }),

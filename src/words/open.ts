@@ -41,11 +41,12 @@ export function openEvent(person: string, day: Day, open: readonly Placed[], pla
     tasks: open.map((each) => each.task.id),
     people: [person],
     beds: sorted(open.flatMap((each) => each.task.bed ?? [])),
-    title: sessionTitle([`Still open: ${titles[0] ?? ""}`, ...titles.slice(1)]),
+    title: sessionTitle(open, "Still open: "),
     text,
     readerText: text,
     categories: sorted(open.map((each) => each.task.practice)),
     when: { kind: "all day", day },
+    day,
     busy: false,
     remindMinutesBefore: 360,
   };
@@ -67,6 +68,7 @@ export function seasonEvent(plan: Plan, day: Day): Event {
     readerText: text,
     categories: [],
     when: { kind: "all day", day },
+    day,
     busy: false,
     remindMinutesBefore: 360,
   };

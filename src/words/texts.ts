@@ -33,6 +33,11 @@ function doneTold({ done }: Placed, voice: Voice): string {
   return `Done ${sayDay(done.day)}${by}.`;
 }
 
+function rightWhen({ task }: Placed, voice: Voice): string {
+  const mark = sayPart(task.say, "sign", voice);
+  return mark === "" ? "" : `Right when: ${mark.charAt(0).toLowerCase()}${mark.slice(1)}`;
+}
+
 const spaced = (...parts: readonly string[]) => parts.filter((part) => part !== "").join(" ");
 
 /**
@@ -41,11 +46,10 @@ const spaced = (...parts: readonly string[]) => parts.filter((part) => part !== 
  */
 export function textOf(placed: Placed, voice: Voice): string {
   const say = placed.note ? [...placed.task.say, placed.note] : placed.task.say;
-  const mark = sayPart(say, "sign", voice);
   const lines = [
     doneTold(placed, voice),
     sayPart(say, "how", voice),
-    mark === "" ? "" : `Right when: ${mark.charAt(0).toLowerCase()}${mark.slice(1)}`,
+    rightWhen(placed, voice),
     spaced(sayPart(say, "why", voice), seasonTold(placed)),
     lastDayTold(placed),
     sayPart(say, "caution", voice),
@@ -85,16 +89,26 @@ function lineOf(placed: Placed, plan: Plan, voice: Voice): string {
   return `${placeOf(placed, plan)}: ${said}`;
 }
 
+/** Like tasks done alike: which they are, then how, the sign and the last good day once, the earliest of theirs. */
+function sameForAll(first: Placed, all: readonly Placed[], plan: Plan, voice: Voice): string {
+  const soonest = all.reduce((a, b) => (b.window.latest < a.window.latest ? b : a), first);
+  const lines = [
+    `${all.map((each) => placeOf(each, plan)).join("; ")}.`,
+    doneTold(first, voice),
+    sayPart(first.task.say, "how", voice),
+    rightWhen(first, voice),
+    lastDayTold(soonest),
+    sayPart(first.task.say, "caution", voice),
+  ].filter((line) => line !== "");
+  return shorten(lines, LONGEST_TEXT);
+}
+
 /** The text of like tasks told together: its own for one; else a line each, and how many more where not all fit. */
 export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): string {
   const first = all[0];
   if (all.length === 1 && first) return textOf(first, voice);
   const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
-  if (same && first)
-    return clipped(
-      `${all.map((each) => placeOf(each, plan)).join("; ")}.\n${textOf(first, voice)}`,
-      LONGEST_TEXT,
-    );
+  if (same && first) return sameForAll(first, all, plan, voice);
   const lines: string[] = [];
   for (const [i, each] of all.entries()) {
     const rest = all.length - i;

@@ -56,15 +56,23 @@ export function titleOf(placed: readonly Placed[], plan: Plan): string {
   return full.endsWith(end) || where !== "bed" ? full : named(verb, objects, "");
 }
 
-/** What a session's title says: its jobs, most to lose first, as many as fit. `titles` not empty. */
-export function sessionTitle(titles: readonly string[]): string {
-  const small = titles.map((title, i) =>
-    i === 0 ? title : title.charAt(0).toLowerCase() + title.slice(1),
-  );
-  for (let count = small.length; count > 0; count--) {
-    const more = small.length - count;
-    const title = `${small.slice(0, count).join("; ")}${more > 0 ? ` and ${more} more` : ""}`;
+/** What some jobs are in few words, like ones together and the first most to lose: `Sow beets and carrots; thin lettuce`. As many as fit; not empty. */
+export function sessionTitle(jobs: readonly Placed[], lead = ""): string {
+  const byVerb = new Map<string, string[]>();
+  for (const { task } of jobs) {
+    const { verb, object, where } = task.title;
+    const verbs = where !== null && where !== "bed" ? `${verb}|${where}` : verb;
+    byVerb.set(verbs, [...new Set([...(byVerb.get(verbs) ?? []), object])]);
+  }
+  const all = [...byVerb].map(([verbs, objects], i) => {
+    const [verb = "", where] = verbs.split("|");
+    const said = `${verb} ${list(objects)}${where ? ` ${where}` : ""}`;
+    return i === 0 && lead === "" ? said : said.charAt(0).toLowerCase() + said.slice(1);
+  });
+  for (let count = all.length; count > 0; count--) {
+    const more = all.length - count;
+    const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; and ${more} more` : ""}`;
     if ([...title].length <= LONGEST_TITLE) return title;
   }
-  return clip(small[0] ?? "", LONGEST_TITLE);
+  return clip(`${lead}${all[0] ?? ""}`, LONGEST_TITLE);
 }

@@ -28,6 +28,7 @@ function eventOf(index: number): Event {
     readerText: TEXT,
     categories: ["thin"],
     when: timed ? { kind: "timed", from, to: from + 3_600_000 } : { kind: "all day", day },
+    day,
     busy: timed,
     remindMinutesBefore: timed ? 10 : 360,
   };

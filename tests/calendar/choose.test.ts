@@ -22,28 +22,43 @@ const keys = (choice: Partial<FeedChoice>) =>
 
 describe("choosing a feed's events", () => {
   test("sessions are the events of the sessions' set and of both", () => {
-    expect(keys({ kind: "sessions" })).toEqual(["session", "rung", "warning", "season"]);
+    expect(keys({ kind: "sessions" })).toEqual(["session", "rung", "warning"]);
   });
 
   test("tasks are the events of the tasks' set and of both", () => {
-    expect(keys({})).toEqual(["task", "hers", "rung", "warning", "season"]);
+    expect(keys({})).toEqual(["task", "hers", "rung", "warning"]);
   });
 
-  test("warnings come alone, with the season's line", () => {
-    expect(keys({ kind: "warnings" })).toEqual(["warning", "season"]);
+  test("warnings come alone", () => {
+    expect(keys({ kind: "warnings" })).toEqual(["warning"]);
   });
 
   test("a person gets their own and everybody's", () => {
-    expect(keys({ of: { person: "oda" } })).toEqual(["hers", "rung", "warning", "season"]);
+    expect(keys({ of: { person: "oda" } })).toEqual(["hers", "rung", "warning"]);
   });
 
   test("a person nobody knows still gets what is everybody's", () => {
-    expect(keys({ of: { person: "nobody" } })).toEqual(["warning", "season"]);
+    expect(keys({ of: { person: "nobody" } })).toEqual(["warning"]);
   });
 
   test("a bed gets what touches it", () => {
-    expect(keys({ bed: "a" })).toEqual(["task", "warning", "season"]);
-    expect(keys({ bed: "a", kind: "sessions" })).toEqual(["session", "warning", "season"]);
+    expect(keys({ bed: "a" })).toEqual(["task", "warning"]);
+    expect(keys({ bed: "a", kind: "sessions" })).toEqual(["session", "warning"]);
+  });
+
+  test("the season's own line stands alone where there is nothing else", () => {
+    const season = EVENTS.filter((event) => event.kind === "season" || event.key === "hers");
+    const none = choose(season, { ...HOUSEHOLD, bed: "a" });
+    expect(none.map((event) => event.key)).toEqual(["season"]);
+    expect(choose(season, HOUSEHOLD).map((event) => event.key)).toEqual(["hers"]);
+  });
+
+  test("a reader gets a rung as of its day, without the hour somebody is at home", () => {
+    const timed = { ...eventOf({ key: "rung", set: "both", kind: "rung" }), busy: true };
+    const when = { kind: "timed", from: 1_800_000_000_000, to: 1_800_000_900_000 } as const;
+    const [rung] = choose([{ ...timed, when }], { ...HOUSEHOLD, reader: true });
+    expect(rung?.when).toEqual({ kind: "all day", day: timed.day });
+    expect(rung?.busy).toBe(false);
   });
 
   test("quiet and reader change how events are written and not which", () => {

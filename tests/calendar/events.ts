@@ -22,6 +22,7 @@ export function eventOf(given: Partial<Event> = {}): Event {
     readerText: "Thin to one every 3 in.",
     categories: ["thin"],
     when: { kind: "all day", day: MAY_8 },
+    day: MAY_8,
     busy: false,
     remindMinutesBefore: 360,
     ...given,
