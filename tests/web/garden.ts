@@ -91,7 +91,6 @@ function eventsOf({ day, text }: DiaryLine): readonly Event[] {
     day,
     categories: [],
     when: { kind: "all day", day },
-    day,
     busy: false,
     remindMinutesBefore: 360,
   };

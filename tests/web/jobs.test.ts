@@ -26,7 +26,6 @@ function event(over: Partial<Event>): Event {
     categories: [],
     day: TODAY,
     when: { kind: "all day", day: TODAY },
-    day: TODAY,
     busy: false,
     remindMinutesBefore: 360,
     ...over,
