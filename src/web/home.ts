@@ -3,7 +3,7 @@ import { type Link, writeSegment } from "../links/segment.ts";
 import { openGarden } from "../store/gardens.ts";
 import { json, notFound, page } from "./answers.ts";
 import { linksInUse, nameOf, offerOf, pagesToGive } from "./handing.ts";
-import { comingUp, jobOf, sayWindow, tellNow } from "./jobs.ts";
+import { comingUp, jobOf, partOf, tellNow } from "./jobs.ts";
 import { gonePage, homePage, jobPage } from "./pages.tsx";
 import type { Shell } from "./shell.ts";
 
@@ -39,7 +39,8 @@ export async function answerEvent(shell: Shell, link: Link, key: string): Promis
   const home = { name: nameOf(stored), href: base };
   if (event === undefined) return page(404, gonePage(home, comingUp(telling, told)));
   const placed = told.placed.filter(({ task }) => event.tasks.includes(task.id));
-  return page(200, jobPage(home, jobOf(telling, event), placed.map(sayWindow)));
+  const parts = placed.map((one) => partOf(telling, one));
+  return page(200, jobPage(home, jobOf(telling, event), parts));
 }
 
 /** The links in use, for the deployment to hand out; 404 where there is no such garden. */

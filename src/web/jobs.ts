@@ -7,7 +7,8 @@ import type { Link } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
 import type { StoredGarden } from "../store/gardens.ts";
 import type { Event } from "../words/event.ts";
-import type { Job } from "./pages.tsx";
+import { sayPieces, voiceOf } from "../words/sentences.ts";
+import type { Job, TaskPart } from "./pages.tsx";
 import type { Shell } from "./shell.ts";
 
 const DAYS_SHOWN = 14;
@@ -77,9 +78,20 @@ function sayWhen(telling: Telling, event: Event): string {
   return `${said}, ${hour.format(event.when.from)} to ${hour.format(event.when.to)}`;
 }
 
-/** The days on which a task does no harm, both inclusive: `Thin beets: any day from 7 to 16 May`. */
-export function sayWindow({ task: { title }, window: { earliest, latest } }: Placed): string {
-  const task = `${title.verb} ${title.object}`;
-  if (earliest === latest) return `${task}: on ${sayDay(latest)}.`;
-  return `${task}: any day from ${sayDay(earliest)} to ${sayDay(latest)}.`;
+/**
+ * A task of an event as its page tells it to the household: the days on which it does no harm, both inclusive, and why
+ * then, nearest reason first.
+ */
+export function partOf({ stored }: Telling, { task, window }: Placed): TaskPart {
+  const plan = stored.plans.at(-1)?.plan;
+  const voice = plan && voiceOf(plan, "household");
+  const { earliest, latest } = window;
+  return {
+    title: `${task.title.verb} ${task.title.object}`,
+    window:
+      earliest === latest
+        ? `Its day is ${sayDay(latest)}.`
+        : `Any day from ${sayDay(earliest)} to ${sayDay(latest)} does no harm.`,
+    why: voice ? task.because.map(({ pieces }) => sayPieces(pieces, voice)) : [],
+  };
 }

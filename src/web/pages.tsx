@@ -66,15 +66,26 @@ export function homePage({ garden, first, more, links, coming }: Home): string {
   );
 }
 
-/** One event's page, with the days that do no harm for each task in it. */
-export function jobPage(home: Back, job: Job, windows: readonly string[]): string {
+/** One task of an event: its title, the days that do no harm, and why then, a sentence each. */
+export type TaskPart = {
+  readonly title: string;
+  readonly window: string;
+  readonly why: readonly string[];
+};
+
+/** One event's page, with each task in it; a task alone needs no title of its own. */
+export function jobPage(home: Back, job: Job, tasks: readonly TaskPart[]): string {
   return sheet(
     job.title,
     <>
       <p class="faint">{job.when}</p>
       <p class="text">{job.text}</p>
-      {windows.map((window) => (
-        <p>{window}</p>
+      {tasks.map(({ title, window, why }) => (
+        <>
+          {tasks.length > 1 && <h2>{title}</h2>}
+          <p>{window}</p>
+          {why.length > 0 && <p class="text">{["Why then:", ...why].join("\n")}</p>}
+        </>
       ))}
       <WayBack home={home} />
     </>,

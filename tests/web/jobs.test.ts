@@ -5,7 +5,7 @@ import type { Link } from "../../src/links/segment.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Placed } from "../../src/schedule/placed.ts";
 import type { StoredGarden } from "../../src/store/gardens.ts";
-import { comingUp, jobOf, sayWindow, type Telling, tellNow } from "../../src/web/jobs.ts";
+import { comingUp, jobOf, partOf, type Telling, tellNow } from "../../src/web/jobs.ts";
 import type { Shell } from "../../src/web/shell.ts";
 import type { Event } from "../../src/words/event.ts";
 
@@ -35,7 +35,8 @@ function event(over: Partial<Event>): Event {
 const on = (title: string, day: Day) => event({ title, day, when: { kind: "all day", day } });
 
 function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
-  const plan = { site: { clock: CLOCK } } as unknown as Plan;
+  const people = [{ key: "imre", name: "Imre" }];
+  const plan = { site: { clock: CLOCK }, measures: "metric", people } as unknown as Plan;
   const stored = { id: "g", plans: [{ plan }], standing: {} } as unknown as StoredGarden;
   const core = {
     choose,
@@ -108,10 +109,26 @@ describe("a job", () => {
   });
 });
 
-test("a window is said with both its days, or with its one", () => {
-  const task = { title: { verb: "Thin", object: "beets" } };
-  const span = (from: Day, to: Day) =>
+describe("a task's part of its event's page", () => {
+  const because = [
+    { part: "why", for: "household", pieces: ["Shoots came on ", { day: TODAY }] },
+    { part: "why", for: "all", pieces: ["Sown by ", { person: "imre" }] },
+  ];
+  const task = { title: { verb: "Thin", object: "beets" }, because };
+  const placed = (from: Day, to: Day) =>
     ({ task, window: { earliest: from, latest: to } }) as unknown as Placed;
-  expect(sayWindow(span(TODAY, plus(TODAY, 9)))).toBe("Thin beets: any day from 10 Mar to 19 Mar.");
-  expect(sayWindow(span(TODAY, TODAY))).toBe("Thin beets: on 10 Mar.");
+
+  test("says both days of its window, or the one", () => {
+    expect(partOf(telling([]), placed(TODAY, plus(TODAY, 9))).window).toBe(
+      "Any day from 10 Mar to 19 Mar does no harm.",
+    );
+    expect(partOf(telling([]), placed(TODAY, TODAY)).window).toBe("Its day is 10 Mar.");
+  });
+
+  test("says why then, nearest reason first, in the household's words", () => {
+    expect(partOf(telling([]), placed(TODAY, TODAY))).toMatchObject({
+      title: "Thin beets",
+      why: ["Shoots came on 10 Mar", "Sown by Imre"],
+    });
+  });
 });

@@ -55,8 +55,17 @@ test("a job's lines stay lines, and its title leads to its page where it has one
   );
 });
 
+const PART = { title: "<u>", window: "Any day from <u> to <i>.", why: ["<u>"] };
+
+test("a task's title stands over its part only where there is another", () => {
+  const one = jobPage(BACK, JOB, [PART]);
+  expect(one).not.toContain("<h2>");
+  expect(one).toContain("Why then:\n&lt;u&gt;");
+  expect(jobPage(BACK, JOB, [PART, { ...PART, why: [] }]).match(/<h2>/g)).toHaveLength(2);
+});
+
 test("markup in a name is text", () => {
-  const html = jobPage({ name: "<i>", href: "/" }, { ...JOB, title: "<script>" }, ["<u>"]);
+  const html = jobPage({ name: "<i>", href: "/" }, { ...JOB, title: "<script>" }, [PART]);
   expect(html).toContain("<h1>&lt;script&gt;</h1>");
   expect(html).not.toMatch(/<script|<i>|<u>/);
 });
