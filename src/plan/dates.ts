@@ -105,7 +105,8 @@ export function dayIn(season: Span, { month, date, year }: Written): Day | null 
   if (year !== null) return dayOf(year, month, date);
   const first = partsOf(season.from).year;
   const days = [first, first + 1].map((y) => dayOf(y, month, date)).filter((d) => d !== null);
-  return days.find((day) => day >= season.from && day <= season.to) ?? days[0] ?? null;
+  const within = days.find((day) => day >= season.from && day <= season.to);
+  return within ?? days.find((day) => day >= season.from - 2 && day <= season.to + 2) ?? null;
 }
 
 /** What reading days needs: the season they fall in (null where it is not known) and where to tell problems. */

@@ -2,6 +2,7 @@ import { cropOf } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import { type Day, latest, partsOf, plus, sayDay } from "../days/day.ts";
 import type { Problem } from "../problems/problem.ts";
+import { isRaised } from "./begin.ts";
 import { tell } from "./codes.ts";
 import type { FrostDates, Plan, Planting } from "./plan.ts";
 import { roomDoubts } from "./room.ts";
@@ -88,7 +89,7 @@ function ripeningDoubt(planting: Planting, { site }: Plan): readonly Problem[] {
 
 /** The day from which its days to harvest count at the earliest, or null where the facts do not say. */
 function clockStarts(planting: Planting, crop: Crop, lastFrost: Day): Day | null {
-  const raised = planting.start === "seed indoors" || planting.start === "plants";
+  const raised = isRaised(planting.start);
   const weeks = raised
     ? crop.settingOut?.weeksFromLastFrost.value
     : crop.outdoors?.weeksFromLastFrost?.value;

@@ -28,6 +28,7 @@ export type Plan = {
   readonly filled: readonly Filled[];
 };
 
+/** Where the garden lies, and what its winters and summers are like. */
 export type Site = {
   /** IANA zone. */
   readonly clock: string;
@@ -61,6 +62,7 @@ export type Hours = {
   readonly to: Minute;
 };
 
+/** Somebody of the household who gardens or is at home. */
 export type Person = {
   /** From the person's first name in any file (`was:`); part of ids and links, so it never changes. */
   readonly key: string;
@@ -75,6 +77,7 @@ export type Person = {
 /** Both days inclusive. `person` null: everybody. */
 export type Absence = { readonly person: string | null; readonly from: Day; readonly to: Day };
 
+/** A place that plants stand in. */
 export type Bed = {
   /** `root-bed`: the slug of its first name (`was:`), the same in every year. A planting's `bed` is this key. */
   readonly key: string;
@@ -99,6 +102,7 @@ export type Amount =
   | { readonly kind: "rows"; readonly count: number }
   | { readonly kind: "length"; readonly length: Quantity };
 
+/** One crop in its place for this year; days are of the garden's own calendar. */
 export type Planting = {
   /** `2027/beet`: year and the slug of its first name, else of crop and variety. Unique in a garden. */
   readonly key: string;

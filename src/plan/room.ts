@@ -1,6 +1,7 @@
 import { cropOf } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import type { Problem } from "../problems/problem.ts";
+import { isRaised } from "./begin.ts";
 import { tell } from "./codes.ts";
 import type { Bed, Plan, Planting } from "./plan.ts";
 import { type Tree, under } from "./tree.ts";
@@ -33,8 +34,7 @@ export function roomDoubts(plan: Plan, tree: Tree): readonly Problem[] {
 
 /** The distance plants stand at in the end [cm]. */
 function spacingCm(crop: Crop, { start }: Planting): number {
-  const raised = start === "seed indoors" || start === "plants";
-  if (raised && crop.settingOut) return crop.settingOut.apartCm.value;
+  if (isRaised(start) && crop.settingOut) return crop.settingOut.apartCm.value;
   const thinned = crop.thinnings.at(-1)?.apartCm.value[0];
   return thinned ?? crop.outdoors?.apartCm.value[0] ?? 0;
 }

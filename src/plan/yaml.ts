@@ -8,10 +8,10 @@ import {
   type Node,
   parseDocument,
   type Scalar,
-  type YAMLError,
 } from "yaml";
 import type { Place, Problem } from "../problems/problem.ts";
 import { tell } from "./codes.ts";
+import { inTradeWords } from "./slips.ts";
 import type { Entry, Tree, Words } from "./tree.ts";
 
 /** The largest plan that is read [bytes of UTF-8]. Source: house rule: a hundred times a large garden's file. */
@@ -81,91 +81,11 @@ function bracketsDeep(text: string): number {
   return most;
 }
 
-/** At most two faults, on different lines: what follows a slip is most often the same slip. */
-function inTradeWords(
-  faults: readonly YAMLError[],
-  text: string,
-  place: (offset: number) => Place,
-): readonly Problem[] {
-  const told = faults.slice(0, 20).map((fault) => sayFault(fault, text, place));
-  const first = told[0];
-  const other = told.find(({ at }) => first && at.line > first.at.line + 1);
-  return [first, first?.code === "unclosed" ? undefined : other].filter((p) => p !== undefined);
-}
-
-function sayFault(fault: YAMLError, text: string, place: (offset: number) => Place): Problem {
-  const at = place(fault.pos[0]);
-  const line = text.split("\n")[at.line - 1] ?? "";
-  if (fault.code === "TAB_AS_INDENT" || /^ *\t/.test(line))
-    return tell("tab", at, "A tab stands here", "Use spaces to indent");
-  const open = openAbove(at, text);
-  if (open)
-    return tell("unclosed", open, "A brace or bracket opens here and is never closed", "Close it");
-  switch (fault.code) {
-    case "BAD_INDENT":
-      return tell("indent", at, "This line is indented unlike its neighbours", "Line it up");
-    case "BLOCK_AS_IMPLICIT_KEY":
-    case "MULTILINE_IMPLICIT_KEY":
-      return tell(
-        "colon",
-        at,
-        "A colon is missing or one too many near here",
-        "Write key: value, and put words with a colon in quotes",
-      );
-    case "MISSING_CHAR":
-      return missingChar(fault, text, place);
-    default:
-      return tell(
-        "unreadable",
-        at,
-        "This cannot be read",
-        "Check the line's colons, dashes, quotes and indentation",
-      );
-  }
-}
-
-/** Where a bracket was opened and not closed in one of the last lines with words up to a place, or null. */
-function openAbove(at: Place, text: string): Place | null {
-  const lines = text.split("\n").slice(0, at.line);
-  for (let n = lines.length, seen = 0; n > 0 && seen < 3; n--) {
-    const line = (lines[n - 1] ?? "").replace(/(?:^|\s)#.*$/, "");
-    if (line.trim() === "") continue;
-    seen += 1;
-    const open = openIn(line);
-    if (open >= 0) return { ...at, line: n, column: open + 1 };
-  }
-  return null;
-}
-
-/** The offset of the last bracket of a line that the line does not close, or -1; quoted ones do not count. */
-function openIn(line: string): number {
-  const open: number[] = [];
-  const bare = line.replace(/"[^"]*"|'[^']*'/g, (quoted) => " ".repeat(quoted.length));
-  for (const [at, letter] of [...bare].entries()) {
-    if (letter === "[" || letter === "{") open.push(at);
-    if (letter === "]" || letter === "}") open.pop();
-  }
-  return open.at(-1) ?? -1;
-}
-
-function missingChar(fault: YAMLError, text: string, place: (offset: number) => Place): Problem {
-  const at = place(fault.pos[0]);
-  if (/quote/.test(fault.message)) {
-    const quote = fault.message.includes("'") ? "'" : '"';
-    const opened = text.lastIndexOf(quote, fault.pos[0] - 1);
-    const from = opened < 0 ? at : place(opened);
-    return tell("unclosed", from, "A quote opens here and is never closed", "Close it");
-  }
-  if (/flow/i.test(fault.message))
-    return tell("unclosed", at, "A brace or bracket is never closed", "Close it");
-  return tell("colon", at, "A colon is missing near here", "Write key: value");
-}
-
 /** Codes after which a tree is not worth reading on. */
 const ENDING: readonly string[] = ["too-deep", "too-many-aliases"];
 
 type Growing = {
-  readonly document: Document.Parsed;
+  readonly anchors: Map<string, Node>;
   readonly text: string;
   readonly place: (offset: number) => Place;
   readonly problems: Problem[];
@@ -177,7 +97,7 @@ function grown(
   text: string,
   place: (offset: number) => Place,
 ): { readonly tree: Tree | null; readonly problems: readonly Problem[] } {
-  const growing: Growing = { document, text, place, problems: [], aliased: 0 };
+  const growing: Growing = { anchors: new Map(), text, place, problems: [], aliased: 0 };
   const start = place(0);
   const tree = grow(document.contents, start, growing, { depth: 0, inside: [] });
   const ending = growing.problems.find(({ code }) => ENDING.includes(code));
@@ -196,10 +116,12 @@ function grow(node: Node | null, otherwise: Place, g: Growing, standing: Standin
   if (standing.inside.length > 0 && ++g.aliased > MOST_ALIASED) return tooMany(at, g);
   const next = { ...standing, depth: standing.depth + 1 };
   if (isAlias(node)) {
-    const source = node.resolve(g.document) ?? null;
-    if (source === null || standing.inside.includes(source)) return tooMany(at, g);
+    const source = g.anchors.get(node.source);
+    if (source === undefined) return nothingCalled(node.source, at, g);
+    if (standing.inside.includes(source) || ++g.aliased > MOST_ALIASED) return tooMany(at, g);
     return grow(source, at, g, { ...next, inside: [...standing.inside, source] });
   }
+  if (node?.anchor) g.anchors.set(node.anchor, node);
   if (isMap(node)) return { kind: "map", at, entries: entries(node.items, at, g, next) };
   if (isSeq(node)) {
     return { kind: "list", at, items: node.items.map((item) => grow(asNode(item), at, g, next)) };
@@ -216,6 +138,12 @@ function tooMany(at: Place, g: Growing): Tree {
   return { kind: "nothing", at };
 }
 
+function nothingCalled(name: string, at: Place, g: Growing): Tree {
+  const is = `*${name.slice(0, 60)} stands for something that is not there`;
+  g.problems.push(tell("unreadable", at, is, "Put words that begin with * in quotes"));
+  return { kind: "nothing", at };
+}
+
 const asNode = (item: unknown): Node | null => (item ?? null) as Node | null;
 
 function entries(
@@ -228,7 +156,8 @@ function entries(
   const kept: Entry[] = [];
   for (const { key, value } of pairs) {
     const node = asNode(key);
-    const named = isAlias(node) ? (node.resolve(g.document) ?? null) : node;
+    const named = isAlias(node) ? (g.anchors.get(node.source) ?? null) : node;
+    if (isScalar(named) && named.anchor) g.anchors.set(named.anchor, named);
     if (!isScalar(named)) continue;
     const words = wordsOf(named, named.range ? g.place(named.range[0]) : at, g);
     if (had.has(words.text)) {

@@ -84,6 +84,7 @@ describe("texts nobody would write", () => {
     expect(read(full).plan).not.toBeNull();
     for (const line of ["k: [", "- ", "a: b\n", "x,", ": ", "'", "{a: b}, ", "*a "])
       reads(line.repeat(30_000));
+    reads(`a: &a x\nb: [${"*a, ".repeat(60_000)}]`);
     for (const crop of ["  - carrot: after the carrots\n", "  - carrot: x, after y\n"])
       reads(`garden: x\nyear: 2027\nplace: {}\ncrops:\n${crop.repeat(8000)}`);
     for (const spaced of [`is: "1${" ".repeat(200_000)}y"`, `diary:\n  - a${" ".repeat(200_000)}b`])

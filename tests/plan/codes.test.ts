@@ -1,0 +1,103 @@
+import { describe, expect, it } from "vitest";
+import { CODES, type Code, tell } from "../../src/plan/codes.ts";
+import { joinYears } from "../../src/plan/years.ts";
+import { least, planOf, read, TEXT } from "./canonical.ts";
+
+const NO_FROST = "last frost: none\n  first frost: none";
+const at = { file: "f", line: 1, column: 1 };
+const weather = (low: string, high: string) =>
+  TEXT.replace(/low: .*/, `low: [${low}]`).replace(/high: .*/, `high: [${high}]`);
+const twelve = (value: number) => Array.from({ length: 12 }, () => value).join(", ");
+
+/** A text that raises each code of a single plan. */
+const EXAMPLES: Readonly<Record<string, string>> = {
+  "too-long": "#".repeat(300_000),
+  "too-many": least(`crops:\n${"  - carrot\n".repeat(501)}`),
+  "too-deep": "[".repeat(500),
+  "too-many-aliases": "garden: &a [*a]",
+  tab: "garden: x\nplace:\n\tclock: y",
+  indent: TEXT.replace("    high:", "   high:"),
+  colon: "garden: x\nyear 2027",
+  unclosed: 'garden: "x',
+  unreadable: "garden: @x",
+  "not-a-plan": "",
+  "said-twice": "garden: x\ngarden: y",
+  "unknown-key": least("crosp: []"),
+  missing: "garden: x",
+  "wrong-type": least("crops: carrot"),
+  "out-of-range": least("crops:\n  - {crop: carrot, rows: 0}"),
+  "unknown-word": least("crops:\n  - carrot: 3 rows, with love"),
+  "two-readings": least("crops:\n  - carrot: sow 05-06"),
+  "no-such-day": least("crops:\n  - carrot: sow 31 Jun"),
+  "day-unclear": least("crops:\n  - carrot: sow soon"),
+  "span-backwards": least("away:\n  - everybody, 9 Jun to 2 Jun"),
+  "hours-unclear": least("people:\n  Oda: {gardens: often}"),
+  "zone-unknown": TEXT.replace("America/Denver", "Denver"),
+  "quantity-unclear": TEXT.replace("3 °F", "3"),
+  "frost-order": TEXT.replace("20 Apr, 6 May, 21 May", "6 May, 21 May"),
+  "frost-half": least("", "last frost: none\n  first frost: 2 Oct"),
+  "frosts-crossed": least("", "last frost: 6 May\n  first frost: 2 Apr"),
+  "weather-missing": least("", `${NO_FROST}\n  weather: w.yaml`),
+  "weather-wrong": weather("1, 2, 3", twelve(50)),
+  alike: least("crops:\n  - carrot\n  - carrots"),
+  "name-unfit": least("crops:\n  - carrot: called ..."),
+  "nobody-called": least("crops:\n  - carrot: for Oda"),
+  "no-planting-called": least("crops:\n  - tomato\n  - carrot: after the tomatto"),
+  "fits-several": least(
+    "crops:\n  - tomato: red, 1 plants\n  - tomato: gold, 1 plants\n  - carrot: after tomatoes",
+  ),
+  "after-circle": least("crops:\n  - carrot: after beet\n  - beet: after carrot"),
+  "practice-unknown": least("crops:\n  - carrot: without singing"),
+  "crop-unknown": least("crops:\n  - moonflower"),
+  "start-unknown": least("crops:\n  - carrot: bought"),
+  "bed-too-full": TEXT.replace("18 plants", "90 plants"),
+  "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
+  "frost-unlike-weather": weather(twelve(60), twelve(80)),
+  "will-not-ripen": TEXT.replace("72 days", "140 days"),
+  "outside-season": least("crops:\n  - carrot: sow 3 May 2031"),
+  "left-out-unknown": least("people:\n  Oda: {leave out: singing}"),
+};
+
+const SOUTH = "beds:\n  South bed:\n    is: 12 x 4 ft\n    crops:\n      - ";
+const year = (crops: string, y: number) => planOf(least(crops).replace("2027", String(y)));
+
+/** Years that raise each code of several plans. */
+const YEARS = {
+  "key-clash": [year("", 2027), year("", 2027)],
+  "family-too-soon": [year(`${SOUTH}potato`, 2026), year(`${SOUTH}tomato`, 2027)],
+  "after-unknown": [year("crops:\n  - carrot: after the moonflower", 2027)],
+};
+
+describe("codes of problems", () => {
+  for (const [code, text] of Object.entries(EXAMPLES))
+    it(`raises ${code}, with the weight of the table and no code that is not in it`, () => {
+      const { problems } = read(text);
+      expect(problems.map((problem) => problem.code)).toContain(code);
+      for (const problem of problems) {
+        expect(Object.keys(CODES)).toContain(problem.code);
+        expect(problem.weight).toBe(CODES[problem.code as Code][0]);
+      }
+    });
+
+  for (const [code, plans] of Object.entries(YEARS))
+    it(`raises ${code} between years`, () => {
+      expect(joinYears(plans).map((problem) => problem.code)).toEqual([code]);
+    });
+
+  it("has an example here for every code", () => {
+    const shown = [...Object.keys(EXAMPLES), ...Object.keys(YEARS)].sort();
+    expect(shown).toEqual(Object.keys(CODES).sort());
+  });
+
+  it("says of every code in a few words when it is raised", () => {
+    for (const [weight, when] of Object.values(CODES)) {
+      expect(["problem", "doubt"]).toContain(weight);
+      expect(when.length).toBeGreaterThan(15);
+    }
+  });
+
+  it("takes the weight of a problem from the table", () => {
+    expect(tell("alike", at, "x", "y").weight).toBe("problem");
+    expect(tell("bed-too-full", at, "x", "y").weight).toBe("doubt");
+  });
+});
