@@ -16,12 +16,13 @@ import {
 
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
 const READY_WITHIN_MS = 60_000;
-const HOUR_MS = 3_600_000;
+const RING_MS = 600_000;
 
 /** Nothing leaves the machine: no figures of use, no banner's look for news, no place looked up. */
 const ALONE = {
   WRANGLER_SEND_METRICS: "false",
   WRANGLER_HIDE_BANNER: "true",
+  WRANGLER_LOG: "error",
   CLOUDFLARE_CF_FETCH_ENABLED: "false",
 };
 
@@ -51,6 +52,7 @@ export async function start(starting: Starting): Promise<Running> {
   const { port, secrets, say } = starting;
   const secret = secretFor(secrets, say);
   const server = `http://127.0.0.1:${port}`;
+  if (await answers(server)) throw new Error(`something answers at ${server} already`);
   await migrate(starting);
   const running = run(starting, server);
   try {
@@ -134,12 +136,12 @@ function run(starting: Starting, server: string): Running {
   return { server, ended, stop };
 }
 
-/** Rings the cron each hour, since on this machine nothing else does. */
+/** Rings the cron every ten minutes, since on this machine nothing else does. */
 function ring(server: string, ended: Promise<number>): void {
-  const hourly = setInterval(() => {
+  const ringing = setInterval(() => {
     fetch(`${server}/cdn-cgi/handler/scheduled`).catch(() => undefined);
-  }, HOUR_MS);
-  ended.then(() => clearInterval(hourly));
+  }, RING_MS);
+  ended.then(() => clearInterval(ringing));
 }
 
 async function ready(server: string, ended: Promise<number>): Promise<void> {

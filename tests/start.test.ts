@@ -81,6 +81,7 @@ test("a start brings gardens up with their links, past one with problems, and en
     expect(again.status).toBe(304);
     expect((await fetch(`${running.server}/cdn-cgi/handler/scheduled`)).ok).toBe(true);
     expect((await fetch(links[0] ?? "")).status).toBe(200);
+    await expect(start(starting)).rejects.toThrow("already");
   } finally {
     await running.stop();
   }

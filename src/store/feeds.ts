@@ -61,8 +61,9 @@ export type FeedRecord = MadeFrom & {
 const RECORD =
   "link, feed, version, print, last_modified AS lastModified, ledger, revision, code, until";
 
-/** Gardens and feeds rendered at one go; a cron run takes the rest the next time. */
-const AT_ONCE = 25;
+/** Gardens a cron run takes on, and feeds of each: within the platform's free 50 queries; the rest wait for the next. */
+const GARDENS_AT_ONCE = 3;
+const FEEDS_AT_ONCE = 10;
 
 /** A garden and some of its feeds, seen at one moment: one feed by its key, or all that `code` at `now` finds stale. */
 export async function loadFeeds(
@@ -77,7 +78,7 @@ export async function loadFeeds(
           .bind(garden, which.link, which.feed)
       : db
           .prepare(`SELECT f.* FROM (SELECT garden, ${RECORD} FROM feeds WHERE garden = ?1) AS f
-            JOIN gardens AS g ON g.id = f.garden WHERE ${stale("?2", "?3")} LIMIT ${AT_ONCE}`)
+            JOIN gardens AS g ON g.id = f.garden WHERE ${stale("?2", "?3")} ORDER BY random() LIMIT ${FEEDS_AT_ONCE}`)
           .bind(garden, which.code, which.now);
   const results = await db.batch<unknown>([...gardenStatements(db, garden), wanted]);
   const stored = gardenFrom(results);
@@ -91,7 +92,10 @@ function stale(code: "?1" | "?2", now: "?2" | "?3"): string {
     AND NOT EXISTS (SELECT 1 FROM revoked AS r WHERE r.garden = f.garden AND r.link = f.link)`;
 }
 
-/** Ids of gardens with a feed that is stale for `code` at `now`, longest waiting first, no more than one run can do. */
+/**
+ * Ids of gardens with a feed that is stale for `code` at `now`, no more than one run can do. In no order, so that
+ * some which can't be written never keep the others waiting for good.
+ */
 export async function staleGardens(
   db: D1Database,
   { code, now }: { readonly code: string; readonly now: number },
@@ -99,7 +103,7 @@ export async function staleGardens(
   const found = await db
     .prepare(
       `SELECT g.id FROM feeds AS f JOIN gardens AS g ON g.id = f.garden WHERE ${stale("?1", "?2")}
-        GROUP BY g.id ORDER BY min(f.until), g.id LIMIT ${AT_ONCE}`,
+        GROUP BY g.id ORDER BY random() LIMIT ${GARDENS_AT_ONCE}`,
     )
     .bind(code, now)
     .all<{ readonly id: string }>();

@@ -88,7 +88,8 @@ describe("a feed's record", () => {
 
 describe("what is stale", () => {
   const now = SAVED_AT;
-  const stale = (code: string, at: number) => staleGardens(env.DB, { code, now: at });
+  const stale = async (code: string, at: number) =>
+    [...(await staleGardens(env.DB, { code, now: at }))].sort();
 
   beforeAll(async () => {
     await env.DB.prepare("DELETE FROM gardens").run();
@@ -108,11 +109,9 @@ describe("what is stale", () => {
     expect(await stale("code 2", now)).toEqual(["brook", "weir"]);
   });
 
-  test("is a changed garden's, and longest waiting goes first", async () => {
+  test("is a changed garden's alone", async () => {
     await env.DB.prepare("UPDATE gardens SET revision = 9 WHERE id = 'weir'").run();
     expect(await stale("code 1", now)).toEqual(["weir"]);
-    await env.DB.prepare("UPDATE feeds SET until = ?1 WHERE garden = 'weir'").bind(1).run();
-    expect(await stale("code 1", UNTIL)).toEqual(["weir", "brook"]);
     const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
     expect(loaded?.feeds.map(({ feed }) => feed)).toEqual(["tasks.ics"]);
   });
@@ -123,5 +122,19 @@ describe("what is stale", () => {
     const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
     expect(loaded?.feeds).toEqual([]);
     expect((await pollFeed(env.DB, keyOf("weir")))?.revoked).toBe(true);
+  });
+
+  test("is no more at once than a run can do, and in time each of many", async () => {
+    for (let at = 0; at < 6; at += 1) {
+      await makeGarden(`plot-${at}`);
+      await storeFeed(env.DB, keyOf(`plot-${at}`), { over: null, written: written("x") });
+    }
+    const seen = new Set<string>();
+    for (let run = 0; run < 60; run += 1) {
+      const some = await stale("code 2", now);
+      expect(some).toHaveLength(3);
+      for (const garden of some) seen.add(garden);
+    }
+    expect(seen.size).toBe(7);
   });
 });

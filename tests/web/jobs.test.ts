@@ -111,8 +111,8 @@ describe("a job", () => {
 
 describe("a task's part of its event's page", () => {
   const because = [
-    { part: "why", for: "household", pieces: ["Shoots came on ", { day: TODAY }] },
-    { part: "why", for: "all", pieces: ["Sown by ", { person: "imre" }] },
+    ["Shoots came on ", { day: TODAY }],
+    ["Sown by ", { person: "imre" }],
   ];
   const task = { title: { verb: "Thin", object: "beets" }, because };
   const placed = (from: Day, to: Day) =>
