@@ -6,8 +6,9 @@ import type { Practice } from "./practice.ts";
 import { capital, how, type Sentence, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
-/** Whole days, and nights, at the end of a ladder. Source: common practice. */
+/** Whole days out before the nights of a ladder. Source: common practice. */
 export const WHOLE_DAYS = 2;
+/** Nights out at the end of a ladder, the last ending on setting-out day. Source: common practice. */
 export const NIGHTS = 2;
 /** How long "all day" is [minutes]. Source: house rule; out at ten, in by dusk. */
 export const ALL_DAY = 600;

@@ -1,0 +1,112 @@
+import { readFileSync, renameSync, writeFileSync } from "node:fs";
+import { choose, type FeedChoice } from "../calendar/choose.ts";
+import type { Ledger } from "../calendar/ledger.ts";
+import { writeCalendar } from "../calendar/write.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Standing } from "../schedule/placed.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  load,
+  type Options,
+  tellOn,
+  today,
+  WrongUsage,
+} from "./call.ts";
+
+type Kept = { readonly ledger: Ledger | null; readonly standing: Standing };
+
+function readKept(file: string | undefined): Kept {
+  if (file === undefined) return { ledger: null, standing: {} };
+  try {
+    return JSON.parse(readFileSync(file, "utf8")) as Kept;
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "ENOENT")
+      return { ledger: null, standing: {} };
+    throw new WrongUsage(
+      `--ledger ${file} is not a ledger of ours: ${error instanceof Error ? error.message : error}`,
+    );
+  }
+}
+
+/** Written beside and moved into place, so that a broken run never leaves half a ledger. */
+function writeKept(file: string, kept: Kept): void {
+  writeFileSync(`${file}.new`, JSON.stringify(kept));
+  renameSync(`${file}.new`, file);
+}
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const { options, terminal } = call;
+  const choice = choiceOf(options, loaded.garden.plans);
+  const kept = readKept(options.ledger);
+  const told = tellOn(call, loaded, kept.standing);
+  const written = writeCalendar({
+    garden: loaded.garden.id,
+    name: nameOf(loaded.newest, choice),
+    events: choose(told.events, choice),
+    quiet: choice.quiet,
+    reader: false,
+    link: null,
+    cause: today(call, loaded).instant,
+    ledger: kept.ledger,
+  });
+  terminal.out(written.text);
+  if (options.ledger !== undefined)
+    writeKept(options.ledger, { ledger: written.ledger, standing: told.standing });
+  else
+    terminal.err(
+      "This file is for a single import: without --ledger a calendar cannot tell later changes.\n",
+    );
+  return 0;
+}
+
+function nameOf(plan: Plan, choice: FeedChoice): string {
+  const key = choice.of === "household" ? null : choice.of.person;
+  const person = plan.people.find((each) => each.key === key)?.name;
+  return person === undefined ? plan.name : `${plan.name}: ${person}`;
+}
+
+function choiceOf(options: Options, plans: readonly Plan[]): FeedChoice {
+  const kinds = ["sessions", "tasks", "warnings"] as const;
+  const kind = kinds.find((each) => each === (options.kind ?? "sessions"));
+  if (!kind) throw new WrongUsage(`--kind ${options.kind}: sessions, tasks or warnings`);
+  const whose = options.for ?? "household";
+  const person = named(
+    plans.flatMap((plan) => plan.people),
+    whose,
+  );
+  if (whose !== "household" && !person)
+    throw new WrongUsage(`--for ${whose}: the plan names no such person`);
+  const bed =
+    options.bed === undefined
+      ? null
+      : named(
+          plans.flatMap((plan) => plan.beds),
+          options.bed,
+        );
+  if (bed === undefined) throw new WrongUsage(`--bed ${options.bed}: the plan has no such bed`);
+  return {
+    of: person ? { person: person.key } : "household",
+    kind,
+    bed: bed?.key ?? null,
+    quiet: options.quiet ?? false,
+    reader: false,
+  };
+}
+
+/** Whatever bears a name or key, whatever its case. */
+function named<T extends { readonly key: string; readonly name: string }>(
+  all: readonly T[],
+  name: string,
+): T | undefined {
+  const low = name.toLowerCase();
+  return all.find((each) => each.key === low || each.name.toLowerCase() === low);
+}
+
+/** `feed PLAN …`: one calendar on standard output; with a ledger, one that a calendar program can follow. */
+export const FEED: Command = { takes: ["for", "kind", "bed", "quiet", "on", "ledger"], run };

@@ -1,0 +1,38 @@
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { folderOf, PLAN, sowbell } from "./terminal.ts";
+
+test("a sound plan is counted and what was filled in is listed, on standard output", async () => {
+  const folder = folderOf({ "2027.yaml": PLAN });
+  const { exit, out, err } = await sowbell(["check", join(folder, "2027.yaml")]);
+  expect({ exit, err }).toEqual({ exit: 0, err: "" });
+  expect(out).toContain("2 plantings in 1 bed, no problem.");
+  expect(out).toContain("beet: from: seed outdoors");
+});
+
+test("every problem is told with its file, line and column on standard error, and the exit is 1", async () => {
+  const broken = PLAN.replace("Europe/Berlin", "Europe/Berlni").replace("Sat 9-12", "Sat 12-9");
+  const folder = folderOf({ "2027.yaml": broken });
+  const { exit, out, err } = await sowbell(["check", folder]);
+  expect({ exit, out }).toEqual({ exit: 1, out: "" });
+  const places = err
+    .trim()
+    .split("\n")
+    .map((line) => /2027\.yaml:(\d+):\d+: /.exec(line)?.[1]);
+  expect(places).toEqual(["4", "11"]);
+});
+
+test("a doubt is told and the exit is 0", async () => {
+  const folder = folderOf({ "2027.yaml": PLAN.replace("beet: 2 rows", "oca: 2 rows") });
+  const { exit, err } = await sowbell(["check", folder]);
+  expect(exit).toBe(0);
+  expect(err).toMatch(/2027\.yaml:16:\d+: .*oca/);
+});
+
+test("a folder without a year's file, and a file that is not there, are problems", async () => {
+  const folder = folderOf({ "notes.txt": "" });
+  expect((await sowbell(["check", folder])).err).toContain("no year's file");
+  const missing = await sowbell(["check", join(folder, "2027.yaml")]);
+  expect(missing.exit).toBe(1);
+  expect(missing.err).toContain("no such file");
+});
