@@ -95,6 +95,21 @@ describe("the address", () => {
   });
 });
 
+test.each([
+  "/%E0%A4%A/x/y/z",
+  "/%00/a/b/c",
+  "/a/b/c/%zz",
+  "/../../etc/passwd/x",
+  "//evil.example/a/b",
+  `/${"a".repeat(4000)}/b/c/d`,
+  "/__proto__/constructor/toString/tasks.ics",
+  "/quarry-lane/owner-1/\u{1f955}/tasks.ics",
+])("a path that is no path of ours is nothing here: %s", async (path) => {
+  const answer = await ask(shell, `https://garden.example${path}`);
+  expect(answer.status).toBe(404);
+  expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
+});
+
 describe("revoking", () => {
   test("closes a link at once, and only for who keeps the garden", async () => {
     const reader = await linkTo("quarry-lane", "reader");
