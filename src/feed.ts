@@ -196,7 +196,7 @@ function wholeGarden(plans: readonly Plan[], day: Day): Plan {
 
 /** What is kept of a telling, by task. */
 function remember(placed: readonly Placed[], events: readonly Event[]): Standing {
-  const leads = new Set(events.flatMap((event) => event.tasks.slice(0, 1)));
+  const leads = new Set(events.map((event) => event.key));
   return Object.fromEntries(
     placed.map(({ task, day, window, people, note }): [string, ToldTask] => [
       task.id,

@@ -1,7 +1,7 @@
 import { type Day, earliest, monthStart, plus, weekdayOf } from "../days/day.ts";
 import { dayAt, startOf } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
-import { seasonOf } from "../plan/season.ts";
+import { sameDay, seasonOf } from "../plan/season.ts";
 
 /** Today, as the core knows it. Equal inputs give equal output at every instant before `until`. */
 export type Horizon = {
@@ -23,6 +23,14 @@ export function planOn(plans: readonly Plan[], day: Day): Plan {
   return plans.findLast((plan) => seasonOf(plan).from <= day) ?? first;
 }
 
+/** The day the season of a day began; a season behind the last plan's begins whole years after that one. Plans in year order, not empty. */
+function seasonStart(plans: readonly Plan[], day: Day): Day {
+  const { from, to } = seasonOf(planOn(plans, day));
+  let years = 0;
+  while (sameDay(to, years) < day) years += 1;
+  return sameDay(from, years);
+}
+
 function nextWorkingDay(hours: readonly { readonly weekday: number }[], today: Day): Day {
   for (let ahead = 0; ahead < 7; ahead++) {
     const day = plus(today, ahead);
@@ -38,7 +46,6 @@ export function horizonOf(plans: readonly Plan[], instant: number): Horizon {
   const { clock } = newest.site;
   const today = dayAt(instant, clock);
   const month = monthStart(today);
-  const season = seasonOf(planOn(plans, month));
   const openDays: Record<string, Day> = {};
   for (const person of newest.people) openDays[person.key] = nextWorkingDay(person.gardens, today);
   const next = earliest(
@@ -46,7 +53,7 @@ export function horizonOf(plans: readonly Plan[], instant: number): Horizon {
     ...Object.values(openDays).map((day) => plus(day, 1)),
   );
   return {
-    firstDay: earliest(monthStart(season.from), monthStart(today, -MONTHS_SHOWN)),
+    firstDay: earliest(monthStart(seasonStart(plans, month)), monthStart(today, -MONTHS_SHOWN)),
     openDays,
     until: startOf(next, clock),
   };

@@ -1,0 +1,77 @@
+import { describe, expect, test } from "vitest";
+import { how, sign } from "../../src/practices/say.ts";
+import { CALM_DAYS, daysNamed, keepDays, stands } from "../../src/schedule/calm.ts";
+import type { Told } from "../../src/schedule/placed.ts";
+import { inDays, SATURDAY, taskOf, windowOf } from "./given.ts";
+
+const TOLD: Told = {
+  day: SATURDAY,
+  window: windowOf(7, 7),
+  people: [],
+  days: [],
+  lead: false,
+  note: null,
+};
+
+describe("what was told stands", () => {
+  test("while the new day is less than three days away", () => {
+    expect(CALM_DAYS).toBe(3);
+    expect(stands(TOLD, taskOf(), inDays(2))).toBe(true);
+    expect(stands(TOLD, taskOf(), inDays(-2))).toBe(true);
+  });
+
+  test("no longer once the new day is three days away", () => {
+    expect(stands(TOLD, taskOf(), inDays(3))).toBe(false);
+    expect(stands(TOLD, taskOf(), inDays(-3))).toBe(false);
+  });
+
+  test("no longer once the old day lies before the task's window", () => {
+    expect(stands(TOLD, taskOf({ window: windowOf(0, 5, "later", inDays(1)) }), inDays(1))).toBe(
+      false,
+    );
+  });
+
+  test("no longer once the old day lies behind the task's window", () => {
+    expect(stands(TOLD, taskOf({ window: windowOf(5, 0, "later", inDays(-1)) }), inDays(-1))).toBe(
+      false,
+    );
+  });
+
+  test("on the very first and the very last day of the window", () => {
+    expect(stands(TOLD, taskOf({ window: windowOf(0, 3) }), inDays(1))).toBe(true);
+    expect(stands(TOLD, taskOf({ window: windowOf(3, 0) }), inDays(-1))).toBe(true);
+  });
+});
+
+describe("days that sentences name", () => {
+  const say = [
+    how("Up about ", { day: SATURDAY }, ", sow again by ", { day: inDays(9) }, "."),
+    sign("Green shows."),
+  ];
+
+  test("are found in order", () => {
+    expect(daysNamed(say)).toEqual([SATURDAY, inDays(9)]);
+  });
+
+  test("are none in sentences without a day", () => {
+    expect(daysNamed([sign("Green shows.")])).toEqual([]);
+  });
+
+  test("keep what was told where each has moved by less than three days", () => {
+    const kept = keepDays(say, [inDays(2), inDays(8)]);
+    expect(daysNamed(kept)).toEqual([inDays(2), inDays(8)]);
+  });
+
+  test("are all their own again where one has moved by three", () => {
+    expect(keepDays(say, [inDays(3), inDays(9)])).toEqual(say);
+  });
+
+  test("are their own where fewer were told before", () => {
+    expect(keepDays(say, [SATURDAY])).toEqual(say);
+  });
+
+  test("keep their weekday where they are told with one", () => {
+    const [kept] = keepDays([how({ day: SATURDAY, weekday: true }, ".")], [inDays(1)]);
+    expect(kept?.pieces[0]).toEqual({ day: inDays(1), weekday: true });
+  });
+});
