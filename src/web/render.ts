@@ -31,21 +31,36 @@ export async function render(
 ): Promise<void> {
   for (let tries = 0; tries < TRIES; tries += 1) {
     const now = shell.now();
-    const stale = { code: shell.code, now };
-    const had = await loadFeeds(shell.db, garden, which === "stale" ? stale : which);
+    const had = await loadFeeds(
+      shell.db,
+      garden,
+      which === "stale" ? { code: shell.code, now } : which,
+    );
     if (had === null) return;
     if (await readAnew(shell, had.garden)) continue;
     const [over = null] = had.feeds;
-    if (which === "stale" ? over === null : over && !isStale(shell, had.garden.revision, over))
-      return;
+    const wanted = which === "stale" ? had.feeds.map(again) : [{ ...which, over }];
+    const due = wanted.filter((one) => isDue(shell, had.garden, one.over));
+    if (due.length === 0) return;
     const at = await toldAt(shell, had.garden, now);
-    if (at === null) continue;
-    if (which !== "stale") return renderOne(shell, at, { ...which, over });
-    for (const over of had.feeds)
-      await logged(garden, () => renderOne(shell, at, { ...over, over }));
-    return;
+    if (at !== null) return renderEach(shell, at, due);
   }
   throw new Error("it changed each time it was told");
+}
+
+function again(over: FeedRecord): Wanted {
+  return { ...over, over };
+}
+
+function isDue(shell: Shell, { revision }: StoredGarden, over: FeedRecord | null): boolean {
+  return over === null || isStale(shell, revision, over);
+}
+
+/** One alone may throw. */
+async function renderEach(shell: Shell, at: At, due: readonly Wanted[]): Promise<void> {
+  const [first, ...more] = due;
+  if (first && more.length === 0) return renderOne(shell, at, first);
+  for (const one of due) await logged(at.garden.id, () => renderOne(shell, at, one));
 }
 
 /** Whether a feed is to be written again: the garden or the code has changed, or its horizon has passed. */
