@@ -3,9 +3,9 @@ import { householdOnly, how, why } from "../../src/practices/say.ts";
 import { HARM_WEIGHT, place } from "../../src/schedule/place.ts";
 import type { Standing } from "../../src/schedule/placed.ts";
 import {
-  after,
   hours,
   IMRE,
+  inDays,
   ODA,
   personOf,
   placingOf,
