@@ -21,7 +21,7 @@ export type Event = {
   readonly title: string;
   /** For the household. */
   readonly text: string;
-  /** For a reader's link: no people, no absences, no place. */
+  /** For a reader's link: no people, no absences, no place. Empty for sessions and open work, which no reader gets. */
   readonly readerText: string;
   /** Trade words for the calendar's own filter: practice names, sorted. */
   readonly categories: readonly string[];

@@ -111,15 +111,14 @@ function session(person: string, day: Day, jobs: readonly Placed[], plan: Plan):
   const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
   const { clock } = plan.site;
   const from = instantOf(day, hours.from, clock);
-  const text = sessionText(jobs, plan, voiceOf(plan, "household"));
   return {
     ...event(jobs, {
       key: `${person}/${isoOf(day)}`,
       set: "sessions",
       kind: "session",
       title: sessionTitle(mostToLose(jobs, plan)),
-      text,
-      readerText: text,
+      text: sessionText(jobs, plan, voiceOf(plan, "household")),
+      readerText: "",
       when: { kind: "timed", from, to: from + minutes * 60_000 },
       day,
       busy: true,

@@ -2,7 +2,7 @@ import { type Day, plus } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
 import type { Event } from "./event.ts";
-import { lastDayTold } from "./texts.ts";
+import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
 
 /** Work this long past its last good day is no longer asked about [days]. Source: house rule. */
@@ -32,7 +32,8 @@ export function openEvent(person: string, day: Day, open: readonly Placed[], pla
     const till = each.window.latest >= day ? lastDayTold({ ...each, day }) : "";
     return `${titles[i] ?? ""}.${till === "" ? "" : ` ${till}`}`;
   });
-  const text = ["Still open:", ...lines].join("\n");
+  const head = "Still open:";
+  const text = [head, ...asManyAsFit(lines, LONGEST_SESSION - head.length - 1)].join("\n");
   const sorted = (all: readonly string[]) => [...new Set(all)].sort();
   return {
     key: `${person}/open`,
@@ -43,7 +44,7 @@ export function openEvent(person: string, day: Day, open: readonly Placed[], pla
     beds: sorted(open.flatMap((each) => each.task.bed ?? [])),
     title: sessionTitle(open, "Still open: "),
     text,
-    readerText: text,
+    readerText: "",
     categories: sorted(open.map((each) => each.task.practice)),
     when: { kind: "all day", day },
     day,

@@ -4,7 +4,7 @@ import { roundMinutes } from "../practices/task.ts";
 import { HARM_WEIGHT } from "../schedule/place.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
-import { LONGEST_SESSION, lastDayTold } from "./texts.ts";
+import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "./texts.ts";
 import { list, titleOf } from "./titles.ts";
 
 /** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
@@ -23,9 +23,14 @@ export function mostToLose(jobs: readonly Placed[], plan: Plan): readonly Placed
     .map(({ job }) => job);
 }
 
+/** Things a session's first line names, at the most. Source: house rule; more than a hand can hold is not read. */
+const MOST_THINGS = 8;
+
 function take(jobs: readonly Placed[]): string {
   const things = [...new Set(jobs.flatMap((job) => job.task.needs))];
-  return things.length === 0 ? "" : `Take: ${list(things)}.`;
+  if (things.length === 0) return "";
+  const more = things.length - MOST_THINGS;
+  return `Take: ${list(more > 0 ? [...things.slice(0, MOST_THINGS), `${more} more`] : things)}.`;
 }
 
 function halfAnHour(jobs: readonly Placed[], plan: Plan): string {
@@ -54,7 +59,8 @@ export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): 
   const head = take(ordered);
   const fixed = [head, ...ends].join("\n").length + 2;
   const each = Math.floor((LONGEST_SESSION - fixed) / ordered.length) - 1;
-  const lines = ordered.map((job) => jobLine(job, plan, voice, each));
+  const jobLines = ordered.map((job) => jobLine(job, plan, voice, each));
+  const lines = asManyAsFit(jobLines, LONGEST_SESSION - fixed);
   return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
 }
 

@@ -71,6 +71,19 @@ function clipped(text: string, longest: number): string {
   return `${cut.slice(0, space > longest / 2 ? space : longest - 1)}…`;
 }
 
+/** Lines as they come while they fit into so many characters with their line ends; then `And 3 more.` */
+export function asManyAsFit(lines: readonly string[], longest: number): readonly string[] {
+  if (lines.join("\n").length <= longest) return lines;
+  const more = (count: number) => `And ${count} more.`;
+  let count = lines.length - 1;
+  while (
+    count > 0 &&
+    [...lines.slice(0, count), more(lines.length - count)].join("\n").length > longest
+  )
+    count -= 1;
+  return [...lines.slice(0, count), more(lines.length - count)];
+}
+
 /** `Beets, Root bed`, or the object alone. */
 function placeOf(placed: Placed, plan: Plan): string {
   const { object } = placed.task.title;
