@@ -89,12 +89,13 @@ function passes(plan: Plan, { facts, standing, usual, load }: Year): readonly Pl
   const household = householdOf(plan.people, plan.away);
   const climate = climateOf(plan, facts);
   let anchors = remembered(plan.plantings, facts);
+  const days = new Map<string, Day>();
   const placed: Placed[] = [];
   const put = (tasks: readonly Task[]) => {
     const done = doneOf(tasks, facts);
-    const days = place(tasks, { household, standing, done, usual, load });
-    placed.push(...days);
-    anchors = anchored(anchors, days);
+    const now = place(tasks, { household, standing, done, usual, load, days });
+    placed.push(...now);
+    anchors = anchored(anchors, now);
   };
   const growing = (plantings: readonly Planting[]) =>
     plantings.flatMap((planting) =>

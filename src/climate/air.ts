@@ -83,8 +83,12 @@ export function roughCurve(
   return curve;
 }
 
-/** Monthly mean temperatures [°C], January first, halfway between the normals' lows and highs; null without normals. */
+/**
+ * Monthly mean temperatures [°C], January first, halfway between the normals' lows and highs, the lows less what
+ * the garden is colder than its station; null without normals.
+ */
 export function meansOf(site: Site): readonly number[] | null {
-  const { normals } = site;
-  return normals ? normals.lowC.map((low, m) => (low + at(normals.highC, m)) / 2) : null;
+  const { normals, colderBy } = site;
+  const colder = colderBy?.si ?? 0;
+  return normals ? normals.lowC.map((low, m) => (low - colder + at(normals.highC, m)) / 2) : null;
 }

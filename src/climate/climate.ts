@@ -68,9 +68,9 @@ export function climateOf(plan: Plan, facts: readonly Fact[]): Climate {
   };
   const estimate = (day: Day, bed: Bed | null) =>
     (soil[indexOf(day)] ?? 0) + (bed?.warmed ? FILM_WARMS_K : 0);
-  const measured = facts.flatMap((fact) =>
-    fact.kind === "measured" && fact.what === "soil" ? [fact] : [],
-  );
+  const measured = facts
+    .flatMap((fact) => (fact.kind === "measured" && fact.what === "soil" ? [fact] : []))
+    .sort((a, b) => a.day - b.day);
   const correction = (day: Day, bed: Bed | null) => {
     const near = measured.filter(
       (fact) =>

@@ -1,8 +1,9 @@
-import { getTimezoneOffset } from "date-fns-tz";
+import { fromZonedTime } from "date-fns-tz";
 import type { Day } from "./day.ts";
 
 const MS_PER_DAY = 86_400_000;
 const MS_PER_MINUTE = 60_000;
+const MS_PER_SECOND = 1000;
 
 /** Minutes since midnight on the garden's own clock, 0 to 1440. */
 export type Minute = number;
@@ -22,6 +23,39 @@ export function zoneNames(): readonly string[] {
   return Intl.supportedValuesOf("timeZone");
 }
 
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+/** What the zone's clock shows, as a format; a memo, nothing more. Throws for a zone that does not exist. */
+function clockOf(zone: string): Intl.DateTimeFormat {
+  const known = clocks.get(zone);
+  if (known) return known;
+  const fields = {
+    year: "numeric",
+    month: "2-digit",
+    day: "2-digit",
+    hour: "2-digit",
+    minute: "2-digit",
+    second: "2-digit",
+  } as const;
+  const clock = new Intl.DateTimeFormat("en-US", {
+    ...fields,
+    timeZone: zone,
+    hourCycle: "h23",
+    era: "short",
+  });
+  clocks.set(zone, clock);
+  return clock;
+}
+
+/** The zone's offset from UTC [ms] at an instant, by the clock itself: date-fns-tz reads such a date as wall time and errs near a change. */
+function offsetAt(instant: number, zone: string): number {
+  const at = Math.floor(instant / MS_PER_SECOND) * MS_PER_SECOND;
+  const part: Record<string, number> = {};
+  for (const { type, value } of clockOf(zone).formatToParts(at)) part[type] = Number(value);
+  const { year = 0, month = 1, day = 1, hour = 0, minute = 0, second = 0 } = part;
+  return Date.UTC(year, month - 1, day, hour, minute, second) - at;
+}
+
 const steady = new Map<string, Map<number, number>>();
 
 /** The zone's offset from UTC [ms] on a day without a clock change within a day of it, else null. A memo, nothing more. */
@@ -30,18 +64,12 @@ function steadyOffset(day: Day, zone: string): number | null {
   steady.set(zone, known);
   const had = known.get(day);
   if (had !== undefined) return Number.isNaN(had) ? null : had;
-  const before = offsetAt((day - 1) * MS_PER_DAY, zone);
-  const after = offsetAt((day + 2) * MS_PER_DAY, zone);
-  const middle = offsetAt(day * MS_PER_DAY, zone);
-  const same = before === after && before === middle;
+  const [before, middle, after] = [-1, 0.5, 2].map((days) =>
+    offsetAt((day + days) * MS_PER_DAY, zone),
+  );
+  const same = before !== undefined && before === middle && before === after;
   known.set(day, same ? before : Number.NaN);
   return same ? before : null;
-}
-
-function offsetAt(instant: number, zone: string): number {
-  const offset = getTimezoneOffset(zone, new Date(instant));
-  if (Number.isNaN(offset)) throw new RangeError(`not a time zone: ${zone}`);
-  return offset;
 }
 
 /**
@@ -54,11 +82,11 @@ export function instantOf(day: Day, minute: Minute, zone: string): number {
   const local = day * MS_PER_DAY + minute * MS_PER_MINUTE;
   const fixed = steadyOffset(day, zone);
   if (fixed !== null) return local - fixed;
-  const before = offsetAt(local - MS_PER_DAY, zone);
-  const after = offsetAt(local + MS_PER_DAY, zone);
-  if (offsetAt(local - before, zone) === before) return local - before;
-  if (offsetAt(local - after, zone) === after) return local - after;
-  return local - before;
+  const shows = (instant: number) => instant + offsetAt(instant, zone) === local;
+  const before = local - offsetAt(local - MS_PER_DAY, zone);
+  if (shows(before)) return before;
+  const found = fromZonedTime(new Date(local).toISOString().slice(0, 19), zone).getTime();
+  return shows(found) ? found : before;
 }
 
 /** The day the garden's clock shows at an instant [ms since 1970 UTC]. */

@@ -44,19 +44,36 @@ function firstWarmSoil(growing: Growing, soilMinC: number): Day | null {
   return null;
 }
 
+/** The last day on which a sowing of that planting still has its place; null where none is known to end. */
+function lastEnd(growing: Growing, planting: string): Day | null {
+  const ends: Day[] = [];
+  for (let sowing = 1; sowing <= MOST_SOWINGS; sowing++) {
+    const end = growing.anchors.get(anchorKey(planting, sowing, "end"));
+    if (end) ends.push(end.day);
+  }
+  return ends.length === 0 ? null : latest(...ends);
+}
+
 /** What the gardener said that holds a start back: `not before`, and the place being free. */
 function ownTests(growing: Growing): readonly Test[] {
   const { notBefore, after } = growing.planting;
-  const end = after ? growing.anchors.get(anchorKey(after, 1, "end")) : undefined;
+  const end = after === null ? null : lastEnd(growing, after);
   const tests: Test[] = [];
   if (notBefore !== null) tests.push({ ground: "given", day: notBefore });
-  if (end) tests.push({ ground: "place free", day: plus(end.day, 1) });
+  if (end !== null) tests.push({ ground: "place free", day: plus(end, 1) });
   return tests;
 }
 
+/** Sowings of one planting in a season, at the most. Source: house rule. */
+export const MOST_SOWINGS = 12;
+
+/** Days into a season without frost from which a hold for cold soil is counted. Source: house rule. */
+const NO_FROST_DAYS = 90;
+
 /** The later of a stop day and what the gardener herself asked for: her word ends no hold early. */
-function stopAfter(frost: Day, own: readonly Test[]): Day {
-  return latest(plus(frost, STOP_DAYS), ...own.map((test) => test.day));
+function stopAfter(growing: Growing, frost: Day | null, own: readonly Test[]): Day {
+  const from = frost ?? plus(seasonOf(growing.plan).from, NO_FROST_DAYS);
+  return latest(plus(from, STOP_DAYS), ...own.map((test) => test.day));
 }
 
 /**
@@ -85,7 +102,7 @@ export function settingOutDay(growing: Growing): Reckoned | null {
     tests.push({ ground: "soil", day: warm ?? seasonOf(plan).to });
   }
   if (tests.length === 0) tests.push({ ground: "time of year", day: seasonOf(plan).from });
-  return decide(tests, frost === null ? null : stopAfter(frost, own));
+  return decide(tests, stopAfter(growing, frost, own));
 }
 
 /** When seed or tuber goes into the ground: soil on the day it goes in, frost on the day it comes up. */
@@ -99,13 +116,13 @@ export function plantingOutDay(growing: Growing, facts: Outdoors): Reckoned {
   const warm = firstWarmSoil(growing, facts.soilMinC.value) ?? seasonOf(plan).to;
   tests.push({ ground: "soil", day: warm });
   const dates = plan.site.lastFrost;
-  if (!dates || !facts.weeksFromLastFrost) return decide(tests, null);
+  if (!dates || !facts.weeksFromLastFrost) return decide(tests, stopAfter(growing, null, own));
   const safe = lastFrostAt(dates, plan.risk.seed);
   const frost = isTender(crop)
     ? firstUpAfter(growing, warm, safe)
     : plus(safe, facts.weeksFromLastFrost.value * 7);
   tests.push({ ground: "last frost", day: frost });
-  return decide(tests, stopAfter(latest(frost, safe), own));
+  return decide(tests, stopAfter(growing, latest(frost, safe), own));
 }
 
 /** The first day on or after `from` that tender seed may be sown so as to be up no sooner than the safe day. */

@@ -4,7 +4,7 @@ import type { Growing } from "../growth/growing.ts";
 import { type Milestone, middle, reached, ripeMilestone } from "../growth/milestones.ts";
 import type { Practice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
 
 type Ripe = Exclude<Milestone, { readonly none: string }>;
 
@@ -73,7 +73,7 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
       ],
       because: [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
       grounds: ripe.grounds,
-      hangsOn: tasksBehind(growing, "start"),
+      hangsOn: stepBefore(growing, "harvest", `cut-${i + 1}`),
       sets: last ? { planting: growing.planting.key, sowing: growing.sowing, act: "end" } : null,
     });
   });

@@ -5,7 +5,7 @@ import { middle } from "../growth/milestones.ts";
 import { inches, litres } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
 import { caution, how, lengths, type Piece, type Sentence, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
 
 const INCH = 2.54;
 /** Fresh mix settles by about a tenth. Source: usual extension advice, from memory, 10 to 15 %. */
@@ -134,7 +134,10 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       grounds: seen ? ["seen"] : allGrounds(start.grounds, ["age"]),
       needs: bed?.bags ? ["bagged mix", "a bucket"] : ["a hoe"],
-      hangsOn: tasksBehind(growing, "start"),
+      hangsOn: [
+        ...tasksBehind(growing, "start"),
+        ...stepBefore(growing, "hill", i === 0 ? undefined : String(i)),
+      ],
     });
   });
 }

@@ -2,14 +2,11 @@ import { isTender } from "../crops/crops.ts";
 import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
-import { plantingOutDay } from "../growth/starting.ts";
+import { MOST_SOWINGS, plantingOutDay } from "../growth/starting.ts";
 import type { Practice } from "./practice.ts";
 import { why } from "./say.ts";
 import { sowingSay } from "./sow-outdoors.ts";
 import { objectOf, plantingTask, type Task, window } from "./task.ts";
-
-/** Sowings of one planting in a season, at the most. Source: house rule. */
-export const MOST_SOWINGS = 12;
 
 /** Days after the usual first frost by which the last sowing of a hardy crop must be ready. Source: house rule. */
 const HARDY_GRACE_DAYS = 14;

@@ -139,8 +139,8 @@ export function plantingTask(
   step: string,
   telling: Telling,
 ): Task {
-  const { planting, sowing } = growing;
-  const named = sowing === 1 ? step : `sowing-${sowing}-${step}`;
+  const { planting } = growing;
+  const named = stepOf(growing, step);
   return {
     ...DEFAULTS,
     ...telling,
@@ -185,6 +185,21 @@ export function objectOf(growing: Growing): string {
   const { planting, crop } = growing;
   if (planting.name) return planting.name;
   return planting.written.toLowerCase() === crop.one ? crop.many : planting.written;
+}
+
+/** A step as its id has it: those of a second sowing and later carry its number. */
+function stepOf(growing: Growing, step: string): string {
+  return growing.sowing === 1 ? step : `sowing-${growing.sowing}-${step}`;
+}
+
+/** The id of the step that must come before, for `hangsOn`; none where there is no such step. */
+export function stepBefore(
+  growing: Growing,
+  practice: string,
+  step: string | undefined,
+): readonly string[] {
+  if (step === undefined) return [];
+  return [`${growing.planting.key}/${slugOf(practice)}/${stepOf(growing, step)}`];
 }
 
 /** Ids of the tasks that set this sowing's acts, for `hangsOn`; those of the diary have none. */

@@ -3,7 +3,7 @@ import type { Growing } from "../growth/growing.ts";
 import { middle, reached, upMilestone } from "../growth/milestones.ts";
 import type { Practice } from "./practice.ts";
 import { how, lengths, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
 
 /** Days past the usual span before crowding costs the crop. Source: house rule. */
 const CROWDED_AFTER_DAYS = 4;
@@ -11,7 +11,7 @@ const CROWDED_AFTER_DAYS = 4;
 function tasks(growing: Growing): readonly Task[] {
   const up = upMilestone(growing);
   if (growing.planting.start !== "seed outdoors" || !reached(up)) return [];
-  return growing.crop.thinnings.map((thinning) => {
+  return growing.crop.thinnings.map((thinning, i) => {
     const [least, most] = thinning.daysAfterUp.value;
     const days = middle(thinning.daysAfterUp.value);
     return plantingTask(growing, "thin", thinning.step, {
@@ -39,7 +39,10 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       because: [[`Counted ${days} days from when it is up, `, { day: up.usual }, "."]],
       grounds: up.grounds,
-      hangsOn: tasksBehind(growing, "start"),
+      hangsOn: [
+        ...tasksBehind(growing, "start"),
+        ...stepBefore(growing, "thin", growing.crop.thinnings[i - 1]?.step),
+      ],
     });
   });
 }

@@ -30,6 +30,8 @@ export type Placing = {
   readonly done: Done;
   readonly usual: ReadonlyMap<string, Day>;
   readonly load: Load;
+  /** Days of the tasks placed so far, by id; added to as they are placed, so that none comes before what it hangs on. */
+  readonly days: Map<string, Day>;
 };
 
 type Group = readonly [Task, ...Task[]];
@@ -73,8 +75,20 @@ function stillTold(group: Group, choice: Choice, { standing, household }: Placin
   return able && named ? told : null;
 }
 
+/** The window, beginning no sooner than the days of what the group hangs on. */
+function inOrder(group: Group, window: Window, days: Placing["days"]): Window {
+  const before = group.flatMap((task) => task.hangsOn.flatMap((id) => days.get(id) ?? []));
+  const from = latest(window.earliest, ...before);
+  return {
+    ...window,
+    earliest: from,
+    due: latest(from, window.due),
+    latest: latest(from, window.latest),
+  };
+}
+
 function choose(group: Group, placing: Placing): Choice {
-  const window = common(group);
+  const window = inOrder(group, common(group), placing.days);
   const { household, load } = placing;
   if (household.people.length === 0 || group[0].rhythm === "warning")
     return { day: window.due, people: [], note: null };
@@ -124,6 +138,7 @@ function placeGroup(group: Group, placing: Placing): readonly Placed[] {
         group.reduce((sum, task) => sum + task.minutes, placing.load.get(key) ?? 0),
       );
     }
+  for (const task of group) placing.days.set(task.id, day);
   return group.map((task) => {
     const own = placing.standing[task.id];
     const calm = told && own ? { ...task, say: keepDays(task.say, own.days) } : task;
@@ -143,6 +158,7 @@ function placeDone(
   placing: Placing,
 ): Placed {
   const told = { ...task, certainty: "done" } as const;
+  placing.days.set(task.id, done.day);
   return { ...base(told, placing), day: done.day, people: done.by === null ? [] : [done.by], done };
 }
 

@@ -109,6 +109,7 @@ export function placingOf(
     done: new Map(),
     usual: new Map(),
     load: new Map(),
+    days: new Map(),
     ...given,
   };
 }
