@@ -1,3 +1,4 @@
+import { isRaised } from "../plan/begin.ts";
 import type { Planting } from "../plan/plan.ts";
 import type { Stage } from "./fact.ts";
 
@@ -145,20 +146,16 @@ export function practiceFor(
       return planting.repeat ? { practice: "repeat", step } : null;
     case "plant":
       if (overwinters) return { practice: "overwinter", step: "plant" };
-      if (isRaised(planting)) return { practice: "set out", step };
+      if (isRaised(planting.start)) return { practice: "set out", step };
       return { practice: planting.start === "seed outdoors" ? "sow outdoors" : "plant", step };
     case "set out":
-      return isRaised(planting) ? { practice: "set out", step } : null;
+      return isRaised(planting.start) ? { practice: "set out", step } : null;
     case "harden off":
-      return isRaised(planting) ? { practice: "harden off", step: null } : null;
+      return isRaised(planting.start) ? { practice: "harden off", step: null } : null;
     case "mulch":
     case "stalks":
       return overwinters ? { practice: "overwinter", step: act } : null;
     default:
       return { practice: act, step };
   }
-}
-
-function isRaised({ start }: Planting): boolean {
-  return start === "seed indoors" || start === "plants";
 }

@@ -74,7 +74,8 @@ export function ripeMilestone(growing: Growing): Milestone {
   const seen = anchorOf(growing, "first ripe");
   if (seen) return seenOn(seen.day);
   const { harvest, overwinter } = growing.crop;
-  const from = anchorOf(growing, harvest.from === "setting out" ? "set out" : "start");
+  const bought = growing.planting.start === "plants";
+  const from = anchorOf(growing, bought || harvest.from === "setting out" ? "set out" : "start");
   if (!from) return { none: "it is not in its place yet" };
   if (overwinter) return afterWinter(growing, from.day, overwinter.harvestDaysAfterLastFrost.value);
   const [least, most] = harvest.days.value;
@@ -82,7 +83,9 @@ export function ripeMilestone(growing: Growing): Milestone {
   const spread = (most - least) / 2;
   const days = given ?? middle(harvest.days.value);
   const up = harvest.from === "sowing" ? upMilestone(growing) : null;
-  const begins = up && reached(up) ? plus(up.usual, -packetDaysToUp(growing)) : from.day;
+  const age = bought && harvest.from === "sowing" ? daysRaised(growing) : 0;
+  const begins =
+    up && reached(up) ? plus(up.usual, -packetDaysToUp(growing)) : plus(from.day, -age);
   return {
     early: plus(begins, days - spread),
     usual: plus(begins, days),
@@ -90,6 +93,11 @@ export function ripeMilestone(growing: Growing): Milestone {
     grounds: allGrounds(up && reached(up) ? up.grounds : from.grounds, ["age"]),
     seen: false,
   };
+}
+
+/** Days that bought plants have grown before they go out, as plants raised here would have. */
+function daysRaised({ crop }: Growing): number {
+  return crop.indoors ? middle(crop.indoors.weeksToSettingOut.value) * 7 : 0;
 }
 
 /** The soil that the days on a packet take for granted [°C]. Source: house rule; 68 °F, a column of the days table. */

@@ -3,7 +3,7 @@ import { isTender } from "../crops/crops.ts";
 import type { Outdoors } from "../crops/facts.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { seasonOf } from "../plan/season.ts";
-import { allGrounds, anchorKey, type Ground } from "./anchors.ts";
+import { type Anchors, allGrounds, type Ground } from "./anchors.ts";
 import { upOn } from "./emergence.ts";
 import type { Growing } from "./growing.ts";
 
@@ -142,17 +142,13 @@ export function autumnPlantingDay(growing: Growing): Reckoned | null {
   if (planting.fixed.start !== null)
     return decide([{ ground: "given", day: planting.fixed.start }], null);
   const dates = plan.site.firstFrost;
-  if (!crop.overwinter || !dates) {
-    return planting.within ? decide([{ ground: "given", day: planting.within.from }], null) : null;
-  }
+  const own = ownTests(growing);
+  const { within } = planting;
+  if (!crop.overwinter || !dates)
+    return within ? decide([{ ground: "given", day: within.from }, ...own], null) : null;
   const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
   const frost = plus(killingFrost(dates), (least + most) / 2);
-  const tests: readonly Test[] = [{ ground: "first frost", day: frost }, ...ownTests(growing)];
-  const { within } = planting;
-  if (!within) return decide(tests, null);
-  const day = earliest(latest(frost, within.from), within.to);
-  return {
-    ...decide([{ ground: "given", day }], null),
-    grounds: allGrounds(["first frost", "given"]),
-  };
+  if (!within) return decide([{ ground: "first frost", day: frost }, ...own], null);
+  const inside = earliest(latest(frost, within.from), within.to);
+  return decide([{ ground: "given", day: inside }, ...own], null, ["first frost"]);
 }

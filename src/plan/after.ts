@@ -18,11 +18,7 @@ export function ownName(planting: Planting): string {
  * for crops.
  */
 export function plantingsNamed(text: string, plantings: readonly Planting[]): readonly Planting[] {
-  const plain = text
-    .trim()
-    .toLowerCase()
-    .replace(/^(?:the|our|my) /, "")
-    .replace(/ (?:rows?|plants?)$/, "");
+  const plain = plainName(text);
   const key = slug(plain);
   const called = plantings.filter(({ name }) => name !== null && slug(name) === key);
   if (called.length > 0) return called;
@@ -31,6 +27,11 @@ export function plantingsNamed(text: string, plantings: readonly Planting[]): re
   if (own.length > 0) return own;
   const whole = plantings.filter((planting) => namesOf(planting).includes(key));
   return whole.length > 0 ? whole : plantings.filter((planting) => planting.crop === crop);
+}
+
+function plainName(text: string): string {
+  const small = text.trim().toLowerCase();
+  return small.replace(/^(?:the|our|my) /, "").replace(/ (?:rows?|plants?)$/, "");
 }
 
 function namesOf({ variety, written, crop }: Planting): readonly string[] {
@@ -84,7 +85,7 @@ function resolve(words: Words, planting: Planting, { plantings, told }: Among): 
     );
     return null;
   }
-  const plain = words.text.toLowerCase().replace(/^(?:the|our|my) /, "");
+  const plain = plainName(words.text);
   const near = nearest(plain, others.flatMap(offered));
   if (near === null) return slug(plain);
   told.push(

@@ -34,10 +34,12 @@ type Made = Pick<Bed, "kind" | "lengthCm" | "widthCm" | "bags">;
 const plainBed: Made = { kind: "bed", lengthCm: null, widthCm: null, bags: null };
 
 function readKind(is: Words, name: string, reading: Telling): Made {
-  const pieces = partsOfWords(is, /,/);
+  const pieces = partsOfWords(is, /,(?!\d)/);
   const [first, ...rest] = pieces;
   if (!first) return plainBed;
   const bags = /^(\d+) (?:grow ?)?(?:bags?|pots?|tubs?|barrels?|buckets?)$/i.exec(first.text);
+  if (bags && Number(bags[1]) < 1)
+    reading.told.push(tell("out-of-range", first.at, "No bags stand here", "Write how many"));
   if (bags) return readBags(Number(bags[1]), rest, { name, reading });
   const house = /^(?:a |the )?(?:greenhouse|hoop ?house|tunnel|poly ?tunnel)$/i.test(first.text);
   const sized = house ? rest : pieces;
@@ -106,10 +108,6 @@ function readBags(
     else if (/across|wide|diameter/i.test(found[2] ?? "")) across = length;
     else high = length;
   }
-  if (count < 1)
-    reading.told.push(
-      tell("out-of-range", rest[0]?.at ?? nowhere, "No bags stand here", "Write how many bags"),
-    );
   if (!across || !high)
     reading.filled.push({
       what: `bags of ${name}`,
@@ -123,8 +121,6 @@ function readBags(
   };
   return { kind: "bags", lengthCm: null, widthCm: null, bags };
 }
-
-const nowhere = { file: "", line: 1, column: 1 };
 
 const FILMS = ["black film", "black plastic", "black fabric", "film", "plastic", "fabric"];
 

@@ -1,8 +1,8 @@
 import type { Crop } from "../crops/facts.ts";
 import { tell } from "./codes.ts";
-import { type DayReading, readDay, readSpan, type Span } from "./dates.ts";
+import { type DayReading, readSpan, type Span } from "./dates.ts";
 import { listed, offer } from "./nearest.ts";
-import { doubtDay, doubtOutside } from "./people.ts";
+import { doubtOutside } from "./people.ts";
 import type { Telling } from "./place.ts";
 import type { Bed, Person, Planting } from "./plan.ts";
 import { type Tree, under, type Words, wordsUnder } from "./tree.ts";
@@ -111,12 +111,12 @@ export function readDays(tree: Tree, start: Planting["start"], reading: Planting
   const planted = out && spanOf(out, reading);
   const wanted = wordsUnder(tree, "not before");
   const since = wordsUnder(tree, "in since");
-  const notBefore = wanted && dayOf(wanted, reading);
+  const notBefore = wanted && (spanOf(wanted, reading)?.from ?? null);
   return {
     fixed: { start: single(started), out: single(planted) },
     within: started && single(started) === null ? started : null,
     notBefore: notBefore ?? (planted && single(planted) === null ? planted.from : null),
-    inSince: since && readDay(since, reading),
+    inSince: since && (readSpan(since, reading)?.from ?? null),
   };
 }
 
@@ -126,10 +126,4 @@ function spanOf(words: Words, reading: PlantingReading): Span | null {
   const span = readSpan(words, reading);
   if (span) doubtOutside(span, words, reading);
   return span;
-}
-
-function dayOf(words: Words, reading: PlantingReading) {
-  const day = readDay(words, reading);
-  if (day !== null) doubtDay(day, words, reading);
-  return day;
 }

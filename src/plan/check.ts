@@ -63,11 +63,28 @@ type Spot = { readonly at: Place; readonly name: string };
 function sayIssue(issue: Issue, shape: Shape, tree: Tree): Problem {
   const path = (issue.path ?? []).map((item) => item.key);
   const { at, name } = placeOf(tree, path);
+  if (isListForKeys(tree, path))
+    return tell("wrong-type", at, `${name} is a list`, "Write keys below it, without dashes");
   if (isUnknownKey(issue)) return unknownKey(issue, shape, { at, name });
   if (issue.type === "strict_object" && issue.input === undefined)
     return tell("missing", at, `${String(path.at(-1))} is missing`, adviceFor(String(path.at(-1))));
   const code: Code = issue.kind === "validation" ? "out-of-range" : "wrong-type";
   return tell(code, at, `${name} is ${sayInput(issue.input)}`, issue.message);
+}
+
+/** Whether a path wants a key where the file has a list. */
+function isListForKeys(tree: Tree, path: readonly unknown[]): boolean {
+  return path.some((step, index) => {
+    const tip = path.slice(0, index).reduce<Tree | null>(stepInto, tree);
+    return tip?.kind === "list" && typeof step !== "number";
+  });
+}
+
+function stepInto(tree: Tree | null, step: unknown): Tree | null {
+  if (tree?.kind === "list") return typeof step === "number" ? (tree.items[step] ?? null) : null;
+  return tree?.kind === "map"
+    ? (tree.entries.find((e) => e.key.text === step)?.value ?? null)
+    : null;
 }
 
 function unknownKey(issue: Issue, shape: Shape, { at, name }: Spot): Problem {

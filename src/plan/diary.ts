@@ -85,7 +85,9 @@ function joined(key: Words, value: Tree): Words {
   return { ...key, text: `${key.text}: ${text}` };
 }
 
-function readLine(words: Words, reading: DayReading): readonly DiaryLine[] {
+function readLine(written: Words, reading: DayReading): readonly DiaryLine[] {
+  const quoted = /^(["']).*\1$/.test(written.text);
+  const words = quoted ? part(written, 1, written.text.length - 1) : written;
   const found = DAY.exec(words.text);
   const colon = words.text.indexOf(":");
   const end = found ? found[0].length : colon < 0 ? 0 : colon + 1;
@@ -97,7 +99,7 @@ function readLine(words: Words, reading: DayReading): readonly DiaryLine[] {
   const day = readDay(dayWords(words, found?.[1] ?? words.text.slice(0, colon)), reading);
   if (day === null) return [];
   const text = unquoted(part(words, end).text);
-  return [{ day, text, at: words.at }];
+  return [{ day, text, at: written.at }];
 }
 
 function dayWords(words: Words, text: string): Words {

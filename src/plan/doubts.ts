@@ -6,6 +6,7 @@ import { isRaised } from "./begin.ts";
 import { tell } from "./codes.ts";
 import type { FrostDates, Plan, Planting } from "./plan.ts";
 import { roomDoubts } from "./room.ts";
+import { seasonOf } from "./season.ts";
 import { type Tree, under } from "./tree.ts";
 
 /**
@@ -66,12 +67,13 @@ function lowOn(day: Day, lows: readonly number[]): number {
 /** How long after the usual first frost a crop that stands frost may still be brought in [days]. Source: house rule: four weeks of light frosts. */
 const HARDY_GRACE_DAYS = 28;
 
-function ripeningDoubt(planting: Planting, { site }: Plan): readonly Problem[] {
+function ripeningDoubt(planting: Planting, plan: Plan): readonly Problem[] {
   const crop = cropOf(planting.crop);
-  const { lastFrost, firstFrost } = site;
+  const { lastFrost, firstFrost } = plan.site;
   if (!crop || crop.overwinter || !lastFrost || !firstFrost || planting.inSince !== null) return [];
   const start = clockStarts(planting, crop, lastFrost.usual);
-  if (start === null) return [];
+  const season = seasonOf(plan);
+  if (start === null || start < season.from || start > season.to) return [];
   const days = planting.days ?? crop.harvest.days.value[0];
   const tender = crop.frost.value === "tender" || crop.frost.value === "warm loving";
   const end = plus(firstFrost.usual, tender ? 0 : HARDY_GRACE_DAYS);

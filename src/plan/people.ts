@@ -1,4 +1,3 @@
-import type { Day } from "../days/day.ts";
 import { tell } from "./codes.ts";
 import { type DayReading, readSpan, type Span } from "./dates.ts";
 import { readHours } from "./hours.ts";
@@ -10,7 +9,6 @@ import { namedPractice, PRACTICE_NAMES } from "./practices.ts";
 import {
   type Entry,
   entriesOf,
-  entryOf,
   itemsOf,
   part,
   partsOfWords,
@@ -151,14 +149,4 @@ export function doubtOutside(span: Span, words: Words, { season, told }: DayRead
       "Check the year, or write it in that year's plan",
     ),
   );
-}
-
-/** Tells the same for one day. */
-export function doubtDay(day: Day, words: Words, reading: DayReading): void {
-  doubtOutside({ from: day, to: day }, words, reading);
-}
-
-/** Whether a map has that key at all, given something or not. */
-export function has(tree: Tree, key: string): boolean {
-  return entryOf(tree, key) !== null;
 }

@@ -49,7 +49,7 @@ export function readPlan(text: string, at: At): Read {
   const keyed = inKeyForm(tree, reading.told);
   reading.told.push(...checkPlan(keyed));
   const plan = build(keyed, lines, { at, text, reading });
-  if (isWrong(reading.told)) return { plan: null, problems: inOrder(once(reading.told)) };
+  if (isWrong(reading.told)) return { plan: null, problems: inOrder(once(plain(reading.told))) };
   reading.told.push(...doubtsOf(plan, keyed));
   return { plan, problems: inOrder(once(reading.told)) };
 }
@@ -80,6 +80,12 @@ function tooMany(tree: Tree, lines: readonly Words[]): Problem | null {
 }
 
 const isWrong = (problems: readonly Problem[]) => problems.some((p) => p.weight === "problem");
+
+/** Where `people:` itself is misspelt, that nobody has a name is no second mistake. */
+function plain(problems: readonly Problem[]): readonly Problem[] {
+  const misspelt = problems.some((p) => p.code === "unknown-key" && / people$/.test(p.shouldBe));
+  return misspelt ? problems.filter(({ code }) => code !== "nobody-called") : problems;
+}
 
 /** What an alias stands for is read at every use; a problem in it is told once. */
 function once(problems: readonly Problem[]): readonly Problem[] {

@@ -23,11 +23,31 @@ function lastAround(growing: Growing, day: Day): Day {
   return day;
 }
 
+/** The board off by its last day, where the soil is too cold to say when anything will show. */
+function offUnseen(growing: Growing, stop: Day): Task {
+  const day = lastAround(growing, stop);
+  return plantingTask(growing, "board", "off", {
+    window: window(plus(stop, -FIRST_LOOK_DAYS), day, day, "earlier"),
+    harm: "tonight",
+    rhythm: "daily",
+    minutes: 5,
+    title: { verb: "Board off", object: objectOf(growing), where: "bed" },
+    say: [
+      how("Take the board away for good, green or not, and keep the row damp."),
+      why("Three weeks under a board is the most that seedlings stand."),
+    ],
+    because: [["Off by day 21 whatever shows, ", { day: stop }, "."]],
+    grounds: anchorOf(growing, "start")?.grounds ?? [],
+    hangsOn: tasksBehind(growing, "start"),
+  });
+}
+
 function tasks(growing: Growing): readonly Task[] {
   const start = anchorOf(growing, "start");
   const up = upMilestone(growing);
-  if (!growing.planting.under.includes("board") || !start || !reached(up)) return [];
+  if (!growing.planting.under.includes("board") || !start) return [];
   const stop = plus(start.day, BOARD_OFF_BY_DAYS);
+  if (!reached(up)) return [offUnseen(growing, stop)];
   const look = earliest(latest(up.early, plus(start.day, FIRST_LOOK_DAYS)), plus(stop, -2));
   const off = earliest(up.usual, stop);
   const canLook = watched(growing, look, off);

@@ -41,7 +41,7 @@ function tasks(growing: Growing): readonly Task[] {
     covering,
     plantingTask(growing, "cover", "off", {
       ...shared,
-      hangsOn: [covering.id],
+      after: [covering.id],
       window: window(
         plus(up.usual, least),
         plus(up.usual, middle(facts.offDaysAfterUp.value)),

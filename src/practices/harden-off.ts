@@ -18,7 +18,7 @@ export type Rung = { readonly number: number; readonly day: Day; readonly out: n
 
 /**
  * The ladder for tender plants, counted back from setting out over days on which somebody is about: an hour,
- * then an hour more each day, then whole days, then nights, the last of them ending on setting-out day. A day
+ * then an hour more each day up to a whole one, then whole days, then nights, the last of them ending on setting-out day. A day
  * on which nobody is about is passed over; the hours of the next one go on from there. `days` at least 4.
  */
 export function ladder(setOut: Day, days: number, around: (day: Day) => boolean): readonly Rung[] {
@@ -29,7 +29,8 @@ export function ladder(setOut: Day, days: number, around: (day: Day) => boolean)
   }
   const hours = dates.length - WHOLE_DAYS - NIGHTS;
   return dates.map((day, i) => {
-    const out = i < hours ? (i + 1) * 60 : i < hours + WHOLE_DAYS ? ALL_DAY : "night";
+    const out =
+      i < hours ? Math.min((i + 1) * 60, ALL_DAY) : i < hours + WHOLE_DAYS ? ALL_DAY : "night";
     return { number: i + 1, day, out };
   });
 }
@@ -130,7 +131,6 @@ function tasks(growing: Growing): readonly Task[] {
   const facts = crop.indoors;
   const out = anchorOf(growing, "set out");
   if (planting.start !== "seed indoors" || planting.inSince !== null || !facts || !out) return [];
-  if (out.from === "diary") return [];
   const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
   const floorC = facts.nightFloorC.value;
   if (!isTender(crop)) return hardySteps(growing, out.day, days, floorC);

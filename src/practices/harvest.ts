@@ -73,7 +73,8 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
       ],
       because: [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
       grounds: ripe.grounds,
-      hangsOn: stepBefore(growing, "harvest", `cut-${i + 1}`),
+      hangsOn: stepBefore(growing, "harvest", "cut-1"),
+      after: stepBefore(growing, "harvest", `cut-${i + 1}`),
       sets: last ? { planting: growing.planting.key, sowing: growing.sowing, act: "end" } : null,
     });
   });

@@ -134,10 +134,8 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       grounds: seen ? ["seen"] : allGrounds(start.grounds, ["age"]),
       needs: bed?.bags ? ["bagged mix", "a bucket"] : ["a hoe"],
-      hangsOn: [
-        ...tasksBehind(growing, "start"),
-        ...stepBefore(growing, "hill", i === 0 ? undefined : String(i)),
-      ],
+      hangsOn: tasksBehind(growing, "start"),
+      after: stepBefore(growing, "hill", i === 0 ? undefined : String(i)),
     });
   });
 }

@@ -25,7 +25,6 @@ function tasks(growing: Growing): readonly Task[] {
     inSince !== null
   )
     return [];
-  if (out.from === "diary") return [];
   const tempted = plus(reckoned.day, -TEMPTED_DAYS);
   const saturday = plus(tempted, -((weekdayOf(tempted) + 1) % 7));
   const odds = sayOdds(chanceOfFrostAfter(frost, saturday), "spring");

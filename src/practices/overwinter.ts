@@ -1,13 +1,13 @@
 import { killingFrost } from "../climate/frost.ts";
-import { plus } from "../days/day.ts";
+import { earliest, latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { afterWinter, middle, nextYearly, reached } from "../growth/milestones.ts";
-import { autumnPlantingDay } from "../growth/starting.ts";
+import { autumnPlantingDay, type Reckoned } from "../growth/starting.ts";
 import { cm } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
 import { testsTold } from "./reckoning.ts";
 import { how, lengths, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, type Window, window } from "./task.ts";
 
 function planting(growing: Growing): readonly Task[] {
   const { crop, planting: it } = growing;
@@ -17,7 +17,6 @@ function planting(growing: Growing): readonly Task[] {
     return [];
   const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
   const fixed = it.fixed.start !== null;
-  const half = Math.floor((most - least) / 2);
   const killing = growing.plan.site.firstFrost
     ? killingFrost(growing.plan.site.firstFrost)
     : reckoned.day;
@@ -25,7 +24,7 @@ function planting(growing: Growing): readonly Task[] {
     plantingTask(growing, "overwinter", "plant", {
       window: fixed
         ? window(reckoned.day, reckoned.day, reckoned.day)
-        : window(plus(reckoned.day, -half), reckoned.day, plus(reckoned.day, half + 7)),
+        : plantingWindow(growing, reckoned, Math.floor((most - least) / 2)),
       harm: "this week",
       rhythm: "session",
       minutes: it.amount?.kind === "plants" ? 15 + Math.round(it.amount.count / 2) : 45,
@@ -54,6 +53,19 @@ function planting(growing: Growing): readonly Task[] {
   ];
 }
 
+/** Days that cloves may wait past their usual span. Source: house rule; the soil is open for another week. */
+const MAY_WAIT_DAYS = 7;
+
+/** Either side of the day, but never before what the gardener asked for or the place being free, nor past the month she named. */
+function plantingWindow(growing: Growing, { day, tests }: Reckoned, half: number): Window {
+  const { notBefore, within } = growing.planting;
+  const free = tests.flatMap((test) => (test.ground === "place free" ? [test.day] : []));
+  const first = plus(day, -half);
+  const from = latest(first, ...free, notBefore ?? first, within?.from ?? first);
+  const to = plus(day, half + MAY_WAIT_DAYS);
+  return window(from, day, within ? latest(day, earliest(to, within.to)) : to);
+}
+
 /** Cloves set in autumn, once the killing frost is usually past. */
 export const PLANT_FOR_WINTER: Practice = { name: "overwinter", pass: "start", tasks: planting };
 
@@ -67,6 +79,8 @@ function mulch(growing: Growing): readonly Task[] {
   const frost = plan.site.firstFrost;
   if (!crop.overwinter || !start || !frost || growing.planting.inSince !== null) return [];
   const killing = nextYearly(killingFrost(frost), plus(start.day, -60));
+  const lifted = afterWinter(growing, start.day, crop.overwinter.harvestDaysAfterLastFrost.value);
+  if (reached(lifted) && lifted.usual < killing) return [];
   const [least, most] = crop.overwinter.mulchDaysAfterKillingFrost.value;
   return [
     plantingTask(growing, "overwinter", "mulch", {

@@ -1,5 +1,6 @@
 import { isTender } from "../crops/crops.ts";
-import { plus } from "../days/day.ts";
+import type { Outdoors } from "../crops/facts.ts";
+import { earliest, plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
 import { MOST_SOWINGS, plantingOutDay } from "../growth/starting.ts";
@@ -11,6 +12,15 @@ import { objectOf, plantingTask, type Task, window } from "./task.ts";
 /** Days after the usual first frost by which the last sowing of a hardy crop must be ready. Source: house rule. */
 const HARDY_GRACE_DAYS = 14;
 
+/** The first sowing that the others are counted from: as the diary has it, else as it is reckoned. */
+function firstSowing(growing: Growing, facts: Outdoors): Reckoned {
+  const reckoned = plantingOutDay(growing, facts);
+  const sown = growing.facts.flatMap((fact) =>
+    fact.kind === "done" && fact.practice === "sow outdoors" ? [fact.day] : [],
+  );
+  return sown.length > 0 ? { ...reckoned, day: earliest(...sown), grounds: ["seen"] } : reckoned;
+}
+
 /**
  * Numbers of the sowings that a planting wants in its season, rising, the first always 1. A number whose soil
  * would be too warm for seed to wake is left out, and the others keep theirs; none would ripen after frost.
@@ -19,7 +29,7 @@ export function sowingNumbers(growing: Growing): readonly number[] {
   const { planting, crop, plan } = growing;
   const facts = crop.outdoors;
   if (!planting.repeat || !facts || planting.start !== "seed outdoors") return [1];
-  const first = plantingOutDay(growing, facts).day;
+  const first = firstSowing(growing, facts).day;
   const grace = isTender(crop) ? 0 : HARDY_GRACE_DAYS;
   const frost = plan.site.firstFrost;
   const last = frost
@@ -40,7 +50,7 @@ function tasks(growing: Growing): readonly Task[] {
   const { planting, crop, sowing } = growing;
   const facts = crop.outdoors;
   if (!planting.repeat || !facts || sowing === 1 || planting.inSince !== null) return [];
-  const first = plantingOutDay(growing, facts);
+  const first = firstSowing(growing, facts);
   const due = plus(first.day, (sowing - 1) * planting.repeat.everyDays);
   const leeway = Math.floor(planting.repeat.everyDays / 3);
   return [

@@ -65,8 +65,10 @@ export type Task = {
   readonly needs: readonly string[];
   /** Tasks of equal `together` are placed on one day. */
   readonly together: string | null;
-  /** Ids of tasks whose days this one was reckoned from. */
+  /** Ids of tasks whose days this one was reckoned from, forward or back; `why` follows them. */
   readonly hangsOn: readonly string[];
+  /** Ids of tasks that must not come later than this one. */
+  readonly after: readonly string[];
   /** The act whose day this task sets, and of which planting and sowing. */
   readonly sets: {
     readonly planting: string;
@@ -114,6 +116,7 @@ export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" 
       | "needs"
       | "together"
       | "hangsOn"
+      | "after"
       | "sets"
       | "certainty"
     >
@@ -128,6 +131,7 @@ const DEFAULTS = {
   needs: [],
   together: null,
   hangsOn: [],
+  after: [],
   sets: null,
   certainty: "expected",
 } as const;
@@ -192,7 +196,7 @@ function stepOf(growing: Growing, step: string): string {
   return growing.sowing === 1 ? step : `sowing-${growing.sowing}-${step}`;
 }
 
-/** The id of the step that must come before, for `hangsOn`; none where there is no such step. */
+/** The id of the step that must come before, for `after`; none where there is no such step. */
 export function stepBefore(
   growing: Growing,
   practice: string,

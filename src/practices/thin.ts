@@ -39,10 +39,8 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       because: [[`Counted ${days} days from when it is up, `, { day: up.usual }, "."]],
       grounds: up.grounds,
-      hangsOn: [
-        ...tasksBehind(growing, "start"),
-        ...stepBefore(growing, "thin", growing.crop.thinnings[i - 1]?.step),
-      ],
+      hangsOn: tasksBehind(growing, "start"),
+      after: stepBefore(growing, "thin", growing.crop.thinnings[i - 1]?.step),
     });
   });
 }

@@ -30,7 +30,6 @@ function order(growing: Growing): readonly Task[] {
     !start ||
     what === "" ||
     planting.inSince !== null ||
-    start.from === "diary"
   )
     return [];
   const season = seasonOf(plan);
@@ -66,7 +65,7 @@ function order(growing: Growing): readonly Task[] {
 function sprout(growing: Growing): readonly Task[] {
   const { planting } = growing;
   const start = anchorOf(growing, "start");
-  if (!planting.sproutedFirst || !start || start.from === "diary" || planting.inSince !== null)
+  if (!planting.sproutedFirst || !start || planting.inSince !== null)
     return [];
   const due = plus(start.day, -SPROUT_DAYS);
   return [
@@ -99,7 +98,7 @@ function atHand(growing: Growing): readonly Task[] {
   const start = anchorOf(growing, "start");
   if (growing.sowing > 1 || planting.inSince !== null) return [];
   const wanted = [
-    ...(out && out.from !== "diary"
+    ...(out
       ? [
           {
             day: out.day,
@@ -109,7 +108,7 @@ function atHand(growing: Growing): readonly Task[] {
           },
         ]
       : []),
-    ...(start && start.from !== "diary" && planting.under.includes("board")
+    ...(start && planting.under.includes("board")
       ? [
           {
             day: start.day,
@@ -119,7 +118,7 @@ function atHand(growing: Growing): readonly Task[] {
           },
         ]
       : []),
-    ...(start && start.from !== "diary" && bed?.bags
+    ...(start && bed?.bags
       ? [{ day: start.day, things: ["bags and mix"], grounds: start.grounds, step: "bags" }]
       : []),
   ].filter((each) => each.things.length > 0);

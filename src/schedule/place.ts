@@ -30,7 +30,7 @@ export type Placing = {
   readonly done: Done;
   readonly usual: ReadonlyMap<string, Day>;
   readonly load: Load;
-  /** Days of the tasks placed so far, by id; added to as they are placed, so that none comes before what it hangs on. */
+  /** Days of the tasks placed so far, by id; added to as they are placed, so that none comes before what must come first. */
   readonly days: Map<string, Day>;
 };
 
@@ -75,9 +75,9 @@ function stillTold(group: Group, choice: Choice, { standing, household }: Placin
   return able && named ? told : null;
 }
 
-/** The window, beginning no sooner than the days of what the group hangs on. */
+/** The window, beginning no sooner than the days of what must come before. */
 function inOrder(group: Group, window: Window, days: Placing["days"]): Window {
-  const before = group.flatMap((task) => task.hangsOn.flatMap((id) => days.get(id) ?? []));
+  const before = group.flatMap((task) => task.after.flatMap((id) => days.get(id) ?? []));
   const from = latest(window.earliest, ...before);
   return {
     ...window,

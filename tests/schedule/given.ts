@@ -45,6 +45,7 @@ export function taskOf(given: Partial<Task> = {}): Task {
     needs: [],
     together: null,
     hangsOn: [],
+    after: [],
     sets: null,
     certainty: "expected",
     whose: null,
