@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import { followed, joinYears } from "../../src/plan/years.ts";
+import { least, PLAN, planOf } from "./canonical.ts";
+
+const year = (y: number, crops: string) => planOf(least(crops).replace("2027", String(y)));
+const bed = (crop: string, name = "South bed", is = "12 x 4 ft") =>
+  `beds:\n  ${name}:\n    is: ${is}\n    crops:\n      - ${crop}`;
+const codes = (...plans: readonly ReturnType<typeof year>[]) =>
+  joinYears(plans).map(({ code, at }) => `${code}@${at.line}`);
+
+describe("the years of a garden", () => {
+  it("have nothing to tell of one good year", () => {
+    expect(joinYears([PLAN])).toEqual([]);
+    expect(joinYears([])).toEqual([]);
+  });
+
+  it("doubt a family back in its bed the year after, whatever the order of the plans", () => {
+    const plans = [year(2027, bed("tomato")), year(2026, bed("potato"))];
+    expect(codes(...plans)).toEqual(["family-too-soon@11"]);
+    expect(joinYears(plans)[0]?.is).toBe(
+      "South bed had potato last year, and tomato is of the nightshade family too",
+    );
+  });
+
+  it("do not doubt it two years after, in another bed, in bags, or for what stands over", () => {
+    expect(codes(year(2025, bed("potato")), year(2027, bed("tomato")))).toEqual([]);
+    expect(codes(year(2026, bed("potato")), year(2027, bed("tomato", "North bed")))).toEqual([]);
+    expect(
+      codes(
+        year(2026, bed("potato", "Bags", "6 bags")),
+        year(2027, bed("potato", "Bags", "6 bags")),
+      ),
+    ).toEqual([]);
+    expect(
+      codes(year(2026, bed("garlic")), year(2027, bed("garlic: in since 14 Oct 2026"))),
+    ).toEqual([]);
+  });
+
+  it("know a bed under a new name by its old one", () => {
+    const later = bed("tomato").replace("South bed:", "Long bed:\n    was: South bed");
+    expect(codes(year(2026, bed("potato")), year(2027, later))).toEqual(["family-too-soon@12"]);
+  });
+
+  it("refuse two files of one year", () => {
+    expect(codes(year(2027, ""), year(2027, ""))).toEqual(["key-clash@1"]);
+  });
+
+  it("find what a planting follows in an earlier year, the newest first", () => {
+    const before = year(2026, "crops:\n  - {name: big garlic, crop: garlic}");
+    const older = year(2025, "crops:\n  - {name: big garlic, crop: garlic}");
+    const now = year(2027, "crops:\n  - carrot: after the big garlic\n  - beet");
+    const [carrot, beet] = now.plantings;
+    expect(carrot && followed(carrot, [older, now, before])?.key).toBe("2026/big-garlic");
+    expect(beet && followed(beet, [now])).toBeNull();
+    expect(codes(older, before, now)).toEqual([]);
+    expect(codes(now)).toEqual(["after-unknown@8"]);
+  });
+
+  it("find it in the plan's own year first", () => {
+    const last = PLAN.plantings.at(-1);
+    expect(last && followed(last, [PLAN])?.key).toBe("2027/garlic");
+  });
+});
