@@ -3,7 +3,7 @@ import type { Outdoors } from "../crops/facts.ts";
 import { earliest, plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
-import { MOST_SOWINGS, plantingOutDay } from "../growth/starting.ts";
+import { MOST_SOWINGS, plantingOutDay, type Reckoned } from "../growth/starting.ts";
 import type { Practice } from "./practice.ts";
 import { why } from "./say.ts";
 import { sowingSay } from "./sow-outdoors.ts";

@@ -25,13 +25,7 @@ function order(growing: Growing): readonly Task[] {
   const { planting, plan } = growing;
   const start = anchorOf(growing, "start");
   const what = BOUGHT[planting.start];
-  if (
-    growing.sowing > 1 ||
-    !start ||
-    what === "" ||
-    planting.inSince !== null ||
-  )
-    return [];
+  if (growing.sowing > 1 || !start || what === "" || planting.inSince !== null) return [];
   const season = seasonOf(plan);
   const south = (plan.site.latitude ?? 1) < 0;
   const winter = theDay(plan.year, south ? 7 : 1, 25);
@@ -65,8 +59,7 @@ function order(growing: Growing): readonly Task[] {
 function sprout(growing: Growing): readonly Task[] {
   const { planting } = growing;
   const start = anchorOf(growing, "start");
-  if (!planting.sproutedFirst || !start || planting.inSince !== null)
-    return [];
+  if (!planting.sproutedFirst || !start || planting.inSince !== null) return [];
   const due = plus(start.day, -SPROUT_DAYS);
   return [
     plantingTask(growing, "things to have", "sprout", {
