@@ -3,7 +3,7 @@ import { isTender } from "../crops/crops.ts";
 import type { Outdoors } from "../crops/facts.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { seasonOf } from "../plan/season.ts";
-import { type Anchors, allGrounds, type Ground } from "./anchors.ts";
+import { allGrounds, anchorKey, type Ground } from "./anchors.ts";
 import { upOn } from "./emergence.ts";
 import type { Growing } from "./growing.ts";
 

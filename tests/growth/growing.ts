@@ -1,0 +1,55 @@
+import { climateOf } from "../../src/climate/climate.ts";
+import { cropOf } from "../../src/crops/crops.ts";
+import type { Crop } from "../../src/crops/facts.ts";
+import type { Day } from "../../src/days/day.ts";
+import { understand } from "../../src/diary/understand.ts";
+import { type Act, type Anchor, type Anchors, anchorKey } from "../../src/growth/anchors.ts";
+import type { Growing } from "../../src/growth/growing.ts";
+import type { Plan, Planting } from "../../src/plan/plan.ts";
+import { isoDay, planOf } from "../gardens.ts";
+
+/** Acts and the days (`2027-05-06`) they are known to have fallen on. */
+export type Acts = Partial<Record<Act, string>>;
+
+/** What a planting's own sowing is told to be, beside its plan. */
+export type Given = {
+  readonly acts?: Acts;
+  readonly crop?: Partial<Crop>;
+  readonly planting?: Partial<Planting>;
+  readonly plan?: Partial<Plan>;
+  readonly anchors?: Anchors;
+  readonly around?: (day: Day) => boolean;
+};
+
+/** Anchors of the first sowing of a planting, seen where a gardener sees them and placed where not. */
+export function anchorsOf(planting: string, acts: Acts): Anchors {
+  const anchors = new Map<string, Anchor>();
+  for (const [act, iso] of Object.entries(acts))
+    anchors.set(anchorKey(planting, 1, act as Act), anchor(isoDay(iso)));
+  return anchors;
+}
+
+/** A placed day that hangs on the last frost alone. */
+export function anchor(day: Day): Anchor {
+  return { day, from: "placed", grounds: ["last frost"], task: null };
+}
+
+/** The first sowing of a crop of a text's plan, as growth and practices are given it. */
+export function growingOf(text: string, name: string, given: Given = {}): Growing {
+  const plan = planOf(text, given.plan);
+  const planting = plan.plantings.find(({ key }) => key === `${plan.year}/${name}`);
+  const crop = planting && cropOf(planting.crop);
+  if (!planting || !crop) throw new Error(`no ${name} in the plan`);
+  const facts = understand(plan.diary, [plan]);
+  return {
+    plan,
+    planting: { ...planting, ...given.planting },
+    crop: { ...crop, ...given.crop },
+    bed: plan.beds.find(({ key }) => key === planting.bed) ?? null,
+    sowing: 1,
+    climate: climateOf(plan, facts),
+    anchors: given.anchors ?? anchorsOf(planting.key, given.acts ?? {}),
+    facts: facts.filter((fact) => "planting" in fact && fact.planting === planting.key),
+    around: given.around ?? (() => true),
+  };
+}
