@@ -110,9 +110,11 @@ export function plantingOutDay(growing: Growing, facts: Outdoors): Reckoned {
   const { crop, planting, plan } = growing;
   if (planting.fixed.start !== null)
     return decide([{ ground: "given", day: planting.fixed.start }], null);
-  const own = ownTests(growing);
+  const named: readonly Test[] = planting.within
+    ? [{ ground: "given", day: planting.within.from }]
+    : [];
+  const own = [...ownTests(growing), ...named];
   const tests: Test[] = [...own];
-  if (planting.within) tests.push({ ground: "given", day: planting.within.from });
   const warm = firstWarmSoil(growing, facts.soilMinC.value) ?? seasonOf(plan).to;
   tests.push({ ground: "soil", day: warm });
   const dates = plan.site.lastFrost;
