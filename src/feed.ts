@@ -49,8 +49,11 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
     garden.plans.flatMap((plan) => plan.diary),
     garden.plans,
   );
-  const load: Load = new Map();
-  const placed = garden.plans.flatMap((plan) => year(plan, facts, standing, load));
+  const away = garden.plans.some((plan) => plan.away.length > 0);
+  const plain = !away && facts.length === 0 && Object.keys(standing).length === 0;
+  const told = { facts, standing, load: new Map() };
+  const mean = plain ? null : { facts: [], standing: {}, load: new Map() };
+  const placed = garden.plans.flatMap((plan) => year(plan, told, mean));
   const shown = placed.filter((each) => each.day >= horizon.firstDay);
   const plan = wholeGarden(garden.plans, horizon.firstDay);
   const events = [
@@ -60,32 +63,27 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
   return { placed, events, standing: remember(placed, events) };
 }
 
-/** One plan's year, beside the same year without its diary and absences for what is usual. */
-function year(
-  plan: Plan,
-  facts: readonly Fact[],
-  standing: Standing,
-  load: Load,
-): readonly Placed[] {
-  const mean = { ...plan, away: [] };
-  const plain = plan.away.length === 0 && facts.length === 0 && Object.keys(standing).length === 0;
-  const usual = plain
-    ? null
-    : passes(mean, { facts: [], standing: {}, usual: new Map(), load: new Map() });
-  const days = new Map(usual?.map(({ task }) => [task.id, task.window.due]));
-  const placed = passes(plan, { facts, standing, usual: days, load });
-  return plain ? placed.map((each) => ({ ...each, usual: each.task.window.due })) : placed;
-}
-
-type Year = {
+/** What a year is told with; `load` is shared by all years, whose people have their hours but once. */
+type Known = {
   readonly facts: readonly Fact[];
   readonly standing: Standing;
-  readonly usual: ReadonlyMap<string, Day>;
   readonly load: Load;
 };
 
+/** One plan's year, beside the same year without diary and absences for what is usual; `mean` null where they are the same. */
+function year(plan: Plan, told: Known, mean: Known | null): readonly Placed[] {
+  if (mean === null)
+    return passes(plan, told, new Map()).map((each) => ({ ...each, usual: each.task.window.due }));
+  const usual = passes({ ...plan, away: [] }, mean, new Map());
+  return passes(plan, told, new Map(usual.map(({ task }) => [task.id, task.window.due])));
+}
+
 /** Three passes a chain: what starts a clock, what moves plants out, the rest; each placed day anchors the next. */
-function passes(plan: Plan, { facts, standing, usual, load }: Year): readonly Placed[] {
+function passes(
+  plan: Plan,
+  { facts, standing, load }: Known,
+  usual: ReadonlyMap<string, Day>,
+): readonly Placed[] {
   const household = householdOf(plan.people, plan.away);
   const climate = climateOf(plan, facts);
   let anchors = remembered(plan.plantings, facts);
@@ -123,7 +121,7 @@ function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[
   return ranks.filter((rank) => rank !== undefined);
 }
 
-type Known = {
+type Around = {
   readonly climate: Growing["climate"];
   readonly anchors: Anchors;
   readonly facts: readonly Fact[];
@@ -134,7 +132,7 @@ type Known = {
 function sowings(
   planting: Planting,
   plan: Plan,
-  { climate, anchors, facts, household }: Known,
+  { climate, anchors, facts, household }: Around,
 ): readonly Growing[] {
   const crop = cropOf(planting.crop);
   if (!crop) return [];
