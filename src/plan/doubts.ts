@@ -1,4 +1,4 @@
-import { cropOf } from "../crops/crops.ts";
+import { cropOf, isTender } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import { type Day, latest, partsOf, plus, sayDay } from "../days/day.ts";
 import type { Problem } from "../problems/problem.ts";
@@ -75,8 +75,7 @@ function ripeningDoubt(planting: Planting, plan: Plan): readonly Problem[] {
   const season = seasonOf(plan);
   if (start === null || start < season.from || start > season.to) return [];
   const days = planting.days ?? crop.harvest.days.value[0];
-  const tender = crop.frost.value === "tender" || crop.frost.value === "warm loving";
-  const end = plus(firstFrost.usual, tender ? 0 : HARDY_GRACE_DAYS);
+  const end = plus(firstFrost.usual, isTender(crop) ? 0 : HARDY_GRACE_DAYS);
   const ripe = plus(start, days);
   if (ripe <= end) return [];
   return [
