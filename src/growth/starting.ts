@@ -152,5 +152,6 @@ export function autumnPlantingDay(growing: Growing): Reckoned | null {
   const frost = plus(killingFrost(dates), (least + most) / 2);
   if (!within) return decide([{ ground: "first frost", day: frost }, ...own], null);
   const inside = earliest(latest(frost, within.from), within.to);
-  return decide([{ ground: "given", day: inside }, ...own], null, ["first frost"]);
+  const ground = inside === frost ? "first frost" : "given";
+  return decide([{ ground, day: inside }, ...own], null, ["first frost", "given"]);
 }

@@ -40,8 +40,8 @@ function planting(growing: Growing): readonly Task[] {
           " apart. Water.",
         ),
         sign("A hard frost has come, and the soil can still be worked."),
-        fixed
-          ? why("The plan asks for this day.")
+        fixed || !reckoned.tests.some((test) => test.ground === "first frost")
+          ? why("The plan asks for this time.")
           : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
       ],
       because: testsTold(growing, reckoned, { risk: "seed", soilMinC: null }),

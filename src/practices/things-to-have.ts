@@ -20,6 +20,14 @@ const BOUGHT = {
   plants: "",
 } as const;
 
+/** The planting with its variety, as one orders it. */
+function named(growing: Growing): string {
+  const { variety, name } = growing.planting;
+  return variety === null || name !== null
+    ? objectOf(growing)
+    : `${objectOf(growing)} (${variety})`;
+}
+
 /** Once, in the dead of winter, and never later than three weeks before it is needed. */
 function order(growing: Growing): readonly Task[] {
   const { planting, plan } = growing;
@@ -40,17 +48,13 @@ function order(growing: Growing): readonly Task[] {
       harm: "when you can",
       rhythm: "daily",
       minutes: 15,
-      title: {
-        verb: "Order",
-        object: `${planting.name ?? growing.crop.one} ${what}${planting.variety ? ` (${planting.variety})` : ""}`,
-        where: null,
-      },
+      title: { verb: `Order ${what}:`, object: named(growing), where: null },
       say: [
         how("See first what is left from last year and still good."),
         why("First wanted about ", { day: start.day }, "."),
       ],
       because: [["Wanted by ", { day: start.day }, "."]],
-      grounds: planting.start === "cloves" ? start.grounds : ["time of year"],
+      grounds: planting.start === "cloves" ? start.grounds : ["time of year", ...start.grounds],
       hangsOn: tasksBehind(growing, "start"),
     }),
   ];
