@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
-import { readdirSync, readFileSync } from "node:fs";
-import { basename, join, resolve } from "node:path";
+import { readFileSync } from "node:fs";
+import { type PlanFile, planFiles } from "./files.ts";
 import { keyFrom, pathOf } from "./links/mac.ts";
 
 /**
@@ -35,11 +35,6 @@ export type Links = {
   readonly people: readonly { readonly name: string; readonly address: string }[];
 };
 
-/** The id of the garden whose folder this is: the folder's own name. */
-export function gardenIn(folder: string): string {
-  return basename(resolve(folder));
-}
-
 /**
  * Publishes every year's file (`2027.yaml`) of a garden's folder, in year order, with the other YAML files there as
  * the texts they may name, and makes the garden where there is none. A file goes in only where the version in force
@@ -48,18 +43,8 @@ export function gardenIn(folder: string): string {
 export async function publishFolder(
   wanted: Server & { readonly folder: string },
 ): Promise<readonly Published[]> {
-  const names = readdirSync(wanted.folder).sort();
-  const beside = Object.fromEntries(
-    names
-      .filter((name) => /\.ya?ml$/.test(name) && !isYear(name))
-      .map((name) => [name, readFileSync(join(wanted.folder, name), "utf8")]),
-  );
   const done: Published[] = [];
-  for (const name of names.filter(isYear)) {
-    const file = join(wanted.folder, name);
-    const text = readFileSync(file, "utf8");
-    done.push(await publishYear(wanted, { year: name.slice(0, 4), file, text, beside }));
-  }
+  for (const file of planFiles(wanted.folder)) done.push(await publishYear(wanted, file));
   return done;
 }
 
@@ -105,28 +90,15 @@ export function secretIn(file: string): string | null {
   }
 }
 
-function isYear(name: string): boolean {
-  return /^[1-9]\d{3}\.yaml$/.test(name);
-}
-
 /** An address under the deployment's own link for a garden. */
 async function addressOf({ server, secret }: Server, garden: string, rest: string) {
   const link = { garden, role: "keeper", person: null, serial: 1 } as const;
   return new URL(`${await pathOf(link, await keyFrom(secret))}${rest}`, server).href;
 }
 
-type YearFile = {
-  readonly year: string;
-  readonly file: string;
-  readonly text: string;
-  readonly beside: Readonly<Record<string, string>>;
-};
-
-async function publishYear(
-  wanted: Server & { readonly folder: string },
-  { year, file, text, beside }: YearFile,
-): Promise<Published> {
-  const address = await addressOf(wanted, gardenIn(wanted.folder), `plans/${year}`);
+async function publishYear(wanted: Server, plan: PlanFile): Promise<Published> {
+  const { garden, file, year, text, beside } = plan;
+  const address = await addressOf(wanted, garden, `plans/${year}`);
   const inForce = await inForceAt(wanted, address);
   const print = createHash("sha256")
     .update(JSON.stringify([text, beside]))

@@ -3,14 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import { checkLink, keyFrom } from "../src/links/mac.ts";
-import {
-  gardenIn,
-  linksOf,
-  publishFolder,
-  sayLinks,
-  sayPublished,
-  secretIn,
-} from "../src/publish.ts";
+import { linksOf, publishFolder, sayLinks, sayPublished, secretIn } from "../src/publish.ts";
 
 const SECRET = "a secret for tests, of more than 32 characters";
 const SERVER = "https://garden.example";
@@ -156,11 +149,6 @@ test("what became of a file is said after its doubts or problems", () => {
   expect(sayPublished({ file, outcome: "left", version: 3, lines: [] })).toContain(
     "stays in force",
   );
-});
-
-test("a garden is called by its folder, however that is written", () => {
-  expect(gardenIn("plans/quarry-lane/")).toBe("quarry-lane");
-  expect(gardenIn("plans/quarry-lane/../brook")).toBe("brook");
 });
 
 test("a secret is found in its file, and is null without file or name", () => {
