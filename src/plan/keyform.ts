@@ -4,7 +4,7 @@ import { tell } from "./codes.ts";
 import { nearest } from "./nearest.ts";
 import { phraseKeys } from "./phrase.ts";
 import { PLANTING_KEY_NAMES } from "./shape.ts";
-import { type Entry, leaf, part, type Tree, type Words, wordsAt } from "./tree.ts";
+import { type Entry, itemsOf, leaf, part, type Tree, type Words, wordsAt } from "./tree.ts";
 
 /**
  * The same plan with every crop under `beds` and `crops` written as keys, whatever way it was written: a bare
@@ -75,14 +75,32 @@ function fromEntry({ key, value }: Entry, told: Problem[]): readonly Entry[] {
   return [name];
 }
 
+/** Keys that may be said more than once in a phrase: `without weeding, without thinning`. */
+const SEVERAL = ["without", "under"];
+
 function keyed(at: Tree["at"], entries: readonly Entry[], told: Problem[]): Tree {
-  const had = new Set<string>();
-  const kept = entries.filter(({ key }) => {
-    if (!had.has(key.text)) return had.add(key.text);
-    told.push(
-      tell("said-twice", key.at, `${key.text} of this planting is said twice`, "Keep one of them"),
-    );
-    return false;
-  });
+  const kept: Entry[] = [];
+  for (const entry of entries) {
+    const index = kept.findIndex(({ key }) => key.text === entry.key.text);
+    const first = kept[index];
+    if (!first) kept.push(entry);
+    else if (SEVERAL.includes(entry.key.text))
+      kept[index] = { ...first, value: both(first, entry) };
+    else told.push(twice(entry.key));
+  }
   return { kind: "map", at, entries: kept };
+}
+
+function both(first: Entry, second: Entry): Tree {
+  const items = [first, second].flatMap(({ value }) => itemsOf(value));
+  return { kind: "list", at: first.value.at, items };
+}
+
+function twice(key: Words): Problem {
+  return tell(
+    "said-twice",
+    key.at,
+    `${key.text} of this planting is said twice`,
+    "Keep one of them",
+  );
 }

@@ -21,12 +21,12 @@ export function readMeasures(tree: Tree, text: string, { told, filled }: Telling
   const words = wordsUnder(tree, "measures");
   if (words && US.test(words.text)) return "us";
   if (words && METRIC.test(words.text)) return "metric";
+  const [measures, why] = guessed(text, wordsUnder(under(tree, "place"), "clock")?.text ?? "");
   if (words) {
     const advice = offer(words.text, ["metric", "inches and °F"], "Write inches and °F, or metric");
     told.push(tell("unknown-word", words.at, `${words.text.slice(0, 60)} are no measures`, advice));
-    return "metric";
+    return measures;
   }
-  const [measures, why] = guessed(text, wordsUnder(under(tree, "place"), "clock")?.text ?? "");
   filled.push({
     what: "measures",
     value: measures === "us" ? "inches and °F" : "metric",

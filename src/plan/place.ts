@@ -32,7 +32,8 @@ export type PlaceReading = Telling & {
  * those of frost dates and weather. Fills in, and lists, the early and late frost dates and a missing latitude.
  */
 export function readPlace(tree: Tree | null, reading: PlaceReading): Site {
-  const latitude = numberUnder(tree, "latitude");
+  const given = numberUnder(tree, "latitude");
+  const latitude = given !== null && Math.abs(given) <= 90 ? given : null;
   if (tree && latitude === null && !entryOf(tree, "latitude"))
     reading.filled.push({
       what: "latitude",

@@ -60,6 +60,7 @@ describe("details of a planting", () => {
 
   it("say what is left out, by plain names", () => {
     expect(crop("carrot: without weeding and thinning")?.without).toEqual(["weed", "thin"]);
+    expect(crop("carrot: without weeding, without thinning")?.without).toEqual(["weed", "thin"]);
     expect(crop("{crop: potato, without: [earthing up]}")?.without).toEqual(["hill"]);
     expect(wrong("carrot: without wedding")).toEqual(["practice-unknown@8:21"]);
   });

@@ -39,6 +39,10 @@ describe("a place", () => {
       expect(wrong(`colder than the forecast by: ${text}`)).toEqual(["quantity-unclear@7:32"]);
   });
 
+  it("tells a latitude that is not on earth and nothing of frost dates besides", () => {
+    expect(wrong("latitude: -91")).toEqual(["out-of-range@7:3"]);
+  });
+
   it("lists a missing latitude as filled in", () => {
     expect(site("latitude: 0").latitude).toBe(0);
     expect(site("# no latitude").latitude).toBeNull();
