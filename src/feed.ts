@@ -7,6 +7,7 @@ import { type Anchors, anchorKey } from "./growth/anchors.ts";
 import type { Growing } from "./growth/growing.ts";
 import { remembered } from "./growth/remembered.ts";
 import type { Plan, Planting } from "./plan/plan.ts";
+import { followed } from "./plan/years.ts";
 import { PRACTICES, SHARED_PRACTICES } from "./practices/all.ts";
 import { PASSES, type Pass } from "./practices/practice.ts";
 import { sowingNumbers } from "./practices/repeat.ts";
@@ -49,11 +50,7 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
     garden.plans.flatMap((plan) => plan.diary),
     garden.plans,
   );
-  const away = garden.plans.some((plan) => plan.away.length > 0);
-  const plain = !away && facts.length === 0 && Object.keys(standing).length === 0;
-  const told = { facts, standing, load: new Map() };
-  const mean = plain ? null : { facts: [], standing: {}, load: new Map() };
-  const placed = garden.plans.flatMap((plan) => year(plan, told, mean));
+  const placed = years(joined(garden.plans), facts, standing);
   const shown = placed.filter((each) => each.day >= horizon.firstDay);
   const plan = wholeGarden(garden.plans, horizon.firstDay);
   const events = [
@@ -63,30 +60,60 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
   return { placed, events, standing: remember(placed, events) };
 }
 
-/** What a year is told with; `load` is shared by all years, whose people have their hours but once. */
-type Known = {
+/** Plans in which each planting that follows one of an earlier year names it by its key. */
+function joined(plans: readonly Plan[]): readonly Plan[] {
+  const named = (planting: Planting) => ({
+    ...planting,
+    after: followed(planting, plans)?.key ?? planting.after,
+  });
+  return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
+}
+
+/** All years' tasks on their days, beside the same years without diary and absences for what is usual. */
+function years(
+  plans: readonly Plan[],
+  facts: readonly Fact[],
+  standing: Standing,
+): readonly Placed[] {
+  const away = plans.some((plan) => plan.away.length > 0);
+  const plain = !away && facts.length === 0 && Object.keys(standing).length === 0;
+  const mean = plans.map((plan) => ({ ...plan, away: [] }));
+  const usual = oneAfterAnother(mean, { facts: [], standing: {}, usual: new Map() });
+  const due = new Map(usual.map(({ task }) => [task.id, task.window.due]));
+  if (plain) return usual.map((each) => ({ ...each, usual: each.task.window.due }));
+  return oneAfterAnother(plans, { facts, standing, usual: due });
+}
+
+/** What years are told by: the diary, what was told before, and each task's usual due day. */
+type Given = {
   readonly facts: readonly Fact[];
   readonly standing: Standing;
-  readonly load: Load;
+  readonly usual: ReadonlyMap<string, Day>;
 };
 
-/** One plan's year, beside the same year without diary and absences for what is usual; `mean` null where they are the same. */
-function year(plan: Plan, told: Known, mean: Known | null): readonly Placed[] {
-  if (mean === null)
-    return passes(plan, told, new Map()).map((each) => ({ ...each, usual: each.task.window.due }));
-  const usual = passes({ ...plan, away: [] }, mean, new Map());
-  return passes(plan, told, new Map(usual.map(({ task }) => [task.id, task.window.due])));
+/** Each year's plan in year order; people have their hours but once, and what ended last year frees its place this year. */
+function oneAfterAnother(plans: readonly Plan[], given: Given): readonly Placed[] {
+  const load: Load = new Map();
+  const placed: Placed[] = [];
+  let anchors: Anchors = new Map();
+  for (const plan of plans) {
+    const year = passes(plan, { ...given, load, anchors });
+    placed.push(...year.placed);
+    anchors = year.anchors;
+  }
+  return placed;
 }
+
+type Year = { readonly placed: readonly Placed[]; readonly anchors: Anchors };
 
 /** Three passes a chain: what starts a clock, what moves plants out, the rest; each placed day anchors the next. */
 function passes(
   plan: Plan,
-  { facts, standing, load }: Known,
-  usual: ReadonlyMap<string, Day>,
-): readonly Placed[] {
+  { facts, standing, usual, load, anchors: before }: Given & { load: Load; anchors: Anchors },
+): Year {
   const household = householdOf(plan.people, plan.away);
   const climate = climateOf(plan, facts);
-  let anchors = remembered(plan.plantings, facts);
+  let anchors: Anchors = new Map([...before, ...remembered(plan.plantings, facts)]);
   const days = new Map<string, Day>();
   const placed: Placed[] = [];
   const put = (tasks: readonly Task[]) => {
@@ -103,7 +130,7 @@ function passes(
     for (const pass of PASSES) put(tasksOf(growing(chain), pass));
   const whole = { plan, climate, growings: growing(plan.plantings), around: household.around };
   put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
-  return placed;
+  return { placed, anchors };
 }
 
 /** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
@@ -155,11 +182,10 @@ function sowings(
 /** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */
 function tasksOf(growings: readonly Growing[], pass: Pass): readonly Task[] {
   const practices = PRACTICES.filter((practice) => practice.pass === pass);
-  const tasks = growings.flatMap((growing) =>
-    practices
-      .filter((practice) => !growing.planting.without.includes(practice.name))
-      .flatMap((practice) => practice.tasks(growing)),
-  );
+  const tasks: Task[] = [];
+  for (const growing of growings)
+    for (const practice of practices)
+      if (!growing.planting.without.includes(practice.name)) tasks.push(...practice.tasks(growing));
   return pass === "set out" ? shareLadders(tasks) : tasks;
 }
 

@@ -67,7 +67,7 @@ function howMuch(growing: Growing, lifts: readonly Lift[], index: number): Sente
   const each: Piece[] = [{ quantity: litres(lift.litresABag) }, " a bag"];
   const all: Piece[] =
     bed.bags.count > 1
-      ? [", ", { quantity: litres(lift.litresAll) }, ` for ${bed.bags.count}`]
+      ? [", ", { quantity: litres(lift.litresAll) }, ` for all ${bed.bags.count}`]
       : [];
   return how(
     "Add ",

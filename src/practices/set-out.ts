@@ -80,7 +80,7 @@ function tasks(growing: Growing): readonly Task[] {
       kinds: planting.start === "seed indoors" && isTender(crop) ? [HARDENED] : [],
       title: { verb: "Set out", object: objectOf(growing), where: "bed" },
       say: [
-        how({ quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
+        how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
         reason(growing, out, risk),
         ...hoops,

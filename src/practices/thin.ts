@@ -29,7 +29,7 @@ function tasks(growing: Growing): readonly Task[] {
         where: "bed",
       },
       say: [
-        how("To ", lengths(thinning.apartCm.value), ` apart. ${thinning.how}`),
+        how("Thin to ", lengths(thinning.apartCm.value), ` apart. ${thinning.how}`),
         sign("They stand ", lengths(thinning.heightCm.value), " tall."),
         why(
           up.seen ? "Up on " : "Likely up about ",

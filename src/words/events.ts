@@ -76,19 +76,27 @@ function event(group: readonly Placed[], told: Told): Event {
 
 const KINDS = { session: "task", daily: "daily", timed: "rung", warning: "warning" } as const;
 
+/** Whether a text for the household may hold what a reader's must not. */
+function hasSecrets({ task, done, note }: Placed): boolean {
+  return (
+    done !== null || note?.for === "household" || task.say.some((each) => each.for === "household")
+  );
+}
+
 /** Like tasks of one day as one event, all day or at their hour. */
 function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
   const [lead] = group;
   if (!lead) throw new RangeError("an event needs a task");
   const byName = [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
   const { clock } = plan.site;
+  const text = textOfAll(byName, plan, voiceOf(plan, "household"));
   return event(group, {
     key: lead.task.id,
     set,
     kind: KINDS[lead.task.rhythm],
     title: titleOf(byName, plan),
-    text: textOfAll(byName, plan, voiceOf(plan, "household")),
-    readerText: textOfAll(byName, plan, voiceOf(plan, "reader")),
+    text,
+    readerText: group.some(hasSecrets) ? textOfAll(byName, plan, voiceOf(plan, "reader")) : text,
     when: lead.at
       ? {
           kind: "timed",

@@ -4,7 +4,7 @@ import { roundMinutes } from "../practices/task.ts";
 import { HARM_WEIGHT } from "../schedule/place.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
-import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "./texts.ts";
+import { asManyAsFit, LONGEST_SESSION, lastDayTold, rightWhen, textOf } from "./texts.ts";
 import { list, titleOf } from "./titles.ts";
 
 /** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
@@ -30,15 +30,20 @@ function take(jobs: readonly Placed[]): string {
   const things = [...new Set(jobs.flatMap((job) => job.task.needs))];
   if (things.length === 0) return "";
   const more = things.length - MOST_THINGS;
-  return `Take: ${list(more > 0 ? [...things.slice(0, MOST_THINGS), `${more} more`] : things)}.`;
+  const named = more > 0 ? [...things.slice(0, MOST_THINGS), `${more} more`] : things;
+  return `Take: ${named.join(", ")}.`;
 }
 
+const HALF_AN_HOUR = 30;
+
+/** The job that matters most of those that half an hour is enough for, else the one to begin with. */
 function halfAnHour(jobs: readonly Placed[], plan: Plan): string {
-  const first = mostToLose(jobs, plan)[0];
+  const most = mostToLose(jobs, plan);
   const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
-  return jobs.length < 2 || minutes <= 30 || !first
-    ? ""
-    : `Only half an hour? ${titleOf([first], plan)}.`;
+  const short = most.find((job) => job.task.minutes <= HALF_AN_HOUR);
+  const first = short ?? most[0];
+  if (jobs.length < 2 || minutes <= HALF_AN_HOUR || !first) return "";
+  return `Only half an hour? ${short ? "" : "Begin with: "}${titleOf([first], plan)}.`;
 }
 
 function raining(jobs: readonly Placed[], plan: Plan): string {
@@ -52,11 +57,16 @@ function raining(jobs: readonly Placed[], plan: Plan): string {
   return `Raining? All of it can wait till ${sayWeekday(last)}.`;
 }
 
-/** A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain. */
+/** A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain; one job alone is told whole. */
 export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): string {
   const ordered = walking(jobs, plan);
-  const ends = [halfAnHour(ordered, plan), raining(ordered, plan)].filter((line) => line !== "");
+  const [only] = ordered;
   const head = take(ordered);
+  if (ordered.length === 1 && only) {
+    const minutes = `${roundMinutes(only.task.minutes)} min.`;
+    return `${head === "" ? minutes : `${minutes} ${head}`}\n${textOf(only, voice)}`;
+  }
+  const ends = [halfAnHour(ordered, plan), raining(ordered, plan)].filter((line) => line !== "");
   const fixed = [head, ...ends].join("\n").length + 2;
   const each = Math.floor((LONGEST_SESSION - fixed) / ordered.length) - 1;
   const jobLines = ordered.map((job) => jobLine(job, plan, voice, each));
@@ -64,18 +74,31 @@ export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): 
   return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
 }
 
-/** `20 min: Sow beets, Root bed. How. Fine till …`, whole sentences as far as they fit, the title always. */
+/**
+ * `20 min: Sow beets, Root bed. How. Right when: … Fine till …`: the title always, then whole sentences as far as
+ * they fit, what one can do without (the sign, the reason) left out first.
+ */
 function jobLine(job: Placed, plan: Plan, voice: Voice, longest: number): string {
-  let line = `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}.`;
-  const note = job.note ? [job.note] : [];
-  const sentences = [
-    sayPart(job.task.say, "how", voice),
-    lastDayTold(job),
-    sayPart(job.task.say, "caution", voice),
-    sayPart(note, "why", voice),
-  ];
-  for (const sentence of sentences)
-    if (sentence !== "" && line.length + 1 + sentence.length <= longest)
-      line = `${line} ${sentence}`;
-  return line;
+  const title = `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}.`;
+  const { say } = job.task;
+  const note = job.note ? sayPart([job.note], "why", voice) : "";
+  const inOrder = [
+    { text: sayPart(say, "how", voice), need: 0 },
+    { text: rightWhen(job, voice), need: 4 },
+    { text: sayPart(say, "why", voice), need: 5 },
+    { text: lastDayTold(job), need: 1 },
+    { text: sayPart(say, "caution", voice), need: 2 },
+    { text: note, need: 3 },
+  ].filter(({ text }) => text !== "");
+  let room = longest - title.length;
+  const kept = [...inOrder]
+    .sort((a, b) => a.need - b.need)
+    .filter(({ text }) => {
+      const fits = text.length + 1 <= room;
+      if (fits) room -= text.length + 1;
+      return fits;
+    });
+  return [title, ...inOrder.filter((each) => kept.includes(each)).map(({ text }) => text)].join(
+    " ",
+  );
 }

@@ -33,7 +33,8 @@ function doneTold({ done }: Placed, voice: Voice): string {
   return `Done ${sayDay(done.day)}${by}.`;
 }
 
-function rightWhen({ task }: Placed, voice: Voice): string {
+/** `Right when: …`, the plant's or the soil's own sign; empty where there is none. */
+export function rightWhen({ task }: Placed, voice: Voice): string {
   const mark = sayPart(task.say, "sign", voice);
   return mark === "" ? "" : `Right when: ${mark.charAt(0).toLowerCase()}${mark.slice(1)}`;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { caution, householdOnly, how, why } from "../../src/practices/say.ts";
+import { caution, householdOnly, how, sign, why } from "../../src/practices/say.ts";
 import { voiceOf } from "../../src/words/sentences.ts";
 import { mostToLose, sessionText, walking } from "../../src/words/sessions.ts";
 import { LONGEST_SESSION } from "../../src/words/texts.ts";
@@ -41,16 +41,34 @@ describe("the order one walks", () => {
 });
 
 describe("a session's text", () => {
+  test("of one job alone is its own text, with its minutes and what to take", () => {
+    expect(lines(job("a", { needs: ["a hoe"] }))).toEqual([
+      "20 min. Take: a hoe.",
+      "To one every three inches.",
+      "Fine till Saturday 15 May.",
+    ]);
+  });
+
   test("has a line a job with its minutes, how, and till when", () => {
-    expect(lines(job("a"))).toEqual([
+    expect(lines(job("a"), job("b", { minutes: 10 }))).toEqual([
       "20 min: Thin beets, Root bed. To one every three inches. Fine till Saturday 15 May.",
+      "10 min: Thin beets, Root bed. To one every three inches. Fine till Saturday 15 May.",
       "Raining? All of it can wait till Saturday 15 May.",
     ]);
   });
 
+  test("leaves out the sign and the reason first where there is little room", () => {
+    const say = [how("Slowly. ".repeat(8).trim()), sign("It is tall."), why("Up on time.")];
+    const few = lines(job("a", { say }), job("b", { say }));
+    const many = lines(...Array.from({ length: 6 }, (_, i) => job(`job ${i}`, { say })));
+    expect(few[0]).toMatch(/Slowly\. Right when: it is tall\. Up on time\. Fine till/);
+    expect(many[0]).toMatch(/Slowly\..* Fine till/);
+    expect(many[0]).not.toMatch(/Right when/);
+  });
+
   test("begins with what to take, each thing once", () => {
     const jobs = [job("a", { needs: ["a hoe", "twine"] }), job("b", { needs: ["a hoe"] })];
-    expect(lines(...jobs)[0]).toBe("Take: a hoe and twine.");
+    expect(lines(...jobs)[0]).toBe("Take: a hoe, twine.");
   });
 
   test("names the one job for half an hour where the whole takes longer", () => {
@@ -83,7 +101,10 @@ describe("a session's text", () => {
   test("tells cautions, and what placing had to say", () => {
     const note = householdOnly(why("Oda is away till ", { day: inDays(3) }, "."));
     const text = sessionText(
-      [job("a", { say: [how("Lift."), caution("Wet bags are heavy.")] }, { note, day: SATURDAY })],
+      [
+        job("a", { say: [how("Lift."), caution("Wet bags are heavy.")] }, { note, day: SATURDAY }),
+        job("b"),
+      ],
       PLAN,
       VOICE,
     );
