@@ -72,13 +72,12 @@ export function climateOf(plan: Plan, facts: readonly Fact[]): Climate {
     .flatMap((fact) => (fact.kind === "measured" && fact.what === "soil" ? [fact] : []))
     .sort((a, b) => a.day - b.day);
   const correction = (day: Day, bed: Bed | null) => {
-    const near = measured.filter(
+    const last = measured.findLast(
       (fact) =>
         day >= fact.day &&
         day < fact.day + MEASURED_LASTS_DAYS &&
         (fact.bed === null || fact.bed === bed?.key),
     );
-    const last = near[near.length - 1];
     if (!last) return 0;
     const left = 1 - (day - last.day) / MEASURED_LASTS_DAYS;
     return (last.value.si - estimate(last.day, bed)) * left;

@@ -33,5 +33,7 @@ export function anchorKey(planting: string, sowing: number, act: Act): string {
 
 /** Grounds without repeats, in the order they first stand. */
 export function allGrounds(...lists: readonly (readonly Ground[])[]): readonly Ground[] {
-  return [...new Set(lists.flat())];
+  const all: Ground[] = [];
+  for (const list of lists) for (const ground of list) if (!all.includes(ground)) all.push(ground);
+  return all;
 }

@@ -37,8 +37,19 @@ function seenOn(day: Day): Milestone {
   return { early: day, usual: day, late: day, grounds: ["seen"], seen: true };
 }
 
+/** Milestones by the very growing they were asked of, which most practices ask again. A memo, nothing more. */
+const ups = new WeakMap<Growing, Milestone>();
+
 /** When the sowing, tuber or clove shows above the soil, from the day it went in; what was seen replaces it. */
 export function upMilestone(growing: Growing): Milestone {
+  const known = ups.get(growing);
+  if (known) return known;
+  const up = upOf(growing);
+  ups.set(growing, up);
+  return up;
+}
+
+function upOf(growing: Growing): Milestone {
   const seen = anchorOf(growing, "up");
   if (seen) return seenOn(seen.day);
   const start = anchorOf(growing, "start");

@@ -1,3 +1,4 @@
+import type { Climate } from "../climate/climate.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { isTender } from "../crops/crops.ts";
 import type { Outdoors } from "../crops/facts.ts";
@@ -36,8 +37,22 @@ function decide(tests: readonly Test[], stop: Day | null, more: readonly Ground[
   return { day: stopped ? stop : day, grounds, tests, stop, stopped };
 }
 
+/** First warm days by climate, then bed and soil. A memo, nothing more. */
+const warmDays = new WeakMap<Climate, Map<string, Day | null>>();
+
 /** The first day of the season from which the soil is warm enough [°C], or null where it never is. */
 function firstWarmSoil(growing: Growing, soilMinC: number): Day | null {
+  const days = warmDays.get(growing.climate) ?? new Map<string, Day | null>();
+  warmDays.set(growing.climate, days);
+  const key = `${growing.bed?.key ?? ""}|${soilMinC}`;
+  const known = days.get(key);
+  if (known !== undefined) return known;
+  const day = lookForWarmSoil(growing, soilMinC);
+  days.set(key, day);
+  return day;
+}
+
+function lookForWarmSoil(growing: Growing, soilMinC: number): Day | null {
   const { from, to } = seasonOf(growing.plan);
   for (let day = from; day <= to; day = plus(day, 1))
     if (growing.climate.soilC(day, growing.bed) >= soilMinC) return day;

@@ -30,6 +30,7 @@ export function doneOf(tasks: readonly Task[], facts: readonly Fact[]): Done {
   const lines = facts
     .flatMap((fact) => (fact.kind === "done" ? [fact] : []))
     .sort((a, b) => a.day - b.day);
+  if (lines.length === 0) return done;
   const byDue = [...tasks].sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
   for (const fact of lines) {
     const task = byDue.find((each) => !done.has(each.id) && means(each, fact));

@@ -18,8 +18,19 @@ export type Household = {
   readonly absence: (person: Person, day: Day) => Absence | null;
 };
 
-const onDay = (hours: readonly Hours[], day: Day) =>
-  hours.filter((each) => each.weekday === weekdayOf(day));
+/** Hours by weekday, Monday at 1, of the very list they were asked of. A memo, nothing more. */
+const weeks = new WeakMap<readonly Hours[], readonly (readonly Hours[])[]>();
+
+function onDay(hours: readonly Hours[], day: Day): readonly Hours[] {
+  let week = weeks.get(hours);
+  if (!week) {
+    week = [0, 1, 2, 3, 4, 5, 6, 7].map((weekday) =>
+      hours.filter((each) => each.weekday === weekday),
+    );
+    weeks.set(hours, week);
+  }
+  return week[weekdayOf(day)] ?? [];
+}
 
 /** The household of some people and their absences; both ends of an absence are days away. */
 export function householdOf(people: readonly Person[], away: readonly Absence[]): Household {
@@ -38,7 +49,10 @@ export function householdOf(people: readonly Person[], away: readonly Absence[])
     absence,
     about,
     hasHours: (person) => person.gardens.length > 0,
-    gardening: (person, day) => (absence(person, day) ? [] : onDay(person.gardens, day)),
+    gardening: (person, day) => {
+      const hours = onDay(person.gardens, day);
+      return hours.length > 0 && absence(person, day) ? [] : hours;
+    },
     homeAt: (person, day, minute) =>
       absence(person, day) === null &&
       (person.home.length === 0 ||

@@ -37,6 +37,7 @@ export function eligible(household: Household, tasks: readonly Task[]): readonly
   return willing.length > 0 ? willing : household.people;
 }
 
+/** Below nought where `a` is the better one. */
 function compare(a: Candidate, b: Candidate): number {
   for (let i = 0; i < a.cost.length; i++) {
     const less = (a.cost[i] ?? 0) - (b.cost[i] ?? 0);
@@ -45,8 +46,8 @@ function compare(a: Candidate, b: Candidate): number {
   return a.day - b.day || (a.person.key < b.person.key ? -1 : 1);
 }
 
-/** Working days in a span: minutes over hours first, then days from due, then a day already used, then who has less to do. */
-function candidates(
+/** The best working day in a span: minutes over hours first, then days from due, then a day already used, then who has less to do. */
+function bestOf(
   household: Household,
   people: readonly Person[],
   span: readonly [Day, Day],
@@ -54,8 +55,8 @@ function candidates(
   minutes: number,
   better: Window["better"],
   load: Load,
-): readonly Candidate[] {
-  const found: Candidate[] = [];
+): Candidate | null {
+  let best: Candidate | null = null;
   for (let day = span[0]; day <= span[1]; day = plus(day, 1)) {
     for (const person of people) {
       const free = minutesOn(household, person, day);
@@ -64,14 +65,12 @@ function candidates(
       const used = load.get(loadKey(person.key, day)) ?? 0;
       const over = household.hasHours(person) ? Math.max(0, used + minutes - free) : 0;
       const wrongSide = (better === "later") === day < due ? 0.5 : 0;
-      found.push({
-        day,
-        person,
-        cost: [over, Math.abs(day - due) + wrongSide, used > 0 ? 0 : 1, used],
-      });
+      const cost = [over, Math.abs(day - due) + wrongSide, used > 0 ? 0 : 1, used];
+      const candidate = { day, person, cost };
+      if (best === null || compare(candidate, best) < 0) best = candidate;
     }
   }
-  return found.sort(compare);
+  return best;
 }
 
 /** The absence that kept the tasks from a day nearer their due day, told to the household. */
@@ -114,7 +113,7 @@ export function chooseSession(
 ): Choice {
   const people = eligible(household, tasks);
   const minutes = tasks.reduce((sum, task) => sum + task.minutes, 0);
-  const within = candidates(
+  const within = bestOf(
     household,
     people,
     [window.earliest, window.latest],
@@ -122,23 +121,14 @@ export function chooseSession(
     minutes,
     window.better,
     load,
-  )[0];
+  );
   if (within) {
     const note = whoWasAway(household, people, within.day, window.due);
     return { day: within.day, people: [within.person.key], note };
   }
   const home = atHome(household, people, window);
   if (home) return home;
-  const after = candidates(
-    household,
-    household.people,
-    [plus(window.latest, 1), plus(window.latest, LOOK_ON_DAYS)],
-    window.latest,
-    minutes,
-    "later",
-    load,
-  );
-  const first = [...after].sort((a, b) => a.day - b.day)[0];
+  const first = firstAfter(household, window.latest, minutes, load);
   if (first) {
     const note = householdOnly(
       why(
@@ -154,6 +144,21 @@ export function chooseSession(
     people: [],
     note: householdOnly(why("Nobody is free for this; ask a neighbour.")),
   };
+}
+
+/** The first working day after a day, and who has the hours for it. */
+function firstAfter(
+  household: Household,
+  last: Day,
+  minutes: number,
+  load: Load,
+): Candidate | null {
+  for (let days = 1; days <= LOOK_ON_DAYS; days++) {
+    const day = plus(last, days);
+    const found = bestOf(household, household.people, [day, day], last, minutes, "later", load);
+    if (found) return found;
+  }
+  return null;
 }
 
 /** Nobody gardens in the window, but somebody is at home: the nearest such day to the due one. */
