@@ -12,11 +12,11 @@ export const CARROT: Crop = {
   starts: ["seed outdoors"],
   comesUp: {
     kind: "table",
-    row: "parsley",
+    row: "beet",
     standsIn: derived(
-      "parsley",
+      "beet",
       CITE.colorado,
-      "the 10 to 17 days given there for carrot bracket parsley's row between 59 and 77 °F",
+      "the 10 to 17 days given there for carrot are beet's row at 59 and 50 °F, the soil it is sown into",
     ),
   },
   slow: true,
