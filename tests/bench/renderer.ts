@@ -1,0 +1,134 @@
+import { createHash } from "node:crypto";
+import { choose, type FeedChoice } from "../../src/calendar/choose.ts";
+import type { Ledger } from "../../src/calendar/ledger.ts";
+import { writeCalendar } from "../../src/calendar/write.ts";
+import { type Garden, horizonAt, tell } from "../../src/feed.ts";
+import { readPlan } from "../../src/plan/read.ts";
+import type { Standing } from "../../src/schedule/placed.ts";
+import { pack } from "../../src/store/bytes.ts";
+import { medians } from "./clock.ts";
+
+const NOW = Date.UTC(2027, 4, 1, 18);
+const DAY_MS = 86_400_000;
+
+const CROPS = [
+  "potato, 12 plants, sprouted first",
+  "carrot, 3 rows, under a board",
+  "beet, 2 rows",
+  "lettuce, 2 rows, every 14 days, 3 times",
+  "tomato, 6 plants, from seed indoors",
+  "garlic, 40 cloves, plant this October",
+] as const;
+
+/** Ten beds of six plantings: two people with hours, absences, normals and a diary. */
+function gardenText(): string {
+  const beds = Array.from({ length: 10 }, (_, bed) => {
+    const crops = CROPS.map((phrase) => {
+      const [crop = "", ...more] = phrase.split(", ");
+      return `      - ${crop}: sort ${bed}, ${more.join(", ")}`;
+    });
+    return `  Bed ${bed}:\n    is: 24 x 4 ft\n    crops:\n${crops.join("\n")}`;
+  });
+  return `garden: Sixty
+year: 2027
+measures: inches and °F
+place:
+  clock: America/Denver
+  latitude: 46.6
+  last frost: 20 Apr, 6 May, 21 May
+  first frost: about 2 Oct
+  greenhouse: 200 trays, kept above 45 °F
+  weather:
+    low: [11, 14, 21, 28, 36, 43, 48, 46, 38, 29, 20, 12]
+    high: [30, 35, 45, 55, 64, 73, 83, 81, 71, 57, 41, 31]
+people:
+  Imre: { gardens: Wed 17-20 and Sat 8-14, home: weekdays from 17:30 and weekends }
+  Oda: { gardens: Tue 17-20 and Sun 9-14, home: every day but Tue }
+away:
+  - Oda, 19 to 23 Jun
+  - everybody, 1 Aug to 7 Aug
+beds:
+${beds.join("\n")}
+diary:
+  - 20 Apr: soil in Bed 1 48 °F
+`;
+}
+
+/** The checked plan as the store keeps it. Throws where the text has a problem. */
+function checkedPlan(): string {
+  const file = "plans/sixty/2027.yaml";
+  const { plan, problems } = readPlan(gardenText(), { garden: "sixty", file, beside: {} });
+  if (plan === null) throw new Error(JSON.stringify(problems));
+  return JSON.stringify([plan]);
+}
+
+const IMRE: FeedChoice = {
+  of: { person: "imre" },
+  kind: "sessions",
+  bed: null,
+  quiet: false,
+  reader: false,
+};
+const ALL: FeedChoice = { ...IMRE, of: "household", kind: "tasks" };
+
+type Kept = { readonly standing: Standing; readonly ledger: Ledger | null };
+
+/** One render as the worker does it: the checked plan's JSON in; the body as it is stored, and its print, out. */
+function render(checked: string, now: number, choice: FeedChoice, kept: Kept) {
+  const garden: Garden = { id: "sixty", plans: JSON.parse(checked) };
+  const told = tell(garden, horizonAt(garden, now), kept.standing);
+  const { text, ledger } = writeCalendar({
+    garden: garden.id,
+    name: "Sixty",
+    events: choose(told.events, choice),
+    quiet: false,
+    reader: false,
+    link: (event) => `https://sowbell.example/sixty/link/mac/event/${event.key}`,
+    cause: now,
+    ledger: kept.ledger,
+  });
+  const print = createHash("sha256").update(text).digest("base64url");
+  return { text, print, packed: pack(text), ledger, standing: told.standing };
+}
+
+const NOTHING: Kept = { standing: {}, ledger: null };
+
+/** Prices of whole renders [ms], and what they are prices of. */
+export type Prices = {
+  readonly plantings: number;
+  readonly events: number;
+  readonly same: boolean;
+  readonly first: number;
+  readonly fresh: number;
+  readonly tasks: number;
+  readonly again: number;
+  readonly month: number;
+};
+
+async function prices(): Promise<Prices> {
+  const checked = checkedPlan();
+  await new Promise((resolve) => setTimeout(resolve, 0));
+  const begun = performance.now();
+  const first = render(checked, NOW, IMRE, NOTHING);
+  const firstMs = performance.now() - begun;
+  const all = render(checked, NOW, ALL, NOTHING);
+  const [fresh = 0, tasks = 0, again = 0, month = 0] = await medians([
+    () => render(checked, NOW, IMRE, NOTHING),
+    () => render(checked, NOW, ALL, NOTHING),
+    () => render(checked, NOW, IMRE, first),
+    () => render(checked, NOW + 31 * DAY_MS, ALL, all),
+  ]);
+  return {
+    plantings: JSON.parse(checked)[0].plantings.length,
+    events: all.text.split("BEGIN:VEVENT").length - 1,
+    same: render(checked, NOW, IMRE, first).text === first.text,
+    first: firstMs,
+    fresh,
+    tasks,
+    again,
+    month,
+  };
+}
+
+/** A worker that answers with its prices: its first call stands in an isolate that has rendered nothing yet. */
+export default { fetch: async () => Response.json(await prices()) };
