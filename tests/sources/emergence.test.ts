@@ -1,0 +1,89 @@
+import { describe, expect, test } from "vitest";
+import { COLUMNS_F, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
+import { type Day, plus } from "../../src/days/day.ts";
+import { dailyShare, GIVE_UP_DAYS, upOn } from "../../src/growth/emergence.ts";
+import { celsius } from "../../src/quantities/quantity.ts";
+import { isoDay } from "../gardens.ts";
+import { missesOf } from "./misses.ts";
+import { csvOf, spanOf, yamlOf } from "./read.ts";
+
+const SOWN = isoDay("2027-05-01");
+const ROWS = csvOf("emergence-days.csv");
+
+type Cell = { readonly crop: string; readonly soilF: number; readonly days: string };
+
+const CELLS: readonly Cell[] = ROWS.flatMap((row) =>
+  COLUMNS_F.map((soilF) => ({ crop: row.crop ?? "", soilF, days: row[`t${soilF}`] ?? "" })),
+);
+const NUMBERS = CELLS.filter(({ days }) => /^\d+$/.test(days));
+const NONE = CELLS.filter(({ days }) => days === "NG" || days === "-");
+
+const upAt = ({ crop, soilF }: Cell): Day | null => upOn(crop, SOWN, () => celsius(soilF));
+
+describe("the published days to emergence", () => {
+  test("are 18 crops at 9 soil temperatures, every cell a number, NG or -", () => {
+    expect(ROWS).toHaveLength(18);
+    expect(CELLS).toHaveLength(162);
+    expect(NUMBERS.length + NONE.length).toBe(162);
+  });
+
+  test("stand in our table cell by cell", () => {
+    const ours = Object.entries(EMERGENCE_DAYS).flatMap(([crop, days]) =>
+      days.map((day, i) => ({ crop, soilF: COLUMNS_F[i], days: day })),
+    );
+    const theirs = CELLS.map(({ crop, soilF, days }) => {
+      const told = days === "NG" ? "none" : days === "-" ? "untested" : Number(days);
+      return { crop, soilF, days: told };
+    });
+    expect(ours).toEqual(theirs);
+  });
+
+  test("come back exactly in soil that stays the same", () => {
+    const wrong = NUMBERS.filter((cell) => upAt(cell) !== plus(SOWN, Number(cell.days)));
+    const named = wrong.map(({ crop, soilF, days }) => `${crop} at ${soilF} °F, ${days} days`);
+    expect(named).toEqual(missesOf("emergence-days.csv"));
+    expect(wrong.every(({ days }) => Number(days) > GIVE_UP_DAYS)).toBe(true);
+  });
+
+  test("come back exactly as a daily share, those too long to wait for too", () => {
+    for (const { crop, soilF, days } of NUMBERS)
+      expect(1 / dailyShare(crop, celsius(soilF))).toBeCloseTo(Number(days), 6);
+  });
+
+  test("give no date where nothing came up or nothing was tested", () => {
+    expect(NONE.filter((cell) => upAt(cell) !== null)).toEqual([]);
+  });
+
+  test("lie between their neighbours at every degree between two columns", () => {
+    const wrong: Cell[] = [];
+    for (const { crop, soilF, days } of NUMBERS) {
+      const next = CELLS.find((cell) => cell.crop === crop && cell.soilF === soilF + 9);
+      if (!next || !/^\d+$/.test(next.days)) continue;
+      const ends = [Number(days), Number(next.days)];
+      for (let more = 1; more < 9; more++) {
+        const between = 1 / dailyShare(crop, celsius(soilF + more));
+        const inside = between > Math.min(...ends) - 1e-9 && between < Math.max(...ends) + 1e-9;
+        if (!inside) wrong.push({ crop, soilF: soilF + more, days: String(between) });
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+});
+
+describe("the days to germinate of another table", () => {
+  type Ranges = {
+    csu_gardennotes_720_table2: { columns: string[]; rows: Record<string, (string | number)[]> };
+  };
+  const { columns, rows } = yamlOf<Ranges>("germination-ranges.yaml").csu_gardennotes_720_table2;
+
+  test.each([
+    ["beet", "beet"],
+    ["carrot", "beet"],
+    ["lettuce_leaf", "lettuce"],
+  ])("of %s overlap what the %s row gives from 50 to 77 °F", (name, row) => {
+    const [least, most] = spanOf(rows[name]?.[columns.indexOf("days_to_germinate")] ?? "");
+    const days = [50, 59, 68, 77].map((soilF) => 1 / dailyShare(row, celsius(soilF)));
+    expect(Math.min(...days)).toBeLessThanOrEqual(most);
+    expect(Math.max(...days)).toBeGreaterThanOrEqual(least);
+  });
+});

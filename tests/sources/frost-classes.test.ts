@@ -1,0 +1,143 @@
+import { describe, expect, test } from "vitest";
+import type { FrostClass, Range } from "../../src/crops/facts.ts";
+import { plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
+import { ALONE } from "../gardens.ts";
+import { growingOf } from "../growth/growing.ts";
+import { missesOf } from "./misses.ts";
+import { degrees, must, ours, soilMinF } from "./ours.ts";
+import { type Held, missed, within, yamlOf } from "./read.ts";
+
+type Weeks = readonly [number, number | null];
+type Class = { readonly weeks?: Weeks; readonly crops?: readonly string[] };
+type System = { readonly classes: Readonly<Record<string, Class>> };
+type Classes = {
+  readonly class_systems: {
+    readonly purdue_illinois: System;
+    readonly colorado: System;
+    readonly colorado_rest: { readonly very_tender: Class };
+  };
+  readonly transplants: {
+    readonly knott_weeks: { readonly weeks: Readonly<Record<string, Range>> };
+    readonly virginia_rule: {
+      readonly weeks: { readonly most_crops: number };
+      readonly too_early_weeks: Range;
+    };
+  };
+  readonly soil_minimum_for_setting_warm_crops: {
+    readonly kansas: { readonly f: { readonly tomato: number } };
+    readonly other: {
+      readonly soil_f: { readonly tomato: number };
+      readonly night_air_f: { readonly tomato: number };
+    };
+  };
+};
+
+const FILE = yamlOf<Classes>("frost-classes.yaml");
+const { purdue_illinois, colorado, colorado_rest } = FILE.class_systems;
+const CROPS = ["beet", "carrot", "lettuce", "potato", "tomato"];
+
+const STEPS: Readonly<Record<string, number>> = {
+  very_hardy: 0,
+  hardy: 0,
+  frost_tolerant: 1,
+  semi_hardy: 1,
+  tender: 2,
+  warm_loving: 3,
+  very_tender: 3,
+};
+const stepOf = (frost: FrostClass) => STEPS[frost.replace(" ", "_")] ?? Number.NaN;
+
+/** The class of a crop in a system, by its name there. */
+function classIn(classes: Readonly<Record<string, Class>>, crop: string) {
+  const like = [crop, `${crop}_leaf`];
+  const found = Object.entries(classes).find(([, { crops }]) =>
+    crops?.some((c) => like.includes(c)),
+  );
+  return must(found);
+}
+
+const SYSTEMS = [
+  ["Purdue", purdue_illinois.classes],
+  ["Colorado", { ...colorado.classes, very_tender: colorado_rest.very_tender }],
+] as const;
+
+/** Weeks from the average last frost at which a crop goes into warm soil in our canonical garden. */
+function weeks(key: string): Range {
+  const { site } = growingOf(ALONE, key).plan;
+  const warm = { lowC: Array<number>(12).fill(14), highC: Array<number>(12).fill(18) };
+  const growing = growingOf(ALONE, key, { plan: { site: { ...site, normals: warm } } });
+  const { outdoors } = growing.crop;
+  const { day } = outdoors ? plantingOutDay(growing, outdoors) : must(settingOutDay(growing));
+  const after = (day - must(site.lastFrost).usual) / 7;
+  return [after, after];
+}
+
+const HELD: readonly Held[] = SYSTEMS.flatMap(([system, classes]) =>
+  CROPS.map((crop) => {
+    const [from, to] = classIn(classes, crop)[1].weeks ?? [Number.NaN, null];
+    return within(`${crop} weeks, ${system}`, [weeks(crop), [from, to ?? 52]], 1);
+  }),
+);
+
+describe("the classes of frost", () => {
+  test.each(SYSTEMS)("of %s are at most one step from ours", (_, classes) => {
+    for (const crop of CROPS) {
+      const apart = (STEPS[classIn(classes, crop)[0]] ?? 9) - stepOf(ours(crop).frost.value);
+      expect(Math.abs(apart)).toBeLessThanOrEqual(1);
+    }
+  });
+
+  test("have our weeks from the last frost or a week outside, but for the misses told", () => {
+    expect(missed(HELD)).toEqual(missesOf("frost-classes.yaml"));
+  });
+});
+
+describe("the weeks from seed to setting out", () => {
+  test.each(["lettuce", "tomato"])("of %s are Knott's", (crop) => {
+    expect(must(ours(crop).indoors).weeksToSettingOut.value).toEqual(
+      FILE.transplants.knott_weeks.weeks[crop],
+    );
+  });
+
+  test.each(["lettuce", "tomato"])("of %s are Virginia's six, or a week outside", (crop) => {
+    const { most_crops } = FILE.transplants.virginia_rule.weeks;
+    const held = within(
+      crop,
+      [must(ours(crop).indoors).weeksToSettingOut.value, [most_crops, most_crops]],
+      1,
+    );
+    expect(held.holds).toBe(true);
+  });
+
+  test("are never what Virginia calls too early", () => {
+    for (const crop of ["lettuce", "tomato"])
+      expect(must(ours(crop).indoors).weeksToSettingOut.value[1]).toBeLessThan(
+        FILE.transplants.virginia_rule.too_early_weeks[0],
+      );
+  });
+});
+
+describe("the soil and nights for tomatoes", () => {
+  const { kansas, other } = FILE.soil_minimum_for_setting_warm_crops;
+
+  test("are within 5 °F of the published soil", () => {
+    for (const theirs of [kansas.f.tomato, other.soil_f.tomato])
+      expect(within("soil", [soilMinF("tomato"), [theirs, theirs]], 5).holds).toBe(true);
+  });
+
+  test("are the published nights", () => {
+    expect(degrees(must(ours("tomato").indoors).nightFloorC.value)[0]).toBeCloseTo(
+      other.night_air_f.tomato,
+      6,
+    );
+  });
+});
+
+test("every block of the file is compared", () => {
+  expect(Object.keys(FILE)).toEqual([
+    "class_systems",
+    "transplants",
+    "soil_minimum_for_setting_warm_crops",
+  ]);
+  expect(Object.keys(FILE.class_systems)).toHaveLength(3);
+});
