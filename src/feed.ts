@@ -176,7 +176,7 @@ function sowings(
     facts: mine,
     around: household.around,
   };
-  return sowingNumbers(first).map((sowing) => ({ ...first, sowing }));
+  return sowingNumbers(first).map((sowing) => (sowing === 1 ? first : { ...first, sowing }));
 }
 
 /** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */

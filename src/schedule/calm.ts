@@ -14,9 +14,9 @@ export function stands(told: Told, task: Task, newDay: Day): boolean {
 
 /** Every day that sentences name, in order. */
 export function daysNamed(say: readonly Sentence[]): readonly Day[] {
-  return say.flatMap((sentence) =>
-    sentence.pieces.flatMap((piece) => (isDay(piece) ? [piece.day] : [])),
-  );
+  const days: Day[] = [];
+  for (const { pieces } of say) for (const piece of pieces) if (isDay(piece)) days.push(piece.day);
+  return days;
 }
 
 function isDay(piece: Piece): piece is { readonly day: Day; readonly weekday?: true } {
@@ -31,7 +31,7 @@ export function keepDays(say: readonly Sentence[], told: readonly Day[]): readon
   const now = daysNamed(say);
   const near =
     now.length === told.length && now.every((day, i) => Math.abs(day - (told[i] ?? 0)) < CALM_DAYS);
-  if (!near) return say;
+  if (!near || now.every((day, i) => day === told[i])) return say;
   let next = 0;
   return say.map((sentence) => ({
     ...sentence,

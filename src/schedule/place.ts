@@ -103,25 +103,26 @@ function timed(task: Task, placing: Placing): Placed {
     carrying.shade && task.timed?.part === "out"
       ? [carrying.shade, ...task.say.slice(1)]
       : task.say;
-  return {
-    ...base(say === task.say ? task : { ...task, say }, placing),
+  return placedOn(say === task.say ? task : { ...task, say }, placing, {
     day: task.window.due,
     people: end.people,
     at: { from: end.at, to: end.at + CARRY },
-    note: null,
-  };
+  });
 }
 
-function base(task: Task, { usual }: Placing): Placed {
+type On = Pick<Placed, "day" | "people"> & Partial<Pick<Placed, "window" | "at" | "done" | "note">>;
+
+/** One shape for everything placed, field by field. */
+function placedOn(task: Task, { usual }: Placing, on: On): Placed {
   return {
     task,
-    day: task.window.due,
-    window: task.window,
-    people: [],
-    at: null,
+    day: on.day,
+    window: on.window ?? task.window,
+    people: on.people,
+    at: on.at ?? null,
     usual: usual.get(task.id) ?? null,
-    done: null,
-    note: null,
+    done: on.done ?? null,
+    note: on.note ?? null,
   };
 }
 
@@ -141,14 +142,10 @@ function placeGroup(group: Group, placing: Placing): readonly Placed[] {
   for (const task of group) placing.days.set(task.id, day);
   return group.map((task) => {
     const own = placing.standing[task.id];
-    const calm = told && own ? { ...task, say: keepDays(task.say, own.days) } : task;
-    return {
-      ...base(calm, placing),
-      day,
-      people,
-      window: told && own ? own.window : task.window,
-      note: told ? told.note : choice.note,
-    };
+    if (!told || !own) return placedOn(task, placing, { day, people, note: choice.note });
+    const say = keepDays(task.say, own.days);
+    const calm = say === task.say ? task : { ...task, say };
+    return placedOn(calm, placing, { day, people, window: own.window, note: told.note });
   });
 }
 
@@ -159,7 +156,8 @@ function placeDone(
 ): Placed {
   const told = { ...task, certainty: "done" } as const;
   placing.days.set(task.id, done.day);
-  return { ...base(told, placing), day: done.day, people: done.by === null ? [] : [done.by], done };
+  const people = done.by === null ? [] : [done.by];
+  return placedOn(told, placing, { day: done.day, people, done });
 }
 
 /**

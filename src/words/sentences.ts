@@ -47,19 +47,16 @@ export function sayWeekday(day: Parameters<typeof sayDay>[0]): string {
 
 /** Pieces put into words. */
 export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
-  return pieces
-    .map((piece) => sayPiece(piece, voice))
-    .join("")
-    .trim();
+  let said = "";
+  for (const piece of pieces) said += sayPiece(piece, voice);
+  return said.trim();
 }
 
 /** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
 export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
-  return sentences
-    .filter(
-      (sentence) =>
-        sentence.part === part && (sentence.for === "all" || voice.audience === "household"),
-    )
-    .map((sentence) => sayPieces(sentence.pieces, voice))
-    .join(" ");
+  const said: string[] = [];
+  for (const sentence of sentences)
+    if (sentence.part === part && (sentence.for === "all" || voice.audience === "household"))
+      said.push(sayPieces(sentence.pieces, voice));
+  return said.join(" ");
 }
