@@ -31,7 +31,7 @@ function tasks(growing: Growing): readonly Task[] {
   const soil = growing.climate.soilC(saturday, growing.bed);
   return [
     plantingTask(growing, "not yet", "1", {
-      window: window(saturday, saturday, saturday),
+      window: window(saturday, tempted, tempted, "earlier"),
       harm: "this week",
       rhythm: "warning",
       minutes: 5,

@@ -90,8 +90,8 @@ function inOrder(group: Group, window: Window, days: Placing["days"]): Window {
 function choose(group: Group, placing: Placing): Choice {
   const window = inOrder(group, common(group), placing.days);
   const { household, load } = placing;
-  if (household.people.length === 0 || group[0].rhythm === "warning")
-    return { day: window.due, people: [], note: null };
+  if (group[0].rhythm === "warning") return { day: window.earliest, people: [], note: null };
+  if (household.people.length === 0) return { day: window.due, people: [], note: null };
   if (group[0].rhythm === "daily") return chooseDaily(household, group, window);
   return chooseSession(household, group, window, load);
 }
@@ -162,7 +162,7 @@ function placeDone(
 
 /**
  * Every task on a day: what is done on the day it was done, the rest one after another, most to lose first,
- * each within its window as far as people's hours, homes and absences let it. What was told stays told while
+ * each within its window as far as people's hours, homes and absences let it; a warning on its first day. What was told stays told while
  * it stands. Deterministic; the order of `tasks` does not matter. Sorted by id.
  */
 export function place(tasks: readonly Task[], placing: Placing): readonly Placed[] {

@@ -71,10 +71,10 @@ describe("placing", () => {
     expect(days).toEqual([inDays(2), inDays(2)]);
   });
 
-  test("leaves a warning on its day and with everybody, whoever is away", () => {
-    const away = [{ person: null, from: inDays(-2), to: inDays(2) }];
+  test("tells a warning on its first day and to everybody, whoever is away", () => {
+    const away = [{ person: null, from: inDays(-9), to: inDays(2) }];
     const [placed] = place([taskOf({ rhythm: "warning" })], placingOf([IMRE], away));
-    expect(placed).toMatchObject({ day: SATURDAY, people: [], note: null });
+    expect(placed).toMatchObject({ day: inDays(-7), people: [], note: null });
   });
 
   test("says beside a rung that nobody is home, instead of where to put it", () => {

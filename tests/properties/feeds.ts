@@ -1,0 +1,50 @@
+import { choose, type FeedChoice } from "../../src/calendar/choose.ts";
+import type { Ledger } from "../../src/calendar/ledger.ts";
+import { writeCalendar } from "../../src/calendar/write.ts";
+import { startOf } from "../../src/days/instants.ts";
+import { type Garden, horizonAt, type Told, tell } from "../../src/feed.ts";
+import type { Standing } from "../../src/schedule/placed.ts";
+import { gardenOf, isoDay } from "../gardens.ts";
+
+/** The feeds that tests of bytes look at: each kind, of everybody and of one. */
+export const CHOICES: readonly FeedChoice[] = [
+  { of: "household", kind: "tasks", bed: null, quiet: false, reader: false },
+  { of: "household", kind: "sessions", bed: null, quiet: true, reader: false },
+  { of: { person: "imre" }, kind: "sessions", bed: null, quiet: false, reader: false },
+  { of: "household", kind: "warnings", bed: null, quiet: false, reader: false },
+  { of: "household", kind: "tasks", bed: "root-bed", quiet: false, reader: true },
+];
+
+/** The instant [ms] at which a day written `2027-05-06` begins in the garden of the tests. */
+export const dawn = (on: string): number => startOf(isoDay(on), "America/Denver");
+
+/** What stays between two writings of one feed. */
+export type Kept = { readonly standing: Standing; readonly ledger: Ledger | null };
+
+/** Nothing told and nothing written yet. */
+export const NOTHING: Kept = { standing: {}, ledger: null };
+
+/** A feed written from what was told; `cause` [ms] is the newest reason for a change. */
+export function write(told: Told, choice: FeedChoice, cause: number, ledger: Ledger | null = null) {
+  return writeCalendar({
+    garden: "quarry-lane",
+    name: "Quarry Lane",
+    events: choose(told.events, choice),
+    quiet: choice.quiet,
+    reader: choice.reader,
+    link: choice.reader ? null : (event) => `https://sowbell.example/a/b/c/event/${event.key}`,
+    cause,
+    ledger,
+  });
+}
+
+/** A garden told at an instant [ms]. */
+export function toldAt(garden: Garden, instant: number, standing: Standing = {}): Told {
+  return tell(garden, horizonAt(garden, instant), standing);
+}
+
+/** Every feed's bytes of a text told at an instant [ms], one after the other. */
+export function bytesOf(text: string, instant: number, cause = dawn("2027-01-01")): string {
+  const told = toldAt(gardenOf(text), instant);
+  return CHOICES.map((choice) => write(told, choice, cause).text).join("");
+}
