@@ -1,12 +1,9 @@
 import type { Ledger } from "../calendar/ledger.ts";
 import { pack, unpack } from "./bytes.ts";
-import { gardenFrom, gardenStatements, type StoredGarden } from "./gardens.ts";
+import { gardenFrom, gardenStatements, type MadeFrom, type StoredGarden } from "./gardens.ts";
 
 /** Which feed of a garden: the link's part of the path and what follows the link (`quiet/tasks.ics`). */
 export type FeedKey = { readonly garden: string; readonly link: string; readonly feed: string };
-
-/** What a feed was made from: the garden's revision, the code, and the instant [ms] its horizon ends. */
-export type MadeFrom = { readonly revision: number; readonly code: string; readonly until: number };
 
 /** What a poll needs. `packed` is the body as the store keeps it, `size` its plain bytes, `lastModified` whole seconds [ms]. */
 export type Polled = {

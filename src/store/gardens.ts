@@ -1,9 +1,15 @@
 import type { Standing } from "../schedule/placed.ts";
+import type { Event } from "../words/event.ts";
+import { pack, unpack } from "./bytes.ts";
 import { type PlanRow, planOf, plansInForce, type SavedPlan } from "./plans.ts";
+
+/** What something was made from: the garden's revision, the code, and the instant [ms] its horizon ends. */
+export type MadeFrom = { readonly revision: number; readonly code: string; readonly until: number };
 
 /**
  * A garden's record with its plans in force, in year order. `revision` rises with every change of plans or diary,
- * `changedAt` [ms since 1970 UTC] is the newest of them; `standing` is what each task was last told as.
+ * `changedAt` [ms since 1970 UTC] is the newest of them; `standing` is what each task was last told as; `told` are
+ * the events last made, as the store keeps them, null where none ever were.
  */
 export type StoredGarden = {
   readonly id: string;
@@ -12,16 +18,24 @@ export type StoredGarden = {
   readonly origin: string;
   readonly standing: Standing;
   readonly standingVersion: number;
+  readonly told: (MadeFrom & { readonly packed: string }) | null;
   readonly plans: readonly SavedPlan[];
 };
 
-type GardenRow = Omit<StoredGarden, "standing" | "plans"> & { readonly standing: string };
+type GardenRow = Omit<StoredGarden, "standing" | "told" | "plans"> & {
+  readonly standing: string;
+  readonly packed: string | null;
+  readonly madeRevision: number;
+  readonly madeCode: string;
+  readonly madeUntil: number;
+};
 
 /** The two statements that `gardenFrom` reads, to be run with others in one look at the store. */
 export function gardenStatements(db: D1Database, garden: string): readonly D1PreparedStatement[] {
   const record = db
     .prepare(
-      `SELECT id, revision, changed_at AS changedAt, origin, standing, standing_version AS standingVersion
+      `SELECT id, revision, changed_at AS changedAt, origin, standing, standing_version AS standingVersion,
+          events AS packed, events_revision AS madeRevision, events_code AS madeCode, events_until AS madeUntil
         FROM gardens WHERE id = ?1`,
     )
     .bind(garden);
@@ -33,7 +47,15 @@ export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden 
   const record = results[0]?.results[0] as GardenRow | undefined;
   const rows = (results[1]?.results ?? []) as PlanRow[];
   if (!record || rows.length === 0) return null;
-  return { ...record, standing: JSON.parse(record.standing), plans: rows.map(planOf) };
+  const { packed, madeRevision, madeCode, madeUntil, standing, ...rest } = record;
+  const made = { revision: madeRevision, code: madeCode, until: madeUntil };
+  const told = packed === null ? null : { ...made, packed };
+  return { ...rest, standing: JSON.parse(standing), told, plans: rows.map(planOf) };
+}
+
+/** The garden's events as they were last told; null where none ever were. */
+export function eventsIn({ told }: StoredGarden): readonly Event[] | null {
+  return told && (JSON.parse(unpack(told.packed)) as readonly Event[]);
 }
 
 /** A garden and every link of it that was revoked, or null where there is no such garden. */
@@ -48,23 +70,35 @@ export async function openGarden(
   return stored && { stored, revoked: rows.map((row) => row.link) };
 }
 
+/** A garden's telling: its events, what each task was told as, and the code and horizon it was told by. */
+export type Telling = {
+  readonly events: readonly Event[];
+  readonly standing: Standing;
+  readonly code: string;
+  readonly until: number;
+};
+
 /**
- * Keeps what was told as the garden's standing and says true; false where plans, diary or standing have changed since
- * the record was read, so that what was told is out of date. An equal standing is not written again.
+ * Keeps what was told, events and standing together, and says true; false where plans, diary or standing have changed
+ * since the record was read, so that what was told is out of date.
  */
-export async function keepStanding(
+export async function keepTold(
   db: D1Database,
   garden: StoredGarden,
-  standing: Standing,
+  { events, standing, code, until }: Telling,
 ): Promise<boolean> {
   const text = JSON.stringify(standing);
-  if (text === JSON.stringify(garden.standing)) return true;
+  const raise = text === JSON.stringify(garden.standing) ? 0 : 1;
   const done = await db
     .prepare(
-      `UPDATE gardens SET standing = ?2, standing_version = standing_version + 1
+      `UPDATE gardens SET standing = ?2, standing_version = standing_version + ?5,
+          events = ?6, events_revision = ?4, events_code = ?7, events_until = ?8
         WHERE id = ?1 AND standing_version = ?3 AND revision = ?4`,
     )
-    .bind(garden.id, text, garden.standingVersion, garden.revision)
+    .bind(
+      ...[garden.id, text, garden.standingVersion, garden.revision],
+      ...[raise, pack(JSON.stringify(events)), code, until],
+    )
     .run();
   return done.meta.changes > 0;
 }

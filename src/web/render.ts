@@ -1,5 +1,4 @@
 import { createHash } from "node:crypto";
-import type { Told } from "../feed.ts";
 import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment } from "../links/segment.ts";
@@ -7,12 +6,12 @@ import {
   type FeedKey,
   type FeedRecord,
   loadFeeds,
-  type MadeFrom,
   staleGardens,
   storeFeed,
 } from "../store/feeds.ts";
-import { keepStanding, type StoredGarden } from "../store/gardens.ts";
+import { eventsIn, keepTold, type MadeFrom, type StoredGarden } from "../store/gardens.ts";
 import { keepReading } from "../store/plans.ts";
+import type { Event } from "../words/event.ts";
 import type { Shell } from "./shell.ts";
 import { lastModifiedAt } from "./validators.ts";
 
@@ -96,18 +95,28 @@ async function readAnew({ db, core, code }: Shell, garden: StoredGarden): Promis
   return old.length > 0;
 }
 
-/** The garden told, with its standing kept; null where the garden changed meanwhile. */
+/**
+ * The garden told: as it was last, where that still holds, so that a render cut short goes on from there and the
+ * garden's other feeds need no telling of their own; else told now and kept. Null where the garden changed meanwhile.
+ */
 async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<At | null> {
+  const events = eventsIn(stored);
+  if (stored.told && events && !isStale(shell, stored.revision, stored.told))
+    return { garden: stored, events, until: stored.told.until, now };
   const garden = { id: stored.id, plans: stored.plans.map((saved) => saved.plan) };
   const horizon = shell.core.horizonAt(garden, now);
   const told = shell.core.tell(garden, horizon, stored.standing);
-  const kept = await keepStanding(shell.db, stored, told.standing);
-  return kept ? { garden: stored, told, until: horizon.until, now } : null;
+  const kept = await keepTold(shell.db, stored, {
+    ...told,
+    code: shell.code,
+    until: horizon.until,
+  });
+  return kept ? { garden: stored, events: told.events, until: horizon.until, now } : null;
 }
 
 type At = {
   readonly garden: StoredGarden;
-  readonly told: Told;
+  readonly events: readonly Event[];
   readonly until: number;
   readonly now: number;
 };
@@ -137,10 +146,10 @@ async function renderOne(shell: Shell, at: At, { link, feed: path, over }: Wante
   await storeFeed(shell.db, { garden: garden.id, link, feed: path }, { over, written });
 }
 
-function tellingOf({ core }: Shell, { garden, told }: At, feed: Feed) {
+function tellingOf({ core }: Shell, { garden, events }: At, feed: Feed) {
   const { quiet, reader } = feed.choice;
-  const events = core.choose(told.events, feed.choice);
-  return { garden: garden.id, name: nameOf(garden, feed), events, quiet, reader };
+  const chosen = core.choose(events, feed.choice);
+  return { garden: garden.id, name: nameOf(garden, feed), events: chosen, quiet, reader };
 }
 
 /** Whether a plan has the bed and the person a feed is for. */

@@ -2,11 +2,22 @@ import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Standing } from "../../src/schedule/placed.ts";
-import { isOpen, keepStanding, openGarden, revoke } from "../../src/store/gardens.ts";
+import {
+  eventsIn,
+  isOpen,
+  keepTold,
+  openGarden,
+  revoke,
+  type StoredGarden,
+} from "../../src/store/gardens.ts";
 import { savePlan } from "../../src/store/plans.ts";
+import type { Event } from "../../src/words/event.ts";
 
 const SAVED_AT = Date.UTC(2027, 3, 1);
 const standing = { "2027/beet/thin/1": { day: 20950 } } as unknown as Standing;
+
+const keepStanding = (db: D1Database, garden: StoredGarden, told: Standing) =>
+  keepTold(db, garden, { events: [], standing: told, code: "code 1", until: SAVED_AT + 1 });
 
 async function makeGarden(garden: string): Promise<void> {
   const plan = { name: garden, year: 2027 } as unknown as Plan;
@@ -38,6 +49,17 @@ describe("a garden's record", () => {
     expect(await keepStanding(env.DB, await stored("quarry-lane"), standing)).toBe(true);
     expect(await keepStanding(env.DB, await stored("quarry-lane"), standing)).toBe(true);
     expect(await stored("quarry-lane")).toMatchObject({ standing, standingVersion: 1 });
+  });
+
+  test("keeps the events told, with what they were made from; none before", async () => {
+    await makeGarden("hill");
+    const before = await stored("hill");
+    expect([before.told, eventsIn(before)]).toEqual([null, null]);
+    const events = [{ key: "2027/beet/thin/1" }] as unknown as readonly Event[];
+    await keepTold(env.DB, before, { events, standing, code: "code 2", until: 7 });
+    const after = await stored("hill");
+    expect(after.told).toMatchObject({ revision: before.revision, code: "code 2", until: 7 });
+    expect(eventsIn(after)).toEqual(events);
   });
 
   test("refuses a standing told before another was kept", async () => {

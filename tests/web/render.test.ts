@@ -34,6 +34,22 @@ describe("writing a feed", () => {
     expect(loaded?.garden.standingVersion).toBe(1);
   });
 
+  test("tells a garden once for all its feeds, and goes on from there after one was cut short", async () => {
+    await publish(shell, "meadow");
+    const tell = vi.fn(core.tell);
+    const cut: typeof core.writeCalendar = () => {
+      throw new Error("out of time");
+    };
+    const short = { ...shell, core: { ...core, tell, writeCalendar: cut } };
+    await expect(render(short, "meadow", keyOf("meadow"))).rejects.toThrow("out of time");
+    expect(await textOf("meadow")).toBeNull();
+    const whole = { ...shell, core: { ...core, tell } };
+    await render(whole, "meadow", keyOf("meadow"));
+    await render(whole, "meadow", keyOf("meadow", "household.ics"));
+    expect(tell).toHaveBeenCalledTimes(1);
+    expect(await textOf("meadow")).toContain("END:VCALENDAR");
+  });
+
   test("tells the garden again when a plan is saved meanwhile", async () => {
     await publish(shell, "brook");
     let saved = false;

@@ -9,7 +9,12 @@ CREATE TABLE gardens (
   origin TEXT NOT NULL,
   -- What each task was last told as.
   standing TEXT NOT NULL DEFAULT '{}',
-  standing_version INTEGER NOT NULL DEFAULT 0
+  standing_version INTEGER NOT NULL DEFAULT 0,
+  -- The events last told, gzipped, as base64 text, and what they were made from; every feed filters them.
+  events TEXT,
+  events_revision INTEGER,
+  events_code TEXT,
+  events_until INTEGER
 ) STRICT;
 
 -- The newest version of a year is the one in force; earlier ones are kept.
