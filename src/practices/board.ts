@@ -2,7 +2,7 @@ import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { reached, upMilestone } from "../growth/milestones.ts";
 import type { Practice } from "./practice.ts";
-import { how, sign, why } from "./say.ts";
+import { householdOnly, how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** A board is off by this day after sowing, whatever shows. Source: extension advice on carrots, from memory: 7 to 14, up to 21 days. */
@@ -84,9 +84,8 @@ function tasks(growing: Growing): readonly Task[] {
           why("Sown ", { day: start.day }, ", so green is likely now."),
         ]
       : [
-          how(
-            "Take the board off now and keep the row damp each day it is dry: nobody can look every evening.",
-          ),
+          how("Take the board off now and keep the row damp each day it is dry."),
+          householdOnly(why("Nobody can look under it every evening.")),
           why("Left on over green seedlings for a day, it kills the row."),
         ],
   });

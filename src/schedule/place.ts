@@ -1,4 +1,5 @@
 import { type Day, earliest, latest } from "../days/day.ts";
+import { why } from "../practices/say.ts";
 import type { Harm, Task, Window } from "../practices/task.ts";
 import { keepDays, stands } from "./calm.ts";
 import type { Household } from "./household.ts";
@@ -88,8 +89,13 @@ function inOrder(group: Group, window: Window, days: Placing["days"]): Window {
 }
 
 function choose(group: Group, placing: Placing): Choice {
-  const window = inOrder(group, common(group), placing.days);
-  const { household, load } = placing;
+  const own = common(group);
+  const choice = chooseIn(group, inOrder(group, own, placing.days), placing);
+  if (choice.day <= own.latest || choice.note !== null) return choice;
+  return { ...choice, note: why("It had to wait for the job before it.") };
+}
+
+function chooseIn(group: Group, window: Window, { household, load }: Placing): Choice {
   if (group[0].rhythm === "warning") return { day: window.earliest, people: [], note: null };
   if (household.people.length === 0) return { day: window.due, people: [], note: null };
   if (group[0].rhythm === "daily") return chooseDaily(household, group, window);
