@@ -118,7 +118,7 @@ function tasks(growing: Growing): readonly Task[] {
             ? [", and stop ", lengths(facts.bagRimCm.value), " under the rim."]
             : ["."]),
         ),
-        sign("Shoots stand ", lengths(facts.shootCm.value), " in clear."),
+        sign("Shoots stand ", lengths(facts.shootCm.value), " clear of the soil."),
         why(seen ? "Shoots came on " : "Planted ", { day: seen?.day ?? start.day }, "."),
         ...(i === 0 ? [how("Before a frost night, bury the shoots whole.")] : []),
         ...(bed?.bags && i === 0 ? [caution("Wet bags are heavy: lift with two.")] : []),

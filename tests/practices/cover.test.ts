@@ -1,0 +1,58 @@
+import { describe, expect, test } from "vitest";
+import { COVER } from "../../src/practices/cover.ts";
+import { QUARRY } from "../gardens.ts";
+import { growingOf } from "../growth/growing.ts";
+import { said, stepOf, titles, windowsOf } from "./told.ts";
+
+const beets = growingOf(QUARRY, "beet", { acts: { start: "2027-05-03", up: "2027-05-20" } });
+
+describe("a net over beets seen up on 20 May", () => {
+  test("goes on at once and comes off when they stand a hand high", () => {
+    expect(windowsOf(COVER, beets)).toEqual(["on 05-19 05-20 05-24", "off 06-11 06-15 06-29"]);
+    expect(titles(COVER.tasks(beets))).toEqual(["Net over beets [bed]", "Net off beets [bed]"]);
+  });
+
+  test("goes on this week and comes off when there is time", () => {
+    expect(COVER.tasks(beets).map(({ harm }) => harm)).toEqual(["this week", "when you can"]);
+  });
+
+  test("says what it is against, and what to bring", () => {
+    expect(said(stepOf(COVER, beets, "on"))).toContain("Birds pull seedlings as they come.");
+    expect(stepOf(COVER, beets, "on")?.needs).toEqual(["a net, hoops and pegs"]);
+  });
+
+  test("has the plants' own sign for coming off", () => {
+    expect(said(stepOf(COVER, beets, "off"))).toContain("sign: The plants have five or six leaves");
+  });
+
+  test("never comes off before it went on", () => {
+    expect(stepOf(COVER, beets, "off")?.after).toEqual(["2027/beet/cover/on"]);
+  });
+});
+
+describe("no net", () => {
+  test("is told for carrots", () => {
+    const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" } });
+    expect(windowsOf(COVER, carrots)).toEqual([]);
+  });
+
+  test("is told again for a second sowing under the same one", () => {
+    const second = {
+      ...growingOf(QUARRY, "lettuce", { acts: { start: "2027-05-03" } }),
+      sowing: 2,
+    };
+    expect(windowsOf(COVER, second)).toEqual([]);
+  });
+
+  test("is told for lettuce that was raised indoors", () => {
+    const raised = growingOf(QUARRY, "lettuce", {
+      acts: { start: "2027-04-03" },
+      planting: { start: "seed indoors" },
+    });
+    expect(windowsOf(COVER, raised)).toEqual([]);
+  });
+
+  test("is told before they are sown", () => {
+    expect(windowsOf(COVER, growingOf(QUARRY, "beet"))).toEqual([]);
+  });
+});
