@@ -1,9 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { lastFrostAt } from "../../src/climate/frost.ts";
 import { isoOf, plus } from "../../src/days/day.ts";
+import { horizonAt, tell } from "../../src/feed.ts";
+import { STOP_DAYS } from "../../src/growth/starting.ts";
+import type { Site } from "../../src/plan/plan.ts";
 import { SET_OUT, SHARE_WITHIN_DAYS, shareLadders } from "../../src/practices/set-out.ts";
 import { plantingTask, type Task } from "../../src/practices/task.ts";
-import { isoDay, QUARRY } from "../gardens.ts";
+import { ALONE, isoDay, planOf, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windowsOf } from "./told.ts";
 
@@ -87,6 +91,62 @@ describe("nothing is set out", () => {
     expect(windowsOf(SET_OUT, tomatoes({ acts: {} }))).toEqual([]);
     expect(windowsOf(SET_OUT, tomatoes({ planting: { inSince: isoDay("2027-05-01") } }))).toEqual(
       [],
+    );
+  });
+});
+
+describe("over any climate, in the whole garden", () => {
+  const month = fc.integer({ min: -15, max: 22 });
+  const climates = fc.record({
+    lowC: fc.array(month, { minLength: 12, maxLength: 12 }),
+    swing: fc.integer({ min: 0, max: 14 }),
+    moved: fc.integer({ min: -30, max: 30 }),
+  });
+
+  /** The lane's site with other months and its last frost so many days later. */
+  function siteOf({ lowC, swing, moved }: { lowC: number[]; swing: number; moved: number }): Site {
+    const { lastFrost } = SITE;
+    if (!lastFrost) throw new Error("the lane has frost");
+    const [early, usual, late] = [lastFrost.early, lastFrost.usual, lastFrost.late].map((day) =>
+      plus(day, moved),
+    );
+    if (!early || !usual || !late) throw new Error("three dates");
+    return {
+      ...SITE,
+      normals: { lowC, highC: lowC.map((low) => low + swing) },
+      lastFrost: { early, usual, late, given: 3 },
+    };
+  }
+
+  const placedIn = (site: Site) => {
+    const garden = { id: "lane", plans: [planOf(ALONE, { site })] };
+    const horizon = horizonAt(garden, Date.UTC(2027, 1, 1));
+    return tell(garden, horizon, {}).placed.filter(({ task }) => task.crop === "tomato");
+  };
+
+  test("tomatoes go out no earlier than their frost day and no later than the stop day", () => {
+    fc.assert(
+      fc.property(climates, (climate) => {
+        const site = siteOf(climate);
+        const frost = site.lastFrost && lastFrostAt(site.lastFrost, 0.1);
+        const out = placedIn(site).find(({ task }) => task.practice === "set out");
+        if (frost === null || !out) return false;
+        const { earliest, latest } = out.task.window;
+        return earliest >= frost && out.day >= frost && latest <= plus(frost, STOP_DAYS);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test("the last night of their ladder ends on the day they go out", () => {
+    fc.assert(
+      fc.property(climates, (climate) => {
+        const tasks = placedIn(siteOf(climate));
+        const out = tasks.find(({ task }) => task.practice === "set out");
+        const rungs = tasks.filter(({ task }) => task.practice === "harden off");
+        return out !== undefined && Math.max(...rungs.map(({ day }) => day)) === plus(out.day, -1);
+      }),
+      { numRuns: 60 },
     );
   });
 });

@@ -1,0 +1,119 @@
+import { describe, expect, test } from "vitest";
+import { THINGS_TO_HAVE } from "../../src/practices/things-to-have.ts";
+import { isoDay, QUARRY } from "../gardens.ts";
+import { growingOf } from "../growth/growing.ts";
+import { said, stepOf, titles, windowsOf } from "./told.ts";
+
+const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" } });
+const potatoes = growingOf(QUARRY, "potato", { acts: { start: "2027-05-03" } });
+const tomatoes = growingOf(QUARRY, "tomato", {
+  acts: { start: "2027-04-09", "set out": "2027-05-21" },
+});
+const garlic = growingOf(QUARRY, "garlic", { acts: { start: "2027-10-27" } });
+
+describe("ordering", () => {
+  test("is once, in the dead of winter", () => {
+    expect(windowsOf(THINGS_TO_HAVE, carrots)[0]).toBe("order 01-15 01-25 02-15");
+    expect(said(stepOf(THINGS_TO_HAVE, carrots, "order"))).toContain("First wanted about 3 May.");
+  });
+
+  test("is three weeks before it is needed, where that comes first", () => {
+    const early = growingOf(QUARRY, "carrot", { acts: { start: "2027-02-10" } });
+    expect(windowsOf(THINGS_TO_HAVE, early)[0]).toBe("order 01-10 01-20 02-10");
+  });
+
+  test("of seed garlic is two months ahead, since it sells out", () => {
+    expect(windowsOf(THINGS_TO_HAVE, garlic)).toEqual(["order 08-18 08-28 09-18"]);
+  });
+
+  test("is in July in the south", () => {
+    const { site } = growingOf(QUARRY, "carrot").plan;
+    const month = (early: string, usual: string, late: string) => ({
+      early: isoDay(early),
+      usual: isoDay(usual),
+      late: isoDay(late),
+      given: 3 as const,
+    });
+    const south = {
+      ...site,
+      latitude: -43,
+      lastFrost: month("2027-09-20", "2027-10-05", "2027-10-20"),
+      firstFrost: month("2028-04-05", "2028-04-20", "2028-05-05"),
+    };
+    const sown = growingOf(QUARRY, "carrot", {
+      acts: { start: "2027-10-01" },
+      plan: { site: south },
+    });
+    expect(windowsOf(THINGS_TO_HAVE, sown)[0]).toBe("order 07-15 07-25 08-15");
+  });
+
+  test("names the variety", () => {
+    const early = growingOf(QUARRY, "potato", {
+      acts: { start: "2027-05-03" },
+      planting: { variety: "early red" },
+    });
+    expect(titles(THINGS_TO_HAVE.tasks(early))[0]).toContain("(early red)");
+  });
+
+  test("is of seed, tubers or bulbs, and of nothing for plants", () => {
+    const order = (growing: typeof carrots) =>
+      titles(THINGS_TO_HAVE.tasks(growing)).find((title) => title.startsWith("Order"));
+    expect(order(carrots)).toContain("seed");
+    expect(order(potatoes)).toContain("tubers");
+    expect(order(garlic)).toContain("bulbs");
+    const bought = growingOf(QUARRY, "tomato", {
+      acts: { "set out": "2027-05-21" },
+      planting: { start: "plants" },
+    });
+    expect(order(bought)).toBeUndefined();
+  });
+});
+
+describe("sprouting", () => {
+  test("of potatoes begins four weeks before they are planted", () => {
+    const [, sprout] = windowsOf(THINGS_TO_HAVE, potatoes);
+    expect(sprout).toBe("sprout 03-29 04-05 04-15");
+    expect(said(stepOf(THINGS_TO_HAVE, potatoes, "sprout"))).toContain("egg boxes, eyes up");
+  });
+
+  test("is not told where the plan does not ask for it", () => {
+    const plain = { ...potatoes, planting: { ...potatoes.planting, sproutedFirst: false } };
+    expect(stepOf(THINGS_TO_HAVE, plain, "sprout")).toBeUndefined();
+  });
+});
+
+describe("what must be at hand", () => {
+  test("is looked for a week before, the day before at the latest", () => {
+    expect(windowsOf(THINGS_TO_HAVE, carrots)[1]).toBe("board 04-21 04-26 05-02");
+    expect(windowsOf(THINGS_TO_HAVE, tomatoes)[1]).toBe("set-out 05-09 05-14 05-20");
+    expect(windowsOf(THINGS_TO_HAVE, potatoes)[2]).toBe("bags 04-21 04-26 05-02");
+  });
+
+  test("is stakes for tomatoes, a board for carrots, bags and mix for potatoes", () => {
+    expect(said(stepOf(THINGS_TO_HAVE, tomatoes, "set-out"))).toContain("Stakes and ties");
+    expect(said(stepOf(THINGS_TO_HAVE, carrots, "board"))).toContain("A board as long as the row");
+    expect(said(stepOf(THINGS_TO_HAVE, potatoes, "bags"))).toContain("Bags and mix");
+  });
+
+  test("is anybody's, when there is time", () => {
+    const all = [carrots, potatoes, tomatoes, garlic].flatMap(THINGS_TO_HAVE.tasks);
+    expect(all.every(({ harm, rhythm }) => harm === "when you can" && rhythm === "daily")).toBe(
+      true,
+    );
+  });
+});
+
+describe("nothing is to be had", () => {
+  test("for what is in since before", () => {
+    const since = { ...carrots, planting: { ...carrots.planting, inSince: isoDay("2027-03-01") } };
+    expect(windowsOf(THINGS_TO_HAVE, since)).toEqual([]);
+  });
+
+  test("again for a second sowing", () => {
+    expect(windowsOf(THINGS_TO_HAVE, { ...carrots, sowing: 2 })).toEqual([]);
+  });
+
+  test("before a day is known", () => {
+    expect(windowsOf(THINGS_TO_HAVE, growingOf(QUARRY, "carrot"))).toEqual([]);
+  });
+});
