@@ -58,13 +58,22 @@ export const QUARRY = HEAD + PEOPLE + BEDS;
 /** The same beds and crops, and nobody named. */
 export const ALONE = HEAD + BEDS;
 
+/** Plans by their text, read once: a plan never changes. */
+const READ = new Map<string, Plan>();
+
 /** A text's plan, with some of its fields replaced where asked; throws where the text has a problem. */
 export function planOf(text: string, overrides: Partial<Plan> = {}): Plan {
+  const plan = READ.get(text) ?? readWhole(text);
+  READ.set(text, plan);
+  return { ...plan, ...overrides };
+}
+
+function readWhole(text: string): Plan {
   const { year } = /^year: (?<year>\d+)$/m.exec(text)?.groups ?? {};
   const at = { garden: "quarry-lane", file: `plans/quarry-lane/${year}.yaml` };
   const { plan, problems } = readPlan(text, at);
   if (plan === null) throw new Error(JSON.stringify(problems, null, 2));
-  return { ...plan, ...overrides };
+  return plan;
 }
 
 /** A garden of some years' texts, in year order. */
