@@ -62,10 +62,10 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
 
 /** Plans in which each planting that follows one of an earlier year names it by its key. */
 function joined(plans: readonly Plan[]): readonly Plan[] {
-  const named = (planting: Planting) => ({
-    ...planting,
-    after: followed(planting, plans)?.key ?? planting.after,
-  });
+  const named = (planting: Planting) =>
+    planting.after === null
+      ? planting
+      : { ...planting, after: followed(planting, plans)?.key ?? planting.after };
   return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
 }
 
@@ -222,10 +222,10 @@ function wholeGarden(plans: readonly Plan[], day: Day): Plan {
 /** What is kept of a telling, by task. */
 function remember(placed: readonly Placed[], events: readonly Event[]): Standing {
   const leads = new Set(events.map((event) => event.key));
-  return Object.fromEntries(
-    placed.map(({ task, day, window, people, note }): [string, ToldTask] => [
-      task.id,
-      { day, window, people, days: daysNamed(task.say), lead: leads.has(task.id), note },
-    ]),
-  );
+  const standing: Record<string, ToldTask> = {};
+  for (const { task, day, window, people, note } of placed) {
+    const { id, say } = task;
+    standing[id] = { day, window, people, days: daysNamed(say), lead: leads.has(id), note };
+  }
+  return standing;
 }

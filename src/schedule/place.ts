@@ -37,10 +37,10 @@ export type Placing = {
 
 type Group = readonly [Task, ...Task[]];
 
-/** Tasks that belong on one day, each group in the order of ids; groups with most to lose first, then by last good day, due day and id. */
+/** Tasks that belong on one day, each group in the order given; groups with most to lose first, then by last good day, due day and id. */
 function inGroups(tasks: readonly Task[]): readonly Group[] {
   const groups = new Map<string, Group>();
-  for (const task of [...tasks].sort((a, b) => (a.id < b.id ? -1 : 1))) {
+  for (const task of tasks) {
     const key = task.together ?? task.id;
     const known = groups.get(key);
     groups.set(key, known ? [...known, task] : [task]);
@@ -172,12 +172,15 @@ function placeDone(
  * it stands. Deterministic; the order of `tasks` does not matter. Sorted by id.
  */
 export function place(tasks: readonly Task[], placing: Placing): readonly Placed[] {
-  const open = tasks.filter((task) => !placing.done.has(task.id));
-  const past = tasks.flatMap((task) => {
+  const byId = [...tasks].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const placed = new Map<string, Placed>();
+  const open: Task[] = [];
+  for (const task of byId) {
     const done = placing.done.get(task.id);
-    return done ? [placeDone(task, done, placing)] : [];
-  });
-  return [...past, ...inGroups(open).flatMap((group) => placeGroup(group, placing))].sort((a, b) =>
-    a.task.id < b.task.id ? -1 : 1,
-  );
+    if (done) placed.set(task.id, placeDone(task, done, placing));
+    else open.push(task);
+  }
+  for (const group of inGroups(open))
+    for (const each of placeGroup(group, placing)) placed.set(each.task.id, each);
+  return byId.flatMap((task) => placed.get(task.id) ?? []);
 }

@@ -46,6 +46,14 @@ function compare(a: Candidate, b: Candidate): number {
   return a.day - b.day || (a.person.key < b.person.key ? -1 : 1);
 }
 
+/** The days of a span, both ends inclusive, nearest to a day first, the earlier of two as near. */
+function* nearestFirst([from, to]: readonly [Day, Day], day: Day): Generator<Day> {
+  for (let away = 0; day - away >= from || day + away <= to; away++) {
+    if (day - away >= from && day - away <= to) yield plus(day, -away);
+    if (away > 0 && day + away >= from && day + away <= to) yield plus(day, away);
+  }
+}
+
 /** The best working day in a span: minutes over hours first, then days from due, then a day already used, then who has less to do. */
 function bestOf(
   household: Household,
@@ -57,7 +65,8 @@ function bestOf(
   load: Load,
 ): Candidate | null {
   let best: Candidate | null = null;
-  for (let day = span[0]; day <= span[1]; day = plus(day, 1)) {
+  for (const day of nearestFirst(span, due)) {
+    if (best && best.cost[0] === 0 && Math.abs(day - due) > (best.cost[1] ?? 0)) break;
     for (const person of people) {
       const free = minutesOn(household, person, day);
       const open = household.hasHours(person) ? free > 0 : household.about(person, day);
@@ -163,10 +172,7 @@ function firstAfter(
 
 /** Nobody gardens in the window, but somebody is at home: the nearest such day to the due one. */
 function atHome(household: Household, people: readonly Person[], window: Window): Choice | null {
-  const days: Day[] = [];
-  for (let day = window.earliest; day <= window.latest; day = plus(day, 1)) days.push(day);
-  days.sort((a, b) => Math.abs(a - window.due) - Math.abs(b - window.due) || a - b);
-  for (const day of days) {
+  for (const day of nearestFirst([window.earliest, window.latest], window.due)) {
     const person = people.find((each) => household.about(each, day));
     if (person) {
       const note =

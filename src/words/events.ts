@@ -14,7 +14,8 @@ const EVENING_BEFORE = 360;
 const BEFORE_SESSION = 30;
 const BEFORE_RUNG = 10;
 
-const sorted = (texts: readonly string[]): readonly string[] => [...new Set(texts)].sort();
+const sorted = (texts: readonly string[]): readonly string[] =>
+  texts.length < 2 ? texts : [...new Set(texts)].sort();
 
 /** What is told together: the same practice and verb, on one day, at one hour, for the same people. */
 function likeness({ task, day, people, at, done }: Placed): string {
@@ -66,11 +67,20 @@ type Told = Pick<
 
 function event(group: readonly Placed[], told: Told): Event {
   return {
-    ...told,
+    key: told.key,
+    set: told.set,
+    kind: told.kind,
     tasks: group.map((each) => each.task.id),
     people: sorted(group.flatMap((each) => each.people)),
     beds: sorted(group.flatMap((each) => each.task.bed ?? [])),
+    title: told.title,
+    text: told.text,
+    readerText: told.readerText,
     categories: sorted(group.map((each) => each.task.practice)),
+    when: told.when,
+    day: told.day,
+    busy: told.busy,
+    remindMinutesBefore: told.remindMinutesBefore,
   };
 }
 
