@@ -44,14 +44,17 @@ export function killingFrost(first: FrostDates): Day {
   return plus(first.usual, DAYS_TO_KILLING_FROST);
 }
 
+/** Shares a gardener would say, as so many in so many, rising. */
+const SAID = [
+  ...[50, 30, 20, 15, 10, 8, 6, 5, 4, 3, 2].map((of) => ({ some: 1, of })),
+  ...[3, 4, 5, 10].map((of) => ({ some: of - 1, of })),
+];
+
 /** Odds as a gardener says them, `1 spring in 10`, `2 springs in 3`; never a percentage. Below 1 in 50 "hardly any spring". */
 export function sayOdds(chance: number, season: "spring" | "autumn"): string {
   if (chance < 0.02) return `hardly any ${season}`;
   if (chance > 0.95) return `nearly every ${season}`;
-  if (chance > 0.58) return chance > 0.7 ? `3 ${season}s in 4` : `2 ${season}s in 3`;
-  const inSo = [2, 3, 4, 5, 6, 8, 10, 15, 20, 30, 50];
-  const nearest = inSo.reduce((best, n) =>
-    Math.abs(1 / n - chance) < Math.abs(1 / best - chance) ? n : best,
-  );
-  return `1 ${season} in ${nearest}`;
+  const off = ({ some, of }: { some: number; of: number }) => Math.abs(some / of - chance);
+  const { some, of } = SAID.reduce((best, each) => (off(each) < off(best) ? each : best));
+  return `${some} ${season}${some === 1 ? "" : "s"} in ${of}`;
 }
