@@ -26,12 +26,26 @@ function homeAt(household: Household, day: Day, minute: Minute): readonly string
     .sort();
 }
 
+/** Carryings by household, then day and how long, which all plants of a ladder ask alike. A memo, nothing more. */
+const carried = new WeakMap<Household, Map<string, Carrying>>();
+
 /**
  * The first half hour from ten on at which somebody is home to carry out, with somebody home again to bring in
  * after so many minutes, by eight in the evening. Where there is none, full shade from breakfast until the
  * first who comes home. Nobody named: ten o'clock.
  */
 export function carryingOn(household: Household, day: Day, lasts: Minute): Carrying {
+  const days = carried.get(household) ?? new Map<string, Carrying>();
+  carried.set(household, days);
+  const key = `${day}|${lasts}`;
+  const known = days.get(key);
+  if (known) return known;
+  const carrying = lookForHands(household, day, lasts);
+  days.set(key, carrying);
+  return carrying;
+}
+
+function lookForHands(household: Household, day: Day, lasts: Minute): Carrying {
   if (household.people.length === 0) {
     return {
       out: { at: OUT_FROM, people: [] },

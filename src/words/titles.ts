@@ -10,6 +10,11 @@ export function list(things: readonly string[]): string {
   return `${things.slice(0, -1).join(", ")} and ${things[things.length - 1] ?? ""}`;
 }
 
+/** Whether it is short enough for a title, counted in characters and not in their halves. */
+function fits(title: string): boolean {
+  return title.length <= LONGEST_TITLE || [...title].length <= LONGEST_TITLE;
+}
+
 function clip(text: string, length: number): string {
   const letters = [...text];
   return letters.length <= length
@@ -32,7 +37,7 @@ function named(verb: string, objects: readonly string[], end: string): string {
     const said =
       more === 0 ? list(objects) : `${objects.slice(0, count).join(", ")} and ${more} more`;
     const title = `${verb} ${said}${end}`;
-    if ([...title].length <= LONGEST_TITLE) return title;
+    if (fits(title)) return title;
   }
   return clip(
     `${verb} ${objects[0] ?? ""}${objects.length > 1 ? ` and ${objects.length - 1} more` : ""}`,
@@ -72,7 +77,7 @@ export function sessionTitle(jobs: readonly Placed[], lead = ""): string {
   for (let count = all.length; count > 0; count--) {
     const more = all.length - count;
     const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; and ${more} more` : ""}`;
-    if ([...title].length <= LONGEST_TITLE) return title;
+    if (fits(title)) return title;
   }
   return clip(`${lead}${all[0] ?? ""}`, LONGEST_TITLE);
 }
