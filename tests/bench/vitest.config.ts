@@ -14,10 +14,8 @@ const runtime = { compatibilityDate: "2026-04-20", compatibilityFlags: ["nodejs_
 function renderer(): string {
   const folder = join(root, ".wrangler", "bench");
   const program = join(root, "node_modules", "wrangler", "bin", "wrangler.js");
-  const at = ["--dry-run", "--outdir", folder, "--name", "renderer"];
-  const how = ["--compatibility-date", runtime.compatibilityDate];
-  const flags = runtime.compatibilityFlags.flatMap((flag) => ["--compatibility-flags", flag]);
-  const made = ["deploy", join(root, "tests", "bench", "renderer.ts"), ...at, ...how, ...flags];
+  const how = ["--dry-run", "--outdir", folder, "--config", join(root, "wrangler.toml")];
+  const made = ["deploy", join(root, "tests", "bench", "renderer.ts"), ...how];
   const env = { ...process.env, WRANGLER_HIDE_BANNER: "true", WRANGLER_SEND_METRICS: "false" };
   execFileSync(process.execPath, [program, ...made], { cwd: tmpdir(), env });
   return join(folder, "renderer.js");
