@@ -51,7 +51,8 @@ export async function publishFolder(
 /** The links of a published garden; null where the server has no such garden. Throws where it can't be reached. */
 export async function linksOf(wanted: Server & { readonly garden: string }): Promise<Links | null> {
   const answer = await wanted.fetch(await addressOf(wanted, wanted.garden, "links"));
-  if (!answer.ok) return null;
+  if (answer.status === 404) return null;
+  if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
   const said = (await answer.json()) as Omit<Links, "people"> & {
     readonly people: readonly { readonly name: string; readonly path: string }[];
   };

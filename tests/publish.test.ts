@@ -129,6 +129,8 @@ describe("the links", () => {
     expect(said?.people).toEqual([{ name: "Imre", address: `${SERVER}/i/sessions.ics` }]);
     const nothing = async () => new Response("", { status: 404 });
     expect(await linksOf({ ...given, fetch: nothing })).toBeNull();
+    const down = async () => new Response("", { status: 503 });
+    await expect(linksOf({ ...given, fetch: down })).rejects.toThrow("503");
   });
 
   test("are said one a line, the household's only where nobody is named", () => {
