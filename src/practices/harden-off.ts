@@ -45,7 +45,7 @@ function placeTold(rung: Rung): string {
   return `Out for ${time}: early sun, then shade, out of the wind.`;
 }
 
-function outSay(growing: Growing, rung: Rung, setOut: Day, floorC: number): readonly Sentence[] {
+function outSay(rung: Rung, { object, setOut, floorC }: Ladder): readonly Sentence[] {
   const told =
     rung.out === "night"
       ? how(
@@ -56,43 +56,41 @@ function outSay(growing: Growing, rung: Rung, setOut: Day, floorC: number): read
       : how(
           `${placeTold(rung)} Water first. A cold or windy day: give the last hours again instead.`,
         );
-  return [told, why(`${capital(objectOf(growing))} go out for good about `, { day: setOut }, ".")];
+  return [told, why(`${capital(object)} go out for good about `, { day: setOut }, ".")];
 }
 
-function rungTasks(growing: Growing, rung: Rung, setOut: Day, floorC: number): readonly Task[] {
-  const object = objectOf(growing);
-  const run = `${growing.planting.key}/${rung.number}`;
-  const lasts = rung.out === "night" ? 0 : rung.out;
-  const shared = {
-    window: window(rung.day, rung.day, rung.day),
-    harm: "this week",
-    rhythm: "timed",
-    minutes: 15,
-    because: [["Counted back from setting out, ", { day: setOut }, "."]],
-    grounds: anchorOf(growing, "set out")?.grounds ?? [],
-    hangsOn: tasksBehind(growing, "set out"),
-  } as const;
+/** What all rungs of one ladder share. */
+type Ladder = Pick<Task, "because" | "grounds" | "hangsOn"> & {
+  readonly object: string;
+  readonly setOut: Day;
+  readonly floorC: number;
+};
+
+function rungTasks(growing: Growing, rung: Rung, shared: Ladder): readonly Task[] {
+  const { object, because, grounds, hangsOn } = shared;
   const night = rung.out === "night";
-  const out = plantingTask(growing, "harden off", `out-${rung.number}`, {
-    ...shared,
-    timed: { run, part: "out", lasts },
-    title: { verb: night ? "Leave out overnight:" : "Carry out", object, where: null },
-    say: outSay(growing, rung, setOut, floorC),
-  });
-  if (night) return [out];
-  const back = plantingTask(growing, "harden off", `in-${rung.number}`, {
-    ...shared,
-    harm: "tonight",
-    timed: { run, part: "in", lasts },
-    title: { verb: "Bring in", object, where: null },
-    say: [
-      how(
-        "Back inside, in good light. Leaves that curl or pale want the same hours again tomorrow.",
-      ),
-    ],
-  });
-  return [out, back];
+  const lasts = rung.out === "night" ? 0 : rung.out;
+  const run = `${growing.planting.key}/${rung.number}`;
+  const task = (part: "out" | "in", verb: string, say: readonly Sentence[]) =>
+    plantingTask(growing, "harden off", `${part}-${rung.number}`, {
+      window: window(rung.day, rung.day, rung.day),
+      harm: part === "in" ? "tonight" : "this week",
+      rhythm: "timed",
+      minutes: 15,
+      timed: { run, part, lasts },
+      title: { verb, object, where: null },
+      say,
+      because,
+      grounds,
+      hangsOn,
+    });
+  const out = task("out", night ? "Leave out overnight:" : "Carry out", outSay(rung, shared));
+  return night ? [out] : [out, task("in", "Bring in", [BACK])];
 }
+
+const BACK = how(
+  "Back inside, in good light. Leaves that curl or pale want the same hours again tomorrow.",
+);
 
 function hardySteps(growing: Growing, setOut: Day, days: number, floorC: number): readonly Task[] {
   const object = objectOf(growing);
@@ -134,9 +132,15 @@ function tasks(growing: Growing): readonly Task[] {
   const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
   const floorC = facts.nightFloorC.value;
   if (!isTender(crop)) return hardySteps(growing, out.day, days, floorC);
-  return ladder(out.day, days, growing.around).flatMap((rung) =>
-    rungTasks(growing, rung, out.day, floorC),
-  );
+  const shared: Ladder = {
+    object: objectOf(growing),
+    setOut: out.day,
+    floorC,
+    because: [["Counted back from setting out, ", { day: out.day }, "."]],
+    grounds: out.grounds,
+    hangsOn: tasksBehind(growing, "set out"),
+  };
+  return ladder(out.day, days, growing.around).flatMap((rung) => rungTasks(growing, rung, shared));
 }
 
 /** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */

@@ -223,5 +223,10 @@ export function tasksBehind(
   growing: Growing,
   ...acts: readonly ("start" | "set out")[]
 ): readonly string[] {
-  return acts.flatMap((act) => anchorOf(growing, act)?.task ?? []);
+  const ids: string[] = [];
+  for (const act of acts) {
+    const id = anchorOf(growing, act)?.task ?? null;
+    if (id !== null) ids.push(id);
+  }
+  return ids;
 }

@@ -38,5 +38,9 @@ export default defineConfig({
       },
     }),
   ],
-  test: { include: ["tests/bench/**/*.bench.test.ts"], testTimeout: 120_000 },
+  test: {
+    include: ["tests/bench/**/*.bench.test.ts"],
+    testTimeout: 120_000,
+    fileParallelism: false,
+  },
 });
