@@ -40,8 +40,10 @@ describe("the potato's walk in the notes", () => {
     expect(plant.task.grounds).toEqual(["soil", "last frost"]);
     const because = plant.task.because.map((pieces) =>
       pieces
-        .map((piece) => (typeof piece === "object" && "day" in piece ? sayDay(piece.day) : ""))
-        .join(""),
+        .flatMap((piece) =>
+          typeof piece === "object" && "day" in piece ? [sayDay(piece.day)] : [],
+        )
+        .at(-1),
     );
     expect(because).toEqual(["3 May", "22 Apr"]);
     expect(flat).toContain("soil at 45 °F from 3 May");

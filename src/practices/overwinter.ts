@@ -5,7 +5,7 @@ import { afterWinter, middle, nextYearly, reached } from "../growth/milestones.t
 import { autumnPlantingDay, type Reckoned } from "../growth/starting.ts";
 import { cm } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
-import { testsTold } from "./reckoning.ts";
+import { outdoorGuards, testsTold } from "./reckoning.ts";
 import { how, lengths, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, type Window, window } from "./task.ts";
 
@@ -44,7 +44,7 @@ function planting(growing: Growing): readonly Task[] {
           ? why("The plan asks for this time.")
           : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
       ],
-      because: testsTold(growing, reckoned, { risk: "seed", soilMinC: null }),
+      because: testsTold(growing, reckoned, outdoorGuards(facts)),
       grounds: reckoned.grounds,
       needs: ["seed garlic"],
       certainty: fixed ? "fixed" : "expected",

@@ -1,13 +1,9 @@
-import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import type { Practice } from "./practice.ts";
-import { testsTold, whyDecided } from "./reckoning.ts";
+import { outdoorGuards, startTold, whyDecided } from "./reckoning.ts";
 import { how, lengths, type Sentence, sign } from "./say.ts";
-import { objectOf, plantingTask, type Task, window } from "./task.ts";
-
-/** Days that sprouted tubers may wait. Source: house rule. */
-const MAY_WAIT_DAYS = 14;
+import { objectOf, plantingTask, type Task } from "./task.ts";
 
 function howPlanted(growing: Growing): Sentence {
   const { crop, bed } = growing;
@@ -34,18 +30,11 @@ function tasks(growing: Growing): readonly Task[] {
   const facts = crop.outdoors;
   if (planting.start !== "tubers" || planting.inSince !== null || !facts) return [];
   const reckoned = plantingOutDay(growing, facts);
-  const fixed = planting.fixed.start !== null;
-  const guards = { risk: "seed", soilMinC: facts.soilMinC.value } as const;
+  const guards = outdoorGuards(facts);
   const count = planting.amount?.kind === "plants" ? planting.amount.count : 12;
   return [
     plantingTask(growing, "plant", "1", {
-      window: window(
-        reckoned.day,
-        reckoned.day,
-        fixed ? reckoned.day : plus(reckoned.day, MAY_WAIT_DAYS),
-      ),
-      harm: "this week",
-      rhythm: "session",
+      ...startTold(growing, reckoned, guards),
       minutes: 15 + 2 * count,
       kinds: ["lifting"],
       title: { verb: "Plant", object: objectOf(growing), where: "bed" },
@@ -54,12 +43,8 @@ function tasks(growing: Growing): readonly Task[] {
         sign("Shoots are short and stout, and the soil no longer sticks."),
         whyDecided(growing, reckoned, guards),
       ],
-      because: testsTold(growing, reckoned, guards),
-      grounds: reckoned.grounds,
       needs:
         crop.comesUp.kind === "days" && growing.bed?.bags ? ["tubers", "bags and mix"] : ["tubers"],
-      certainty: fixed ? "fixed" : "expected",
-      sets: { planting: planting.key, sowing: growing.sowing, act: "start" },
     }),
   ];
 }

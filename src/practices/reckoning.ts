@@ -1,17 +1,62 @@
 import { sayOdds } from "../climate/frost.ts";
+import type { Outdoors, SettingOut } from "../crops/facts.ts";
+import { type Day, plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import type { Reckoned, Test } from "../growth/starting.ts";
 import { degreesC } from "../quantities/quantity.ts";
 import { type Piece, type Sentence, why } from "./say.ts";
+import { type Telling, window } from "./task.ts";
 
-/** Which loss the frost test guards: raised plants run one risk, seed in the ground another. */
-export type Guards = { readonly risk: "raised" | "seed"; readonly soilMinC: number | null };
+/**
+ * What a day was tested against: the risk (raised plants run one, seed in the ground another), the soil [°C], and
+ * how many weeks from the frost of that risk the crop may begin, negative before it.
+ */
+export type Guards = {
+  readonly risk: "raised" | "seed";
+  readonly soilMinC: number | null;
+  readonly weeks: number;
+};
+
+/** What a start outdoors is tested against. */
+export function outdoorGuards({ soilMinC, weeksFromLastFrost }: Outdoors): Guards {
+  return { risk: "seed", soilMinC: soilMinC.value, weeks: weeksFromLastFrost?.value ?? 0 };
+}
+
+/** What setting raised plants out is tested against. */
+export function settingOutGuards({ soilMinC, weeksFromLastFrost }: SettingOut): Guards {
+  return { risk: "raised", soilMinC: soilMinC?.value ?? null, weeks: weeksFromLastFrost.value };
+}
+
+/** Days that a start outdoors may wait without harm. Source: house rule; two weeks of a short season. */
+const MAY_WAIT_DAYS = 14;
+
+/** What sowing and planting where it is to grow have alike: the day reckoned, fine for two weeks, and how it came about. */
+export function startTold(growing: Growing, reckoned: Reckoned, guards: Guards) {
+  const { planting, sowing } = growing;
+  const fixed = planting.fixed.start !== null;
+  const { day } = reckoned;
+  return {
+    window: window(day, day, fixed ? day : plus(day, MAY_WAIT_DAYS)),
+    harm: "this week",
+    rhythm: "session",
+    because: testsTold(growing, reckoned, guards),
+    grounds: reckoned.grounds,
+    certainty: fixed ? "fixed" : "expected",
+    sets: { planting: planting.key, sowing, act: "start" },
+  } as const satisfies Partial<Telling>;
+}
+
+/** `3 weeks before`, `a week after`. */
+function weeksFrom(weeks: number): string {
+  const size = Math.abs(weeks);
+  return `${size === 1 ? "a week" : `${size} weeks`} ${weeks < 0 ? "before" : "after"}`;
+}
 
 function testTold(growing: Growing, test: Test, guards: Guards): readonly Piece[] {
   const odds = sayOdds(growing.plan.risk[guards.risk], "spring");
   switch (test.ground) {
     case "last frost":
-      return [`With a frost after it in ${odds}, the frost test gives `, { day: test.day }, "."];
+      return frostTold(test.day, odds, guards.weeks);
     case "soil":
       return [
         "The soil is at ",
@@ -29,6 +74,12 @@ function testTold(growing: Growing, test: Test, guards: Guards): readonly Piece[
     default:
       return ["The time of year gives ", { day: test.day }, "."];
   }
+}
+
+function frostTold(day: Day, odds: string, weeks: number): readonly Piece[] {
+  const frost = { day: plus(day, -7 * weeks) };
+  if (weeks === 0) return ["Frost comes after ", frost, ` in ${odds}.`];
+  return ["Frost comes after ", frost, ` in ${odds}; ${weeksFrom(weeks)} that is `, { day }, "."];
 }
 
 /** Each test a day had to pass, as `why` tells it, the one that decided first. */
@@ -53,7 +104,9 @@ export function whyDecided(growing: Growing, reckoned: Reckoned, guards: Guards)
   const odds = sayOdds(growing.plan.risk[guards.risk], "spring");
   switch (last.ground) {
     case "last frost":
-      return why(`Only ${odds} still has a frost worth fearing.`);
+      return guards.weeks < 0
+        ? why(`About ${weeksFrom(guards.weeks)} the usual last frost, as early as it may go in.`)
+        : why(`Only ${odds} still has a frost after this.`);
     case "soil":
       return why(
         "The soil should have warmed to ",

@@ -5,7 +5,7 @@ import { anchorOf, type Growing } from "../growth/growing.ts";
 import { type Reckoned, settingOutDay } from "../growth/starting.ts";
 import { cm } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
-import { testsTold, whyDecided } from "./reckoning.ts";
+import { type Guards, settingOutGuards, testsTold, whyDecided } from "./reckoning.ts";
 import { caution, how, type Sentence, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
@@ -33,11 +33,7 @@ function oldEnough(growing: Growing, out: Reckoned): Reckoned {
   };
 }
 
-function reason(
-  growing: Growing,
-  out: Reckoned,
-  risk: { risk: "raised"; soilMinC: number | null },
-): Sentence {
+function reason(growing: Growing, out: Reckoned, guards: Guards): Sentence {
   const age = out.tests.find((test) => test.ground === "age");
   if (
     age &&
@@ -45,7 +41,7 @@ function reason(
     out.tests.every((test) => test.ground === "age" || test.day < age.day)
   )
     return why("They are only now old enough.");
-  return whyDecided(growing, out, risk);
+  return whyDecided(growing, out, guards);
 }
 
 /** Ten days on, but not past the day that ends a hold. */
@@ -62,7 +58,7 @@ function tasks(growing: Growing): readonly Task[] {
   if (!raised || planting.inSince !== null || !facts || !weather) return [];
   if (planting.start === "seed indoors" && !anchorOf(growing, "start")) return [];
   const out = oldEnough(growing, weather);
-  const risk = { risk: "raised", soilMinC: facts.soilMinC?.value ?? null } as const;
+  const guards = settingOutGuards(facts);
   const fixed = planting.fixed.out !== null;
   const hoops = out.stopped
     ? [
@@ -82,10 +78,10 @@ function tasks(growing: Growing): readonly Task[] {
       say: [
         how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
-        reason(growing, out, risk),
+        reason(growing, out, guards),
         ...hoops,
       ],
-      because: testsTold(growing, out, risk),
+      because: testsTold(growing, out, guards),
       grounds: out.grounds,
       needs: facts.things,
       hangsOn: tasksBehind(growing, "start"),

@@ -5,7 +5,7 @@ import { middle } from "../growth/milestones.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { degreesC } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
-import { testsTold } from "./reckoning.ts";
+import { settingOutGuards, testsTold } from "./reckoning.ts";
 import { how, lengths, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, window } from "./task.ts";
 
@@ -13,12 +13,12 @@ function tasks(growing: Growing): readonly Task[] {
   const { planting, crop } = growing;
   const facts = crop.indoors;
   const out = settingOutDay(growing);
-  if (planting.start !== "seed indoors" || planting.inSince !== null || !facts || !out) return [];
+  if (planting.start !== "seed indoors" || planting.inSince !== null) return [];
+  if (!facts || !crop.settingOut || !out) return [];
   const [least, most] = facts.weeksToSettingOut.value;
   const weeks = middle(facts.weeksToSettingOut.value);
   const given = planting.fixed.start;
   const due = given ?? plus(out.day, -7 * weeks);
-  const risk = { risk: "raised", soilMinC: crop.settingOut?.soilMinC?.value ?? null } as const;
   return [
     plantingTask(growing, "sow indoors", "1", {
       window: given
@@ -42,7 +42,7 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       because: [
         [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
-        ...testsTold(growing, out, risk),
+        ...testsTold(growing, out, settingOutGuards(crop.settingOut)),
       ],
       grounds: given ? ["given"] : allGrounds(out.grounds, ["age"]),
       needs: ["seed", "cells and seed compost"],

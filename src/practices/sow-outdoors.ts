@@ -5,12 +5,9 @@ import type { Growing } from "../growth/growing.ts";
 import { plantingOutDay, type Reckoned } from "../growth/starting.ts";
 import { cm } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
-import { testsTold, whyDecided } from "./reckoning.ts";
+import { outdoorGuards, startTold, whyDecided } from "./reckoning.ts";
 import { how, lengths, type Sentence, sign } from "./say.ts";
-import { objectOf, plantingTask, type Task, window } from "./task.ts";
-
-/** Days that a first sowing may wait without harm. Source: house rule; two weeks of a short season. */
-const MAY_WAIT_DAYS = 14;
+import { objectOf, plantingTask, type Task } from "./task.ts";
 
 /** What a row of seed is sown like, with the day to sow again by where nothing has come up. */
 export function sowingSay(
@@ -58,25 +55,14 @@ function tasks(growing: Growing): readonly Task[] {
   if (planting.start !== "seed outdoors" || planting.inSince !== null || !facts) return [];
   if (growing.sowing > 1) return [];
   const reckoned = plantingOutDay(growing, facts);
-  const fixed = planting.fixed.start !== null;
-  const guards = { risk: "seed", soilMinC: facts.soilMinC.value } as const;
+  const guards = outdoorGuards(facts);
   return [
     plantingTask(growing, "sow outdoors", "1", {
-      window: window(
-        reckoned.day,
-        reckoned.day,
-        fixed ? reckoned.day : plus(reckoned.day, MAY_WAIT_DAYS),
-      ),
-      harm: "this week",
-      rhythm: "session",
+      ...startTold(growing, reckoned, guards),
       minutes: 20,
       title: { verb: "Sow", object: objectOf(growing), where: "bed" },
       say: [...sowingSay(growing, facts, reckoned), whyDecided(growing, reckoned, guards)],
-      because: testsTold(growing, reckoned, guards),
-      grounds: reckoned.grounds,
       needs: planting.under.includes("board") ? ["seed", "a board as long as the row"] : ["seed"],
-      certainty: fixed ? "fixed" : "expected",
-      sets: { planting: planting.key, sowing: growing.sowing, act: "start" },
     }),
   ];
 }

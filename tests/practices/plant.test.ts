@@ -41,9 +41,11 @@ describe("planting potatoes", () => {
     expect(row?.needs).toEqual(["tubers"]);
   });
 
-  test("tells the odds of frost it runs, and the soil's own sign", () => {
+  test("tells how long before the frost it goes in, and the soil's own sign", () => {
     const text = said(PLANT.tasks(potatoes())[0]);
-    expect(text).toContain("why: Only 1 spring in 2 still has a frost worth fearing.");
+    expect(text).toContain(
+      "why: About 2 weeks before the usual last frost, as early as it may go in.",
+    );
     expect(text).toContain("the soil no longer sticks");
   });
 

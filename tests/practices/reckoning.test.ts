@@ -1,11 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { type Reckoned, settingOutDay } from "../../src/growth/starting.ts";
-import { testsTold, whyDecided } from "../../src/practices/reckoning.ts";
+import {
+  type Guards,
+  outdoorGuards,
+  settingOutGuards,
+  startTold,
+  testsTold,
+  whyDecided,
+} from "../../src/practices/reckoning.ts";
 import { isoDay, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { words } from "./told.ts";
 
-const GUARDS = { risk: "raised", soilMinC: 12.8 } as const;
+const GUARDS: Guards = { risk: "raised", soilMinC: 12.8, weeks: 0 };
 
 const reckonedBy = (...tests: Reckoned["tests"]): Reckoned => ({
   day: isoDay("2027-05-21"),
@@ -22,17 +29,23 @@ const FREE = { ground: "place free", day: isoDay("2027-06-10") } as const;
 const tomatoes = (given: Given = {}) => growingOf(QUARRY, "tomato", given);
 const ROUGH = { plan: { site: { ...tomatoes().plan.site, normals: null } } };
 
-const decided = (reckoned: Reckoned, given: Given = {}) =>
-  words([whyDecided(tomatoes(given), reckoned, GUARDS)]);
-const tests = (reckoned: Reckoned, given: Given = {}) =>
-  testsTold(tomatoes(given), reckoned, GUARDS)
+const decided = (reckoned: Reckoned, given: Given = {}, guards = GUARDS) =>
+  words([whyDecided(tomatoes(given), reckoned, guards)]);
+const tests = (reckoned: Reckoned, given: Given = {}, guards = GUARDS) =>
+  testsTold(tomatoes(given), reckoned, guards)
     .map((pieces) => words([{ part: "why", for: "all", pieces }]))
     .join("\n");
 
 describe("the one reason that decided", () => {
   test("is the frost, by its odds", () => {
     expect(decided(reckonedBy(FROST))).toBe(
-      "why: Only 1 spring in 10 still has a frost worth fearing.",
+      "why: Only 1 spring in 10 still has a frost after this.",
+    );
+  });
+
+  test("is the frost still to come, for what may go in before it", () => {
+    expect(decided(reckonedBy(FROST), {}, { ...GUARDS, weeks: -3 })).toBe(
+      "why: About 3 weeks before the usual last frost, as early as it may go in.",
     );
   });
 
@@ -71,8 +84,17 @@ describe("the tests a day had to pass", () => {
     expect(tests(reckonedBy(FROST, GIVEN, SOIL)).split("\n")).toEqual([
       "why: The plan asks for 8 June or later.",
       "why: The soil is at 55 °F from about 25 May.",
-      "why: With a frost after it in 1 spring in 10, the frost test gives 21 May.",
+      "why: Frost comes after 21 May in 1 spring in 10.",
     ]);
+  });
+
+  test("count the weeks from the frost that the crop may go in before, or waits after", () => {
+    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, risk: "seed", weeks: -2 })).toBe(
+      "why: Frost comes after 4 June in 1 spring in 2; 2 weeks before that is 21 May.",
+    );
+    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, weeks: 1 })).toBe(
+      "why: Frost comes after 14 May in 1 spring in 10; a week after that is 21 May.",
+    );
   });
 
   test("tell when the place is free", () => {
@@ -86,6 +108,36 @@ describe("the tests a day had to pass", () => {
   test("tell the stop day first where the hold ended there", () => {
     const held = { ...reckonedBy(SOIL), stop: isoDay("2027-06-11"), stopped: true };
     expect(tests(held).split("\n")[0]).toBe("why: It is held no later than 11 June.");
+  });
+});
+
+describe("what a start is tested against", () => {
+  const { crop } = tomatoes();
+  const beet = growingOf(QUARRY, "beet");
+
+  test("is the risk for seed outdoors, and for raised plants the higher one", () => {
+    expect(beet.crop.outdoors && outdoorGuards(beet.crop.outdoors)).toMatchObject({
+      risk: "seed",
+      weeks: -3,
+    });
+    expect(crop.settingOut && settingOutGuards(crop.settingOut)).toMatchObject({
+      risk: "raised",
+      weeks: 0,
+    });
+  });
+
+  test("gives a start two weeks, and none where the gardener fixed the day", () => {
+    const { day } = reckonedBy(FROST);
+    expect(startTold(beet, reckonedBy(FROST), GUARDS)).toMatchObject({
+      window: { earliest: day, due: day, latest: isoDay("2027-06-04") },
+      certainty: "expected",
+      sets: { act: "start" },
+    });
+    const planting = { ...beet.planting, fixed: { start: day, out: null } };
+    expect(startTold({ ...beet, planting }, reckonedBy(FROST), GUARDS)).toMatchObject({
+      window: { latest: day },
+      certainty: "fixed",
+    });
   });
 });
 

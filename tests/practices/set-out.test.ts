@@ -36,8 +36,8 @@ describe("setting tomatoes out", () => {
 
   test("tells the odds", () => {
     const [task] = SET_OUT.tasks(tomatoes());
-    expect(said(task)).toContain("Only 1 spring in 10 still has a frost worth fearing.");
-    expect(told(task)).toContain("the frost test gives 21 May");
+    expect(said(task)).toContain("Only 1 spring in 10 still has a frost after this.");
+    expect(told(task)).toContain("Frost comes after 21 May in 1 spring in 10.");
   });
 
   test("waits for plants sown late to be old enough", () => {
