@@ -83,14 +83,18 @@ export function midway(a: Day, b: Day): Day {
 
 /** The earliest of some days. Throws when there are none. */
 export function earliest(...days: readonly Day[]): Day {
-  if (days.length === 0) throw new RangeError("no days");
-  return Math.min(...days) as Day;
+  let [first] = days;
+  if (first === undefined) throw new RangeError("no days");
+  for (const day of days) if (day < first) first = day;
+  return first;
 }
 
 /** The latest of some days. Throws when there are none. */
 export function latest(...days: readonly Day[]): Day {
-  if (days.length === 0) throw new RangeError("no days");
-  return Math.max(...days) as Day;
+  let [last] = days;
+  if (last === undefined) throw new RangeError("no days");
+  for (const day of days) if (day > last) last = day;
+  return last;
 }
 
 /** ISO 8601, `2027-05-06`. */

@@ -88,9 +88,13 @@ export function roundMinutes(minutes: number): number {
   return MINUTES.find((known) => known >= minutes) ?? 60;
 }
 
+const slugs = new Map<string, string>();
+
 /** A practice's name as ids have it: `harden-off`. */
 export function slugOf(practice: string): string {
-  return practice.replaceAll(" ", "-");
+  const slug = slugs.get(practice) ?? practice.replaceAll(" ", "-");
+  slugs.set(practice, slug);
+  return slug;
 }
 
 /** A window with its ends put in order round the due day. */

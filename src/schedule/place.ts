@@ -57,6 +57,7 @@ function inGroups(tasks: readonly Task[]): readonly Group[] {
 
 /** The window all of a group can keep: the latest start, the earliest end, but never an end before its start. */
 function common(group: Group): Window {
+  if (group.length === 1) return group[0].window;
   const from = latest(...group.map((task) => task.window.earliest));
   const to = latest(from, earliest(...group.map((task) => task.window.latest)));
   const due = earliest(to, latest(from, group[0].window.due));
@@ -79,6 +80,7 @@ function stillTold(group: Group, choice: Choice, { standing, household }: Placin
 /** The window, beginning no sooner than the days of what must come before. */
 function inOrder(group: Group, window: Window, days: Placing["days"]): Window {
   const before = group.flatMap((task) => task.after.flatMap((id) => days.get(id) ?? []));
+  if (before.length === 0) return window;
   const from = latest(window.earliest, ...before);
   return {
     ...window,

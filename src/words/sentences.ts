@@ -15,8 +15,19 @@ export type Voice = {
   readonly nameOf: (person: string) => string;
 };
 
-/** The voice of a plan's household, or of those who only read along. */
+/** Voices by plan. A memo, nothing more. */
+const voices = new WeakMap<Plan, Partial<Record<Audience, Voice>>>();
+
+/** The voice of a plan's household, or of those who only read along; one for each plan. */
 export function voiceOf(plan: Plan, audience: Audience): Voice {
+  const known = voices.get(plan) ?? {};
+  const voice = known[audience] ?? newVoice(plan, audience);
+  known[audience] = voice;
+  voices.set(plan, known);
+  return voice;
+}
+
+function newVoice(plan: Plan, audience: Audience): Voice {
   const names = new Map(plan.people.map((person) => [person.key, person.name]));
   return { measures: plan.measures, audience, nameOf: (key) => names.get(key) ?? key };
 }
@@ -52,11 +63,26 @@ export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
   return said.trim();
 }
 
+type Said = Record<Part, string>;
+
+/** What sentences were put into, by voice: titles, texts and sessions ask for the same ones. A memo, nothing more. */
+const memo = new WeakMap<Voice, WeakMap<readonly Sentence[], Said>>();
+
 /** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
 export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
-  const said: string[] = [];
-  for (const sentence of sentences)
-    if (sentence.part === part && (sentence.for === "all" || voice.audience === "household"))
-      said.push(sayPieces(sentence.pieces, voice));
-  return said.join(" ");
+  const known = memo.get(voice) ?? new WeakMap<readonly Sentence[], Said>();
+  memo.set(voice, known);
+  const said = known.get(sentences) ?? sayAll(sentences, voice);
+  known.set(sentences, said);
+  return said[part];
+}
+
+function sayAll(sentences: readonly Sentence[], voice: Voice): Said {
+  const said: Said = { how: "", sign: "", why: "", caution: "" };
+  for (const sentence of sentences) {
+    if (sentence.for !== "all" && voice.audience !== "household") continue;
+    const text = sayPieces(sentence.pieces, voice);
+    said[sentence.part] = said[sentence.part] === "" ? text : `${said[sentence.part]} ${text}`;
+  }
+  return said;
 }
