@@ -26,8 +26,18 @@ import { seasonEvent } from "./words/open.ts";
 
 export type { Horizon } from "./schedule/horizon.ts";
 
-/** A garden: its years' plans in year order, not empty, all of one garden id. */
-export type Garden = { readonly id: string; readonly plans: readonly Plan[] };
+/** Each task's due day, by id, on this site in a mean year. */
+export type Usual = Readonly<Record<string, Day>>;
+
+/**
+ * A garden: its years' plans in year order, not empty, all of one garden id. `usual` is what `usualOf` gave for these
+ * plans, where that is at hand; it costs as much as a telling and changes only when a plan does.
+ */
+export type Garden = {
+  readonly id: string;
+  readonly plans: readonly Plan[];
+  readonly usual?: Usual;
+};
 
 /** What a garden is told: every task on its day, the events made of them, and what to remember for the next time. */
 export type Told = {
@@ -50,7 +60,8 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
     garden.plans.flatMap((plan) => plan.diary),
     garden.plans,
   );
-  const placed = years(joined(garden.plans), facts, standing);
+  const usual = garden.usual ?? usualOf(garden);
+  const placed = oneAfterAnother(joined(garden.plans), { facts, standing, usual });
   const shown = placed.filter((each) => each.day >= horizon.firstDay);
   const plan = wholeGarden(garden.plans, horizon.firstDay);
   const events = [
@@ -58,6 +69,13 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
     seasonEvent(plan, horizon.firstDay),
   ];
   return { placed, events, standing: remember(placed, events) };
+}
+
+/** The same years without diary, absences and anything told before: what is usual here. */
+export function usualOf(garden: Garden): Usual {
+  const mean = joined(garden.plans).map((plan) => ({ ...plan, away: [] }));
+  const placed = oneAfterAnother(mean, { facts: [], standing: {}, usual: {} });
+  return Object.fromEntries(placed.map(({ task }) => [task.id, task.window.due]));
 }
 
 /** Plans in which each planting that follows one of an earlier year names it by its key. */
@@ -69,26 +87,11 @@ function joined(plans: readonly Plan[]): readonly Plan[] {
   return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
 }
 
-/** All years' tasks on their days, beside the same years without diary and absences for what is usual. */
-function years(
-  plans: readonly Plan[],
-  facts: readonly Fact[],
-  standing: Standing,
-): readonly Placed[] {
-  const away = plans.some((plan) => plan.away.length > 0);
-  const plain = !away && facts.length === 0 && Object.keys(standing).length === 0;
-  const mean = plans.map((plan) => ({ ...plan, away: [] }));
-  const usual = oneAfterAnother(mean, { facts: [], standing: {}, usual: new Map() });
-  const due = new Map(usual.map(({ task }) => [task.id, task.window.due]));
-  if (plain) return usual.map((each) => ({ ...each, usual: each.task.window.due }));
-  return oneAfterAnother(plans, { facts, standing, usual: due });
-}
-
 /** What years are told by: the diary, what was told before, and each task's usual due day. */
 type Given = {
   readonly facts: readonly Fact[];
   readonly standing: Standing;
-  readonly usual: ReadonlyMap<string, Day>;
+  readonly usual: Usual;
 };
 
 /** Each year's plan in year order; people have their hours but once, and what ended last year frees its place this year. */

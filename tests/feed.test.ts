@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Day, plus } from "../src/days/day.ts";
 import { startOf } from "../src/days/instants.ts";
-import { type Garden, horizonAt, type Told, tell } from "../src/feed.ts";
+import { type Garden, horizonAt, type Told, tell, usualOf } from "../src/feed.ts";
 import { ALONE, gardenOf, isoDay, planOf, QUARRY, tellOf } from "./gardens.ts";
 
 const on = "2027-01-01";
@@ -170,6 +170,16 @@ describe("the telling", () => {
     const copy: Garden = JSON.parse(JSON.stringify(garden));
     const horizon = horizonAt(garden, startOf(isoDay(on), "America/Denver"));
     expect(tell(copy, horizon, {})).toEqual(tell(garden, horizon, {}));
+  });
+
+  test("comes out the same with its usual days at hand as reckoning them again", () => {
+    const garden = gardenOf(
+      QUARRY.replace("people:", "away:\n  - everybody, 1 May to 12 May\npeople:"),
+    );
+    const horizon = horizonAt(garden, Date.UTC(2027, 2, 1));
+    const usual = usualOf(garden);
+    expect(tell({ ...garden, usual }, horizon, {})).toEqual(tell(garden, horizon, {}));
+    expect(usualOf(gardenOf(QUARRY))).toEqual(usual);
   });
 
   test("says how this season stands against a usual one", () => {

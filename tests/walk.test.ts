@@ -63,7 +63,7 @@ const placing = (tasks: readonly Task[]): readonly Placed[] =>
     household,
     standing: {},
     done: new Map(),
-    usual: new Map(),
+    usual: {},
     load: new Map(),
     days: new Map(),
   });

@@ -29,7 +29,7 @@ export type Placing = {
   readonly household: Household;
   readonly standing: Standing;
   readonly done: Done;
-  readonly usual: ReadonlyMap<string, Day>;
+  readonly usual: Readonly<Record<string, Day>>;
   readonly load: Load;
   /** Days of the tasks placed so far, by id; added to as they are placed, so that none comes before what must come first. */
   readonly days: Map<string, Day>;
@@ -128,7 +128,7 @@ function placedOn(task: Task, { usual }: Placing, on: On): Placed {
     window: on.window ?? task.window,
     people: on.people,
     at: on.at ?? null,
-    usual: usual.get(task.id) ?? null,
+    usual: usual[task.id] ?? null,
     done: on.done ?? null,
     note: on.note ?? null,
   };

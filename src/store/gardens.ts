@@ -1,6 +1,6 @@
+import type { Garden, Usual } from "../feed.ts";
 import type { Standing } from "../schedule/placed.ts";
 import type { Event } from "../words/event.ts";
-import { pack, unpack } from "./bytes.ts";
 import { type PlanRow, planOf, plansInForce, type SavedPlan } from "./plans.ts";
 
 /** What something was made from: the garden's revision, the code, and the instant [ms] its horizon ends. */
@@ -9,7 +9,8 @@ export type MadeFrom = { readonly revision: number; readonly code: string; reado
 /**
  * A garden's record with its plans in force, in year order. `revision` rises with every change of plans or diary,
  * `changedAt` [ms since 1970 UTC] is the newest of them; `standing` is what each task was last told as; `told` are
- * the events last made, as the store keeps them, null where none ever were.
+ * the events last made, as JSON, null where none ever were; `usual` is null where it was never
+ * reckoned from the plans now in force.
  */
 export type StoredGarden = {
   readonly id: string;
@@ -18,13 +19,16 @@ export type StoredGarden = {
   readonly origin: string;
   readonly standing: Standing;
   readonly standingVersion: number;
-  readonly told: (MadeFrom & { readonly packed: string }) | null;
+  readonly usual: Usual | null;
+  readonly told: (MadeFrom & { readonly events: string }) | null;
   readonly plans: readonly SavedPlan[];
 };
 
-type GardenRow = Omit<StoredGarden, "standing" | "told" | "plans"> & {
+type GardenRow = Omit<StoredGarden, "standing" | "usual" | "told" | "plans"> & {
+  readonly usual: string | null;
+  readonly usualOf: string | null;
   readonly standing: string;
-  readonly packed: string | null;
+  readonly events: string | null;
   readonly madeRevision: number;
   readonly madeCode: string;
   readonly madeUntil: number;
@@ -35,7 +39,8 @@ export function gardenStatements(db: D1Database, garden: string): readonly D1Pre
   const record = db
     .prepare(
       `SELECT id, revision, changed_at AS changedAt, origin, standing, standing_version AS standingVersion,
-          events AS packed, events_revision AS madeRevision, events_code AS madeCode, events_until AS madeUntil
+          usual, usual_of AS usualOf,
+          events, events_revision AS madeRevision, events_code AS madeCode, events_until AS madeUntil
         FROM gardens WHERE id = ?1`,
     )
     .bind(garden);
@@ -47,15 +52,37 @@ export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden 
   const record = results[0]?.results[0] as GardenRow | undefined;
   const rows = (results[1]?.results ?? []) as PlanRow[];
   if (!record || rows.length === 0) return null;
-  const { packed, madeRevision, madeCode, madeUntil, standing, ...rest } = record;
+  const { events, madeRevision, madeCode, madeUntil, standing, usual, usualOf, ...rest } = record;
+  const plans = rows.map(planOf);
+  const holds = usual !== null && usualOf === readingsOf(plans);
   const made = { revision: madeRevision, code: madeCode, until: madeUntil };
-  const told = packed === null ? null : { ...made, packed };
-  return { ...rest, standing: JSON.parse(standing), told, plans: rows.map(planOf) };
+  const told = events === null ? null : { ...made, events };
+  const known = { standing: JSON.parse(standing), usual: holds ? JSON.parse(usual) : null };
+  return { ...rest, ...known, told, plans };
+}
+
+/** Which readings of which plans: what the usual days hang on and nothing else. */
+function readingsOf(plans: readonly SavedPlan[]): string {
+  return plans.map(({ year, version, readBy }) => `${year}.${version} ${readBy}`).join(", ");
+}
+
+/** Keeps the usual days reckoned from the garden's plans; of no account once another plan is in force. */
+export async function keepUsual(db: D1Database, garden: StoredGarden, usual: Usual): Promise<void> {
+  await db
+    .prepare("UPDATE gardens SET usual = ?2, usual_of = ?3 WHERE id = ?1")
+    .bind(garden.id, JSON.stringify(usual), readingsOf(garden.plans))
+    .run();
+}
+
+/** The garden as the core takes it. */
+export function gardenIn({ id, plans, usual }: StoredGarden): Garden {
+  const garden = { id, plans: plans.map(({ plan }) => plan) };
+  return usual === null ? garden : { ...garden, usual };
 }
 
 /** The garden's events as they were last told; null where none ever were. */
 export function eventsIn({ told }: StoredGarden): readonly Event[] | null {
-  return told && (JSON.parse(unpack(told.packed)) as readonly Event[]);
+  return told && (JSON.parse(told.events) as readonly Event[]);
 }
 
 /** A garden and every link of it that was revoked, or null where there is no such garden. */
@@ -97,7 +124,7 @@ export async function keepTold(
     )
     .bind(
       ...[garden.id, text, garden.standingVersion, garden.revision],
-      ...[raise, pack(JSON.stringify(events)), code, until],
+      ...[raise, JSON.stringify(events), code, until],
     )
     .run();
   return done.meta.changes > 0;

@@ -5,7 +5,7 @@ import type { Told } from "../feed.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
-import type { StoredGarden } from "../store/gardens.ts";
+import { gardenIn, type StoredGarden } from "../store/gardens.ts";
 import type { Event } from "../words/event.ts";
 import { sayPieces, voiceOf } from "../words/sentences.ts";
 import type { Job, TaskPart } from "./pages.tsx";
@@ -23,7 +23,7 @@ export type Telling = {
 
 /** The garden as it is told at this instant; nothing of it is kept. */
 export function tellNow({ shell, stored }: Telling): Told {
-  const garden = { id: stored.id, plans: stored.plans.map(({ plan }) => plan) };
+  const garden = gardenIn(stored);
   const horizon = shell.core.horizonAt(garden, shell.now());
   return shell.core.tell(garden, horizon, stored.standing);
 }

@@ -1,6 +1,8 @@
 import { sayProblem } from "../problems/problem.ts";
+import { openGarden } from "../store/gardens.ts";
 import { type Saving, savedPlan, savePlan } from "../store/plans.ts";
 import { json, notFound, plain } from "./answers.ts";
+import { usualIn } from "./render.ts";
 import type { Shell } from "./shell.ts";
 
 const KIB = 1024;
@@ -47,13 +49,16 @@ export async function answerPublish(shell: Shell, year: Year, request: Request):
 
 type Wanted = Year & Sent & Pick<Saving, "base" | "origin">;
 
-async function save({ db, core, code, now }: Shell, wanted: Wanted): Promise<Response> {
+async function save(shell: Shell, wanted: Wanted): Promise<Response> {
+  const { db, core, code, now } = shell;
   const { garden, year, text, file, beside, base } = wanted;
   const { plan, problems } = core.readPlan(text, { garden, file, beside });
   if (plan === null) return json(422, { problems: problems.map(sayProblem) });
   if (plan.year !== year) return json(422, { problems: [wrongYear(file, plan.year, year)] });
   const version = await savePlan(db, { ...wanted, plan, readBy: code, savedAt: now() });
   if (version === null) return refused(await savedPlan(db, garden, year));
+  const opened = await openGarden(db, garden);
+  if (opened) await usualIn(shell, opened.stored);
   return json(
     base === 0 ? 201 : 200,
     { version, doubts: problems.map(sayProblem) },

@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import type { Usual } from "../feed.ts";
 import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment } from "../links/segment.ts";
@@ -9,7 +10,14 @@ import {
   staleGardens,
   storeFeed,
 } from "../store/feeds.ts";
-import { eventsIn, keepTold, type MadeFrom, type StoredGarden } from "../store/gardens.ts";
+import {
+  eventsIn,
+  gardenIn,
+  keepTold,
+  keepUsual,
+  type MadeFrom,
+  type StoredGarden,
+} from "../store/gardens.ts";
 import { keepReading } from "../store/plans.ts";
 import type { Event } from "../words/event.ts";
 import type { Shell } from "./shell.ts";
@@ -103,7 +111,7 @@ async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<
   const events = eventsIn(stored);
   if (stored.told && events && !isStale(shell, stored.revision, stored.told))
     return { garden: stored, events, until: stored.told.until, now };
-  const garden = { id: stored.id, plans: stored.plans.map((saved) => saved.plan) };
+  const garden = { ...gardenIn(stored), usual: await usualIn(shell, stored) };
   const horizon = shell.core.horizonAt(garden, now);
   const told = shell.core.tell(garden, horizon, stored.standing);
   const kept = await keepTold(shell.db, stored, {
@@ -112,6 +120,14 @@ async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<
     until: horizon.until,
   });
   return kept ? { garden: stored, events: told.events, until: horizon.until, now } : null;
+}
+
+/** The usual days of the plans in force: as they were kept, else reckoned now and kept. */
+export async function usualIn({ db, core }: Shell, stored: StoredGarden): Promise<Usual> {
+  if (stored.usual !== null) return stored.usual;
+  const usual = core.usualOf(gardenIn(stored));
+  await keepUsual(db, stored, usual);
+  return usual;
 }
 
 type At = {

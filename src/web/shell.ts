@@ -1,7 +1,7 @@
 import type { FeedChoice } from "../calendar/choose.ts";
 import type { Ledger } from "../calendar/ledger.ts";
 import type { Writing } from "../calendar/write.ts";
-import type { Garden, Horizon, Told } from "../feed.ts";
+import type { Garden, Horizon, Told, Usual } from "../feed.ts";
 import { keyFrom } from "../links/mac.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Problem } from "../problems/problem.ts";
@@ -22,6 +22,7 @@ export type Core = {
     at: PlanAt,
   ): { readonly plan: Plan | null; readonly problems: readonly Problem[] };
   horizonAt(garden: Garden, instant: number): Horizon;
+  usualOf(garden: Garden): Usual;
   tell(garden: Garden, horizon: Horizon, standing: Standing): Told;
   choose(events: readonly Event[], choice: FeedChoice): readonly Event[];
   writeCalendar(writing: Writing): { readonly text: string; readonly ledger: Ledger };

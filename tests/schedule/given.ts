@@ -108,7 +108,7 @@ export function placingOf(
     household: householdOf(people, away),
     standing: {},
     done: new Map(),
-    usual: new Map(),
+    usual: {},
     load: new Map(),
     days: new Map(),
     ...given,

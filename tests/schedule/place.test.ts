@@ -91,7 +91,7 @@ describe("placing", () => {
   });
 
   test("tells the usual day where a usual year has one", () => {
-    const usual = new Map([["2027/beet/thin/1", inDays(-9)]]);
+    const usual = { "2027/beet/thin/1": inDays(-9) };
     expect(place([taskOf()], placingOf([], [], { usual }))[0]?.usual).toBe(inDays(-9));
     expect(place([taskOf()], placingOf([]))[0]?.usual).toBeNull();
   });

@@ -1,11 +1,14 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
+import type { Day } from "../../src/days/day.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Standing } from "../../src/schedule/placed.ts";
 import {
   eventsIn,
+  gardenIn,
   isOpen,
   keepTold,
+  keepUsual,
   openGarden,
   revoke,
   type StoredGarden,
@@ -60,6 +63,21 @@ describe("a garden's record", () => {
     const after = await stored("hill");
     expect(after.told).toMatchObject({ revision: before.revision, code: "code 2", until: 7 });
     expect(eventsIn(after)).toEqual(events);
+  });
+
+  test("keeps the usual days of its plans, of no account once another plan is in force", async () => {
+    await makeGarden("glen");
+    const usual = { "2027/beet/thin/1": 20950 as Day };
+    await keepUsual(env.DB, await stored("glen"), usual);
+    const kept = await stored("glen");
+    expect([kept.usual, gardenIn(kept).usual]).toEqual([usual, usual]);
+    const plan = { name: "glen", year: 2028 } as unknown as Plan;
+    const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+    const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
+    await savePlan(env.DB, { garden: "glen", year: 2028, base: 0, ...from, ...at });
+    const after = await stored("glen");
+    expect(after.usual).toBeNull();
+    expect(gardenIn(after)).toEqual({ id: "glen", plans: after.plans.map((saved) => saved.plan) });
   });
 
   test("refuses a standing told before another was kept", async () => {

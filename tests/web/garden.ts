@@ -123,6 +123,7 @@ export const core: Core = {
   readPlan,
   choose,
   writeCalendar,
+  usualOf: () => ({}),
   horizonAt: (_, instant) => {
     const today = Math.floor(instant / MS_PER_DAY) as Day;
     const openDays = { "": plus(today, 1) };

@@ -50,6 +50,18 @@ describe("writing a feed", () => {
     expect(await textOf("meadow")).toContain("END:VCALENDAR");
   });
 
+  test("reckons the usual year when a plan is saved, and again only after a deploy", async () => {
+    const usualOf = vi.fn(core.usualOf);
+    const watched = { ...shell, core: { ...core, usualOf } };
+    await publish(watched, "orchard");
+    await render(watched, "orchard", keyOf("orchard"));
+    await render(watched, "orchard", keyOf("orchard", "warnings.ics"));
+    expect(usualOf).toHaveBeenCalledTimes(1);
+    await render({ ...watched, code: "code 2" }, "orchard", "stale");
+    await render({ ...watched, code: "code 2" }, "orchard", keyOf("orchard", "household.ics"));
+    expect(usualOf).toHaveBeenCalledTimes(2);
+  });
+
   test("tells the garden again when a plan is saved meanwhile", async () => {
     await publish(shell, "brook");
     let saved = false;

@@ -10,7 +10,10 @@ CREATE TABLE gardens (
   -- What each task was last told as.
   standing TEXT NOT NULL DEFAULT '{}',
   standing_version INTEGER NOT NULL DEFAULT 0,
-  -- The events last told, gzipped, as base64 text, and what they were made from; every feed filters them.
+  -- Each task's usual day, and the readings of plans it was reckoned from.
+  usual TEXT,
+  usual_of TEXT,
+  -- The events last told as JSON, and what they were made from; every feed filters them.
   events TEXT,
   events_revision INTEGER,
   events_code TEXT,
