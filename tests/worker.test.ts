@@ -2,7 +2,11 @@ import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test"
 import { env, exports } from "cloudflare:workers";
 import { expect, test, vi } from "vitest";
 import { keyFrom, pathOf } from "../src/links/mac.ts";
+import type { Role } from "../src/links/segment.ts";
 import worker from "../src/worker.ts";
+import { faultsOf } from "./strict.ts";
+
+const SECRET = "a secret for tests, of more than 32 characters";
 
 const PLAN = `garden: Quarry Lane
 year: 2027
@@ -14,7 +18,7 @@ crops:
 `;
 
 async function addressOf(role: "keeper" | "owner", rest: string): Promise<string> {
-  const key = await keyFrom("a secret for tests, of more than 32 characters");
+  const key = await keyFrom(SECRET);
   const path = await pathOf({ garden: "quarry-lane", role, person: null, serial: 1 }, key);
   return `https://garden.example${path}${rest}`;
 }
@@ -70,4 +74,45 @@ test("without a secret nothing is answered, rather than links that anybody could
   expect(answer.status).toBe(503);
   expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
   said.mockRestore();
+});
+
+const LANE = `garden: Lane
+year: 2027
+place: { clock: America/Denver, last frost: about 6 May, first frost: about 2 Oct }
+people:
+  Quillon: { gardens: Wed 18-19, home: weekdays from 17:30 }
+  Zebedea: { gardens: Sun 10-12, home: every day but Tue }
+away:
+  - Zebedea, 19 to 23 Jun
+beds:
+  Top bed: { is: 12 x 4 ft, crops: ["carrot: 3 rows, under a board", "tomato: 6 plants", "beet: 2 rows"] }
+`;
+
+const FEEDS = {
+  owner: ["sessions.ics", "tasks.ics", "household.ics", "bed/top-bed.ics", "warnings.ics"],
+  helper: ["sessions.ics", "tasks.ics", "bed/top-bed.ics", "quiet/sessions.ics"],
+  reader: ["tasks.ics", "bed/top-bed.ics", "warnings.ics", "quiet/tasks.ics"],
+} as const;
+
+test("every feed of every link is without a fault, and a reader's tells of nobody", async () => {
+  const garden = "lane";
+  const key = await keyFrom(SECRET);
+  const at = async (role: Role, person: string | null) =>
+    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
+  const body = JSON.stringify({ text: LANE, file: "plans/lane/2027.yaml" });
+  const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
+  const made = await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
+  expect(made.status).toBe(201);
+  for (const role of ["owner", "helper", "reader"] as const) {
+    const base = await at(role, role === "helper" ? "quillon" : null);
+    for (const feed of FEEDS[role]) {
+      const answer = await exports.default.fetch(`${base}${feed}`);
+      const bytes = new Uint8Array(await answer.arrayBuffer());
+      expect(answer.status, `${role} ${feed}`).toBe(200);
+      expect(faultsOf(bytes), `${role} ${feed}`).toEqual([]);
+      const text = new TextDecoder().decode(bytes).replaceAll("\r\n ", "");
+      if (role === "reader")
+        expect(text).not.toMatch(/quillon|zebedea|helper-|owner-|T\d{6}Z\r\nDTEND/i);
+    }
+  }
 });
