@@ -1,6 +1,5 @@
 import { cropNamed, cropNames } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
-import type { Place } from "../problems/problem.ts";
 import { type PlantingReading, readDays, readStart } from "./begin.ts";
 import { tell } from "./codes.ts";
 import { daysUnder, readAmount, readCovers, readRepeat, readWithout } from "./details.ts";
@@ -51,7 +50,7 @@ function readPlanting(
   const written = wordsUnder(tree, "crop");
   if (written === null) return null;
   const crop = cropOfWords(written, reading);
-  const key = nameOf(identity(tree, crop?.key ?? written.text));
+  const key = nameOf(identity(tree, written, crop));
   if (key === null) return null;
   const what = wordsUnder(tree, "name")?.text ?? written.text;
   const start = readStart(tree, crop, { what, reading });
@@ -83,11 +82,20 @@ function readPlanting(
 }
 
 /** `was:`, else `name:`, else crop and variety. */
-function identity(tree: Tree, crop: string): Words {
+function identity(tree: Tree, written: Words, crop: Crop | null): Words {
   const named = wordsUnder(tree, "was") ?? wordsUnder(tree, "name");
-  if (named) return named;
-  const at: Place = wordsUnder(tree, "crop")?.at ?? tree.at;
-  return wordsAt([crop, wordsUnder(tree, "variety")?.text ?? ""].join(" ").trim(), at);
+  if (named) return crop ? asKeyed(named, crop) : named;
+  const variety = wordsUnder(tree, "variety")?.text ?? "";
+  return wordsAt(`${crop?.key ?? written.text} ${variety}`.trim(), written.at);
+}
+
+/** A name that begins with its crop's, as any of the trade has it, begins with the one in the key: `was: beetroot` was `beet`. */
+function asKeyed(named: Words, crop: Crop): Words {
+  const parts = named.text.trim().split(/[\s,:]+/);
+  for (let count = parts.length; count > 0; count--)
+    if (cropNamed(parts.slice(0, count).join(" ")) === crop)
+      return wordsAt([crop.key, ...parts.slice(count)].join(" "), named.at);
+  return named;
 }
 
 function cropOfWords(words: Words, { told }: Telling): Crop | null {

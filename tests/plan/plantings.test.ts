@@ -43,6 +43,18 @@ describe("plantings", () => {
     expect(planting("{crop: carrot, name: late roots, was: summer roots}").name).toBe("late roots");
   });
 
+  it("keep their key with was, where the first name was a crop's in any name of the trade", () => {
+    expect(planting("{crop: beet, name: red ones, was: beetroot}").key).toBe(
+      planting("beetroot").key,
+    );
+    expect(planting("{crop: carrot, name: roots, was: 'carrots, long orange'}").key).toBe(
+      planting("carrots: long orange").key,
+    );
+    expect(planting("{crop: beet, name: late, was: beetroot patch}").key).toBe(
+      planting("{crop: beet, name: beetroot patch}").key,
+    );
+  });
+
   it("keep their key whatever bed, order and days they get", () => {
     const keys = (crops: string) =>
       planOf(least(crops))
