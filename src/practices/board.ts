@@ -60,7 +60,7 @@ function tasks(growing: Growing): readonly Task[] {
       [
         "Sown ",
         { day: start.day },
-        ", likely up about ",
+        up.seen ? ", up on " : ", likely up about ",
         { day: up.usual },
         "; off by day 21 whatever shows, ",
         { day: stop },
@@ -81,7 +81,9 @@ function tasks(growing: Growing): readonly Task[] {
             "Take the board away for good the evening you see the first green, then keep the row damp.",
           ),
           sign("The first bent green threads show, even a few."),
-          why("Sown ", { day: start.day }, ", so green is likely now."),
+          up.seen
+            ? why("Green was seen on ", { day: up.usual }, ".")
+            : why("Sown ", { day: start.day }, ", so green is likely now."),
         ]
       : [
           how("Take the board off now and keep the row damp each day it is dry."),

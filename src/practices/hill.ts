@@ -12,6 +12,8 @@ const INCH = 2.54;
 const SETTLES = 1.1;
 /** Shoots that stand so tall [in] are buried but for their tops, so one lift is at most this. */
 const MOST_LIFT_IN = 4;
+/** A row is hilled so often, each time by the same part of the whole. Source: common practice. */
+const ROW_TIMES = 2;
 /** Days that shoots may wait before they flop or tubers green. Source: house rule. */
 const MAY_WAIT_DAYS = 5;
 
@@ -57,10 +59,10 @@ function howMuch(growing: Growing, lifts: readonly Lift[], index: number): Sente
   const { bed, crop } = growing;
   const lift = lifts[index];
   if (!lift || !bed?.bags) {
-    const total = crop.hilling?.rowTotalCm.value ?? [15, 20];
+    const [least, most] = crop.hilling?.rowTotalCm.value ?? [15, 20];
     return how(
-      "Draw up half of ",
-      lengths(total),
+      "Draw up ",
+      lengths([least / ROW_TIMES, most / ROW_TIMES]),
       " of loose soil along the row, from both sides.",
     );
   }
@@ -93,7 +95,7 @@ function tasks(growing: Growing): readonly Task[] {
         rim,
       )
     : [];
-  const times = bed?.bags ? lifts.length : 2;
+  const times = bed?.bags ? lifts.length : ROW_TIMES;
   const upDays = crop.comesUp.kind === "days" ? middle(crop.comesUp.days.value) : 0;
   const firstDays = middle(facts.firstDaysAfterPlanting.value);
   const first = seen ? plus(seen.day, firstDays - upDays) : plus(start.day, firstDays);

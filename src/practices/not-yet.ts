@@ -37,7 +37,11 @@ function tasks(growing: Growing): readonly Task[] {
       minutes: 5,
       title: { verb: "Not yet:", object: objectOf(growing), where: null },
       say: [
-        how("However warm the weekend, keep them in. The day looks like ", { day: out.day }, "."),
+        how(
+          "However warm the weekend, don't plant them out yet. The day looks like ",
+          { day: out.day },
+          ".",
+        ),
         why(
           `${capital(odds)} has a frost after today, and the soil is near `,
           { quantity: degreesC(soil) },

@@ -6,18 +6,19 @@ import { how, lengths, type Sentence, sign } from "./say.ts";
 import { objectOf, plantingTask, type Task } from "./task.ts";
 
 function howPlanted(growing: Growing): Sentence {
-  const { crop, bed } = growing;
+  const { crop, bed, planting } = growing;
   const { hilling, outdoors } = crop;
+  const up = planting.sproutedFirst ? "shoots up" : "eyes up";
   if (bed?.bags && hilling)
     return how(
       "Lay ",
       lengths(hilling.bagStartCm.value),
-      " of mix in each bag, set the tubers on it with their shoots up, and cover with ",
+      ` of mix in each bag, set the tubers on it with their ${up}, and cover with `,
       lengths(hilling.bagCoverCm.value),
       ". Water.",
     );
   return how(
-    "Set them shoots up, ",
+    `Set them ${up}, `,
     lengths(outdoors?.depthCm.value ?? [10, 10]),
     " deep and ",
     lengths(outdoors?.apartCm.value ?? [30, 30]),
@@ -40,7 +41,11 @@ function tasks(growing: Growing): readonly Task[] {
       title: { verb: "Plant", object: objectOf(growing), where: "bed" },
       say: [
         howPlanted(growing),
-        sign("Shoots are short and stout, and the soil no longer sticks."),
+        sign(
+          planting.sproutedFirst
+            ? "Shoots are short and stout, and the soil no longer sticks."
+            : "The soil no longer sticks.",
+        ),
         whyDecided(growing, reckoned, guards),
       ],
       needs:

@@ -71,6 +71,8 @@ function testTold(growing: Growing, test: Test, guards: Guards): readonly Piece[
       return ["Its place is free from ", { day: test.day }, "."];
     case "first frost":
       return ["Counted from the usual killing frost of autumn, it gives ", { day: test.day }, "."];
+    case "age":
+      return ["They are old enough from ", { day: test.day }, "."];
     default:
       return ["The time of year gives ", { day: test.day }, "."];
   }

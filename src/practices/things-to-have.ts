@@ -2,7 +2,7 @@ import { earliest, plus, theDay } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { Practice } from "./practice.ts";
-import { capital, how, why } from "./say.ts";
+import { how, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
@@ -131,9 +131,7 @@ function atHand(growing: Growing): readonly Task[] {
         where: null,
       },
       say: [
-        how(
-          `${capital(things.join(" and "))} for ${objectOf(growing)}: find or buy them this week.`,
-        ),
+        how(`Find or buy this week: ${things.join(", ")} for ${objectOf(growing)}.`),
         why("Needed about ", { day }, "."),
       ],
       because: [["A week before they are needed, ", { day }, "."]],

@@ -3,7 +3,7 @@ import { type Day, weekdayOf } from "../../src/days/day.ts";
 import { BOARD, BOARD_OFF_BY_DAYS } from "../../src/practices/board.ts";
 import { isoDay, QUARRY, tellOf } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, windowsOf } from "./told.ts";
+import { said, stepOf, titles, told, windowsOf } from "./told.ts";
 
 const carrots = (given: Given = {}) =>
   growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" }, ...given });
@@ -38,6 +38,8 @@ describe("a board over carrots sown on 3 May", () => {
   test("is off on the day they were seen up, with nothing left to look under", () => {
     const seen = carrots({ acts: { start: "2027-05-03", up: "2027-05-15" } });
     expect(windowsOf(BOARD, seen)).toEqual(["off 05-15 05-15 05-24"]);
+    expect(said(BOARD.tasks(seen)[0])).toContain("why: Green was seen on 15 May.");
+    expect(told(BOARD.tasks(seen)[0])).toContain("Sown 3 May, up on 15 May;");
   });
 
   test("is off by day 21, though the seed be slower", () => {

@@ -145,10 +145,10 @@ describe("hilling potatoes planted on 3 May", () => {
 });
 
 describe("hilling in a row", () => {
-  test("is twice, half of 6 to 8 in of soil each time, without bags", () => {
+  test("is twice without bags, half of 6 to 8 in of soil each time", () => {
     const row = potatoes({}, IN_ROW);
     expect(windowsOf(HILL, row)).toHaveLength(2);
-    expect(said(HILL.tasks(row)[0])).toContain("Draw up half of 6 to 8 in of loose soil");
+    expect(said(HILL.tasks(row)[0])).toContain("Draw up 3 to 4 in of loose soil");
     expect(said(HILL.tasks(row)[0])).not.toContain("bag");
     expect(HILL.tasks(row)[0]?.needs).toEqual(["a hoe"]);
   });

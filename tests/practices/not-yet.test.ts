@@ -22,6 +22,11 @@ describe("the weekend of temptation before 21 May", () => {
     expect(said(task)).toContain("The day looks like 21 May.");
   });
 
+  test("forbids planting out and not the hours outdoors of hardening off, which may have begun", () => {
+    expect(said(task)).toContain("don't plant them out yet");
+    expect(said(task)).not.toMatch(/keep them in/i);
+  });
+
   test("tells the odds of a frost and the soil", () => {
     expect(said(task)).toMatch(/why: 1 spring in 2 has a frost after today, .* near \d\d °F\./);
   });

@@ -41,6 +41,18 @@ describe("planting potatoes", () => {
     expect(row?.needs).toEqual(["tubers"]);
   });
 
+  test("speaks of shoots only where the tubers were sprouted first", () => {
+    const bare = { planting: { sproutedFirst: false } };
+    for (const text of [QUARRY, IN_ROW]) {
+      expect(said(PLANT.tasks(potatoes({}, text))[0])).toMatch(
+        /shoots up.*\nsign: Shoots are short/,
+      );
+      const unsprouted = said(PLANT.tasks(potatoes(bare, text))[0]);
+      expect(unsprouted).toMatch(/eyes up.*\nsign: The soil no longer sticks\./);
+      expect(unsprouted).not.toMatch(/shoots/i);
+    }
+  });
+
   test("tells how long before the frost it goes in, and the soil's own sign", () => {
     const text = said(PLANT.tasks(potatoes())[0]);
     expect(text).toContain(

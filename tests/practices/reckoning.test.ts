@@ -97,6 +97,11 @@ describe("the tests a day had to pass", () => {
     );
   });
 
+  test("tell from when plants raised indoors are old enough", () => {
+    const old = { ground: "age", day: isoDay("2027-05-28") } as const;
+    expect(tests(reckonedBy(old))).toBe("why: They are old enough from 28 May.");
+  });
+
   test("tell when the place is free", () => {
     expect(tests(reckonedBy(FREE))).toContain("free from 10 June");
   });
