@@ -1,9 +1,23 @@
 import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
-import { middle, reached, upMilestone } from "../growth/milestones.ts";
+import { type Milestone, middle, reached, upMilestone } from "../growth/milestones.ts";
 import type { Practice } from "./practice.ts";
+import { sowingNumbers } from "./repeat.ts";
 import { how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+type Up = Exclude<Milestone, { readonly none: string }>;
+
+/** The last sowing under the net that has a day to be up on, `first` where it is the only one. */
+function lastUnder(first: Growing, up: Up): { readonly growing: Growing; readonly up: Up } {
+  for (const sowing of [...sowingNumbers(first)].reverse()) {
+    if (sowing === first.sowing) break;
+    const growing = { ...first, sowing };
+    const later = upMilestone(growing);
+    if (reached(later)) return { growing, up: later };
+  }
+  return { growing: first, up };
+}
 
 function tasks(growing: Growing): readonly Task[] {
   const facts = growing.crop.cover;
@@ -37,15 +51,19 @@ function tasks(growing: Growing): readonly Task[] {
   });
   if (!facts.offDaysAfterUp) return [covering];
   const [least, most] = facts.offDaysAfterUp.value;
+  const last = lastUnder(growing, up);
   return [
     covering,
     plantingTask(growing, "cover", "off", {
       ...shared,
+      grounds: last.up.grounds,
+      hangsOn: tasksBehind(last.growing, "start"),
+      because: [["Counted from when the last of it is up, ", { day: last.up.usual }, "."]],
       after: [covering.id],
       window: window(
-        plus(up.usual, least),
-        plus(up.usual, middle(facts.offDaysAfterUp.value)),
-        plus(up.usual, most + 10),
+        plus(last.up.usual, least),
+        plus(last.up.usual, middle(facts.offDaysAfterUp.value)),
+        plus(last.up.usual, most + 10),
       ),
       harm: "when you can",
       minutes: 5,
@@ -58,5 +76,5 @@ function tasks(growing: Growing): readonly Task[] {
   ];
 }
 
-/** Covers on and off by the plant's stage. */
+/** Covers on and off by the plant's stage: on over the first sowing, off when the last of them no longer needs it. */
 export const COVER: Practice = { name: "cover", pass: "rest", tasks };

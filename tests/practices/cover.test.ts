@@ -30,6 +30,24 @@ describe("a net over beets seen up on 20 May", () => {
   });
 });
 
+describe("a net over several sowings", () => {
+  const again = growingOf(QUARRY, "beet", {
+    acts: { start: "2027-05-03", up: "2027-05-20" },
+    planting: { repeat: { everyDays: 21, times: 2 } },
+  });
+  const { anchors } = growingOf(QUARRY, "beet", { acts: { up: "2027-06-10" } });
+  const second = [...anchors].map(([key, anchor]) => [key.replace("|1|", "|2|"), anchor] as const);
+  const both = { ...again, anchors: new Map([...again.anchors, ...second]) };
+
+  test("goes on over the first and comes off when the last stands a hand high", () => {
+    expect(windowsOf(COVER, both)).toEqual(["on 05-19 05-20 05-24", "off 07-02 07-06 07-20"]);
+  });
+
+  test("comes off by the first where no later one has a day yet", () => {
+    expect(windowsOf(COVER, again)[1]).toBe("off 06-11 06-15 06-29");
+  });
+});
+
 describe("no net", () => {
   test("is told for carrots", () => {
     const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" } });
