@@ -1,4 +1,4 @@
-import { type Day, plus } from "../days/day.ts";
+import { type Day, plus, weekdayOf } from "../days/day.ts";
 import type { Person } from "../plan/plan.ts";
 import { householdOnly, type Sentence, why } from "../practices/say.ts";
 import type { Task, Window } from "../practices/task.ts";
@@ -82,24 +82,29 @@ function bestOf(
   return best;
 }
 
-/** The absence that kept the tasks from a day nearer their due day, told to the household. */
+/** Whether a person would have had time on that day of the week. */
+type Free = (person: Person, day: Day) => boolean;
+
+const gardens: Free = (person, day) =>
+  person.gardens.length === 0 || person.gardens.some(({ weekday }) => weekday === weekdayOf(day));
+
+/** The absence that kept the tasks from a day nearer their due day, on which somebody would have had time; told to the household. */
 function whoWasAway(
   household: Household,
   people: readonly Person[],
-  chosen: Day,
-  due: Day,
+  { from: due, to: chosen, free }: { readonly from: Day; readonly to: Day; readonly free: Free },
 ): Sentence | null {
   const step = chosen > due ? 1 : -1;
   for (let day = due; day !== chosen; day = plus(day, step))
     for (const person of people) {
-      const absence = household.absence(person, day);
+      const absence = free(person, day) ? household.absence(person, day) : null;
       if (absence)
         return householdOnly(
           why(
             "Moved from ",
             { day: due, weekday: true },
             ": ",
-            { person: person.key },
+            absence.person === null ? "everybody" : { person: person.key },
             " is away till ",
             { day: absence.to },
             ".",
@@ -132,7 +137,11 @@ export function chooseSession(
     load,
   );
   if (within) {
-    const note = whoWasAway(household, people, within.day, window.due);
+    const note = whoWasAway(household, people, {
+      from: window.due,
+      to: within.day,
+      free: gardens,
+    });
     return { day: within.day, people: [within.person.key], note };
   }
   const home = atHome(household, people, window);
@@ -176,7 +185,7 @@ function atHome(household: Household, people: readonly Person[], window: Window)
     const person = people.find((each) => household.about(each, day));
     if (person) {
       const note =
-        whoWasAway(household, people, day, window.due) ??
+        whoWasAway(household, people, { from: window.due, to: day, free: gardens }) ??
         householdOnly(
           why("Nobody has gardening hours while it matters, so it stands on a day at home."),
         );
@@ -202,6 +211,10 @@ export function chooseDaily(household: Household, tasks: readonly Task[], window
   return {
     day: home.day,
     people: all.sort(),
-    note: whoWasAway(household, people, home.day, window.due),
+    note: whoWasAway(household, people, {
+      from: window.due,
+      to: home.day,
+      free: () => true,
+    }),
   };
 }

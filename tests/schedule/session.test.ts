@@ -74,6 +74,20 @@ describe("work that wants somebody's hours", () => {
     expect(said(choice.note)).toMatch(/imre.*is away till/);
   });
 
+  test("says that everybody is away where all are", () => {
+    const away = [{ person: null, from: SATURDAY, to: SATURDAY }];
+    const choice = choose(householdOf([IMRE, ODA], away));
+    expect(choice).toMatchObject({ day: SUNDAY, people: ["oda"] });
+    expect(said(choice.note)).toMatch(/"everybody"," is away till/);
+  });
+
+  test("names nobody who would not have gardened that day either", () => {
+    const away = [{ person: "imre", from: inDays(1), to: inDays(3) }];
+    const household = householdOf([IMRE, personOf("ada", { gardens: [hours(2, 9, 12)] })], away);
+    const choice = choose(household, windowOf(0, 7, "later", inDays(2)));
+    expect(choice).toMatchObject({ day: inDays(3), people: ["ada"], note: null });
+  });
+
   test("falls to a day at home where nobody gardens within its window", () => {
     const choice = choose(householdOf([IMRE, ODA], []), windowOf(1, 1, "later", inDays(4)));
     expect(choice).toMatchObject({ day: inDays(4), people: ["imre"] });
