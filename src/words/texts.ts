@@ -33,8 +33,9 @@ function doneTold({ done }: Placed, voice: Voice): string {
   return `Done ${sayDay(done.day)}${by}.`;
 }
 
-/** `Right when: …`, the plant's or the soil's own sign; empty where there is none. */
-export function rightWhen({ task }: Placed, voice: Voice): string {
+/** `Right when: …`, the plant's or the soil's own sign; empty where there is none, and of what is done. */
+export function rightWhen({ task, done }: Placed, voice: Voice): string {
+  if (done) return "";
   const mark = sayPart(task.say, "sign", voice);
   return mark === "" ? "" : `Right when: ${mark.charAt(0).toLowerCase()}${mark.slice(1)}`;
 }
@@ -43,7 +44,7 @@ const spaced = (...parts: readonly string[]) => parts.filter((part) => part !== 
 
 /**
  * A task's own text, a line each: done; how; right when; why now and how the season stands; the last good day;
- * a caution. Lines are dropped from the end of that list, the caution last, until it is short enough.
+ * a caution. What is done needs no sign and no reason any more. Lines are dropped from the end of that list, the caution last, until it is short enough.
  */
 export function textOf(placed: Placed, voice: Voice): string {
   const say = placed.note ? [...placed.task.say, placed.note] : placed.task.say;
@@ -51,7 +52,7 @@ export function textOf(placed: Placed, voice: Voice): string {
     doneTold(placed, voice),
     sayPart(say, "how", voice),
     rightWhen(placed, voice),
-    spaced(sayPart(say, "why", voice), seasonTold(placed)),
+    placed.done ? "" : spaced(sayPart(say, "why", voice), seasonTold(placed)),
     lastDayTold(placed),
     sayPart(say, "caution", voice),
   ].filter((line) => line !== "");

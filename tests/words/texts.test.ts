@@ -67,6 +67,7 @@ describe("a task's text", () => {
     const done = placedOf({ done: { day: SATURDAY, by: "oda" } });
     expect(textOf(done, HOUSEHOLD)).toMatch(/^Done 8 May, Oda\.\n/);
     expect(textOf(done, READER)).toMatch(/^Done 8 May\.\n/);
+    expect(textOf(done, HOUSEHOLD).split("\n")).toHaveLength(2);
   });
 
   test("adds what placing had to say, for those who may read it", () => {
