@@ -1,4 +1,5 @@
 import type { Crop } from "../crops/facts.ts";
+import type { Day } from "../days/day.ts";
 import { tell } from "./codes.ts";
 import { type DayReading, readSpan, type Span } from "./dates.ts";
 import { listed, offer } from "./nearest.ts";
@@ -14,8 +15,6 @@ export type PlantingReading = Telling &
     readonly people: readonly Person[];
     readonly beds: readonly Bed[];
   };
-
-/** A planting, and the words it is said to follow or stand between, for finding them once all are known. */
 
 /** A planting as problems and the list of what was filled in call it. */
 export type About = { readonly what: string; readonly reading: PlantingReading };
@@ -116,8 +115,15 @@ export function readDays(tree: Tree, start: Planting["start"], reading: Planting
     fixed: { start: single(started), out: single(planted) },
     within: started && single(started) === null ? started : null,
     notBefore: notBefore ?? (planted && single(planted) === null ? planted.from : null),
-    inSince: since && (readSpan(since, reading)?.from ?? null),
+    inSince: since && readSince(since, reading),
   };
+}
+
+/** Since when it is in, in this season or, as nobody need say why, any time before it. */
+function readSince(words: Words, reading: PlantingReading): Day | null {
+  const span = readSpan(words, reading);
+  if (span && reading.season && span.from > reading.season.to) doubtOutside(span, words, reading);
+  return span?.from ?? null;
 }
 
 const single = (span: Span | null) => (span && span.from === span.to ? span.from : null);

@@ -81,5 +81,8 @@ describe("a gardener's own days", () => {
       "said-twice@8:34",
     ]);
     expect(told(least("crops:\n  - carrot: sow 3 May 2029"))).toEqual(["outside-season@8:17"]);
+    expect(told(least("crops:\n  - garlic: in since 14 Oct 2028"))).toEqual([
+      "outside-season@8:22",
+    ]);
   });
 });
