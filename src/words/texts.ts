@@ -94,14 +94,18 @@ function placeOf(placed: Placed, plan: Plan): string {
   return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
-/** One line for one of several like tasks: which, how, and till when. */
-function lineOf(placed: Placed, plan: Plan, voice: Voice): string {
-  const said = spaced(
-    doneTold(placed, voice),
-    sayPart(placed.task.say, "how", voice),
-    lastDayTold(placed),
-  );
-  return `${placeOf(placed, plan)}: ${said}`;
+/** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
+function lineOf(placed: Placed, plan: Plan, voice: Voice, longest: number): string {
+  const ways = placed.task.say.filter(({ part }) => part === "how");
+  const line = (count: number) =>
+    `${placeOf(placed, plan)}: ${spaced(
+      doneTold(placed, voice),
+      sayPart(ways.slice(0, count), "how", voice),
+      lastDayTold(placed),
+    )}`;
+  let count = ways.length;
+  while (count > 1 && line(count).length > longest) count -= 1;
+  return line(count);
 }
 
 /** Like tasks done alike: which they are, then how, the sign and the last good day once, the earliest of theirs. */
@@ -118,17 +122,20 @@ function sameForAll(first: Placed, all: readonly Placed[], plan: Plan, voice: Vo
   return shorten(lines, LONGEST_TEXT);
 }
 
-/** The text of like tasks told together: its own for one; else a line each, and how many more where not all fit. */
+/** The text of like tasks told together: its own for one; else a line each, all of it where it fits and else an even share, and how many more where not all fit. */
 export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): string {
   const first = all[0];
   if (all.length === 1 && first) return textOf(first, voice);
   const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
   if (same && first) return sameForAll(first, all, plan, voice);
+  const whole = all.map((each) => lineOf(each, plan, voice, LONGEST_TEXT));
+  if (whole.join("\n").length <= LONGEST_TEXT) return whole.join("\n");
+  const share = Math.floor(LONGEST_TEXT / all.length) - 1;
   const lines: string[] = [];
   for (const [i, each] of all.entries()) {
     const rest = all.length - i;
     const room = LONGEST_TEXT - lines.join("\n").length - (rest > 1 ? 24 : 0) - 1;
-    const line = lineOf(each, plan, voice);
+    const line = lineOf(each, plan, voice, share);
     if (line.length > room && i > 0) return [...lines, `And ${rest} more.`].join("\n");
     lines.push(clipped(line, Math.max(room, 60)));
   }

@@ -123,6 +123,19 @@ describe("the text of like tasks together", () => {
     ]);
   });
 
+  test("leaves out what comes second of each rather than one of them", () => {
+    const long =
+      "Keep it damp every day until it is up, and sow again where nothing shows by then. ";
+    const three = ["beets", "carrots", "lettuce"].map((object, i) =>
+      of(object, object, "", { say: [how(`Sow ${i} cm deep.`), how(long.repeat(2))] }),
+    );
+    expect(textOfAll(three, PLAN, HOUSEHOLD).split("\n")).toEqual([
+      "Beets, Root bed: Sow 0 cm deep. Fine till Saturday 15 May.",
+      "Carrots, Root bed: Sow 1 cm deep. Fine till Saturday 15 May.",
+      "Lettuce, Root bed: Sow 2 cm deep. Fine till Saturday 15 May.",
+    ]);
+  });
+
   test("counts those it has no room for", () => {
     const many = Array.from({ length: 9 }, (_, i) => of(`${i}`, "beets", `${i} `.repeat(40)));
     const text = textOfAll(many, PLAN, HOUSEHOLD);
