@@ -1,19 +1,35 @@
+import { sayDay } from "../days/day.ts";
+import { understand } from "../diary/understand.ts";
+import type { Plan } from "../plan/plan.ts";
 import { atMost, type Call, type Command, type Exit, load } from "./call.ts";
 
 function run(call: Call): Exit {
   atMost(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
-  for (const { file, plantings, beds, filled } of loaded.asked) {
+  for (const plan of loaded.asked) {
+    const { file, plantings, beds, filled } = plan;
     const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
     call.terminal.out(
       `${file}: ${count(plantings.length, "planting")} in ${count(beds.length, "bed")}, no problem.\n`,
     );
     if (filled.length > 0) call.terminal.out("Where the plan says nothing:\n");
     for (const { what, value, why } of filled) call.terminal.out(`  ${what}: ${value} (${why})\n`);
+    const notes = notesIn(plan, loaded.garden.plans);
+    if (notes.length > 0) call.terminal.out("Diary lines kept as notes, which move nothing:\n");
+    for (const note of notes) call.terminal.out(`  ${note}\n`);
   }
   return 0;
 }
 
-/** `check PLAN`: problems and doubts by line, and every default that was filled in. */
+/** Each diary line that was not understood, with the reason where it nearly was. */
+function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
+  return understand(plan.diary, plans).flatMap((fact) =>
+    fact.kind === "note"
+      ? [`${sayDay(fact.day)}: ${fact.text}${fact.why === null ? "" : ` (${fact.why})`}`]
+      : [],
+  );
+}
+
+/** `check PLAN`: problems and doubts by line, every default that was filled in, and diary lines that move nothing. */
 export const CHECK: Command = { takes: [], run };

@@ -10,6 +10,16 @@ test("a sound plan is counted and what was filled in is listed, on standard outp
   expect(out).toContain("beet: from: seed outdoors");
 });
 
+test("diary lines that move nothing are listed, with the reason where they nearly did", async () => {
+  const diary = "diary:\n  - 3 May: beet sown\n  - 4 May: beans up\n  - 5 May: a warm evening\n";
+  const folder = folderOf({ "2027.yaml": `${PLAN}${diary}` });
+  const { exit, out } = await sowbell(["check", folder]);
+  expect(exit).toBe(0);
+  expect(out).toMatch(/notes, which move nothing:\n {2}4 May: beans up \(.+\)\n/);
+  expect(out).toContain("  5 May: a warm evening\n");
+  expect(out).not.toContain("beet sown");
+});
+
 test("every problem is told with its file, line and column on standard error, and the exit is 1", async () => {
   const broken = PLAN.replace("Europe/Berlin", "Europe/Berlni").replace("Sat 9-12", "Sat 12-9");
   const folder = folderOf({ "2027.yaml": broken });
