@@ -71,6 +71,7 @@ function tasks(growing: Growing): readonly Task[] {
       say: [
         how("Take the net off, shake it out and dry it before it is put away."),
         sign(facts.offSign),
+        why("They have outgrown what the net was for."),
       ],
     }),
   ];

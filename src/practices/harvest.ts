@@ -1,4 +1,4 @@
-import type { Harvest } from "../crops/facts.ts";
+import type { Crop } from "../crops/facts.ts";
 import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { type Milestone, middle, reached, ripeMilestone } from "../growth/milestones.ts";
@@ -8,9 +8,11 @@ import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } fr
 
 type Ripe = Exclude<Milestone, { readonly none: string }>;
 
-function said(harvest: Harvest, reason: Sentence): readonly Sentence[] {
+function said({ harvest, overwinter }: Crop, reason: Sentence): readonly Sentence[] {
+  const [least, most] = overwinter?.cureWeeks.value ?? [0, 0];
   return [
     how(harvest.how),
+    ...(most > 0 ? [how(`Dry them ${least} to ${most} weeks in an airy, shady place.`)] : []),
     sign(harvest.sign),
     reason,
     ...(harvest.caution ? [caution(harvest.caution)] : []),
@@ -32,7 +34,7 @@ function first(growing: Growing, ripe: Ripe): Task {
     kinds: growing.crop.hilling ? ["lifting"] : [],
     title: { verb: harvest.verb, object: objectOf(growing), where: "bed" },
     say: said(
-      harvest,
+      growing.crop,
       ripe.seen
         ? why("You saw it ready on ", { day: ripe.usual }, ".")
         : why("Likely ready from about ", { day: ripe.early }, "."),
@@ -70,6 +72,7 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
             : method,
         ),
         sign(mark),
+        why(`About ${every} days after the cut before.`),
       ],
       because: [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
       grounds: ripe.grounds,

@@ -76,7 +76,10 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly Task[] {
         rhythm: "session",
         minutes: 20,
         title: { verb: "Weed", object: bedName(garden, bed), where: null },
-        say: [how("Go through once with a hoe on a dry day; pull by hand close to the plants.")],
+        say: [
+          how("Go through once with a hoe on a dry day; pull by hand close to the plants."),
+          why("Small weeds die at a touch of the hoe; in a month they have roots and seed."),
+        ],
         because: [
           [
             `Every ${EVERY_DAYS} days from five weeks after the first thing went in, `,

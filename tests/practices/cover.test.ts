@@ -25,6 +25,10 @@ describe("a net over beets seen up on 20 May", () => {
     expect(said(stepOf(COVER, beets, "off"))).toContain("sign: The plants have five or six leaves");
   });
 
+  test("says why it may come off", () => {
+    expect(said(stepOf(COVER, beets, "off"))).toContain("why: They have outgrown");
+  });
+
   test("never comes off before it went on", () => {
     expect(stepOf(COVER, beets, "off")?.after).toEqual(["2027/beet/cover/on"]);
   });

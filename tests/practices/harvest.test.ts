@@ -26,6 +26,12 @@ describe("what is brought in once", () => {
     expect(HARVEST.tasks(beets)[0]?.sets?.act).toBe("end");
   });
 
+  test("is dried where it is to keep", () => {
+    const garlic = growingOf(QUARRY, "garlic", { acts: { start: "2026-10-14" } });
+    expect(said(HARVEST.tasks(garlic)[0])).toContain("Dry them 2 to 4 weeks in an airy, shady");
+    expect(said(HARVEST.tasks(beets)[0])).not.toContain("Dry them");
+  });
+
   test("warns of green potatoes, and is lifting", () => {
     const potatoes = growingOf(QUARRY, "potato", { acts: { start: "2027-05-03" } });
     const [dig] = HARVEST.tasks(potatoes);
@@ -53,6 +59,12 @@ describe("what is picked again and again", () => {
 });
 
 describe("lettuce that comes again", () => {
+  test("says how long after the last cut it is", () => {
+    expect(said(stepOf(HARVEST, lettuce(), "cut-2"))).toContain(
+      "why: About 18 days after the cut before.",
+    );
+  });
+
   test("is cut twice where it is sown again and again", () => {
     expect(windowsOf(HARVEST, lettuce())).toEqual([
       "cut-1 06-25 07-02 07-10",

@@ -44,6 +44,10 @@ describe("weeding bed by bed", () => {
     ]);
   });
 
+  test("says why it is worth the while now", () => {
+    expect(said(tasks[0])).toContain("why: Small weeds die at a touch of the hoe");
+  });
+
   test("names the bed, by an id that no planting changes", () => {
     expect(titles(tasks)[0]).toBe("Weed Root bed");
     expect(tasks[0]?.id).toBe("2027/bed/root-bed/weed/1");
