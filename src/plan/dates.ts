@@ -31,11 +31,6 @@ export function monthNamed(name: string): number | null {
   return index < 0 ? null : index + 1;
 }
 
-/** Whether words begin as a day or a month would: for choosing what a part of a phrase is. */
-export function looksLikeDay(text: string): boolean {
-  return "ok" in readWritten(text) || "ok" in readMonth(text);
-}
-
 /** The month and date that words say, or what is wrong with them. */
 export function readWritten(text: string): Reading<Written> {
   const small = text.trim().toLowerCase().replace(ABOUT, "").replace(WEEKDAY, "");
