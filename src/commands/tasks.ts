@@ -3,7 +3,7 @@ import { isoWithOffset } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, voiceOf } from "../words/sentences.ts";
-import { textOf } from "../words/texts.ts";
+import { seasonTold, textOf } from "../words/texts.ts";
 import { titleOf } from "../words/titles.ts";
 import { atMost, type Call, type Command, type Exit, load, planOf, tellOn, today } from "./call.ts";
 
@@ -50,7 +50,7 @@ function asJson(placed: Placed, plan: Plan): Record<string, unknown> {
     step: task.step,
     title: titleOf([placed], plan),
     text: textOf(placed, voice),
-    why: sayPart(task.say, "why", voice),
+    why: [sayPart(task.say, "why", voice), seasonTold(placed)].filter(Boolean).join(" "),
     harm: task.harm,
     rhythm: task.rhythm,
     certainty: task.certainty,

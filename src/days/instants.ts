@@ -104,11 +104,6 @@ export function isoWithOffset(day: Day, minute: Minute, zone: string): string {
   return `${local}${offset < 0 ? "-" : "+"}${two(Math.trunc(size / 60))}:${two(size % 60)}`;
 }
 
-/** `2027-05-08T00:00:00Z` and so on for an instant [ms since 1970 UTC]; whole seconds, the rest is cut. */
-export function isoUtc(instant: number): string {
-  return `${new Date(instant).toISOString().slice(0, 19)}Z`;
-}
-
 /** `18:30`: a minute of the day on a 24-hour clock. */
 export function sayMinute(minute: Minute): string {
   const two = (n: number) => String(n).padStart(2, "0");

@@ -58,6 +58,7 @@ export const CODES = {
   "will-not-ripen": ["doubt", "the days do not fit between the frosts"],
   "outside-season": ["doubt", "a day that lies outside the plan's season"],
   "left-out-unknown": ["doubt", "work to leave out for a person that is no known kind"],
+  "in-twice": ["doubt", "a crop that stands in since last year stands in last year's plan too"],
   "family-too-soon": ["doubt", "the same family stood in that bed the year before"],
   "after-unknown": ["doubt", "a planting to follow that no year's file holds"],
 } as const satisfies Record<string, readonly ["problem" | "doubt", string]>;

@@ -7,7 +7,7 @@ import type { Plan, Planting } from "./plan.ts";
 /**
  * What is wrong or doubtful between the years' plans of one garden, whatever their order; file by file in year order.
  * Problem: `key-clash`, two files of one year, whose plantings would share their keys. Doubts: `after-unknown`,
- * a planting to follow that no year holds; `family-too-soon`. Empty for one plan that follows nothing of another.
+ * a planting to follow that no year holds; `family-too-soon`; `in-twice`. Empty for one plan that follows nothing of another.
  */
 export function joinYears(plans: readonly Plan[]): readonly Problem[] {
   const sorted = [...plans].sort((a, b) => a.year - b.year);
@@ -19,6 +19,7 @@ export function joinYears(plans: readonly Plan[]): readonly Problem[] {
       ...(twin ? [clash(plan, twin)] : []),
       ...plan.plantings.flatMap((planting) => afterDoubt(planting, before)),
       ...(last ? plan.plantings.flatMap((planting) => familyDoubt(planting, plan, last)) : []),
+      ...(last ? plan.plantings.flatMap((planting) => inTwiceDoubt(planting, last)) : []),
     ]);
   });
 }
@@ -64,6 +65,22 @@ function afterDoubt(planting: Planting, before: readonly Plan[]): readonly Probl
       at,
       `${written} comes after ${after.replaceAll("-", " ")}, which no year's plan holds`,
       "Write the name of a planting of this plan or of an earlier year",
+    ),
+  ];
+}
+
+/** A planting belongs to the plan it went in by, which tells it to its end. */
+function inTwiceDoubt(planting: Planting, last: Plan): readonly Problem[] {
+  const twin = last.plantings.find(
+    (other) => other.crop === planting.crop && other.inSince === null && other.bed === planting.bed,
+  );
+  if (planting.inSince === null || !twin) return [];
+  return [
+    tell(
+      "in-twice",
+      planting.at,
+      `${planting.written} is in since last year, and ${last.file} plants it already`,
+      "Leave it out here: last year's plan tells it to its end",
     ),
   ];
 }

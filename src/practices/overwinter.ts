@@ -1,4 +1,5 @@
 import { killingFrost } from "../climate/frost.ts";
+import type { Range } from "../crops/facts.ts";
 import { earliest, latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { afterWinter, middle, nextYearly, reached } from "../growth/milestones.ts";
@@ -70,7 +71,7 @@ function plantingWindow(growing: Growing, { day, tests }: Reckoned, half: number
 export const PLANT_FOR_WINTER: Practice = { name: "overwinter", pass: "start", tasks: planting };
 
 function standing(growing: Growing): readonly Task[] {
-  return [...mulch(growing), ...stalks(growing)];
+  return [...mulch(growing), ...springWeeding(growing), ...stalks(growing)];
 }
 
 function mulch(growing: Growing): readonly Task[] {
@@ -101,6 +102,33 @@ function mulch(growing: Growing): readonly Task[] {
       because: [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
       grounds: ["first frost"],
       needs: ["straw or leaves"],
+      hangsOn: tasksBehind(growing, "start"),
+    }),
+  ];
+}
+
+/** Days after the last frost at which what stood the winter is weeded. Source: common practice; weeds start before it does. */
+const SPRING_WEEDING: Range = [0, 21];
+
+function springWeeding(growing: Growing): readonly Task[] {
+  const { crop } = growing;
+  const start = anchorOf(growing, "start");
+  if (!crop.overwinter || !start) return [];
+  const when = afterWinter(growing, start.day, SPRING_WEEDING);
+  if (!reached(when)) return [];
+  return [
+    plantingTask(growing, "overwinter", "weed", {
+      window: window(when.early, when.usual, when.late),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 20,
+      title: { verb: "Weed between", object: objectOf(growing), where: "bed" },
+      say: [
+        how("Draw the mulch aside where it lies thick, pull the weeds by hand, and put it back."),
+        why("Its thin leaves never shade weeds out."),
+      ],
+      because: [["Counted from the usual last frost of the spring it stands in."]],
+      grounds: when.grounds,
       hangsOn: tasksBehind(growing, "start"),
     }),
   ];

@@ -67,6 +67,10 @@ function tasks(growing: Growing): readonly Task[] {
         ),
       ]
     : [];
+  const bought = planting.start === "plants" && isTender(crop);
+  const glass = bought
+    ? [caution("If they come from under glass, get them used to the open first, a week or so.")]
+    : [];
   return [
     plantingTask(growing, "set out", "1", {
       window: window(out.day, out.day, fixed ? out.day : lastDay(out)),
@@ -80,6 +84,7 @@ function tasks(growing: Growing): readonly Task[] {
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
         reason(growing, out, guards),
         ...hoops,
+        ...glass,
       ],
       because: testsTold(growing, out, guards),
       grounds: out.grounds,

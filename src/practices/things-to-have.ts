@@ -20,12 +20,13 @@ const BOUGHT = {
   plants: "",
 } as const;
 
-/** The planting with its variety, as one orders it. */
+/** The planting with its variety, and with its crop where its own name does not tell it, as one orders it. */
 function named(growing: Growing): string {
-  const { variety, name } = growing.planting;
-  return variety === null || name !== null
-    ? objectOf(growing)
-    : `${objectOf(growing)} (${variety})`;
+  const { crop, planting } = growing;
+  const object = objectOf(growing);
+  const told = [crop.one, crop.many, planting.written].some((word) => object.includes(word));
+  const more = [told ? null : crop.one, planting.variety].filter((word) => word !== null);
+  return more.length === 0 ? object : `${object} (${more.join(", ")})`;
 }
 
 /** Once, in the dead of winter, and never later than three weeks before it is needed. */

@@ -76,7 +76,7 @@ export function sessionTitle(jobs: readonly Placed[], lead = ""): string {
   });
   for (let count = all.length; count > 0; count--) {
     const more = all.length - count;
-    const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; and ${more} more` : ""}`;
+    const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; ${more} more job${more === 1 ? "" : "s"}` : ""}`;
     if (fits(title)) return title;
   }
   return clip(`${lead}${all[0] ?? ""}`, LONGEST_TITLE);

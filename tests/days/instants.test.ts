@@ -3,7 +3,6 @@ import { theDay } from "../../src/days/day.ts";
 import {
   dayAt,
   instantOf,
-  isoUtc,
   isoWithOffset,
   isZone,
   sayMinute,
@@ -11,6 +10,7 @@ import {
   zoneNames,
 } from "../../src/days/instants.ts";
 
+const isoUtc = (instant: number) => `${new Date(instant).toISOString().slice(0, 19)}Z`;
 const DENVER = "America/Denver";
 
 describe("instants of a garden's clock", () => {
@@ -46,7 +46,6 @@ describe("instants of a garden's clock", () => {
     expect(isoWithOffset(theDay(2027, 5, 8), 600, "Asia/Kathmandu")).toBe(
       "2027-05-08T10:00:00+05:45",
     );
-    expect(isoUtc(1_999)).toBe("1970-01-01T00:00:01Z");
   });
 
   it("say a minute on a clock of 24 hours", () => {

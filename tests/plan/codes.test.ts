@@ -65,6 +65,10 @@ const year = (crops: string, y: number) => planOf(least(crops).replace("2027", S
 const YEARS = {
   "key-clash": [year("", 2027), year("", 2027)],
   "family-too-soon": [year(`${SOUTH}potato`, 2026), year(`${SOUTH}tomato`, 2027)],
+  "in-twice": [
+    year(`${SOUTH}garlic`, 2026),
+    year(`${SOUTH}{ crop: garlic, in since: 14 Oct 2026 }`, 2027),
+  ],
   "after-unknown": [year("crops:\n  - carrot: after the moonflower", 2027)],
 };
 

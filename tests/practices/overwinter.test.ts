@@ -77,6 +77,7 @@ describe("garlic planted on 27 October", () => {
   test("is mulched as the ground freezes and loses its stalks the summer after", () => {
     expect(windowsOf(STAND_THE_WINTER, planted())).toEqual([
       "mulch 11-20 11-27 12-11",
+      "weed 05-05 05-16 05-26",
       "stalks 06-14 06-24 07-04",
     ]);
   });
@@ -86,6 +87,12 @@ describe("garlic planted on 27 October", () => {
     expect(said(mulch)).toContain("Lay 4 to 6 in of straw or leaves");
     expect(said(mulch)).toContain("sign: The top of the soil has frozen.");
     expect(told(mulch)).toContain("after the usual killing frost, 16 Oct");
+  });
+
+  test("is weeded by hand in the weeks after the last frost of its spring", () => {
+    const weed = stepOf(STAND_THE_WINTER, planted(), "weed");
+    expect(weed?.id).toBe("2027/garlic/overwinter/weed");
+    expect(said(weed)).toContain("put it back");
   });
 
   test("loses its stalks when they have curled once, and they are good to eat", () => {
@@ -101,12 +108,16 @@ describe("garlic from elsewhere in time", () => {
       acts: { start: "2026-10-14" },
       planting: { inSince: isoDay("2026-10-14") },
     });
-    expect(windowsOf(STAND_THE_WINTER, since)).toEqual(["stalks 06-15 06-25 07-05"]);
+    expect(windowsOf(STAND_THE_WINTER, since)).toEqual([
+      "weed 05-06 05-17 05-27",
+      "stalks 06-15 06-25 07-05",
+    ]);
   });
 
   test("planted in spring is lifted that summer, and not mulched after", () => {
     const spring = garlic({ acts: { start: "2027-04-10" } });
     expect(windowsOf(STAND_THE_WINTER, spring).map((each) => each.split(" ")[0])).toEqual([
+      "weed",
       "stalks",
     ]);
   });

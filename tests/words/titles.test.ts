@@ -108,7 +108,7 @@ describe("a session's title", () => {
 
   test("counts the jobs it has no room for", () => {
     const jobs = ["Sow", "Thin", "Weed", "Hill", "Cut"].map((verb) => job(verb, "potatoes"));
-    expect(sessionTitle(jobs)).toBe("Sow potatoes; thin potatoes; and 3 more");
+    expect(sessionTitle(jobs)).toBe("Sow potatoes; thin potatoes; 3 more jobs");
   });
 
   test("begins with its lead, and then in lower case", () => {
