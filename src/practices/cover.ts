@@ -1,5 +1,5 @@
 import { plus } from "../days/day.ts";
-import type { Growing } from "../growth/growing.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
 import { type Milestone, middle, reached, upMilestone } from "../growth/milestones.ts";
 import type { Practice } from "./practice.ts";
 import { sowingNumbers } from "./repeat.ts";
@@ -19,11 +19,41 @@ function lastUnder(first: Growing, up: Up): { readonly growing: Growing; readonl
   return { growing: first, up };
 }
 
+/** A cover the plan asks for over a crop that the facts give none: on as it goes into its place, off when the gardener likes. */
+function askedFor(growing: Growing): readonly Task[] {
+  const { under } = growing.planting;
+  const inPlace = anchorOf(growing, "set out") ?? anchorOf(growing, "start");
+  const thing = under.includes("net") ? "net" : under.includes("fabric") ? "fabric" : null;
+  if (thing === null || !inPlace || growing.sowing > 1 || growing.planting.inSince !== null)
+    return [];
+  return [
+    plantingTask(growing, "cover", "on", {
+      window: window(inPlace.day, inPlace.day, plus(inPlace.day, 3), "earlier"),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 10,
+      title: {
+        verb: thing === "net" ? "Net over" : "Fabric over",
+        object: objectOf(growing),
+        where: "bed",
+      },
+      say: [
+        how("On hoops, clear of the leaves, its edges pegged or weighed down all round."),
+        why("The plan asks for it, and it goes on the day they go in."),
+      ],
+      because: [["As it goes into its place, ", { day: inPlace.day }, "."]],
+      grounds: inPlace.grounds,
+      needs: [`${thing === "net" ? "a net" : "fabric"}, hoops and pegs`],
+      hangsOn: tasksBehind(growing, "start", "set out"),
+    }),
+  ];
+}
+
 function tasks(growing: Growing): readonly Task[] {
   const facts = growing.crop.cover;
+  if (!facts) return askedFor(growing);
   const up = upMilestone(growing);
-  if (!facts || growing.sowing > 1 || growing.planting.start !== "seed outdoors" || !reached(up))
-    return [];
+  if (growing.sowing > 1 || growing.planting.start !== "seed outdoors" || !reached(up)) return [];
   const object = objectOf(growing);
   const on = plus(up.usual, facts.onDaysAfterUp.value);
   const shared = {

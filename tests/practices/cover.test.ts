@@ -34,6 +34,21 @@ describe("a net over beets seen up on 20 May", () => {
   });
 });
 
+describe("a cover that the plan asks for", () => {
+  const acts = { start: "2027-05-03", "set out": "2027-05-21" };
+  const tomatoes = growingOf(QUARRY, "tomato", { acts, planting: { under: ["fabric"] } });
+
+  test("goes on the day they go into their place, over a crop that needs none", () => {
+    expect(windowsOf(COVER, tomatoes)).toEqual(["on 05-21 05-21 05-24"]);
+    expect(titles(COVER.tasks(tomatoes))).toEqual(["Fabric over tomatoes [bed]"]);
+  });
+
+  test("is none where nobody asks, or before they are in", () => {
+    expect(COVER.tasks(growingOf(QUARRY, "tomato", { acts }))).toEqual([]);
+    expect(COVER.tasks(growingOf(QUARRY, "tomato", { planting: { under: ["net"] } }))).toEqual([]);
+  });
+});
+
 describe("a net over several sowings", () => {
   const again = growingOf(QUARRY, "beet", {
     acts: { start: "2027-05-03", up: "2027-05-20" },

@@ -73,6 +73,11 @@ describe("setting tomatoes out", () => {
 describe("plants that were bought", () => {
   const bought = tomatoes({ acts: {}, planting: { start: "plants" } });
 
+  test("are told to get used to the open first, where they come from under glass", () => {
+    expect(said(SET_OUT.tasks(bought)[0])).toContain("caution: If they come from under glass");
+    expect(said(SET_OUT.tasks(tomatoes())[0])).not.toContain("under glass");
+  });
+
   test("go out on the same day, of whatever age", () => {
     expect(windowsOf(SET_OUT, bought)).toEqual(["1 05-21 05-21 05-31"]);
   });

@@ -26,6 +26,17 @@ describe("ordering", () => {
     expect(windowsOf(THINGS_TO_HAVE, garlic)).toEqual(["order 08-18 08-28 09-18"]);
   });
 
+  test("names the crop where the planting's own name does not", () => {
+    const named = (name: string) =>
+      titles(
+        THINGS_TO_HAVE.tasks(
+          growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" }, planting: { name } }),
+        ),
+      )[0];
+    expect(named("long row")).toBe("Order seed: long row (carrot)");
+    expect(named("early carrots")).toBe("Order seed: early carrots");
+  });
+
   test("is in July in the south", () => {
     const { site } = growingOf(QUARRY, "carrot").plan;
     const month = (early: string, usual: string, late: string) => ({
