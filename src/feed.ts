@@ -18,7 +18,7 @@ import { doneOf } from "./schedule/done.ts";
 import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
 import { type Household, householdOf } from "./schedule/household.ts";
 import { place } from "./schedule/place.ts";
-import type { Placed, Standing, Told as ToldTask } from "./schedule/placed.ts";
+import type { LastTold, Placed, Standing } from "./schedule/placed.ts";
 import type { Load } from "./schedule/session.ts";
 import type { Event } from "./words/event.ts";
 import { eventsOf } from "./words/events.ts";
@@ -225,7 +225,7 @@ function wholeGarden(plans: readonly Plan[], day: Day): Plan {
 /** What is kept of a telling, by task. */
 function remember(placed: readonly Placed[], events: readonly Event[]): Standing {
   const leads = new Set(events.map((event) => event.key));
-  const standing: Record<string, ToldTask> = {};
+  const standing: Record<string, LastTold> = {};
   for (const { task, day, window, people, note } of placed) {
     const { id, say } = task;
     standing[id] = { day, window, people, days: daysNamed(say), lead: leads.has(id), note };

@@ -1,13 +1,13 @@
 import type { Day } from "../days/day.ts";
 import type { Piece, Sentence } from "../practices/say.ts";
 import type { Task } from "../practices/task.ts";
-import type { Told } from "./placed.ts";
+import type { LastTold } from "./placed.ts";
 
 /** A new day nearer than this to the one told does not move it. Source: house rule; a feed that trembles is not read. */
 export const CALM_DAYS = 3;
 
 /** Whether what was told stands: the new day is nearer than CALM_DAYS, and the old one is still inside the window. */
-export function stands(told: Told, task: Task, newDay: Day): boolean {
+export function stands(told: LastTold, task: Task, newDay: Day): boolean {
   const inside = told.day >= task.window.earliest && told.day <= task.window.latest;
   return inside && Math.abs(newDay - told.day) < CALM_DAYS;
 }

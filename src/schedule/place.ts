@@ -3,7 +3,7 @@ import { why } from "../practices/say.ts";
 import type { Harm, Task, Window } from "../practices/task.ts";
 import { keepDays, stands } from "./calm.ts";
 import type { Household } from "./household.ts";
-import type { Placed, Standing, Told } from "./placed.ts";
+import type { LastTold, Placed, Standing } from "./placed.ts";
 import {
   type Choice,
   chooseDaily,
@@ -65,7 +65,11 @@ function common(group: Group): Window {
 }
 
 /** What was last told for the whole group, where it still stands against a new choice. */
-function stillTold(group: Group, choice: Choice, { standing, household }: Placing): Told | null {
+function stillTold(
+  group: Group,
+  choice: Choice,
+  { standing, household }: Placing,
+): LastTold | null {
   const told = standing[group[0].id];
   if (!told || !group.every((task) => stands(told, task, choice.day))) return null;
   const people = eligible(household, group);

@@ -22,7 +22,7 @@ export type Placed = {
 };
 
 /** What a task was last told as. `lead`: it gave an event of several its UID. */
-export type Told = {
+export type LastTold = {
   readonly day: Day;
   readonly window: Window;
   readonly people: readonly string[];
@@ -33,4 +33,4 @@ export type Told = {
 };
 
 /** What each task (by id) was last told as, kept in the garden's record so that dates do not tremble. */
-export type Standing = Readonly<Record<string, Told>>;
+export type Standing = Readonly<Record<string, LastTold>>;

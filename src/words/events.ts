@@ -51,7 +51,7 @@ function grouped<K>(
   return [...groups.values()];
 }
 
-type Told = Pick<
+type Particulars = Pick<
   Event,
   | "key"
   | "set"
@@ -65,7 +65,7 @@ type Told = Pick<
   | "readerText"
 >;
 
-function event(group: readonly Placed[], told: Told): Event {
+function event(group: readonly Placed[], told: Particulars): Event {
   return {
     key: told.key,
     set: told.set,

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { how, sign } from "../../src/practices/say.ts";
 import { CALM_DAYS, daysNamed, keepDays, stands } from "../../src/schedule/calm.ts";
-import type { Told } from "../../src/schedule/placed.ts";
+import type { LastTold } from "../../src/schedule/placed.ts";
 import { inDays, SATURDAY, taskOf, windowOf } from "./given.ts";
 
-const TOLD: Told = {
+const TOLD: LastTold = {
   day: SATURDAY,
   window: windowOf(7, 7),
   people: [],
