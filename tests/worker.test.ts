@@ -110,6 +110,8 @@ test("every feed of every link is without a fault, and a reader's tells of nobod
       const bytes = new Uint8Array(await answer.arrayBuffer());
       expect(answer.status, `${role} ${feed}`).toBe(200);
       expect(faultsOf(bytes), `${role} ${feed}`).toEqual([]);
+      if (!feed.includes("warnings"))
+        expect(new TextDecoder().decode(bytes)).toMatch(/SUMMARY:(?!Nothing due)/);
       const text = new TextDecoder().decode(bytes).replaceAll("\r\n ", "");
       if (role === "reader")
         expect(text).not.toMatch(/quillon|zebedea|helper-|owner-|T\d{6}Z\r\nDTEND/i);

@@ -42,12 +42,12 @@ function crop(item: Tree, told: Problem[]): Tree {
   return keyed(item.at, [...fromEntry(named, told), ...others], told);
 }
 
-/** `- carrot`, `- carrot, 3 rows`. */
+/** `- carrot`, `- carrot, 3 rows`, and in quotes `- "carrot: 3 rows"`. */
 function bare(words: Words, told: Problem[]): readonly Entry[] {
-  const comma = words.text.indexOf(",");
-  const name = comma < 0 ? words : part(words, 0, comma);
+  const end = words.text.search(/[,:]/);
+  const name = end < 0 ? words : part(words, 0, end);
   const key: Entry = { key: wordsAt("crop", name.at), value: leaf(name) };
-  return comma < 0 ? [key] : [key, ...phraseKeys(part(words, comma + 1), told)];
+  return end < 0 ? [key] : [key, ...phraseKeys(part(words, end + 1), told)];
 }
 
 /** The entry whose key is the crop: the first that is no planting's key and no misspelt one. */

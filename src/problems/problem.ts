@@ -17,10 +17,11 @@ export type Problem = {
   readonly shouldBe: string;
 };
 
-/** One line for a person: `plans/x/2027.yaml:12:5: what is wrong. what would be right.` */
+/** One line for a person, a question where another word is offered: `plans/x/2027.yaml:12:5: what is wrong. what would be right.` */
 export function sayProblem(problem: Problem): string {
   const { file, line, column } = problem.at;
-  return `${file}:${line}:${column}: ${problem.is}. ${problem.shouldBe}.`;
+  const end = problem.shouldBe.startsWith("Did you mean") ? "?" : ".";
+  return `${file}:${line}:${column}: ${problem.is}. ${problem.shouldBe}${end}`;
 }
 
 /** In the order a reader meets them: by line, column, then code. */

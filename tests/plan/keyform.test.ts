@@ -21,6 +21,15 @@ describe("crops as keys", () => {
     });
   });
 
+  it("may stand whole in quotes, as in a list on one line", () => {
+    expect(keys(`crops: ["carrot: 3 rows, under a board", 'beet: 2 rows']`).plan).toEqual({
+      crops: [
+        { crop: "carrot", rows: 3, under: "board" },
+        { crop: "beet", rows: 2 },
+      ],
+    });
+  });
+
   it("may have a phrase and keys beside it", () => {
     expect(keys("crops:\n  - garlic: 60 cloves\n    name: second garlic").plan).toEqual({
       crops: [{ crop: "garlic", cloves: 60, name: "second garlic" }],

@@ -12,7 +12,7 @@ const problem = (code: string, line: number, column: number): Problem => ({
 describe("problems", () => {
   it("are said with file, line and column, what is wrong and what would be right", () => {
     expect(sayProblem(problem("a", 12, 5))).toBe(
-      "plans/x/2027.yaml:12:5: rwos is not understood. Did you mean rows.",
+      "plans/x/2027.yaml:12:5: rwos is not understood. Did you mean rows?",
     );
   });
 
