@@ -37,6 +37,26 @@ export function eligible(household: Household, tasks: readonly Task[]): readonly
   return willing.length > 0 ? willing : household.people;
 }
 
+/** Whom to ask in turn: whose it is first, then, where that is somebody, whoever else does such work. */
+function circles(household: Household, tasks: readonly Task[]): readonly (readonly Person[])[] {
+  const own = eligible(household, tasks);
+  const others = eligible(
+    household,
+    tasks.map((task) => ({ ...task, whose: null })),
+  );
+  return others.length > own.length ? [own, others] : [own];
+}
+
+/** A choice that falls to somebody else than whose it is, and says so. */
+function standingIn(choice: Choice, tasks: readonly Task[]): Choice {
+  const whose = tasks.find((task) => task.whose !== null)?.whose;
+  if (!whose || choice.people.includes(whose)) return choice;
+  const note = householdOnly(
+    why({ person: whose }, " is not there in time, so it falls to another."),
+  );
+  return { ...choice, note };
+}
+
 /** Below nought where `a` is the better one. */
 function compare(a: Candidate, b: Candidate): number {
   for (let i = 0; i < a.cost.length; i++) {
@@ -125,8 +145,23 @@ export function chooseSession(
   window: Window,
   load: Load,
 ): Choice {
-  const people = eligible(household, tasks);
   const minutes = tasks.reduce((sum, task) => sum + task.minutes, 0);
+  const asked = circles(household, tasks);
+  for (const people of asked) {
+    const choice = chooseAmong(household, people, { window, minutes, load });
+    if (choice) return standingIn(choice, tasks);
+  }
+  return chooseAfter(household, asked, { window, minutes, load });
+}
+
+type Wanted = { readonly window: Window; readonly minutes: number; readonly load: Load };
+
+/** A day within the window: one with hours enough for somebody of these, else one on which one of them is at home. */
+function chooseAmong(
+  household: Household,
+  people: readonly Person[],
+  { window, minutes, load }: Wanted,
+): Choice | null {
   const within = bestOf(
     household,
     people,
@@ -144,10 +179,18 @@ export function chooseSession(
     });
     return { day: within.day, people: [within.person.key], note };
   }
-  const home = atHome(household, people, window);
-  if (home) return home;
-  const first = firstAfter(household, window.latest, minutes, load);
-  if (first) {
+  return atHome(household, people, window);
+}
+
+/** The first working day after the window of any that may be asked, with the note that it is late. */
+function chooseAfter(
+  household: Household,
+  asked: readonly (readonly Person[])[],
+  { window, minutes, load }: Wanted,
+): Choice {
+  for (const people of asked) {
+    const first = firstAfter(household, people, { last: window.latest, minutes, load });
+    if (!first) continue;
     const note = householdOnly(
       why(
         "Nobody is free by ",
@@ -164,16 +207,15 @@ export function chooseSession(
   };
 }
 
-/** The first working day after a day, and who has the hours for it. */
+/** The first working day after a day, and who of these has the hours for it. */
 function firstAfter(
   household: Household,
-  last: Day,
-  minutes: number,
-  load: Load,
+  people: readonly Person[],
+  { last, minutes, load }: { last: Day; minutes: number; load: Load },
 ): Candidate | null {
   for (let days = 1; days <= LOOK_ON_DAYS; days++) {
     const day = plus(last, days);
-    const found = bestOf(household, household.people, [day, day], last, minutes, "later", load);
+    const found = bestOf(household, people, [day, day], last, minutes, "later", load);
     if (found) return found;
   }
   return null;
@@ -197,14 +239,20 @@ function atHome(household: Household, people: readonly Person[], window: Window)
 
 /** Anybody about: the nearest day to the due one inside the window on which somebody is; told to all who are. */
 export function chooseDaily(household: Household, tasks: readonly Task[], window: Window): Choice {
-  const people = eligible(household, tasks);
+  for (const people of circles(household, tasks)) {
+    const choice = aboutOn(household, people, window);
+    if (choice) return standingIn(choice, tasks);
+  }
+  return {
+    day: window.due,
+    people: [],
+    note: householdOnly(why("Nobody is about then; ask a neighbour.")),
+  };
+}
+
+function aboutOn(household: Household, people: readonly Person[], window: Window): Choice | null {
   const home = atHome(household, people, window);
-  if (!home)
-    return {
-      day: window.due,
-      people: [],
-      note: householdOnly(why("Nobody is about then; ask a neighbour.")),
-    };
+  if (!home) return null;
   const all = people
     .filter((person) => household.about(person, home.day))
     .map((person) => person.key);

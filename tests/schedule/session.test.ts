@@ -34,6 +34,32 @@ describe("who may be asked", () => {
   });
 });
 
+describe("work that is somebody's own", () => {
+  const away = [{ person: "imre", from: inDays(-10), to: inDays(10) }];
+  const household = householdOf([IMRE, ODA], away);
+  const his = [taskOf({ whose: "imre", window: windowOf(3, 3) })];
+
+  test("falls to another where they are away while it matters, and says so", () => {
+    const choice = chooseSession(household, his, windowOf(3, 3), new Map());
+    expect(choice).toMatchObject({ day: SUNDAY, people: ["oda"] });
+    expect(choice.note?.for).toBe("household");
+    expect(said(choice.note)).toMatch(/imre.*not there in time/);
+  });
+
+  test("falls to another also where it only wants somebody at home", () => {
+    expect(chooseDaily(household, his, windowOf(0, 0))).toMatchObject({ people: ["oda"] });
+  });
+
+  test("stays their own where they are there, and never goes to who leaves such work out", () => {
+    const there = householdOf([IMRE, ODA], []);
+    expect(chooseSession(there, his, windowOf(3, 3), new Map()).people).toEqual(["imre"]);
+    const weak = householdOf([IMRE, { ...ODA, leaveOut: ["lifting"] }], away);
+    const heavy = [taskOf({ whose: "imre", kinds: ["lifting"] })];
+    const late = chooseSession(weak, heavy, windowOf(3, 3), new Map());
+    expect(late).toMatchObject({ day: inDays(14), people: ["imre"] });
+  });
+});
+
 describe("work that wants somebody's hours", () => {
   const choose = (
     household = householdOf([IMRE, ODA], []),
