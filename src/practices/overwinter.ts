@@ -110,23 +110,25 @@ function mulch(growing: Growing): readonly Task[] {
 /** Days after the last frost at which what stood the winter is weeded. Source: common practice; weeds start before it does. */
 const SPRING_WEEDING: Range = [0, 21];
 
-function springWeeding(growing: Growing): readonly Task[] {
-  const { crop } = growing;
+/** A job of the spring after planting, so many days from its last frost; none before it is planted, or where there is no frost. */
+function inSpring(
+  growing: Growing,
+  step: string,
+  days: Range,
+  { verb, minutes, say }: Pick<Task, "minutes" | "say"> & { readonly verb: string },
+): readonly Task[] {
   const start = anchorOf(growing, "start");
-  if (!crop.overwinter || !start) return [];
-  const when = afterWinter(growing, start.day, SPRING_WEEDING);
+  if (!growing.crop.overwinter || !start) return [];
+  const when = afterWinter(growing, start.day, days);
   if (!reached(when)) return [];
   return [
-    plantingTask(growing, "overwinter", "weed", {
+    plantingTask(growing, "overwinter", step, {
       window: window(when.early, when.usual, when.late),
       harm: "when you can",
       rhythm: "session",
-      minutes: 20,
-      title: { verb: "Weed between", object: objectOf(growing), where: "bed" },
-      say: [
-        how("Draw the mulch aside where it lies thick, pull the weeds by hand, and put it back."),
-        why("Its thin leaves never shade weeds out."),
-      ],
+      minutes,
+      title: { verb, object: objectOf(growing), where: "bed" },
+      say,
       because: [["Counted from the usual last frost of the spring it stands in."]],
       grounds: when.grounds,
       hangsOn: tasksBehind(growing, "start"),
@@ -134,31 +136,31 @@ function springWeeding(growing: Growing): readonly Task[] {
   ];
 }
 
+function springWeeding(growing: Growing): readonly Task[] {
+  return inSpring(growing, "weed", SPRING_WEEDING, {
+    verb: "Weed between",
+    minutes: 20,
+    say: [
+      how("Draw the mulch aside where it lies thick, pull the weeds by hand, and put it back."),
+      why("Its thin leaves never shade weeds out."),
+    ],
+  });
+}
+
 function stalks(growing: Growing): readonly Task[] {
-  const { crop } = growing;
-  const start = anchorOf(growing, "start");
-  if (!crop.overwinter || !start) return [];
-  const when = afterWinter(growing, start.day, crop.overwinter.cutStalksDaysAfterLastFrost.value);
-  if (!reached(when)) return [];
-  return [
-    plantingTask(growing, "overwinter", "stalks", {
-      window: window(when.early, when.usual, when.late),
-      harm: "when you can",
-      rhythm: "session",
-      minutes: 10,
-      title: { verb: "Snap off flower stalks:", object: objectOf(growing), where: "bed" },
-      say: [
-        how(
-          "Snap or cut each stalk where it leaves the leaves; they are good to eat. Soft kinds have none.",
-        ),
-        sign("The stalks have curled once."),
-        why("The bulbs grow bigger without them."),
-      ],
-      because: [["Counted from the usual last frost of the spring it stands in."]],
-      grounds: when.grounds,
-      hangsOn: tasksBehind(growing, "start"),
-    }),
-  ];
+  const { overwinter } = growing.crop;
+  if (!overwinter) return [];
+  return inSpring(growing, "stalks", overwinter.cutStalksDaysAfterLastFrost.value, {
+    verb: "Snap off flower stalks:",
+    minutes: 10,
+    say: [
+      how(
+        "Snap or cut each stalk where it leaves the leaves; they are good to eat. Soft kinds have none.",
+      ),
+      sign("The stalks have curled once."),
+      why("The bulbs grow bigger without them."),
+    ],
+  });
 }
 
 /** What it needs between planting and lifting. */
