@@ -1,4 +1,4 @@
-import type { Event } from "../words/event.ts";
+import { EVENING_BEFORE, type Event } from "../words/event.ts";
 
 /**
  * Which of the garden's events a feed shows. `person` and `bed` are keys; `bed: null` means every bed.
@@ -35,9 +35,6 @@ export function choose(events: readonly Event[], choice: FeedChoice): readonly E
   if (chosen.length === 0) return events.filter((event) => event.kind === "season");
   return choice.reader ? chosen.map(withoutHours) : chosen;
 }
-
-/** Six in the evening before, as for every all-day event [minutes before midnight]. */
-const EVENING_BEFORE = 360;
 
 function withoutHours(event: Event): Event {
   if (event.when.kind === "all day") return event;

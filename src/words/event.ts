@@ -1,4 +1,5 @@
 import type { Day } from "../days/day.ts";
+import type { Placed } from "../schedule/placed.ts";
 
 /** Which of the two sets an event is in; warnings, rungs and daily looks stand in both, alike. */
 export type EventSet = "sessions" | "tasks" | "both";
@@ -36,3 +37,44 @@ export type Event = {
   /** Minutes before the start (before midnight for all-day) that a reminder rings. */
   readonly remindMinutesBefore: number;
 };
+
+/** Minutes before midnight that an all-day event rings: six in the evening before. Source: house rule; the one portable hour. */
+export const EVENING_BEFORE = 360;
+
+const sorted = (texts: readonly string[]): readonly string[] =>
+  texts.length < 2 ? texts : [...new Set(texts)].sort();
+
+/** What an event says of itself; whom, which beds and which practices it touches comes from its tasks. */
+export type Particulars = Pick<
+  Event,
+  | "key"
+  | "set"
+  | "kind"
+  | "when"
+  | "day"
+  | "busy"
+  | "remindMinutesBefore"
+  | "title"
+  | "text"
+  | "readerText"
+>;
+
+/** An event that tells some tasks, in the order they are told, lead first. */
+export function eventFor(group: readonly Placed[], told: Particulars): Event {
+  return {
+    key: told.key,
+    set: told.set,
+    kind: told.kind,
+    tasks: group.map((each) => each.task.id),
+    people: sorted(group.flatMap((each) => each.people)),
+    beds: sorted(group.flatMap((each) => each.task.bed ?? [])),
+    title: told.title,
+    text: told.text,
+    readerText: told.readerText,
+    categories: sorted(group.map((each) => each.task.practice)),
+    when: told.when,
+    day: told.day,
+    busy: told.busy,
+    remindMinutesBefore: told.remindMinutesBefore,
+  };
+}

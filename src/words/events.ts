@@ -2,20 +2,15 @@ import { type Day, isoOf, weekdayOf } from "../days/day.ts";
 import { instantOf } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed, Standing } from "../schedule/placed.ts";
-import type { Event, EventSet } from "./event.ts";
+import { EVENING_BEFORE, type Event, type EventSet, eventFor } from "./event.ts";
 import { isOpen, openEvent } from "./open.ts";
 import { voiceOf } from "./sentences.ts";
 import { mostToLose, sessionText } from "./sessions.ts";
 import { textOfAll } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
 
-/** Minutes before midnight that an all-day event rings: six in the evening before. Source: house rule; the one portable hour. */
-const EVENING_BEFORE = 360;
 const BEFORE_SESSION = 30;
 const BEFORE_RUNG = 10;
-
-const sorted = (texts: readonly string[]): readonly string[] =>
-  texts.length < 2 ? texts : [...new Set(texts)].sort();
 
 /** What is told together: the same practice and verb, on one day, at one hour, for the same people. */
 function likeness({ task, day, people, at, done }: Placed): string {
@@ -51,39 +46,6 @@ function grouped<K>(
   return [...groups.values()];
 }
 
-type Particulars = Pick<
-  Event,
-  | "key"
-  | "set"
-  | "kind"
-  | "when"
-  | "day"
-  | "busy"
-  | "remindMinutesBefore"
-  | "title"
-  | "text"
-  | "readerText"
->;
-
-function event(group: readonly Placed[], told: Particulars): Event {
-  return {
-    key: told.key,
-    set: told.set,
-    kind: told.kind,
-    tasks: group.map((each) => each.task.id),
-    people: sorted(group.flatMap((each) => each.people)),
-    beds: sorted(group.flatMap((each) => each.task.bed ?? [])),
-    title: told.title,
-    text: told.text,
-    readerText: told.readerText,
-    categories: sorted(group.map((each) => each.task.practice)),
-    when: told.when,
-    day: told.day,
-    busy: told.busy,
-    remindMinutesBefore: told.remindMinutesBefore,
-  };
-}
-
 const KINDS = { session: "task", daily: "daily", timed: "rung", warning: "warning" } as const;
 
 /** Whether a text for the household may hold what a reader's must not. */
@@ -100,7 +62,7 @@ function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
   const byName = [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
   const { clock } = plan.site;
   const text = textOfAll(byName, plan, voiceOf(plan, "household"));
-  return event(group, {
+  return eventFor(group, {
     key: lead.task.id,
     set,
     kind: KINDS[lead.task.rhythm],
@@ -130,7 +92,7 @@ function session(person: string, day: Day, jobs: readonly Placed[], plan: Plan):
   const { clock } = plan.site;
   const from = instantOf(day, hours.from, clock);
   return {
-    ...event(jobs, {
+    ...eventFor(jobs, {
       key: `${person}/${isoOf(day)}`,
       set: "sessions",
       kind: "session",

@@ -1,7 +1,7 @@
 import { type Day, plus } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
-import type { Event } from "./event.ts";
+import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
 
@@ -34,22 +34,20 @@ export function openEvent(person: string, day: Day, open: readonly Placed[], pla
   });
   const head = "Still open:";
   const text = [head, ...asManyAsFit(lines, LONGEST_SESSION - head.length - 1)].join("\n");
-  const sorted = (all: readonly string[]) => [...new Set(all)].sort();
   return {
-    key: `${person}/open`,
-    set: "sessions",
-    kind: "open",
-    tasks: open.map((each) => each.task.id),
+    ...eventFor(open, {
+      key: `${person}/open`,
+      set: "sessions",
+      kind: "open",
+      title: sessionTitle(open, "Still open: "),
+      text,
+      readerText: "",
+      when: { kind: "all day", day },
+      day,
+      busy: false,
+      remindMinutesBefore: EVENING_BEFORE,
+    }),
     people: [person],
-    beds: sorted(open.flatMap((each) => each.task.bed ?? [])),
-    title: sessionTitle(open, "Still open: "),
-    text,
-    readerText: "",
-    categories: sorted(open.map((each) => each.task.practice)),
-    when: { kind: "all day", day },
-    day,
-    busy: false,
-    remindMinutesBefore: 360,
   };
 }
 
@@ -57,20 +55,16 @@ export function openEvent(person: string, day: Day, open: readonly Placed[], pla
 export function seasonEvent(plan: Plan, day: Day): Event {
   const text =
     "There is no work in the days this calendar shows. It fills again with the next plan.";
-  return {
+  return eventFor([], {
     key: `${plan.year}/garden/season`,
     set: "both",
     kind: "season",
-    tasks: [],
-    people: [],
-    beds: [],
     title: "Nothing due until the next plan",
     text,
     readerText: text,
-    categories: [],
     when: { kind: "all day", day },
     day,
     busy: false,
-    remindMinutesBefore: 360,
-  };
+    remindMinutesBefore: EVENING_BEFORE,
+  });
 }

@@ -1,5 +1,6 @@
 import { sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
+import { capital } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
 import { bedName } from "./titles.ts";
@@ -91,7 +92,7 @@ function placeOf(placed: Placed, plan: Plan): string {
   const { object } = placed.task.title;
   const bed = placed.task.title.where === "bed" ? bedName(plan, placed.task.bed) : "";
   const name = bed === "" ? object : `${object}, ${bed}`;
-  return name.charAt(0).toUpperCase() + name.slice(1);
+  return capital(name);
 }
 
 /** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
