@@ -1,7 +1,7 @@
 import { type Day, dayFromIso } from "../src/days/day.ts";
 import { startOf } from "../src/days/instants.ts";
 import { type Garden, horizonAt, type Told, tell } from "../src/feed.ts";
-import type { Plan } from "../src/plan/plan.ts";
+import type { Normals, Plan } from "../src/plan/plan.ts";
 import { readPlan } from "../src/plan/read.ts";
 import type { Standing } from "../src/schedule/placed.ts";
 
@@ -79,6 +79,11 @@ function readWhole(text: string): Plan {
 /** A garden of some years' texts, in year order. */
 export function gardenOf(...texts: readonly string[]): Garden {
   return { id: "quarry-lane", plans: texts.map((text) => planOf(text)) };
+}
+
+/** Monthly means of lows and highs [°C], January first, as a plan that gives nothing more has them. */
+export function normalsOf(lowC: readonly number[], highC: readonly number[]): Normals {
+  return { lowC, highC, spreadK: null, rainMm: null };
 }
 
 /** A day written `2027-05-06`; throws on any other text. */

@@ -1,5 +1,5 @@
 import type { Crop } from "./facts.ts";
-import { CITE, common, inchRange, memory, published } from "./figures.ts";
+import { CITE, COOL_WARMTH, common, inchRange, memory, NO_LIMITS, published } from "./figures.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
@@ -40,11 +40,14 @@ export const BEET: Crop = {
   },
   repeatEveryDays: memory([14, 21], "usual extension succession lists"),
   overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: NO_LIMITS,
   harvest: {
     from: "sowing",
     days: published([55, 65], CITE.missouri),
     kind: "once",
     cuts: null,
+    bearsDays: null,
     holdsDays: common(30),
     verb: "Pull",
     sign: "Roots as big as a golf ball show above the soil.",

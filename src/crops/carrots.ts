@@ -1,5 +1,14 @@
 import type { Crop } from "./facts.ts";
-import { CITE, common, derived, inchRange, memory, published } from "./figures.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  published,
+} from "./figures.ts";
 
 /** Carrot: slow seed, best under a board; thinned twice. */
 export const CARROT: Crop = {
@@ -50,11 +59,14 @@ export const CARROT: Crop = {
   cover: null,
   repeatEveryDays: memory([21, 28], "usual extension succession lists"),
   overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: NO_LIMITS,
   harvest: {
     from: "sowing",
     days: derived([65, 75], CITE.colorado, "70 days given there, five either way"),
     kind: "once",
     cuts: null,
+    bearsDays: null,
     holdsDays: common(45),
     verb: "Pull",
     sign: "Shoulders as thick as your thumb stand in the soil's surface.",

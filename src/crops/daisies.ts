@@ -1,5 +1,14 @@
 import type { Crop } from "./facts.ts";
-import { CITE, common, derived, inchRange, memory, published } from "./figures.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  published,
+} from "./figures.ts";
 
 /** Leaf lettuce: sown again and again, cut and comes again. */
 export const LETTUCE: Crop = {
@@ -61,6 +70,8 @@ export const LETTUCE: Crop = {
   },
   repeatEveryDays: published([14, 14], CITE.floridaRepeat),
   overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: NO_LIMITS,
   harvest: {
     from: "sowing",
     days: derived(
@@ -73,6 +84,7 @@ export const LETTUCE: Crop = {
       everyDays: memory([14, 21], "usual extension advice"),
       times: memory([2, 4], "usual extension advice"),
     },
+    bearsDays: null,
     holdsDays: common(7),
     verb: "Cut",
     sign: "The leaves stand a hand high.",

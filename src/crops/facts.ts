@@ -32,7 +32,11 @@ export type Family =
   | "carrot family"
   | "daisy family"
   | "beet family"
-  | "onion family";
+  | "onion family"
+  | "cabbage family"
+  | "pea family"
+  | "gourd family"
+  | "grass family";
 
 /** How seed comes up: a row of the days table, its own or that of a crop that comes up alike. */
 export type FromSeed = {
@@ -122,6 +126,27 @@ export type Overwinter = {
   readonly cureWeeks: Figure<Range>;
 };
 
+/**
+ * How warmth drives its growth: each day counts what its low and high lie above the base, no more above the ceiling.
+ * The packet's days are taken to hold where the mean of the day is `packetC`: an assumption, since no packet says.
+ */
+export type Warmth = {
+  readonly baseC: Figure<number>;
+  readonly ceilingC: Figure<number> | null;
+  readonly packetC: Figure<number>;
+};
+
+/**
+ * What makes it bolt or ends it; null where none is known. `heatC`: a mean air above which it turns bitter, bolts or
+ * stops bearing. `longDays`: bolts where days are longer than so many hours and the mean air is above that.
+ * `coldYoung`: bolts where it has stood so many days of a mean air below that in its first weeks.
+ */
+export type Limits = {
+  readonly heatC: Figure<number> | null;
+  readonly longDays: Figure<{ readonly hours: number; readonly aboveC: number }> | null;
+  readonly coldYoung: Figure<{ readonly belowC: number; readonly days: number }> | null;
+};
+
 /** How a crop is brought in. */
 export type Harvest = {
   readonly from: "sowing" | "setting out" | "planting";
@@ -129,6 +154,8 @@ export type Harvest = {
   readonly days: Figure<Range>;
   readonly kind: "once" | "again and again" | "cut and come again";
   readonly cuts: { readonly everyDays: Figure<Range>; readonly times: Figure<Range> } | null;
+  /** Days it goes on bearing from the first harvest; null: once, or until frost. */
+  readonly bearsDays: Figure<Range> | null;
   /** How long it may stand once ready, in days, before it spoils. */
   readonly holdsDays: Figure<number>;
   readonly verb: string;
@@ -161,5 +188,8 @@ export type Crop = {
   readonly cover: CoverFacts | null;
   readonly repeatEveryDays: Figure<Range> | null;
   readonly overwinter: Overwinter | null;
+  /** Null where its days hang on the time of year and not on warmth: what stands the winter. */
+  readonly warmth: Warmth | null;
+  readonly limits: Limits;
   readonly harvest: Harvest;
 };

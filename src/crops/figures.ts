@@ -1,4 +1,4 @@
-import type { Figure, Range, Source } from "./facts.ts";
+import type { Figure, Limits, Range, Source, Warmth } from "./facts.ts";
 
 /** Centimetres of a range of inches. */
 export const inchRange = (least: number, most: number): Range => [least * 2.54, most * 2.54];
@@ -67,5 +67,35 @@ export const CITE = {
   otterTail:
     "University of Minnesota Extension Master Gardeners, Otter Tail County, Growing garlic, 2025",
   florida: "Bolles, UF/IFAS Extension Escambia County, Thinning Vegetable Seedlings, 2014",
+  peet: "Peet, NC State University, Sustainable Practices for Vegetable Production in the South, Appendix 2, Calculating Degree Days",
+  wisconsin:
+    "University of Wisconsin Extension, Waushara County, Calculating growing degree days, 2018",
   floridaRepeat: "UF/IFAS Gardening Solutions, Succession Planting of Vegetables",
 } as const;
+
+/** No limit is known. */
+export const NO_LIMITS: Limits = { heatC: null, longDays: null, coldYoung: null };
+
+/** Growth of a cool crop: base 40 °F, fastest up to 80 °F. */
+export const COOL_WARMTH: Warmth = {
+  baseC: derived((40 - 32) / 1.8, CITE.peet, "the base given there for pea, cabbage and turnip"),
+  ceilingC: derived(
+    (80 - 32) / 1.8,
+    CITE.colorado,
+    "the upper end of the growth range given there for cool crops",
+  ),
+  packetC: house(
+    (60 - 32) / 1.8,
+    "packets do not say; the lower end of Colorado's growth range of cool crops, 60 °F",
+  ),
+};
+
+/** Growth of a warm crop: base 50 °F, fastest up to 86 °F. */
+export const WARM_WARMTH: Warmth = {
+  baseC: derived((50 - 32) / 1.8, CITE.peet, "the base given there for corn and bean"),
+  ceilingC: derived((86 - 32) / 1.8, CITE.wisconsin, "the ceiling given there for corn"),
+  packetC: house(
+    (70 - 32) / 1.8,
+    "packets do not say; the lower end of Colorado's growth range of warm crops, 70 °F",
+  ),
+};

@@ -1,5 +1,16 @@
 import type { Crop } from "./facts.ts";
-import { CITE, common, derived, house, inchRange, memory, published } from "./figures.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  house,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  published,
+  WARM_WARMTH,
+} from "./figures.ts";
 
 /** Tomato: killed by frost, raised indoors, staked, picked until the first frost. */
 export const TOMATO: Crop = {
@@ -34,11 +45,14 @@ export const TOMATO: Crop = {
   cover: null,
   repeatEveryDays: null,
   overwinter: null,
+  warmth: WARM_WARMTH,
+  limits: NO_LIMITS,
   harvest: {
     from: "setting out",
     days: published([70, 75], CITE.missouri),
     kind: "again and again",
     cuts: null,
+    bearsDays: null,
     holdsDays: common(5),
     verb: "Pick",
     sign: "Coloured all over, and it comes away at a lift.",
@@ -89,11 +103,14 @@ export const POTATO: Crop = {
   cover: null,
   repeatEveryDays: null,
   overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: NO_LIMITS,
   harvest: {
     from: "planting",
     days: memory([100, 120], CITE.missouri),
     kind: "once",
     cuts: null,
+    bearsDays: null,
     holdsDays: house(21, "tubers keep in dry soil for weeks once the tops have died"),
     verb: "Dig",
     sign: "The tops have yellowed and dried.",

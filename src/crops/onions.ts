@@ -1,5 +1,14 @@
 import type { Crop } from "./facts.ts";
-import { CITE, common, derived, house, inchRange, memory, published } from "./figures.ts";
+import {
+  CITE,
+  common,
+  derived,
+  house,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  published,
+} from "./figures.ts";
 
 /** Garlic: cloves set in autumn, lifted the summer after. */
 export const GARLIC: Crop = {
@@ -42,6 +51,8 @@ export const GARLIC: Crop = {
     ),
     cureWeeks: memory([2, 4], "Cornell, Minnesota and New Hampshire extension advice"),
   },
+  warmth: null,
+  limits: NO_LIMITS,
   harvest: {
     from: "planting",
     days: published(
@@ -50,6 +61,7 @@ export const GARLIC: Crop = {
     ),
     kind: "once",
     cuts: null,
+    bearsDays: null,
     holdsDays: common(10),
     verb: "Lift",
     sign: "The lower third of the leaves is brown and five or six are still green.",

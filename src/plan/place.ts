@@ -46,6 +46,7 @@ export function readPlace(tree: Tree | null, reading: PlaceReading): Site {
     ...readFrosts(tree, latitude, reading),
     colderBy: readColder(wordsUnder(tree, "colder than the forecast by"), reading),
     greenhouse: readGreenhouse(wordsUnder(tree, "greenhouse"), reading),
+    killingFrost: null,
     normals: readWeather(under(tree, "weather"), reading),
   };
 }

@@ -40,8 +40,20 @@ export type Site = {
   /** The garden's own correction of forecasts and station figures [K]; never of dates the gardener wrote. */
   readonly colderBy: Quantity | null;
   readonly greenhouse: { readonly trays: number; readonly keptAbove: Quantity | null } | null;
-  /** Twelve monthly means of lows and highs [°C], January first; null where the plan gives none. */
-  readonly normals: { readonly lowC: readonly number[]; readonly highC: readonly number[] } | null;
+  /** Nights of 28 °F (-2 °C) in autumn, from the station's own lows; null where the plan has none. */
+  readonly killingFrost: FrostDates | null;
+  /** What the station's years are like; null where the plan gives nothing of it. */
+  readonly normals: Normals | null;
+};
+
+/** Twelve values each, January first; means of daily lows and highs [°C]. */
+export type Normals = {
+  readonly lowC: readonly number[];
+  readonly highC: readonly number[];
+  /** Standard deviation of the month's mean from year to year [K]; null where not known. */
+  readonly spreadK: readonly number[] | null;
+  /** Rain of the month [mm]; null where not known. */
+  readonly rainMm: readonly number[] | null;
 };
 
 /** early ≤ usual ≤ late: 10, 50 and 90 % of years have had that frost by then. `given` counts the dates that the gardener wrote. */

@@ -61,7 +61,7 @@ function means(tree: Tree, { told, measures }: Reading): Normals {
   const highC = twelve(tree, "high", { told, inF });
   if (lowC === null || highC === null) return null;
   const crossed = lowC.findIndex((low, month) => low >= (highC[month] ?? low));
-  if (crossed < 0) return { lowC, highC };
+  if (crossed < 0) return { lowC, highC, spreadK: null, rainMm: null };
   const at = itemsOf(under(tree, "low"))[crossed]?.at ?? tree.at;
   told.push(
     tell("weather-wrong", at, `Month ${crossed + 1}'s low is above its high`, "Check the means"),

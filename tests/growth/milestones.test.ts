@@ -9,7 +9,7 @@ import {
   upMilestone,
 } from "../../src/growth/milestones.ts";
 import { celsius } from "../../src/quantities/quantity.ts";
-import { isoDay, QUARRY } from "../gardens.ts";
+import { isoDay, normalsOf, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "./growing.ts";
 
 /** `early usual late` of a milestone, or why it has none. */
@@ -75,7 +75,7 @@ describe("when it shows above the soil", () => {
   test("is none in soil that stays too cold", () => {
     const low = Array(12).fill(celsius(30));
     const high = Array(12).fill(celsius(40));
-    const cold = { ...growingOf(QUARRY, "carrot").plan.site, normals: { lowC: low, highC: high } };
+    const cold = { ...growingOf(QUARRY, "carrot").plan.site, normals: normalsOf(low, high) };
     const milestone = up("carrot", { acts: { start: "2027-05-03" }, plan: { site: cold } });
     expect(days(milestone)).toBe("the soil is too cold for it to come up");
   });

@@ -15,7 +15,7 @@ import {
   settingOutDay,
 } from "../../src/growth/starting.ts";
 import type { Site } from "../../src/plan/plan.ts";
-import { isoDay, planOf, QUARRY } from "../gardens.ts";
+import { isoDay, normalsOf, planOf, QUARRY } from "../gardens.ts";
 import { anchor, type Given, growingOf } from "./growing.ts";
 
 const SITE = planOf(QUARRY).site;
@@ -39,7 +39,7 @@ function sown(name: string, given: Given = {}): Reckoned {
 /** The lane with a mean temperature of so many degrees all year [°C]. */
 function always(meanC: number): Site {
   const same = Array<number>(12).fill(meanC);
-  return { ...SITE, normals: { lowC: same, highC: same } };
+  return { ...SITE, normals: normalsOf(same, same) };
 }
 
 describe("when tomatoes go out", () => {
@@ -120,7 +120,10 @@ describe("over any climate and risk, tomatoes", () => {
       const day = plus(isoDay("2027-05-06"), usual);
       return {
         ...SITE,
-        normals: { lowC, highC: lowC.map((low) => low + swing) },
+        normals: normalsOf(
+          lowC,
+          lowC.map((low) => low + swing),
+        ),
         lastFrost: { early: plus(day, -before), usual: day, late: plus(day, after), given: 3 },
       };
     });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Day, weekdayOf } from "../../src/days/day.ts";
 import { BOARD, BOARD_OFF_BY_DAYS } from "../../src/practices/board.ts";
-import { isoDay, QUARRY, tellOf } from "../gardens.ts";
+import { isoDay, normalsOf, QUARRY, tellOf } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, titles, told, windowsOf } from "./told.ts";
 
@@ -50,7 +50,7 @@ describe("a board over carrots sown on 3 May", () => {
 
   test("is off by day 21 where the soil is too cold to say when anything shows", () => {
     const ice = Array<number>(12).fill(0);
-    const site = { ...carrots().plan.site, normals: { lowC: ice, highC: ice } };
+    const site = { ...carrots().plan.site, normals: normalsOf(ice, ice) };
     const cold = carrots({ plan: { site } });
     expect(windowsOf(BOARD, cold)).toEqual(["off 05-19 05-24 05-24"]);
     expect(said(BOARD.tasks(cold)[0])).toContain("green or not");

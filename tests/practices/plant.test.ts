@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { PLANT } from "../../src/practices/plant.ts";
-import { isoDay, QUARRY } from "../gardens.ts";
+import { isoDay, normalsOf, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, windowsOf } from "./told.ts";
 
@@ -12,7 +12,7 @@ const IN_ROW = QUARRY.replace(
 /** Potatoes in soil that is warm all year, so that the frost alone decides. */
 const potatoes = (given: Given = {}, text = QUARRY) => {
   const { site } = growingOf(text, "potato").plan;
-  const mild = { ...site, normals: { lowC: WARM, highC: WARM } };
+  const mild = { ...site, normals: normalsOf(WARM, WARM) };
   return growingOf(text, "potato", { plan: { site: mild }, ...given });
 };
 

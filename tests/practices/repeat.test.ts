@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { MOST_SOWINGS } from "../../src/growth/starting.ts";
 import { REPEAT, sowingNumbers } from "../../src/practices/repeat.ts";
-import { ALONE, isoDay, QUARRY, tellOf } from "../gardens.ts";
+import { ALONE, isoDay, normalsOf, QUARRY, tellOf } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windows } from "./told.ts";
 
@@ -9,7 +9,7 @@ const COOL = Array<number>(12).fill(15);
 /** Lettuce in soil that is warm enough all year and never too warm, so that it begins 8 April. */
 const lettuce = (given: Given = {}) => {
   const { site } = growingOf(QUARRY, "lettuce").plan;
-  const mild = { ...site, normals: { lowC: COOL, highC: COOL } };
+  const mild = { ...site, normals: normalsOf(COOL, COOL) };
   return growingOf(QUARRY, "lettuce", { plan: { site: mild }, ...given });
 };
 const sown = (sowing: number, given: Given = {}) => REPEAT.tasks({ ...lettuce(given), sowing });
@@ -55,9 +55,8 @@ describe("sowings without an end", () => {
   });
 
   test("pause in soil too warm for seed to wake, and keep their numbers after", () => {
-    const hot = { lowC: [...COOL], highC: [...COOL] };
-    hot.lowC[5] = 35;
-    hot.highC[5] = 35;
+    const june = COOL.map((mean, month) => (month === 5 ? 35 : mean));
+    const hot = normalsOf(june, june);
     const site = { ...lettuce().plan.site, normals: hot };
     const numbers = sowingNumbers(
       lettuce({ plan: { site }, planting: { repeat: { everyDays: 14, times: null } } }),

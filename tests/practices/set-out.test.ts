@@ -7,15 +7,15 @@ import { STOP_DAYS } from "../../src/growth/starting.ts";
 import type { Site } from "../../src/plan/plan.ts";
 import { SET_OUT, SHARE_WITHIN_DAYS, shareLadders } from "../../src/practices/set-out.ts";
 import { plantingTask, type Task } from "../../src/practices/task.ts";
-import { ALONE, isoDay, planOf, QUARRY } from "../gardens.ts";
+import { ALONE, isoDay, normalsOf, planOf, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windowsOf } from "./told.ts";
 
 const WARM = Array<number>(12).fill(20);
 const COLD = Array<number>(12).fill(5);
 const SITE = growingOf(QUARRY, "tomato").plan.site;
-const warm = { ...SITE, normals: { lowC: WARM, highC: WARM } };
-const cold = { ...SITE, normals: { lowC: COLD, highC: COLD } };
+const warm = { ...SITE, normals: normalsOf(WARM, WARM) };
+const cold = { ...SITE, normals: normalsOf(COLD, COLD) };
 
 /** Tomatoes sown indoors on 9 April, in soil that is warm all year. */
 const tomatoes = (given: Given = {}) =>
@@ -118,7 +118,10 @@ describe("over any climate, in the whole garden", () => {
     if (!early || !usual || !late) throw new Error("three dates");
     return {
       ...SITE,
-      normals: { lowC, highC: lowC.map((low) => low + swing) },
+      normals: normalsOf(
+        lowC,
+        lowC.map((low) => low + swing),
+      ),
       lastFrost: { early, usual, late, given: 3 },
     };
   }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { SOW_INDOORS } from "../../src/practices/sow-indoors.ts";
-import { isoDay, QUARRY } from "../gardens.ts";
+import { isoDay, normalsOf, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windowsOf } from "./told.ts";
 
@@ -8,7 +8,7 @@ const WARM = Array<number>(12).fill(20);
 /** Tomatoes whose soil is warm all year, so that they go out with the frost, on 21 May. */
 const tomatoes = (given: Given = {}) => {
   const { site } = growingOf(QUARRY, "tomato").plan;
-  const mild = { ...site, normals: { lowC: WARM, highC: WARM } };
+  const mild = { ...site, normals: normalsOf(WARM, WARM) };
   return growingOf(QUARRY, "tomato", { plan: { site: mild }, ...given });
 };
 

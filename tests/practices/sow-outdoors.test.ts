@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { SOW_OUTDOORS } from "../../src/practices/sow-outdoors.ts";
-import { isoDay, QUARRY } from "../gardens.ts";
+import { isoDay, normalsOf, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windowsOf } from "./told.ts";
 
@@ -8,7 +8,7 @@ const COOL = Array<number>(12).fill(10);
 /** A crop at 50 °F all year, so that the frost alone decides when it is sown. */
 const sowing = (name: string, given: Given = {}) => {
   const { site } = growingOf(QUARRY, name).plan;
-  const cool = { ...site, normals: { lowC: COOL, highC: COOL } };
+  const cool = { ...site, normals: normalsOf(COOL, COOL) };
   return growingOf(QUARRY, name, { plan: { site: cool }, ...given });
 };
 
@@ -37,7 +37,7 @@ describe("sowing beets where they grow", () => {
 
   test("names no such day where the soil is too cold to say", () => {
     const ice = Array<number>(12).fill(1);
-    const site = { ...sowing("beet").plan.site, normals: { lowC: ice, highC: ice } };
+    const site = { ...sowing("beet").plan.site, normals: normalsOf(ice, ice) };
     const cold = sowing("beet", { plan: { site } });
     expect(said(SOW_OUTDOORS.tasks(cold)[0])).not.toContain("sow again");
     expect(said(SOW_OUTDOORS.tasks(cold)[0])).toContain("the season is too short to wait longer");

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { plus } from "../../src/days/day.ts";
 import type { Told } from "../../src/feed.ts";
 import type { Person, Plan } from "../../src/plan/plan.ts";
-import { planOf, QUARRY } from "../gardens.ts";
+import { normalsOf, planOf, QUARRY } from "../gardens.ts";
 import { IMRE, ODA, personOf } from "../schedule/given.ts";
 import { dawn, toldAt } from "./feeds.ts";
 
@@ -10,7 +10,7 @@ const PLAN = planOf(QUARRY);
 /** Soil that is as warm on every day, so that a chain moves by whole days and nothing else. */
 const EVEN = {
   ...PLAN.site,
-  normals: { lowC: Array<number>(12).fill(10), highC: Array<number>(12).fill(22) },
+  normals: normalsOf(Array<number>(12).fill(10), Array<number>(12).fill(22)),
 };
 
 const tellOf = (given: Partial<Plan>) =>

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { FrostClass, Range } from "../../src/crops/facts.ts";
 import { plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
-import { ALONE } from "../gardens.ts";
+import { ALONE, normalsOf } from "../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, must, ours, soilMinF } from "./ours.ts";
@@ -64,7 +64,7 @@ const SYSTEMS = [
 /** Weeks from the average last frost at which a crop goes into warm soil in our canonical garden. */
 function weeks(key: string): Range {
   const { site } = growingOf(ALONE, key).plan;
-  const warm = { lowC: Array<number>(12).fill(14), highC: Array<number>(12).fill(18) };
+  const warm = normalsOf(Array<number>(12).fill(14), Array<number>(12).fill(18));
   const growing = growingOf(ALONE, key, { plan: { site: { ...site, normals: warm } } });
   const { outdoors } = growing.crop;
   const { day } = outdoors ? plantingOutDay(growing, outdoors) : must(settingOutDay(growing));

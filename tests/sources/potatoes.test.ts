@@ -3,7 +3,7 @@ import type { Range } from "../../src/crops/facts.ts";
 import { plus } from "../../src/days/day.ts";
 import { plantingOutDay } from "../../src/growth/starting.ts";
 import { HILL } from "../../src/practices/hill.ts";
-import { ALONE } from "../gardens.ts";
+import { ALONE, normalsOf } from "../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
 import { inch, must, ours, soilMinF } from "./ours.ts";
 import { spanOf, within, yamlOf } from "./read.ts";
@@ -113,7 +113,7 @@ describe("potatoes in bags", () => {
 describe("the day potatoes go in", () => {
   test("is 14 to 21 days before the last frost where the soil is warm, as Utah's", () => {
     const site = growingOf(ALONE, "potato").plan.site;
-    const mild = { lowC: Array<number>(12).fill(10), highC: Array<number>(12).fill(14) };
+    const mild = normalsOf(Array<number>(12).fill(10), Array<number>(12).fill(14));
     const growing = growingOf(ALONE, "potato", { plan: { site: { ...site, normals: mild } } });
     const [least, most] = FILE.utah.plant_days_before_last_frost;
     const { day } = plantingOutDay(growing, PLANTED);
