@@ -40,6 +40,7 @@ const OWNED: Readonly<Record<string, string>> = {
   "date-fns-tz": "days",
   yaml: "plan",
   valibot: "plan",
+  suncalc: "climate",
   "ical-generator": "calendar",
   hono: "web",
 };
