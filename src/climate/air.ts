@@ -1,7 +1,6 @@
+import { YEAR } from "../days/day.ts";
 import type { Site } from "../plan/plan.ts";
-
-/** Days of a year the curve is drawn for; 29 February takes the value of the day before. */
-export const YEAR = 365;
+import { type Wave, waveC } from "./wave.ts";
 
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 const MONTH_STARTS = MONTH_DAYS.map((_, i) => MONTH_DAYS.slice(0, i).reduce((a, b) => a + b, 0));
@@ -55,40 +54,28 @@ export function curveThrough(means: readonly number[]): Float64Array {
   return curve;
 }
 
-/**
- * A rough curve [°C] for a site that gives no normals: a wave that passes 11 °C on the usual last and first
- * frost days and swings the wider the farther it lies from the equator. `lastFrost`, `firstFrost`: days of the
- * year, 0 to 364, null for a place without frost.
- * Source: house rule; 11 °C is what stations of NOAA's 1981-2010 normals have near those days, from memory.
- */
-export function roughCurve(
-  latitude: number | null,
-  lastFrost: number | null,
-  firstFrost: number | null,
-): Float64Array {
-  const south = latitude !== null && latitude < 0;
-  const swing = Math.min(16, 0.3 * Math.abs(latitude ?? 45));
-  const curve = new Float64Array(YEAR);
-  if (lastFrost === null || firstFrost === null) {
-    const peak = south ? 20 : 202;
-    for (let i = 0; i < YEAR; i++)
-      curve[i] = 20 + swing * Math.cos((2 * Math.PI * (i - peak)) / YEAR);
-    return curve;
-  }
-  const length = (firstFrost - lastFrost + YEAR) % YEAR;
-  const peak = lastFrost + length / 2;
-  const middle = 11 - swing * Math.cos((Math.PI * length) / YEAR);
-  for (let i = 0; i < YEAR; i++)
-    curve[i] = middle + swing * Math.cos((2 * Math.PI * (i - peak)) / YEAR);
-  return curve;
+/** Half of what a day's low and high lie apart where nothing is known of them [K]. Source: house rule; mid-way between a coast and a dry interior. */
+const ROUGH_SWING_K = 6;
+
+/** Lows and highs [°C] of each day of a year, 1 January first. */
+export type AirCurves = { readonly lowC: Float64Array; readonly highC: Float64Array };
+
+/** Lows and highs of a wave, the same way apart all year. */
+export function roughAir(wave: Wave): AirCurves {
+  const mean = Float64Array.from({ length: YEAR }, (_, day) => waveC(wave, day, 0));
+  return {
+    lowC: mean.map((each) => each - ROUGH_SWING_K),
+    highC: mean.map((each) => each + ROUGH_SWING_K),
+  };
 }
 
-/**
- * Monthly mean temperatures [°C], January first, halfway between the normals' lows and highs, the lows less what
- * the garden is colder than its station; null without normals.
- */
-export function meansOf(site: Site): readonly number[] | null {
+/** Lows and highs through the site's normals, the lows less what the garden is colder than its station; null without normals. */
+export function airOf(site: Site): AirCurves | null {
   const { normals, colderBy } = site;
+  if (!normals) return null;
   const colder = colderBy?.si ?? 0;
-  return normals ? normals.lowC.map((low, m) => (low - colder + at(normals.highC, m)) / 2) : null;
+  return {
+    lowC: curveThrough(normals.lowC.map((low) => low - colder)),
+    highC: curveThrough(normals.highC),
+  };
 }

@@ -115,3 +115,14 @@ export function sayDay(day: Day, withYear = false): string {
   const short = name.length > 4 ? name.slice(0, 3) : name;
   return withYear ? `${date} ${short} ${year}` : `${date} ${short}`;
 }
+
+/** Days of a year as the climate counts them. */
+export const YEAR = 365;
+
+/** 0 for 1 January to 364 for 31 December; 29 February counts as the 28th. */
+export function dayOfYear(day: Day): number {
+  const { year, month, date } = partsOf(day);
+  const plain = day - theDay(year, 1, 1);
+  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  return leap && (month > 2 || (month === 2 && date === 29)) ? plain - 1 : plain;
+}

@@ -1,42 +1,98 @@
+import type { Climate } from "../climate/climate.ts";
+import { dailySwingShare } from "../climate/wave.ts";
 import { COLUMNS_F, EMERGENCE_DAYS } from "../crops/emergence.ts";
 import { type Day, plus } from "../days/day.ts";
+import type { Bed } from "../plan/plan.ts";
 import { fahrenheit } from "../quantities/quantity.ts";
 
 /** Seed that has not come up after so many days never will. Source: house rule; longer than any crop at a soil it may be sown in. */
 export const GIVE_UP_DAYS = 90;
 
+/** Points of a day's wave at which its rate is taken, from the warmest to the coldest; the way back is the same. */
+const POINTS = [1, 3, 5, 7, 9, 11, 13, 15].map((odd) => Math.cos((odd * Math.PI) / 16));
+
 /**
- * The share of the way from sowing to emergence that a day at that soil temperature [°C] brings: one over the
- * table's days, between two columns in proportion; 0 where nothing comes up or nothing was tested.
- * Throws for a row the table does not have.
+ * The share of the way from sowing to emergence that a day at that mean soil temperature [°C] brings: one over the
+ * table's days, between two columns in proportion, taken over the day's swing of so much [K] to either side of the
+ * mean; 0 where nothing comes up or nothing was tested. Throws for a row the table does not have.
  * Source: Harrington and Minges, University of California, 1954, as in crops/emergence.ts.
  */
-export function dailyShare(row: string, soilC: number): number {
-  const days = EMERGENCE_DAYS[row];
-  if (!days) throw new RangeError(`no row ${row} in the table of days to emergence`);
-  const at = fahrenheit(soilC);
-  const rate = (i: number) => {
-    const cell = days[i];
-    return typeof cell === "number" ? 1 / cell : 0;
-  };
-  const last = COLUMNS_F.length - 1;
-  if (at <= COLUMNS_F[0]) return at === COLUMNS_F[0] ? rate(0) : 0;
-  if (at >= (COLUMNS_F[last] ?? 0)) return at === COLUMNS_F[last] ? rate(last) : 0;
-  const low = COLUMNS_F.findLastIndex((column) => column <= at);
-  const from = COLUMNS_F[low] ?? 0;
-  const to = COLUMNS_F[low + 1] ?? from;
-  return rate(low) + ((rate(low + 1) - rate(low)) * (at - from)) / (to - from);
+export function dailyShare(row: string, soilC: number, swingK = 0): number {
+  if (swingK === 0) return shareAt(row, soilC);
+  let sum = 0;
+  for (const point of POINTS) sum += shareAt(row, soilC + swingK * point);
+  return sum / POINTS.length;
+}
+
+/** The columns lie nine degrees apart. */
+const STEP_F = COLUMNS_F[1] - COLUMNS_F[0];
+const LAST = COLUMNS_F.length - 1;
+
+/** One over each cell's days, row by row; 0 where there are none. */
+const RATES: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
+  Object.entries(EMERGENCE_DAYS).map(([row, cells]) => [
+    row,
+    cells.map((cell) => (typeof cell === "number" ? 1 / cell : 0)),
+  ]),
+);
+
+function shareAt(row: string, soilC: number): number {
+  const rates = RATES[row];
+  if (!rates) throw new RangeError(`no row ${row} in the table of days to emergence`);
+  const along = (fahrenheit(soilC) - COLUMNS_F[0]) / STEP_F;
+  const near = Math.round(along);
+  if (Math.abs(along - near) < 1e-9) return rates[near] ?? 0;
+  if (along < 0 || along > LAST) return 0;
+  const low = Math.floor(along);
+  const rate = rates[low] ?? 0;
+  return rate + ((rates[low + 1] ?? 0) - rate) * (along - low);
 }
 
 /**
- * The day that seed of a row is up when sown on a day into soil of those temperatures [°C], or null where it
- * would take longer than GIVE_UP_DAYS. At a constant temperature it gives the table's days, rounded up.
+ * The day that seed is up when sown on a day, by each day's share of the way, or null where it would take longer than
+ * GIVE_UP_DAYS. At a constant temperature it gives the table's days, rounded up.
  */
-export function upOn(row: string, sown: Day, soilC: (day: Day) => number): Day | null {
+export function upOn(sown: Day, share: (day: Day) => number): Day | null {
   let done = 0;
   for (let days = 0; days < GIVE_UP_DAYS; days++) {
-    done += dailyShare(row, soilC(plus(sown, days)));
+    done += share(plus(sown, days));
     if (done >= 1 - 1e-9) return plus(sown, days + 1);
   }
   return null;
+}
+
+/** Where seed lies: the row it comes up by, its bed and its depth [cm], in a season so much warmer than usual [K]. */
+export type Seed = {
+  readonly row: string;
+  readonly bed: Bed | null;
+  readonly depthCm: number;
+  readonly warmerK: number;
+};
+
+type Share = (day: Day) => number;
+
+/** Shares by climate and seed. A memo, nothing more. */
+const shares = new WeakMap<Climate, Map<string, Share>>();
+
+/** Each day's share for seed in a bed of the garden: the soil there, and the part of the air's swing that reaches its depth. */
+export function shareIn(climate: Climate, seed: Seed): Share {
+  const known = shares.get(climate) ?? new Map<string, Share>();
+  shares.set(climate, known);
+  const key = `${seed.row}|${seed.bed?.key ?? ""}|${seed.depthCm}|${seed.warmerK}`;
+  const share = known.get(key) ?? remembering(climate, seed);
+  known.set(key, share);
+  return share;
+}
+
+function remembering(climate: Climate, { row, bed, depthCm, warmerK }: Seed): Share {
+  const days = new Map<Day, number>();
+  const felt = dailySwingShare(depthCm) / 2;
+  return (day) => {
+    const known = days.get(day);
+    if (known !== undefined) return known;
+    const { lowC, highC } = climate.air(day, warmerK);
+    const fresh = dailyShare(row, climate.soilC(day, bed, warmerK), (highC - lowC) * felt);
+    days.set(day, fresh);
+    return fresh;
+  };
 }

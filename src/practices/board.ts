@@ -1,6 +1,7 @@
 import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
-import { reached, upMilestone } from "../growth/milestones.ts";
+import { reached } from "../growth/milestones.ts";
+import { upMilestone } from "../growth/up.ts";
 import type { Practice } from "./practice.ts";
 import { householdOnly, how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";

@@ -1,6 +1,7 @@
 import { plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
-import { type Milestone, middle, reached, upMilestone } from "../growth/milestones.ts";
+import { type Milestone, middle, reached } from "../growth/milestones.ts";
+import { upMilestone } from "../growth/up.ts";
 import type { Practice } from "./practice.ts";
 import { sowingNumbers } from "./repeat.ts";
 import { how, sign, why } from "./say.ts";

@@ -1,7 +1,8 @@
 import type { Crop } from "../crops/facts.ts";
 import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
-import { type Milestone, middle, reached, ripeMilestone } from "../growth/milestones.ts";
+import { type Milestone, middle, reached } from "../growth/milestones.ts";
+import { ripeMilestone } from "../growth/ripe.ts";
 import type { Practice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./say.ts";
 import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";

@@ -2,8 +2,10 @@ import { killingFrost } from "../climate/frost.ts";
 import type { Range } from "../crops/facts.ts";
 import { earliest, latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
-import { afterWinter, middle, nextYearly, reached } from "../growth/milestones.ts";
-import { autumnPlantingDay, type Reckoned } from "../growth/starting.ts";
+import { middle, reached } from "../growth/milestones.ts";
+import type { Reckoned } from "../growth/reckoned.ts";
+import { autumnPlantingDay } from "../growth/starting.ts";
+import { afterWinter, nextYearly } from "../growth/winter.ts";
 import { cm } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
 import { outdoorGuards, testsTold } from "./reckoning.ts";
@@ -19,7 +21,7 @@ function planting(growing: Growing): readonly Task[] {
   const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
   const fixed = it.fixed.start !== null;
   const killing = growing.plan.site.firstFrost
-    ? killingFrost(growing.plan.site.firstFrost)
+    ? killingFrost(growing.plan.site.firstFrost, growing.plan.site.killingFrost)
     : reckoned.day;
   return [
     plantingTask(growing, "overwinter", "plant", {
@@ -79,7 +81,7 @@ function mulch(growing: Growing): readonly Task[] {
   const start = anchorOf(growing, "start");
   const frost = plan.site.firstFrost;
   if (!crop.overwinter || !start || !frost || growing.planting.inSince !== null) return [];
-  const killing = nextYearly(killingFrost(frost), plus(start.day, -60));
+  const killing = nextYearly(killingFrost(frost, plan.site.killingFrost), plus(start.day, -60));
   const lifted = afterWinter(growing, start.day, crop.overwinter.harvestDaysAfterLastFrost.value);
   if (reached(lifted) && lifted.usual < killing) return [];
   const [least, most] = crop.overwinter.mulchDaysAfterKillingFrost.value;

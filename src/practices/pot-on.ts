@@ -1,6 +1,7 @@
 import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
-import { middle, reached, upMilestone } from "../growth/milestones.ts";
+import { middle, reached } from "../growth/milestones.ts";
+import { upMilestone } from "../growth/up.ts";
 import type { Practice } from "./practice.ts";
 import { how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";

@@ -2,7 +2,7 @@ import { sayOdds } from "../climate/frost.ts";
 import type { Outdoors, SettingOut } from "../crops/facts.ts";
 import { type Day, plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
-import type { Reckoned, Test } from "../growth/starting.ts";
+import type { Reckoned, Test } from "../growth/reckoned.ts";
 import { degreesC } from "../quantities/quantity.ts";
 import { type Piece, type Sentence, why } from "./say.ts";
 import { type Telling, window } from "./task.ts";

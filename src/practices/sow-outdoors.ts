@@ -1,39 +1,49 @@
 import type { Outdoors } from "../crops/facts.ts";
-import { plus } from "../days/day.ts";
-import { upOn } from "../growth/emergence.ts";
+import { type Day, plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
-import { plantingOutDay, type Reckoned } from "../growth/starting.ts";
+import { refusalOf } from "../growth/limits.ts";
+import { plantingOutDay } from "../growth/starting.ts";
+import { pieceCm, successionOf } from "../growth/successions.ts";
+import { upOutdoors } from "../growth/up.ts";
 import { cm } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
 import { outdoorGuards, startTold, whyDecided } from "./reckoning.ts";
-import { how, lengths, type Sentence, sign } from "./say.ts";
+import { how, lengths, type Piece, type Sentence, sign } from "./say.ts";
 import { objectOf, plantingTask, type Task } from "./task.ts";
 
-/** What a row of seed is sown like, with the day to sow again by where nothing has come up. */
-export function sowingSay(
-  growing: Growing,
-  facts: Outdoors,
-  reckoned: Reckoned,
-): readonly Sentence[] {
-  const { comesUp } = growing.crop;
-  const up =
-    comesUp.kind === "table"
-      ? upOn(comesUp.row, reckoned.day, (day) => growing.climate.soilC(day, growing.bed))
-      : null;
-  const days = up === null ? null : up - reckoned.day;
+/** Days after it should be up on which seed may still be sown again. Source: house rule, a week to look twice. */
+const SOW_AGAIN_DAYS = 7;
+
+/** When it should be up, and what to do where it is not: look, and sow again while that still comes to something. */
+function upTold(growing: Growing, sown: Day): readonly Sentence[] {
+  const up = upOutdoors(growing, sown);
+  if (up === null) return [];
+  const by = plus(up.late, SOW_AGAIN_DAYS);
+  const again: readonly Piece[] =
+    refusalOf(growing, by) === "too late" ? ["."] : [", and sow again by ", { day: by }, "."];
+  return [
+    how(
+      "Keep it damp every day until it is up, about ",
+      { day: up.usual },
+      "; nothing by ",
+      { day: up.late },
+      ": scratch and look",
+      ...again,
+    ),
+  ];
+}
+
+/** Sown again and again, the row is divided: how long a piece each sowing takes. */
+function pieceTold(growing: Growing, facts: Outdoors): readonly Sentence[] {
+  if (!growing.planting.repeat) return [];
+  const { day } = plantingOutDay(growing, facts);
+  const piece = pieceCm(growing, successionOf(growing, day));
+  return piece === null ? [] : [how("This time sow ", { quantity: cm(piece) }, " of row.")];
+}
+
+/** What a row of seed is sown like on a day, how much of it, and the day to sow again by where nothing has come up. */
+export function sowingSay(growing: Growing, facts: Outdoors, sown: Day): readonly Sentence[] {
   const board = growing.planting.under.includes("board");
-  const again =
-    days === null
-      ? []
-      : [
-          how(
-            "Keep it damp every day until it is up, about ",
-            { day: plus(reckoned.day, days) },
-            "; nothing by ",
-            { day: plus(reckoned.day, Math.ceil(days * 1.5) + 3) },
-            ": sow again.",
-          ),
-        ];
   return [
     how(
       "Sow ",
@@ -44,7 +54,8 @@ export function sowingSay(
       { quantity: cm(facts.rowsCm.value) },
       ` apart. Water${board ? ", then lay the board over the row." : "."}`,
     ),
-    ...again,
+    ...pieceTold(growing, facts),
+    ...upTold(growing, sown),
     sign("A handful of soil crumbles instead of sticking."),
   ];
 }
@@ -61,7 +72,7 @@ function tasks(growing: Growing): readonly Task[] {
       ...startTold(growing, reckoned, guards),
       minutes: 20,
       title: { verb: "Sow", object: objectOf(growing), where: "bed" },
-      say: [...sowingSay(growing, facts, reckoned), whyDecided(growing, reckoned, guards)],
+      say: [...sowingSay(growing, facts, reckoned.day), whyDecided(growing, reckoned, guards)],
       needs: planting.under.includes("board") ? ["seed", "a board as long as the row"] : ["seed"],
     }),
   ];

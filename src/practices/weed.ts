@@ -1,7 +1,8 @@
 import { type Day, earliest, plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
-import { reached, upMilestone } from "../growth/milestones.ts";
+import { reached } from "../growth/milestones.ts";
+import { upMilestone } from "../growth/up.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { Practice, SharedPractice, WholeGarden } from "./practice.ts";
 import { how, why } from "./say.ts";

@@ -1,0 +1,47 @@
+import { killingFrost } from "../climate/frost.ts";
+import { isTender } from "../crops/crops.ts";
+import { type Day, plus } from "../days/day.ts";
+import { seasonOf } from "../plan/season.ts";
+import type { Growing } from "./growing.ts";
+import { nextYearly } from "./winter.ts";
+
+/** The autumn that ends what grows: its first frost, early and usual, the killing one, and the middle of the winter after it. */
+export type Autumn = {
+  readonly early: Day;
+  readonly usual: Day;
+  readonly killing: Day;
+  readonly midwinter: Day;
+};
+
+/** The autumn that follows a day; null where nothing freezes: a place without frost, or a bed under glass. */
+export function autumnAfter({ plan, bed }: Growing, from: Day): Autumn | null {
+  const { firstFrost } = plan.site;
+  if (!firstFrost || bed?.kind === "greenhouse") return null;
+  const on = nextYearly(firstFrost.usual, plus(from, -1)) - firstFrost.usual;
+  return {
+    early: plus(firstFrost.early, on),
+    usual: plus(firstFrost.usual, on),
+    killing: plus(killingFrost(firstFrost, plan.site.killingFrost), on),
+    midwinter: plus(seasonOf(plan).to, on),
+  };
+}
+
+/** Days after the killing frost for which what stands frost is still brought in from under snow and mulch. Source: house rule, two weeks. */
+const HARDY_GRACE_DAYS = 14;
+
+/**
+ * The last day, in a usual year, on which a crop started on a day is still worth harvesting for the first time: the
+ * first frost for what it kills, two weeks after the killing frost for the rest; null where nothing freezes.
+ */
+export function lastHarvest(growing: Growing, from: Day): Day | null {
+  const autumn = autumnAfter(growing, from);
+  if (!autumn) return null;
+  return isTender(growing.crop) ? autumn.usual : plus(autumn.killing, HARDY_GRACE_DAYS);
+}
+
+/** The day that ends all growing for a crop: the killing frost, or for what stands it the middle of winter; null where nothing freezes. */
+export function growingEnds(growing: Growing, from: Day): Day | null {
+  const autumn = autumnAfter(growing, from);
+  if (!autumn) return null;
+  return isTender(growing.crop) ? autumn.killing : autumn.midwinter;
+}

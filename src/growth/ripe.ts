@@ -1,0 +1,103 @@
+import { type Day, earliest, latest, plus } from "../days/day.ts";
+import { allGrounds } from "./anchors.ts";
+import { type Clock, clockOf, packetDaysLeft } from "./clock.ts";
+import { growingEnds } from "./ending.ts";
+import { anchorOf, type Growing } from "./growing.ts";
+import { type Milestone, seenOn } from "./milestones.ts";
+import { ownWarmth } from "./own.ts";
+import { paceOf } from "./pace.ts";
+import { type Season, warmerK } from "./seasons.ts";
+import { upFrom } from "./up.ts";
+import { boundsOf, dailyWarmth, packetWarmth, reachedOn } from "./warmth.ts";
+import { afterWinter } from "./winter.ts";
+
+/** Milestones by the very growing they were asked of. A memo, nothing more. */
+const ripes = new WeakMap<Growing, Milestone>();
+
+/**
+ * When it is first ready: the packet's warmth, or what this garden itself took before, gathered from the day outdoor
+ * warmth counts, in a warm, the usual and a cold season. None where winter comes first. What was seen replaces it.
+ */
+export function ripeMilestone(growing: Growing): Milestone {
+  const known = ripes.get(growing);
+  if (known) return known;
+  const ripe = ripeOf(growing);
+  ripes.set(growing, ripe);
+  return ripe;
+}
+
+function ripeOf(growing: Growing): Milestone {
+  const seen = anchorOf(growing, "first ripe");
+  if (seen) return seenOn(seen.day);
+  if (growing.crop.overwinter) return wintered(growing);
+  const clock = clockOf(growing);
+  if ("none" in clock) return clock;
+  const days = throughSeasons(growing, clock);
+  if (days === null) return { none: "winter comes before it is ready" };
+  const grounds = allGrounds(clock.grounds, growing.crop.warmth ? ["warmth"] : ["age"]);
+  return { ...days, grounds, seen: false };
+}
+
+function wintered(growing: Growing): Milestone {
+  const { overwinter } = growing.crop;
+  const from = anchorOf(growing, growing.planting.start === "plants" ? "set out" : "start");
+  if (!from || !overwinter) return { none: "it is not in its place yet" };
+  return afterWinter(growing, from.day, overwinter.harvestDaysAfterLastFrost.value);
+}
+
+type Days = { readonly early: Day; readonly usual: Day; readonly late: Day };
+
+/** The clock run through the three seasons; null where the usual one does not bring it. */
+function throughSeasons(growing: Growing, clock: Clock): Days | null {
+  const own = ownWarmth(growing, clock.days);
+  const pace = paceOf(growing);
+  const run = (from: Day, days: number, shiftK: number) =>
+    runOn(growing, from, { days, shiftK, pace, own: own?.warmth ?? null });
+  const usual = run(clock.usual, clock.days, 0);
+  if (usual === null) return null;
+  const shift = (season: Season) =>
+    warmerK(growing.climate, season, clock.usual, usual - clock.usual);
+  const early = run(clock.early, clock.least, shift("warm")) ?? usual;
+  const late = run(clock.late, clock.most, shift("cold"));
+  return {
+    early: earliest(early, usual),
+    usual,
+    late: latest(late ?? lastChance(growing, clock.usual, usual), usual),
+  };
+}
+
+/** Where a cold season never brings it: the day that ends all growing. */
+function lastChance(growing: Growing, from: Day, usual: Day): Day {
+  return growingEnds(growing, from) ?? plus(usual, usual - from);
+}
+
+/** What a run goes by: the packet's days, how much warmer [K] the season is, the pace, and the garden's own warmth. */
+type Run = {
+  readonly days: number;
+  readonly shiftK: number;
+  readonly pace: number;
+  readonly own: number | null;
+};
+
+/** The day the warmth of so many packet's days has come together from a day on; null where winter comes first. */
+function runOn(growing: Growing, from: Day, { days, shiftK, pace, own }: Run): Day | null {
+  const { warmth } = growing.crop;
+  if (!warmth) return plus(from, days);
+  const daily = dailyWarmth(growing.climate, boundsOf(warmth), shiftK);
+  const wanted = (own ?? packetWarmth(days, warmth)) * pace;
+  const day = reachedOn(daily, from, wanted);
+  const end = growingEnds(growing, from);
+  return day === null || (end !== null && day > end) ? null : day;
+}
+
+/**
+ * The first day of harvest of a sowing outdoors on a day in the usual season, whatever else is known of the planting;
+ * null where it does not come up or winter comes first.
+ */
+export function ripeIfSown(growing: Growing, sown: Day): Day | null {
+  const up = upFrom(growing, sown);
+  if (up === null) return null;
+  const days = packetDaysLeft(growing);
+  const own = ownWarmth(growing, days)?.warmth ?? null;
+  return runOn(growing, up, { days, shiftK: 0, pace: 1, own });
+}

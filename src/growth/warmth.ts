@@ -1,0 +1,75 @@
+import type { Air, Climate } from "../climate/climate.ts";
+import type { Warmth } from "../crops/facts.ts";
+import { type Day, plus } from "../days/day.ts";
+
+/** What warmth is counted between [°C]; null: no ceiling. */
+export type Bounds = { readonly baseC: number; readonly ceilingC: number | null };
+
+/** A crop's bounds without their sources. */
+export function boundsOf(warmth: Warmth): Bounds {
+  return { baseC: warmth.baseC.value, ceilingC: warmth.ceilingC?.value ?? null };
+}
+
+/**
+ * A day's warmth [degree-C days]: how far the mean of its low and high lies above the base, never negative. With a
+ * ceiling, low and high are each first brought between base and ceiling.
+ * Source: Peet, NC State University, Calculating Degree Days, without a ceiling; University of Wisconsin Extension,
+ * Calculating growing degree days, 2018, with one.
+ */
+export function dayWarmth({ lowC, highC }: Air, { baseC, ceilingC }: Bounds): number {
+  if (ceilingC === null) return Math.max(0, (lowC + highC) / 2 - baseC);
+  const between = (at: number) => Math.min(Math.max(at, baseC), ceilingC);
+  return (between(lowC) + between(highC)) / 2 - baseC;
+}
+
+/** Warmth that a packet's days stand for [degree-C days]: each a day at the warmth the packet takes for granted. */
+export function packetWarmth(days: number, warmth: Warmth): number {
+  return days * (warmth.packetC.value - warmth.baseC.value);
+}
+
+/** Days after which warmth is no longer waited for: a year, and the crop has seen every season. */
+export const MOST_DAYS = 365;
+
+type Daily = (day: Day) => number;
+
+/** Each day's warmth by climate, bounds and season. A memo, nothing more. */
+const dailies = new WeakMap<Climate, Map<string, Daily>>();
+
+/** The warmth [degree-C days] of any day of a climate, in a season so much warmer than usual [K]. */
+export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): Daily {
+  const known = dailies.get(climate) ?? new Map<string, Daily>();
+  dailies.set(climate, known);
+  const key = `${bounds.baseC}|${bounds.ceilingC}|${warmerK}`;
+  const daily =
+    known.get(key) ?? remembering((day) => dayWarmth(climate.air(day, warmerK), bounds));
+  known.set(key, daily);
+  return daily;
+}
+
+function remembering(reckon: Daily): Daily {
+  const days = new Map<Day, number>();
+  return (day) => {
+    const known = days.get(day);
+    if (known !== undefined) return known;
+    const fresh = reckon(day);
+    days.set(day, fresh);
+    return fresh;
+  };
+}
+
+/** The first day by whose end that much warmth [degree-C days] has come together from `from` on, both included; null where a year does not bring it. */
+export function reachedOn(daily: Daily, from: Day, wanted: number): Day | null {
+  let sum = 0;
+  for (let days = 0; days < MOST_DAYS; days++) {
+    sum += daily(plus(from, days));
+    if (sum >= wanted - 1e-9) return plus(from, days);
+  }
+  return null;
+}
+
+/** Warmth [degree-C days] that came together from the first day to the last, both included; 0 where they are the wrong way round. */
+export function warmthBetween(daily: Daily, first: Day, last: Day): number {
+  let sum = 0;
+  for (let day = first; day <= last; day = plus(day, 1)) sum += daily(day);
+  return sum;
+}
