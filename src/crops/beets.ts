@@ -1,5 +1,14 @@
 import type { Crop } from "./facts.ts";
-import { CITE, COOL_WARMTH, common, inchRange, memory, NO_LIMITS, published } from "./figures.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  published,
+} from "./figures.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
@@ -56,5 +65,67 @@ export const BEET: Crop = {
   },
 };
 
+/** Spinach: cool soil and short days; it bolts when days grow long. */
+export const SPINACH: Crop = {
+  key: "spinach",
+  one: "spinach",
+  many: "spinach",
+  alsoCalled: ["spinaches", "true spinach", "leaf spinach", "baby spinach"],
+  family: "beet family",
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed outdoors"],
+  comesUp: {
+    kind: "table",
+    row: "pea",
+    standsIn: derived(
+      "pea",
+      CITE.colorado,
+      "the 6 to 14 days given there for spinach, in a row not looked up, are pea's at 77 and 50 °F; Knott's soil for the two differs by 5 °F",
+    ),
+  },
+  slow: false,
+  indoors: null,
+  settingOut: null,
+  outdoors: {
+    depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
+    apartCm: common(inchRange(1, 1)),
+    rowsCm: common(12 * 2.54),
+    soilMinC: published((45 - 32) / 1.8, CITE.kansas),
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMaxC: derived((68 - 32) / 1.8, CITE.harrington, "52 in 100 come up at 68 °F and 28 at 77"),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([12, 18]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: derived(
+        inchRange(3, 4),
+        CITE.missouri,
+        "3 inches given there for its kin chard, up to an inch more",
+      ),
+      how: "Snip at ground level; the thinnings are good in a salad.",
+    },
+  ],
+  hilling: null,
+  cover: null,
+  repeatEveryDays: memory([7, 14], "usual extension succession lists"),
+  overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: { ...NO_LIMITS, longDays: common({ hours: 14, aboveC: 16 }) },
+  harvest: {
+    from: "sowing",
+    days: memory([40, 50], CITE.colorado),
+    kind: "once",
+    cuts: null,
+    bearsDays: null,
+    holdsDays: common(10),
+    verb: "Cut",
+    sign: "Five or six leaves are as long as your hand.",
+    how: "Pick the outer leaves as you need them, or cut whole plants. Take all at the first sign of a stalk.",
+    caution: null,
+  },
+};
+
 /** The beet family, for rotations and shared pests. */
-export const BEET_FAMILY: readonly Crop[] = [BEET];
+export const BEET_FAMILY: readonly Crop[] = [BEET, SPINACH];

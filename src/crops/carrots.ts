@@ -44,7 +44,7 @@ export const CARROT: Crop = {
       step: "1",
       daysAfterUp: common([17, 25]),
       heightCm: published(inchRange(1, 2), CITE.florida),
-      apartCm: memory(inchRange(1, 1), "usual advice of extension crop sheets"),
+      apartCm: published(inchRange(1, 1), CITE.northDakota),
       how: "Snip or pull on a still evening and carry the thinnings away; their smell draws the carrot fly.",
     },
     {
@@ -75,5 +75,135 @@ export const CARROT: Crop = {
   },
 };
 
+/** Parsley: slow to come up; leaves from summer into winter. */
+export const PARSLEY: Crop = {
+  key: "parsley",
+  one: "parsley",
+  many: "parsley",
+  alsoCalled: ["parsleys", "flat-leaf parsley", "italian parsley", "curly parsley", "leaf parsley"],
+  family: "carrot family",
+  frost: derived(
+    "frost tolerant",
+    CITE.coloradoFrost,
+    "semi-hardy there, a class with beet and carrot",
+  ),
+  starts: ["seed outdoors", "seed indoors"],
+  comesUp: { kind: "table", row: "parsley", standsIn: null },
+  slow: true,
+  indoors: {
+    weeksToSettingOut: memory([8, 10], "Knott's Handbook for Vegetable Growers"),
+    soilTempC: common(20),
+    depthCm: common(inchRange(0.25, 0.5)),
+    potOnDaysAfterUp: null,
+    hardenDays: common(7),
+    nightFloorC: derived(
+      (40 - 32) / 1.8,
+      CITE.coloradoFrost,
+      "the lower end of the warmth from which its class grows there, 40 °F",
+    ),
+  },
+  settingOut: {
+    weeksFromLastFrost: published(-2, CITE.coloradoFrost),
+    soilMinC: null,
+    apartCm: memory(6 * 2.54, "usual advice of extension crop sheets"),
+    rowsCm: common(12 * 2.54),
+    things: ["a watering can"],
+    how: "Keep the soil round the roots, plant no deeper than they stood, and water in.",
+  },
+  outdoors: {
+    depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
+    apartCm: common(inchRange(0.5, 1)),
+    rowsCm: common(12 * 2.54),
+    soilMinC: derived(
+      (50 - 32) / 1.8,
+      CITE.harrington,
+      "63 in 100 come up at 50 °F and none at 41",
+    ),
+    weeksFromLastFrost: published(-2, CITE.coloradoFrost),
+    soilMaxC: derived((86 - 32) / 1.8, CITE.harrington, "50 in 100 come up at 86 °F, none at 95"),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([20, 30]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: memory(inchRange(6, 8), "usual advice of extension crop sheets"),
+      how: "Snip at ground level; the thinnings are good to eat.",
+    },
+  ],
+  hilling: null,
+  cover: null,
+  repeatEveryDays: null,
+  overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: NO_LIMITS,
+  harvest: {
+    from: "sowing",
+    days: common([70, 90]),
+    kind: "again and again",
+    cuts: null,
+    bearsDays: null,
+    holdsDays: common(30),
+    verb: "Cut",
+    sign: "Stalks have three leaflets and stand a hand high.",
+    how: "Cut the outer stalks at the base, a few from each plant, as you need them; the heart grows on.",
+    caution: null,
+  },
+};
+
+/** Parsnip: fresh seed, slow to come up, in the ground till it freezes and after. */
+export const PARSNIP: Crop = {
+  key: "parsnip",
+  one: "parsnip",
+  many: "parsnips",
+  alsoCalled: [],
+  family: "carrot family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["seed outdoors"],
+  comesUp: { kind: "table", row: "parsnip", standsIn: null },
+  slow: true,
+  indoors: null,
+  settingOut: null,
+  outdoors: {
+    depthCm: published(inchRange(0.5, 0.5), CITE.colorado),
+    apartCm: common(inchRange(1, 1)),
+    rowsCm: common(15 * 2.54),
+    soilMinC: published((45 - 32) / 1.8, CITE.kansas),
+    weeksFromLastFrost: published(-3, CITE.purdue),
+    soilMaxC: published((90 - 32) / 1.8, CITE.colorado),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([20, 30]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: derived(
+        inchRange(4, 5),
+        CITE.colorado,
+        "5 to 6 inches given there, an inch closer for roots of kitchen size",
+      ),
+      how: "Snip the weakest at ground level, so that the roots beside them are not stirred.",
+    },
+  ],
+  hilling: null,
+  cover: null,
+  repeatEveryDays: null,
+  overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: NO_LIMITS,
+  harvest: {
+    from: "sowing",
+    days: memory([100, 120], CITE.missouri),
+    kind: "once",
+    cuts: null,
+    bearsDays: null,
+    holdsDays: common(60),
+    verb: "Dig",
+    sign: "Tops begin to die down; a few frosts make the roots sweeter.",
+    how: "Loosen with a fork and lift; the rest can stand and be dug as you need them.",
+    caution: "The sap of the leaves burns skin in sun: wear sleeves and gloves.",
+  },
+};
+
 /** The carrot family, for rotations and shared pests. */
-export const CARROT_FAMILY: readonly Crop[] = [CARROT];
+export const CARROT_FAMILY: readonly Crop[] = [CARROT, PARSLEY, PARSNIP];

@@ -1,17 +1,25 @@
 import { BEET_FAMILY } from "./beets.ts";
+import { CABBAGE_FAMILY } from "./cabbages.ts";
 import { CARROT_FAMILY } from "./carrots.ts";
 import { DAISY_FAMILY } from "./daisies.ts";
 import type { Crop } from "./facts.ts";
+import { GOURD_FAMILY } from "./gourds.ts";
+import { GRASS_FAMILY } from "./grasses.ts";
 import { NIGHTSHADES } from "./nightshades.ts";
 import { ONION_FAMILY } from "./onions.ts";
+import { PEA_FAMILY } from "./peas.ts";
 
 /** Every crop the facts know, by family, then by name. */
 export const CROPS: readonly Crop[] = [
   ...BEET_FAMILY,
+  ...CABBAGE_FAMILY,
   ...CARROT_FAMILY,
   ...DAISY_FAMILY,
+  ...GOURD_FAMILY,
+  ...GRASS_FAMILY,
   ...NIGHTSHADES,
   ...ONION_FAMILY,
+  ...PEA_FAMILY,
 ];
 
 const byKey = new Map(CROPS.map((crop) => [crop.key, crop]));

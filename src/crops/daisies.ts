@@ -71,7 +71,14 @@ export const LETTUCE: Crop = {
   repeatEveryDays: published([14, 14], CITE.floridaRepeat),
   overwinter: null,
   warmth: COOL_WARMTH,
-  limits: NO_LIMITS,
+  limits: {
+    ...NO_LIMITS,
+    heatC: derived(
+      (70 - 32) / 1.8,
+      CITE.coloradoFrost,
+      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
+    ),
+  },
   harvest: {
     from: "sowing",
     days: derived(

@@ -71,6 +71,17 @@ export const CITE = {
   wisconsin:
     "University of Wisconsin Extension, Waushara County, Calculating growing degree days, 2018",
   floridaRepeat: "UF/IFAS Gardening Solutions, Succession Planting of Vegetables",
+  harrington:
+    "Harrington and Minges, Vegetable Seed Germination, University of California, 1954; reprint",
+  coloradoFrost:
+    "Colorado State University Extension, GardenNotes 720, Vegetable Planting Guide, hardiness classes",
+  coloradoBlocks:
+    "Trujillo, Colorado State University Extension, Vegetable Garden Planting Guide, slides",
+  northDakota:
+    "North Dakota State University Extension, The importance of thinning garden vegetables, 2016",
+  texas: "Parsons, Texas A&M AgriLife Extension, Check Soil Temperature",
+  idaho: "University of Idaho Extension, Planting the Garden, 2012",
+  delaware: "Ernest, University of Delaware, Weekly Crop Update, Warm temperatures, May 2025",
 } as const;
 
 /** No limit is known. */

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { BEET, BEET_FAMILY } from "../../src/crops/beets.ts";
+import { BEET, BEET_FAMILY, SPINACH } from "../../src/crops/beets.ts";
+import { fahrenheit } from "../../src/quantities/quantity.ts";
 import { inch } from "./walk.ts";
 
 describe("the beet family", () => {
   it("is of one family", () => {
-    expect(BEET_FAMILY).toContain(BEET);
+    expect(BEET_FAMILY).toEqual([BEET, SPINACH]);
     for (const { family } of BEET_FAMILY) expect(family).toBe("beet family");
   });
 
@@ -17,5 +18,16 @@ describe("the beet family", () => {
   it("thins the clusters once, to a hand's breadth", () => {
     expect(BEET.thinnings).toHaveLength(1);
     expect(BEET.thinnings[0]?.apartCm.value).toEqual([inch(3), inch(4)]);
+  });
+
+  it("has spinach by pea's row, which is said to stand in, up to soil of 68 °F", () => {
+    expect(SPINACH.comesUp).toMatchObject({ kind: "table", row: "pea" });
+    expect(SPINACH.comesUp.kind === "table" && SPINACH.comesUp.standsIn?.value).toBe("pea");
+    expect(fahrenheit(SPINACH.outdoors?.soilMaxC?.value ?? 0)).toBeCloseTo(68, 9);
+  });
+
+  it("has spinach that bolts in long days once it is mild, and beets that do not", () => {
+    expect(SPINACH.limits.longDays?.value).toEqual({ hours: 14, aboveC: 16 });
+    expect(BEET.limits.longDays).toBeNull();
   });
 });

@@ -18,4 +18,8 @@ describe("the daisy family", () => {
     expect(fahrenheit(LETTUCE.outdoors?.soilMaxC?.value ?? 0)).toBeCloseTo(80, 6);
     expect(fahrenheit(LETTUCE.outdoors?.soilMinC.value ?? 0)).toBeLessThan(50);
   });
+
+  it("bolts in heat", () => {
+    expect(fahrenheit(LETTUCE.limits.heatC?.value ?? 0)).toBeCloseTo(70, 9);
+  });
 });

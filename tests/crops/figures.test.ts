@@ -43,20 +43,22 @@ describe("figures and where they come from", () => {
   it("of coming up are none from memory", () => {
     const up = allFigures(CROPS).filter(({ path }) => path.includes(".comesUp"));
     expect(up.map(({ path, figure }) => `${path} ${figure.source.kind}`)).toEqual([
+      "spinach.comesUp.standsIn derived",
+      "turnip.comesUp.standsIn derived",
       "carrot.comesUp.standsIn derived",
       "potato.comesUp.days derived",
       "garlic.comesUp.days common practice",
     ]);
   });
 
-  // One in ten is the aim. These are of cuts, repeats, bags, heights and the like; each that is looked up and
-  // turned into a published one brings the number down, and it may not rise.
-  it("from memory are no more than they were", () => {
+  // These are of cuts, repeats, bags, heights and the like; each that is looked up and turned into a published one
+  // brings the number down, and it may not rise.
+  it("from memory are no more than one in ten, and no more than they were", () => {
     const all = allFigures(CROPS);
-    expect(all.length).toBeGreaterThan(90);
-    expect(all.filter(({ figure }) => figure.source.kind === "memory").length).toBeLessThanOrEqual(
-      16,
-    );
+    const remembered = all.filter(({ figure }) => figure.source.kind === "memory").length;
+    expect(all.length).toBeGreaterThan(280);
+    expect(remembered * 10).toBeLessThanOrEqual(all.length);
+    expect(remembered).toBeLessThanOrEqual(28);
   });
 
   it("of memory and house rules say whose or why, and derived ones how", () => {

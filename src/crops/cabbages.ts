@@ -1,0 +1,221 @@
+import type { Crop, Warmth } from "./facts.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  published,
+} from "./figures.ts";
+
+const BASE_40: Warmth = { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE.peet) };
+
+/** Cabbage: raised indoors, bought or sown in its place; one head a plant. */
+export const CABBAGE: Crop = {
+  key: "cabbage",
+  one: "cabbage",
+  many: "cabbages",
+  alsoCalled: [
+    "spring cabbage",
+    "spring cabbages",
+    "summer cabbage",
+    "summer cabbages",
+    "head cabbage",
+    "red cabbage",
+    "white cabbage",
+    "savoy cabbage",
+  ],
+  family: "cabbage family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["seed indoors", "plants", "seed outdoors"],
+  comesUp: { kind: "table", row: "cabbage", standsIn: null },
+  slow: false,
+  indoors: {
+    weeksToSettingOut: published([5, 7], CITE.colorado),
+    soilTempC: common(18),
+    depthCm: common(inchRange(0.25, 0.5)),
+    potOnDaysAfterUp: null,
+    hardenDays: common(7),
+    nightFloorC: derived(
+      (40 - 32) / 1.8,
+      CITE.coloradoFrost,
+      "the warmth from which its class grows there, 40 °F",
+    ),
+  },
+  settingOut: {
+    weeksFromLastFrost: published(-3, CITE.purdue),
+    soilMinC: null,
+    apartCm: published(18 * 2.54, CITE.colorado),
+    rowsCm: published(24 * 2.54, CITE.missouri),
+    things: ["a watering can"],
+    how: "Plant up to the first leaves, firm hard so that a tug on a leaf does not lift them, and water in.",
+  },
+  outdoors: {
+    depthCm: published(inchRange(0.5, 0.5), CITE.colorado),
+    apartCm: common(inchRange(2, 3)),
+    rowsCm: published(24 * 2.54, CITE.missouri),
+    soilMinC: derived(
+      (46 - 32) / 1.8,
+      CITE.harrington,
+      "27 in 100 come up at 41 °F and 78 at 50; half at about 46",
+    ),
+    weeksFromLastFrost: published(-3, CITE.purdue),
+    soilMaxC: null,
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([18, 26]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: derived(
+        inchRange(12, 18),
+        CITE.colorado,
+        "18 inches given there, the 12 of Missouri's G6201 for small heads",
+      ),
+      how: "Leave the sturdiest. Lift the rest with a trowel: they will grow on where there is a gap.",
+    },
+  ],
+  hilling: null,
+  cover: null,
+  repeatEveryDays: null,
+  overwinter: null,
+  warmth: BASE_40,
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
+  harvest: {
+    from: "setting out",
+    days: published([70, 80], CITE.missouri),
+    kind: "once",
+    cuts: null,
+    bearsDays: null,
+    holdsDays: common(14),
+    verb: "Cut",
+    sign: "The head is hard all over when you press it.",
+    how: "Cut under the head with a strong knife. Heads that are ripe split after rain, so take those first.",
+    caution: null,
+  },
+};
+
+/** Radish: three or four weeks from seed to salad, so sown little and often. */
+export const RADISH: Crop = {
+  key: "radish",
+  one: "radish",
+  many: "radishes",
+  alsoCalled: ["spring radish", "spring radishes", "salad radish", "salad radishes"],
+  family: "cabbage family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["seed outdoors"],
+  comesUp: { kind: "table", row: "radish", standsIn: null },
+  slow: false,
+  indoors: null,
+  settingOut: null,
+  outdoors: {
+    depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
+    apartCm: common(inchRange(0.5, 1)),
+    rowsCm: common(9 * 2.54),
+    soilMinC: published((45 - 32) / 1.8, CITE.kansas),
+    weeksFromLastFrost: published(-3, CITE.purdue),
+    soilMaxC: null,
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([6, 10]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: derived(
+        inchRange(1, 2),
+        CITE.northDakota,
+        "an inch given there, up to one more for bigger roots",
+      ),
+      how: "Crowded radishes make leaf and no root. The thinnings are good in a salad.",
+    },
+  ],
+  hilling: null,
+  cover: null,
+  repeatEveryDays: memory([7, 10], "usual extension succession lists"),
+  overwinter: null,
+  warmth: COOL_WARMTH,
+  limits: NO_LIMITS,
+  harvest: {
+    from: "sowing",
+    days: common([25, 35]),
+    kind: "once",
+    cuts: null,
+    bearsDays: null,
+    holdsDays: common(8),
+    verb: "Pull",
+    sign: "Roots as wide as a thumbnail show at the soil.",
+    how: "Pull the biggest first and all within a week or so; left longer they turn hollow and hot.",
+    caution: null,
+  },
+};
+
+/** Turnip: thinned once, pulled young. */
+export const TURNIP: Crop = {
+  key: "turnip",
+  one: "turnip",
+  many: "turnips",
+  alsoCalled: ["summer turnip", "summer turnips", "white turnip", "white turnips"],
+  family: "cabbage family",
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed outdoors"],
+  comesUp: {
+    kind: "table",
+    row: "cabbage",
+    standsIn: derived(
+      "cabbage",
+      CITE.harrington,
+      "of turnip 14, 79 and 98 in 100 come up at 41, 50 and 59 °F, nearest to its kin cabbage's 27, 78 and 93",
+    ),
+  },
+  slow: false,
+  indoors: null,
+  settingOut: null,
+  outdoors: {
+    depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
+    apartCm: common(inchRange(1, 1)),
+    rowsCm: derived(18 * 2.54, CITE.missouri, "the rows of turnip greens given there"),
+    soilMinC: published((50 - 32) / 1.8, CITE.texas),
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMaxC: null,
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([12, 18]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: derived(
+        inchRange(3, 4),
+        CITE.missouri,
+        "3 inches given there for turnip greens, up to an inch more for roots",
+      ),
+      how: "Pull the weakest on a damp day and firm the soil back. The tops are good to eat.",
+    },
+  ],
+  hilling: null,
+  cover: null,
+  repeatEveryDays: null,
+  overwinter: null,
+  warmth: BASE_40,
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 21 }) },
+  harvest: {
+    from: "sowing",
+    days: derived(
+      [49, 59],
+      CITE.missouri,
+      "35 to 45 days given there for turnip greens, two weeks more for roots",
+    ),
+    kind: "once",
+    cuts: null,
+    bearsDays: null,
+    holdsDays: common(14),
+    verb: "Pull",
+    sign: "Roots between a golf ball and a tennis ball stand half out of the soil.",
+    how: "Pull them young, the biggest first, and twist the tops off; old ones turn woody.",
+    caution: null,
+  },
+};
+
+/** The cabbage family, for rotations and shared pests. */
+export const CABBAGE_FAMILY: readonly Crop[] = [CABBAGE, RADISH, TURNIP];

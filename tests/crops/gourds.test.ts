@@ -1,0 +1,29 @@
+import { describe, expect, it } from "vitest";
+import { isTender } from "../../src/crops/crops.ts";
+import { CUCUMBER, GOURD_FAMILY } from "../../src/crops/gourds.ts";
+import { fahrenheit } from "../../src/quantities/quantity.ts";
+
+describe("the gourd family", () => {
+  it("is of one family", () => {
+    expect(GOURD_FAMILY).toEqual([CUCUMBER]);
+    for (const { family } of GOURD_FAMILY) expect(family).toBe("gourd family");
+  });
+
+  it("has cucumbers that stand no cold, sown outdoors or raised a few weeks", () => {
+    expect(isTender(CUCUMBER)).toBe(true);
+    expect(CUCUMBER.starts).toEqual(["seed outdoors", "seed indoors", "plants"]);
+    expect(CUCUMBER.indoors?.weeksToSettingOut.value).toEqual([2, 4]);
+    expect(fahrenheit(CUCUMBER.outdoors?.soilMinC.value ?? 0)).toBeCloseTo(60, 9);
+  });
+
+  it("sets raised plants out a week after seed may be up, into the same soil", () => {
+    expect(CUCUMBER.outdoors?.weeksFromLastFrost?.value).toBe(0);
+    expect(CUCUMBER.settingOut?.weeksFromLastFrost.value).toBe(1);
+    expect(CUCUMBER.settingOut?.soilMinC?.value).toBe(CUCUMBER.outdoors?.soilMinC.value);
+  });
+
+  it("picks them for weeks", () => {
+    expect(CUCUMBER.harvest.kind).toBe("again and again");
+    expect(CUCUMBER.harvest.bearsDays?.value[0] ?? 0).toBeGreaterThanOrEqual(28);
+  });
+});
