@@ -199,7 +199,7 @@ export const PARSNIP: Crop = {
     bearsDays: null,
     holdsDays: common(60),
     verb: "Dig",
-    sign: "Tops begin to die down; a few frosts make the roots sweeter.",
+    sign: "Shoulders are two fingers thick; a few frosts make the roots sweeter still.",
     how: "Loosen with a fork and lift; the rest can stand and be dug as you need them.",
     caution: "The sap of the leaves burns skin in sun: wear sleeves and gloves.",
   },

@@ -47,7 +47,7 @@ export const CUCUMBER: Crop = {
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
     apartCm: memory(12 * 2.54, CITE.missouri),
     rowsCm: derived(48 * 2.54, CITE.missouri, "the rows of cantaloupe given there, its near kin"),
-    things: ["canes or netting to climb", "a watering can"],
+    things: ["canes or netting", "a watering can"],
     how: "Slip them out whole, for their roots hate to be touched. Water in and give them something to climb.",
   },
   outdoors: {

@@ -9,6 +9,11 @@ import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.t
 /** Share of autumns that have had their frost by the day of the warning. Source: house rule. */
 const WARNED_AT = 0.1;
 
+/** Fruit of the nightshade family goes on ripening once it is picked. Source: common practice. */
+function greenToo({ crop }: Growing): string {
+  return crop.family === "nightshade family" ? ", the green ones too; they colour indoors" : "";
+}
+
 function tasks(growing: Growing): readonly Task[] {
   const frost = growing.plan.site.firstFrost;
   const standing = anchorOf(growing, "set out") ?? anchorOf(growing, "start");
@@ -45,9 +50,7 @@ function tasks(growing: Growing): readonly Task[] {
       minutes: 30,
       title: { verb: "Pick the last", object, where: "bed" },
       say: [
-        how(
-          "Pick all that is sound before a frost night, the green ones too; they colour indoors. Clear the plants.",
-        ),
+        how(`Pick all that is sound before a frost night${greenToo(growing)}. Clear the plants.`),
         sign("The forecast names a night near freezing that covers can't hold."),
         why("The first frost is usual about ", { day: frost.usual }, "."),
       ],

@@ -200,11 +200,16 @@ export function sharedTask(
   return taskOf(own, telling);
 }
 
-/** The planting as a title says it: its own name, else the crop's as the gardener wrote it, in the plural where that is the trade's. */
+/**
+ * The planting as a title says it: its own name, else the crop's as the gardener wrote it, in the plural where that is
+ * the trade's: `beet` as beets, `bush bean` as bush beans.
+ */
 export function objectOf(growing: Growing): string {
   const { planting, crop } = growing;
   if (planting.name) return planting.name;
-  return planting.written.toLowerCase() === crop.one ? crop.many : planting.written;
+  const { written } = planting;
+  const kind = ` ${written.toLowerCase()}`.endsWith(` ${crop.one}`);
+  return kind ? `${written.slice(0, -crop.one.length)}${crop.many}` : written;
 }
 
 /** A step as its id has it: those of a second sowing and later carry its number. */

@@ -30,6 +30,12 @@ describe("tomatoes before the first frost, usual on 2 October", () => {
     expect(warning).toContain("two more mild weeks");
   });
 
+  test("are picked green too, since they colour indoors, as nothing of another family does", () => {
+    expect(said(stepOf(FIRST_FROST, tomatoes(), "pick"))).toContain("they colour indoors.");
+    const gourd = tomatoes({ crop: { family: "gourd family" } });
+    expect(said(stepOf(FIRST_FROST, gourd, "pick"))).toContain("before a frost night. Clear");
+  });
+
   test("leave their place once they are picked", () => {
     expect(stepOf(FIRST_FROST, tomatoes(), "pick")?.sets).toEqual({
       planting: "2027/tomato",

@@ -130,6 +130,11 @@ describe("a planting in a title", () => {
     expect(named({ planting: { written: "beetroot" } })).toBe("beetroot");
   });
 
+  test("is in the plural too where a kind of it is written", () => {
+    expect(named({ planting: { written: "table beet" } })).toBe("table beets");
+    expect(named({ planting: { written: "Sugar Beet" } })).toBe("Sugar beets");
+  });
+
   test("is its own name where it has one", () => {
     expect(named({ planting: { name: "winter beets" } })).toBe("winter beets");
   });

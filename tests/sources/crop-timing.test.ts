@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Range } from "../../src/crops/facts.ts";
 import { type Day, partsOf, plus } from "../../src/days/day.ts";
-import { ripeMilestone } from "../../src/growth/milestones.ts";
+import { ripeMilestone } from "../../src/growth/ripe.ts";
 import { autumnPlantingDay, settingOutDay } from "../../src/growth/starting.ts";
 import type { FrostDates, Site } from "../../src/plan/plan.ts";
 import { BOARD, BOARD_OFF_BY_DAYS } from "../../src/practices/board.ts";

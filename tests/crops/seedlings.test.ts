@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest";
+import { CROPS, cropOf } from "../../src/crops/crops.ts";
+import { COLUMNS_F, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
+import { saySource } from "../../src/crops/figures.ts";
+import {
+  comeUpShare,
+  SEEDLINGS_PERCENT,
+  SEEDLINGS_SOURCE,
+  seedlingsRow,
+} from "../../src/crops/seedlings.ts";
+import { celsius } from "../../src/quantities/quantity.ts";
+
+const share = (row: string, atF: number) => comeUpShare(row, celsius(atF));
+
+describe("normal seedlings out of a hundred seeds", () => {
+  it("have a column for each soil temperature of the days table, 0 to 100 or untested", () => {
+    for (const [row, percents] of Object.entries(SEEDLINGS_PERCENT)) {
+      expect(percents.length, row).toBe(COLUMNS_F.length);
+      for (const percent of percents)
+        if (percent !== null) expect(percent >= 0 && percent <= 100, row).toBe(true);
+    }
+  });
+
+  it("go by the names of the days table where both have a crop", () => {
+    const both = Object.keys(SEEDLINGS_PERCENT).filter((row) => row in EMERGENCE_DAYS);
+    expect(both).toContain("bean_snap");
+    expect(both.length).toBeGreaterThanOrEqual(12);
+  });
+
+  it("are of Harrington and Minges", () => {
+    expect(saySource(SEEDLINGS_SOURCE)).toContain("Harrington and Minges");
+  });
+});
+
+describe("the share that comes up", () => {
+  it("lies between the two temperatures next to it, in proportion", () => {
+    expect(share("turnip", 45.5)).toBeCloseTo((0.14 + 0.79) / 2, 9);
+    expect(share("spinach", 70.25)).toBeCloseTo(0.52 - 0.24 / 4, 9);
+  });
+
+  it("spans a temperature that was not tested from the nearest ones that were", () => {
+    expect(share("cabbage", 68)).toBeCloseTo(0.96, 9);
+    expect(share("radish", 99.5)).toBeCloseTo(0.95 / 4, 9);
+  });
+
+  it("is not known outside what was tested", () => {
+    expect(share("cabbage", 77)).toBeCloseTo(0.99, 9);
+    expect(share("cabbage", 78)).toBeNull();
+    expect(share("tomato", 31)).toBeNull();
+    expect(share("tomato", 105)).toBeNull();
+  });
+
+  it("is asked for a row that is there, or the asker is mistaken", () => {
+    expect(() => comeUpShare("moonflower", 10)).toThrow(RangeError);
+  });
+});
+
+describe("a crop's row", () => {
+  it("is its own, never that of a crop that stands in for its days", () => {
+    const rows = CROPS.map((crop) => [crop.key, seedlingsRow(crop)]);
+    expect(Object.fromEntries(rows)).toEqual({
+      beet: null,
+      spinach: "spinach",
+      cabbage: "cabbage",
+      radish: "radish",
+      turnip: "turnip",
+      carrot: "carrot",
+      parsley: "parsley",
+      parsnip: null,
+      lettuce: null,
+      cucumber: "cucumber",
+      corn: null,
+      potato: null,
+      tomato: "tomato",
+      garlic: null,
+      bean: "bean_snap",
+      pea: null,
+    });
+    expect(cropOf("turnip")?.comesUp).toMatchObject({ row: "cabbage" });
+  });
+});
