@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import type { Garden } from "./feed.ts";
+import { readInSeason } from "./growth/doubts.ts";
 import type { Plan } from "./plan/plan.ts";
-import { readPlan } from "./plan/read.ts";
 import { joinYears } from "./plan/years.ts";
 import { inOrder, type Problem } from "./problems/problem.ts";
 
@@ -61,7 +61,7 @@ export function readGarden(path: string): ReadGarden {
   const folder = statSync(path).isDirectory();
   const files = folder ? planFiles(path) : withNeighbours(path);
   if (files.length === 0) return missing(path, "there is no year's file in it");
-  const read = files.map((file) => readPlan(file.text, file));
+  const read = files.map((file) => readInSeason(file.text, file));
   const plans = read.flatMap(({ plan }) => plan ?? []);
   const whole = plans.length === files.length;
   const problems = inOrder([

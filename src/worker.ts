@@ -1,13 +1,13 @@
 import { choose } from "./calendar/choose.ts";
 import { writeCalendar } from "./calendar/write.ts";
 import { horizonAt, tell, usualOf } from "./feed.ts";
-import { readPlan } from "./plan/read.ts";
+import { readInSeason } from "./growth/doubts.ts";
 import { unavailable } from "./web/answers.ts";
 import { app } from "./web/app.ts";
 import { renderWaiting } from "./web/render.ts";
 import { shellOf } from "./web/shell.ts";
 
-const core = { readPlan, horizonAt, usualOf, tell, choose, writeCalendar };
+const core = { readPlan: readInSeason, horizonAt, usualOf, tell, choose, writeCalendar };
 
 /** The edge entry: the real clock, the platform's bindings and the pure core, put together. */
 export default {

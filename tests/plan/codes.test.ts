@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { readInSeason } from "../../src/growth/doubts.ts";
 import { CODES, type Code, tell } from "../../src/plan/codes.ts";
 import { joinYears } from "../../src/plan/years.ts";
 import { least, planOf, read, TEXT } from "./canonical.ts";
@@ -53,13 +54,21 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "bed-too-full": TEXT.replace("18 plants", "90 plants"),
   "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
   "frost-unlike-weather": weather(twelve(60), twelve(80)),
-  "will-not-ripen": TEXT.replace("72 days", "140 days"),
   "outside-season": least("crops:\n  - carrot: sow 3 May 2031"),
   "left-out-unknown": least("people:\n  Oda: {leave out: singing}"),
 };
 
 const SOUTH = "beds:\n  South bed:\n    is: 12 x 4 ft\n    crops:\n      - ";
 const year = (crops: string, y: number) => planOf(least(crops).replace("2027", String(y)));
+
+/** A text whose season raises each code that hangs on growth. */
+const SEASONS: Readonly<Record<string, string>> = {
+  "will-not-ripen": TEXT.replace("72 days", "140 days"),
+  "bad-season": least(
+    "crops:\n  - lettuce: sow 15 Jul",
+    "latitude: 46.6\n  last frost: about 6 May\n  first frost: about 2 Oct\n  weather: { low: [11, 14, 21, 28, 36, 43, 70, 46, 38, 29, 20, 12], high: [30, 35, 45, 55, 64, 73, 100, 81, 71, 57, 41, 31] }",
+  ),
+};
 
 /** Years that raise each code of several plans. */
 const YEARS = {
@@ -88,8 +97,14 @@ describe("codes of problems", () => {
       expect(joinYears(plans).map((problem) => problem.code)).toEqual([code]);
     });
 
+  for (const [code, text] of Object.entries(SEASONS))
+    it(`raises ${code} once the season is reckoned`, () => {
+      const { problems } = readInSeason(text, { garden: "quarry-lane", file: "2027.yaml" });
+      expect(problems.map((problem) => problem.code)).toContain(code);
+    });
+
   it("has an example here for every code", () => {
-    const shown = [...Object.keys(EXAMPLES), ...Object.keys(YEARS)].sort();
+    const shown = [EXAMPLES, SEASONS, YEARS].flatMap(Object.keys).sort();
     expect(shown).toEqual(Object.keys(CODES).sort());
   });
 

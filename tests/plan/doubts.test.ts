@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { least, read, TEXT, told } from "./canonical.ts";
+import { read, TEXT, told } from "./canonical.ts";
 
 const flat = (value: number) => `[${Array.from({ length: 12 }, () => value).join(", ")}]`;
 
@@ -27,22 +27,6 @@ describe("doubts of a plan", () => {
     expect(told(cold)).toHaveLength(2);
     expect(
       told(TEXT.replace(/low: .*/, `low: ${flat(40)}`).replace(/high: .*/, `high: ${flat(80)}`)),
-    ).toEqual([]);
-  });
-
-  it("are told where a variety's days do not fit between the frosts", () => {
-    const crop = (item: string) => told(least(`crops:\n  - ${item}`));
-    expect(crop("tomato: 6 plants, 160 days")).toEqual(["will-not-ripen@8:5"]);
-    expect(crop("tomato: 6 plants, 72 days, not before 1 Sep")).toEqual(["will-not-ripen@8:5"]);
-    expect(crop("tomato: 6 plants, 72 days, set out 8 Jun")).toEqual([]);
-    expect(crop("carrot: 3 rows, sow 1 Oct")).toEqual(["will-not-ripen@8:5"]);
-    expect(crop("carrot: 3 rows, sow 15 Aug, 70 days")).toEqual([]);
-    expect(crop("garlic: 60 cloves, plant this October")).toEqual([]);
-  });
-
-  it("are none of ripening for a place without frost", () => {
-    expect(
-      told(least("crops:\n  - tomato: 300 days", "last frost: none\n  first frost: none")),
     ).toEqual([]);
   });
 });

@@ -1,0 +1,69 @@
+import { climateOf } from "../climate/climate.ts";
+import { cropOf } from "../crops/crops.ts";
+import { sayDay } from "../days/day.ts";
+import { tell } from "../plan/codes.ts";
+import type { Plan, Planting } from "../plan/plan.ts";
+import { type At, type Read, readPlan } from "../plan/read.ts";
+import { inOrder, type Problem } from "../problems/problem.ts";
+import { anchorOf, type Growing } from "./growing.ts";
+import { type Refusal, refusalOf } from "./limits.ts";
+import { ripening } from "./ripening.ts";
+import { supposed } from "./supposed.ts";
+
+/** A plan's text read and checked as readPlan does, with what this place's season leaves in doubt. */
+export function readInSeason(text: string, at: At): Read {
+  const read = readPlan(text, at);
+  return read.plan === null
+    ? read
+    : { ...read, problems: inOrder([...read.problems, ...seasonDoubts(read.plan)]) };
+}
+
+/**
+ * What the season of this place leaves in doubt, planting by planting, nothing placed and nothing in the diary yet:
+ * `will-not-ripen` where a usual season does not bring it to harvest before what ends it, and `bad-season` where heat,
+ * long days or cold will spoil it.
+ */
+export function seasonDoubts(plan: Plan): readonly Problem[] {
+  const climate = climateOf(plan, []);
+  return plan.plantings.flatMap((planting) => {
+    const crop = cropOf(planting.crop);
+    if (!crop || crop.overwinter || planting.inSince !== null) return [];
+    const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
+    const growing = supposed({
+      ...{ plan, planting, crop, bed, climate },
+      ...{ sowing: 1, anchors: new Map(), facts: [], around: () => true },
+    });
+    return growing === null ? [] : [...ripeningDoubt(growing), ...spoiltDoubt(growing)];
+  });
+}
+
+function ripeningDoubt(growing: Growing): readonly Problem[] {
+  const { planting } = growing;
+  const answer = ripening(growing);
+  if (answer.ripens) return [];
+  const quicker =
+    answer.fits === null
+      ? "No kind of it is quick enough; grow it under glass, or something else here"
+      : `Choose one of ${answer.fits} days or fewer, or start it under cover`;
+  return [tell("will-not-ripen", planting.at, `${nameOf(planting)}: ${answer.is}`, quicker)];
+}
+
+const SPOILT: Readonly<Partial<Record<Refusal, readonly [string, string]>>> = {
+  asleep: ["the soil is so warm then that its seed sleeps", "Sow it in a cooler part of the year"],
+  heat: ["it would be ready in heat that ends it", "Sow it earlier, or for autumn"],
+  "long days": ["it would bolt in the long days", "Sow it earlier, or for autumn"],
+  cold: ["the cold makes it bolt while it is young", "Sow it later, or raise plants indoors"],
+};
+
+function spoiltDoubt(growing: Growing): readonly Problem[] {
+  const { planting } = growing;
+  const sown = anchorOf(growing, "start");
+  if (planting.start !== "seed outdoors" || !sown) return [];
+  const refusal = refusalOf(growing, sown.day);
+  const told = refusal === null ? undefined : SPOILT[refusal];
+  if (!told) return [];
+  const is = `${nameOf(planting)}: sown ${sayDay(sown.day)}, ${told[0]}`;
+  return [tell("bad-season", planting.at, is, told[1])];
+}
+
+const nameOf = ({ name, written }: Planting): string => name ?? written;

@@ -1,0 +1,50 @@
+import type { Day } from "../days/day.ts";
+import { plus } from "../days/day.ts";
+import { type Act, type Anchor, anchorKey } from "./anchors.ts";
+import type { Growing } from "./growing.ts";
+import { middle } from "./milestones.ts";
+import type { Reckoned } from "./reckoned.ts";
+import { autumnPlantingDay, plantingOutDay, settingOutDay } from "./starting.ts";
+
+/**
+ * The first sowing as it would go if everything were done on its reckoned day: with anchors for its start and its
+ * setting out. Null where the facts do not say how that crop begins in that way.
+ */
+export function supposed(growing: Growing): Growing | null {
+  const { planting } = growing;
+  const raised = planting.start === "seed indoors" || planting.start === "plants";
+  const acts = raised ? raisedActs(growing) : sownActs(growing);
+  if (acts.length === 0) return null;
+  const anchors = new Map(growing.anchors);
+  for (const [act, anchor] of acts) anchors.set(anchorKey(planting.key, 1, act), anchor);
+  return { ...growing, sowing: 1, anchors };
+}
+
+type Acts = readonly (readonly [Act, Anchor])[];
+
+const placed = (day: Day, { grounds }: Reckoned): Anchor => ({
+  day,
+  from: "placed",
+  grounds,
+  task: null,
+});
+
+function raisedActs(growing: Growing): Acts {
+  const out = settingOutDay(growing);
+  const { indoors } = growing.crop;
+  if (!out) return [];
+  const set = ["set out", placed(out.day, out)] as const;
+  if (growing.planting.start !== "seed indoors" || !indoors) return [set];
+  const { fixed } = growing.planting;
+  const sown = fixed.start ?? plus(out.day, -7 * middle(indoors.weeksToSettingOut.value));
+  return [["start", placed(sown, out)], set];
+}
+
+function sownActs(growing: Growing): Acts {
+  const { crop, planting } = growing;
+  const day =
+    planting.start === "cloves"
+      ? autumnPlantingDay(growing)
+      : crop.outdoors && plantingOutDay(growing, crop.outdoors);
+  return day ? [["start", placed(day.day, day)]] : [];
+}
