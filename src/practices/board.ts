@@ -2,6 +2,7 @@ import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { reached } from "../growth/milestones.ts";
 import { upMilestone } from "../growth/up.ts";
+import { upTold } from "./growth-told.ts";
 import type { Practice } from "./practice.ts";
 import { householdOnly, how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
@@ -67,6 +68,7 @@ function tasks(growing: Growing): readonly Task[] {
         { day: stop },
         ".",
       ],
+      ...upTold(growing),
     ],
   } as const;
   const object = objectOf(growing);

@@ -3,6 +3,7 @@ import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { type Milestone, middle, reached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
+import { ripeTold } from "./growth-told.ts";
 import type { Practice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./say.ts";
 import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
@@ -40,9 +41,7 @@ function first(growing: Growing, ripe: Ripe): Task {
         ? why("You saw it ready on ", { day: ripe.usual }, ".")
         : why("Likely ready from about ", { day: ripe.early }, "."),
     ),
-    because: [
-      ["Ready about ", { day: ripe.usual }, ", by the days of its kind from when it went in."],
-    ],
+    because: ripeTold(growing),
     grounds: ripe.grounds,
     hangsOn: tasksBehind(growing, "start", "set out"),
     sets:

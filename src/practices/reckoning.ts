@@ -1,5 +1,6 @@
 import { sayOdds } from "../climate/frost.ts";
-import type { Outdoors, SettingOut } from "../crops/facts.ts";
+import type { Figure, Outdoors, SettingOut } from "../crops/facts.ts";
+import { saySource } from "../crops/figures.ts";
 import { type Day, plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import type { Reckoned, Test } from "../growth/reckoned.ts";
@@ -8,23 +9,23 @@ import { type Piece, type Sentence, why } from "./say.ts";
 import { type Telling, window } from "./task.ts";
 
 /**
- * What a day was tested against: the risk (raised plants run one, seed in the ground another), the soil [°C], and
- * how many weeks from the frost of that risk the crop may begin, negative before it.
+ * What a day was tested against: the risk (raised plants run one, seed in the ground another), the soil [°C] with its
+ * source, and how many weeks from the frost of that risk the crop may begin, negative before it.
  */
 export type Guards = {
   readonly risk: "raised" | "seed";
-  readonly soilMinC: number | null;
+  readonly soilMinC: Figure<number> | null;
   readonly weeks: number;
 };
 
 /** What a start outdoors is tested against. */
 export function outdoorGuards({ soilMinC, weeksFromLastFrost }: Outdoors): Guards {
-  return { risk: "seed", soilMinC: soilMinC.value, weeks: weeksFromLastFrost?.value ?? 0 };
+  return { risk: "seed", soilMinC, weeks: weeksFromLastFrost?.value ?? 0 };
 }
 
 /** What setting raised plants out is tested against. */
 export function settingOutGuards({ soilMinC, weeksFromLastFrost }: SettingOut): Guards {
-  return { risk: "raised", soilMinC: soilMinC?.value ?? null, weeks: weeksFromLastFrost.value };
+  return { risk: "raised", soilMinC, weeks: weeksFromLastFrost.value };
 }
 
 /** Days that a start outdoors may wait without harm. Source: house rule; two weeks of a short season. */
@@ -52,36 +53,69 @@ function weeksFrom(weeks: number): string {
   return `${size === 1 ? "a week" : `${size} weeks`} ${weeks < 0 ? "before" : "after"}`;
 }
 
-function testTold(growing: Growing, test: Test, guards: Guards): readonly Piece[] {
-  const odds = sayOdds(growing.plan.risk[guards.risk], "spring");
+/** A test's sentence, and where it says a figure, whose that is. */
+function testTold(
+  growing: Growing,
+  test: Test,
+  { reckoned, guards }: { readonly reckoned: Reckoned; readonly guards: Guards },
+): readonly (readonly Piece[])[] {
   switch (test.ground) {
     case "last frost":
-      return frostTold(test.day, odds, guards.weeks);
+      return frostTold(growing, test.day, guards);
     case "soil":
-      return [
-        "The soil is at ",
-        { quantity: degreesC(guards.soilMinC ?? 0) },
-        ` from about `,
-        { day: test.day },
-        growing.climate.rough ? ", a rough estimate from the frost dates." : ".",
-      ];
+      return soilTold(growing, test.day, { reckoned, guards });
     case "given":
-      return ["The plan asks for ", { day: test.day }, " or later."];
+      return [["The plan asks for ", { day: test.day }, " or later."]];
     case "place free":
-      return ["Its place is free from ", { day: test.day }, "."];
+      return [["Its place is free from ", { day: test.day }, "."]];
     case "first frost":
-      return ["Counted from the usual killing frost of autumn, it gives ", { day: test.day }, "."];
+      return [
+        ["Counted from the usual killing frost of autumn, it gives ", { day: test.day }, "."],
+      ];
     case "age":
-      return ["They are old enough from ", { day: test.day }, "."];
+      return [["They are old enough from ", { day: test.day }, "."]];
+    case "heat":
+      return [["Sown from ", { day: test.day }, " on, it is past the heat."]];
+    case "day length":
+      return [["Sown from ", { day: test.day }, " on, the long days no longer make it bolt."]];
+    case "cold":
+      return [["Sown from ", { day: test.day }, " on, the cold no longer makes it bolt."]];
     default:
-      return ["The time of year gives ", { day: test.day }, "."];
+      return [["The time of year gives ", { day: test.day }, "."]];
   }
 }
 
-function frostTold(day: Day, odds: string, weeks: number): readonly Piece[] {
-  const frost = { day: plus(day, -7 * weeks) };
-  if (weeks === 0) return ["Frost comes after ", frost, ` in ${odds}.`];
-  return ["Frost comes after ", frost, ` in ${odds}; ${weeksFrom(weeks)} that is `, { day }, "."];
+function soilTold(
+  { climate }: Growing,
+  day: Day,
+  { reckoned, guards }: { readonly reckoned: Reckoned; readonly guards: Guards },
+): readonly (readonly Piece[])[] {
+  const { soilMinC } = guards;
+  const rough = climate.rough ? ", a rough estimate from the frost dates" : "";
+  const spread: readonly Piece[] =
+    day === reckoned.day && reckoned.early < reckoned.late
+      ? [
+          "; a warm spring makes it ",
+          { day: reckoned.early },
+          ", a cold one ",
+          { day: reckoned.late },
+        ]
+      : [];
+  const at = { quantity: degreesC(soilMinC?.value ?? 0) };
+  const told = ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."];
+  return soilMinC ? [told, [at, " is the figure of ", saySource(soilMinC.source), "."]] : [told];
+}
+
+function frostTold({ plan }: Growing, day: Day, guards: Guards): readonly (readonly Piece[])[] {
+  const odds = sayOdds(plan.risk[guards.risk], "spring");
+  const frost = { day: plus(day, -7 * guards.weeks) };
+  const after: readonly Piece[] =
+    guards.weeks === 0 ? [] : [`; ${weeksFrom(guards.weeks)} that is `, { day }];
+  const told = ["Frost comes after ", frost, ` in ${odds}`, ...after, "."];
+  const dates = plan.site.lastFrost;
+  if (!dates) return [told];
+  const [early, usual, late] = [{ day: dates.early }, { day: dates.usual }, { day: dates.late }];
+  return [told, ["The last frost here: early ", early, ", usual ", usual, ", late ", late, "."]];
 }
 
 /** Each test a day had to pass, as `why` tells it, the one that decided first. */
@@ -91,7 +125,7 @@ export function testsTold(
   guards: Guards,
 ): readonly (readonly Piece[])[] {
   const tests = [...reckoned.tests].sort((a, b) => b.day - a.day);
-  const told = tests.map((test) => testTold(growing, test, guards));
+  const told = tests.flatMap((test) => testTold(growing, test, { reckoned, guards }));
   return reckoned.stopped && reckoned.stop !== null
     ? [["It is held no later than ", { day: reckoned.stop }, "."], ...told]
     : told;
@@ -112,13 +146,19 @@ export function whyDecided(growing: Growing, reckoned: Reckoned, guards: Guards)
     case "soil":
       return why(
         "The soil should have warmed to ",
-        { quantity: degreesC(guards.soilMinC ?? 0) },
+        { quantity: degreesC(guards.soilMinC?.value ?? 0) },
         `.${rough}`,
       );
     case "given":
       return why("The plan asks for this day.");
     case "place free":
       return why("Its place is free now.");
+    case "heat":
+      return why("Sown now it is past the summer's heat when it is ready.");
+    case "day length":
+      return why("Sown now the long days no longer make it bolt.");
+    case "cold":
+      return why("Sown earlier, the cold would make it bolt.");
     default:
       return why("It is the time of year.");
   }

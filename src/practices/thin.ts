@@ -2,6 +2,7 @@ import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
 import { middle, reached } from "../growth/milestones.ts";
 import { upMilestone } from "../growth/up.ts";
+import { upTold } from "./growth-told.ts";
 import type { Practice } from "./practice.ts";
 import { how, lengths, sign, why } from "./say.ts";
 import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
@@ -38,7 +39,10 @@ function tasks(growing: Growing): readonly Task[] {
           `, so they should be tall enough.`,
         ),
       ],
-      because: [[`Counted ${days} days from when it is up, `, { day: up.usual }, "."]],
+      because: [
+        [`Counted ${days} days from when it is up, `, { day: up.usual }, "."],
+        ...upTold(growing),
+      ],
       grounds: up.grounds,
       hangsOn: tasksBehind(growing, "start"),
       after: stepBefore(growing, "thin", growing.crop.thinnings[i - 1]?.step),
