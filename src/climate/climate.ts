@@ -122,7 +122,8 @@ export function climateOf(
     air,
     airC,
     soilC: correction
-      ? (day, bed, warmerK = 0) => estimate(day, bed, warmerK) + correction(day, bed)
+      ? (day, bed, warmerK = 0) =>
+          Math.max(FROZEN_C, estimate(day, bed, warmerK) + correction(day, bed, warmerK))
       : estimate,
     spreadK: (day) => spread?.[partsOf(day).month - 1] ?? (rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
     dayHours: latitude === null ? null : dayHoursOf(latitude),

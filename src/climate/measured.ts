@@ -5,19 +5,19 @@ import type { Bed } from "../plan/plan.ts";
 /** Days for which a soil temperature that was measured corrects the estimate, fading to nothing. Source: house rule. */
 export const MEASURED_LASTS_DAYS = 14;
 
-/** Soil [°C] of a day in a bed, or in open ground where that is null. */
-export type SoilOf = (day: Day, bed: Bed | null) => number;
+/** Soil [°C] of a day in a bed, or in open ground where that is null, in a season so much warmer than usual [K]. */
+export type SoilOf = (day: Day, bed: Bed | null, warmerK?: number) => number;
 
 /**
  * How much warmer [K] than the estimate the soil is, by what was measured last in that bed or in none; null where the
- * diary measured nothing at all. Full on its day, fading over MEASURED_LASTS_DAYS.
+ * diary measured nothing at all. Full on its day, whatever the season, fading over MEASURED_LASTS_DAYS.
  */
 export function measuredSoil(facts: readonly Fact[], estimate: SoilOf): SoilOf | null {
   const measured = facts
     .flatMap((fact) => (fact.kind === "measured" && fact.what === "soil" ? [fact] : []))
     .sort((a, b) => a.day - b.day);
   if (measured.length === 0) return null;
-  return (day, bed) => {
+  return (day, bed, warmerK = 0) => {
     const last = measured.findLast(
       (fact) =>
         day >= fact.day &&
@@ -26,6 +26,6 @@ export function measuredSoil(facts: readonly Fact[], estimate: SoilOf): SoilOf |
     );
     if (!last) return 0;
     const left = 1 - (day - last.day) / MEASURED_LASTS_DAYS;
-    return (last.value.si - estimate(last.day, bed)) * left;
+    return (last.value.si - estimate(last.day, bed, warmerK)) * left;
   };
 }

@@ -1,10 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { curveThrough, meansOf, monthlyMeans, roughCurve, YEAR } from "../../src/climate/air.ts";
+import { airOf, curveThrough, monthlyMeans, roughAir } from "../../src/climate/air.ts";
+import { YEAR } from "../../src/days/day.ts";
+import { quantity } from "../../src/quantities/quantity.ts";
 import { planOf, QUARRY } from "../gardens.ts";
 
 /** Monthly means at the lane [°C], halfway between its lows and highs. */
 const MEANS = [-6.4, -4.2, 0.6, 5.3, 10, 14.4, 18.6, 17.5, 12.5, 6.1, -0.8, -5.8];
+
+const { site } = planOf(QUARRY);
 
 const twelve = (min: number, max: number) =>
   fc.array(fc.double({ min, max, noNaN: true }), { minLength: 12, maxLength: 12 });
@@ -17,7 +21,6 @@ const farthest = (means: readonly number[]) =>
 describe("the air curve through twelve monthly means", () => {
   test("has a value for each of 365 days", () => {
     expect(curveThrough(MEANS)).toHaveLength(365);
-    expect(YEAR).toBe(365);
   });
 
   test("gives the twelve means back to a hundredth of a degree", () => {
@@ -56,54 +59,39 @@ describe("the monthly means of a curve", () => {
   });
 });
 
-describe("the rough curve of a site without normals", () => {
-  const at = (curve: Float64Array, day: number) => curve[day] ?? Number.NaN;
-
-  test("passes 11 °C on the usual last and first frost days", () => {
-    const curve = roughCurve(46.6, 125, 274);
-    expect(at(curve, 125)).toBeCloseTo(11, 6);
-    expect(at(curve, 274)).toBeCloseTo(11, 6);
+describe("a site's lows and highs", () => {
+  test("have the months' means that the plan gives", () => {
+    const air = airOf(site);
+    const rounded = (curve: Float64Array | undefined) =>
+      curve && monthlyMeans(curve).map((each) => Math.round((each * 9) / 5 + 32));
+    expect(rounded(air?.lowC)).toEqual([11, 14, 21, 28, 36, 43, 48, 46, 38, 29, 20, 12]);
+    expect(rounded(air?.highC)).toEqual([30, 35, 45, 55, 64, 73, 83, 81, 71, 57, 41, 31]);
   });
 
-  test("is warmest halfway between them", () => {
-    const curve = [...roughCurve(46.6, 125, 275)];
-    expect(curve.indexOf(Math.max(...curve))).toBe(200);
-  });
-
-  test("swings the wider the farther from the equator, to 16 K at the most", () => {
-    const swing = (latitude: number) => {
-      const curve = [...roughCurve(latitude, null, null)];
-      return (Math.max(...curve) - Math.min(...curve)) / 2;
-    };
-    expect(swing(20)).toBeCloseTo(6, 2);
-    expect(swing(40)).toBeCloseTo(12, 2);
-    expect(swing(60)).toBeCloseTo(16, 2);
-  });
-
-  test("is warmest in January in the south, where there is no frost to go by", () => {
-    const curve = [...roughCurve(-33, null, null)];
-    expect(curve.indexOf(Math.max(...curve))).toBe(20);
-  });
-
-  test("knows a southern summer from its frost dates, across New Year", () => {
-    const curve = [...roughCurve(-43, 280, 110)];
-    expect(curve.indexOf(Math.max(...curve))).toBe(12);
-  });
-
-  test("takes 45 degrees where no latitude is given", () => {
-    expect([...roughCurve(null, 125, 274)]).toEqual([...roughCurve(45, 125, 274)]);
-  });
-});
-
-describe("a site's monthly means", () => {
-  test("lie halfway between its lows and highs", () => {
-    const means = meansOf(planOf(QUARRY).site);
-    expect(means?.map((each) => Math.round(each * 10) / 10)).toEqual([
-      -6.4, -4.2, 0.6, 5.3, 10, 14.4, 18.6, 17.5, 12.5, 6.1, -0.8, -5.8,
-    ]);
+  test("are colder at night, and no other way, in a garden colder than its station", () => {
+    const colder = airOf({ ...site, colderBy: quantity(9, "°F", true) });
+    const plain = airOf(site);
+    expect(plain?.lowC[130]).toBeDefined();
+    expect(colder?.lowC[130]).toBeCloseTo((plain?.lowC[130] ?? 0) - 5, 9);
+    expect(colder?.highC).toEqual(plain?.highC);
   });
 
   test("are none where the plan gives no normals", () => {
-    expect(meansOf({ ...planOf(QUARRY).site, normals: null })).toBeNull();
+    expect(airOf({ ...site, normals: null })).toBeNull();
+  });
+});
+
+describe("the lows and highs of a rough wave", () => {
+  const air = roughAir({ meanC: 9, swingK: 14, coldest: 20 });
+
+  test("lie six degrees to either side of the wave", () => {
+    expect(air.lowC[20]).toBeCloseTo(9 - 14 - 6, 9);
+    expect(air.highC[20]).toBeCloseTo(9 - 14 + 6, 9);
+  });
+
+  test("are a whole year's, the same way apart on every day", () => {
+    const apart = [...air.highC].map((high, i) => high - (air.lowC[i] ?? 0));
+    expect(apart).toHaveLength(365);
+    expect(apart.every((each) => Math.abs(each - 12) < 1e-9)).toBe(true);
   });
 });

@@ -1,9 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { type Climate, climateOf } from "../../src/climate/climate.ts";
+import {
+  type Climate,
+  climateOf,
+  ROUGH_SPREAD_K,
+  USUAL_SPREAD_K,
+} from "../../src/climate/climate.ts";
+import { roughWave, waveC } from "../../src/climate/wave.ts";
+import { dayOfYear, plus } from "../../src/days/day.ts";
 import type { Fact } from "../../src/diary/fact.ts";
 import type { Bed } from "../../src/plan/plan.ts";
 import { celsius, quantity } from "../../src/quantities/quantity.ts";
-import { isoDay, planOf, QUARRY } from "../gardens.ts";
+import { isoDay, normalsOf, planOf, QUARRY } from "../gardens.ts";
 
 const PLAN = planOf(QUARRY);
 const bed = (key: string): Bed | null => PLAN.beds.find((each) => each.key === key) ?? null;
@@ -34,6 +41,87 @@ describe("the lane's air", () => {
     const climate = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
     expect(climate.rough).toBe(true);
     expect(climate.airC(isoDay("2027-05-06"))).toBeCloseTo(11, 1);
+  });
+});
+
+describe("a season warmer than usual", () => {
+  const climate = climateOf(PLAN, []);
+  const day = isoDay("2027-05-15");
+
+  test("is so much warmer by night, by day and in the soil", () => {
+    const [usual, warm] = [climate.air(day), climate.air(day, 2)];
+    expect(warm.lowC).toBeCloseTo(usual.lowC + 2, 9);
+    expect(warm.highC).toBeCloseTo(usual.highC + 2, 9);
+    expect(climate.airC(day, -1.5)).toBeCloseTo(climate.airC(day) - 1.5, 9);
+    expect(climate.soilC(day, null, 2)).toBeCloseTo(climate.soilC(day, null) + 2, 9);
+  });
+
+  test("lets frozen soil stay frozen until it is warm enough to thaw", () => {
+    expect(climate.soilC(isoDay("2027-01-15"), null, 2)).toBe(0);
+  });
+});
+
+describe("days whose air is known", () => {
+  const day = isoDay("2027-05-15");
+  const known = new Map([[day, { lowC: 3, highC: 31 }]]);
+  const climate = climateOf(PLAN, [], known);
+
+  test("take the place of the normals', in every season", () => {
+    expect(climate.air(day)).toEqual({ lowC: 3, highC: 31 });
+    expect(climate.airC(day, 2)).toBe(17);
+    expect(climate.air(plus(day, 1))).toEqual(climateOf(PLAN, []).air(plus(day, 1)));
+  });
+
+  test("warm the soil for eleven days by an eleventh of what they are warmer", () => {
+    const plain = climateOf(PLAN, []);
+    const more = (on: number) =>
+      climate.soilC(plus(day, on), null) - plain.soilC(plus(day, on), null);
+    const eleventh = (17 - plain.airC(day)) / 11;
+    expect(more(0)).toBeCloseTo(eleventh, 9);
+    expect(more(10)).toBeCloseTo(eleventh, 9);
+    expect(more(11)).toBeCloseTo(0, 9);
+    expect(more(-1)).toBeCloseTo(0, 9);
+  });
+});
+
+describe("the spread from year to year", () => {
+  const { normals } = PLAN.site;
+  if (!normals) throw new Error("the lane has normals");
+  const may = isoDay("2027-05-31");
+
+  test("is the month's own where the site says", () => {
+    const spreadK = [3, 3, 2.5, 2, 1.8, 1.4, 1.1, 1.2, 1.6, 1.9, 2.4, 2.9];
+    const site = { ...PLAN.site, normals: { ...normals, spreadK } };
+    const climate = climateOf({ ...PLAN, site }, []);
+    expect(climate.spreadK(may)).toBe(1.8);
+    expect(climate.spreadK(plus(may, 1))).toBe(1.4);
+  });
+
+  test("is the usual one where it does not, twice that where the air is rough", () => {
+    expect(climateOf(PLAN, []).spreadK(may)).toBe(USUAL_SPREAD_K);
+    const rough = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
+    expect(rough.spreadK(may)).toBe(ROUGH_SPREAD_K);
+    expect(ROUGH_SPREAD_K).toBe(2 * USUAL_SPREAD_K);
+  });
+});
+
+describe("the length of a day", () => {
+  test("is told where the plan gives a latitude", () => {
+    const hours = climateOf(PLAN, []).dayHours;
+    expect(hours?.(isoDay("2027-06-21"))).toBeCloseTo(15.8, 1);
+  });
+
+  test("is nothing where it does not", () => {
+    expect(climateOf({ ...PLAN, site: { ...PLAN.site, latitude: null } }, []).dayHours).toBeNull();
+  });
+});
+
+describe("soil without normals", () => {
+  test("is the rough wave two inches down", () => {
+    const climate = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
+    const day = isoDay("2027-06-15");
+    const wave = roughWave(46.6, dayOfYear(isoDay("2027-05-06")), dayOfYear(isoDay("2027-10-02")));
+    expect(climate.soilC(day, null)).toBeCloseTo(waveC(wave, dayOfYear(day), 0.05), 9);
   });
 });
 
@@ -94,5 +182,27 @@ describe("soil measured in the diary", () => {
   test("gives way to the later day whatever the order of the lines", () => {
     const lines = [measured("2027-05-28", 55), measured("2027-05-25", 70)];
     expect(soil(climateOf(PLAN, lines), "2027-05-28")).toBe(12.8);
+  });
+
+  test("is the same on its day in a warm and in a cold season", () => {
+    const climate = climateOf(PLAN, [measured("2027-05-25", 58)]);
+    const inSeasons = [-2, 0, 2].map((warmerK) =>
+      climate.soilC(isoDay("2027-05-25"), null, warmerK),
+    );
+    for (const soilC of inSeasons) expect(soilC).toBeCloseTo(celsius(58), 9);
+    const later = isoDay("2027-06-01");
+    expect(climate.soilC(later, null, 2) - climate.soilC(later, null)).toBeCloseTo(1, 9);
+  });
+
+  test("is not told below freezing either, once the air has gone colder since", () => {
+    const same = Array(12).fill(celsius(32.9));
+    const cold = { ...PLAN, site: { ...PLAN.site, normals: normalsOf(same, same) } };
+    const frozen = climateOf(
+      cold,
+      [measured("2027-11-20", 32)],
+      new Map([21, 22, 23, 24].map((date) => [isoDay(`2027-11-${date}`), { lowC: -3, highC: 1 }])),
+    );
+    expect(frozen.soilC(isoDay("2027-11-20"), null)).toBeCloseTo(0, 9);
+    expect(frozen.soilC(isoDay("2027-11-24"), null)).toBe(0);
   });
 });
