@@ -25,6 +25,8 @@ export type Climate = {
   readonly airC: (day: Day, warmerK?: number) => number;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
+  /** Beds of equal answers have equal soil: open, under film, or their own where any was measured. */
+  readonly soilOf: (bed: Bed | null) => string;
   /** Standard deviation [K] of the month's mean from year to year, at that time of year. */
   readonly spreadK: (day: Day) => number;
   /** Hours from sunrise to sunset; null where the plan gives no latitude. */
@@ -65,18 +67,6 @@ function curvesOf(plan: Plan): Curves {
   return { rough: true, air: roughAir(wave), soilC };
 }
 
-/** Days of the year by day, looked up once: nothing is asked for more often. */
-function indexing(): (day: Day) => number {
-  const index = new Map<number, number>();
-  return (day) => {
-    const known = index.get(day);
-    if (known !== undefined) return known;
-    const fresh = dayOfYear(day);
-    index.set(day, fresh);
-    return fresh;
-  };
-}
-
 /** Soil where some of the days' air is known: their mean instead of the normals'. */
 function soilAfter(air: Climate["airC"]) {
   return (day: Day, warmerK: number) => {
@@ -97,11 +87,10 @@ export function climateOf(
   observed: Observed = new Map(),
 ): Climate {
   const { rough, air: curves, soilC } = curvesOf(plan);
-  const indexOf = indexing();
   const air = (day: Day, warmerK = 0): Air => {
     const known = observed.get(day);
     if (known) return known;
-    const i = indexOf(day);
+    const i = dayOfYear(day);
     return { lowC: (curves.lowC[i] ?? 0) + warmerK, highC: (curves.highC[i] ?? 0) + warmerK };
   };
   const airC = (day: Day, warmerK = 0) => {
@@ -111,7 +100,7 @@ export function climateOf(
   const bare =
     observed.size > 0
       ? soilAfter(airC)
-      : (day: Day, warmerK: number) => (soilC[indexOf(day)] ?? 0) + warmerK;
+      : (day: Day, warmerK: number) => (soilC[dayOfYear(day)] ?? 0) + warmerK;
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
     Math.max(FROZEN_C, bare(day, warmerK)) + (bed?.warmed ? FILM_WARMS_K : 0);
   const correction = measuredSoil(facts, estimate);
@@ -125,6 +114,7 @@ export function climateOf(
       ? (day, bed, warmerK = 0) =>
           Math.max(FROZEN_C, estimate(day, bed, warmerK) + correction(day, bed, warmerK))
       : estimate,
+    soilOf: (bed) => (correction ? (bed?.key ?? "") : bed?.warmed ? "film" : "open"),
     spreadK: (day) => spread?.[partsOf(day).month - 1] ?? (rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
     dayHours: latitude === null ? null : dayHoursOf(latitude),
   };

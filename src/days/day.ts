@@ -119,10 +119,22 @@ export function sayDay(day: Day, withYear = false): string {
 /** Days of a year as the climate counts them. */
 export const YEAR = 365;
 
-/** 0 for 1 January to 364 for 31 December; 29 February counts as the 28th. */
+/** Days from 1 March of the year 0 to 1 January 1970, and of 400 years. */
+const SINCE_MARCH = 719_468;
+const ERA = 146_097;
+
+/**
+ * 0 for 1 January to 364 for 31 December; 29 February counts as the 28th. Asked for more often than anything else, and
+ * so reckoned in whole numbers.
+ * Source: the proleptic Gregorian calendar, counted from March so that a leap day is the last of its year.
+ */
 export function dayOfYear(day: Day): number {
-  const { year, month, date } = partsOf(day);
-  const plain = day - theDay(year, 1, 1);
-  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
-  return leap && (month > 2 || (month === 2 && date === 29)) ? plain - 1 : plain;
+  const inEra = (((day + SINCE_MARCH) % ERA) + ERA) % ERA;
+  const year = Math.floor(
+    (inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36_524) - Math.floor(inEra / 146_096)) /
+      YEAR,
+  );
+  const sinceMarch = inEra - (YEAR * year + Math.floor(year / 4) - Math.floor(year / 100));
+  if (sinceMarch >= 306) return Math.min(sinceMarch - 306, 58);
+  return sinceMarch + 59;
 }

@@ -4,6 +4,7 @@ import { COLUMNS_F, EMERGENCE_DAYS } from "../crops/emergence.ts";
 import { type Day, plus } from "../days/day.ts";
 import type { Bed } from "../plan/plan.ts";
 import { fahrenheit } from "../quantities/quantity.ts";
+import { broughtBy, type Daily } from "./sums.ts";
 
 /** Seed that has not come up after so many days never will. Source: house rule; longer than any crop at a soil it may be sown in. */
 export const GIVE_UP_DAYS = 90;
@@ -52,13 +53,9 @@ function shareAt(row: string, soilC: number): number {
  * The day that seed is up when sown on a day, by each day's share of the way, or null where it would take longer than
  * GIVE_UP_DAYS. At a constant temperature it gives the table's days, rounded up.
  */
-export function upOn(sown: Day, share: (day: Day) => number): Day | null {
-  let done = 0;
-  for (let days = 0; days < GIVE_UP_DAYS; days++) {
-    done += share(plus(sown, days));
-    if (done >= 1 - 1e-9) return plus(sown, days + 1);
-  }
-  return null;
+export function upOn(sown: Day, share: Daily): Day | null {
+  const last = broughtBy(share, sown, { wanted: 1, within: GIVE_UP_DAYS });
+  return last === null ? null : plus(last, 1);
 }
 
 /** Where seed lies: the row it comes up by, its bed and its depth [cm], in a season so much warmer than usual [K]. */
@@ -69,30 +66,23 @@ export type Seed = {
   readonly warmerK: number;
 };
 
-type Share = (day: Day) => number;
-
 /** Shares by climate and seed. A memo, nothing more. */
-const shares = new WeakMap<Climate, Map<string, Share>>();
+const shares = new WeakMap<Climate, Map<string, Daily>>();
 
 /** Each day's share for seed in a bed of the garden: the soil there, and the part of the air's swing that reaches its depth. */
-export function shareIn(climate: Climate, seed: Seed): Share {
-  const known = shares.get(climate) ?? new Map<string, Share>();
+export function shareIn(climate: Climate, seed: Seed): Daily {
+  const known = shares.get(climate) ?? new Map<string, Daily>();
   shares.set(climate, known);
-  const key = `${seed.row}|${seed.bed?.key ?? ""}|${seed.depthCm}|${seed.warmerK}`;
-  const share = known.get(key) ?? remembering(climate, seed);
+  const key = `${seed.row}|${climate.soilOf(seed.bed)}|${seed.depthCm}|${seed.warmerK}`;
+  const share = known.get(key) ?? reckonedIn(climate, seed);
   known.set(key, share);
   return share;
 }
 
-function remembering(climate: Climate, { row, bed, depthCm, warmerK }: Seed): Share {
-  const days = new Map<Day, number>();
+function reckonedIn(climate: Climate, { row, bed, depthCm, warmerK }: Seed): Daily {
   const felt = dailySwingShare(depthCm) / 2;
   return (day) => {
-    const known = days.get(day);
-    if (known !== undefined) return known;
     const { lowC, highC } = climate.air(day, warmerK);
-    const fresh = dailyShare(row, climate.soilC(day, bed, warmerK), (highC - lowC) * felt);
-    days.set(day, fresh);
-    return fresh;
+    return dailyShare(row, climate.soilC(day, bed, warmerK), (highC - lowC) * felt);
   };
 }

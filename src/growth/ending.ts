@@ -13,16 +13,20 @@ export type Autumn = {
   readonly midwinter: Day;
 };
 
-/** The autumn that follows a day; null where nothing freezes: a place without frost, or a bed under glass. */
+/**
+ * The autumn before the next middle of winter after a day, so that a day in late autumn has that same autumn; null where
+ * nothing freezes: a place without frost, or a bed under glass.
+ */
 export function autumnAfter({ plan, bed }: Growing, from: Day): Autumn | null {
   const { firstFrost } = plan.site;
   if (!firstFrost || bed?.kind === "greenhouse") return null;
-  const on = nextYearly(firstFrost.usual, plus(from, -1)) - firstFrost.usual;
+  const { to } = seasonOf(plan);
+  const on = nextYearly(to, plus(from, -1)) - to;
   return {
     early: plus(firstFrost.early, on),
     usual: plus(firstFrost.usual, on),
     killing: plus(killingFrost(firstFrost, plan.site.killingFrost), on),
-    midwinter: plus(seasonOf(plan).to, on),
+    midwinter: plus(to, on),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Warmth } from "../crops/facts.ts";
-import type { Day } from "../days/day.ts";
+import { type Day, plus } from "../days/day.ts";
 import { type Act, type Anchor, anchorKey } from "./anchors.ts";
 import type { Growing } from "./growing.ts";
 import { upFrom } from "./up.ts";
@@ -11,7 +11,7 @@ const YEARS_BACK = 5;
 /** A garden's own figure is believed within so much of the packet's, either way. Source: house rule; beyond it one of the days was misread. */
 const BELIEVED = 2;
 
-/** What this garden itself took: the year, and the warmth from the day it counts to first ripe [degree-C days]. */
+/** What this garden itself took: the year, and the warmth from the day it counts to the day before first ripe [degree-C days]. */
 export type Own = { readonly year: number; readonly warmth: number };
 
 /**
@@ -20,7 +20,7 @@ export type Own = { readonly year: number; readonly warmth: number };
  */
 export function ownWarmth(growing: Growing, days: number): Own | null {
   const { warmth } = growing.crop;
-  if (!warmth) return null;
+  if (!warmth || !hasRipened(growing)) return null;
   const { year } = growing.plan;
   for (let back = 1; back <= YEARS_BACK; back++) {
     const took = tookIn(growing, year - back, warmth);
@@ -28,6 +28,19 @@ export function ownWarmth(growing: Growing, days: number): Own | null {
       return { year: year - back, warmth: took };
   }
   return null;
+}
+
+/** Whether any year's diary has a first ripe day. A memo, nothing more. */
+const ripened = new WeakMap<Growing["anchors"], boolean>();
+
+function hasRipened({ anchors }: Growing): boolean {
+  const known = ripened.get(anchors);
+  if (known !== undefined) return known;
+  const has = [...anchors].some(
+    ([key, { from }]) => from === "diary" && key.endsWith(anchorKey("", 1, "first ripe")),
+  );
+  ripened.set(anchors, has);
+  return has;
 }
 
 const isBelievable = (ratio: number) => ratio <= BELIEVED && ratio >= 1 / BELIEVED;
@@ -40,7 +53,7 @@ function tookIn(growing: Growing, year: number, warmth: Warmth): number | null {
   const from = begunOn(growing, known);
   if (from === null || from >= ripe.day) return null;
   const daily = dailyWarmth(growing.climate, boundsOf(warmth), 0);
-  return warmthBetween(daily, from, ripe.day);
+  return warmthBetween(daily, from, plus(ripe.day, -1));
 }
 
 /** The day that outdoor warmth began to count then, as growth/clock.ts counts it now. */

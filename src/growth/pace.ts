@@ -1,6 +1,7 @@
 import { plus } from "../days/day.ts";
 import { shareIn } from "./emergence.ts";
 import { anchorOf, type Growing } from "./growing.ts";
+import { sumBetween } from "./sums.ts";
 import { seedOf } from "./up.ts";
 
 /** Part of what coming up was off by that the rest is taken to be off by. Source: house rule; half of it lies in the bed, half in the looking. */
@@ -20,7 +21,6 @@ export function paceOf(growing: Growing): number {
   const outdoors = growing.planting.start === "seed outdoors";
   if (!up || !start || up.from !== "diary" || !outdoors || comesUp.kind !== "table") return 1;
   const share = shareIn(growing.climate, seedOf(growing, comesUp.row, 0));
-  let took = 0;
-  for (let day = start.day; day < up.day; day = plus(day, 1)) took += share(day);
+  const took = sumBetween(share, start.day, plus(up.day, -1));
   return Math.min(Math.max(1 + (took - 1) * HOLDS_ON, 1 - MOST_OFF), 1 + MOST_OFF);
 }

@@ -71,7 +71,7 @@ function lastChance(growing: Growing, from: Day, usual: Day): Day {
   return growingEnds(growing, from) ?? plus(usual, usual - from);
 }
 
-/** What a run goes by: the packet's days, how much warmer [K] the season is, the pace, and the garden's own warmth. */
+/** What a run goes by: the packet's days, how much warmer [K] the season is, the pace, and the garden's own warmth, which holds its pace already. */
 type Run = {
   readonly days: number;
   readonly shiftK: number;
@@ -79,15 +79,14 @@ type Run = {
   readonly own: number | null;
 };
 
-/** The day the warmth of so many packet's days has come together from a day on; null where winter comes first. */
+/** The day after the one that ends the warmth of so many packet's days from a day on; null where winter comes first. */
 function runOn(growing: Growing, from: Day, { days, shiftK, pace, own }: Run): Day | null {
   const { warmth } = growing.crop;
   if (!warmth) return plus(from, days);
   const daily = dailyWarmth(growing.climate, boundsOf(warmth), shiftK);
-  const wanted = (own ?? packetWarmth(days, warmth)) * pace;
-  const day = reachedOn(daily, from, wanted);
+  const last = reachedOn(daily, from, own ?? packetWarmth(days, warmth) * pace);
   const end = growingEnds(growing, from);
-  return day === null || (end !== null && day > end) ? null : day;
+  return last === null || (end !== null && last >= end) ? null : plus(last, 1);
 }
 
 /**

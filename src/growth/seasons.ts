@@ -17,7 +17,7 @@ const LASTING = 0.25;
 const SPELL_DAYS = 7;
 
 /** Seasons are told apart to so much [K], so that the sums of many plantings can be shared. */
-const STEP_K = 0.25;
+const STEP_K = 0.5;
 
 /**
  * How much warmer [K] than usual the warm season runs over a span of so many days from a day, colder in the cold one:

@@ -31,7 +31,7 @@ export function successionOf(growing: Growing, first: Day): readonly Sowing[] {
     const refusal = refusalOf(growing, day);
     if (refusal === "too late" || day > first + WITHOUT_FROST_DAYS) break;
     before = day;
-    if (refusal === null) sowings.push({ number, day, ripe: wanted });
+    if (refusal === null) sowings.push({ number, day, ripe: ripeIfSown(growing, day) });
   }
   return sowings;
 }

@@ -13,7 +13,7 @@ const warmDays = new WeakMap<Climate, Map<string, Day | null>>();
 export function firstWarmSoil(growing: Growing, soilMinC: number, warmerK: number): Day | null {
   const days = warmDays.get(growing.climate) ?? new Map<string, Day | null>();
   warmDays.set(growing.climate, days);
-  const key = `${growing.plan.year}|${growing.bed?.key ?? ""}|${soilMinC}|${warmerK}`;
+  const key = `${growing.plan.year}|${growing.climate.soilOf(growing.bed)}|${soilMinC}|${warmerK}`;
   const known = days.get(key);
   if (known !== undefined) return known;
   const day = lookFor(growing, soilMinC, warmerK);

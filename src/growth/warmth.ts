@@ -1,6 +1,7 @@
 import type { Air, Climate } from "../climate/climate.ts";
 import type { Warmth } from "../crops/facts.ts";
-import { type Day, plus } from "../days/day.ts";
+import type { Day } from "../days/day.ts";
+import { broughtBy, type Daily, sumBetween } from "./sums.ts";
 
 /** What warmth is counted between [°C]; null: no ceiling. */
 export type Bounds = { readonly baseC: number; readonly ceilingC: number | null };
@@ -30,8 +31,6 @@ export function packetWarmth(days: number, warmth: Warmth): number {
 /** Days after which warmth is no longer waited for: a year, and the crop has seen every season. */
 export const MOST_DAYS = 365;
 
-type Daily = (day: Day) => number;
-
 /** Each day's warmth by climate, bounds and season. A memo, nothing more. */
 const dailies = new WeakMap<Climate, Map<string, Daily>>();
 
@@ -40,36 +39,17 @@ export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): 
   const known = dailies.get(climate) ?? new Map<string, Daily>();
   dailies.set(climate, known);
   const key = `${bounds.baseC}|${bounds.ceilingC}|${warmerK}`;
-  const daily =
-    known.get(key) ?? remembering((day) => dayWarmth(climate.air(day, warmerK), bounds));
+  const daily = known.get(key) ?? ((day: Day) => dayWarmth(climate.air(day, warmerK), bounds));
   known.set(key, daily);
   return daily;
 }
 
-function remembering(reckon: Daily): Daily {
-  const days = new Map<Day, number>();
-  return (day) => {
-    const known = days.get(day);
-    if (known !== undefined) return known;
-    const fresh = reckon(day);
-    days.set(day, fresh);
-    return fresh;
-  };
-}
-
 /** The first day by whose end that much warmth [degree-C days] has come together from `from` on, both included; null where a year does not bring it. */
 export function reachedOn(daily: Daily, from: Day, wanted: number): Day | null {
-  let sum = 0;
-  for (let days = 0; days < MOST_DAYS; days++) {
-    sum += daily(plus(from, days));
-    if (sum >= wanted - 1e-9) return plus(from, days);
-  }
-  return null;
+  return broughtBy(daily, from, { wanted, within: MOST_DAYS });
 }
 
 /** Warmth [degree-C days] that came together from the first day to the last, both included; 0 where they are the wrong way round. */
 export function warmthBetween(daily: Daily, first: Day, last: Day): number {
-  let sum = 0;
-  for (let day = first; day <= last; day = plus(day, 1)) sum += daily(day);
-  return sum;
+  return sumBetween(daily, first, last);
 }
