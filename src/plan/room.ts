@@ -19,8 +19,8 @@ const SHARE_IN_BAG = 0.5;
  */
 const ROWS_PER_SPACING = 2;
 
-/** Seedlings to a tray: cells, or pots where a crop is potted on. Source: common practice: 50 cells, 18 pots of 3 inches. */
-const PER_TRAY = { cells: 50, pots: 18 } as const;
+/** Seedlings to a tray: cells, or pots where a crop is potted on. Source: common practice: 40 cells, 18 pots of 3 inches. */
+const PER_TRAY = { cells: 40, pots: 18 } as const;
 
 /** `bed-too-full` at a planting that alone is more than its bed holds, and `greenhouse-too-full`. */
 export function roomDoubts(plan: Plan, tree: Tree): readonly Problem[] {
@@ -32,8 +32,8 @@ export function roomDoubts(plan: Plan, tree: Tree): readonly Problem[] {
   return [...beds, ...greenhouseDoubt(plan, tree)];
 }
 
-/** The distance plants stand at in the end [cm]. */
-function spacingCm(crop: Crop, { start }: Planting): number {
+/** The distance plants stand at in the row in the end [cm]: as set out, as last thinned, or as sown; 0 where the facts give none. */
+export function spacingCm(crop: Crop, { start }: Pick<Planting, "start">): number {
   if (isRaised(start) && crop.settingOut) return crop.settingOut.apartCm.value;
   const thinned = crop.thinnings.at(-1)?.apartCm.value[0];
   return thinned ?? crop.outdoors?.apartCm.value[0] ?? 0;
@@ -82,7 +82,10 @@ function tooFull(
 
 function greenhouseDoubt({ site, plantings }: Plan, tree: Tree): readonly Problem[] {
   if (site.greenhouse === null) return [];
-  const trays = plantings.reduce((sum, planting) => sum + traysFor(planting), 0);
+  const trays = plantings.reduce(
+    (sum, planting) => sum + traysFor(planting, vesselOf(planting)),
+    0,
+  );
   if (trays <= site.greenhouse.trays) return [];
   const at = under(under(tree, "place"), "greenhouse")?.at ?? tree.at;
   return [
@@ -95,8 +98,13 @@ function greenhouseDoubt({ site, plantings }: Plan, tree: Tree): readonly Proble
   ];
 }
 
-function traysFor({ start, amount, crop }: Planting): number {
+/** What a planting's seedlings stand in at their biggest. */
+function vesselOf({ crop }: Planting): keyof typeof PER_TRAY {
+  return cropOf(crop)?.indoors?.potOnDaysAfterUp ? "pots" : "cells";
+}
+
+/** Trays that a planting's seedlings take in cells or in pots; 0 where it is not raised here, or the plan names no number of plants. */
+export function traysFor({ start, amount }: Planting, vessel: "cells" | "pots"): number {
   if (start !== "seed indoors" || amount?.kind !== "plants") return 0;
-  const pots = cropOf(crop)?.indoors?.potOnDaysAfterUp ?? null;
-  return Math.ceil(amount.count / (pots ? PER_TRAY.pots : PER_TRAY.cells));
+  return Math.ceil(amount.count / PER_TRAY[vessel]);
 }

@@ -1,5 +1,6 @@
 import { plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
+import { bagLifts, type Lift } from "../growth/filling.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
 import { inches, litres } from "../quantities/quantity.ts";
@@ -8,44 +9,10 @@ import { caution, how, lengths, type Piece, type Sentence, sign, why } from "./s
 import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
 
 const INCH = 2.54;
-/** Fresh mix settles by about a tenth. Source: usual extension advice, from memory, 10 to 15 %. */
-const SETTLES = 1.1;
-/** Shoots that stand so tall [in] are buried but for their tops, so one lift is at most this. */
-const MOST_LIFT_IN = 4;
 /** A row is hilled so often, each time by the same part of the whole. Source: common practice. */
 const ROW_TIMES = 2;
 /** Days that shoots may wait before they flop or tubers green. Source: house rule. */
 const MAY_WAIT_DAYS = 5;
-
-/** One lift: how much higher the soil comes [in], and the mix that takes [L] for one bag and for all of them. */
-export type Lift = {
-  readonly inches: number;
-  readonly litresABag: number;
-  readonly litresAll: number;
-};
-
-/**
- * The lifts that fill a bag from what tubers were planted in to just under its rim, in order, in whole inches,
- * as even as whole inches let them be. With the start they add up to the bag, less the rim: heights [cm].
- */
-export function bagLifts(
-  bag: { count: number; acrossCm: number; highCm: number },
-  startCm: number,
-  rimCm: number,
-): readonly Lift[] {
-  const left = Math.round((bag.highCm - startCm - rimCm) / INCH);
-  if (left < 1) return [];
-  const number = Math.ceil(left / MOST_LIFT_IN);
-  const litresPerInch = ((Math.PI / 4) * bag.acrossCm ** 2 * INCH * SETTLES) / 1000;
-  return Array.from({ length: number }, (_, i) => {
-    const high = Math.floor(left / number) + (i < left % number ? 1 : 0);
-    return {
-      inches: high,
-      litresABag: high * litresPerInch,
-      litresAll: high * litresPerInch * bag.count,
-    };
-  });
-}
 
 /** What tubers are planted in: mix below and cover above, the middle of each range, to the whole inch [cm]. */
 export function bagStartCm(growing: Growing): number {

@@ -1,8 +1,12 @@
 import { earliest, plus, theDay } from "../days/day.ts";
+import { bulbsFor, plantsOf, rowCm, saidCount, seedsFor } from "../growth/amounts.ts";
+import type { Anchor } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
+import { pieceCm } from "../growth/successions.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { Practice } from "./practice.ts";
-import { how, why } from "./say.ts";
+import { sowingsOf } from "./repeat.ts";
+import { how, type Sentence, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
@@ -29,6 +33,36 @@ function named(growing: Growing): string {
   return more.length === 0 ? object : `${object} (${more.join(", ")})`;
 }
 
+/** Seeds for all sowings of a planting and how many those are; null where the plan does not say how much it grows. */
+function seedsOfAll(growing: Growing, start: Anchor): { seeds: number; times: number } | null {
+  const { planting, crop, climate, bed } = growing;
+  const indoors = planting.start === "seed indoors" && crop.indoors;
+  const soilC = indoors ? indoors.soilTempC.value : climate.soilC(start.day, bed);
+  const seeds = seedsFor(growing, soilC);
+  if (seeds === null) return null;
+  if (!crop.outdoors || !planting.repeat) return { seeds, times: 1 };
+  const sowings = sowingsOf(growing, crop.outdoors);
+  const piece = pieceCm(growing, sowings);
+  const all = rowCm(growing);
+  const part = piece === null || all === null ? 1 : piece / all;
+  return { seeds: seeds * part * sowings.length, times: sowings.length };
+}
+
+/** How much of it to order, in a sentence; none where the plan does not say how much it grows. */
+function howMany(growing: Growing, start: Anchor): readonly Sentence[] {
+  const plants = plantsOf(growing);
+  if (plants === null) return [];
+  if (growing.planting.start === "tubers") return [how(`${plants} seed tubers.`)];
+  if (growing.planting.start === "cloves") {
+    const bulbs = bulbsFor(plants);
+    return [how(`${bulbs} ${bulbs === 1 ? "bulb" : "bulbs"}, about ${plants} cloves.`)];
+  }
+  const all = seedsOfAll(growing, start);
+  if (all === null) return [];
+  const sowings = all.times > 1 ? ` for ${all.times} sowings` : "";
+  return [how(`About ${saidCount(all.seeds)} seeds${sowings}.`)];
+}
+
 /** Once, in the dead of winter, and never later than three weeks before it is needed. */
 function order(growing: Growing): readonly Task[] {
   const { planting, plan } = growing;
@@ -51,6 +85,7 @@ function order(growing: Growing): readonly Task[] {
       minutes: 15,
       title: { verb: `Order ${what}:`, object: named(growing), where: null },
       say: [
+        ...howMany(growing, start),
         how("See first what is left from last year and still good."),
         why("First wanted about ", { day: start.day }, "."),
       ],

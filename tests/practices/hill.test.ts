@@ -1,6 +1,5 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bagLifts, bagStartCm, HILL } from "../../src/practices/hill.ts";
+import { bagStartCm, HILL } from "../../src/practices/hill.ts";
 import { QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, titles, told, windowsOf } from "./told.ts";
@@ -12,83 +11,6 @@ const IN_ROW = QUARRY.replace(
 );
 const potatoes = (given: Given = {}, text = QUARRY) =>
   growingOf(text, "potato", { acts: { start: "2027-05-03" }, ...given });
-
-const lifts = (highIn: number, startIn = 8, rimIn = 1) =>
-  bagLifts({ count: 6, acrossCm: 16 * INCH, highCm: highIn * INCH }, startIn * INCH, rimIn * INCH);
-
-describe("the lifts that fill a bag", () => {
-  test("of 14 inches begun with 8 are three inches and two, an inch under the rim", () => {
-    expect(lifts(14).map((lift) => lift.inches)).toEqual([3, 2]);
-  });
-
-  test("take eleven litres a bag for three inches, a tenth for settling in it", () => {
-    expect(lifts(14)[0]?.litresABag).toBeCloseTo(
-      ((Math.PI / 4) * 40.64 ** 2 * 7.62 * 1.1) / 1000,
-      9,
-    );
-    expect(lifts(14)[0]?.litresABag).toBeCloseTo(10.87, 2);
-    expect(lifts(14)[0]?.litresAll).toBeCloseTo(65.24, 2);
-  });
-
-  test("are none where the start fills the bag", () => {
-    expect(lifts(9)).toEqual([]);
-    expect(lifts(6)).toEqual([]);
-  });
-
-  const bags = fc.record({
-    highIn: fc.integer({ min: 4, max: 40 }),
-    acrossIn: fc.integer({ min: 6, max: 40 }),
-    startIn: fc.integer({ min: 4, max: 10 }),
-    rimIn: fc.integer({ min: 1, max: 2 }),
-    count: fc.integer({ min: 1, max: 40 }),
-  });
-  const filled = ({
-    highIn,
-    acrossIn,
-    startIn,
-    rimIn,
-    count,
-  }: typeof bags extends fc.Arbitrary<infer Bag> ? Bag : never) =>
-    bagLifts(
-      { count, acrossCm: acrossIn * INCH, highCm: highIn * INCH },
-      startIn * INCH,
-      rimIn * INCH,
-    );
-
-  test("of any bag add up to the bag less start and rim, in whole inches of one to four", () => {
-    fc.assert(
-      fc.property(bags, (bag) => {
-        const high = filled(bag).map((lift) => lift.inches);
-        const sum = high.reduce((a, b) => a + b, 0);
-        const whole = high.every((each) => Number.isInteger(each) && each >= 1 && each <= 4);
-        return whole && sum === Math.max(0, bag.highIn - bag.startIn - bag.rimIn);
-      }),
-    );
-  });
-
-  test("of any bag are as even as whole inches let them be, the bigger first", () => {
-    fc.assert(
-      fc.property(bags, (bag) => {
-        const high = filled(bag).map((lift) => lift.inches);
-        const falling = high.every((each, i) => each <= (high[i - 1] ?? 4));
-        return falling && (high.length === 0 || Math.max(...high) - Math.min(...high) <= 1);
-      }),
-    );
-  });
-
-  test("of any bag take litres in step with their inches, for one and for all", () => {
-    fc.assert(
-      fc.property(bags, (bag) => {
-        const litresPerInch = ((Math.PI / 4) * (bag.acrossIn * INCH) ** 2 * INCH * 1.1) / 1000;
-        return filled(bag).every(
-          (lift) =>
-            Math.abs(lift.litresABag - lift.inches * litresPerInch) < 1e-9 &&
-            Math.abs(lift.litresAll - lift.litresABag * bag.count) < 1e-6,
-        );
-      }),
-    );
-  });
-});
 
 test("potatoes in a bag are begun in five inches and under three", () => {
   expect(bagStartCm(potatoes()) / INCH).toBeCloseTo(8, 9);

@@ -80,6 +80,51 @@ describe("ordering", () => {
   });
 });
 
+describe("how much to order", () => {
+  const order = (growing: typeof carrots) => said(stepOf(THINGS_TO_HAVE, growing, "order"));
+
+  test("is seeds in round numbers, by the length of row", () => {
+    expect(order(carrots)).toContain("how: About 1000 seeds.");
+  });
+
+  test("is seeds for all sowings of what is sown again, each its piece of the row", () => {
+    const acts = { start: "2027-05-03" };
+    const lettuce = growingOf(QUARRY, "lettuce", { acts });
+    expect(order(lettuce)).toMatch(/About \d+ seeds for 3 sowings\./);
+    const once = order(growingOf(QUARRY, "lettuce", { acts, planting: { repeat: null } }));
+    const count = (text: string) => Number(/About (\d+) seeds/.exec(text)?.[1]);
+    expect(count(order(lettuce))).toBeLessThan(3 * count(once));
+    expect(count(order(lettuce))).toBeGreaterThanOrEqual(count(once));
+  });
+
+  test("is seeds for each sowing of so many plants", () => {
+    const acts = { start: "2027-05-03" };
+    const amount = { kind: "plants", count: 30 } as const;
+    expect(order(growingOf(QUARRY, "lettuce", { acts, planting: { amount } }))).toContain(
+      "About 1000 seeds for 3 sowings.",
+    );
+  });
+
+  test("is two seeds to a cell of what is raised indoors", () => {
+    expect(order(tomatoes)).toContain("how: About 20 seeds.");
+  });
+
+  test("is tubers as they are planted, and bulbs for the cloves", () => {
+    expect(order(potatoes)).toContain("how: 18 seed tubers.");
+    expect(order(garlic)).toContain("how: 5 bulbs, about 60 cloves.");
+    const few = {
+      ...garlic,
+      planting: { ...garlic.planting, amount: { kind: "plants", count: 8 } },
+    };
+    expect(order(few as typeof garlic)).toContain("how: 1 bulb, about 8 cloves.");
+  });
+
+  test("is not told where the plan does not say how much it grows", () => {
+    const bare = { ...carrots, planting: { ...carrots.planting, amount: null } };
+    expect(order(bare)).not.toContain("seeds");
+  });
+});
+
 describe("sprouting", () => {
   test("of potatoes begins four weeks before they are planted", () => {
     const [, sprout] = windowsOf(THINGS_TO_HAVE, potatoes);
