@@ -2,6 +2,7 @@ import type { Problem } from "../problems/problem.ts";
 import { type Quantity, quantity, unitFrom } from "../quantities/quantity.ts";
 import { numberFrom, quantityFrom } from "../quantities/read.ts";
 import { tell } from "./codes.ts";
+import { readDrip } from "./drip.ts";
 import { namer } from "./names.ts";
 import { offer } from "./nearest.ts";
 import { type Telling, unclear } from "./place.ts";
@@ -27,7 +28,8 @@ function readBed({ key: name, value }: Entry, key: string, reading: Telling): Be
   const is = wordsUnder(value, "is");
   const made = is ? readKind(is, name.text, reading) : plainBed;
   const warmed = readWarmed(wordsUnder(value, "warmed by"), reading.told);
-  return { key, name: name.text, ...made, warmed, at: name.at };
+  const drip = readDrip(wordsUnder(value, "drip"), reading.told);
+  return { key, name: name.text, ...made, warmed, drip, at: name.at };
 }
 
 type Made = Pick<Bed, "kind" | "lengthCm" | "widthCm" | "bags">;

@@ -105,6 +105,8 @@ export type Bed = {
   } | null;
   /** Black film or fabric that warms the soil. */
   readonly warmed: boolean;
+  /** What all its drip lines give together in an hour, as a volume; null where it has none. */
+  readonly drip: Quantity | null;
   readonly at: Place;
 };
 

@@ -142,6 +142,7 @@ const bed = <const Item extends v.GenericSchema>(item: Item) =>
     {
       is: opt(words("size or kind", "12 x 4 ft")),
       "warmed by": opt(words("what warms the soil", "black film")),
+      drip: opt(words("what its drip lines give together", "12 gal an hour")),
       crops: opt(v.array(item, "Write a list of crops, each after a dash")),
       was: opt(words("the name it had before", "old name")),
     },

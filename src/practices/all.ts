@@ -15,6 +15,7 @@ import { SOW_INDOORS } from "./sow-indoors.ts";
 import { SOW_OUTDOORS } from "./sow-outdoors.ts";
 import { THIN } from "./thin.ts";
 import { THINGS_TO_HAVE } from "./things-to-have.ts";
+import { WATER } from "./water.ts";
 import { WEED, WEED_BEDS } from "./weed.ts";
 
 /** Every practice done planting by planting, as the season meets them. A planting drops one by its name. */
@@ -40,4 +41,4 @@ export const PRACTICES: readonly Practice[] = [
 ];
 
 /** Every practice done once for a bed or the garden. */
-export const SHARED_PRACTICES: readonly SharedPractice[] = [WEED_BEDS];
+export const SHARED_PRACTICES: readonly SharedPractice[] = [WEED_BEDS, WATER];

@@ -27,7 +27,7 @@ describe("the practices", () => {
       "first frost",
       "overwinter",
     ]);
-    expect(SHARED_PRACTICES.map(({ name }) => name)).toEqual(["weed"]);
+    expect(SHARED_PRACTICES.map(({ name }) => name)).toEqual(["weed", "water"]);
   });
 
   test("run each in one of the passes, and what starts a clock in the first", () => {

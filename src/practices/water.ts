@@ -1,0 +1,94 @@
+import { plus } from "../days/day.ts";
+import { areaM2Of, dripMinutes, type Runs, runsOf } from "../growth/watering.ts";
+import type { Site } from "../plan/plan.ts";
+import { quantity } from "../quantities/quantity.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { caution, how, type Piece, type Sentence, sign, why } from "./say.ts";
+import { sharedTask, type Task, window } from "./task.ts";
+import { type DryWeek, dryWeeksOf, type Need } from "./weekly-need.ts";
+
+/** An inch, as both kinds of household say it. */
+const INCH: Piece = { quantity: quantity(25, "mm") };
+
+/** Letters that the beds' minutes may take in a text. Source: house rule, so that the sign and the caution stay. */
+const LONGEST_LIST = 200;
+
+type Dripped = { readonly name: string; readonly runs: Runs };
+
+/** Beds whose minutes are known: those with drip lines, a size and a need. */
+function drippedOf(needs: readonly Need[]): readonly Dripped[] {
+  return needs.flatMap(({ bed, mm }) => {
+    const areaM2 = bed && areaM2Of(bed);
+    if (!bed?.drip || mm === null || areaM2 === null) return [];
+    const minutes = dripMinutes({ needMm: mm, areaM2, flowLh: bed.drip.si });
+    return [{ name: bed.name, runs: runsOf(minutes) }];
+  });
+}
+
+/** `Root bed 40 min, South bed 50 min twice`; those that do not fit by their least and most. */
+function listed(beds: readonly Dripped[]): string {
+  const said = beds.map(
+    ({ name, runs }) => `${name} ${runs.minutes} min${runs.times === 2 ? " twice" : ""}`,
+  );
+  let count = beds.length;
+  while (count > 0 && said.slice(0, count).join(", ").length > LONGEST_LIST) count -= 1;
+  const rest = beds.slice(count).map(({ runs }) => runs.minutes * runs.times);
+  if (rest.length === 0) return said.join(", ");
+  const more = `${rest.length} more ${Math.min(...rest)} to ${Math.max(...rest)} min in all`;
+  return [...said.slice(0, count), more].join(", ");
+}
+
+function ways(needs: readonly Need[]): readonly Sentence[] {
+  const dripped = drippedOf(needs);
+  const who = dripped.length > 0 ? "The other beds: " : "Give the beds ";
+  return [
+    ...(dripped.length > 0 ? [how(`Drip: ${listed(dripped)}.`)] : []),
+    ...(dripped.length < needs.length
+      ? [how(who, INCH, " of water over the week, rain counted.")]
+      : []),
+    how("After ", INCH, " of rain, none."),
+  ];
+}
+
+function reason({ latitude, normals }: Site, needs: readonly Need[]): Sentence {
+  if (latitude === null || normals === null) {
+    const missing = latitude === null ? "latitude" : "monthly lows and highs";
+    return why(`The plan gives no ${missing}, so this is the usual rule and no minutes.`);
+  }
+  const most = Math.max(...needs.map(({ mm }) => mm ?? 0));
+  const rounded: Piece = { quantity: quantity(Math.max(5, Math.round(most / 5) * 5), "mm") };
+  const rain = normals.rainMm ? "the usual rain is taken off" : "no rain is taken off";
+  return why("In a usual year the thirstiest bed wants about ", rounded, ` now; ${rain}.`);
+}
+
+const BACKFLOW = caution(
+  "Drip lines need a backflow preventer where they join the house's water; local rules say which.",
+);
+
+function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
+  const { number, monday, needs } = week;
+  const warned = first && plan.beds.some((bed) => bed.drip);
+  return sharedTask(plan.year, null, "water", `week-${number}`, {
+    window: window(monday, monday, plus(monday, 6), "earlier"),
+    harm: "when you can",
+    rhythm: "daily",
+    minutes: 10,
+    title: { verb: "Water", object: "the beds", where: "this week" },
+    say: [
+      ...ways(needs),
+      sign("A finger two knuckles deep feels dry."),
+      reason(plan.site, needs),
+      ...(warned ? [BACKFLOW] : []),
+    ],
+    because: [
+      ["Something grows in the beds, and in a usual year this week's rain is not enough for it."],
+    ],
+    grounds: ["time of year"],
+  });
+}
+
+/** Watering all beds, once a week while something grows outdoors and the usual rain is not enough for it. */
+export const WATER: SharedPractice = {
+  name: "water",
+  tasks: (garden) => dryWeeksOf(garden).map((week, i) => taskOf(garden, week, i === 0)),
+};
