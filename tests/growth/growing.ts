@@ -1,12 +1,12 @@
-import { climateOf } from "../../src/climate/climate.ts";
+import { climateOf, type Observed } from "../../src/climate/climate.ts";
 import { cropOf } from "../../src/crops/crops.ts";
 import type { Crop } from "../../src/crops/facts.ts";
 import type { Day } from "../../src/days/day.ts";
 import { understand } from "../../src/diary/understand.ts";
 import { type Act, type Anchor, type Anchors, anchorKey } from "../../src/growth/anchors.ts";
 import type { Growing } from "../../src/growth/growing.ts";
-import type { Plan, Planting } from "../../src/plan/plan.ts";
-import { isoDay, planOf } from "../gardens.ts";
+import type { Plan, Planting, Site } from "../../src/plan/plan.ts";
+import { isoDay, normalsOf, planOf, QUARRY } from "../gardens.ts";
 
 /** Acts and the days (`2027-05-06`) they are known to have fallen on. */
 export type Acts = Partial<Record<Act, string>>;
@@ -19,6 +19,8 @@ export type Given = {
   readonly plan?: Partial<Plan>;
   readonly anchors?: Anchors;
   readonly around?: (day: Day) => boolean;
+  readonly sowing?: number;
+  readonly observed?: Observed;
 };
 
 /** Anchors of the first sowing of a planting, seen where a gardener sees them and placed where not. */
@@ -46,10 +48,30 @@ export function growingOf(text: string, name: string, given: Given = {}): Growin
     planting: { ...planting, ...given.planting },
     crop: { ...crop, ...given.crop },
     bed: plan.beds.find(({ key }) => key === planting.bed) ?? null,
-    sowing: 1,
-    climate: climateOf(plan, facts),
+    sowing: given.sowing ?? 1,
+    climate: climateOf(plan, facts, given.observed),
     anchors: given.anchors ?? anchorsOf(planting.key, given.acts ?? {}),
     facts: facts.filter((fact) => "planting" in fact && fact.planting === planting.key),
     around: given.around ?? (() => true),
   };
+}
+
+/** The lane with the same low and high on every day of the year [°C]; both the same where one is given. */
+export function always(lowC: number, highC = lowC): Site {
+  const twelve = (at: number) => Array<number>(12).fill(at);
+  return { ...planOf(QUARRY).site, normals: normalsOf(twelve(lowC), twelve(highC)) };
+}
+
+/** Anchors seen in the diary: by planting (`2026/beet`), then act, the day (`2026-07-12`). */
+export function seenIn(acts: Readonly<Record<string, Acts>>): Anchors {
+  const anchors = new Map<string, Anchor>();
+  for (const [planting, days] of Object.entries(acts))
+    for (const [act, iso] of Object.entries(days))
+      anchors.set(anchorKey(planting, 1, act as Act), seen(isoDay(iso)));
+  return anchors;
+}
+
+/** A day that the gardener saw it on. */
+export function seen(day: Day): Anchor {
+  return { day, from: "diary", grounds: ["seen"], task: null };
 }
