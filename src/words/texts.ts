@@ -95,14 +95,17 @@ function placeOf(placed: Placed, plan: Plan): string {
   return capital(name);
 }
 
+/** What a line of like tasks is told with: whether it says its last good day itself. */
+type Lines = { readonly plan: Plan; readonly voice: Voice; readonly lastDay: boolean };
+
 /** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
-function lineOf(placed: Placed, plan: Plan, voice: Voice, longest: number): string {
+function lineOf(placed: Placed, { plan, voice, lastDay }: Lines, longest: number): string {
   const ways = placed.task.say.filter(({ part }) => part === "how");
   const line = (count: number) =>
     `${placeOf(placed, plan)}: ${spaced(
       doneTold(placed, voice),
       sayPart(ways.slice(0, count), "how", voice),
-      lastDayTold(placed),
+      lastDay ? lastDayTold(placed) : "",
     )}`;
   let count = ways.length;
   while (count > 1 && line(count).length > longest) count -= 1;
@@ -123,22 +126,36 @@ function sameForAll(first: Placed, all: readonly Placed[], plan: Plan, voice: Vo
   return shorten(lines, LONGEST_TEXT);
 }
 
+/** A line for each of several while they fit, an even share of room for each; then how many more. */
+function inTurn(all: readonly Placed[], how: Lines, longest: number): readonly string[] {
+  const share = Math.floor(longest / all.length) - 1;
+  const lines: string[] = [];
+  for (const [i, each] of all.entries()) {
+    const rest = all.length - i;
+    const room = longest - lines.join("\n").length - (rest > 1 ? 24 : 0) - 1;
+    const line = lineOf(each, how, share);
+    if (line.length > room && i > 0) return [...lines, `And ${rest} more.`];
+    lines.push(clipped(line, Math.max(room, 60)));
+  }
+  return lines;
+}
+
+/** Lines for several that have no room for all: the last good day once at the end, where all have the same. */
+function withOneLastDay(all: readonly Placed[], how: Lines): readonly string[] {
+  const days = new Set(all.map(lastDayTold));
+  const [day = ""] = days;
+  const lines = inTurn(all, how, LONGEST_TEXT);
+  if (days.size > 1 || day === "" || lines.length === all.length) return lines;
+  return [...inTurn(all, { ...how, lastDay: false }, LONGEST_TEXT - day.length - 1), day];
+}
+
 /** The text of like tasks told together: its own for one; else a line each, all of it where it fits and else an even share, and how many more where not all fit. */
 export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): string {
   const first = all[0];
   if (all.length === 1 && first) return textOf(first, voice);
   const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
   if (same && first) return sameForAll(first, all, plan, voice);
-  const whole = all.map((each) => lineOf(each, plan, voice, LONGEST_TEXT));
-  if (whole.join("\n").length <= LONGEST_TEXT) return whole.join("\n");
-  const share = Math.floor(LONGEST_TEXT / all.length) - 1;
-  const lines: string[] = [];
-  for (const [i, each] of all.entries()) {
-    const rest = all.length - i;
-    const room = LONGEST_TEXT - lines.join("\n").length - (rest > 1 ? 24 : 0) - 1;
-    const line = lineOf(each, plan, voice, share);
-    if (line.length > room && i > 0) return [...lines, `And ${rest} more.`].join("\n");
-    lines.push(clipped(line, Math.max(room, 60)));
-  }
-  return lines.join("\n");
+  const how: Lines = { plan, voice, lastDay: true };
+  const whole = all.map((each) => lineOf(each, how, LONGEST_TEXT)).join("\n");
+  return whole.length <= LONGEST_TEXT ? whole : withOneLastDay(all, how).join("\n");
 }

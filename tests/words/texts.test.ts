@@ -136,10 +136,18 @@ describe("the text of like tasks together", () => {
     ]);
   });
 
+  test("says the last good day once where that makes room for all of them", () => {
+    const many = Array.from({ length: 12 }, (_, i) => of(`${i}`, "beets", `About ${i} seeds.`));
+    const lines = textOfAll(many, PLAN, HOUSEHOLD).split("\n");
+    expect(lines).toHaveLength(13);
+    expect(lines[11]).toBe("Beets, Root bed: About 11 seeds.");
+    expect(lines[12]).toBe("Fine till Saturday 15 May.");
+  });
+
   test("counts those it has no room for", () => {
     const many = Array.from({ length: 9 }, (_, i) => of(`${i}`, "beets", `${i} `.repeat(40)));
     const text = textOfAll(many, PLAN, HOUSEHOLD);
-    expect(text).toMatch(/\nAnd \d more\.$/);
+    expect(text).toMatch(/\nAnd \d more\.\nFine till Saturday 15 May\.$/);
     expect(text.length).toBeLessThanOrEqual(LONGEST_TEXT);
   });
 });
