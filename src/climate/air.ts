@@ -7,6 +7,11 @@ const MONTH_STARTS = MONTH_DAYS.map((_, i) => MONTH_DAYS.slice(0, i).reduce((a, 
 const MIDDLES = MONTH_DAYS.map((days, i) => (MONTH_STARTS[i] ?? 0) + days / 2);
 const ROUNDS = 12;
 
+/** The month, 0 for January, of a day of the year, 0 to 364. */
+export function monthOf(dayOfTheYear: number): number {
+  return MONTH_STARTS.findLastIndex((start) => start <= dayOfTheYear);
+}
+
 const at = (values: ArrayLike<number>, i: number): number => values[i] ?? 0;
 
 /** Twelve values at the middles of the months, joined by a smooth periodic curve; one value a day. */

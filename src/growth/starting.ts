@@ -48,11 +48,23 @@ function stopAfter(growing: Growing, frost: Day | null, own: readonly Test[]): D
   return latest(plus(from, STOP_DAYS), ...own.map((test) => test.day));
 }
 
+/** Days by the very growing they were asked of, which several practices ask. Memos, nothing more. */
+const outs = new WeakMap<Growing, Reckoned | null>();
+const starts = new WeakMap<Growing, Reckoned>();
+
 /**
  * When raised plants go out: the frost day at the risk for raised plants, no credit for a cover; then soil
  * warm enough; then what the gardener asked for. Holds end at the stop day.
  */
 export function settingOutDay(growing: Growing): Reckoned | null {
+  const known = outs.get(growing);
+  if (known !== undefined) return known;
+  const out = reckonOut(growing);
+  outs.set(growing, out);
+  return out;
+}
+
+function reckonOut(growing: Growing): Reckoned | null {
   const { crop, planting } = growing;
   if (planting.fixed.out !== null)
     return decide([{ ground: "given", day: planting.fixed.out }], null);
@@ -92,6 +104,14 @@ function settingOutTests(
  * day would bring it into heat, long days or cold that makes it bolt, the next day that does not.
  */
 export function plantingOutDay(growing: Growing, facts: Outdoors): Reckoned {
+  const known = starts.get(growing);
+  if (known) return known;
+  const start = reckonStart(growing, facts);
+  starts.set(growing, start);
+  return start;
+}
+
+function reckonStart(growing: Growing, facts: Outdoors): Reckoned {
   const { planting } = growing;
   if (planting.fixed.start !== null)
     return decide([{ ground: "given", day: planting.fixed.start }], null);

@@ -11,6 +11,9 @@ export type Sowing = { readonly number: number; readonly day: Day; readonly ripe
 /** Days from the first sowing over which sowings go on where nothing freezes. Source: house rule, half a year. */
 const WITHOUT_FROST_DAYS = 183;
 
+/** Successions by the very growing they were asked of. A memo, nothing more. */
+const successions = new WeakMap<Growing, readonly Sowing[]>();
+
 /**
  * The sowings of a planting that is sown again and again, the first on that day: each on the day whose harvest begins
  * so many days after the one before, by warmth, so that cool weeks lie far apart and warm ones close. One that heat,
@@ -19,6 +22,14 @@ const WITHOUT_FROST_DAYS = 183;
  * wanted days bring at harvest.
  */
 export function successionOf(growing: Growing, first: Day): readonly Sowing[] {
+  const known = successions.get(growing);
+  if (known && known[0]?.day === first) return known;
+  const sowings = reckon(growing, first);
+  successions.set(growing, sowings);
+  return sowings;
+}
+
+function reckon(growing: Growing, first: Day): readonly Sowing[] {
   const ripe = ripeIfSown(growing, first);
   const sowings: Sowing[] = [{ number: 1, day: first, ripe }];
   const { repeat } = growing.planting;

@@ -6,9 +6,17 @@ import { broughtBy, type Daily, sumBetween } from "./sums.ts";
 /** What warmth is counted between [°C]; null: no ceiling. */
 export type Bounds = { readonly baseC: number; readonly ceilingC: number | null };
 
-/** A crop's bounds without their sources. */
+/** Bounds by the facts they are of. A memo, nothing more. */
+const known = new WeakMap<Warmth, Bounds>();
+
+/** A crop's bounds without their sources: the same object for the same facts. */
 export function boundsOf(warmth: Warmth): Bounds {
-  return { baseC: warmth.baseC.value, ceilingC: warmth.ceilingC?.value ?? null };
+  const bounds = known.get(warmth) ?? {
+    baseC: warmth.baseC.value,
+    ceilingC: warmth.ceilingC?.value ?? null,
+  };
+  known.set(warmth, bounds);
+  return bounds;
 }
 
 /**
@@ -32,16 +40,27 @@ export function packetWarmth(days: number, warmth: Warmth): number {
 export const MOST_DAYS = 365;
 
 /** Each day's warmth by climate, bounds and season. A memo, nothing more. */
-const dailies = new WeakMap<Climate, Map<string, Daily>>();
+const dailies = new WeakMap<Climate, Map<Bounds, Map<number, Daily>>>();
+
+/** What is kept under a key, made where it is not there yet. */
+function kept<Key, Value>(
+  map: Pick<Map<Key, Value>, "get" | "set">,
+  key: Key,
+  make: () => Value,
+): Value {
+  const there = map.get(key);
+  if (there !== undefined) return there;
+  const made = make();
+  map.set(key, made);
+  return made;
+}
 
 /** The warmth [degree-C days] of any day of a climate, in a season so much warmer than usual [K]. */
 export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): Daily {
-  const known = dailies.get(climate) ?? new Map<string, Daily>();
-  dailies.set(climate, known);
-  const key = `${bounds.baseC}|${bounds.ceilingC}|${warmerK}`;
-  const daily = known.get(key) ?? ((day: Day) => dayWarmth(climate.air(day, warmerK), bounds));
-  known.set(key, daily);
-  return daily;
+  const byBounds = dailies.get(climate) ?? new Map<Bounds, Map<number, Daily>>();
+  dailies.set(climate, byBounds);
+  const bySeason = kept(byBounds, bounds, () => new Map<number, Daily>());
+  return kept(bySeason, warmerK, () => (day) => dayWarmth(climate.air(day, warmerK), bounds));
 }
 
 /** The first day by whose end that much warmth [degree-C days] has come together from `from` on, both included; null where a year does not bring it. */

@@ -1,16 +1,27 @@
 import { type Day, dayOf, midway, partsOf, plus, theDay } from "../days/day.ts";
 import type { Plan, Site } from "./plan.ts";
 
+/** First and last day, both inclusive. */
+export type Season = { readonly from: Day; readonly to: Day };
+
+/** Seasons by the very plan they were asked of, which everything asks. A memo, nothing more. */
+const seasons = new WeakMap<object, Season>();
+
 /**
  * First and last day of a plan's season, both inclusive. With frost: from the middle of the dormant time
  * before its last frost to the day before the middle of the one after, by the usual dates; a southern garden's
  * season so runs from winter to winter too. Without frost: the calendar year, or July to June where the
  * latitude is south. Seasons of one place follow each other without gap or overlap.
  */
-export function seasonOf(plan: Pick<Plan, "year" | "site">): {
-  readonly from: Day;
-  readonly to: Day;
-} {
+export function seasonOf(plan: Pick<Plan, "year" | "site">): Season {
+  const known = seasons.get(plan);
+  if (known) return known;
+  const season = reckon(plan);
+  seasons.set(plan, season);
+  return season;
+}
+
+function reckon(plan: Pick<Plan, "year" | "site">): Season {
   const { lastFrost, firstFrost } = plan.site;
   if (lastFrost === null || firstFrost === null) return seasonWithoutFrost(plan);
   const from = middleOfDormancy(lastFrost.usual, firstFrost.usual, 0);

@@ -35,10 +35,10 @@ export function sowingNumbers(growing: Growing): readonly number[] {
 function tasks(growing: Growing): readonly Task[] {
   const { planting, crop, sowing } = growing;
   const facts = crop.outdoors;
-  if (!planting.repeat || !facts || sowing === 1 || planting.inSince !== null) return [];
-  const sowings = sowingsOf(growing, facts);
-  const mine = sowings.find(({ number }) => number === sowing);
-  return mine?.ripe ? [again(growing, facts, { ...mine, ripe: mine.ripe })] : [];
+  if (!planting.repeat || !facts || sowing > 1 || planting.inSince !== null) return [];
+  return sowingsOf(growing, facts).flatMap(({ number, day, ripe }) =>
+    number === 1 || ripe === null ? [] : [again(growing, facts, { number, day, ripe })],
+  );
 }
 
 type Again = Sowing & { readonly ripe: NonNullable<Sowing["ripe"]> };
@@ -48,7 +48,7 @@ function again(growing: Growing, facts: Outdoors, { number, day: due, ripe }: Ag
   const everyDays = planting.repeat?.everyDays ?? 0;
   const first = firstSowing(growing, facts);
   const leeway = Math.floor(everyDays / 3);
-  return plantingTask({ ...growing, sowing: 1 }, "repeat", String(number), {
+  return plantingTask(growing, "repeat", String(number), {
     window: window(plus(due, -leeway), due, plus(due, leeway), "earlier"),
     harm: "when you can",
     rhythm: "session",
