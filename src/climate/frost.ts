@@ -39,9 +39,12 @@ export function chanceOfFrostAfter(dates: FrostDates, day: Day): number {
  */
 export const DAYS_TO_KILLING_FROST = 14;
 
-/** The usual first killing frost, 28 °F (-2 °C), of an autumn. */
-export function killingFrost(first: FrostDates): Day {
-  return plus(first.usual, DAYS_TO_KILLING_FROST);
+/**
+ * The usual first killing frost, 28 °F (-2 °C), of an autumn: by the site's own dates of such nights, where it has
+ * them, else so many days after the usual first frost.
+ */
+export function killingFrost(first: FrostDates, own: FrostDates | null): Day {
+  return own ? own.usual : plus(first.usual, DAYS_TO_KILLING_FROST);
 }
 
 /** Shares a gardener would say, as so many in so many, rising. */

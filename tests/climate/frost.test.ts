@@ -104,8 +104,13 @@ describe("the chance of a frost still to come", () => {
 });
 
 describe("the killing frost", () => {
-  test("is usual two weeks after the usual first frost", () => {
-    expect(isoOf(killingFrost(AUTUMN))).toBe("2027-10-16");
+  test("is usual two weeks after the usual first frost where the site has no dates of its own", () => {
+    expect(isoOf(killingFrost(AUTUMN, null))).toBe("2027-10-16");
+  });
+
+  test("is the site's own usual 28 °F night where it has one", () => {
+    const own = dates("2027-10-01", "2027-10-24", "2027-11-09");
+    expect(isoOf(killingFrost(AUTUMN, own))).toBe("2027-10-24");
   });
 });
 
