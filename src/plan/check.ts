@@ -3,7 +3,7 @@ import type { Place, Problem } from "../problems/problem.ts";
 import { type Code, tell } from "./codes.ts";
 import { nearest } from "./nearest.ts";
 import { Checked, Weather } from "./shape.ts";
-import { plainOf, type Tree } from "./tree.ts";
+import { plainOf, type Tree, under } from "./tree.ts";
 
 /** How often a shape is checked again with an unknown key taken out: the check itself names only the first. */
 const MOST_UNKNOWN = 20;
@@ -16,7 +16,19 @@ type Shape = v.GenericSchema;
  * `wrong-type`, `out-of-range`, each at its place. Empty where nothing is.
  */
 export function checkPlan(tree: Tree): readonly Problem[] {
-  return checkShape(Checked, tree);
+  return [...checkShape(Checked, tree), ...frostsMissing(tree)];
+}
+
+/** A place without weather must say its frost dates itself; whether a weather file has them is told where it is read. */
+function frostsMissing(tree: Tree): readonly Problem[] {
+  const place = under(tree, "place");
+  if (place?.kind !== "map" || under(place, "weather")) return [];
+  return (["last frost", "first frost"] as const)
+    .filter((key) => !under(place, key))
+    .map((key) => {
+      const { at } = placeOf(tree, ["place", key]);
+      return tell("missing", at, `${key} is missing`, adviceFor(key));
+    });
 }
 
 /** The same for a weather file. */

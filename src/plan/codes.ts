@@ -39,7 +39,10 @@ export const CODES = {
     "the first frost comes before the last one, or the dates are those of the other half of the world",
   ],
   "weather-missing": ["problem", "a weather file that does not lie beside the plan"],
-  "weather-wrong": ["problem", "monthly means that are not twelve, or a low above its high"],
+  "weather-wrong": [
+    "problem",
+    "monthly means that are not twelve, a low above its high, or dates of nights out of order",
+  ],
   // Names.
   alike: ["problem", "two plantings, beds or people of one name"],
   "name-unfit": ["problem", "a name without a letter or a digit, or one kept for the garden's own"],
@@ -54,7 +57,10 @@ export const CODES = {
   "start-unknown": ["doubt", "a way to begin that the facts do not have for that crop"],
   "bed-too-full": ["doubt", "more rows or plants than the bed or its bags hold"],
   "greenhouse-too-full": ["doubt", "more trays of seedlings than the greenhouse has places for"],
-  "frost-unlike-weather": ["doubt", "the mean low on a frost date is far from frost"],
+  "frost-unlike-weather": [
+    "doubt",
+    "the mean low on a frost date is far from frost, or the weather file's own date is far from it",
+  ],
   "will-not-ripen": ["doubt", "a usual season does not bring it to harvest in time"],
   "bad-season": ["doubt", "heat, long days or cold will spoil a crop sown then"],
   "outside-season": ["doubt", "a day that lies outside the plan's season"],

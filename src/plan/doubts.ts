@@ -39,7 +39,7 @@ function unlikeWeather(
   const low = lowOn(frost.usual, lows);
   if (low >= LOW_ON_FROST_DATE_C.least && low <= LOW_ON_FROST_DATE_C.most) return [];
   const place = under(tree, "place");
-  const at = under(place, key)?.at ?? tree.at;
+  const at = (under(place, key) ?? under(place, "weather") ?? tree).at;
   return [
     tell(
       "frost-unlike-weather",

@@ -1,10 +1,19 @@
-import { type Day, dayOf, midway, partsOf, plus, sayDay, theDay } from "../days/day.ts";
-import type { Problem } from "../problems/problem.ts";
+import { type Day, dayOf, latest, midway, partsOf, plus, sayDay, theDay } from "../days/day.ts";
 import { tell } from "./codes.ts";
-import { readWritten, type Written } from "./dates.ts";
-import type { Filled, FrostDates, Site } from "./plan.ts";
+import type { Written } from "./dates.ts";
+import { NIGHT_KEYS } from "./nights.ts";
+import type { FrostDates, Site } from "./plan.ts";
 import { sameDay } from "./season.ts";
-import { entryOf, partsOfWords, type Tree, type Words, wordsUnder } from "./tree.ts";
+import {
+  type Both,
+  bothSides,
+  type Dated,
+  type FrostReading,
+  type OneOrThree,
+  sayThree,
+  sideOf,
+} from "./sides.ts";
+import { type Tree, wordsUnder } from "./tree.ts";
 
 /**
  * Days from the usual frost date to the early and the late one, where a plan gives one date.
@@ -22,109 +31,120 @@ const MOST_FROM_MIDWINTER = 60;
 /** Nearer the equator than this [degrees] frost follows height, not winter. Source: house rule. */
 const NO_WINTER_WITHIN = 10;
 
-type Frosts = Pick<Site, "lastFrost" | "firstFrost">;
-type Reading = {
-  readonly told: Problem[];
-  readonly filled: Filled[];
-  readonly year: number | null;
-};
-type Dates = { readonly words: Words; readonly dates: readonly Written[] | null } | "none";
+/** How far a date may lie from the weather file's own before it is doubted [days]. Source: house rule: twice the usual spread is another place. */
+const UNLIKE_OWN_DAYS = 2 * FROST_SPREAD_DAYS;
 
-const NOTHING: Frosts = { lastFrost: null, firstFrost: null };
+/** Frost dates of a site; `frostless` tells a place without frost from one whose dates are wrong and told. */
+export type Frosts = Pick<Site, "lastFrost" | "firstFrost" | "killingFrost"> & {
+  readonly frostless: boolean;
+};
+
+const NOTHING: Frosts = { lastFrost: null, firstFrost: null, killingFrost: null, frostless: false };
 
 /**
- * Last and first frost of a plan's season: the last one in the plan's year, the first one the next after it.
- * Both null for a place without frost, and where something is wrong and told. Problems: those of days,
- * `frost-order`, `frost-half`, `frosts-crossed`. Lists the early and late dates it filled in.
+ * Last and first frost of a plan's season: the last one in the plan's year, the first one the next after it, in the
+ * gardener's own words, else from the weather's own dates. Both null for a place without frost, and where something
+ * is wrong and told. The killing frost is the weather's, never before the first frost, else null. Problems: those of
+ * days, `missing`, `frost-order`, `frost-half`, `frosts-crossed`; doubt: `frost-unlike-weather`. Lists what it
+ * filled in.
  */
-export function readFrosts(tree: Tree | null, latitude: number | null, reading: Reading): Frosts {
-  const lastWords = wordsUnder(tree, "last frost");
-  const firstWords = wordsUnder(tree, "first frost");
-  const last = lastWords && datesOf(lastWords, reading);
-  const first = firstWords && datesOf(firstWords, reading);
-  if (!last || !first || !lastWords || !firstWords) return NOTHING;
-  if (last === "none" && first === "none") return NOTHING;
-  if (last === "none" || first === "none") {
-    reading.told.push(
-      tell(
-        "frost-half",
-        (last === "none" ? lastWords : firstWords).at,
-        "Only one of last frost and first frost has a date",
-        "Write dates for both, or none for both",
-      ),
-    );
-    return NOTHING;
-  }
-  if (last.dates === null || first.dates === null || reading.year === null) return NOTHING;
-  return placed(last.dates, first.dates, { lastWords, firstWords, latitude, tree, reading });
+export function readFrosts(
+  tree: Tree | null,
+  latitude: number | null,
+  reading: FrostReading,
+): Frosts {
+  const last = sideOf(tree, "last", reading);
+  const first = sideOf(tree, "first", reading);
+  if (!last || !first) return NOTHING;
+  if (last.kind === "none" && first.kind === "none") return { ...NOTHING, frostless: true };
+  const whole = bothSides(last, first, reading);
+  if (whole === null || reading.year === null) return NOTHING;
+  const found = placed(whole, { latitude, reading, year: reading.year });
+  if (found === null) return NOTHING;
+  doubtUnlike(tree, found, reading);
+  return { ...found, killingFrost: killingOf(found.firstFrost, reading), frostless: false };
 }
 
-function datesOf(words: Words, { told }: Reading): Dates {
-  if (/^(?:none|never)$/i.test(words.text)) return "none";
-  const pieces = partsOfWords(words, /, *(?!\d{4}\b)/);
-  const read = pieces.map((piece) => ({ piece, found: readWritten(piece.text) }));
-  const wrong = read.flatMap(({ piece, found }) =>
-    "wrong" in found
-      ? [tell(found.wrong.code, piece.at, found.wrong.is, found.wrong.shouldBe)]
-      : [],
-  );
-  told.push(...wrong);
-  const dates = read.flatMap(({ found }) => ("ok" in found ? [found.ok] : []));
-  if (wrong.length > 0) return { words, dates: null };
-  if (dates.length === 1 || dates.length === 3) return { words, dates };
-  told.push(
-    tell(
-      "frost-order",
-      words.at,
-      `${dates.length} frost dates stand here`,
-      "Write the usual one, or three: early, usual, late",
-    ),
-  );
-  return { words, dates: null };
+/** The weather's own dates of the killing frost, none of them before the first frost. */
+function killingOf(first: FrostDates, { own, filled }: FrostReading): FrostDates | null {
+  const found = own?.frosts.killing ?? null;
+  if (own === null || found === null || found.dates === "none") return null;
+  const { early, usual, late } = found.dates;
+  const dates: FrostDates = {
+    early: latest(early, first.early),
+    usual: latest(usual, first.usual),
+    late: latest(late, first.late),
+    given: 3,
+  };
+  const why = [own.from, ...found.notes].join("; ");
+  filled.push({ what: "killing frost, 28 °F", value: sayThree(dates), why });
+  return dates;
+}
+
+/** Dates of the gardener's own that lie far from the weather's are of another place, or slips. */
+function doubtUnlike(
+  tree: Tree | null,
+  found: { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates },
+  { own, told }: FrostReading,
+): void {
+  for (const side of ["last", "first"] as const) {
+    const key = NIGHT_KEYS[side][32];
+    const words = wordsUnder(tree, key);
+    const theirs = own?.frosts[side]?.dates;
+    if (!own || !words || !theirs) continue;
+    const { usual } = side === "last" ? found.lastFrost : found.firstFrost;
+    const off = theirs === "none" ? null : apart(usual, theirs.usual);
+    if (off !== null && off <= UNLIKE_OWN_DAYS) continue;
+    const is =
+      theirs === "none" || off === null
+        ? `${own.name} has no frost`
+        : `${own.name} has its ${key} about ${sayDay(theirs.usual)}, ${off} days from ${sayDay(usual)}`;
+    const check = "Check that the date and the weather are of this place";
+    told.push(tell("frost-unlike-weather", words.at, is, check));
+  }
+}
+
+/** Days between two days of the year, whichever year they are in. */
+function apart(a: Day, b: Day): number {
+  const off = Math.abs(a - b) % 365;
+  return Math.min(off, 365 - off);
 }
 
 type Around = {
-  readonly lastWords: Words;
-  readonly firstWords: Words;
   readonly latitude: number | null;
-  readonly tree: Tree | null;
-  readonly reading: Reading;
+  readonly reading: FrostReading;
+  readonly year: number;
 };
 
-function placed(last: readonly Written[], first: readonly Written[], around: Around): Frosts {
-  const { reading } = around;
-  const usualLast = inYear(last[last.length === 3 ? 1 : 0], reading.year ?? 0);
-  const firstUsual = first[first.length === 3 ? 1 : 0];
-  const usualFirst = firstUsual ? nextAfter(usualLast, firstUsual) : usualLast;
-  const crossed = usualFirst <= usualLast || !isWinter(usualLast, usualFirst, around.latitude);
-  const lastFrost = spread(last, usualLast, {
-    words: around.lastWords,
-    reading,
-    name: "last frost",
-  });
-  const firstFrost = spread(first, usualFirst, {
-    words: around.firstWords,
-    reading,
-    name: "first frost",
-  });
-  if (crossed && lastFrost && firstFrost) {
-    const at = entryOf(around.tree, "first frost")?.value.at ?? around.firstWords.at;
-    reading.told.push(
-      tell(
-        "frosts-crossed",
-        at,
-        `First frost ${sayDay(usualFirst)} does not end a summer that begins ${sayDay(usualLast)}`,
-        "Write spring's last frost and autumn's first one; south of the equator latitude is negative",
-      ),
-    );
-    return NOTHING;
-  }
-  return lastFrost && firstFrost ? { lastFrost, firstFrost } : NOTHING;
+/** Last and first frost in the plan's season, or null and told. */
+function placed(
+  { last, first }: Both,
+  { latitude, reading, year }: Around,
+): { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates } | null {
+  const usualLast = last.kind === "own" ? last.dates.usual : inYear(usualOf(last.dates), year);
+  const usualFirst =
+    first.kind === "own" ? first.dates.usual : nextAfter(usualLast, usualOf(first.dates));
+  const crossed = usualFirst <= usualLast || !isWinter(usualLast, usualFirst, latitude);
+  const lastFrost = spread(last, usualLast, { reading, name: "last frost" });
+  const firstFrost = spread(first, usualFirst, { reading, name: "first frost" });
+  if (!lastFrost || !firstFrost) return null;
+  if (!crossed) return { lastFrost, firstFrost };
+  reading.told.push(
+    tell(
+      "frosts-crossed",
+      first.kind === "own" ? first.at : first.words.at,
+      `First frost ${sayDay(usualFirst)} does not end a summer that begins ${sayDay(usualLast)}`,
+      "Write spring's last frost and autumn's first one; south of the equator latitude is negative",
+    ),
+  );
+  return null;
 }
 
+/** The middle one of three, or the one. */
+const usualOf = (dates: OneOrThree): Written => dates[1] ?? dates[0];
+
 /** In the plan's year, whatever the season; 28 February for a 29th that the year lacks. */
-function inYear(written: Written | undefined, year: number): Day {
-  if (!written) return theDay(year, 1, 1);
+function inYear(written: Written, year: number): Day {
   const { month, date } = written;
   return dayOf(written.year ?? year, month, date) ?? theDay(written.year ?? year, month, 28);
 }
@@ -147,20 +167,21 @@ function isWinter(last: Day, first: Day, latitude: number | null): boolean {
 }
 
 function spread(
-  written: readonly Written[],
+  side: Dated,
   usual: Day,
-  around: { readonly words: Words; readonly reading: Reading; readonly name: string },
+  around: { readonly reading: FrostReading; readonly name: string },
 ): FrostDates | null {
-  const [first, , third] = written;
-  if (!first || !third) return spreadOne(usual, around);
+  if (side.kind === "own") return side.dates;
+  const [first, second, third] = side.dates;
+  if (!second || !third) return spreadOne(usual, around);
   const early = nearestTo(usual, first);
   const late = nearestTo(usual, third);
   if (early <= usual && usual <= late) return { early, usual, late, given: 3 };
   around.reading.told.push(
     tell(
       "frost-order",
-      around.words.at,
-      `${around.words.text.slice(0, 60)} are not in order`,
+      side.words.at,
+      `${side.words.text.slice(0, 60)} are not in order`,
       "Write the early, the usual and the late date",
     ),
   );
@@ -169,7 +190,7 @@ function spread(
 
 function spreadOne(
   usual: Day,
-  { reading, name }: { readonly reading: Reading; readonly name: string },
+  { reading, name }: { readonly reading: FrostReading; readonly name: string },
 ): FrostDates {
   const early = plus(usual, -FROST_SPREAD_DAYS);
   const late = plus(usual, FROST_SPREAD_DAYS);

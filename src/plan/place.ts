@@ -27,11 +27,14 @@ export type PlaceReading = Telling & {
   readonly beside: Beside;
 };
 
+/** A site, and whether it is a place without frost: its dates are null where they are wrong, too. */
+export type PlaceRead = { readonly site: Site; readonly frostless: boolean };
+
 /**
  * The site of a plan; what is wrong in it is null and told. Problems: `zone-unknown`, `quantity-unclear`, and
  * those of frost dates and weather. Fills in, and lists, the early and late frost dates and a missing latitude.
  */
-export function readPlace(tree: Tree | null, reading: PlaceReading): Site {
+export function readPlace(tree: Tree | null, reading: PlaceReading): PlaceRead {
   const given = numberUnder(tree, "latitude");
   const latitude = given !== null && Math.abs(given) <= 90 ? given : null;
   if (tree && latitude === null && !entryOf(tree, "latitude"))
@@ -40,15 +43,16 @@ export function readPlace(tree: Tree | null, reading: PlaceReading): Site {
       value: "none",
       why: "the plan does not say; day length is left out of the reckoning",
     });
-  return {
-    clock: readClock(wordsUnder(tree, "clock"), reading),
+  const clock = readClock(wordsUnder(tree, "clock"), reading);
+  const colderBy = readColder(wordsUnder(tree, "colder than the forecast by"), reading);
+  const { normals, own } = readWeather(under(tree, "weather"), {
+    ...reading,
     latitude,
-    ...readFrosts(tree, latitude, reading),
-    colderBy: readColder(wordsUnder(tree, "colder than the forecast by"), reading),
-    greenhouse: readGreenhouse(wordsUnder(tree, "greenhouse"), reading),
-    killingFrost: null,
-    normals: readWeather(under(tree, "weather"), reading),
-  };
+    colderK: colderBy?.si ?? 0,
+  });
+  const { frostless, ...frosts } = readFrosts(tree, latitude, { ...reading, own });
+  const greenhouse = readGreenhouse(wordsUnder(tree, "greenhouse"), reading);
+  return { site: { clock, latitude, ...frosts, colderBy, greenhouse, normals }, frostless };
 }
 
 function readClock(words: Words | null, { told }: Telling): string {

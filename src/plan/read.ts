@@ -100,10 +100,10 @@ function build(tree: Tree, lines: readonly Words[], { at, text, reading }: Build
   const place = under(tree, "place");
   const measures: Measures = readMeasures(tree, text, reading);
   const beside = { file: at.file, texts: at.beside ?? {} };
-  const site = readPlace(place, { ...reading, year, measures, beside });
+  const { site, frostless } = readPlace(place, { ...reading, year, measures, beside });
   const risk = readRisk(under(tree, "risk"), reading);
   const people = readPeople(under(tree, "people"), reading);
-  const days = { ...reading, season: seasonFor(tree, year, site) };
+  const days = { ...reading, season: seasonFor(year, site, frostless) };
   const away = readAway(under(tree, "away"), people, days);
   const beds = readBeds(under(tree, "beds"), reading);
   const found = readPlantings(tree, { ...days, year, people, beds });
@@ -132,10 +132,7 @@ function yearOf(tree: Tree): number | null {
 }
 
 /** The season that days in words fall in; null where year or frost dates are wrong, so that nothing more is told of it. */
-function seasonFor(tree: Tree, year: number | null, site: Site): Span | null {
-  const place = under(tree, "place");
-  const frosts = [wordsUnder(place, "last frost"), wordsUnder(place, "first frost")];
-  const frostless = frosts.every((words) => /^(?:none|never)$/i.test(words?.text ?? ""));
+function seasonFor(year: number | null, site: Site, frostless: boolean): Span | null {
   if (year === null || (site.lastFrost === null && !frostless)) return null;
   return seasonOf({ year, site });
 }

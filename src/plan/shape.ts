@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { NIGHT_KEYS } from "./nights.ts";
 
 /*
  * What a plan file is made of, once: the reader checks a file against these definitions, and the editors'
@@ -80,13 +81,26 @@ const Means = v.array(
   "Write twelve numbers, January first",
 );
 
+/** Dates of nights under each of the keys. */
+function nightKeys<const Key extends string>(keys: Readonly<Record<number, Key>>, like: string) {
+  const dates = opt(severalWords("early, usual and late date, or none", like));
+  return Object.fromEntries(Object.values(keys).map((key) => [key, dates])) as Record<
+    Key,
+    typeof dates
+  >;
+}
+
 const WEATHER_KEYS = {
   low: Means,
   high: Means,
   in: opt(words("the unit", "°C")),
   station: opt(words("where the figures come from", "Valley Station")),
   source: opt(words("who published them", "national normals")),
-  years: opt(words("which years they are the mean of", "1991 to 2020")),
+  years: opt(severalWords("which years they are the mean of", "1991 to 2020")),
+  spread: opt(Means),
+  rain: opt(Means),
+  ...nightKeys(NIGHT_KEYS.last, "20 Apr, 6 May, 21 May"),
+  ...nightKeys(NIGHT_KEYS.first, "17 Sep, 2 Oct, 17 Oct"),
 };
 
 /** A weather file, or the same keys in the plan. */
@@ -108,8 +122,12 @@ const Place = v.strictObject(
         v.description("degrees, south negative"),
       ),
     ),
-    "last frost": words("spring's last frost, or early, usual and late, or none", "about 6 May"),
-    "first frost": words("autumn's first frost, or early, usual and late, or none", "about 2 Oct"),
+    "last frost": opt(
+      words("spring's last frost, or early, usual and late, or none", "about 6 May"),
+    ),
+    "first frost": opt(
+      words("autumn's first frost, or early, usual and late, or none", "about 2 Oct"),
+    ),
     "colder than the forecast by": opt(words("a difference", "3 °F")),
     greenhouse: opt(v.pipe(v.string(GREENHOUSE), v.description("20 trays, kept above 45 °F"))),
     weather: opt(
