@@ -42,20 +42,21 @@ type Thirsty = {
  */
 export function dryWeeksOf(garden: WholeGarden): readonly DryWeek[] {
   const beds = thirstyOf(garden);
-  const water = usualWaterOf(garden.plan.site, garden.climate);
+  const waterOn = usualWaterOf(garden.plan.site, garden.climate);
   return mondaysOf(beds).flatMap((monday) => {
-    const week = DAYS.map((after) => plus(monday, after));
-    const usual = water && week.map(water);
+    const middle = plus(monday, TO_MIDDLE);
+    const usual = waterOn?.(middle) ?? null;
     const needs = beds
-      .flatMap((each) => needOf(each, week, usual))
+      .flatMap((each) => needOf(each, middle, usual))
       .filter(({ mm }) => mm === null || mm >= LEAST_MM);
-    if (!worthTelling(garden, monday, needs)) return [];
+    if (!worthTelling(garden, middle, needs)) return [];
     return [{ number: weekNumber(garden.plan.year, monday), monday, needs }];
   });
 }
 
-/** Days of a week from its Monday on. */
-const DAYS = [0, 1, 2, 3, 4, 5, 6];
+/** Days of a week, and from its Monday to the Thursday that stands for all of them: usual years change slowly. */
+const WEEK = 7;
+const TO_MIDDLE = 3;
 
 function thirstyOf({ growings }: WholeGarden): readonly Thirsty[] {
   const byBed = new Map<Bed | null, Thirsty["drinkers"]>();
@@ -73,43 +74,34 @@ function mondaysOf(beds: readonly Thirsty[]): readonly Day[] {
   const first = earliest(...all.map(({ from }) => from));
   const last = latest(...all.map(({ to }) => to));
   const mondays: Day[] = [];
-  for (let day = plus(first, (8 - weekdayOf(first)) % 7); day <= last; day = plus(day, 7))
+  for (let day = plus(first, (8 - weekdayOf(first)) % WEEK); day <= last; day = plus(day, WEEK))
     mondays.push(day);
   return mondays;
 }
 
 function weekNumber(year: number, monday: Day): number {
   const fourth = theDay(year, 1, 4);
-  return (monday - plus(fourth, 1 - weekdayOf(fourth))) / 7 + 1;
+  return (monday - plus(fourth, 1 - weekdayOf(fourth))) / WEEK + 1;
 }
 
-type Usual = readonly { readonly grassMm: number; readonly rainMm: number }[];
+type Usual = { readonly grassMm: number; readonly rainMm: number };
 
-/** What a bed wants in a week: the thirstiest of its plants day by day, less the usual rain of those days; none where nothing stands in it. */
-function needOf(
-  { bed, drinkers }: Thirsty,
-  week: readonly Day[],
-  usual: Usual | null,
-): readonly Need[] {
-  const parts = week.map((day) =>
-    Math.max(...drinkers.map((each) => coefficientOn(each.growing, each.drinking, day))),
-  );
-  if (parts.every((part) => part === 0)) return [];
+/** What a bed wants in a week, by its thirstiest plant, less the usual rain; none where nothing stands in it in the middle of the week. */
+function needOf({ bed, drinkers }: Thirsty, middle: Day, usual: Usual | null): readonly Need[] {
+  let part = 0;
+  for (const { growing, drinking } of drinkers)
+    part = Math.max(part, coefficientOn(growing, drinking, middle));
+  if (part === 0) return [];
   if (!usual) return [{ bed, mm: null }];
-  const daily = usual.map(({ grassMm, rainMm }, i) => {
-    const part = parts[i] ?? 0;
-    return part > 0 ? part * grassMm - rainMm : 0;
-  });
-  const sum = daily.reduce((a, b) => a + b, 0);
-  return [{ bed, mm: Math.max(0, sum) }];
+  return [{ bed, mm: Math.max(0, WEEK * (part * usual.grassMm - usual.rainMm)) }];
 }
 
 function worthTelling(
   { plan, climate }: WholeGarden,
-  monday: Day,
+  middle: Day,
   needs: readonly Need[],
 ): boolean {
-  const airC = climate.airC(plus(monday, 3));
+  const airC = climate.airC(middle);
   const least = plan.beds.some((bed) => bed.drip) ? LEAST_MM : LEAST_BY_HAND_MM;
   return needs.some(({ mm }) =>
     mm === null ? airC >= WARM_ENOUGH_C : airC >= TOO_COLD_C && mm >= least,

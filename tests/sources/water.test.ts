@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { soilLitres } from "../../src/growth/filling.ts";
 import { DRIP_EFFICIENCY, dripMinutes, litresOn } from "../../src/growth/watering.ts";
 import { quantity, type Unit } from "../../src/quantities/quantity.ts";
 import { must } from "./ours.ts";
@@ -178,6 +179,14 @@ describe("soil for beds", () => {
     });
     expect(worked).toHaveLength(4);
     expect(wrong).toEqual([]);
+  });
+
+  test("is bought with so much more as it settles (from memory)", () => {
+    const { settling } = FILE.soil_volume;
+    const morePct = (soilLitres(1, 10) / litresOn(1, 100) - 1) * 100;
+    expect(settling.status).toBe("from memory");
+    expect(morePct).toBeGreaterThanOrEqual(settling.extra_pct[0] - 1e-9);
+    expect(morePct).toBeLessThanOrEqual(settling.extra_pct[1]);
   });
 });
 
