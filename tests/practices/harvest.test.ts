@@ -10,8 +10,8 @@ const lettuce = (given: Given = {}) =>
   growingOf(QUARRY, "lettuce", { acts: { start: "2027-05-03", up: "2027-05-13" }, ...given });
 
 describe("what is brought in once", () => {
-  test("has the days of its kind from when it was up, and may stand a month", () => {
-    expect(windowsOf(HARVEST, beets)).toEqual(["1 07-08 07-13 08-12"]);
+  test("has the warmth of its kind from when it was up, and may stand a month", () => {
+    expect(windowsOf(HARVEST, beets)).toEqual(["1 07-09 07-18 08-17"]);
     expect(titles(HARVEST.tasks(beets))).toEqual(["Pull beets [bed]"]);
   });
 
@@ -19,7 +19,7 @@ describe("what is brought in once", () => {
     const text = said(HARVEST.tasks(beets)[0]);
     expect(text).toContain("how: Pull the biggest first");
     expect(text).toContain("sign: Roots as big as a golf ball show");
-    expect(text).toContain("why: Likely ready from about 8 July.");
+    expect(text).toContain("why: Likely ready from about 9 July.");
   });
 
   test("leaves its place", () => {
@@ -35,7 +35,7 @@ describe("what is brought in once", () => {
   test("warns of green potatoes, and is lifting", () => {
     const potatoes = growingOf(QUARRY, "potato", { acts: { start: "2027-05-03" } });
     const [dig] = HARVEST.tasks(potatoes);
-    expect(windowsOf(HARVEST, potatoes)).toEqual(["1 08-11 08-21 09-11"]);
+    expect(windowsOf(HARVEST, potatoes)).toEqual(["1 08-09 08-26 09-20"]);
     expect(said(dig)).toContain("caution: Throw out green potatoes");
     expect(dig?.kinds).toEqual(["lifting"]);
   });
@@ -45,7 +45,7 @@ describe("what is picked again and again", () => {
   const tomatoes = growingOf(QUARRY, "tomato", { acts: { "set out": "2027-05-21" } });
 
   test("is told once, when it begins, and keeps its place", () => {
-    expect(windowsOf(HARVEST, tomatoes)).toEqual(["1 07-31 08-02 08-09"]);
+    expect(windowsOf(HARVEST, tomatoes)).toEqual(["1 08-21 09-04 09-22"]);
     expect(HARVEST.tasks(tomatoes)[0]?.sets).toBeNull();
     expect(said(HARVEST.tasks(tomatoes)[0])).toContain("Pick every two or three days");
   });
@@ -67,8 +67,8 @@ describe("lettuce that comes again", () => {
 
   test("is cut twice where it is sown again and again", () => {
     expect(windowsOf(HARVEST, lettuce())).toEqual([
-      "cut-1 06-25 07-02 07-10",
-      "cut-2 07-16 07-20 07-27",
+      "cut-1 06-29 07-11 07-22",
+      "cut-2 07-25 07-29 08-05",
     ]);
     expect(titles(HARVEST.tasks(lettuce()))).toEqual([
       "Cut lettuce [bed]",
@@ -105,7 +105,7 @@ describe("lettuce that comes again", () => {
       acts: { "set out": "2027-05-10" },
       planting: { start: "plants", repeat: null },
     });
-    expect(windowsOf(HARVEST, bought)[0]).toBe("cut-1 05-28 06-04 06-12");
+    expect(windowsOf(HARVEST, bought)[0]).toBe("cut-1 06-02 06-16 06-29");
   });
 });
 

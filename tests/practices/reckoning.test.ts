@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { type Reckoned, settingOutDay } from "../../src/growth/starting.ts";
+import { house } from "../../src/crops/figures.ts";
+import type { Reckoned } from "../../src/growth/reckoned.ts";
+import { settingOutDay } from "../../src/growth/starting.ts";
 import {
   type Guards,
   outdoorGuards,
@@ -12,10 +14,12 @@ import { isoDay, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { words } from "./told.ts";
 
-const GUARDS: Guards = { risk: "raised", soilMinC: 12.8, weeks: 0 };
+const GUARDS: Guards = { risk: "raised", soilMinC: house(12.8, "for a test"), weeks: 0 };
 
 const reckonedBy = (...tests: Reckoned["tests"]): Reckoned => ({
   day: isoDay("2027-05-21"),
+  early: isoDay("2027-05-21"),
+  late: isoDay("2027-05-21"),
   grounds: [],
   tests,
   stop: null,
@@ -84,17 +88,36 @@ describe("the tests a day had to pass", () => {
     expect(tests(reckonedBy(FROST, GIVEN, SOIL)).split("\n")).toEqual([
       "why: The plan asks for 8 June or later.",
       "why: The soil is at 55 °F from about 25 May.",
+      "why: 55 °F is the figure of house rule: for a test.",
       "why: Frost comes after 21 May in 1 spring in 10.",
+      "why: The last frost here: early 20 Apr, usual 6 May, late 21 May.",
     ]);
   });
 
   test("count the weeks from the frost that the crop may go in before, or waits after", () => {
-    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, risk: "seed", weeks: -2 })).toBe(
+    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, risk: "seed", weeks: -2 })).toContain(
       "why: Frost comes after 4 June in 1 spring in 2; 2 weeks before that is 21 May.",
     );
-    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, weeks: 1 })).toBe(
+    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, weeks: 1 })).toContain(
       "why: Frost comes after 14 May in 1 spring in 10; a week after that is 21 May.",
     );
+  });
+
+  test("tell the soil's spread where the soil decided", () => {
+    const [early, day, late] = [isoDay("2027-05-15"), SOIL.day, isoDay("2027-06-02")];
+    const reckoned = { ...reckonedBy(FROST, SOIL), day, early, late };
+    expect(tests(reckoned)).toContain(
+      "from about 25 May; a warm spring makes it 15 May, a cold one 2 June.",
+    );
+    expect(tests({ ...reckoned, day: FROST.day })).not.toContain("a warm spring");
+  });
+
+  test("tell from when it is past what makes it bolt", () => {
+    const past = (ground: "heat" | "cold" | "day length") =>
+      tests(reckonedBy({ ground, day: isoDay("2027-08-10") }));
+    expect(past("heat")).toBe("why: Sown from 10 Aug on, it is past the heat.");
+    expect(past("day length")).toContain("the long days no longer make it bolt");
+    expect(past("cold")).toContain("the cold no longer makes it bolt");
   });
 
   test("tell from when plants raised indoors are old enough", () => {

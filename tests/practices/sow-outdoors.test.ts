@@ -31,7 +31,7 @@ describe("sowing beets where they grow", () => {
 
   test("keeps them damp until they are up, and names the day to sow again by", () => {
     expect(said(SOW_OUTDOORS.tasks(sowing("beet"))[0])).toContain(
-      "Keep it damp every day until it is up, about 2 May; nothing by 14 May: sow again.",
+      "Keep it damp every day until it is up, about 2 May; nothing by 10 May: scratch and look, and sow again by 17 May.",
     );
   });
 

@@ -30,12 +30,14 @@ describe("thinning what was seen up on 20 May", () => {
 
   test("says when they were seen, and how many days that is counted", () => {
     expect(said(stepOf(THIN, carrots, "1"))).toContain("why: Up on 20 May");
-    expect(told(stepOf(THIN, carrots, "1"))).toBe("Counted 21 days from when it is up, 20 May.");
+    expect(told(stepOf(THIN, carrots, "1"))).toBe(
+      "Counted 21 days from when it is up, 20 May.\nIt was seen up on 20 May.",
+    );
   });
 
   test("says that it is likely, where they were not seen", () => {
     const reckoned = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" } });
-    expect(said(stepOf(THIN, reckoned, "1"))).toContain("why: Likely up about 24 May");
+    expect(said(stepOf(THIN, reckoned, "1"))).toContain("why: Likely up about 22 May");
   });
 
   test("never comes before the thinning before it", () => {
