@@ -1,0 +1,53 @@
+import { type Day, plus } from "../../src/days/day.ts";
+import type { FrostDates, Normals, Plan, Planting, Site } from "../../src/plan/plan.ts";
+
+/** Days from a day of one half of the world to the same time of the other half's year. */
+export const HALF_A_YEAR = 182;
+
+const moved = (day: Day) => plus(day, HALF_A_YEAR);
+
+const movedIf = (day: Day | null) => (day === null ? null : moved(day));
+
+/** The same garden as far south as it lies north: every date half a year later, every month's normals six months. */
+export function mirrored(plan: Plan): Plan {
+  return { ...plan, site: southern(plan.site), plantings: plan.plantings.map(later) };
+}
+
+function southern(site: Site): Site {
+  return {
+    ...site,
+    latitude: site.latitude === null ? null : -site.latitude,
+    lastFrost: frosts(site.lastFrost),
+    firstFrost: frosts(site.firstFrost),
+    killingFrost: frosts(site.killingFrost),
+    normals: normals(site.normals),
+  };
+}
+
+function frosts(dates: FrostDates | null): FrostDates | null {
+  if (!dates) return null;
+  const { early, usual, late } = dates;
+  return { ...dates, early: moved(early), usual: moved(usual), late: moved(late) };
+}
+
+const sixMonths = (values: readonly number[]) => [...values.slice(6), ...values.slice(0, 6)];
+
+function normals(given: Normals | null): Normals | null {
+  if (!given) return null;
+  const { lowC, highC, spreadK, rainMm } = given;
+  return {
+    ...{ lowC: sixMonths(lowC), highC: sixMonths(highC) },
+    ...{ spreadK: spreadK && sixMonths(spreadK), rainMm: rainMm && sixMonths(rainMm) },
+  };
+}
+
+function later(planting: Planting): Planting {
+  const { fixed, within, notBefore, inSince } = planting;
+  return {
+    ...planting,
+    fixed: { start: movedIf(fixed.start), out: movedIf(fixed.out) },
+    within: within && { from: moved(within.from), to: moved(within.to) },
+    notBefore: movedIf(notBefore),
+    inSince: movedIf(inSince),
+  };
+}
