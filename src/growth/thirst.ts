@@ -57,10 +57,13 @@ function outSince(growing: Growing): Day | null {
   return reached(up) ? up.usual : null;
 }
 
-/** Its end as placed or seen, else as long as its kind bears or keeps. */
+/** Its end as seen or placed, else as long as its kind bears or keeps. What bears till frost ends with it, on whichever day the last is picked. */
 function lastDay(growing: Growing, ripe: Day): Day {
-  const { bearsDays, holdsDays } = growing.crop.harvest;
-  return anchorOf(growing, "end")?.day ?? plus(ripe, bearsDays?.value[1] ?? holdsDays.value);
+  const { kind, bearsDays, holdsDays } = growing.crop.harvest;
+  const end = anchorOf(growing, "end");
+  const tillFrost = kind === "again and again" && bearsDays === null;
+  if (end && (end.from === "diary" || !tillFrost)) return end.day;
+  return tillFrost ? seasonOf(growing.plan).to : plus(ripe, bearsDays?.value[1] ?? holdsDays.value);
 }
 
 /**

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { climateOf } from "../../src/climate/climate.ts";
 import type { Crop } from "../../src/crops/facts.ts";
 import { isoOf, plus } from "../../src/days/day.ts";
+import { anchorKey } from "../../src/growth/anchors.ts";
 import { coefficientOn, type Drinking, drinkingOf, usualWaterOf } from "../../src/growth/thirst.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
 import { must } from "../sources/ours.ts";
@@ -31,6 +32,16 @@ describe("a sowing drinks outdoors", () => {
       acts: { start: "2027-04-01", up: "2027-04-09" },
     });
     expect(drinkingOf(indoors)).toBeNull();
+  });
+
+  test("to the frost where it bears till then, on whichever day the last is to be picked", () => {
+    const acts = { "set out": "2027-05-28", end: "2027-09-26" };
+    const tomatoes = growingOf(QUARRY, "tomato", { acts });
+    expect(told(drinkingOf(tomatoes))).toEqual(["2027-05-28", "2027-10-02"]);
+    const key = anchorKey(tomatoes.planting.key, 1, "end");
+    const seen = { day: isoDay("2027-09-20"), from: "diary", grounds: [], task: null } as const;
+    const anchors = new Map([...tomatoes.anchors, [key, seen]]);
+    expect(told(drinkingOf({ ...tomatoes, anchors }))).toEqual(["2027-05-28", "2027-09-20"]);
   });
 
   test("no earlier than its plan's season, where it stands the winter", () => {
