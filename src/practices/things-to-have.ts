@@ -2,11 +2,12 @@ import { earliest, plus, theDay } from "../days/day.ts";
 import { bulbsFor, plantsOf, rowCm, saidCount, seedsFor } from "../growth/amounts.ts";
 import type { Anchor } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
+import { ripening } from "../growth/ripening.ts";
 import { pieceCm } from "../growth/successions.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { Practice } from "./practice.ts";
 import { sowingsOf } from "./repeat.ts";
-import { how, type Sentence, why } from "./say.ts";
+import { caution, how, type Sentence, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
@@ -63,6 +64,14 @@ function howMany(growing: Growing, start: Anchor): readonly Sentence[] {
   return [how(`About ${saidCount(all.seeds)} seeds${sowings}.`)];
 }
 
+/** In January there is time to choose another: said where a usual season does not bring it to harvest in time. */
+function tooSlow(growing: Growing): readonly Sentence[] {
+  const answer = ripening(growing);
+  if (answer.ripens) return [];
+  const other = answer.fits === null ? "." : `; look for a kind of ${answer.fits} days or fewer.`;
+  return [caution(`In a usual season it is not ready here before winter ends it${other}`)];
+}
+
 /** Once, in the dead of winter, and never later than three weeks before it is needed. */
 function order(growing: Growing): readonly Task[] {
   const { planting, plan } = growing;
@@ -88,6 +97,7 @@ function order(growing: Growing): readonly Task[] {
         ...howMany(growing, start),
         how("See first what is left from last year and still good."),
         why("First wanted about ", { day: start.day }, "."),
+        ...tooSlow(growing),
       ],
       because: [["Wanted by ", { day: start.day }, "."]],
       grounds: planting.start === "cloves" ? start.grounds : ["time of year", ...start.grounds],

@@ -80,6 +80,27 @@ describe("ordering", () => {
   });
 });
 
+describe("ordering what is too slow for the place", () => {
+  const order = (days: number) =>
+    said(
+      stepOf(
+        THINGS_TO_HAVE,
+        growingOf(QUARRY, "tomato", {
+          acts: { start: "2027-04-09", "set out": "2027-05-21" },
+          planting: { days },
+        }),
+        "order",
+      ),
+    );
+
+  test("says so in January, with the longest that is quick enough", () => {
+    const fits = Number(/look for a kind of (\d+) days or fewer/.exec(order(130))?.[1]);
+    expect(fits).toBeGreaterThan(60);
+    expect(order(fits + 2)).toContain("not ready here before winter ends it");
+    expect(order(fits)).not.toContain("not ready here");
+  });
+});
+
 describe("how much to order", () => {
   const order = (growing: typeof carrots) => said(stepOf(THINGS_TO_HAVE, growing, "order"));
 
