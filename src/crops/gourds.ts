@@ -51,7 +51,7 @@ export const CUCUMBER: Crop = {
     how: "Slip them out whole, for their roots hate to be touched. Water in and give them something to climb.",
   },
   outdoors: {
-    depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
+    depthCm: common(inchRange(0.5, 1)),
     apartCm: memory(inchRange(12, 12), CITE.missouri),
     rowsCm: derived(48 * 2.54, CITE.missouri, "the rows of cantaloupe given there, its near kin"),
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
