@@ -83,7 +83,7 @@ function inMiddleYear(month: number, date: number): Day {
 }
 
 /** Below this plants all but stand still. Source: McCollum, University of California, about 2014, after Coleman, The Winter Harvest Handbook, 2009. */
-const TOO_SHORT_H = 10;
+export const TOO_SHORT_H = 10;
 
 /**
  * First and last day, both inclusive, of a winter's days shorter than ten hours: from the autumn of that year, in

@@ -1,6 +1,7 @@
 import { killingFrost } from "../climate/frost.ts";
+import { TOO_SHORT_H } from "../climate/sun.ts";
 import { isTender } from "../crops/crops.ts";
-import { type Day, plus } from "../days/day.ts";
+import { type Day, plus, YEAR } from "../days/day.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { Growing } from "./growing.ts";
 import { nextYearly } from "./winter.ts";
@@ -35,12 +36,26 @@ const HARDY_GRACE_DAYS = 14;
 
 /**
  * The last day, in a usual year, on which a crop started on a day is still worth harvesting for the first time: the
- * first frost for what it kills, two weeks after the killing frost for the rest; null where nothing freezes.
+ * first frost for what it kills, two weeks after the killing frost for the rest, and under glass the last day of ten
+ * hours, since it must be grown by then; null where nothing ends it.
  */
 export function lastHarvest(growing: Growing, from: Day): Day | null {
+  if (growing.bed?.kind === "greenhouse") return lastLongDay(growing, from);
   const autumn = autumnAfter(growing, from);
   if (!autumn) return null;
   return isTender(growing.crop) ? autumn.usual : plus(autumn.killing, HARDY_GRACE_DAYS);
+}
+
+/** The last day of ten hours or more before the next days that are shorter; null where none are, or no latitude is known. */
+function lastLongDay({ climate: { dayHours } }: Growing, from: Day): Day | null {
+  if (!dayHours) return null;
+  let wasLong = false;
+  for (let on = 0; on <= YEAR + 1; on++) {
+    const isLong = dayHours(plus(from, on)) >= TOO_SHORT_H;
+    if (wasLong && !isLong) return plus(from, on - 1);
+    wasLong = isLong;
+  }
+  return null;
 }
 
 /** The day that ends all growing for a crop: the killing frost, or for what stands it the middle of winter; null where nothing freezes. */
