@@ -5,6 +5,7 @@ import { CHECK } from "./commands/check.ts";
 import { FEED } from "./commands/feed.ts";
 import { LINKS } from "./commands/links.ts";
 import { PUBLISH } from "./commands/publish.ts";
+import { SITE } from "./commands/site.ts";
 import { TASKS } from "./commands/tasks.ts";
 import { WHY } from "./commands/why.ts";
 
@@ -15,8 +16,11 @@ sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--b
 sowbell why PLAN TASK [--on DAY]
 sowbell links [GARDEN] [--server URL]
 sowbell publish FOLDER [--server URL]
+sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
+             [--where COLUMN=VALUE] [--in UNIT] [--latitude DEGREES] > weather.yaml
 
 PLAN is a year's file or a garden's folder. DAY is a date like 2027-05-08; today is that day.
+STATION.csv holds a weather station's daily lows and highs; UNIT is °F, °C or tenths.
 `;
 
 const COMMANDS: Readonly<Record<string, Command>> = {
@@ -26,6 +30,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   why: WHY,
   links: LINKS,
   publish: PUBLISH,
+  site: SITE,
 };
 
 /** Runs one command; `args` are the words behind `sowbell`. Results go out, the rest to err; wrong usage is exit 2. */
@@ -39,9 +44,20 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   }
 }
 
+/** `--latitude -33` as `--latitude=-33`: node's parser takes a word that begins with a dash for an option. */
+function withNumbers(args: readonly string[]): string[] {
+  return args.reduce<string[]>((said, arg) => {
+    const before = said.at(-1);
+    if (before?.startsWith("--") && !before.includes("=") && /^-\d/.test(arg))
+      said[said.length - 1] = `${before}=${arg}`;
+    else said.push(arg);
+    return said;
+  }, []);
+}
+
 async function dispatch(args: readonly string[], terminal: Terminal): Promise<Exit> {
   const { positionals, values } = parseArgs({
-    args: [...args],
+    args: withNumbers(args),
     options: OPTIONS,
     allowPositionals: true,
   });

@@ -41,6 +41,7 @@ const OWNED: Readonly<Record<string, string>> = {
   yaml: "plan",
   valibot: "plan",
   suncalc: "climate",
+  "csv-parse": "weather",
   "ical-generator": "calendar",
   hono: "web",
 };

@@ -28,14 +28,23 @@ export const OPTIONS = {
   bed: { type: "string" },
   ledger: { type: "string" },
   server: { type: "string" },
+  low: { type: "string" },
+  high: { type: "string" },
+  rain: { type: "string" },
+  date: { type: "string" },
+  where: { type: "string", multiple: true },
+  in: { type: "string" },
+  latitude: { type: "string" },
   help: { type: "boolean" },
 } as const;
 
 /** What was said for each option; absent where nothing was. */
 export type Options = {
-  readonly [K in keyof typeof OPTIONS]?: (typeof OPTIONS)[K]["type"] extends "boolean"
-    ? boolean
-    : string;
+  readonly [K in keyof typeof OPTIONS]?: (typeof OPTIONS)[K] extends { readonly multiple: true }
+    ? readonly string[]
+    : (typeof OPTIONS)[K]["type"] extends "boolean"
+      ? boolean
+      : string;
 };
 
 /** What a command was called with; `rest` are the words after its name. */

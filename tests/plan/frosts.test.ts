@@ -80,3 +80,33 @@ describe("frost dates and a record of stations", () => {
       ).toEqual([]);
   });
 });
+
+describe("frost dates beside a weather file's own", () => {
+  const means =
+    "low: [-9, -8, -5, -2, 3, 7, 9, 8, 4, 0, -5, -8], high: [-1, 2, 7, 13, 18, 23, 28, 27, 22, 14, 5, 0], in: °C";
+  const beside = (last: string, nights: string) =>
+    least("", `last frost: ${last}\n  first frost: 2 Oct\n  weather: { ${means}, ${nights} }`);
+
+  it("are doubted where they lie more than thirty days from them", () => {
+    const own = "last frost: 5 Apr, first frost: 28 Sep";
+    expect(told(beside("5 May", own))).toEqual([]);
+    expect(told(beside("6 May", own))).toEqual(["frost-unlike-weather@5:15"]);
+    expect(told(beside("6 May", "last frost: none, first frost: none"))).toEqual([
+      "frost-unlike-weather@5:15",
+      "frost-unlike-weather@6:16",
+    ]);
+  });
+
+  it("hold the killing frost back to the first frost at the earliest", () => {
+    const nights =
+      "last frost: 5 May, first frost: 28 Sep, first night at 28 °F: [20 Sep, 30 Sep, 20 Oct]";
+    const { firstFrost, killingFrost } = planOf(beside("6 May", nights)).site;
+    expect(firstFrost && iso(firstFrost)).toBe("2027-09-17 2027-10-02 2027-10-17");
+    expect(killingFrost && iso(killingFrost)).toBe("2027-09-20 2027-10-02 2027-10-20");
+  });
+
+  it("leave the killing frost open where the file has none", () => {
+    expect(planOf(beside("6 May", "last frost: 5 May")).site.killingFrost).toBeNull();
+    expect(planOf(least("")).site.killingFrost).toBeNull();
+  });
+});

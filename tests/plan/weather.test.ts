@@ -54,4 +54,29 @@ describe("a place's weather", () => {
     expect(codes("low: cold")).toEqual(["missing@1", "wrong-type@1"]);
     expect(codes("")).toEqual(["wrong-type@1"]);
   });
+
+  it("may tell the spread of a month's mean, and rain in the units of its degrees", () => {
+    const more = `${MEANS}spread: ${numbers(1)}\nrain: ${numbers(2)}\n`;
+    const normals = (unit: string) =>
+      read(withFile("w.yaml"), { "w.yaml": `${more}in: ${unit}` }).plan?.site.normals;
+    expect(normals("°C")?.spreadK?.[1]).toBe(2);
+    expect(normals("°C")?.rainMm?.[0]).toBe(2);
+    expect(normals("°F")?.spreadK?.[8]).toBeCloseTo(5, 9);
+    expect(normals("°F")?.rainMm?.[0]).toBeCloseTo(50.8, 9);
+    expect(read(withFile("w.yaml"), { "w.yaml": MEANS }).plan?.site.normals).toMatchObject({
+      spreadK: null,
+      rainMm: null,
+    });
+  });
+
+  it("needs twelve of those too, and such as can be", () => {
+    const codes = (text: string) =>
+      read(withFile("w.yaml"), { "w.yaml": `${MEANS}in: °C\n${text}` }).problems.map(
+        ({ code, at }) => `${code}@${at.line}:${at.column}`,
+      );
+    expect(codes("spread: [1, 2]")).toEqual(["weather-wrong@4:9"]);
+    expect(codes(`rain: ${numbers(-1)}`)).toEqual(["weather-wrong@4:8"]);
+    expect(codes(`spread: ${numbers(5)}`)).toEqual(["weather-wrong@4:49"]);
+    expect(codes(`rain: ${numbers(0)}\nyears: [2012, 2013]`)).toEqual([]);
+  });
 });
