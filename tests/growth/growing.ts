@@ -1,10 +1,17 @@
 import { climateOf, type Observed } from "../../src/climate/climate.ts";
 import { cropOf } from "../../src/crops/crops.ts";
 import type { Crop } from "../../src/crops/facts.ts";
-import type { Day } from "../../src/days/day.ts";
+import { type Day, isoOf } from "../../src/days/day.ts";
 import { understand } from "../../src/diary/understand.ts";
-import { type Act, type Anchor, type Anchors, anchorKey } from "../../src/growth/anchors.ts";
+import {
+  type Act,
+  type Anchor,
+  type Anchors,
+  anchorKey,
+  type Ground,
+} from "../../src/growth/anchors.ts";
 import type { Growing } from "../../src/growth/growing.ts";
+import { type Milestone, reached } from "../../src/growth/milestones.ts";
 import type { Plan, Planting, Site } from "../../src/plan/plan.ts";
 import { isoDay, normalsOf, planOf, QUARRY } from "../gardens.ts";
 
@@ -74,4 +81,16 @@ export function seenIn(acts: Readonly<Record<string, Acts>>): Anchors {
 /** A day that the gardener saw it on. */
 export function seen(day: Day): Anchor {
   return { day, from: "diary", grounds: ["seen"], task: null };
+}
+
+/** `early usual late` of a milestone (`05-18 05-24 05-30`), or why it has none. */
+export function daysOf(milestone: Milestone): string {
+  if (!reached(milestone)) return milestone.none;
+  const { early, usual, late } = milestone;
+  return [early, usual, late].map((day) => isoOf(day).slice(5)).join(" ");
+}
+
+/** What a milestone hangs on; nothing where it has none. */
+export function groundsOf(milestone: Milestone): readonly Ground[] {
+  return reached(milestone) ? milestone.grounds : [];
 }

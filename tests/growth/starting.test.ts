@@ -3,20 +3,23 @@ import { describe, expect, test } from "vitest";
 import { lastFrostAt } from "../../src/climate/frost.ts";
 import { BEET } from "../../src/crops/beets.ts";
 import type { Outdoors } from "../../src/crops/facts.ts";
+import { common, NO_LIMITS } from "../../src/crops/figures.ts";
 import { type Day, isoOf, plus } from "../../src/days/day.ts";
 import { anchorKey } from "../../src/growth/anchors.ts";
-import { upOn } from "../../src/growth/emergence.ts";
 import type { Growing } from "../../src/growth/growing.ts";
+import { nextGood } from "../../src/growth/limits.ts";
+import type { Reckoned } from "../../src/growth/reckoned.ts";
 import {
   autumnPlantingDay,
   plantingOutDay,
-  type Reckoned,
   STOP_DAYS,
   settingOutDay,
 } from "../../src/growth/starting.ts";
+import { upFrom } from "../../src/growth/up.ts";
 import type { Site } from "../../src/plan/plan.ts";
+import { celsius } from "../../src/quantities/quantity.ts";
 import { isoDay, normalsOf, planOf, QUARRY } from "../gardens.ts";
-import { anchor, type Given, growingOf } from "./growing.ts";
+import { always, anchor, type Given, growingOf } from "./growing.ts";
 
 const SITE = planOf(QUARRY).site;
 
@@ -34,12 +37,6 @@ function outdoors({ crop }: Growing): Outdoors {
 function sown(name: string, given: Given = {}): Reckoned {
   const growing = growingOf(QUARRY, name, given);
   return plantingOutDay(growing, outdoors(growing));
-}
-
-/** The lane with a mean temperature of so many degrees all year [°C]. */
-function always(meanC: number): Site {
-  const same = Array<number>(12).fill(meanC);
-  return { ...SITE, normals: normalsOf(same, same) };
 }
 
 describe("when tomatoes go out", () => {
@@ -205,7 +202,7 @@ describe("tender seed", () => {
   test("goes in before the last frost, so that it is up when frost is past", () => {
     const growing = growingOf(QUARRY, "beet", { crop, plan: { site: always(10) } });
     const reckoned = plantingOutDay(growing, crop.outdoors ?? outdoors(growing));
-    const up = upOn("beet", reckoned.day, () => 10);
+    const up = upFrom(growing, reckoned.day);
     expect(told(reckoned)).toBe("2027-04-19");
     expect(up && isoOf(up)).toBe("2027-05-06");
   });
@@ -216,7 +213,7 @@ describe("tender seed", () => {
       fc.property(soilC, fc.double({ min: 0.05, max: 0.6, noNaN: true }), (meanC, seed) => {
         const plan = { site: always(meanC), risk: { raised: 0.1, seed } };
         const growing = growingOf(QUARRY, "beet", { crop, plan });
-        const up = upOn("beet", plantingOutDay(growing, outdoors(growing)).day, () => meanC);
+        const up = upFrom(growing, plantingOutDay(growing, outdoors(growing)).day);
         return up !== null && SITE.lastFrost !== null && up >= lastFrostAt(SITE.lastFrost, seed);
       }),
       { numRuns: 40 },
@@ -277,4 +274,49 @@ test("all starts move day for day with the frost where frost alone decides", () 
     expect(out({ plan: { site } })?.day).toBe(plus(isoDay("2027-05-21"), n));
     expect(sown("beet", { plan: { site } }).day).toBe(plus(isoDay("2027-04-15"), n));
   }
+});
+
+describe("starts in a warm and in a cold season", () => {
+  test("lie before and after the usual one where soil decides", () => {
+    const { early, day, late } = sown("carrot");
+    expect([early, day, late].map(isoOf)).toEqual(["2027-04-21", "2027-05-03", "2027-05-16"]);
+  });
+
+  test("are the same day where frost decides or the gardener does", () => {
+    const frost = sown("carrot", { plan: { site: always(15) } });
+    expect([frost.early, frost.late]).toEqual([frost.day, frost.day]);
+    const given = sown("carrot", {
+      planting: { fixed: { start: isoDay("2027-05-09"), out: null } },
+    });
+    expect([given.early, given.late]).toEqual([given.day, given.day]);
+  });
+
+  test("are in order for raised plants too, and the late one stops where holds stop", () => {
+    const film = out();
+    expect(film?.early).toBe(film?.day);
+    expect(film && film.late >= film.day && film.late <= plus(film.day, STOP_DAYS)).toBe(true);
+  });
+});
+
+describe("seed with limits", () => {
+  const limits = { ...NO_LIMITS, heatC: common(celsius(64)) };
+
+  test("goes in on spring's own day, heat or not", () => {
+    expect(told(sown("beet", { crop: { limits } }))).toBe(told(sown("beet")));
+  });
+
+  test("asked for later waits for the other side of summer", () => {
+    const asked = { planting: { notBefore: isoDay("2027-05-25") } };
+    expect(told(sown("beet", asked))).toBe("2027-05-25");
+    const moved = sown("beet", { ...asked, crop: { limits } });
+    expect(moved.day).toBe(
+      nextGood(growingOf(QUARRY, "beet", { crop: { limits } }), isoDay("2027-05-25")),
+    );
+    expect(moved.grounds).toContain("heat");
+  });
+
+  test("is not moved from the day that the gardener fixed", () => {
+    const fixed = { start: isoDay("2027-05-25"), out: null };
+    expect(told(sown("beet", { crop: { limits }, planting: { fixed } }))).toBe("2027-05-25");
+  });
 });
