@@ -1,5 +1,6 @@
 import { monthStart, partsOf, theDay } from "../days/day.ts";
 import type { Daily } from "./record.ts";
+import { likelySpreadK } from "./spread.ts";
 
 /** The share of a month's days that must be there. Source: house rule, as common in national normals: four days in five. */
 const DAYS_THERE = 0.8;
@@ -8,8 +9,8 @@ const DAYS_THERE = 0.8;
 const YEARS_FOR_SPREAD = 3;
 
 /**
- * A record's months, January first: means of daily lows and highs [°C], rain of the month [mm], and the standard
- * deviation (n - 1) of the month's mean from year to year [K]. A month that no year has whole is null in its list;
+ * A record's months, January first: means of daily lows and highs [°C], rain of the month [mm], and the spread of the
+ * month's mean from year to year to go by [K], as likelySpreadK has it. A month that no year has whole is null in its list;
  * rain is null where none was written down, or some month has none, and spread under three years of any month.
  */
 export type MonthlyNormals = {
@@ -65,10 +66,13 @@ function monthsOf(series: readonly Daily[]): readonly Month[] {
   });
 }
 
-function deviation(values: readonly number[]): number | null {
-  if (values.length < YEARS_FOR_SPREAD) return null;
+/** Standard deviation (n - 1), drawn towards the usual spread the more the fewer years there are. */
+function spreadOf(values: readonly number[]): number | null {
+  const years = values.length;
+  if (years < YEARS_FOR_SPREAD) return null;
   const middle = mean(values);
-  return Math.sqrt(values.reduce((sum, v) => sum + (v - middle) ** 2, 0) / (values.length - 1));
+  const squares = values.reduce((sum, value) => sum + (value - middle) ** 2, 0);
+  return likelySpreadK(Math.sqrt(squares / (years - 1)), years);
 }
 
 /** All twelve, or null where one is missing. */
@@ -98,7 +102,7 @@ export function monthsIn(series: readonly Daily[]): MonthlyNormals {
     lowC: means(({ lowC }) => lowC),
     highC: means(({ highC }) => highC),
     rainMm: whole(means(({ rainMm }) => rainMm)),
-    spreadK: whole(each(middle).map(deviation)),
+    spreadK: whole(each(middle).map(spreadOf)),
     leftOut: months.filter((month) => middle(month) === null).length,
   };
 }
