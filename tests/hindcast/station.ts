@@ -1,0 +1,80 @@
+import { readFileSync } from "node:fs";
+import type { Observed } from "../../src/climate/climate.ts";
+import { monthsIn } from "../../src/climate/months.ts";
+import { frostDatesOf, type NightDates } from "../../src/climate/odds.ts";
+import { type Daily, dayNumbered } from "../../src/climate/record.ts";
+import { partsOf, sayDay } from "../../src/days/day.ts";
+import type { Normals } from "../../src/plan/plan.ts";
+import { isoDay } from "../gardens.ts";
+
+/** The stations of the record, with their latitudes [degrees] and clocks. */
+export const STATIONS = [
+  { name: "Seattle", latitude: 47.4, clock: "America/Los_Angeles" },
+  { name: "New York", latitude: 40.8, clock: "America/New_York" },
+] as const;
+
+/** One of them. */
+export type Station = (typeof STATIONS)[number];
+
+/** The years that each of them has whole. */
+export const YEARS = [2012, 2013, 2014, 2015] as const;
+
+const CSV = new URL("../../node_modules/vega-datasets/data/weather.csv", import.meta.url);
+
+const DAYS: readonly (Daily & { readonly station: string })[] = readFileSync(CSV, "utf8")
+  .trim()
+  .split("\n")
+  .slice(1)
+  .map((line) => {
+    const [station = "", iso = "", rain, high, low] = line.split(",");
+    return {
+      ...{ station, day: isoDay(iso) },
+      ...{ lowC: Number(low), highC: Number(high), rainMm: Number(rain) },
+    };
+  });
+
+const seriesOf = ({ name }: Station, isIn: (year: number) => boolean): readonly Daily[] =>
+  DAYS.filter(({ station, day }) => station === name && isIn(partsOf(day).year));
+
+/** What a gardener of a station knows before a year: dates as a plan has them (`3 Mar, 20 Mar, 9 Apr`), and normals. */
+export type Known = {
+  readonly lastFrost: string;
+  readonly firstFrost: string;
+  readonly normals: Normals;
+};
+
+/** What all years but one say of a station. */
+export function knownBefore(station: Station, year: number): Known {
+  const others = seriesOf(station, (each) => each !== year);
+  const { last, first } = frostDatesOf(others, false);
+  const months = monthsIn(others);
+  return {
+    lastFrost: datesSaid(last[32]),
+    firstFrost: datesSaid(first[32]),
+    normals: {
+      ...{ lowC: whole(months.lowC), highC: whole(months.highC) },
+      ...{ rainMm: months.rainMm, spreadK: months.spreadK },
+    },
+  };
+}
+
+/** The year's own lows and highs. */
+export function observedIn(station: Station, year: number): Observed {
+  return new Map(
+    seriesOf(station, (each) => each === year).map(({ day, lowC, highC }) => [
+      day,
+      { lowC: there(lowC), highC: there(highC) },
+    ]),
+  );
+}
+
+function datesSaid({ early, usual, late }: NightDates): string {
+  return [early, usual, late].map((number) => sayDay(dayNumbered(there(number)))).join(", ");
+}
+
+const whole = (values: readonly (number | null)[]) => values.map(there);
+
+function there(value: number | null): number {
+  if (value === null) throw new Error("the record has a hole");
+  return value;
+}
