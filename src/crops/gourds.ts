@@ -71,7 +71,7 @@ export const CUCUMBER: Crop = {
     kind: "again and again",
     cuts: null,
     bearsDays: common([35, 56]),
-    holdsDays: common(3),
+    holdsDays: common(2),
     verb: "Pick",
     sign: "Green all over, firm and as long as the packet says; before any yellow.",
     how: "Cut every other day with a bit of stalk. One left to yellow stops the plant.",

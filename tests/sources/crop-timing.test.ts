@@ -32,7 +32,7 @@ type Timing = {
   };
   readonly lettuce: {
     readonly minnesota: { readonly transplant: string };
-    readonly bolting: { readonly dormancy_of_seed_soil_f: string };
+    readonly bolting: { readonly day_f: string; readonly dormancy_of_seed_soil_f: string };
     readonly cut_and_come_again: { readonly regrow_weeks: Range; readonly cuts: Range };
     readonly succession: string;
   };
@@ -158,6 +158,16 @@ describe("lettuce", () => {
     expect(within("asleep", [most, asleep], 0).holds).toBe(true);
   });
 
+  test("bolts where the mean of its hot days and mild nights lies", () => {
+    const { day_f } = FILE.lettuce.bolting;
+    const [least, most] = spanOf(day_f.split(" with ")[0]?.replace("above ", "") ?? "");
+    const [night] = spanOf(day_f.split("above ").at(-1) ?? "");
+    const theirs: Range = [(least + night) / 2, (most + night) / 2];
+    const mine = degrees(must(ours("lettuce").limits.heatC).value);
+    expect(theirs).toEqual([67.5, 70]);
+    expect(within("bolts", [mine, theirs], 0).holds).toBe(true);
+  });
+
   test("goes out within 14 days of Minnesota's late April, but for the miss told", () => {
     expect(FILE.lettuce.minnesota.transplant).toBe("late April-early May");
     const growing = growingOf(ALONE, "lettuce", { plan: { site: minneapolis() } });
@@ -180,6 +190,18 @@ describe("harvest windows", () => {
     const [least, most] = spanOf(rows.tomato?.split(" ")[0] ?? "");
     expect(ours("tomato").harvest.holdsDays.value).toBeGreaterThanOrEqual(least);
     expect(ours("tomato").harvest.holdsDays.value).toBeLessThanOrEqual(most);
+  });
+
+  test.each([
+    ["radish", "radish_days_before_pithy"],
+    ["bean", "snap_bean_every"],
+    ["cucumber", "cucumber_every"],
+    ["pea", "pea_every"],
+    ["corn", "sweet_corn_window_days"],
+  ])("hold %s as long as they say, or pick it as often", (crop, row) => {
+    const [least, most] = spanOf(rows[row]?.split(" ")[0] ?? "");
+    expect(ours(crop).harvest.holdsDays.value).toBeGreaterThanOrEqual(least);
+    expect(ours(crop).harvest.holdsDays.value).toBeLessThanOrEqual(most);
   });
 
   test("lift potatoes two weeks after the tops die", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { CROPS } from "../../src/crops/crops.ts";
 import type { FrostClass, Range } from "../../src/crops/facts.ts";
 import { plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
 import { ALONE, normalsOf } from "../gardens.ts";
@@ -19,14 +20,14 @@ type Classes = {
   readonly transplants: {
     readonly knott_weeks: { readonly weeks: Readonly<Record<string, Range>> };
     readonly virginia_rule: {
-      readonly weeks: { readonly most_crops: number };
+      readonly weeks: { readonly most_crops: number; readonly cucurbits: number };
       readonly too_early_weeks: Range;
     };
   };
   readonly soil_minimum_for_setting_warm_crops: {
     readonly kansas: { readonly f: { readonly tomato: number } };
     readonly other: {
-      readonly soil_f: { readonly tomato: number };
+      readonly soil_f: { readonly tomato: number; readonly cucumber: number };
       readonly night_air_f: { readonly tomato: number };
     };
   };
@@ -34,7 +35,24 @@ type Classes = {
 
 const FILE = yamlOf<Classes>("frost-classes.yaml");
 const { purdue_illinois, colorado, colorado_rest } = FILE.class_systems;
-const CROPS = ["beet", "carrot", "lettuce", "potato", "tomato"];
+/** Our crops by the names of the lists; garlic stands in none. */
+const NAMES: Readonly<Record<string, readonly string[]>> = {
+  beet: ["beet"],
+  spinach: ["spinach"],
+  cabbage: ["cabbage"],
+  radish: ["radish"],
+  turnip: ["turnip"],
+  carrot: ["carrot"],
+  parsley: ["parsley"],
+  parsnip: ["parsnip"],
+  lettuce: ["lettuce", "lettuce_leaf"],
+  cucumber: ["cucumber"],
+  corn: ["corn", "sweet_corn"],
+  potato: ["potato"],
+  tomato: ["tomato"],
+  bean: ["bean", "snap_bean"],
+  pea: ["pea"],
+};
 
 const STEPS: Readonly<Record<string, number>> = {
   very_hardy: 0,
@@ -47,25 +65,39 @@ const STEPS: Readonly<Record<string, number>> = {
 };
 const stepOf = (frost: FrostClass) => STEPS[frost.replace(" ", "_")] ?? Number.NaN;
 
-/** The class of a crop in a system, by its name there. */
+/** The class of a crop in a system, by its name there; none where the system does not name it. */
 function classIn(classes: Readonly<Record<string, Class>>, crop: string) {
-  const like = [crop, `${crop}_leaf`];
-  const found = Object.entries(classes).find(([, { crops }]) =>
-    crops?.some((c) => like.includes(c)),
+  return Object.entries(classes).find(([, { crops }]) =>
+    crops?.some((each) => NAMES[crop]?.includes(each)),
   );
-  return must(found);
 }
+
+/** The crops of ours that a system names, with their class there. */
+const classed = (classes: Readonly<Record<string, Class>>) =>
+  Object.keys(NAMES).flatMap((crop) => {
+    const found = classIn(classes, crop);
+    return found ? [{ crop, name: found[0], weeks: found[1].weeks }] : [];
+  });
 
 const SYSTEMS = [
   ["Purdue", purdue_illinois.classes],
   ["Colorado", { ...colorado.classes, very_tender: colorado_rest.very_tender }],
 ] as const;
 
+/** The canonical garden with all other crops beside its own, each as it usually begins. */
+const WHOLE = [
+  ALONE,
+  "crops:",
+  ...Object.keys(NAMES)
+    .filter((key) => !ALONE.includes(`- ${key}`))
+    .map((key) => `  - ${key}`),
+].join("\n");
+
 /** Weeks from the average last frost at which a crop goes into warm soil in our canonical garden. */
 function weeks(key: string): Range {
-  const { site } = growingOf(ALONE, key).plan;
+  const { site } = growingOf(WHOLE, key).plan;
   const warm = normalsOf(Array<number>(12).fill(14), Array<number>(12).fill(18));
-  const growing = growingOf(ALONE, key, { plan: { site: { ...site, normals: warm } } });
+  const growing = growingOf(WHOLE, key, { plan: { site: { ...site, normals: warm } } });
   const { outdoors } = growing.crop;
   const { day } = outdoors ? plantingOutDay(growing, outdoors) : must(settingOutDay(growing));
   const after = (day - must(site.lastFrost).usual) / 7;
@@ -73,18 +105,26 @@ function weeks(key: string): Range {
 }
 
 const HELD: readonly Held[] = SYSTEMS.flatMap(([system, classes]) =>
-  CROPS.map((crop) => {
-    const [from, to] = classIn(classes, crop)[1].weeks ?? [Number.NaN, null];
+  classed(classes).map(({ crop, weeks: theirs }) => {
+    const [from, to] = theirs ?? [Number.NaN, null];
     return within(`${crop} weeks, ${system}`, [weeks(crop), [from, to ?? 52]], 1);
   }),
 );
 
 describe("the classes of frost", () => {
   test.each(SYSTEMS)("of %s are at most one step from ours", (_, classes) => {
-    for (const crop of CROPS) {
-      const apart = (STEPS[classIn(classes, crop)[0]] ?? 9) - stepOf(ours(crop).frost.value);
-      expect(Math.abs(apart)).toBeLessThanOrEqual(1);
+    for (const { crop, name } of classed(classes)) {
+      const apart = (STEPS[name] ?? 9) - stepOf(ours(crop).frost.value);
+      expect(Math.abs(apart), crop).toBeLessThanOrEqual(1);
     }
+  });
+
+  test("name all our crops but garlic, and Purdue's not parsley", () => {
+    const all = CROPS.map(({ key }) => key).filter((key) => key !== "garlic");
+    expect(Object.keys(NAMES)).toEqual(all);
+    const [purdue, whole] = SYSTEMS.map(([, classes]) => classed(classes).map(({ crop }) => crop));
+    expect(whole).toEqual(all);
+    expect(purdue).toEqual(all.filter((key) => key !== "parsley"));
   });
 
   test("have our weeks from the last frost or a week outside, but for the misses told", () => {
@@ -93,27 +133,39 @@ describe("the classes of frost", () => {
 });
 
 describe("the weeks from seed to setting out", () => {
-  test.each(["lettuce", "tomato"])("of %s are Knott's", (crop) => {
+  test.each(["lettuce", "tomato", "cabbage", "parsley"])("of %s are Knott's", (crop) => {
     expect(must(ours(crop).indoors).weeksToSettingOut.value).toEqual(
       FILE.transplants.knott_weeks.weeks[crop],
     );
   });
 
-  test.each(["lettuce", "tomato"])("of %s are Virginia's six, or a week outside", (crop) => {
-    const { most_crops } = FILE.transplants.virginia_rule.weeks;
-    const held = within(
-      crop,
-      [must(ours(crop).indoors).weeksToSettingOut.value, [most_crops, most_crops]],
-      1,
-    );
-    expect(held.holds).toBe(true);
+  test("of cucumber are Knott's three to four, or a week outside, and hold Virginia's three", () => {
+    const { weeksToSettingOut } = must(ours("cucumber").indoors);
+    const { cucumber } = FILE.transplants.knott_weeks.weeks;
+    const { cucurbits } = FILE.transplants.virginia_rule.weeks;
+    expect(within("", [weeksToSettingOut.value, must(cucumber)], 1).holds).toBe(true);
+    expect(within("", [weeksToSettingOut.value, [cucurbits, cucurbits]], 0).holds).toBe(true);
   });
 
-  test("are never what Virginia calls too early", () => {
-    for (const crop of ["lettuce", "tomato"])
-      expect(must(ours(crop).indoors).weeksToSettingOut.value[1]).toBeLessThan(
-        FILE.transplants.virginia_rule.too_early_weeks[0],
+  test.each(["lettuce", "tomato", "cabbage"])(
+    "of %s are Virginia's six, or a week outside",
+    (crop) => {
+      const { most_crops } = FILE.transplants.virginia_rule.weeks;
+      const held = within(
+        crop,
+        [must(ours(crop).indoors).weeksToSettingOut.value, [most_crops, most_crops]],
+        1,
       );
+      expect(held.holds).toBe(true);
+    },
+  );
+
+  test("are never what Virginia calls too early", () => {
+    for (const { key, indoors } of CROPS)
+      if (indoors)
+        expect(indoors.weeksToSettingOut.value[1], key).toBeLessThan(
+          FILE.transplants.virginia_rule.too_early_weeks[0],
+        );
   });
 });
 
@@ -123,6 +175,13 @@ describe("the soil and nights for tomatoes", () => {
   test("are within 5 °F of the published soil", () => {
     for (const theirs of [kansas.f.tomato, other.soil_f.tomato])
       expect(within("soil", [soilMinF("tomato"), [theirs, theirs]], 5).holds).toBe(true);
+  });
+
+  test("are within 5 °F of the published soil for cucumbers too", () => {
+    const { settingOut } = ours("cucumber");
+    const theirs = other.soil_f.cucumber;
+    const mine = degrees(must(settingOut?.soilMinC).value);
+    expect(within("soil", [mine, [theirs, theirs]], 5).holds).toBe(true);
   });
 
   test("are the published nights", () => {

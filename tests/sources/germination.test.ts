@@ -333,6 +333,19 @@ describe("Colorado's table", () => {
     expect(missed(held)).toEqual(toldOf(held));
   });
 
+  test("has our days from sowing to up, from the coldest soil we sow into to 77 °F", () => {
+    const days = (key: string): Span => {
+      const { comesUp, outdoors } = ours(key);
+      const coldest = fahrenheit(must(outdoors ?? ours(key).settingOut).soilMinC?.value ?? 0);
+      const at = (soilF: number) =>
+        comesUp.kind === "table" ? 1 / dailyShare(comesUp.row, celsius(soilF)) : 0;
+      return [at(77), at(Math.max(50, coldest))];
+    };
+    const held = against("days_to_germinate", (key, theirs) => within(key, [days(key), theirs], 0));
+    expect(held).toHaveLength(11);
+    expect(missed(held)).toEqual([]);
+  });
+
   test("has our weeks of raising plants, or a week outside", () => {
     const held = against("transplant_age_weeks", (key, theirs) =>
       within(key, [must(ours(key).indoors).weeksToSettingOut.value, theirs], 1),

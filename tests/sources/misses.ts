@@ -135,8 +135,38 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "frost-classes.yaml",
+    name: "cucumber weeks, Purdue",
+    why: "A week or two after the frost date there; ours counts the frost on the day it is up, and waits for soil of 60 °F.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "corn weeks, Purdue",
+    why: "Sown on the frost date or after it there; ours counts the frost on the day it is up, so in soil this warm seed goes in up to two weeks before.",
+  },
+  {
+    file: "frost-classes.yaml",
     name: "potato weeks, Purdue",
     why: "Four to six weeks before the last frost there; Utah's 14 to 21 days, nearer to Colorado's, keep shoots from most frosts.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "bean weeks, Purdue",
+    why: "As corn's.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "cucumber weeks, Colorado",
+    why: "As corn's.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "corn weeks, Colorado",
+    why: "As corn's.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "bean weeks, Colorado",
+    why: "As corn's.",
   },
   {
     file: "hardening-off.yaml",
@@ -165,8 +195,18 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "thinning.yaml",
+    name: "spinach spacing, North Dakota",
+    why: "An inch there, far tighter than the tables; the crop sheets give 3 to 6.",
+  },
+  {
+    file: "thinning.yaml",
     name: "lettuce spacing, North Dakota",
     why: "An inch there, far tighter than the tables; leaf lettuce is given 4 to 9 in elsewhere.",
+  },
+  {
+    file: "thinning.yaml",
+    name: "parsnip spacing, North Dakota",
+    why: "An inch there, far tighter than the tables; Missouri gives 3 and Colorado 5 to 6.",
   },
 ];
 

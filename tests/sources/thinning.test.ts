@@ -1,14 +1,16 @@
 import { describe, expect, test } from "vitest";
+import { CROPS } from "../../src/crops/crops.ts";
 import type { Range } from "../../src/crops/facts.ts";
+import { layoutOf } from "../../src/growth/amounts.ts";
 import { missesOf } from "./misses.ts";
-import { inch, ours } from "./ours.ts";
+import { inch, must, ours } from "./ours.ts";
 import { type Held, missed, spanOf, within, withinTwofold, yamlOf } from "./read.ts";
 
 type Row = {
   readonly first_when: string;
   readonly first_to_in?: number;
   readonly second_to_in?: Range;
-  readonly final_in?: Range;
+  readonly final_in?: Range | number;
 };
 type Thinning = {
   readonly florida_ifas: { readonly when: { readonly height_in: Range } };
@@ -19,21 +21,41 @@ type Thinning = {
   readonly csu_block_spacing: {
     readonly equidistant_in: Readonly<Record<string, string | number>>;
   };
+  readonly bed_layout: {
+    readonly worked: {
+      readonly bed_in: Range;
+      readonly spacing_in: number;
+      readonly rows: number;
+      readonly plants_per_row: number;
+      readonly plants: number;
+    };
+  };
   readonly thinning_by_crop: { readonly rows: Readonly<Record<string, Row>> };
 };
 
 const FILE = yamlOf<Thinning>("thinning.yaml");
-const CROPS = ["beet", "carrot", "lettuce"] as const;
-const ROWS = { beet: "beet", carrot: "carrot", lettuce: "lettuce_leaf" } as const;
+/** Our crops that are thinned and that the crop sheets have, by the sheets' name. */
+const ROWS: Readonly<Record<string, string>> = {
+  beet: "beet",
+  spinach: "spinach",
+  radish: "radish",
+  turnip: "turnip",
+  carrot: "carrot",
+  parsley: "parsley",
+  parsnip: "parsnip",
+  lettuce: "lettuce_leaf",
+};
+const THINNED = Object.keys(ROWS);
 
 const first = (key: string) => inch(ours(key).thinnings[0]?.heightCm.value ?? [0, 0]);
 const final = (key: string) => inch(ours(key).thinnings.at(-1)?.apartCm.value ?? [0, 0]);
-const rowOf = (key: (typeof CROPS)[number]) => FILE.thinning_by_crop.rows[ROWS[key]];
+const rowOf = (key: string) => FILE.thinning_by_crop.rows[ROWS[key] ?? ""];
+const sown = (key: string) => inch(must(ours(key).outdoors).apartCm.value);
 
 /** Inches of `2 in tall / 2-3 true leaves`. */
 const tall = (when: string | undefined) => spanOf(when?.split(" in")[0] ?? "");
 
-const HEIGHTS: readonly Held[] = CROPS.flatMap((crop) => [
+const HEIGHTS: readonly Held[] = THINNED.flatMap((crop) => [
   within(`${crop} height, Florida`, [first(crop), FILE.florida_ifas.when.height_in], 0),
   within(`${crop} height, North Dakota`, [first(crop), FILE.north_dakota.when.height_in], 0),
   within(`${crop} height, crop sheets`, [first(crop), tall(rowOf(crop)?.first_when)], 0),
@@ -41,19 +63,36 @@ const HEIGHTS: readonly Held[] = CROPS.flatMap((crop) => [
 
 const NORTH_DAKOTA = FILE.north_dakota.final_in;
 const COLORADO = FILE.csu_block_spacing.equidistant_in;
+/** Plants in the row of `4 x 12`. */
+const BEAN_AND_PEA = String(COLORADO.bean_and_pea).split(" x ")[0] ?? "";
+/** What we sow at its last spacing, with no thinning. */
+const SOWN_AT_SPACING = { corn_sweet: "corn", cucumber: "cucumber" } as const;
 
 const SPACING: readonly Held[] = [
-  ...["carrot", "lettuce"].map((crop) =>
+  ...Object.keys(NORTH_DAKOTA).map((crop) =>
     withinTwofold(`${crop} spacing, North Dakota`, [final(crop), spanOf(NORTH_DAKOTA[crop] ?? 0)]),
   ),
   ...["beet", "carrot"].map((crop) =>
     withinTwofold(`${crop} spacing, Colorado`, [final(crop), spanOf(COLORADO[crop] ?? 0)]),
   ),
-  ...CROPS.map((crop) => {
+  withinTwofold("cabbage spacing, Colorado", [
+    final("cabbage"),
+    spanOf(COLORADO.broccoli_cabbage_cauliflower ?? 0),
+  ]),
+  ...["bean", "pea"].map((crop) =>
+    withinTwofold(`${crop} spacing, Colorado`, [sown(crop), spanOf(BEAN_AND_PEA)]),
+  ),
+  ...THINNED.map((crop) => {
     const row = rowOf(crop);
     const theirs = row?.final_in ?? row?.second_to_in ?? [0, 0];
-    return withinTwofold(`${crop} spacing, crop sheets`, [final(crop), theirs]);
+    return withinTwofold(`${crop} spacing, crop sheets`, [final(crop), spanOf(theirs)]);
   }),
+  ...(["corn_sweet", "cucumber"] as const).map((row) =>
+    withinTwofold(`${row} spacing, crop sheets`, [
+      sown(SOWN_AT_SPACING[row]),
+      spanOf(FILE.thinning_by_crop.rows[row]?.final_in ?? 0),
+    ]),
+  ),
 ];
 
 describe("published thinning", () => {
@@ -73,9 +112,28 @@ describe("published thinning", () => {
     expect(apart).toEqual(spanOf(rowOf("carrot")?.first_to_in ?? 0));
   });
 
-  test("thins beets and lettuce once", () => {
-    expect(ours("beet").thinnings).toHaveLength(1);
-    expect(ours("lettuce").thinnings).toHaveLength(1);
+  test("thins all others once", () => {
+    for (const key of THINNED.filter((crop) => crop !== "carrot"))
+      expect(ours(key).thinnings, key).toHaveLength(1);
+  });
+
+  test("is of every crop of ours that is thinned, but for cabbage, which no sheet has", () => {
+    const thinned = CROPS.filter(({ thinnings }) => thinnings.length > 0).map(({ key }) => key);
+    expect(thinned.filter((key) => !THINNED.includes(key))).toEqual(["cabbage"]);
+    for (const key of THINNED) expect(rowOf(key), key).toBeDefined();
+  });
+
+  test("lays out a bed as ours", () => {
+    const { bed_in, spacing_in, rows, plants_per_row, plants } = FILE.bed_layout.worked;
+    const [widthCm, lengthCm] = bed_in.map((side) => side * 2.54);
+    const apartCm = spacing_in * 2.54;
+    const layout = layoutOf({
+      lengthCm: lengthCm ?? 0,
+      widthCm: widthCm ?? 0,
+      apartCm,
+      rowsCm: apartCm,
+    });
+    expect(layout).toEqual({ rows, perRow: plants_per_row, plants });
   });
 
   test("is compared block by block", () => {
@@ -84,6 +142,7 @@ describe("published thinning", () => {
       "north_dakota",
       "csu_block_spacing",
       "thinning_by_crop",
+      "bed_layout",
     ]);
   });
 });
