@@ -1,4 +1,4 @@
-import { type Day, sayDay } from "../days/day.ts";
+import { type Day, plus, sayDay } from "../days/day.ts";
 import { clockOf } from "./clock.ts";
 import { lastHarvest } from "./ending.ts";
 import { anchorOf, type Growing } from "./growing.ts";
@@ -33,6 +33,9 @@ const beganOn = (growing: Growing): Day | null =>
 /** No packet is shorter [days]. Source: house rule; cress is cut sooner, and nothing else. */
 const SHORTEST = 20;
 
+/** Sums are rounded: a day that lacks no more than this is whole. */
+const NEARLY = 1e-6;
+
 function longest(growing: Growing, end: Day | null): number | null {
   const { warmth, harvest } = growing.crop;
   const clock = clockOf(growing);
@@ -40,6 +43,7 @@ function longest(growing: Growing, end: Day | null): number | null {
   const daily = dailyWarmth(growing.climate, boundsOf(warmth), 0);
   const packet = growing.planting.days ?? middle(harvest.days.value);
   const used = packet - clock.days;
-  const fits = Math.floor(warmthBetween(daily, clock.usual, end) / packetWarmth(1, warmth) + used);
+  const before = warmthBetween(daily, clock.usual, plus(end, -1));
+  const fits = Math.floor(before / packetWarmth(1, warmth) + used + NEARLY);
   return fits >= SHORTEST ? fits : null;
 }
