@@ -3,6 +3,7 @@ import { allGrounds } from "./anchors.ts";
 import { type Clock, clockOf, packetDaysLeft } from "./clock.ts";
 import { growingEnds } from "./ending.ts";
 import { anchorOf, type Growing } from "./growing.ts";
+import { memo } from "./memo.ts";
 import { type Milestone, seenOn } from "./milestones.ts";
 import { ownWarmth } from "./own.ts";
 import { paceOf } from "./pace.ts";
@@ -11,19 +12,14 @@ import { upFrom } from "./up.ts";
 import { boundsOf, dailyWarmth, packetWarmth, reachedOn } from "./warmth.ts";
 import { afterWinter } from "./winter.ts";
 
-/** Milestones by the very growing they were asked of. A memo, nothing more. */
-const ripes = new WeakMap<Growing, Milestone>();
+const ripes = memo<Milestone>();
 
 /**
  * When it is first ready: the packet's warmth, or what this garden itself took before, gathered from the day outdoor
  * warmth counts, in a warm, the usual and a cold season. None where winter comes first. What was seen replaces it.
  */
 export function ripeMilestone(growing: Growing): Milestone {
-  const known = ripes.get(growing);
-  if (known) return known;
-  const ripe = ripeOf(growing);
-  ripes.set(growing, ripe);
-  return ripe;
+  return ripes(growing, () => ripeOf(growing));
 }
 
 function ripeOf(growing: Growing): Milestone {

@@ -6,6 +6,7 @@ import { seasonOf } from "../plan/season.ts";
 import { anchorKey } from "./anchors.ts";
 import type { Growing } from "./growing.ts";
 import { withinLimits } from "./limits.ts";
+import { memo } from "./memo.ts";
 import { decide, type Reckoned, type Test, throughSeasons } from "./reckoned.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
@@ -48,20 +49,15 @@ function stopAfter(growing: Growing, frost: Day | null, own: readonly Test[]): D
   return latest(plus(from, STOP_DAYS), ...own.map((test) => test.day));
 }
 
-/** Days by the very growing they were asked of, which several practices ask. Memos, nothing more. */
-const outs = new WeakMap<Growing, Reckoned | null>();
-const starts = new WeakMap<Growing, Reckoned>();
+const outs = memo<Reckoned | null>();
+const starts = memo<Reckoned>();
 
 /**
  * When raised plants go out: the frost day at the risk for raised plants, no credit for a cover; then soil
  * warm enough; then what the gardener asked for. Holds end at the stop day.
  */
 export function settingOutDay(growing: Growing): Reckoned | null {
-  const known = outs.get(growing);
-  if (known !== undefined) return known;
-  const out = reckonOut(growing);
-  outs.set(growing, out);
-  return out;
+  return outs(growing, () => reckonOut(growing));
 }
 
 function reckonOut(growing: Growing): Reckoned | null {
@@ -104,11 +100,7 @@ function settingOutTests(
  * day would bring it into heat, long days or cold that makes it bolt, the next day that does not.
  */
 export function plantingOutDay(growing: Growing, facts: Outdoors): Reckoned {
-  const known = starts.get(growing);
-  if (known) return known;
-  const start = reckonStart(growing, facts);
-  starts.set(growing, start);
-  return start;
+  return starts(growing, () => reckonStart(growing, facts));
 }
 
 function reckonStart(growing: Growing, facts: Outdoors): Reckoned {

@@ -1,6 +1,7 @@
 import { type Day, plus } from "../days/day.ts";
 import type { Growing } from "./growing.ts";
 import { refusalOf } from "./limits.ts";
+import { memo } from "./memo.ts";
 import { middle } from "./milestones.ts";
 import { ripeIfSown } from "./ripe.ts";
 import { MOST_SOWINGS } from "./starting.ts";
@@ -11,8 +12,7 @@ export type Sowing = { readonly number: number; readonly day: Day; readonly ripe
 /** Days from the first sowing over which sowings go on where nothing freezes. Source: house rule, half a year. */
 const WITHOUT_FROST_DAYS = 183;
 
-/** Successions by the very growing they were asked of. A memo, nothing more. */
-const successions = new WeakMap<Growing, readonly Sowing[]>();
+const successions = memo<Map<Day, readonly Sowing[]>>();
 
 /**
  * The sowings of a planting that is sown again and again, the first on that day: each on the day whose harvest begins
@@ -22,10 +22,9 @@ const successions = new WeakMap<Growing, readonly Sowing[]>();
  * wanted days bring at harvest.
  */
 export function successionOf(growing: Growing, first: Day): readonly Sowing[] {
-  const known = successions.get(growing);
-  if (known && known[0]?.day === first) return known;
-  const sowings = reckon(growing, first);
-  successions.set(growing, sowings);
+  const byFirst = successions(growing, () => new Map());
+  const sowings = byFirst.get(first) ?? reckon(growing, first);
+  byFirst.set(first, sowings);
   return sowings;
 }
 

@@ -2,6 +2,7 @@ import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { allGrounds } from "./anchors.ts";
 import { dailyShare, GIVE_UP_DAYS, type Seed, shareIn, upOn } from "./emergence.ts";
 import { anchorOf, type Growing } from "./growing.ts";
+import { memo } from "./memo.ts";
 import { daysOn, type Milestone, middle, seenOn } from "./milestones.ts";
 import { warmerK } from "./seasons.ts";
 
@@ -11,16 +12,11 @@ const LEAST_SPREAD_DAYS = 3;
 /** How deep seed lies where the facts give no depth [cm]. Source: the half inch of the days table. */
 const TABLE_DEPTH_CM = 1.27;
 
-/** Milestones by the very growing they were asked of, which most practices ask again. A memo, nothing more. */
-const ups = new WeakMap<Growing, Milestone>();
+const ups = memo<Milestone>();
 
 /** When the sowing, tuber or clove shows above the soil, from the day it went in; what was seen replaces it. */
 export function upMilestone(growing: Growing): Milestone {
-  const known = ups.get(growing);
-  if (known) return known;
-  const up = upOf(growing);
-  ups.set(growing, up);
-  return up;
+  return ups(growing, () => upOf(growing));
 }
 
 function upOf(growing: Growing): Milestone {
