@@ -11,6 +11,16 @@ const CROPS = [
   ["lettuce", ["2 rows", "every 14 days, 3 times"]],
   ["tomato", ["6 plants", "from seed indoors"]],
   ["garlic", ["60 cloves", "plant this October"]],
+  ["radish", ["1 row", "every 10 days, 4 times"]],
+  ["turnip", ["2 rows"]],
+  ["spring cabbage", ["12 plants", "from seed outdoors"]],
+  ["spinach", ["2 rows", "every 10 days"]],
+  ["pea", ["2 rows", "every 14 days, 2 times"]],
+  ["bush bean", ["10 ft", "every 14 days, 3 times"]],
+  ["cucumber", ["4 plants", "from seed indoors"]],
+  ["sweetcorn", ["4 rows"]],
+  ["parsnip", ["1 row", "under a board"]],
+  ["parsley", ["6 plants", "from seed indoors"]],
 ] as const;
 const VARIETIES = [
   "early red",
@@ -47,7 +57,7 @@ function bed([name, size]: (typeof BEDS)[number], taken: Set<string>, roll: Roll
   for (const [crop, words] of CROPS) {
     const variety = roll() < 0.4 ? oneOf(VARIETIES, roll) : null;
     const key = `${crop} ${variety ?? ""}`;
-    if (roll() < 0.5 || taken.has(key)) continue;
+    if (roll() < 0.7 || taken.has(key)) continue;
     taken.add(key);
     const said = words.filter((_, i) => i === 0 || roll() < 0.7);
     crops.push(
@@ -57,7 +67,7 @@ function bed([name, size]: (typeof BEDS)[number], taken: Set<string>, roll: Roll
   return crops.length === 0 ? "" : `  ${name}:\n    is: ${size}\n    crops:\n${crops.join("")}`;
 }
 
-/** A sound plan's text, with people named by CANARIES, absences, a diary, and beds of the six crops. */
+/** A sound plan's text, with people named by CANARIES, absences, a diary, and beds of all the crops. */
 export function anyPlan(roll: Roll): string {
   const people = CANARIES.filter(() => roll() < 0.7);
   const away = people
