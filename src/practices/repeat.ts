@@ -24,18 +24,21 @@ export function sowingsOf(growing: Growing, facts: Outdoors): readonly Sowing[] 
   return successionOf(growing, firstSowing(growing, facts).day);
 }
 
+/** Facts of sowing where it is sown again and again; null where it is not: plants and tubers go in once. */
+function sownAgain({ planting, crop }: Growing): Outdoors | null {
+  return planting.repeat && planting.start === "seed outdoors" ? crop.outdoors : null;
+}
+
 /** Numbers of the sowings that a planting wants in its season, rising, the first always 1. */
 export function sowingNumbers(growing: Growing): readonly number[] {
-  const { planting, crop } = growing;
-  const facts = crop.outdoors;
-  if (!planting.repeat || !facts || planting.start !== "seed outdoors") return [1];
+  const facts = sownAgain(growing);
+  if (!facts) return [1];
   return sowingsOf(growing, facts).map(({ number }) => number);
 }
 
 function tasks(growing: Growing): readonly Task[] {
-  const { planting, crop, sowing } = growing;
-  const facts = crop.outdoors;
-  if (!planting.repeat || !facts || sowing > 1 || planting.inSince !== null) return [];
+  const facts = sownAgain(growing);
+  if (!facts || growing.sowing > 1 || growing.planting.inSince !== null) return [];
   return sowingsOf(growing, facts).flatMap(({ number, day, ripe }) =>
     number === 1 || ripe === null ? [] : [again(growing, facts, { number, day, ripe })],
   );

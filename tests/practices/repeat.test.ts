@@ -32,6 +32,14 @@ describe("the sowings of lettuce, every 14 days, three times", () => {
     expect(titles(sown(3))).toEqual(["Sow more lettuce [bed]"]);
   });
 
+  test("are none where plants go out that were raised or bought, or tubers go in", () => {
+    for (const start of ["seed indoors", "plants", "tubers"] as const) {
+      const raised = lettuce({ planting: { start } });
+      expect(sowingNumbers(raised)).toEqual([1]);
+      expect(REPEAT.tasks(raised)).toEqual([]);
+    }
+  });
+
   test("each start a clock of their own", () => {
     expect(sown(3)[0]?.sets).toEqual({ planting: "2027/lettuce", sowing: 3, act: "start" });
   });
