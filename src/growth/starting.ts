@@ -147,7 +147,10 @@ function firstUpAfter(growing: Growing, from: Day, safe: Day): Day {
   return latest(from, safe);
 }
 
-/** When cloves go in for the winter, inside what the gardener asked for; null in a place without frost or without such a crop. */
+/**
+ * When cloves go in for the winter, by its middle at the latest, inside what the gardener asked for; null in a place
+ * without frost or without such a crop.
+ */
 export function autumnPlantingDay(growing: Growing): Reckoned | null {
   const { crop, planting, plan } = growing;
   if (planting.fixed.start !== null)
@@ -158,7 +161,9 @@ export function autumnPlantingDay(growing: Growing): Reckoned | null {
   if (!crop.overwinter || !dates)
     return within ? decide([{ ground: "given", day: within.from }, ...own], null) : null;
   const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
-  const frost = plus(killingFrost(dates, plan.site.killingFrost), (least + most) / 2);
+  const after = plus(killingFrost(dates, plan.site.killingFrost), (least + most) / 2);
+  // Where winter is a few weeks, that would be past its last frost, and the cloves would stand a whole year.
+  const frost = earliest(after, seasonOf(plan).to);
   if (!within) return decide([{ ground: "first frost", day: frost }, ...own], null);
   const inside = earliest(latest(frost, within.from), within.to);
   const ground = inside === frost ? "first frost" : "given";

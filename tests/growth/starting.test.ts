@@ -229,6 +229,15 @@ describe("when garlic goes in", () => {
     expect(told(autumn({ planting: { within: null } }))).toBe("2027-10-27");
   });
 
+  test("is the middle of a winter of a few weeks, so that it is not past the last frost", () => {
+    const dates = (day: string) => {
+      const usual = isoDay(day);
+      return { early: usual, usual, late: usual, given: 3 } as const;
+    };
+    const site = { ...SITE, lastFrost: dates("2027-01-28"), firstFrost: dates("2028-01-08") };
+    expect(told(autumn({ planting: { within: null }, plan: { site } }))).toBe("2028-01-17");
+  });
+
   test("is inside the month the gardener named", () => {
     expect(told(autumn())).toBe("2027-10-27");
     expect(told(autumn({ planting: { within: within("2027-09-01", "2027-09-30") } }))).toBe(
