@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CROPS } from "../../src/crops/crops.ts";
+import { CROPS, isTender } from "../../src/crops/crops.ts";
 import type { FrostClass, Range } from "../../src/crops/facts.ts";
 import { plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
 import { ALONE, normalsOf } from "../gardens.ts";
@@ -17,6 +17,7 @@ type Classes = {
     readonly colorado: System;
     readonly colorado_rest: { readonly very_tender: Class };
   };
+  readonly damaging_temperatures: { readonly f: Readonly<Record<string, string>> };
   readonly transplants: {
     readonly knott_weeks: { readonly weeks: Readonly<Record<string, Range>> };
     readonly virginia_rule: {
@@ -128,7 +129,37 @@ describe("the classes of frost", () => {
   });
 
   test("have our weeks from the last frost or a week outside, but for the misses told", () => {
-    expect(missed(HELD)).toEqual(missesOf("frost-classes.yaml"));
+    expect(missed(HELD)).toEqual(
+      missesOf("frost-classes.yaml").filter((name) => name.includes("weeks")),
+    );
+  });
+});
+
+/** The frost that damages a crop of ours [°F], `28-32` or `<20`; none where the list has no such crop. */
+const damagedAt = (key: string) =>
+  NAMES[key]?.flatMap((name) => FILE.damaging_temperatures.f[name] ?? [])[0];
+
+describe("the frosts that damage hardened plants", () => {
+  const HURT: readonly Held[] = Object.keys(NAMES).flatMap((key) => {
+    const at = damagedAt(key);
+    const lightFrost = at === "28-32";
+    return at === undefined
+      ? []
+      : [{ name: `${key} damaged, Texas`, holds: lightFrost === isTender(ours(key)) }];
+  });
+
+  test("name all our crops but parsnip and pea, whose blossom alone is named", () => {
+    expect(Object.keys(NAMES).filter((key) => damagedAt(key) === undefined)).toEqual([
+      "parsnip",
+      "pea",
+    ]);
+    expect(FILE.damaging_temperatures.f.pea_blossom).toBe("28-32");
+  });
+
+  test("are light ones for those that we call tender and for no other, but for the misses told", () => {
+    expect(missed(HURT)).toEqual(
+      missesOf("frost-classes.yaml").filter((name) => name.includes("damaged")),
+    );
   });
 });
 
@@ -195,6 +226,7 @@ describe("the soil and nights for tomatoes", () => {
 test("every block of the file is compared", () => {
   expect(Object.keys(FILE)).toEqual([
     "class_systems",
+    "damaging_temperatures",
     "transplants",
     "soil_minimum_for_setting_warm_crops",
   ]);

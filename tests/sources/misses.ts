@@ -169,6 +169,11 @@ export const MISSES: readonly Miss[] = [
     why: "As corn's.",
   },
   {
+    file: "frost-classes.yaml",
+    name: "potato damaged, Texas",
+    why: "Its tops are hurt by a light frost there, and its tubers are not; Purdue has it very hardy, since it grows again from below.",
+  },
+  {
     file: "hardening-off.yaml",
     name: "first day, Beltrami",
     why: "Three to four hours there; Hennepin and the usual pattern begin with one.",
@@ -177,6 +182,11 @@ export const MISSES: readonly Miss[] = [
     file: "hardening-off.yaml",
     name: "tomato floor, list from memory",
     why: "60 °F for tomatoes is a list from memory; 50 °F was read in Beltrami's.",
+  },
+  {
+    file: "hardening-off.yaml",
+    name: "cucumber floor, list from memory",
+    why: "60 °F for cucumbers is a list from memory; 50 °F was read in Maryland's.",
   },
   {
     file: "thinning.yaml",

@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { CROPS } from "../../src/crops/crops.ts";
+import type { Crop } from "../../src/crops/facts.ts";
+import { ALONE, tellOf } from "../gardens.ts";
+
+/** The canonical garden with every other crop beside its own, each as it usually begins. */
+const WHOLE = [
+  ALONE,
+  "crops:",
+  ...CROPS.filter(({ key }) => !ALONE.includes(`- ${key}`)).map(
+    ({ one }) => `  - ${one}: 10 plants`,
+  ),
+].join("\n");
+
+const TASKS = tellOf(WHOLE, { on: "2027-01-01" }).placed.map(({ task }) => task);
+
+/** Practices and steps told of a crop. */
+const stepsOf = (crop: Crop) =>
+  TASKS.filter((task) => task.crop === crop.key).map(({ practice, step }) => `${practice}/${step}`);
+
+const keys = (crops: readonly Crop[]) => crops.map(({ key }) => key);
+
+describe("every crop, told for a year", () => {
+  it("begins in its usual way, once", () => {
+    const BEGIN = /^(?:sow outdoors|sow indoors|plant|overwinter)\/(?:1|plant)$/;
+    for (const crop of CROPS)
+      expect(
+        stepsOf(crop).filter((step) => BEGIN.test(step)),
+        crop.key,
+      ).toHaveLength(1);
+  });
+
+  it("is brought in, but for corn, which this short cool summer does not ripen", () => {
+    const never = CROPS.filter(
+      (crop) => !stepsOf(crop).some((step) => step.startsWith("harvest/")),
+    );
+    expect(keys(never)).toEqual(["corn"]);
+  });
+
+  it("is thinned where it is sown closer than it is to stand, and nowhere else", () => {
+    const thinned = CROPS.filter((crop) => stepsOf(crop).includes("thin/1"));
+    expect(keys(thinned)).toEqual([
+      "beet",
+      "spinach",
+      "radish",
+      "turnip",
+      "carrot",
+      "parsley",
+      "parsnip",
+      "lettuce",
+    ]);
+  });
+
+  it("is netted where birds take it, on and off", () => {
+    const netted = CROPS.filter((crop) => stepsOf(crop).includes("cover/on"));
+    expect(keys(netted)).toEqual(["beet", "lettuce", "pea"]);
+    for (const crop of netted) expect(stepsOf(crop)).toContain("cover/off");
+  });
+
+  it("is set out and hardened off where it is raised, warned of frost where that kills it", () => {
+    const raised = CROPS.filter((crop) => stepsOf(crop).includes("set out/1"));
+    expect(keys(raised)).toEqual(["cabbage", "tomato"]);
+    for (const crop of raised)
+      expect(stepsOf(crop).some((step) => step.startsWith("harden off/"))).toBe(true);
+    const warned = CROPS.filter((crop) => stepsOf(crop).includes("first frost/warning"));
+    expect(keys(warned)).toEqual(["cucumber", "corn", "tomato", "bean"]);
+  });
+
+  it("is named in no title as a key is written", () => {
+    const odd = TASKS.filter(({ title }) => /[_/]|undefined|null|NaN/.test(title.object));
+    expect(odd.map(({ id }) => id)).toEqual([]);
+  });
+});
