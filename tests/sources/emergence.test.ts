@@ -18,7 +18,8 @@ const CELLS: readonly Cell[] = ROWS.flatMap((row) =>
 const NUMBERS = CELLS.filter(({ days }) => /^\d+$/.test(days));
 const NONE = CELLS.filter(({ days }) => days === "NG" || days === "-");
 
-const upAt = ({ crop, soilF }: Cell): Day | null => upOn(crop, SOWN, () => celsius(soilF));
+const upAt = ({ crop, soilF }: Cell): Day | null =>
+  upOn(SOWN, () => dailyShare(crop, celsius(soilF)));
 
 describe("the published days to emergence", () => {
   test("are 18 crops at 9 soil temperatures, every cell a number, NG or -", () => {
@@ -67,6 +68,29 @@ describe("the published days to emergence", () => {
       }
     }
     expect(wrong).toEqual([]);
+  });
+});
+
+describe("a bean in soil of 50 °F", () => {
+  const mean = celsius(50);
+
+  test("never comes up where that is the same day and night, by the table", () => {
+    expect(CELLS.find(({ crop, soilF }) => crop === "bean_snap" && soilF === 50)?.days).toBe("NG");
+    expect(upOn(SOWN, () => dailyShare("bean_snap", mean))).toBeNull();
+  });
+
+  test.each([
+    [3, 84],
+    [5, 50],
+    [8, 36],
+  ])("comes up where its depth swings by %d °C to either side, after %d days", (swingK, days) => {
+    expect(upOn(SOWN, () => dailyShare("bean_snap", mean, swingK))).toBe(plus(SOWN, days));
+  });
+
+  test("takes longer than in soil that is 59 °F all day, though its noons are warmer", () => {
+    const up = upOn(SOWN, () => dailyShare("bean_snap", mean, 8)) ?? SOWN;
+    expect(mean + 8).toBeGreaterThan(celsius(59));
+    expect(up - SOWN).toBeGreaterThan(16);
   });
 });
 
