@@ -9,6 +9,7 @@ import {
   bothSides,
   type Dated,
   type FrostReading,
+  isFrostless,
   type OneOrThree,
   sayThree,
   sideOf,
@@ -30,6 +31,9 @@ const MOST_FROM_MIDWINTER = 60;
 
 /** Nearer the equator than this [degrees] frost follows height, not winter. Source: house rule. */
 const NO_WINTER_WITHIN = 10;
+
+/** The longest summer between frosts [days]. Source: house rule: a year and two weeks; records are uneven. */
+const LONGEST_SUMMER_DAYS = 380;
 
 /** How far a date may lie from the weather file's own before it is doubted [days]. Source: house rule: twice the usual spread is another place. */
 const UNLIKE_OWN_DAYS = 2 * FROST_SPREAD_DAYS;
@@ -56,7 +60,7 @@ export function readFrosts(
   const last = sideOf(tree, "last", reading);
   const first = sideOf(tree, "first", reading);
   if (!last || !first) return NOTHING;
-  if (last.kind === "none" && first.kind === "none") return { ...NOTHING, frostless: true };
+  if (isFrostless(last, first, reading)) return { ...NOTHING, frostless: true };
   const whole = bothSides(last, first, reading);
   if (whole === null || reading.year === null) return NOTHING;
   const found = placed(whole, { latitude, reading, year: reading.year });
@@ -124,7 +128,9 @@ function placed(
   const usualLast = last.kind === "own" ? last.dates.usual : inYear(usualOf(last.dates), year);
   const usualFirst =
     first.kind === "own" ? first.dates.usual : nextAfter(usualLast, usualOf(first.dates));
-  const crossed = usualFirst <= usualLast || !isWinter(usualLast, usualFirst, latitude);
+  const days = usualFirst - usualLast;
+  const crossed =
+    days <= 0 || days > LONGEST_SUMMER_DAYS || !isWinter(usualLast, usualFirst, latitude);
   const lastFrost = spread(last, usualLast, { reading, name: "last frost" });
   const firstFrost = spread(first, usualFirst, { reading, name: "first frost" });
   if (!lastFrost || !firstFrost) return null;

@@ -78,11 +78,17 @@ export function sideOf(tree: Tree | null, side: Side, reading: FrostReading): Da
     return null;
   }
   const { dates, notes } = found;
-  const value = dates === "none" ? "none" : sayThree(dates);
-  filled.push({ what: key, value, why: [own.from, ...notes].join("; ") });
-  return dates === "none"
-    ? { kind: "none", at: own.at, written: false }
-    : { kind: "own", at: own.at, dates };
+  if (dates === "none") return { kind: "none", at: own.at, written: false };
+  filled.push({ what: key, value: sayThree(dates), why: [own.from, ...notes].join("; ") });
+  return { kind: "own", at: own.at, dates };
+}
+
+/** Whether neither side has frost; what the weather says of it is listed. */
+export function isFrostless(last: Dates, first: Dates, { own, filled }: FrostReading): boolean {
+  if (last.kind !== "none" || first.kind !== "none") return false;
+  for (const [side, { written }] of [["last", last] as const, ["first", first] as const])
+    if (own && !written) filled.push({ what: NIGHT_KEYS[side][32], value: "none", why: own.from });
+  return true;
 }
 
 const HOW: Readonly<Record<Side, string>> = {

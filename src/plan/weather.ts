@@ -91,7 +91,8 @@ function figures(tree: Tree, reading: Named): WeatherRead {
     item.kind === "words" ? [item.words.text] : [],
   );
   const from = [name, ...years].join(", ").slice(0, 120);
-  return { normals, own: { frosts: ownFrosts(nights, colderK * 1.8), name, from, at } };
+  const colderF = Math.round(colderK * 1.8 * 1e6) / 1e6;
+  return { normals, own: { frosts: ownFrosts(nights, colderF), name, from, at } };
 }
 
 function normalsOf(tree: Tree, { told, measures }: Named): Normals | null {

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { isoOf } from "../../src/days/day.ts";
+import { isoOf, plus, sayDay } from "../../src/days/day.ts";
+import { NIGHT_KEYS } from "../../src/plan/nights.ts";
 import type { FrostDates } from "../../src/plan/plan.ts";
-import { read, told } from "./canonical.ts";
+import { on, read, told } from "./canonical.ts";
+import { oneOf, random } from "./random.ts";
 
 const twelve = (value: number) => `[${Array.from({ length: 12 }, () => value).join(", ")}]`;
 const MEANS =
@@ -78,6 +80,13 @@ describe("a plan that leaves its frost dates out", () => {
   });
 });
 
+describe("a weather file of the other half of the world", () => {
+  it("is told where the plan names it", () => {
+    expect(told(withFile("latitude: -38"), { "w.yaml": DATES })).toEqual(["frosts-crossed@6:12"]);
+    expect(told(withFile("latitude: 46"), { "w.yaml": DATES })).toEqual([]);
+  });
+});
+
 describe("a station that sees frost in some years", () => {
   const warm = `low: ${twelve(9)}\nhigh: ${twelve(20)}\nin: °C\n`;
 
@@ -112,5 +121,65 @@ describe("a station that sees frost in some years", () => {
     const none = `${warm}last frost: none\nfirst frost: none\n`;
     expect(told(withFile("last frost: 6 May"), { "w.yaml": none })).toEqual(["frost-half@6:12"]);
     expect(told(withFile("last frost: none"), { "w.yaml": DATES })).toEqual(["frost-half@5:15"]);
+  });
+});
+
+describe("a weather file nobody would write", () => {
+  const PIECES = [
+    "none",
+    "29 Feb",
+    "31 Dec",
+    "1 Aug",
+    "[",
+    "]",
+    ", ",
+    ": ",
+    "\n",
+    "[]",
+    "{}",
+    "9e9",
+    "-1",
+    "°",
+  ];
+
+  it("is read or told, never thrown at, whatever stands in it", () => {
+    const roll = random(7);
+    for (let n = 0; n < 1500; n++) {
+      let text = DATES;
+      for (let cuts = 1 + Math.floor(roll() * 4); cuts > 0; cuts--) {
+        const at = Math.floor(roll() * text.length);
+        text = text.slice(0, at) + oneOf(PIECES, roll) + text.slice(at + Math.floor(roll() * 9));
+      }
+      const colder = roll() < 0.5 ? [] : ["colder than the forecast by: 9 °F"];
+      const { plan, problems } = read(withFile(...colder), { "w.yaml": text });
+      expect(plan === null, text).toBe(problems.some(({ weight }) => weight === "problem"));
+    }
+  });
+
+  it("of any nights in order makes dates in order, the first frost after the last", () => {
+    const roll = random(11);
+    const three = (from: number, side: "last" | "first") => {
+      const days = [0, 0, 0].map(() => from + Math.floor(roll() * 90)).sort((a, b) => a - b);
+      const nones = Math.floor(roll() * 4);
+      const said = days.map((day) => sayDay(plus(on(1, 1), day)));
+      const none = (i: number) => (side === "last" ? i < nones : i >= 3 - nones);
+      return `[${said.map((day, i) => (none(i) ? "none" : day)).join(", ")}]`;
+    };
+    for (let n = 0; n < 500; n++) {
+      const nights = [36, 32, 28].flatMap((_, i) => [
+        `${Object.values(NIGHT_KEYS.last).reverse()[i]}: ${three(40 - i * 20, "last")}`,
+        `${Object.values(NIGHT_KEYS.first).reverse()[i]}: ${three(240 + i * 20, "first")}`,
+      ]);
+      const text = `${MEANS}${nights.join("\n")}\n`;
+      const { plan } = read(withFile("latitude: 46"), { "w.yaml": text });
+      if (plan === null) continue;
+      const { lastFrost, firstFrost, killingFrost } = plan.site;
+      expect(lastFrost === null, text).toBe(firstFrost === null);
+      for (const dates of [lastFrost, firstFrost, killingFrost].flatMap((each) => each ?? []))
+        expect(dates.early <= dates.usual && dates.usual <= dates.late, text).toBe(true);
+      if (lastFrost && firstFrost) expect(lastFrost.usual, text).toBeLessThan(firstFrost.usual);
+      if (killingFrost && firstFrost)
+        expect(killingFrost.usual).toBeGreaterThanOrEqual(firstFrost.usual);
+    }
   });
 });
