@@ -1,4 +1,5 @@
 import { type Day, plus } from "../days/day.ts";
+import { rowCm } from "./amounts.ts";
 import type { Growing } from "./growing.ts";
 import { refusalOf } from "./limits.ts";
 import { memo } from "./memo.ts";
@@ -79,11 +80,8 @@ function atOnce(growing: Growing, sowings: readonly Sowing[]): number {
   return Math.max(1, ...standing);
 }
 
-/** How long a piece of the row each sowing takes [cm], so that all that stand at once have room; null where the plan gives no length. */
+/** How long a piece of the row each sowing takes [cm], so that all that stand at once have room; null where the plan gives no length, or so many plants for each sowing. */
 export function pieceCm(growing: Growing, sowings: readonly Sowing[]): number | null {
-  const { amount } = growing.planting;
-  const bedCm = growing.bed?.lengthCm?.si ?? null;
-  const parts = atOnce(growing, sowings);
-  if (amount?.kind === "length") return amount.length.si / parts;
-  return amount?.kind === "rows" && bedCm !== null ? (amount.count * bedCm) / parts : null;
+  const row = growing.planting.amount?.kind === "plants" ? null : rowCm(growing);
+  return row === null ? null : row / atOnce(growing, sowings);
 }

@@ -1,5 +1,6 @@
 import type { Outdoors } from "../crops/facts.ts";
 import { type Day, plus } from "../days/day.ts";
+import { sowApartCm } from "../growth/amounts.ts";
 import type { Growing } from "../growth/growing.ts";
 import { refusalOf } from "../growth/limits.ts";
 import { plantingOutDay } from "../growth/starting.ts";
@@ -33,6 +34,13 @@ function upTold(growing: Growing, sown: Day): readonly Sentence[] {
   ];
 }
 
+/** How far apart seed goes: as the facts say, or thicker where the soil lets too few come up. */
+function apartTold(growing: Growing, facts: Outdoors, sown: Day): Piece {
+  const thick = sowApartCm(growing, growing.climate.soilC(sown, growing.bed));
+  const usual = facts.apartCm.value;
+  return thick !== null && thick < usual[0] ? { quantity: cm(thick) } : lengths(usual);
+}
+
 /** Sown again and again, the row is divided: how long a piece each sowing takes. */
 function pieceTold(growing: Growing, facts: Outdoors): readonly Sentence[] {
   if (!growing.planting.repeat) return [];
@@ -49,7 +57,7 @@ export function sowingSay(growing: Growing, facts: Outdoors, sown: Day): readonl
       "Sow ",
       lengths(facts.depthCm.value),
       " deep, ",
-      lengths(facts.apartCm.value),
+      apartTold(growing, facts, sown),
       " apart, rows ",
       { quantity: cm(facts.rowsCm.value) },
       ` apart. Water${board ? ", then lay the board over the row." : "."}`,
