@@ -15,7 +15,7 @@ export type Columns = Readonly<Record<Exclude<Holds, "rain">, number>> & {
 
 /** Names that stations give their columns, in small letters, without signs and units. Source: from memory, unchecked: NOAA's, Canada's and common exports. */
 const NAMES: Readonly<Record<Holds, readonly string[]>> = {
-  date: ["date", "day", "datetime", "time"],
+  date: ["date", "datetime", "day", "time"],
   low: ["tmin", "low", "min", "tempmin", "mintemp", "minimumtemperature", "tn"],
   high: ["tmax", "high", "max", "tempmax", "maxtemp", "maximumtemperature", "tx"],
   rain: ["prcp", "rain", "precipitation", "precip", "totalprecip", "rr"],
@@ -57,12 +57,10 @@ export function noColumn(head: Row, name: string): Problem {
   return wrong("no-column", head.at(0), `There is no column ${name.slice(0, 60)}`, advice);
 }
 
-function known(head: Row, holds: Holds): number | null {
-  for (const name of NAMES[holds]) {
-    const at = head.cells.findIndex((cell) => plain(cell) === name);
-    if (at >= 0) return at;
-  }
-  return null;
+/** The first column whose name is one of those, in small letters, without signs and units; null where there is none. */
+export function columnLike(head: Row, names: readonly string[]): number | null {
+  const plains = head.cells.map(plain);
+  return names.map((name) => plains.indexOf(name)).find((at) => at >= 0) ?? null;
 }
 
 /** The columns of a file; a name that the caller gave must be there. Problem: `no-column`, one for each that is missing. */
@@ -73,7 +71,7 @@ export function columnsOf(
   const problems: Problem[] = [];
   const find = (holds: Holds): number | null => {
     const name = named[holds];
-    const at = name === undefined ? known(head, holds) : columnNamed(head, name);
+    const at = name === undefined ? columnLike(head, NAMES[holds]) : columnNamed(head, name);
     if (at !== null || (holds === "rain" && name === undefined)) return at;
     problems.push(name === undefined ? unnamed(head, holds) : noColumn(head, name));
     return null;
@@ -125,10 +123,9 @@ const some = (values: readonly string[]) =>
 
 /** The most telling column there is decides: one station may have changed its name. */
 function severalStations(head: Row, rows: readonly Row[]): readonly Problem[] {
-  const plains = head.cells.map(plain);
-  const at = STATIONS.map((name) => plains.indexOf(name)).find((index) => index >= 0);
-  const values = at === undefined ? [] : valuesOf(rows, at);
-  if (at === undefined || values.length < 2) return [];
+  const at = columnLike(head, STATIONS);
+  const values = at === null ? [] : valuesOf(rows, at);
+  if (at === null || values.length < 2) return [];
   const is = `Days of ${values.length} stations stand in it: ${some(values)}`;
   const advice = `Choose one with --where "${head.cells[at]}=${values[0]}"`;
   return [wrong("several-stations", head.at(at), is, advice)];

@@ -2,7 +2,7 @@ import type { Daily } from "../climate/record.ts";
 import type { Problem } from "../problems/problem.ts";
 import {
   type Columns,
-  columnNamed,
+  columnLike,
   columnsOf,
   type Named,
   rowsWhere,
@@ -135,12 +135,13 @@ function ofRows({ head, rows, columns, asked }: Chosen): ReadStation {
   const days = lines.map((line) => daily(line, { columns, unit, told }));
   if (told.length === 0) told.push(...tooShort(head, days));
   if (told.length > 0) return failed(told);
-  const first = (name: string) => rows[0]?.cells[columnNamed(head, name) ?? -1] || null;
-  const latitude = Number(first("latitude") ?? Number.NaN);
+  const first = (...names: readonly string[]) =>
+    rows[0]?.cells[columnLike(head, names) ?? -1] || null;
+  const latitude = Number(first("latitude", "lat") ?? Number.NaN);
   const named = (at: number | null) => (at === null ? null : (head.cells[at] ?? ""));
   return {
     station: {
-      name: first("name") ?? asked.where.at(-1)?.value ?? first("station"),
+      name: first("name", "stationname") ?? asked.where.at(-1)?.value ?? first("station"),
       latitude: Math.abs(latitude) <= 90 ? latitude : null,
       days,
       unit,

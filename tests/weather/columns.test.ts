@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
+  columnLike,
   columnNamed,
   columnsOf,
   type Named,
@@ -53,6 +54,13 @@ describe("the columns of a station's file", () => {
     expect(found("date,cold,high").problems.map(({ shouldBe }) => shouldBe)).toEqual([
       "Say which with --low, one of date, cold, high",
     ]);
+  });
+
+  test("are found by any of some names, the first of them first, units aside", () => {
+    const { head } = tabled("Day,Date/Time,Latitude (y)\n1,2,3");
+    expect(columnLike(head, ["datetime", "day"])).toBe(1);
+    expect(columnLike(head, ["latitude"])).toBe(2);
+    expect(columnLike(head, ["rain"])).toBeNull();
   });
 
   test("are found by their very name before capitals are passed over", () => {

@@ -25,6 +25,25 @@ describe("a station's file", () => {
     expect(station.days[1]?.highC).toBeCloseTo(16.11, 2);
   });
 
+  test("of Canada's daily data gives its days by Date/Time, not by its column of days of the month", () => {
+    const [, ...rows] = plainFile().trim().split("\n");
+    const head =
+      "Longitude (x),Latitude (y),Station Name,Day,Max Temp (°C),Max Temp Flag,Min Temp (°C),Total Precip (mm),Date/Time";
+    const canada = rows.map((row) => {
+      const [date, low, high, rain] = row.split(",");
+      return `-99.9,49.9,BRANDON A,${date?.slice(8)},${high},,${low},${rain},${date}`;
+    });
+    const { name, latitude, unit, unitBy, days } = stationOf([head, ...canada].join("\n"));
+    expect([name, latitude, unit, unitBy, days.length]).toEqual([
+      "BRANDON A",
+      49.9,
+      "°C",
+      "head",
+      731,
+    ]);
+    expect(days[0]).toMatchObject({ lowC: -6, highC: 5 });
+  });
+
   test("is in the unit that is said, else in its column's, else in what its highs must be", () => {
     const fahrenheit = plainFile((celsius) => celsius * 1.8 + 32);
     expect(stationOf(fahrenheit).days[0]?.lowC).toBeCloseTo(-6, 9);
