@@ -84,6 +84,23 @@ describe("days whose air is known", () => {
   });
 });
 
+describe("beds of equal soil", () => {
+  const south = bed("south-bed");
+
+  test("are those in the open, and those under film", () => {
+    const { soilOf } = climateOf(PLAN, []);
+    expect(soilOf(bed("root-bed"))).toBe(soilOf(bed("salad-bed")));
+    expect(soilOf(bed("root-bed"))).toBe(soilOf(null));
+    expect(soilOf(south)).not.toBe(soilOf(null));
+  });
+
+  test("are each its own where any soil was measured", () => {
+    const { soilOf } = climateOf(PLAN, [measured("2027-05-25", 58, "root-bed")]);
+    const all = [bed("root-bed"), bed("salad-bed"), south, null].map(soilOf);
+    expect(new Set(all).size).toBe(4);
+  });
+});
+
 describe("the spread from year to year", () => {
   const { normals } = PLAN.site;
   if (!normals) throw new Error("the lane has normals");
