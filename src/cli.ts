@@ -4,6 +4,7 @@ import { type Command, type Exit, OPTIONS, type Terminal, WrongUsage } from "./c
 import { CHECK } from "./commands/check.ts";
 import { FEED } from "./commands/feed.ts";
 import { LINKS } from "./commands/links.ts";
+import { PICTURE } from "./commands/picture.ts";
 import { PUBLISH } from "./commands/publish.ts";
 import { SITE } from "./commands/site.ts";
 import { TASKS } from "./commands/tasks.ts";
@@ -14,6 +15,7 @@ sowbell tasks PLAN [--json] [--on DAY]
 sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--bed BED]
              [--quiet] [--on DAY] [--ledger FILE]
 sowbell why PLAN TASK [--on DAY]
+sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on DAY]
 sowbell links [GARDEN] [--server URL]
 sowbell publish FOLDER [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
@@ -28,6 +30,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   tasks: TASKS,
   feed: FEED,
   why: WHY,
+  picture: PICTURE,
   links: LINKS,
   publish: PUBLISH,
   site: SITE,

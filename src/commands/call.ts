@@ -28,6 +28,8 @@ export const OPTIONS = {
   bed: { type: "string" },
   ledger: { type: "string" },
   server: { type: "string" },
+  of: { type: "string" },
+  year: { type: "string" },
   low: { type: "string" },
   high: { type: "string" },
   rain: { type: "string" },

@@ -1,0 +1,69 @@
+import type { Field } from "./degrees.ts";
+import { allFree, type Box, boxOf } from "./labels.ts";
+import type { Sheet } from "./sheet.ts";
+import { element, line, type Run, type Spot, tenth } from "./write.ts";
+
+/** Where the words beside a mark may stand. */
+export type Around = {
+  readonly field: Field;
+  readonly sheet: Sheet;
+  readonly within: Box;
+  readonly taken: readonly Box[];
+  /** Where the soil's own lines run. */
+  readonly band: readonly Box[];
+};
+
+/** Words on one side of a mark, line by line, from the x [px] they begin or end at. */
+export type Side = {
+  readonly from: "start" | "end";
+  readonly at: number;
+  readonly lines: readonly (readonly Run[])[];
+};
+
+/** A mark on the drawing, and its words by the sides they may stand on, the best first. */
+export type Mark = {
+  readonly x: number;
+  readonly y: number;
+  readonly sides: readonly Side[];
+  readonly dot: string;
+};
+
+/** Steps [px] by which words move down or up until they find room. */
+const STEPS = [0, 10, -10, 20, -20, 32, -32, 46, -46, 60, -60, 80, -80, 100, -100];
+
+/** The words of a mark on its own height, else moved, off the band if they can be, with a fine line that leads to them; adds their room to `taken`. Empty where there is no room. */
+export function beside(
+  mark: Mark,
+  { sheet, within, band }: Around,
+  taken: Box[],
+): readonly string[] {
+  for (const others of [[...taken, ...band], taken])
+    for (const step of STEPS)
+      for (const side of mark.sides) {
+        const set = wordsOf(side, mark.y + step, sheet);
+        const boxes = set.map(({ spot, runs }) => boxOf(spot, runs));
+        if (!allFree(boxes, within, others)) continue;
+        taken.push(...boxes);
+        return [lead(mark, side, step), ...set.map(({ spot, runs }) => line(spot, ...runs))];
+      }
+  return [];
+}
+
+/** The lines of a side, names larger than the rest. */
+function wordsOf({ from, at, lines }: Side, y: number, { namePx, smallPx }: Sheet) {
+  return lines.map((runs, i): { readonly spot: Spot; readonly runs: readonly Run[] } => ({
+    spot: {
+      x: at,
+      y: y + (0.3 + i * 1.2) * namePx,
+      sizePx: runs[0]?.look === "name" ? namePx : smallPx,
+      from,
+    },
+    runs,
+  }));
+}
+
+function lead({ x, y }: Mark, { from, at }: Side, step: number): string {
+  const [near, far] = from === "start" ? [x + 5, at - 4] : [x - 5, at + 4];
+  const d = `M${tenth(near)} ${tenth(y)}L${tenth(far)} ${tenth(y + step)}`;
+  return element("path", { class: "pencil-line", "stroke-width": 0.8, d });
+}

@@ -1,0 +1,110 @@
+import { type Day, sayDay } from "../days/day.ts";
+import { seasonOf } from "../plan/season.ts";
+import { degreesC, type Measures } from "../quantities/quantity.ts";
+import { sayQuantity } from "../quantities/say.ts";
+import { type Around, beside, type Mark, type Side } from "./beside.ts";
+import { yOf } from "./degrees.ts";
+import type { Box } from "./labels.ts";
+import { cutTo, listed } from "./measure.ts";
+import { daysOf, shows, xInside, xOf } from "./scale.ts";
+import type { Sketch } from "./sketch.ts";
+import type { Waiting } from "./waiting.ts";
+import { soilIn } from "./warmth.ts";
+import { element, plainLine, type Run } from "./write.ts";
+
+/** What waits for the soil, at the day the usual line reaches it, and what was measured; words that find no room are left to the description. */
+export function crossings(
+  sketch: Sketch,
+  waiting: readonly Waiting[],
+  around: Around,
+): readonly string[] {
+  const taken: Box[] = [...around.taken];
+  const marks = [
+    ...waiting.flatMap((each) => waits(each, sketch, around)),
+    ...measured(sketch, around),
+  ];
+  return marks.flatMap((mark) => [...beside(mark, around, taken), mark.dot]);
+}
+
+/** Least room for words under the curve [px]; with less they may run over its far side. */
+const LEAST_ROOM_PX = 110;
+
+/** Where a mark's words begin [px] and how wide they may be: from the day on which even a cool season is that warm to the autumn day on which it no longer is. */
+function underCurve(
+  { plan }: Sketch,
+  { soilC, day }: { readonly soilC: number; readonly day: Day },
+  { field }: Around,
+): { readonly at: number; readonly roomPx: number } {
+  const { scale } = field;
+  const soil = soilIn(plan, null);
+  const warm = daysOf(scale, 1).filter((each) => each >= day && soil(each).coolC >= soilC);
+  const at = Math.min((scale.leftPx + scale.rightPx) / 2, xInside(scale, warm[0] ?? day) + 14);
+  const roomPx = xInside(scale, warm[warm.length - 1] ?? scale.to) - at - 6;
+  return { at, roomPx: roomPx < LEAST_ROOM_PX ? scale.rightPx - at : roomPx };
+}
+
+function waits(
+  { names, soilC, film, day }: Waiting,
+  sketch: Sketch,
+  around: Around,
+): readonly Mark[] {
+  const { field, sheet } = around;
+  if (day === null || !shows(field.scale, day)) return [];
+  const { at, roomPx } = underCurve(sketch, { soilC, day }, around);
+  const always = day === seasonOf(sketch.plan).from;
+  const told = [
+    `${said(soilC, sketch.plan.measures)}, ${always ? "all year" : `from ${sayDay(day)}`}`,
+    ...(film ? ["under film"] : []),
+  ];
+  const lines: readonly (readonly Run[])[] = [
+    ...listed(names.map(capital), { widthPx: roomPx, sizePx: sheet.namePx, lines: 3 }).map(
+      (text): readonly Run[] => [{ text, ink: "ink", look: "name" }],
+    ),
+    ...told.map((text): readonly Run[] => [{ text, ink: "pencil", look: "plain" }]),
+  ];
+  const [x, y] = [xOf(field.scale, day), yOf(field, soilC)];
+  return [
+    {
+      x,
+      y,
+      sides: [{ from: "start", at, lines }],
+      dot: element("circle", { class: "leaf", cx: x, cy: y, r: 4.5 }),
+    },
+  ];
+}
+
+const capital = (name: string, i: number) =>
+  i === 0 ? name.charAt(0).toUpperCase() + name.slice(1) : name;
+
+/** What the diary measured, as rings at their own day and warmth; their words outside the curve if there is room. */
+function measured({ facts, plan }: Sketch, { field, sheet }: Around): readonly Mark[] {
+  const { scale } = field;
+  return facts.flatMap((fact) => {
+    if (fact.kind !== "measured" || fact.what !== "soil" || !shows(scale, fact.day)) return [];
+    const [x, y] = [xOf(scale, fact.day), yOf(field, fact.value.si)];
+    const bed = plan.beds.find(({ key }) => key === fact.bed);
+    const told = [
+      said(fact.value.si, plan.measures),
+      sayDay(fact.day),
+      ...(bed ? [plainLine(bed.name)] : []),
+    ];
+    const side = (from: Side["from"], roomPx: number): Side => ({
+      from,
+      at: from === "start" ? x + 13 : x - 13,
+      lines: told.map((text) => [
+        { text: cutTo(text, roomPx, sheet.smallPx), ink: "pencil", look: "aside" },
+      ]),
+    });
+    const [left, right] = [
+      side("end", x - 13 - scale.leftPx),
+      side("start", scale.rightPx - x - 13),
+    ];
+    const spring = x < (scale.leftPx + scale.rightPx) / 2;
+    const dot = element("circle", { class: "ink-line", "stroke-width": 2, cx: x, cy: y, r: 4.5 });
+    return [{ x, y, sides: spring ? [left, right] : [right, left], dot }];
+  });
+}
+
+function said(tempC: number, measures: Measures): string {
+  return sayQuantity(degreesC(tempC), measures);
+}

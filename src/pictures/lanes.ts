@@ -1,0 +1,80 @@
+import type { Plant, Row } from "./beds.ts";
+import { type Box, boxOf, clash } from "./labels.ts";
+import { cutTo, widthOf } from "./measure.ts";
+import { type Scale, xInside } from "./scale.ts";
+import type { Run } from "./write.ts";
+
+/** A planting in its lane, with its words and the x [px] they begin at. */
+export type Standing = { readonly plant: Plant; readonly runs: readonly Run[]; readonly x: number };
+
+/** One line of soil of a bed, with plantings that follow each other and leave each other's words room. */
+export type Lane = readonly Standing[];
+
+/** Space between two words of different plants [px]. */
+const GAP_PX = 12;
+
+type Kept = { readonly lane: Standing[]; readonly shapes: Box[]; readonly words: Box[] };
+
+/** A bed's plantings in as few lanes as they need, in the plan's order; a bed with none has one empty lane. */
+export function lanesOf(
+  row: Row,
+  scale: Scale,
+  sizes: { readonly namePx: number },
+): readonly Lane[] {
+  const room = { scale, sizePx: sizes.namePx };
+  const lanes: Kept[] = [];
+  for (const plant of row.plants) {
+    const shape = shapeOf(plant, scale);
+    const runs = runsOf(plant, scale, sizes);
+    const found = lanes.find((kept) => put(kept, { plant, runs, shape }, room));
+    if (found) continue;
+    const fresh: Kept = { lane: [], shapes: [], words: [] };
+    put(fresh, { plant, runs, shape }, room);
+    lanes.push(fresh);
+  }
+  return lanes.length === 0 ? [[]] : lanes.map(({ lane }) => lane);
+}
+
+type Fresh = { readonly plant: Plant; readonly runs: readonly Run[]; readonly shape: Box };
+
+/** Puts a planting into a lane where its drawing and its words find room; says whether they did. */
+function put(
+  { lane, shapes, words }: Kept,
+  { plant, runs, shape }: Fresh,
+  { scale, sizePx }: { readonly scale: Scale; readonly sizePx: number },
+): boolean {
+  if (shapes.some((other) => clash(other, shape))) return false;
+  const widthPx = boxOf({ x: 0, y: 0, sizePx, from: "start" }, runs).widthPx;
+  const last = scale.rightPx - widthPx;
+  const wished = [shape.x, shape.x + shape.widthPx - widthPx, last];
+  for (const x of wished.map((each) => Math.max(scale.leftPx, Math.min(each, last)))) {
+    const box = { x, y: 0, widthPx: widthPx + GAP_PX, heightPx: 1 };
+    if (words.some((other) => clash(other, box))) continue;
+    lane.push({ plant, runs, x });
+    shapes.push(shape);
+    words.push(box);
+    return true;
+  }
+  return false;
+}
+
+/** The stretch of the lane its sowings take, from the first day to the last; none at all where it is not drawn. */
+function shapeOf({ lives }: Plant, scale: Scale): Box {
+  const starts = lives.map((life) => xInside(scale, life.starts));
+  const ends = lives.map((life) => xInside(scale, life.gone));
+  const x = starts.length === 0 ? scale.leftPx : Math.min(...starts);
+  const widthPx = starts.length === 0 ? 0 : Math.max(...ends) - x;
+  return { x, y: 0, widthPx, heightPx: 1 };
+}
+
+/** Its name, and its days where both fit the width; a name too long for the lane is cut. */
+function runsOf(
+  { name, days }: Plant,
+  scale: Scale,
+  { namePx }: { readonly namePx: number },
+): readonly Run[] {
+  const roomPx = scale.rightPx - scale.leftPx - GAP_PX;
+  const own: Run = { text: cutTo(name, roomPx, namePx), ink: "ink", look: "name" };
+  const told: Run = { text: days, ink: "pencil", look: "plain" };
+  return widthOf(`${own.text} ${days}`, namePx) <= roomPx ? [own, told] : [own];
+}

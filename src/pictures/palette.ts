@@ -1,0 +1,83 @@
+/** What a colour is used for. */
+export type Ink =
+  /** The ground of the picture. */
+  | "paper"
+  /** Names and headings. */
+  | "ink"
+  /** Days and explanations. */
+  | "pencil"
+  /** The line of the soil, and the soil's usual warmth. */
+  | "soil"
+  /** The wash of warm soil below that line. */
+  | "warm"
+  /** The wash of frosty air above it. */
+  | "frost"
+  /** The edge of the frost, drawn where it is the matter. */
+  | "ice"
+  /** Plants, by what is eaten of them. */
+  | "leaf"
+  | "root"
+  | "fruit";
+
+/** A colour [#rrggbb] for each use. */
+export type Palette = Readonly<Record<Ink, string>>;
+
+/** By daylight: brown and grey on unbleached paper, as in a notebook. Source: house rule, tests hold its contrasts. */
+export const DAYLIGHT: Palette = {
+  paper: "#fbf7ec",
+  ink: "#2b271f",
+  pencil: "#4c4536",
+  soil: "#6f4a28",
+  warm: "#c58a43",
+  frost: "#86a5bf",
+  ice: "#3f6585",
+  leaf: "#4c6b36",
+  root: "#934826",
+  fruit: "#7c3752",
+};
+
+/** By lamplight: the same drawing on dark earth. Source: house rule, tests hold its contrasts. */
+export const LAMPLIGHT: Palette = {
+  paper: "#1c1a15",
+  ink: "#f1e9d6",
+  pencil: "#d0c6af",
+  soil: "#bb9063",
+  warm: "#8a5a24",
+  frost: "#46637f",
+  ice: "#8fb4d3",
+  leaf: "#83a45f",
+  root: "#d08a62",
+  fruit: "#c98aab",
+};
+
+/** Printed: the daylight inks on white. Source: house rule: a printer spends no ink on the ground. */
+export const PRINTED: Palette = { ...DAYLIGHT, paper: "#ffffff" };
+
+/** How strong the washes are where they are strongest, 0 to 1. Source: house rule: names lie on them. */
+export const WASHES = { frost: 0.5, warm: 0.34 } as const;
+
+const variables = (palette: Palette) =>
+  Object.entries(palette)
+    .map(([ink, colour]) => `--${ink}:${colour}`)
+    .join(";");
+
+/** Each class twice, the colour itself first, for what reads SVG and knows no variables. */
+const classes = (Object.keys(DAYLIGHT) as readonly Ink[])
+  .map((ink) => {
+    const both = (property: string) => `${property}:${DAYLIGHT[ink]};${property}:var(--${ink})`;
+    return `.${ink}{${both("fill")}}.${ink}-line{fill:none;${both("stroke")}}.${ink}-stop{${both("stop-color")}}`;
+  })
+  .join("");
+
+/** Names of the type, the first one found: bookish ones that phones and computers have. */
+const TYPE = "Charter,'Iowan Old Style',Georgia,'Noto Serif','Liberation Serif',serif";
+
+/** The style of every picture: daylight, lamplight and printed in one, kept to the picture it stands in. */
+export const STYLE = [
+  `.sowbell-picture{${variables(DAYLIGHT)};font-family:${TYPE}}`,
+  `@media (prefers-color-scheme:dark){.sowbell-picture{${variables(LAMPLIGHT)}}}`,
+  `@media print{.sowbell-picture{${variables(PRINTED)}}}`,
+  classes,
+  ".name{font-weight:600}.aside{font-style:italic}",
+  `.over text{paint-order:stroke;stroke-width:5px;stroke-linejoin:round;stroke:${DAYLIGHT.paper};stroke:var(--paper)}`,
+].join("");

@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { bandBoxes, soilLines } from "../../src/pictures/band.ts";
+import { type Field, yOf } from "../../src/pictures/degrees.ts";
+import { clash } from "../../src/pictures/labels.ts";
+import { xOf } from "../../src/pictures/scale.ts";
+import { soilIn } from "../../src/pictures/warmth.ts";
+import { planOf, QUARRY } from "../gardens.ts";
+import { on } from "./drawn.ts";
+import { everyTag, parse } from "./xml.ts";
+
+const plan = planOf(QUARRY);
+const film = plan.beds.find((bed) => bed.warmed) ?? null;
+const field: Field = {
+  scale: { from: on("2027-04-01"), to: on("2027-11-30"), leftPx: 16, rightPx: 374 },
+  topPx: 100,
+  lowPx: 500,
+  leastC: 0,
+  mostC: 24,
+};
+
+test("there is a band, a usual line, and a line under film only where there is film", () => {
+  const ids = (bed: typeof film) =>
+    everyTag(parse(`<g>${soilLines(plan, bed, field).join("")}</g>`)).flatMap(
+      ({ attributes }) => attributes.id ?? [],
+    );
+  expect(ids(film)).toEqual(["soil-band", "soil-film", "soil-usual"]);
+  expect(ids(null)).toEqual(["soil-band", "soil-usual"]);
+});
+
+test("words on the usual line touch the band's room, and words high above it do not", () => {
+  const day = on("2027-06-10");
+  const at = (tempC: number) => ({
+    x: xOf(field.scale, day),
+    y: yOf(field, tempC),
+    widthPx: 2,
+    heightPx: 2,
+  });
+  const boxes = bandBoxes(plan, null, field);
+  const usualC = soilIn(plan, null)(day).usualC;
+  expect(boxes.some((box) => clash(box, at(usualC)))).toBe(true);
+  expect(boxes.some((box) => clash(box, at(usualC + 8)))).toBe(false);
+});

@@ -1,0 +1,48 @@
+import { expect, test } from "vitest";
+import type { Around } from "../../src/pictures/beside.ts";
+import { crossings } from "../../src/pictures/crossings.ts";
+import { yOf } from "../../src/pictures/degrees.ts";
+import { xOf } from "../../src/pictures/scale.ts";
+import { sheetOf } from "../../src/pictures/sheet.ts";
+import { waitingOf } from "../../src/pictures/waiting.ts";
+import { QUARRY } from "../gardens.ts";
+import { labelsOf, on, sketchOf } from "./drawn.ts";
+import { parse, under } from "./xml.ts";
+
+const scale = { from: on("2027-03-01"), to: on("2027-11-30"), leftPx: 16, rightPx: 374 };
+const around: Around = {
+  field: { scale, topPx: 100, lowPx: 500, leastC: 0, mostC: 24 },
+  sheet: sheetOf("phone"),
+  within: { x: 16, y: 100, widthPx: 358, heightPx: 400 },
+  taken: [],
+  band: [],
+};
+const drawn = (text: string, waiting = waitingOf(sketchOf(text).plan)) =>
+  parse(`<g>${crossings(sketchOf(text), waiting, around).join("")}</g>`);
+
+test("each soil that something waits for has a mark at its day and warmth", () => {
+  const [first] = waitingOf(sketchOf(QUARRY).plan);
+  const [dot] = under(drawn(QUARRY), "circle");
+  expect(Number(dot?.attributes.cx)).toBeCloseTo(xOf(scale, first?.day ?? 0), 1);
+  expect(Number(dot?.attributes.cy)).toBeCloseTo(yOf(around.field, first?.soilC ?? 0), 1);
+});
+
+test("names beyond their lines are counted", () => {
+  const [first] = waitingOf(sketchOf(QUARRY).plan);
+  if (!first) throw new RangeError("nothing waits");
+  const names = Array.from({ length: 30 }, (_, i) => `kind ${i + 1}`);
+  const said = labelsOf(drawn(QUARRY, [{ ...first, names }]))
+    .map((label) => label.text)
+    .join(" ");
+  expect(said).toMatch(/^Kind 1, .* and \d+ more 45 °F/);
+});
+
+test("what was measured stands at its own day with its bed, and only within the picture", () => {
+  const measured = drawn(
+    `${QUARRY}diary:\n  - 25 May: soil in South bed 58 °F\n  - 5 Jan: soil 40 °F\n`,
+    [],
+  );
+  expect(labelsOf(measured).map((label) => label.text)).toEqual(["58 °F", "25 May", "South bed"]);
+  const [ring] = under(measured, "circle");
+  expect(Number(ring?.attributes.cx)).toBeCloseTo(xOf(scale, on("2027-05-25")), 1);
+});

@@ -1,0 +1,22 @@
+import { expect, test } from "vitest";
+import { rowsOf } from "../../src/pictures/beds.ts";
+import { footOf } from "../../src/pictures/key.ts";
+import { sheetOf } from "../../src/pictures/sheet.ts";
+import { QUARRY } from "../gardens.ts";
+import { GARDENS, labelsOf, sketchOf } from "./drawn.ts";
+import { parse } from "./xml.ts";
+
+const foot = (text: string) => footOf(sheetOf("phone"), rowsOf(sketchOf(text)), 500);
+const said = (text: string) =>
+  labelsOf(parse(`<g>${foot(text).written.join("")}</g>`)).map((label) => label.text);
+
+test("the key names the colours that are in the picture and no others", () => {
+  expect(said(QUARRY).slice(0, 3)).toEqual(["leaves", "roots and bulbs", "fruit"]);
+  expect(said(GARDENS["a single crop"] ?? "")[0]).toBe("roots and bulbs");
+  expect(said(GARDENS["nothing in it"] ?? "")).not.toContain("leaves");
+});
+
+test("it says how the picture is read, and ends below that", () => {
+  expect(said(QUARRY).join(" ")).toContain("fades where its end is not certain");
+  expect(foot(QUARRY).endsPx).toBeGreaterThan(550);
+});
