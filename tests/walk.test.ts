@@ -9,8 +9,12 @@ import { isoOf } from "../src/days/day.ts";
 import { type Anchors, anchorKey } from "../src/growth/anchors.ts";
 import { bagLifts } from "../src/growth/filling.ts";
 import type { Growing } from "../src/growth/growing.ts";
-import { type Milestone, reached, ripeMilestone, upMilestone } from "../src/growth/milestones.ts";
+import { type Milestone, reached } from "../src/growth/milestones.ts";
+import { ripeMilestone } from "../src/growth/ripe.ts";
+import { warmerK } from "../src/growth/seasons.ts";
 import { plantingOutDay } from "../src/growth/starting.ts";
+import { upMilestone } from "../src/growth/up.ts";
+import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "../src/growth/warmth.ts";
 import { bagStartCm, HILL } from "../src/practices/hill.ts";
 import { PLANT } from "../src/practices/plant.ts";
 import type { Task } from "../src/practices/task.ts";
@@ -125,6 +129,12 @@ describe("3. the day to plant is reckoned, test by test", () => {
     expect(reckoned.grounds).toEqual(["soil", "last frost"]);
   });
 
+  test("a warm spring makes it 22 April, where the frost decides again, and a cold one 16 May", () => {
+    expect(warmerK(climate, "warm", isoDay("2027-04-03"), 30)).toBe(2);
+    expect(isoOf(reckoned.early)).toBe("2027-04-22");
+    expect(isoOf(reckoned.late)).toBe("2027-05-16");
+  });
+
   test("it would be held till 27 May at the latest, three weeks after the frost, and was not", () => {
     expect(reckoned.stop && isoOf(reckoned.stop)).toBe("2027-05-27");
     expect(reckoned.stopped).toBe(false);
@@ -172,8 +182,18 @@ describe("6. the placed day anchors what comes after", () => {
     expect(spanOf(upMilestone(started))).toBe("2027-05-22 2027-05-26 2027-05-30");
   });
 
-  test("tubers are ready 100 to 120 days after planting", () => {
-    expect(spanOf(ripeMilestone(started))).toBe("2027-08-16 2027-08-26 2027-09-06");
+  test("tubers want 110 days at 60 °F: so much warmth above 40 °F as those would bring", () => {
+    if (!crop.warmth) throw new Error("potatoes go by warmth");
+    expect(packetWarmth(110, crop.warmth)).toBeCloseTo((110 * (60 - 40)) / 1.8, 9);
+    const daily = dailyWarmth(climate, boundsOf(crop.warmth), 0);
+    const [day, before] = ["2027-08-27", "2027-08-26"].map(isoDay);
+    if (day === undefined || before === undefined) throw new Error("no days");
+    expect(warmthBetween(daily, planted.day, before)).toBeLessThan(packetWarmth(110, crop.warmth));
+    expect(warmthBetween(daily, planted.day, day)).toBeGreaterThan(packetWarmth(110, crop.warmth));
+  });
+
+  test("100 of them in a warm season, 110 in the usual one, 120 in a cold one", () => {
+    expect(spanOf(ripeMilestone(started))).toBe("2027-08-12 2027-08-28 2027-09-23");
   });
 });
 
