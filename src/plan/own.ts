@@ -49,10 +49,10 @@ function ownDates(nights: Nights, asked: Asked): OwnDates {
 }
 
 function sayMoved(moved: boolean, colderF: number): string {
-  const how = `${Math.abs(Math.round(colderF * 10) / 10)} °F ${colderF > 0 ? "colder" : "warmer"}`;
+  const how = `a garden that much ${colderF > 0 ? "colder" : "warmer"} than the station`;
   return moved
-    ? `moved for a garden ${how} than the station`
-    : `not moved for a garden ${how}: the file has no nights of other degrees`;
+    ? `moved for ${how}`
+    : `not moved for ${how}: the file has no nights of other degrees`;
 }
 
 function sayWithout(without: number, side: Side): string {

@@ -61,11 +61,11 @@ describe("a garden's frost dates by its station", () => {
     });
   });
 
-  it("say that they were moved, and how much", () => {
+  it("say that they were moved, and which way", () => {
     expect(ownFrosts(NIGHTS, 3).last?.notes).toEqual([
-      "moved for a garden 3 °F colder than the station",
+      "moved for a garden that much colder than the station",
     ]);
-    expect(ownFrosts(NIGHTS, -1.8).first?.notes[0]).toContain("1.8 °F warmer");
+    expect(ownFrosts(NIGHTS, -1.8).first?.notes[0]).toContain("that much warmer");
   });
 
   it("are not moved, and say so, where the file has no nights of other degrees", () => {
