@@ -1,0 +1,43 @@
+import { climateOf } from "../../src/climate/climate.ts";
+import { cropOf } from "../../src/crops/crops.ts";
+import type { Told } from "../../src/feed.ts";
+import { type Anchor, anchorKey } from "../../src/growth/anchors.ts";
+import type { Growing } from "../../src/growth/growing.ts";
+import type { Reckoned } from "../../src/growth/reckoned.ts";
+import { autumnPlantingDay, plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
+import type { Plan } from "../../src/plan/plan.ts";
+
+/** Every sowing of every planting as it was told: with the days its tasks were placed on, no diary and nobody named. */
+export function grownIn(plan: Plan, told: Told): readonly Growing[] {
+  const climate = climateOf(plan, []);
+  const anchors = new Map<string, Anchor>();
+  const sowings = new Map<string, Set<number>>();
+  for (const { task, day } of told.placed) {
+    if (!task.sets) continue;
+    const { planting, sowing, act } = task.sets;
+    anchors.set(anchorKey(planting, sowing, act), {
+      ...{ day, from: "placed", grounds: task.grounds, task: task.id },
+    });
+    sowings.set(planting, (sowings.get(planting) ?? new Set()).add(sowing));
+  }
+  return plan.plantings.flatMap((planting) => {
+    const crop = cropOf(planting.crop);
+    const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
+    return [...(sowings.get(planting.key) ?? [])].flatMap((sowing) =>
+      crop
+        ? [{ plan, planting, crop, bed, sowing, climate, anchors, facts: [], around: () => true }]
+        : [],
+    );
+  });
+}
+
+/** The days a sowing's own facts give it to begin: sown, set out, planted for the winter. */
+export function reckonedFor(growing: Growing): readonly Reckoned[] {
+  const { crop } = growing;
+  const days = [
+    crop.outdoors ? plantingOutDay(growing, crop.outdoors) : null,
+    settingOutDay(growing),
+    autumnPlantingDay(growing),
+  ];
+  return days.flatMap((each) => each ?? []);
+}
