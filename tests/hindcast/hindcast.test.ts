@@ -34,7 +34,8 @@ describe("eight years that the plan knew nothing of", () => {
       }
   });
 
-  test("fall within a fortnight or so for going in and coming up, within three weeks or so for harvest", () => {
+  // Going in alone is wider, 23 days: in February soil warms by a tenth of a degree a day, and a mild year is weeks ahead.
+  test("are told to about a fortnight for going in and coming up taken together, to three weeks for harvest", () => {
     expect(of("going in", "up").width).toBeLessThanOrEqual(16);
     expect(of("up").widthUnsettled).toBeLessThanOrEqual(16);
     expect(of("first harvest").widthUnsettled).toBeLessThanOrEqual(24);
