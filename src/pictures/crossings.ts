@@ -1,5 +1,4 @@
 import { type Day, sayDay } from "../days/day.ts";
-import { seasonOf } from "../plan/season.ts";
 import { degreesC, type Measures } from "../quantities/quantity.ts";
 import { sayQuantity } from "../quantities/say.ts";
 import { type Around, beside, type Mark, type Side } from "./beside.ts";
@@ -51,7 +50,8 @@ function waits(
   const { field, sheet } = around;
   if (day === null || !shows(field.scale, day)) return [];
   const { at, roomPx } = underCurve(sketch, { soilC, day }, around);
-  const always = day === seasonOf(sketch.plan).from;
+  const usualC = (each: Day) => soilIn(sketch.plan, null)(each).usualC;
+  const always = daysOf(field.scale, 1).every((each) => usualC(each) >= soilC);
   const told = [
     `${said(soilC, sketch.plan.measures)}, ${always ? "all year" : `from ${sayDay(day)}`}`,
     ...(film ? ["under film"] : []),
@@ -62,7 +62,7 @@ function waits(
     ),
     ...told.map((text): readonly Run[] => [{ text, ink: "pencil", look: "plain" }]),
   ];
-  const [x, y] = [xOf(field.scale, day), yOf(field, soilC)];
+  const [x, y] = [xOf(field.scale, day), yOf(field, always ? usualC(day) : soilC)];
   return [
     {
       x,

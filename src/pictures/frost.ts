@@ -9,6 +9,7 @@ import { headOf, type Lines, marginsOf, paragraph, type Sheet, sheetOf } from ".
 import type { Sketch } from "./sketch.ts";
 import { todayNamed } from "./today.ts";
 import { autumnOdds, frostTold, raisedOn, springOdds } from "./told.ts";
+import { warmthShown, wash } from "./washes.ts";
 import { element, over, picture, plainLine, tenth } from "./write.ts";
 
 /** The chance of frost through the season, as snow that melts off the ground in spring and drifts back in autumn. */
@@ -43,13 +44,14 @@ function seenOf({ site }: Plan): string {
     : "No frost is expected here: there is no cold night to wait for.";
 }
 
-/** Height of the drifts on a phone [px]. */
-const PHONE_HIGH_PX = 330;
+/** Height of the drifts on a phone, and of the empty air where there are none [px]. */
+const [PHONE_HIGH_PX, BARE_HIGH_PX] = [330, 60];
 
 function fieldOf(plan: Plan, sheet: Sheet, months: number): Field {
   const topPx = months + 4.2 * sheet.smallPx;
   const roomPx = (sheet.heightPx ?? 0) - sheet.marginPx - topPx - 5 * sheet.smallPx;
-  const highPx = sheet.heightPx === null ? PHONE_HIGH_PX : roomPx;
+  const frostyPx = sheet.heightPx === null ? PHONE_HIGH_PX : roomPx;
+  const highPx = plan.site.lastFrost ? frostyPx : BARE_HIGH_PX;
   return { scale: { ...daysShown(plan), ...marginsOf(sheet) }, topPx, groundPx: topPx + highPx };
 }
 
@@ -66,15 +68,32 @@ function daysShown(plan: Plan): { readonly from: Day; readonly to: Day } {
   );
 }
 
-function drifts({ site }: Plan, field: Field): readonly string[] {
+function drifts(plan: Plan, field: Field): readonly string[] {
+  const { site } = plan;
   const { scale, groundPx } = field;
   return [
+    ...(site.lastFrost ? [] : warmGround(plan, field)),
     ...(site.lastFrost ? [drift(site.lastFrost, "spring", field)] : []),
     ...(site.firstFrost ? [drift(site.firstFrost, "autumn", field)] : []),
     element("path", {
       class: "soil-line",
       "stroke-width": 2,
       d: `M${tenth(scale.leftPx)} ${tenth(groundPx)}H${tenth(scale.rightPx)}`,
+    }),
+  ];
+}
+
+/** Where there is no frost to draw: how warm the ground is through the year. */
+function warmGround(plan: Plan, { scale, groundPx }: Field): readonly string[] {
+  const width = scale.rightPx - scale.leftPx;
+  return [
+    wash("frost-ground", "warm", { scale, share: warmthShown(plan, null) }),
+    element("rect", {
+      fill: "url(#frost-ground)",
+      x: scale.leftPx,
+      y: groundPx,
+      width,
+      height: 22,
     }),
   ];
 }
@@ -87,7 +106,11 @@ function raisedNamed(plan: Plan, field: Field, sheet: Sheet): Lines {
   const y = groundPx + 3.2 * sheet.smallPx;
   const size = { y, sizePx: sheet.namePx };
   if (!raised || !dates)
-    return paragraph("Plants go out when the soil is warm enough.", marginsOf(sheet), size);
+    return paragraph(
+      "Brown ground: the soil is warm. Plants go out when it is warm enough for them.",
+      marginsOf(sheet),
+      size,
+    );
   const text = `Tender plants we raised go out from ${sayDay(raised.day)}. Frost still comes after that in ${raised.odds}.`;
   const x = xInside(scale, raised.day);
   const leftPx = Math.max(scale.leftPx, Math.min(x - 6, scale.rightPx - WORDS_PX));

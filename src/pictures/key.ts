@@ -11,20 +11,35 @@ const EATEN: readonly (readonly [Eaten, string])[] = [
   ["fruit", "fruit"],
 ];
 
-const READING =
-  "Each leaf grows from the day it goes in to its first harvest, and fades where its end is not certain. Hanging from a thin line: indoors. Blue air: frost is likely. Brown ground: the soil is warm.";
+/** What the picture shows that wants explaining: its beds, and whether there is frost. */
+export type Shown = { readonly rows: readonly Row[]; readonly frost: boolean };
+
+/** How what is drawn is to be read, and nothing of what is not. */
+function readingOf({ rows, frost }: Shown): string {
+  const lives = rows.flatMap(({ plants }) => plants).flatMap((plant) => plant.lives);
+  return [
+    lives.length > 0
+      ? "Each leaf grows from the day it goes in to its first harvest, and fades where its end is not certain."
+      : "",
+    lives.some(({ out }) => out !== null) ? "Hanging from a thin line: indoors." : "",
+    frost ? "Blue air: frost is likely." : "",
+    "Brown ground: the soil is warm.",
+  ]
+    .filter(Boolean)
+    .join(" ");
+}
 
 /** How the season's picture is to be read, with the colours of the plants that are in it; `endsPx` is the y below. */
-export function footOf(sheet: Sheet, rows: readonly Row[], y: number): Lines {
+export function footOf(sheet: Sheet, shown: Shown, y: number): Lines {
   const { smallPx } = sheet;
   const margins = marginsOf(sheet);
-  const crops = rows
+  const crops = shown.rows
     .flatMap(({ plants }) => plants)
     .flatMap((plant) => (plant.crop && plant.lives.length > 0 ? [plant.crop] : []));
   const seen = new Set(crops.map(eatenOf));
-  const shown = EATEN.filter(([eaten]) => seen.has(eaten));
+  const eatens = EATEN.filter(([eaten]) => seen.has(eaten));
   let x = margins.leftPx;
-  const swatches = shown.map(([eaten, said]) => {
+  const swatches = eatens.map(([eaten, said]) => {
     const drawn = [
       leaf(eaten, x, y + 2 * smallPx),
       line(
@@ -35,8 +50,8 @@ export function footOf(sheet: Sheet, rows: readonly Row[], y: number): Lines {
     x += 34 + widthOf(said, smallPx) + 14;
     return drawn.join("");
   });
-  const below = paragraph(READING, margins, {
-    y: y + (shown.length > 0 ? 3.7 : 2) * smallPx,
+  const below = paragraph(readingOf(shown), margins, {
+    y: y + (eatens.length > 0 ? 3.7 : 2) * smallPx,
     sizePx: smallPx,
   });
   return { ...below, written: [...swatches, ...below.written] };

@@ -67,14 +67,19 @@ function shapeOf({ lives }: Plant, scale: Scale): Box {
   return { x, y: 0, widthPx, heightPx: 1 };
 }
 
-/** Its name, and its days where both fit the width; a name too long for the lane is cut. */
+/** Share of a lane that a name keeps at the least where its days want room too. */
+const NAME_KEEPS = 0.4;
+
+/** Its name and its days; a name too long for both is cut, and days that leave it no room are left to the description. */
 function runsOf(
   { name, days }: Plant,
   scale: Scale,
   { namePx }: { readonly namePx: number },
 ): readonly Run[] {
   const roomPx = scale.rightPx - scale.leftPx - GAP_PX;
-  const own: Run = { text: cutTo(name, roomPx, namePx), ink: "ink", look: "name" };
-  const told: Run = { text: days, ink: "pencil", look: "plain" };
-  return widthOf(`${own.text} ${days}`, namePx) <= roomPx ? [own, told] : [own];
+  const forName = roomPx - widthOf(` ${days}`, namePx);
+  const both = forName >= NAME_KEEPS * roomPx || widthOf(name, namePx) <= forName;
+  const text = cutTo(name, both ? forName : roomPx, namePx);
+  const own: Run = { text, ink: "ink", look: "name" };
+  return both ? [own, { text: days, ink: "pencil", look: "plain" }] : [own];
 }

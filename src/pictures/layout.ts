@@ -37,7 +37,7 @@ export type Wanted = {
 };
 
 /** Least and most height of the air in a lane [px]: small enough for a club's garden, never so high that it looks empty; `alone`: the least in a page's only column. */
-const AIR_PX = { phone: 56, page: { least: 14, most: 76 }, alone: 32 } as const;
+const AIR_PX = { phone: 56, page: { least: 14, most: 160 }, alone: 32 } as const;
 
 /** Room for a bed's name left of its lanes [px]. */
 const GUTTER_PX = 118;

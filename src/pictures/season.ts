@@ -13,10 +13,11 @@ import { picture, plainLine } from "./write.ts";
 /** What grows when in each bed, drawn as it grows: bed by bed in walking order, one line of soil for what stands in it in turn. */
 export function seasonPicture(sketch: Sketch): string {
   const rows = rowsOf(sketch);
+  const wanted = { rows, frost: sketch.plan.site.firstFrost !== null };
   const title = `${plainLine(sketch.plan.name)}, ${sketch.plan.year}`;
   const text = usualTold(sketch.plan);
   const head = (sheet: Sheet) => headOf(sheet, title, text);
-  const footPx = (sheet: Sheet) => footOf(sheet, rows, 0).endsPx;
+  const footPx = (sheet: Sheet) => footOf(sheet, wanted, 0).endsPx;
   const topPx = (sheet: Sheet) => head(sheet).endsPx + MONTHS_LINES * sheet.smallPx;
   const room = (sheet: Sheet) => ({ topPx: topPx(sheet), footPx: footPx(sheet) });
   const layout = layOut(sheetOf(sketch.form), { rows, days: daysShown(sketch, rows), room });
@@ -24,7 +25,7 @@ export function seasonPicture(sketch: Sketch): string {
   const lowest = Math.max(topPx(sheet), ...columns.map(({ endsPx }) => endsPx));
   const footY =
     sheet.heightPx === null ? lowest : sheet.heightPx - sheet.marginPx / 2 - footPx(sheet);
-  const foot = footOf(sheet, rows, footY);
+  const foot = footOf(sheet, wanted, footY);
   return picture({
     subject: "season",
     widthPx: sheet.widthPx,
@@ -56,7 +57,7 @@ function daysShown(
   const season = seasonOf(plan);
   const { lastFrost, firstFrost } = plan.site;
   const lives = rows.flatMap(({ plants }) => plants).flatMap((plant) => plant.lives);
-  const starts = lives.map((life) => life.starts).filter((day) => day > season.from);
+  const starts = lives.map((life) => life.starts).filter((day) => day >= season.from);
   const ends = lives.map((life) =>
     life.gone <= season.to ? life.gone : plus(latest(life.starts, season.from), 30),
   );

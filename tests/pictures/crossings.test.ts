@@ -5,6 +5,7 @@ import { yOf } from "../../src/pictures/degrees.ts";
 import { xOf } from "../../src/pictures/scale.ts";
 import { sheetOf } from "../../src/pictures/sheet.ts";
 import { waitingOf } from "../../src/pictures/waiting.ts";
+import { soilIn } from "../../src/pictures/warmth.ts";
 import { QUARRY } from "../gardens.ts";
 import { labelsOf, on, sketchOf } from "./drawn.ts";
 import { parse, under } from "./xml.ts";
@@ -45,4 +46,22 @@ test("what was measured stands at its own day with its bed, and only within the 
   expect(labelsOf(measured).map((label) => label.text)).toEqual(["58 °F", "25 May", "South bed"]);
   const [ring] = under(measured, "circle");
   expect(Number(ring?.attributes.cx)).toBeCloseTo(xOf(scale, on("2027-05-25")), 1);
+});
+
+test("what the soil is always warm enough for is said to be so, and stands on the line", () => {
+  const { plan } = sketchOf(QUARRY);
+  const [first] = waitingOf(plan);
+  if (!first) throw new RangeError("nothing waits");
+  const summer = {
+    ...around,
+    field: { ...around.field, scale: { ...scale, from: on("2027-06-01"), to: on("2027-08-31") } },
+  };
+  const day = on("2027-06-01");
+  const svg = parse(`<g>${crossings(sketchOf(QUARRY), [{ ...first, day }], summer).join("")}</g>`);
+  expect(labelsOf(svg).map((label) => label.text)).toContain("45 °F, all year");
+  const [dot] = under(svg, "circle");
+  expect(Number(dot?.attributes.cy)).toBeCloseTo(
+    yOf(summer.field, soilIn(plan, null)(day).usualC),
+    1,
+  );
 });

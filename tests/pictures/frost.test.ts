@@ -74,3 +74,9 @@ test("a place without frost says so and has no drift", () => {
     [],
   );
 });
+
+test("where there is no frost the ground is drawn as warm as it is", () => {
+  const shore = read(frostPicture(sketchOf(GARDENS["no frost"] ?? "")));
+  expect(under(byId(shore, "frost-ground"), "stop").length).toBeGreaterThan(2);
+  expect(() => byId(svg, "frost-ground")).toThrow();
+});

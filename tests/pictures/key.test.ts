@@ -6,7 +6,8 @@ import { QUARRY } from "../gardens.ts";
 import { GARDENS, labelsOf, sketchOf } from "./drawn.ts";
 import { parse } from "./xml.ts";
 
-const foot = (text: string) => footOf(sheetOf("phone"), rowsOf(sketchOf(text)), 500);
+const foot = (text: string, frost = true) =>
+  footOf(sheetOf("phone"), { rows: rowsOf(sketchOf(text)), frost }, 500);
 const said = (text: string) =>
   labelsOf(parse(`<g>${foot(text).written.join("")}</g>`)).map((label) => label.text);
 
@@ -18,5 +19,9 @@ test("the key names the colours that are in the picture and no others", () => {
 
 test("it says how the picture is read, and ends below that", () => {
   expect(said(QUARRY).join(" ")).toContain("fades where its end is not certain");
+  expect(said(GARDENS["nothing in it"] ?? "").join(" ")).toBe(
+    "Blue air: frost is likely. Brown ground: the soil is warm.",
+  );
+  expect(said(GARDENS["a single crop"] ?? "").join(" ")).not.toContain("indoors");
   expect(foot(QUARRY).endsPx).toBeGreaterThan(550);
 });

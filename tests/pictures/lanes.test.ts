@@ -53,3 +53,19 @@ test("words begin at the drawing, never leave the lane, and a name without end i
   expect(cut).toMatch(/^x+…$/);
   expect(widthOf(cut, 14)).toBeLessThanOrEqual(730);
 });
+
+test("a name makes room for its days, and days that would leave it none are left out", () => {
+  const plant = standing(
+    "The long one from last year's swap of seed ".repeat(3),
+    "2027-04-01",
+    "2027-05-01",
+  );
+  const runs = (days: string) =>
+    lanesOf({ bed: null, name: "", plants: [{ ...plant, days }] }, SCALE, SIZES)[0]?.[0]?.runs ??
+    [];
+  expect(runs("sown 2 May, ready 28 July").map(({ text }) => text)).toEqual([
+    expect.stringMatching(/^The long one.*…$/),
+    "sown 2 May, ready 28 July",
+  ]);
+  expect(runs("sown 2 May, ready 28 July ".repeat(4)).length).toBe(1);
+});
