@@ -38,6 +38,7 @@ describe("the rough wave of a site without normals", () => {
     expect([20, 40, 60].map((latitude) => roughWave(latitude, null, null).swingK)).toEqual([
       6, 12, 16,
     ]);
+    expect(roughWave(-40, null, null).swingK).toBe(12);
   });
 
   test("is warmest in January in the south, where there is no frost to go by", () => {

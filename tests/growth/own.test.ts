@@ -72,6 +72,9 @@ describe("what the garden itself took", () => {
   test("is nothing where the first ripe day was only placed", () => {
     const anchors = anchorsOf("2026/beet", { up: "2026-05-20", "first ripe": "2026-07-20" });
     expect(ownWarmth(growingOf(QUARRY, "beet", { anchors }), 54)).toBeNull();
+    const other = seenIn({ "2026/carrot": { up: "2026-05-20", "first ripe": "2026-07-20" } });
+    const both = new Map([...anchors, ...other]);
+    expect(ownWarmth(growingOf(QUARRY, "beet", { anchors: both }), 54)).toBeNull();
   });
 
   test("is not another planting's, nor this year's own", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plus } from "../../src/days/day.ts";
+import { type Day, plus } from "../../src/days/day.ts";
 import { decide, throughSeasons } from "../../src/growth/reckoned.ts";
 import { warmerK } from "../../src/growth/seasons.ts";
 import { isoDay, QUARRY } from "../gardens.ts";
@@ -48,6 +48,14 @@ describe("the day in a warm, the usual and a cold season", () => {
     expect(shift).toBeGreaterThan(0);
     expect([early, day, late]).toEqual([plus(DAY, -shift * 2), DAY, plus(DAY, shift * 2)]);
     expect(grounds).toEqual(["soil"]);
+  });
+
+  test("goes by the spread of the weeks before it, not of those after", () => {
+    const climate = { ...beet.climate, spreadK: (day: Day) => (day < DAY ? 3 : 1.5) };
+    const { early } = throughSeasons({ ...beet, climate }, soilIn);
+    const wide = { ...beet.climate, spreadK: () => 3 };
+    expect(early).toBe(throughSeasons({ ...beet, climate: wide }, soilIn).early);
+    expect(early).toBeLessThan(throughSeasons(beet, soilIn).early);
   });
 
   test("is never out of order, even where warmth holds it back", () => {

@@ -4,6 +4,7 @@ import { type Climate, climateOf } from "../../src/climate/climate.ts";
 import { type Day, isoOf, plus } from "../../src/days/day.ts";
 import type { Growing } from "../../src/growth/growing.ts";
 import { reached } from "../../src/growth/milestones.ts";
+import { paceOf } from "../../src/growth/pace.ts";
 import { ripeIfSown, ripeMilestone } from "../../src/growth/ripe.ts";
 import { celsius } from "../../src/quantities/quantity.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
@@ -125,6 +126,32 @@ describe("when it is first ready at the lane", () => {
       usual(growingOf(QUARRY, "beet", { acts: { start: "2027-05-03", up } }));
     expect(isoOf(seen("2027-05-30"))).toBe("2027-07-23");
     expect(seen("2027-06-03")).toBeGreaterThan(seen("2027-05-30"));
+  });
+
+  test("comes the later still where it was long in coming up, for the bed is colder", () => {
+    const seen = { "2027/beet": { start: "2027-05-03", up: "2027-05-30" } };
+    const slow = growingOf(QUARRY, "beet", { anchors: seenIn(seen) });
+    const acts = { start: "2027-05-03", up: "2027-05-30" };
+    const pace = paceOf(slow);
+    expect(pace).toBeGreaterThan(1);
+    const days = Math.round(60 * pace - 6 * (pace - 1));
+    const longer = growingOf(QUARRY, "beet", { acts, planting: { days } });
+    expect(Math.abs(usual(slow) - usual(longer))).toBeLessThanOrEqual(1);
+    expect(usual(slow)).toBeGreaterThan(usual(growingOf(QUARRY, "beet", { acts })));
+  });
+
+  test("is none on the day after the killing frost, though on its day there still is", () => {
+    const frost = isoDay("2027-10-16");
+    const tomato = (days: number) =>
+      ripe("tomato", {
+        acts: { "set out": "2027-05-21" },
+        plan: { site: always(celsius(70)) },
+        planting: { days },
+      });
+    const left = frost - isoDay("2027-05-21");
+    const last = tomato(left);
+    expect(reached(last) && last.usual).toBe(frost);
+    expect(reached(tomato(left + 1))).toBe(false);
   });
 
   test("of bought lettuce counts from setting out, less the weeks it was raised", () => {

@@ -176,6 +176,33 @@ describe("the piece of the row for each sowing", () => {
     expect(pieceCm(far, apart)).toBeCloseTo(2 * bedCm, 6);
   });
 
+  /** Two sowings, the second so many days after the first one is ready. */
+  const two = (name: string, gap: number) => {
+    const sowings = [0, 60 + gap].map((on, i) => ({
+      number: i + 1,
+      day: plus(FIRST, on),
+      ripe: plus(FIRST, on + 60),
+    }));
+    const amount = { kind: "length", length: cm(1000) } as const;
+    return pieceCm(again(name, every(14), { planting: { amount } }), sowings);
+  };
+
+  test("is free again on the day that half of what it holds is over", () => {
+    const holds = again("beet", null).crop.harvest.holdsDays.value;
+    expect(two("beet", holds / 2)).toBe(1000);
+    expect(two("beet", holds / 2 - 1)).toBe(500);
+  });
+
+  test("is free again after the last sure cut of what is cut and comes again", () => {
+    const { cuts } = again("lettuce", null).crop.harvest;
+    if (!cuts) throw new Error("lettuce is cut again");
+    const [least, most] = cuts.everyDays.value;
+    const gap = Math.round((least + most) / 2) * (cuts.times.value[0] - 1);
+    expect(gap).toBeGreaterThan(0);
+    expect(two("lettuce", gap)).toBe(1000);
+    expect(two("lettuce", gap - 1)).toBe(500);
+  });
+
   test("is of the length that the plan gives", () => {
     const amount = { kind: "length", length: cm(900) } as const;
     const lettuce = again("lettuce", every(14, 3), { planting: { amount } });

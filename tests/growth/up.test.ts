@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { common } from "../../src/crops/figures.ts";
 import { isoOf, plus } from "../../src/days/day.ts";
 import { GIVE_UP_DAYS } from "../../src/growth/emergence.ts";
 import { reached } from "../../src/growth/milestones.ts";
@@ -70,6 +71,12 @@ describe("when it shows above the soil", () => {
     expect(daysOf(milestone)).toBe("the soil is too cold for it to come up");
   });
 
+  test("is late at the ninetieth day where a cold season never brings it", () => {
+    const plan = { site: always(celsius(39)) };
+    const beet = up("beet", { acts: { start: "2027-05-03" }, plan });
+    expect(reached(beet) && beet.late).toBe(plus(SOWN, GIVE_UP_DAYS));
+  });
+
   test("is never told for the day of sowing or before", () => {
     const fast = up("tomato", {
       acts: { start: "2027-06-01" },
@@ -133,6 +140,13 @@ describe("a seed of a planting", () => {
     const { bed, depthCm, warmerK, row } = seedOf(growingOf(QUARRY, "beet"), "beet", 1.5);
     expect([bed?.key, row, warmerK]).toEqual(["root-bed", "beet", 1.5]);
     expect(depthCm).toBeCloseTo(1.27, 9);
+  });
+
+  test("lies halfway between the least and the most depth", () => {
+    const beet = growingOf(QUARRY, "beet");
+    const { outdoors } = beet.crop;
+    const crop = { outdoors: outdoors && { ...outdoors, depthCm: common([2, 5] as const) } };
+    expect(seedOf(growingOf(QUARRY, "beet", { crop }), "beet", 0).depthCm).toBe(3.5);
   });
 
   test("lies half an inch deep where the facts give no depth, as in the table", () => {
