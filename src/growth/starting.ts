@@ -131,18 +131,22 @@ function decideOutdoors(growing: Growing, facts: Outdoors, { own, warmerK }: Out
   const safe = lastFrostAt(dates, plan.risk.seed);
   const weeks = facts.weeksFromLastFrost.value;
   const frost = isTender(crop)
-    ? firstUpAfter(growing, warm, plus(safe, 7 * Math.max(0, weeks)))
+    ? firstUpAfter(growing, { from: warm, warmerK }, plus(safe, 7 * Math.max(0, weeks)))
     : plus(safe, 7 * weeks);
   const stop = stopAfter(growing, latest(frost, safe), own);
   return decide([...own, soil, { ground: "last frost", day: frost }], stop);
 }
 
 /** The first day on or after `from` that tender seed may be sown so as to be up no sooner than the safe day: the frost day, or for what wants no cold at all its weeks after that. */
-function firstUpAfter(growing: Growing, from: Day, safe: Day): Day {
+function firstUpAfter(
+  growing: Growing,
+  { from, warmerK }: { readonly from: Day; readonly warmerK: number },
+  safe: Day,
+): Day {
   const { comesUp } = growing.crop;
   if (comesUp.kind === "days") return latest(from, plus(safe, -comesUp.days.value[0]));
   for (let day = from; day < safe; day = plus(day, 1)) {
-    const up = upFrom(growing, day);
+    const up = upFrom(growing, day, warmerK);
     if (up !== null && up >= safe) return day;
   }
   return latest(from, safe);

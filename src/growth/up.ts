@@ -45,11 +45,11 @@ function upIndoors({ crop }: Growing, sown: Day): Days | null {
   return usual === null ? null : apart(sown, { early: usual, usual, late: usual });
 }
 
-/** The day a seed sown outdoors on a day is up in the usual season, or null; what else is known of the planting does not count. */
-export function upFrom(growing: Growing, sown: Day): Day | null {
+/** The day a seed sown outdoors on a day is up in a season so much warmer than usual [K], or null; what else is known of the planting does not count. */
+export function upFrom(growing: Growing, sown: Day, warmerK = 0): Day | null {
   const { comesUp } = growing.crop;
   if (comesUp.kind === "days") return plus(sown, middle(comesUp.days.value));
-  return upOn(sown, shareIn(growing.climate, seedOf(growing, comesUp.row, 0)));
+  return upOn(sown, shareIn(growing.climate, seedOf(growing, comesUp.row, warmerK)));
 }
 
 /** The same in a warm, the usual and a cold season, never told narrower than LEAST_SPREAD_DAYS; null where the usual one brings it up never. */

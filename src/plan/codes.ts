@@ -63,6 +63,7 @@ export const CODES = {
   ],
   "will-not-ripen": ["doubt", "a usual season does not bring it to harvest in time"],
   "bad-season": ["doubt", "heat, long days or cold will spoil a crop sown then"],
+  "not-sown-again": ["doubt", "sowing again asked for of what is not sown where it grows"],
   "outside-season": ["doubt", "a day that lies outside the plan's season"],
   "left-out-unknown": ["doubt", "work to leave out for a person that is no known kind"],
   "in-twice": ["doubt", "a crop that stands in since last year stands in last year's plan too"],

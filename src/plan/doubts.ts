@@ -1,16 +1,24 @@
 import { type Day, partsOf, sayDay } from "../days/day.ts";
 import type { Problem } from "../problems/problem.ts";
 import { tell } from "./codes.ts";
-import type { FrostDates, Plan } from "./plan.ts";
+import type { FrostDates, Plan, Planting } from "./plan.ts";
 import { roomDoubts } from "./room.ts";
 import { type Tree, under } from "./tree.ts";
 
 /**
- * What is doubtful in a plan without problems: `bed-too-full`, `greenhouse-too-full`, `frost-unlike-weather`. Two
- * crops sharing a bed are good practice and no doubt.
+ * What is doubtful in a plan without problems: `bed-too-full`, `greenhouse-too-full`, `frost-unlike-weather`,
+ * `not-sown-again`. Two crops sharing a bed are good practice and no doubt.
  */
 export function doubtsOf(plan: Plan, tree: Tree): readonly Problem[] {
-  return [...frostDoubts(plan, tree), ...roomDoubts(plan, tree)];
+  const again = plan.plantings.flatMap(againDoubt);
+  return [...frostDoubts(plan, tree), ...roomDoubts(plan, tree), ...again];
+}
+
+/** Sowing again counts harvests from seed in its place; plants and tubers begin but once. */
+function againDoubt({ repeat, start, written, at }: Planting): readonly Problem[] {
+  if (repeat === null || start === "seed outdoors") return [];
+  const is = `${written} begins from ${start} here, which is not done again and again`;
+  return [tell("not-sown-again", at, is, "Write from seed outdoors, or give each its own line")];
 }
 
 /**

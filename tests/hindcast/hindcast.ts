@@ -15,7 +15,7 @@ import { CROPS, lineOf, packetOf } from "./crops.ts";
 import { type Known, knownBefore, observedIn, STATIONS, type Station, YEARS } from "./station.ts";
 
 /** The stages that are held against weather, in the order they are reached. */
-export const STAGES = ["going in", "up", "first harvest"] as const;
+export const STAGES = ["sowing", "setting out", "up", "first harvest"] as const;
 
 /** One of them. */
 export type Stage = (typeof STAGES)[number];
@@ -69,20 +69,33 @@ export function casesOf(
 
 type Link = Omit<Case, "station" | "year" | "crop">;
 
-/** A crop's stages, each counted from the day that was foreseen for going in. */
+/** A crop's stages, each counted from the day that was foreseen for it to go in. */
 function chainOf(plan: Plan, crop: string, observed: Observed): readonly Link[] {
   const [before, after] = [growingIn(plan, crop, new Map()), growingIn(plan, crop, observed)];
   const start = goingIn(before);
   const [foreseen, own] = [startedOn(before, start), startedOn(after, start)];
   const comesUp = isSown(before) && before.crop.comesUp.kind === "table";
-  const into = { ...start, usual: start.day, came: goingIn(after).day, charted: inByChart(before) };
   const upByChart = plus(start.day, packetDaysToUp(before));
   const ripeByChart = plus(start.day, packetOf(before.crop));
   return [
-    linkOf("going in", into),
+    ...(isSown(before) ? [started("sowing", before, after)] : []),
+    ...(before.crop.settingOut ? [started("setting out", raised(before), raised(after))] : []),
     ...(comesUp ? [compared("up", [upMilestone(foreseen), upMilestone(own)], upByChart)] : []),
     compared("first harvest", [ripeMilestone(foreseen), ripeMilestone(own)], ripeByChart),
   ];
+}
+
+/** The same planting raised indoors, where its kind can be. */
+const raised = (growing: Growing): Growing => ({
+  ...growing,
+  planting: { ...growing.planting, start: "seed indoors" },
+});
+
+/** The day it goes in, foreseen and as it came: each by the same tests. */
+function started(stage: "sowing" | "setting out", before: Growing, after: Growing): Link {
+  const foreseen = goingIn(before);
+  const came = goingIn(after).day;
+  return linkOf(stage, { ...foreseen, usual: foreseen.day, came, charted: inByChart(before) });
 }
 
 function growingIn(plan: Plan, key: string, observed: Observed): Growing {

@@ -54,6 +54,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "bed-too-full": TEXT.replace("18 plants", "90 plants"),
   "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
   "frost-unlike-weather": weather(twelve(60), twelve(80)),
+  "not-sown-again": least("crops:\n  - tomato: bought, every 14 days"),
   "outside-season": least("crops:\n  - carrot: sow 3 May 2031"),
   "left-out-unknown": least("people:\n  Oda: {leave out: singing}"),
 };

@@ -50,13 +50,9 @@ const GARDENS = { ALONE, NEW_CROPS, LONG, ROUGH, FROSTLESS } as const;
 /** Crops that the length of the day bears on. */
 const BY_DAY_LENGTH = ["spinach"];
 
-/**
- * Days that a task may lie from its mirrored day. Dates move by 182 days, but months by six lie 181 to 184 days apart,
- * and with them all warmth: a day more for what goes by it.
- */
-function allowedFor({ crop, grounds }: Task): number {
-  if (crop !== null && BY_DAY_LENGTH.includes(crop)) return 5;
-  return grounds.includes("warmth") ? 3 : 2;
+/** Days that a task may lie from its mirrored day. */
+function allowedFor({ crop }: Task): number {
+  return crop !== null && BY_DAY_LENGTH.includes(crop) ? 5 : 2;
 }
 
 /** Each task on its day by its id, weeks of the year and days moved by so many weeks. */
@@ -83,7 +79,7 @@ describe.each(Object.entries(GARDENS))("the garden %s as far south", (_, text) =
     expect(idsOf(south, false)).toEqual(idsOf(north, false));
   });
 
-  test("has them half a year later, within two days, three by warmth, five where day length decides", () => {
+  test("has them half a year later, within two days, five where day length decides", () => {
     const off = idsOf(north, false).flatMap((id) => {
       const [here, there] = [north.get(id), south.get(id)];
       if (!here || !there) return [id];

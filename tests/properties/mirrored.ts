@@ -1,4 +1,5 @@
-import { type Day, plus } from "../../src/days/day.ts";
+import { curveThrough, monthlyMeans } from "../../src/climate/air.ts";
+import { type Day, plus, YEAR } from "../../src/days/day.ts";
 import type { FrostDates, Normals, Plan, Planting, Site } from "../../src/plan/plan.ts";
 
 /** Days from a day of one half of the world to the same time of the other half's year. */
@@ -8,7 +9,7 @@ const moved = (day: Day) => plus(day, HALF_A_YEAR);
 
 const movedIf = (day: Day | null) => (day === null ? null : moved(day));
 
-/** The same garden as far south as it lies north: every date half a year later, every month's normals six months. */
+/** The same garden as far south as it lies north: every date and every normal 182 days later. */
 export function mirrored(plan: Plan): Plan {
   return { ...plan, site: southern(plan.site), plantings: plan.plantings.map(later) };
 }
@@ -30,14 +31,19 @@ function frosts(dates: FrostDates | null): FrostDates | null {
   return { ...dates, early: moved(early), usual: moved(usual), late: moved(late) };
 }
 
-const sixMonths = (values: readonly number[]) => [...values.slice(6), ...values.slice(0, 6)];
+/** The curve through twelve monthly values, moved by half a year, as twelve monthly values again. */
+function movedMeans(values: readonly number[]): readonly number[] {
+  const curve = curveThrough(values);
+  const later = curve.map((_, i) => curve[(i - HALF_A_YEAR + YEAR) % YEAR] ?? 0);
+  return monthlyMeans(later);
+}
 
 function normals(given: Normals | null): Normals | null {
   if (!given) return null;
   const { lowC, highC, spreadK, rainMm } = given;
   return {
-    ...{ lowC: sixMonths(lowC), highC: sixMonths(highC) },
-    ...{ spreadK: spreadK && sixMonths(spreadK), rainMm: rainMm && sixMonths(rainMm) },
+    ...{ lowC: movedMeans(lowC), highC: movedMeans(highC) },
+    ...{ spreadK: spreadK && movedMeans(spreadK), rainMm: rainMm && movedMeans(rainMm) },
   };
 }
 
