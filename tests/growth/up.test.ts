@@ -72,7 +72,7 @@ describe("when it shows above the soil", () => {
   });
 
   test("is late at the ninetieth day where a cold season never brings it", () => {
-    const plan = { site: always(celsius(39)) };
+    const plan = { site: always(celsius(38)) };
     const beet = up("beet", { acts: { start: "2027-05-03" }, plan });
     expect(reached(beet) && beet.late).toBe(plus(SOWN, GIVE_UP_DAYS));
   });
