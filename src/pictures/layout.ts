@@ -103,43 +103,71 @@ function heightsOf(sheet: Sheet, { columns, airPx }: Tried): Heights {
 function setOut(sheet: Sheet, wanted: Wanted, tried: Tried): Layout {
   const heights = heightsOf(sheet, tried);
   const scales = scalesOf(sheet, wanted.days, { ...tried, ...heights });
-  const { topPx } = wanted.room(sheet);
-  const lowest = lowestOf(sheet, wanted);
-  const filled: Filling[] = [];
-  for (const row of wanted.rows) {
-    const at = Math.max(0, filled.length - 1);
-    const scale = scales[at] ?? scales[0];
-    if (!scale) break;
-    const highPx = highOf(row, lanesOf(row, scale, sheet), heights);
-    const last = filled[at];
-    if (last && last.endsPx + highPx <= lowest) add(last, row, { highPx, sheet });
-    else
-      filled.push(
-        add({ scale: scales[filled.length] ?? scale, blocks: [], endsPx: topPx }, row, {
-          highPx,
-          sheet,
-        }),
-      );
-  }
-  return { sheet, columns: filled, heights };
+  const filling: Filling = {
+    ...wanted.room(sheet),
+    lowest: lowestOf(sheet, wanted),
+    heights,
+    scales,
+  };
+  const columns: Open[] = [];
+  const [model] = scales;
+  for (const row of model ? wanted.rows : [])
+    if (model) fill(columns, { row, lanes: lanesOf(row, model, sheet) }, filling);
+  return { sheet, columns, heights };
 }
 
-type Room = { readonly highPx: number; readonly sheet: Sheet };
+type Filling = {
+  readonly topPx: number;
+  readonly lowest: number;
+  readonly heights: Heights;
+  readonly scales: readonly Scale[];
+};
 
-type Filling = { readonly scale: Scale; readonly blocks: Block[]; endsPx: number };
+type Open = { readonly scale: Scale; readonly blocks: Block[]; endsPx: number };
 
-function add(column: Filling, row: Row, { highPx, sheet }: Room): Filling {
-  column.blocks.push({ row, lanes: lanesOf(row, column.scale, sheet), y: column.endsPx });
-  column.endsPx += highPx;
-  return column;
+/** Puts a bed into the last column, or whole into the next; one too long for any column goes on from one to the next. */
+function fill(columns: Open[], { row, lanes }: Omit<Block, "y">, filling: Filling): void {
+  const room = (from: number) => lanesIn(filling.lowest - from, row, filling.heights);
+  const last = columns[columns.length - 1];
+  const free = last ? room(last.endsPx) : 0;
+  const whole = Math.max(1, room(filling.topPx));
+  const stays = last && (lanes.length <= free || (lanes.length > whole && free > 0));
+  const column = stays ? last : nextColumn(columns, filling);
+  const here = lanes.slice(0, stays ? free : whole);
+  const y = column.endsPx;
+  column.blocks.push({ row, lanes: here.map((lane) => moved(lane, column, filling)), y });
+  column.endsPx += highOf(row, here.length, filling.heights);
+  if (here.length < lanes.length) fill(columns, { row, lanes: lanes.slice(here.length) }, filling);
+}
+
+/** A fresh column; those beyond the sheet stand where the last one does, since the sheet is then too small anyway. */
+function nextColumn(columns: Open[], { topPx, scales }: Filling): Open {
+  const scale = scales[columns.length] ?? scales[scales.length - 1];
+  if (!scale) throw new RangeError("a sheet has a column");
+  const fresh: Open = { scale, blocks: [], endsPx: topPx };
+  columns.push(fresh);
+  return fresh;
+}
+
+/** A lane laid out for the first column, moved to its own: all are equally wide. */
+function moved(lane: Lane, { scale }: Open, { scales }: Filling): Lane {
+  const alongPx = scale.leftPx - (scales[0]?.leftPx ?? 0);
+  return lane.map((each) => ({ ...each, x: each.x + alongPx }));
 }
 
 /** Space below each bed [px]. */
 const BELOW_PX = 8;
 
-function highOf({ name }: Row, lanes: readonly Lane[], heights: Heights): number {
+function highOf({ name }: Row, lanes: number, heights: Heights): number {
   const heading = name === "" ? 0 : heights.headingPx;
-  return heading + lanes.length * (heights.airPx + heights.groundPx) + BELOW_PX;
+  return heading + lanes * (heights.airPx + heights.groundPx) + BELOW_PX;
+}
+
+/** How many lanes of a bed a height has room for. */
+function lanesIn(highPx: number, row: Row, heights: Heights): number {
+  if (highPx === Number.POSITIVE_INFINITY) return highPx;
+  const roomPx = highPx - highOf(row, 0, heights);
+  return Math.max(0, Math.floor(roomPx / (heights.airPx + heights.groundPx) + 1e-9));
 }
 
 function scalesOf(

@@ -43,4 +43,23 @@ describe("on a page", () => {
       expect(endsPx).toBeLessThanOrEqual((sheet.heightPx ?? 0) - 60 - sheet.marginPx / 2);
     expect(sheet.widthPx / (sheet.heightPx ?? 1)).toBeCloseTo(Math.SQRT2, 2);
   });
+
+  test("a bed too long for a column goes on in the next, each of its plantings once", () => {
+    const crops = Array.from({ length: 60 }, (_, i) => `  - carrot: kind ${i + 1}\n`).join("");
+    const { columns, sheet } = set(
+      `garden: Long\nyear: 2027\nplace:\n  clock: Europe/Berlin\n  last frost: about 6 May\n  first frost: about 2 Oct\ncrops:\n${crops}`,
+      "page",
+    );
+    expect(columns.length).toBe(3);
+    const plants = columns.flatMap(({ blocks, scale }) =>
+      blocks.flatMap(({ lanes }) =>
+        lanes.flat().map(({ plant, x }) => {
+          expect(x).toBeGreaterThanOrEqual(scale.leftPx);
+          return plant.planting.key;
+        }),
+      ),
+    );
+    expect([plants.length, new Set(plants).size]).toEqual([60, 60]);
+    expect(sheet.widthPx).toBeLessThan(2000);
+  });
 });
