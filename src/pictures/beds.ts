@@ -9,6 +9,8 @@ import { plainLine } from "./write.ts";
 export type Plant = Pick<Grown, "planting" | "crop" | "lives"> & {
   readonly name: string;
   readonly days: string;
+  /** The same with only the first day and the last, for where there is little room. */
+  readonly brief: string;
 };
 
 /** A bed with what grows in it this season, in the plan's order; `bed` null: what stands in no bed. */
@@ -56,6 +58,7 @@ function thisSeason(
       lives: now,
       name: said.filter(Boolean).join(" "),
       days: daysSaid(grown, now, to),
+      brief: briefSaid(now, to),
     },
   ];
 }
@@ -71,4 +74,11 @@ function daysSaid({ planting, crop }: Grown, lives: readonly Life[], to: Day): s
   const out = first.out === null ? "" : `, out ${sayDay(first.out)}`;
   const ready = first.full > to ? "" : `, ready ${sayDay(first.full)}`;
   return `${wentIn} ${sayDay(first.starts)}${many}${out}${ready}`;
+}
+
+/** `2 May, ready 28 July`; empty where it has no days. */
+function briefSaid([first]: readonly Life[], to: Day): string {
+  if (!first) return "";
+  const ready = first.full > to ? "" : `, ready ${sayDay(first.full)}`;
+  return `${sayDay(first.starts)}${ready}`;
 }

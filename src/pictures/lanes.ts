@@ -70,16 +70,22 @@ function shapeOf({ lives }: Plant, scale: Scale): Box {
 /** Share of a lane that a name keeps at the least where its days want room too. */
 const NAME_KEEPS = 0.4;
 
-/** Its name and its days; a name too long for both is cut, and days that leave it no room are left to the description. */
+/**
+ * Its name and its days: both whole, or its days in brief, or the name cut to make room for them; where that would leave
+ * no name, the name alone.
+ */
 function runsOf(
-  { name, days }: Plant,
+  { name, days, brief }: Plant,
   scale: Scale,
   { namePx }: { readonly namePx: number },
 ): readonly Run[] {
   const roomPx = scale.rightPx - scale.leftPx - GAP_PX;
-  const forName = roomPx - widthOf(` ${days}`, namePx);
-  const both = forName >= NAME_KEEPS * roomPx || widthOf(name, namePx) <= forName;
-  const text = cutTo(name, both ? forName : roomPx, namePx);
+  const left = (said: string) => roomPx - widthOf(` ${said}`, namePx);
+  const said = [days, brief].filter(Boolean);
+  const told =
+    said.find((each) => widthOf(name, namePx) <= left(each)) ??
+    said.find((each) => left(each) >= NAME_KEEPS * roomPx);
+  const text = cutTo(name, told === undefined ? roomPx : left(told), namePx);
   const own: Run = { text, ink: "ink", look: "name" };
-  return both ? [own, { text: days, ink: "pencil", look: "plain" }] : [own];
+  return told === undefined ? [own] : [own, { text: told, ink: "pencil", look: "plain" }];
 }

@@ -14,7 +14,13 @@ const [model] = row?.plants ?? [];
 function standing(name: string, from: string, to: string): Plant {
   const life = model?.lives[0];
   if (!model || !life) throw new RangeError("the garden has no carrots");
-  return { ...model, name, days: "", lives: [{ ...life, starts: on(from), gone: on(to) }] };
+  return {
+    ...model,
+    name,
+    days: "",
+    brief: "",
+    lives: [{ ...life, starts: on(from), gone: on(to) }],
+  };
 }
 
 const lanes = (...plants: readonly Plant[]) =>
@@ -54,18 +60,19 @@ test("words begin at the drawing, never leave the lane, and a name without end i
   expect(widthOf(cut, 14)).toBeLessThanOrEqual(730);
 });
 
-test("a name makes room for its days, and days that would leave it none are left out", () => {
-  const plant = standing(
-    "The long one from last year's swap of seed ".repeat(3),
-    "2027-04-01",
-    "2027-05-01",
-  );
-  const runs = (days: string) =>
-    lanesOf({ bed: null, name: "", plants: [{ ...plant, days }] }, SCALE, SIZES)[0]?.[0]?.runs ??
-    [];
-  expect(runs("sown 2 May, ready 28 July").map(({ text }) => text)).toEqual([
+test("where both do not fit, days become brief, then the name is cut, then it stands alone", () => {
+  const said = (name: string, days: string, brief: string) => {
+    const plant = { ...standing(name, "2027-04-01", "2027-05-01"), days, brief };
+    const [lane] = lanesOf({ bed: null, name: "", plants: [plant] }, SCALE, SIZES);
+    return lane?.[0]?.runs.map(({ text }) => text);
+  };
+  const days = "sown 2 May, out 3 June, ready 28 July";
+  const long = "The long one from last year's swap of seed ";
+  expect(said("Beets", days, "2 May")).toEqual(["Beets", days]);
+  expect(said(long.repeat(2), days, "2 May")?.[1]).toBe("2 May");
+  expect(said(long.repeat(9), days, "2 May")).toEqual([
     expect.stringMatching(/^The long one.*…$/),
-    "sown 2 May, ready 28 July",
+    days,
   ]);
-  expect(runs("sown 2 May, ready 28 July ".repeat(4)).length).toBe(1);
+  expect(said("Beets", days.repeat(4), "")).toEqual(["Beets"]);
 });
