@@ -1,8 +1,9 @@
 import { type Day, sayDay } from "../days/day.ts";
 import type { Row } from "./beds.ts";
+import type { Column } from "./filling.ts";
 import { type Box, setLabels, type Wish, wishAt } from "./labels.ts";
 import type { Lane } from "./lanes.ts";
-import type { Column, Layout } from "./layout.ts";
+import type { Layout } from "./layout.ts";
 import { cutTo } from "./measure.ts";
 import { monthNames, type Scale, shows, xOf } from "./scale.ts";
 import type { Sheet } from "./sheet.ts";
