@@ -10,6 +10,11 @@ import { type DryWeek, dryWeeksOf, type Need } from "./weekly-need.ts";
 /** An inch, as both kinds of household say it. */
 const INCH: Piece = { quantity: quantity(25, "mm") };
 
+/** A depth of water as one says it, to the nearest 5 mm and no less than that. */
+const depth = (mm: number): Piece => ({
+  quantity: quantity(Math.max(5, Math.round(mm / 5) * 5), "mm"),
+});
+
 /** Letters that the beds' minutes may take in a text. Source: house rule, so that the sign and the caution stay. */
 const LONGEST_LIST = 200;
 
@@ -40,14 +45,22 @@ function listed(beds: readonly Dripped[]): string {
 
 function ways(needs: readonly Need[]): readonly Sentence[] {
   const dripped = drippedOf(needs);
+  const names = new Set(dripped.map(({ name }) => name));
+  const byHand = needs.filter(({ bed }) => bed === null || !names.has(bed.name));
   const who = dripped.length > 0 ? "The other beds: " : "Give the beds ";
   return [
     ...(dripped.length > 0 ? [how(`Drip: ${listed(dripped)}.`)] : []),
-    ...(dripped.length < needs.length
-      ? [how(who, INCH, " of water over the week, rain counted.")]
+    ...(byHand.length > 0
+      ? [how(who, mostOf(byHand), " of water over the week, rain counted.")]
       : []),
     how("After ", INCH, " of rain, none."),
   ];
+}
+
+/** What the thirstiest of some beds wants in the week, or an inch where that is not known. */
+function mostOf(needs: readonly Need[]): Piece {
+  const known = needs.flatMap(({ mm }) => mm ?? []);
+  return known.length > 0 ? depth(Math.max(...known)) : INCH;
 }
 
 function reason({ latitude, normals }: Site, needs: readonly Need[]): Sentence {
@@ -55,10 +68,12 @@ function reason({ latitude, normals }: Site, needs: readonly Need[]): Sentence {
     const missing = latitude === null ? "latitude" : "monthly lows and highs";
     return why(`The plan gives no ${missing}, so this is the usual rule and no minutes.`);
   }
-  const most = Math.max(...needs.map(({ mm }) => mm ?? 0));
-  const rounded: Piece = { quantity: quantity(Math.max(5, Math.round(most / 5) * 5), "mm") };
-  const rain = normals.rainMm ? "the usual rain is taken off" : "no rain is taken off";
-  return why("In a usual year the thirstiest bed wants about ", rounded, ` now; ${rain}.`);
+  const rain = normals.rainMm ? ", beyond the usual rain" : ", no rain taken off";
+  return why(
+    "In a usual year the thirstiest bed loses about ",
+    mostOf(needs),
+    ` this week${rain}.`,
+  );
 }
 
 const BACKFLOW = caution(

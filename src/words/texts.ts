@@ -95,12 +95,26 @@ function placeOf(placed: Placed, plan: Plan): string {
   return capital(name);
 }
 
-/** What a line of like tasks is told with: whether it says its last good day itself. */
-type Lines = { readonly plan: Plan; readonly voice: Voice; readonly lastDay: boolean };
+/** What lines of like tasks are told with: what is said once for all of them, and whether each says its last good day itself. */
+type Lines = {
+  readonly plan: Plan;
+  readonly voice: Voice;
+  readonly shared: ReadonlySet<string>;
+  readonly lastDay: boolean;
+};
+
+const hows = ({ task }: Placed) => task.say.filter(({ part }) => part === "how");
+
+/** Sentences on how that all of several tasks have alike, in the order of the first one's. */
+function sharedHows(all: readonly Placed[], voice: Voice): ReadonlySet<string> {
+  const said = all.map((each) => new Set(hows(each).map((way) => sayPart([way], "how", voice))));
+  const [first = new Set<string>(), ...rest] = said;
+  return new Set([...first].filter((sentence) => rest.every((other) => other.has(sentence))));
+}
 
 /** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
-function lineOf(placed: Placed, { plan, voice, lastDay }: Lines, longest: number): string {
-  const ways = placed.task.say.filter(({ part }) => part === "how");
+function lineOf(placed: Placed, { plan, voice, shared, lastDay }: Lines, longest: number): string {
+  const ways = hows(placed).filter((way) => !shared.has(sayPart([way], "how", voice)));
   const line = (count: number) =>
     `${placeOf(placed, plan)}: ${spaced(
       doneTold(placed, voice),
@@ -140,22 +154,27 @@ function inTurn(all: readonly Placed[], how: Lines, longest: number): readonly s
   return lines;
 }
 
-/** Lines for several that have no room for all: the last good day once at the end, where all have the same. */
-function withOneLastDay(all: readonly Placed[], how: Lines): readonly string[] {
-  const days = new Set(all.map(lastDayTold));
-  const [day = ""] = days;
-  const lines = inTurn(all, how, LONGEST_TEXT);
-  if (days.size > 1 || day === "" || lines.length === all.length) return lines;
-  return [...inTurn(all, { ...how, lastDay: false }, LONGEST_TEXT - day.length - 1), day];
+/** The last good day, where it is the same for all and none of them is done; empty where it is not. */
+function oneLastDay(all: readonly Placed[]): string {
+  const [day = "", ...others] = new Set(all.map(lastDayTold));
+  return others.length === 0 ? day : "";
 }
 
-/** The text of like tasks told together: its own for one; else a line each, all of it where it fits and else an even share, and how many more where not all fit. */
+/**
+ * The text of like tasks told together: its own for one; else a line each, all of it where it fits and else an even
+ * share, and how many more where not all fit; then once what all have alike.
+ */
 export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): string {
   const first = all[0];
   if (all.length === 1 && first) return textOf(first, voice);
   const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
   if (same && first) return sameForAll(first, all, plan, voice);
-  const how: Lines = { plan, voice, lastDay: true };
-  const whole = all.map((each) => lineOf(each, how, LONGEST_TEXT)).join("\n");
-  return whole.length <= LONGEST_TEXT ? whole : withOneLastDay(all, how).join("\n");
+  const shared = sharedHows(all, voice);
+  const day = oneLastDay(all);
+  const how: Lines = { plan, voice, shared, lastDay: day === "" };
+  const end = spaced(...shared, day);
+  const room = LONGEST_TEXT - (end === "" ? 0 : end.length + 1);
+  const whole = all.map((each) => lineOf(each, how, LONGEST_TEXT));
+  const lines = whole.join("\n").length <= room ? whole : inTurn(all, how, room);
+  return [...lines, end].filter((line) => line !== "").join("\n");
 }

@@ -51,11 +51,12 @@ describe("watering, week by week", () => {
     expect(inWeek(DRIP, 22)).toMatch(/how: Drip: Root bed \d0 min twice, South bed \d+0 min/);
   });
 
-  test("says an inch for beds without lines, and none after an inch of rain", () => {
+  test("says what the thirstiest bed without lines loses, and none after an inch of rain", () => {
     expect(inWeek(DRIP, 22)).toContain(
       "The other beds: 1 in of water over the week, rain counted.",
     );
-    expect(inWeek(QUARRY, 26)).toContain("Give the beds 1 in of water over the week");
+    expect(inWeek(QUARRY, 26)).toContain("Give the beds 1.5 in of water over the week");
+    expect(inWeek(QUARRY, 20)).toContain("Give the beds 1 in of water over the week");
     for (const text of [DRIP, QUARRY])
       expect(inWeek(text, 26)).toContain("how: After 1 in of rain, none.");
   });
@@ -65,7 +66,9 @@ describe("watering, week by week", () => {
   });
 
   test("says what is wanted now, and whether rain is taken off", () => {
-    expect(inWeek(DRIP, 28)).toMatch(/wants about (1\.5|2) in now; no rain is taken off/);
+    expect(inWeek(DRIP, 28)).toMatch(
+      /the thirstiest bed loses about (1\.5|2) in this week, no rain taken off/,
+    );
   });
 
   test("cautions of the house's water once, in the first week, and only where there are lines", () => {
@@ -90,7 +93,7 @@ describe("a garden whose need cannot be reckoned", () => {
   test("is told an inch for a bed with lines and no size", () => {
     const sizeless = DRIP.replace("  Root bed:\n    is: 12 x 4 ft\n", "  Root bed:\n");
     expect(inWeek(sizeless, 24)).not.toContain("Root bed");
-    expect(inWeek(sizeless, 24)).toContain("The other beds: 1 in of water");
+    expect(inWeek(sizeless, 24)).toContain("The other beds: 1.5 in of water");
   });
 });
 

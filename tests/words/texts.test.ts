@@ -118,8 +118,31 @@ describe("the text of like tasks together", () => {
   test("done each in its own way has a line each", () => {
     const both = [of("a", "beets", "Pull them."), of("b", "carrots", "Water first.")];
     expect(textOfAll(both, PLAN, HOUSEHOLD).split("\n")).toEqual([
+      "Beets, Root bed: Pull them.",
+      "Carrots, Root bed: Water first.",
+      "Fine till Saturday 15 May.",
+    ]);
+  });
+
+  test("has each its own last good day where those differ", () => {
+    const both = [
+      of("a", "beets", "Pull them."),
+      of("b", "carrots", "Water first.", { window: windowOf(7, 3) }),
+    ];
+    expect(textOfAll(both, PLAN, HOUSEHOLD).split("\n")).toEqual([
       "Beets, Root bed: Pull them. Fine till Saturday 15 May.",
-      "Carrots, Root bed: Water first. Fine till Saturday 15 May.",
+      "Carrots, Root bed: Water first. Fine till Tuesday 11 May.",
+    ]);
+  });
+
+  test("says once at the end what all have alike", () => {
+    const all = ["beets", "carrots"].map((object, i) =>
+      of(object, object, "", { say: [how(`About ${i} seeds.`), how("See what is left.")] }),
+    );
+    expect(textOfAll(all, PLAN, HOUSEHOLD).split("\n")).toEqual([
+      "Beets, Root bed: About 0 seeds.",
+      "Carrots, Root bed: About 1 seeds.",
+      "See what is left. Fine till Saturday 15 May.",
     ]);
   });
 
@@ -127,16 +150,17 @@ describe("the text of like tasks together", () => {
     const long =
       "Keep it damp every day until it is up, and sow again where nothing shows by then. ";
     const three = ["beets", "carrots", "lettuce"].map((object, i) =>
-      of(object, object, "", { say: [how(`Sow ${i} cm deep.`), how(long.repeat(2))] }),
+      of(object, object, "", { say: [how(`Sow ${i} cm deep.`), how(`${i}: ${long.repeat(2)}`)] }),
     );
     expect(textOfAll(three, PLAN, HOUSEHOLD).split("\n")).toEqual([
-      "Beets, Root bed: Sow 0 cm deep. Fine till Saturday 15 May.",
-      "Carrots, Root bed: Sow 1 cm deep. Fine till Saturday 15 May.",
-      "Lettuce, Root bed: Sow 2 cm deep. Fine till Saturday 15 May.",
+      "Beets, Root bed: Sow 0 cm deep.",
+      "Carrots, Root bed: Sow 1 cm deep.",
+      "Lettuce, Root bed: Sow 2 cm deep.",
+      "Fine till Saturday 15 May.",
     ]);
   });
 
-  test("says the last good day once where that makes room for all of them", () => {
+  test("says the last good day once for a dozen of them", () => {
     const many = Array.from({ length: 12 }, (_, i) => of(`${i}`, "beets", `About ${i} seeds.`));
     const lines = textOfAll(many, PLAN, HOUSEHOLD).split("\n");
     expect(lines).toHaveLength(13);
