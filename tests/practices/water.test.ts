@@ -56,7 +56,7 @@ describe("watering, week by week", () => {
       "The other beds: 1 in of water over the week, rain counted.",
     );
     expect(inWeek(QUARRY, 26)).toContain("Give the beds 1.5 in of water over the week");
-    expect(inWeek(QUARRY, 20)).toContain("Give the beds 1 in of water over the week");
+    expect(inWeek(QUARRY, 20)).toContain("Give the beds 0.75 in of water over the week");
     for (const text of [DRIP, QUARRY])
       expect(inWeek(text, 26)).toContain("how: After 1 in of rain, none.");
   });
