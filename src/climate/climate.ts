@@ -103,18 +103,18 @@ export function climateOf(
       : (day: Day, warmerK: number) => (soilC[dayOfYear(day)] ?? 0) + warmerK;
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
     Math.max(FROZEN_C, bare(day, warmerK)) + (bed?.warmed ? FILM_WARMS_K : 0);
-  const correction = measuredSoil(facts, estimate);
+  const measured = measuredSoil(facts, estimate);
   const spread = plan.site.normals?.spreadK ?? null;
   const { latitude } = plan.site;
   return {
     rough,
     air,
     airC,
-    soilC: correction
-      ? (day, bed, warmerK = 0) =>
-          Math.max(FROZEN_C, estimate(day, bed, warmerK) + correction(day, bed, warmerK))
-      : estimate,
-    soilOf: (bed) => (correction ? (bed?.key ?? "") : bed?.warmed ? "film" : "open"),
+    soilC: (day, bed, warmerK = 0) =>
+      measured.isIn(bed)
+        ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.moreK(day, bed, warmerK))
+        : estimate(day, bed, warmerK),
+    soilOf: (bed) => (measured.isIn(bed) ? `bed ${bed?.key ?? ""}` : bed?.warmed ? "film" : "open"),
     spreadK: (day) =>
       spread?.[monthOf(dayOfYear(day))] ?? (rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
     dayHours: latitude === null ? null : dayHoursOf(latitude),

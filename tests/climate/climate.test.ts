@@ -94,9 +94,12 @@ describe("beds of equal soil", () => {
     expect(soilOf(south)).not.toBe(soilOf(null));
   });
 
-  test("are each its own where any soil was measured", () => {
+  test("are each its own where its soil was measured, and the others as they were", () => {
     const { soilOf } = climateOf(PLAN, [measured("2027-05-25", 58, "root-bed")]);
-    const all = [bed("root-bed"), bed("salad-bed"), south, null].map(soilOf);
+    expect(new Set([bed("root-bed"), bed("salad-bed"), south].map(soilOf)).size).toBe(3);
+    expect(soilOf(bed("salad-bed"))).toBe(soilOf(null));
+    const everywhere = climateOf(PLAN, [measured("2027-05-25", 58)]);
+    const all = [bed("root-bed"), bed("salad-bed"), south, null].map(everywhere.soilOf);
     expect(new Set(all).size).toBe(4);
   });
 });
