@@ -21,6 +21,8 @@ export type Climate = {
   /** Whether the curve is the rough one, reckoned from frost dates and latitude alone. */
   readonly rough: boolean;
   readonly air: (day: Day, warmerK?: number) => Air;
+  /** Half of what a day's low and high lie apart [K]. */
+  readonly swingK: (day: Day) => number;
   /** Mean of a day's air [°C]. */
   readonly airC: (day: Day, warmerK?: number) => number;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
@@ -93,9 +95,15 @@ export function climateOf(
     const i = dayOfYear(day);
     return { lowC: (curves.lowC[i] ?? 0) + warmerK, highC: (curves.highC[i] ?? 0) + warmerK };
   };
+  const means = curves.lowC.map((low, i) => (low + (curves.highC[i] ?? 0)) / 2);
+  const swings = curves.highC.map((high, i) => (high - (curves.lowC[i] ?? 0)) / 2);
   const airC = (day: Day, warmerK = 0) => {
-    const { lowC, highC } = air(day, warmerK);
-    return (lowC + highC) / 2;
+    const known = observed.get(day);
+    return known ? (known.lowC + known.highC) / 2 : (means[dayOfYear(day)] ?? 0) + warmerK;
+  };
+  const swingK = (day: Day) => {
+    const known = observed.get(day);
+    return known ? (known.highC - known.lowC) / 2 : (swings[dayOfYear(day)] ?? 0);
   };
   const bare =
     observed.size > 0
@@ -109,6 +117,7 @@ export function climateOf(
   return {
     rough,
     air,
+    swingK,
     airC,
     soilC: (day, bed, warmerK = 0) =>
       measured.isIn(bed)

@@ -4,6 +4,7 @@ import { COLUMNS_F, EMERGENCE_DAYS } from "../crops/emergence.ts";
 import { type Day, plus } from "../days/day.ts";
 import type { Bed } from "../plan/plan.ts";
 import { fahrenheit } from "../quantities/quantity.ts";
+import { kept } from "./memo.ts";
 import { broughtBy, type Daily } from "./sums.ts";
 
 /** Seed that has not come up after so many days never will. Source: house rule; longer than any crop at a soil it may be sown in. */
@@ -67,22 +68,17 @@ export type Seed = {
 };
 
 /** Shares by climate and seed. A memo, nothing more. */
-const shares = new WeakMap<Climate, Map<string, Daily>>();
+const shares = new WeakMap<Climate, Map<string, Map<number, Daily>>>();
 
 /** Each day's share for seed in a bed of the garden: the soil there, and the part of the air's swing that reaches its depth. */
 export function shareIn(climate: Climate, seed: Seed): Daily {
-  const known = shares.get(climate) ?? new Map<string, Daily>();
-  shares.set(climate, known);
-  const key = `${seed.row}|${climate.soilOf(seed.bed)}|${seed.depthCm}|${seed.warmerK}`;
-  const share = known.get(key) ?? reckonedIn(climate, seed);
-  known.set(key, share);
-  return share;
+  const byPlace = kept(shares, climate, () => new Map<string, Map<number, Daily>>());
+  const place = `${seed.row}|${climate.soilOf(seed.bed)}|${seed.depthCm}`;
+  const bySeason = kept(byPlace, place, () => new Map<number, Daily>());
+  return kept(bySeason, seed.warmerK, () => reckonedIn(climate, seed));
 }
 
 function reckonedIn(climate: Climate, { row, bed, depthCm, warmerK }: Seed): Daily {
-  const felt = dailySwingShare(depthCm) / 2;
-  return (day) => {
-    const { lowC, highC } = climate.air(day, warmerK);
-    return dailyShare(row, climate.soilC(day, bed, warmerK), (highC - lowC) * felt);
-  };
+  const felt = dailySwingShare(depthCm);
+  return (day) => dailyShare(row, climate.soilC(day, bed, warmerK), climate.swingK(day) * felt);
 }

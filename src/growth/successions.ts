@@ -2,7 +2,7 @@ import { type Day, plus } from "../days/day.ts";
 import { rowCm } from "./amounts.ts";
 import type { Growing } from "./growing.ts";
 import { refusalOf } from "./limits.ts";
-import { memo } from "./memo.ts";
+import { plantingMemo } from "./memo.ts";
 import { middle } from "./milestones.ts";
 import { ripeIfSown } from "./ripe.ts";
 import { MOST_SOWINGS } from "./starting.ts";
@@ -13,7 +13,7 @@ export type Sowing = { readonly number: number; readonly day: Day; readonly ripe
 /** Days from the first sowing over which sowings go on where nothing freezes. Source: house rule, half a year. */
 const WITHOUT_FROST_DAYS = 183;
 
-const successions = memo<Map<Day, readonly Sowing[]>>();
+const successions = plantingMemo<Day, readonly Sowing[]>();
 
 /**
  * The sowings of a planting that is sown again and again, the first on that day: each on the day whose harvest begins
@@ -23,10 +23,7 @@ const successions = memo<Map<Day, readonly Sowing[]>>();
  * wanted days bring at harvest.
  */
 export function successionOf(growing: Growing, first: Day): readonly Sowing[] {
-  const byFirst = successions(growing, () => new Map());
-  const sowings = byFirst.get(first) ?? reckon(growing, first);
-  byFirst.set(first, sowings);
-  return sowings;
+  return successions(growing, first, () => reckon(growing, first));
 }
 
 function reckon(growing: Growing, first: Day): readonly Sowing[] {

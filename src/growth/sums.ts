@@ -12,25 +12,28 @@ const known = new WeakMap<Daily, Sums>();
 /** Days before the first one asked for that are summed with it, so that sums seldom begin anew. */
 const AHEAD = 60;
 
-/** Sums that reach from a day to another, both included. */
-function sumsFor(daily: Daily, from: Day, to: Day): Sums {
+/** Sums that begin on that day or before it. */
+function sumsFrom(daily: Daily, from: Day): Sums {
   const old = known.get(daily);
-  const sums = old && old.first <= from ? old : { first: plus(from, -AHEAD), upTo: [0] };
-  if (sums !== old) known.set(daily, sums);
-  const { first, upTo } = sums;
-  for (let i = upTo.length; i <= to + 1 - first; i++)
-    upTo.push((upTo[i - 1] ?? 0) + daily(plus(first, i - 1)));
+  if (old && old.first <= from) return old;
+  const sums = { first: plus(from, -AHEAD), upTo: [0] };
+  known.set(daily, sums);
   return sums;
+}
+
+/** What the days before that one brought, from the first of the sums on. */
+function before(day: number, daily: Daily, { first, upTo }: Sums): number {
+  for (let i = upTo.length; i <= day - first; i++)
+    upTo.push((upTo[i - 1] ?? 0) + daily(plus(first, i - 1)));
+  return upTo[day - first] ?? 0;
 }
 
 /** What the days from the first to the last brought together, both included; 0 where they are the wrong way round. */
 export function sumBetween(daily: Daily, first: Day, last: Day): number {
   if (last < first) return 0;
-  const sums = sumsFor(daily, first, last);
-  return at(sums, last + 1) - at(sums, first);
+  const sums = sumsFrom(daily, first);
+  return before(last + 1, daily, sums) - before(first, daily, sums);
 }
-
-const at = ({ first, upTo }: Sums, day: number): number => upTo[day - first] ?? 0;
 
 /** Sums are rounded: a day that lacks no more than this is enough. */
 const NEARLY = 1e-9;
@@ -44,23 +47,25 @@ export function broughtBy(
   from: Day,
   { wanted, within }: { readonly wanted: number; readonly within: number },
 ): Day | null {
-  for (let days = Math.min(STEP, within); ; days = Math.min(days + STEP, within)) {
-    const sums = sumsFor(daily, from, plus(from, days - 1));
-    const enough = at(sums, from) + wanted - NEARLY;
-    if (at(sums, from + days) >= enough) return firstWith(sums, from, { days, enough });
+  const sums = sumsFrom(daily, from);
+  const enough = before(from, daily, sums) + wanted - NEARLY;
+  let days = Math.min(STEP, within);
+  while (before(from + days, daily, sums) < enough) {
     if (days === within) return null;
+    days = Math.min(days + STEP, within);
   }
+  return firstWith(sums, from, { days, enough });
 }
 
 function firstWith(
-  sums: Sums,
+  { first, upTo }: Sums,
   from: Day,
   { days, enough }: { readonly days: number; readonly enough: number },
 ): Day {
   let [early, late] = [0, days - 1];
   while (early < late) {
     const middle = Math.floor((early + late) / 2);
-    if (at(sums, from + middle + 1) >= enough) late = middle;
+    if ((upTo[from + middle + 1 - first] ?? 0) >= enough) late = middle;
     else early = middle + 1;
   }
   return plus(from, early);

@@ -1,6 +1,7 @@
 import type { Air, Climate } from "../climate/climate.ts";
 import type { Warmth } from "../crops/facts.ts";
 import type { Day } from "../days/day.ts";
+import { kept } from "./memo.ts";
 import { broughtBy, type Daily, sumBetween } from "./sums.ts";
 
 /** What warmth is counted between [°C]; null: no ceiling. */
@@ -42,23 +43,9 @@ export const MOST_DAYS = 365;
 /** Each day's warmth by climate, bounds and season. A memo, nothing more. */
 const dailies = new WeakMap<Climate, Map<Bounds, Map<number, Daily>>>();
 
-/** What is kept under a key, made where it is not there yet. */
-function kept<Key, Value>(
-  map: Pick<Map<Key, Value>, "get" | "set">,
-  key: Key,
-  make: () => Value,
-): Value {
-  const there = map.get(key);
-  if (there !== undefined) return there;
-  const made = make();
-  map.set(key, made);
-  return made;
-}
-
 /** The warmth [degree-C days] of any day of a climate, in a season so much warmer than usual [K]. */
 export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): Daily {
-  const byBounds = dailies.get(climate) ?? new Map<Bounds, Map<number, Daily>>();
-  dailies.set(climate, byBounds);
+  const byBounds = kept(dailies, climate, () => new Map<Bounds, Map<number, Daily>>());
   const bySeason = kept(byBounds, bounds, () => new Map<number, Daily>());
   return kept(bySeason, warmerK, () => (day) => dayWarmth(climate.air(day, warmerK), bounds));
 }

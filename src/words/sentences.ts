@@ -63,26 +63,39 @@ export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
   return said.trim();
 }
 
-type Said = Record<Part, string>;
+/** The sentences of a part one by one, and joined. */
+type Said = Readonly<Record<Part, { readonly each: readonly string[]; readonly joined: string }>>;
 
 /** What sentences were put into, by voice: titles, texts and sessions ask for the same ones. A memo, nothing more. */
 const memo = new WeakMap<Voice, WeakMap<readonly Sentence[], Said>>();
 
-/** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
-export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
+function saidOf(sentences: readonly Sentence[], voice: Voice): Said {
   const known = memo.get(voice) ?? new WeakMap<readonly Sentence[], Said>();
   memo.set(voice, known);
   const said = known.get(sentences) ?? sayAll(sentences, voice);
   known.set(sentences, said);
-  return said[part];
+  return said;
+}
+
+/** The sentences of one part that this audience may read, one by one in their order; empty where there are none. */
+export function sayEach(
+  sentences: readonly Sentence[],
+  part: Part,
+  voice: Voice,
+): readonly string[] {
+  return saidOf(sentences, voice)[part].each;
+}
+
+/** The same joined by spaces; empty where there are none. */
+export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
+  return saidOf(sentences, voice)[part].joined;
 }
 
 function sayAll(sentences: readonly Sentence[], voice: Voice): Said {
-  const said: Said = { how: "", sign: "", why: "", caution: "" };
-  for (const sentence of sentences) {
-    if (sentence.for !== "all" && voice.audience !== "household") continue;
-    const text = sayPieces(sentence.pieces, voice);
-    said[sentence.part] = said[sentence.part] === "" ? text : `${said[sentence.part]} ${text}`;
-  }
-  return said;
+  const each: Record<Part, string[]> = { how: [], sign: [], why: [], caution: [] };
+  for (const { part, pieces, for: reader } of sentences)
+    if (reader === "all" || voice.audience === "household")
+      each[part].push(sayPieces(pieces, voice));
+  const both = (part: Part) => ({ each: each[part], joined: each[part].join(" ") });
+  return { how: both("how"), sign: both("sign"), why: both("why"), caution: both("caution") };
 }

@@ -2,7 +2,7 @@ import { sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import { capital } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
+import { sayEach, sayPart, sayWeekday, type Voice } from "./sentences.ts";
 import { bedName } from "./titles.ts";
 
 /** A task's text is never longer than this, its link not counted; a session's twice that. */
@@ -103,22 +103,19 @@ type Lines = {
   readonly lastDay: boolean;
 };
 
-const hows = ({ task }: Placed) => task.say.filter(({ part }) => part === "how");
-
 /** Sentences on how that all of several tasks have alike, in the order of the first one's. */
 function sharedHows(all: readonly Placed[], voice: Voice): ReadonlySet<string> {
-  const said = all.map((each) => new Set(hows(each).map((way) => sayPart([way], "how", voice))));
-  const [first = new Set<string>(), ...rest] = said;
-  return new Set([...first].filter((sentence) => rest.every((other) => other.has(sentence))));
+  const [first = [], ...rest] = all.map(({ task }) => sayEach(task.say, "how", voice));
+  return new Set(first.filter((sentence) => rest.every((other) => other.includes(sentence))));
 }
 
 /** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
 function lineOf(placed: Placed, { plan, voice, shared, lastDay }: Lines, longest: number): string {
-  const ways = hows(placed).filter((way) => !shared.has(sayPart([way], "how", voice)));
+  const ways = sayEach(placed.task.say, "how", voice).filter((way) => !shared.has(way));
   const line = (count: number) =>
     `${placeOf(placed, plan)}: ${spaced(
       doneTold(placed, voice),
-      sayPart(ways.slice(0, count), "how", voice),
+      ...ways.slice(0, count),
       lastDay ? lastDayTold(placed) : "",
     )}`;
   let count = ways.length;
