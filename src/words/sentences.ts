@@ -63,39 +63,40 @@ export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
   return said.trim();
 }
 
-/** The sentences of a part one by one, and joined. */
-type Said = Readonly<Record<Part, { readonly each: readonly string[]; readonly joined: string }>>;
+type Said = Record<Part, string>;
 
 /** What sentences were put into, by voice: titles, texts and sessions ask for the same ones. A memo, nothing more. */
 const memo = new WeakMap<Voice, WeakMap<readonly Sentence[], Said>>();
 
-function saidOf(sentences: readonly Sentence[], voice: Voice): Said {
+/** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
+export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
   const known = memo.get(voice) ?? new WeakMap<readonly Sentence[], Said>();
   memo.set(voice, known);
   const said = known.get(sentences) ?? sayAll(sentences, voice);
   known.set(sentences, said);
+  return said[part];
+}
+
+const mayRead = (sentence: Sentence, voice: Voice) =>
+  sentence.for === "all" || voice.audience === "household";
+
+function sayAll(sentences: readonly Sentence[], voice: Voice): Said {
+  const said: Said = { how: "", sign: "", why: "", caution: "" };
+  for (const sentence of sentences) {
+    if (!mayRead(sentence, voice)) continue;
+    const text = sayPieces(sentence.pieces, voice);
+    said[sentence.part] = said[sentence.part] === "" ? text : `${said[sentence.part]} ${text}`;
+  }
   return said;
 }
 
-/** The sentences of one part that this audience may read, one by one in their order; empty where there are none. */
+/** The same one by one, in their order. */
 export function sayEach(
   sentences: readonly Sentence[],
   part: Part,
   voice: Voice,
 ): readonly string[] {
-  return saidOf(sentences, voice)[part].each;
-}
-
-/** The same joined by spaces; empty where there are none. */
-export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
-  return saidOf(sentences, voice)[part].joined;
-}
-
-function sayAll(sentences: readonly Sentence[], voice: Voice): Said {
-  const each: Record<Part, string[]> = { how: [], sign: [], why: [], caution: [] };
-  for (const { part, pieces, for: reader } of sentences)
-    if (reader === "all" || voice.audience === "household")
-      each[part].push(sayPieces(pieces, voice));
-  const both = (part: Part) => ({ each: each[part], joined: each[part].join(" ") });
-  return { how: both("how"), sign: both("sign"), why: both("why"), caution: both("caution") };
+  return sentences
+    .filter((sentence) => sentence.part === part && mayRead(sentence, voice))
+    .map(({ pieces }) => sayPieces(pieces, voice));
 }
