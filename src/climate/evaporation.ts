@@ -1,4 +1,4 @@
-import { type Day, partsOf, theDay } from "../days/day.ts";
+import { type Day, dayOfYear } from "../days/day.ts";
 import {
   clearSkyMJ,
   netLongwaveMJ,
@@ -56,15 +56,13 @@ export type PlainDay = Swing & {
   readonly altitudeM?: number;
 };
 
-const dayOfYear = (day: Day) => day - theDay(partsOf(day).year, 1, 1) + 1;
-
 /**
  * What short, well-watered grass gives off in a day [mm], from the day's low and high alone: the air as damp as if
  * its dew lay at the low, wind of 2 m/s, the sun by the swing. Too little in dry country, where no dew falls.
  * Source: Allen and others, FAO 56, 1998, eq. 6 with its chapter 3 for missing data, eq. 48 and 50.
  */
 export function referenceMm({ day, latitude, altitudeM = 0, lowC, highC }: PlainDay): number {
-  const topMJ = topOfAirMJ(latitude, dayOfYear(day));
+  const topMJ = topOfAirMJ(latitude, dayOfYear(day) + 1);
   const solarMJ = solarFromSwingMJ({ lowC, highC }, topMJ);
   const vapourKPa = saturationKPa(lowC);
   const clear = clearSkyMJ(topMJ, altitudeM);

@@ -1,34 +1,11 @@
 import type { Climate } from "../climate/climate.ts";
 import type { Planting } from "../plan/plan.ts";
-import type { Growing } from "./growing.ts";
+import { anchorOf, type Growing } from "./growing.ts";
 
-/** Gives what is known of a growing, or makes it; the same as long as its climate lives. */
-export type Memo<Known> = (growing: Growing, make: () => Known) => Known;
-
-/**
- * A memo for what several practices ask of the very same growing, nothing more. It is kept with the climate, so that it
- * goes with the telling that asked, all at once.
+/*
+ * What growth reckons is asked for by many practices in three passes. Memos keep it with the climate, so that it goes
+ * with the telling that asked, all at once. They change no answer.
  */
-export function memo<Known>(): Memo<Known> {
-  const byClimate = new WeakMap<Climate, Map<Growing, Known>>();
-  return (growing, make) => {
-    const known = kept(byClimate, growing.climate, () => new Map<Growing, Known>());
-    return kept(known, growing, make);
-  };
-}
-
-/** Gives what is known of a planting and one more thing, or makes it. */
-export type PlantingMemo<Key, Known> = (growing: Growing, key: Key, make: () => Known) => Known;
-
-/** The same for what hangs on the planting and one more thing alone, not on how far it has come: every pass asks it. */
-export function plantingMemo<Key, Known>(): PlantingMemo<Key, Known> {
-  const byClimate = new WeakMap<Climate, Map<Planting, Map<Key, Known>>>();
-  return ({ climate, planting }, key, make) => {
-    const byPlanting = kept(byClimate, climate, () => new Map<Planting, Map<Key, Known>>());
-    const byKey = kept(byPlanting, planting, () => new Map<Key, Known>());
-    return kept(byKey, key, make);
-  };
-}
 
 /** What is kept under a key, made where it is not there yet. */
 export function kept<Key, Value>(
@@ -41,4 +18,58 @@ export function kept<Key, Value>(
   const made = make();
   map.set(key, made);
   return made;
+}
+
+/** Gives what is known of a growing, or makes it. */
+export type Memo<Known> = (growing: Growing, make: () => Known) => Known;
+
+/** A memo for what is asked of the very same growing. */
+export function memo<Known>(): Memo<Known> {
+  const byClimate = new WeakMap<Climate, Map<Growing, Known>>();
+  return (growing, make) => {
+    const known = kept(byClimate, growing.climate, () => new Map<Growing, Known>());
+    return kept(known, growing, make);
+  };
+}
+
+/** Gives what is known of a planting and one more thing, or makes it. */
+export type PlantingMemo<Key, Known> = (growing: Growing, key: Key, make: () => Known) => Known;
+
+/** A memo for what hangs on the planting and one more thing alone: another pass has another growing of it. */
+export function plantingMemo<Key, Known>(): PlantingMemo<Key, Known> {
+  const byClimate = new WeakMap<Climate, Map<Planting, Map<Key, Of<Known>>>>();
+  return (growing, key, make) => {
+    const { climate, planting } = growing;
+    const byPlanting = kept(byClimate, climate, () => new Map<Planting, Map<Key, Of<Known>>>());
+    const byKey = kept(byPlanting, planting, () => new Map<Key, Of<Known>>());
+    const there = byKey.get(key);
+    if (there && isAlike(there.growing, growing)) return there.known;
+    const known = make();
+    byKey.set(key, { growing, known });
+    return known;
+  };
+}
+
+type Of<Known> = { readonly growing: Growing; readonly known: Known };
+
+const isAlike = (a: Growing, b: Growing) =>
+  a.crop === b.crop && a.bed === b.bed && a.plan === b.plan;
+
+/** A memo for what hangs on how far a sowing has come: passes that know the same days of it share it. */
+export function stageMemo<Known>(): Memo<Known> {
+  const same = memo<Known>();
+  const alike = plantingMemo<string, Known>();
+  return (growing, make) => same(growing, () => alike(growing, stagesOf(growing), make));
+}
+
+const ACTS = ["start", "set out", "up", "first ripe"] as const;
+
+/** The sowing and the days of its acts, with where they are known from. */
+function stagesOf(growing: Growing): string {
+  let key = String(growing.sowing);
+  for (const act of ACTS) {
+    const anchor = anchorOf(growing, act);
+    key += anchor ? ` ${anchor.day}${anchor.from}` : " -";
+  }
+  return key;
 }

@@ -95,23 +95,17 @@ function placeOf(placed: Placed, plan: Plan): string {
   return capital(name);
 }
 
-/** What lines of like tasks are told with: what is said once for all of them, and whether each says its last good day itself. */
+/** What lines of like tasks are told with: each one's own sentences on how, and whether each says its last good day itself. */
 type Lines = {
   readonly plan: Plan;
   readonly voice: Voice;
-  readonly shared: ReadonlySet<string>;
+  readonly own: ReadonlyMap<Placed, readonly string[]>;
   readonly lastDay: boolean;
 };
 
-/** Sentences on how that all of several tasks have alike, in the order of the first one's. */
-function sharedHows(all: readonly Placed[], voice: Voice): ReadonlySet<string> {
-  const [first = [], ...rest] = all.map(({ task }) => sayEach(task.say, "how", voice));
-  return new Set(first.filter((sentence) => rest.every((other) => other.includes(sentence))));
-}
-
 /** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
-function lineOf(placed: Placed, { plan, voice, shared, lastDay }: Lines, longest: number): string {
-  const ways = sayEach(placed.task.say, "how", voice).filter((way) => !shared.has(way));
+function lineOf(placed: Placed, { plan, voice, own, lastDay }: Lines, longest: number): string {
+  const ways = own.get(placed) ?? [];
   const line = (count: number) =>
     `${placeOf(placed, plan)}: ${spaced(
       doneTold(placed, voice),
@@ -166,9 +160,13 @@ export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): str
   if (all.length === 1 && first) return textOf(first, voice);
   const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
   if (same && first) return sameForAll(first, all, plan, voice);
-  const shared = sharedHows(all, voice);
+  const ways = all.map((each) => [each, sayEach(each.task.say, "how", voice)] as const);
+  const shared = (ways[0]?.[1] ?? []).filter((way) => ways.every(([, its]) => its.includes(way)));
+  const own = new Map(
+    ways.map(([each, its]) => [each, its.filter((way) => !shared.includes(way))]),
+  );
   const day = oneLastDay(all);
-  const how: Lines = { plan, voice, shared, lastDay: day === "" };
+  const how: Lines = { plan, voice, own, lastDay: day === "" };
   const end = spaced(...shared, day);
   const room = LONGEST_TEXT - (end === "" ? 0 : end.length + 1);
   const whole = all.map((each) => lineOf(each, how, LONGEST_TEXT));
