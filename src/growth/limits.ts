@@ -41,9 +41,8 @@ function weatherRefuses({ climate, crop }: Growing, up: Day, ripe: Day): Refusal
   const warmAt = (day: Day, aboveC: number) => climate.airC(day) > aboveC;
   if (heatC && (warmAt(ripe, heatC.value) || warmAt(plus(ripe, PICKING_DAYS), heatC.value)))
     return "heat";
-  const hours = climate.dayHours?.(ripe) ?? 0;
-  if (longDays && hours > longDays.value.hours && warmAt(ripe, longDays.value.aboveC))
-    return "long days";
+  const isLong = longDays && (climate.dayHours?.(ripe) ?? 0) > longDays.value.hours;
+  if (isLong && warmAt(ripe, longDays.value.aboveC)) return "long days";
   if (!coldYoung) return null;
   let cold = 0;
   for (let day = up; day < up + YOUNG_DAYS; day = plus(day, 1))
