@@ -38,11 +38,13 @@ describe("the potato's walk in the notes", () => {
 
   test("gives the grounds, the soil and the frost of the reckoning", () => {
     expect(plant.task.grounds).toEqual(["soil", "last frost"]);
-    const days = plant.task.because.flatMap((pieces) =>
-      pieces.flatMap((piece) =>
-        typeof piece === "object" && "day" in piece ? [sayDay(piece.day)] : [],
-      ),
-    );
+    const days = plant.task
+      .because()
+      .flatMap((pieces) =>
+        pieces.flatMap((piece) =>
+          typeof piece === "object" && "day" in piece ? [sayDay(piece.day)] : [],
+        ),
+      );
     const [soil, warm = "", cold = ""] = days;
     expect(soil).toBe("3 May");
     expect(days).toContain("22 Apr");

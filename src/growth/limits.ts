@@ -65,12 +65,12 @@ const LOOK_AHEAD_DAYS = 183;
 /**
  * A reckoned sowing day kept out of heat, long days and cold that come to nothing. What only cold is against waits for
  * warmth. What heat or long days are against waits for the other side of summer, but only where the gardener's own wish
- * or a place that was taken had put it there: a spring day that season itself gives stays, `first` being that day.
+ * or a place that was taken had put it there: a spring day that the season itself gives stays, `first` giving that day.
  */
-export function withinLimits(growing: Growing, reckoned: Reckoned, first: Day): Reckoned {
+export function withinLimits(growing: Growing, reckoned: Reckoned, first: () => Day): Reckoned {
   const refusal = limits(growing) ? refusalOf(growing, reckoned.day) : null;
   if (refusal === null || refusal === "too late" || refusal === "never up") return reckoned;
-  if (refusal !== "cold" && reckoned.day <= first) return reckoned;
+  if (refusal !== "cold" && reckoned.day <= first()) return reckoned;
   const better = nextGood(growing, reckoned.day);
   if (better === null) return reckoned;
   const ground = GROUNDS[refusal];

@@ -38,17 +38,22 @@ export function decide(
 /** Days before a day over which its season's warmth is taken. Source: house rule; a month, as the spread is known by months. */
 const SEASON_DAYS = 30;
 
-/** What decides in the usual season, with the days it would decide on in a warm and a cold one. */
+/** What decides in the usual season, with the days it would decide on in a warm and a cold one; those are reckoned when they are asked for, which is seldom. */
 export function throughSeasons(
   growing: Growing,
   decideIn: (warmerK: number) => Reckoned,
 ): Reckoned {
   const usual = decideIn(0);
-  const shift = (season: Season) =>
-    warmerK(growing.climate, season, plus(usual.day, -SEASON_DAYS), SEASON_DAYS);
+  const { day, grounds, tests, stop, stopped } = usual;
+  const dayIn = (season: Season) =>
+    decideIn(warmerK(growing.climate, season, plus(day, -SEASON_DAYS), SEASON_DAYS)).day;
   return {
-    ...usual,
-    early: earliest(usual.day, decideIn(shift("warm")).day),
-    late: latest(usual.day, decideIn(shift("cold")).day),
+    ...{ day, grounds, tests, stop, stopped },
+    get early() {
+      return earliest(day, dayIn("warm"));
+    },
+    get late() {
+      return latest(day, dayIn("cold"));
+    },
   };
 }

@@ -6,7 +6,7 @@ import { seasonOf } from "../plan/season.ts";
 import { anchorKey } from "./anchors.ts";
 import type { Growing } from "./growing.ts";
 import { withinLimits } from "./limits.ts";
-import { memo } from "./memo.ts";
+import { plantingMemo } from "./memo.ts";
 import { decide, type Reckoned, type Test, throughSeasons } from "./reckoned.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
@@ -49,24 +49,27 @@ function stopAfter(growing: Growing, frost: Day | null, own: readonly Test[]): D
   return latest(plus(from, STOP_DAYS), ...own.map((test) => test.day));
 }
 
-const outs = memo<Reckoned | null>();
-const starts = memo<Reckoned>();
+const outs = plantingMemo<string, Reckoned | null>();
+const starts = plantingMemo<string, Reckoned>();
+
+/** What of a planting's own wishes its days hang on beside the plan: when the place it follows is free. */
+const wishes = (own: readonly Test[]) => own.map(({ day }) => day).join();
 
 /**
  * When raised plants go out: the frost day at the risk for raised plants, no credit for a cover; then soil
  * warm enough; then what the gardener asked for. Holds end at the stop day.
  */
 export function settingOutDay(growing: Growing): Reckoned | null {
-  return outs(growing, () => reckonOut(growing));
+  const own = ownTests(growing);
+  return outs(growing, wishes(own), () => reckonOut(growing, own));
 }
 
-function reckonOut(growing: Growing): Reckoned | null {
+function reckonOut(growing: Growing, own: readonly Test[]): Reckoned | null {
   const { crop, planting } = growing;
   if (planting.fixed.out !== null)
     return decide([{ ground: "given", day: planting.fixed.out }], null);
   const facts = crop.settingOut;
   if (!facts) return null;
-  const own = ownTests(growing);
   const frost = settingOutFrost(growing, facts);
   const stop = stopAfter(growing, frost, own);
   return throughSeasons(growing, (warmerK) =>
@@ -100,22 +103,27 @@ function settingOutTests(
  * day would bring it into heat, long days or cold that makes it bolt, the next day that does not.
  */
 export function plantingOutDay(growing: Growing, facts: Outdoors): Reckoned {
-  return starts(growing, () => reckonStart(growing, facts));
+  const own = ownTests(growing);
+  return starts(growing, wishes(own), () => reckonStart(growing, facts, own));
 }
 
-function reckonStart(growing: Growing, facts: Outdoors): Reckoned {
+function reckonStart(growing: Growing, facts: Outdoors, wished: readonly Test[]): Reckoned {
   const { planting } = growing;
   if (planting.fixed.start !== null)
     return decide([{ ground: "given", day: planting.fixed.start }], null);
   const named: readonly Test[] = planting.within
     ? [{ ground: "given", day: planting.within.from }]
     : [];
-  const own = [...ownTests(growing), ...named];
+  const own = [...wished, ...named];
   const reckoned = throughSeasons(growing, (warmerK) =>
     decideOutdoors(growing, facts, { own, warmerK }),
   );
   return planting.start === "seed outdoors"
-    ? withinLimits(growing, reckoned, decideOutdoors(growing, facts, { own: [], warmerK: 0 }).day)
+    ? withinLimits(
+        growing,
+        reckoned,
+        () => decideOutdoors(growing, facts, { own: [], warmerK: 0 }).day,
+      )
     : reckoned;
 }
 

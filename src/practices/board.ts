@@ -38,7 +38,7 @@ function offUnseen(growing: Growing, stop: Day): Task {
       how("Take the board away for good, green or not, and keep the row damp."),
       why("Three weeks under a board is the most that seedlings stand."),
     ],
-    because: [["Off by day 21 whatever shows, ", { day: stop }, "."]],
+    because: () => [["Off by day 21 whatever shows, ", { day: stop }, "."]],
     grounds: anchorOf(growing, "start")?.grounds ?? [],
     hangsOn: tasksBehind(growing, "start"),
   });
@@ -58,7 +58,7 @@ function tasks(growing: Growing): readonly Task[] {
     rhythm: "daily",
     grounds: up.grounds,
     hangsOn: tasksBehind(growing, "start"),
-    because: [
+    because: () => [
       [
         "Sown ",
         { day: start.day },

@@ -42,7 +42,7 @@ function askedFor(growing: Growing): readonly Task[] {
         how("On hoops, clear of the leaves, its edges pegged or weighed down all round."),
         why("The plan asks for it, and it goes on the day they go in."),
       ],
-      because: [["As it goes into its place, ", { day: inPlace.day }, "."]],
+      because: () => [["As it goes into its place, ", { day: inPlace.day }, "."]],
       grounds: inPlace.grounds,
       needs: [`${thing === "net" ? "a net" : "fabric"}, hoops and pegs`],
       hangsOn: tasksBehind(growing, "start", "set out"),
@@ -61,7 +61,7 @@ function tasks(growing: Growing): readonly Task[] {
     rhythm: "session",
     grounds: up.grounds,
     hangsOn: tasksBehind(growing, "start"),
-    because: [["Counted from when it is up, ", { day: up.usual }, "."]],
+    because: () => [["Counted from when it is up, ", { day: up.usual }, "."]],
   } as const;
   const covering = plantingTask(growing, "cover", "on", {
     ...shared,
@@ -89,7 +89,7 @@ function tasks(growing: Growing): readonly Task[] {
       ...shared,
       grounds: last.up.grounds,
       hangsOn: tasksBehind(last.growing, "start"),
-      because: [["Counted from when the last of it is up, ", { day: last.up.usual }, "."]],
+      because: () => [["Counted from when the last of it is up, ", { day: last.up.usual }, "."]],
       after: [covering.id],
       window: window(
         plus(last.up.usual, least),

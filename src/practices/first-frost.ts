@@ -23,7 +23,7 @@ function tasks(growing: Growing): readonly Task[] {
   const shared = {
     grounds: ["first frost"],
     hangsOn: tasksBehind(growing, "set out"),
-    because: [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
+    because: () => [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
   } as const;
   return [
     plantingTask(growing, "first frost", "warning", {

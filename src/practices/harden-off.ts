@@ -98,7 +98,7 @@ function hardySteps(growing: Growing, setOut: Day, days: number, floorC: number)
     harm: "this week",
     rhythm: "daily",
     minutes: 10,
-    because: [["Counted back from setting out, ", { day: setOut }, "."]],
+    because: () => [["Counted back from setting out, ", { day: setOut }, "."]],
     grounds: anchorOf(growing, "set out")?.grounds ?? [],
     hangsOn: tasksBehind(growing, "set out"),
   } as const;
@@ -136,7 +136,7 @@ function tasks(growing: Growing): readonly Task[] {
     object: objectOf(growing),
     setOut: out.day,
     floorC,
-    because: [["Counted back from setting out, ", { day: out.day }, "."]],
+    because: () => [["Counted back from setting out, ", { day: out.day }, "."]],
     grounds: out.grounds,
     hangsOn: tasksBehind(growing, "set out"),
   };

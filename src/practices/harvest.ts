@@ -41,7 +41,7 @@ function first(growing: Growing, ripe: Ripe): Task {
         ? why("You saw it ready on ", { day: ripe.usual }, ".")
         : why("Likely ready from about ", { day: ripe.early }, "."),
     ),
-    because: ripeTold(growing),
+    because: () => ripeTold(growing),
     grounds: ripe.grounds,
     hangsOn: tasksBehind(growing, "start", "set out"),
     sets:
@@ -74,7 +74,7 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
         sign(mark),
         why(`About ${every} days after the cut before.`),
       ],
-      because: [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
+      because: () => [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
       grounds: ripe.grounds,
       hangsOn: stepBefore(growing, "harvest", "cut-1"),
       after: stepBefore(growing, "harvest", `cut-${i + 1}`),

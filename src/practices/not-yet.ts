@@ -48,7 +48,7 @@ function tasks(growing: Growing): readonly Task[] {
           ".",
         ),
       ],
-      because: [
+      because: () => [
         ["The last Saturday at least nine days before setting out, ", { day: reckoned.day }, "."],
       ],
       grounds: reckoned.grounds,

@@ -47,7 +47,7 @@ function planting(growing: Growing): readonly Task[] {
           ? why("The plan asks for this time.")
           : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
       ],
-      because: testsTold(growing, reckoned, outdoorGuards(facts)),
+      because: () => testsTold(growing, reckoned, outdoorGuards(facts)),
       grounds: reckoned.grounds,
       needs: ["seed garlic"],
       certainty: fixed ? "fixed" : "expected",
@@ -101,7 +101,9 @@ function mulch(growing: Growing): readonly Task[] {
         sign("The top of the soil has frozen."),
         why("It keeps the cloves from being heaved out; laid earlier, it keeps mice warm."),
       ],
-      because: [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
+      because: () => [
+        ["Five to seven weeks after the usual killing frost, ", { day: killing }, "."],
+      ],
       grounds: ["first frost"],
       needs: ["straw or leaves"],
       hangsOn: tasksBehind(growing, "start"),
@@ -131,7 +133,7 @@ function inSpring(
       minutes,
       title: { verb, object: objectOf(growing), where: "bed" },
       say,
-      because: [["Counted from the usual last frost of the spring it stands in."]],
+      because: () => [["Counted from the usual last frost of the spring it stands in."]],
       grounds: when.grounds,
       hangsOn: tasksBehind(growing, "start"),
     }),

@@ -40,7 +40,7 @@ export function startTold(growing: Growing, reckoned: Reckoned, guards: Guards) 
     window: window(day, day, fixed ? day : plus(day, MAY_WAIT_DAYS)),
     harm: "this week",
     rhythm: "session",
-    because: testsTold(growing, reckoned, guards),
+    because: () => testsTold(growing, reckoned, guards),
     grounds: reckoned.grounds,
     certainty: fixed ? "fixed" : "expected",
     sets: { planting: planting.key, sowing, act: "start" },

@@ -65,7 +65,7 @@ function again(growing: Growing, facts: Outdoors, { number, day: due, ripe }: Ag
         ".",
       ),
     ],
-    because: [
+    because: () => [
       [
         `Sowing ${number}: to be ready ${everyDays} days after the one before it, about `,
         { day: ripe },

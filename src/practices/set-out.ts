@@ -87,7 +87,7 @@ function tasks(growing: Growing): readonly Task[] {
         ...hoops,
         ...glass,
       ],
-      because: testsTold(growing, out, guards),
+      because: () => testsTold(growing, out, guards),
       grounds: out.grounds,
       needs: facts.things,
       hangsOn: tasksBehind(growing, "start"),

@@ -14,7 +14,8 @@ function tasks(growing: Growing): readonly Task[] {
   const facts = crop.indoors;
   const out = settingOutDay(growing);
   if (planting.start !== "seed indoors" || planting.inSince !== null) return [];
-  if (!facts || !crop.settingOut || !out) return [];
+  const { settingOut } = crop;
+  if (!facts || !settingOut || !out) return [];
   const [least, most] = facts.weeksToSettingOut.value;
   const weeks = middle(facts.weeksToSettingOut.value);
   const given = planting.fixed.start;
@@ -40,9 +41,9 @@ function tasks(growing: Growing): readonly Task[] {
         sign("You have light for them as soon as they show."),
         why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
       ],
-      because: [
+      because: () => [
         [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
-        ...testsTold(growing, out, settingOutGuards(crop.settingOut)),
+        ...testsTold(growing, out, settingOutGuards(settingOut)),
       ],
       grounds: given ? ["given"] : allGrounds(out.grounds, ["age"]),
       needs: ["seed", "cells and seed compost"],

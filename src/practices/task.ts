@@ -58,8 +58,8 @@ export type Task = {
   } | null;
   readonly title: Title;
   readonly say: readonly Sentence[];
-  /** What `why` tells, nearest first; sentences of one plain fact each. */
-  readonly because: readonly (readonly Piece[])[];
+  /** What `why` tells, nearest first; sentences of one plain fact each. Made when it is asked for, which is seldom. */
+  readonly because: () => readonly (readonly Piece[])[];
   readonly grounds: readonly Ground[];
   /** Things to take along, as a list is read. */
   readonly needs: readonly string[];
@@ -128,6 +128,8 @@ export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" 
 
 type Own = Pick<Task, "id" | "subject" | "bed" | "crop" | "practice" | "step" | "whose">;
 
+const UNEXPLAINED = () => [];
+
 /** One shape for every task, field by field: thousands are made in a telling, and spreading costs ten times as much. */
 function taskOf(own: Own, telling: Telling): Task {
   return {
@@ -146,7 +148,7 @@ function taskOf(own: Own, telling: Telling): Task {
     timed: telling.timed ?? null,
     title: telling.title,
     say: telling.say,
-    because: telling.because ?? [],
+    because: telling.because ?? UNEXPLAINED,
     grounds: allGrounds(telling.grounds),
     needs: telling.needs ?? [],
     together: telling.together ?? null,

@@ -39,7 +39,7 @@ function tasks(growing: Growing): readonly Task[] {
           `, so they should be tall enough.`,
         ),
       ],
-      because: [
+      because: () => [
         [`Counted ${days} days from when it is up, `, { day: up.usual }, "."],
         ...upTold(growing),
       ],

@@ -14,10 +14,18 @@ export function stands(told: LastTold, task: Task, newDay: Day): boolean {
 
 /** Every day that sentences name, in order. */
 export function daysNamed(say: readonly Sentence[]): readonly Day[] {
-  const days: Day[] = [];
-  for (const { pieces } of say) for (const piece of pieces) if (isDay(piece)) days.push(piece.day);
-  return days;
+  let days: Day[] | null = null;
+  for (const { pieces } of say)
+    for (const piece of pieces)
+      if (isDay(piece)) {
+        days ??= [];
+        days.push(piece.day);
+      }
+  return days ?? NO_DAYS;
 }
+
+/** Most sentences name no day; theirs are one list. */
+const NO_DAYS: readonly Day[] = [];
 
 function isDay(piece: Piece): piece is { readonly day: Day; readonly weekday?: true } {
   return typeof piece === "object" && "day" in piece;

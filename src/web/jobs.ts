@@ -92,6 +92,6 @@ export function partOf({ stored }: Telling, { task, window }: Placed): TaskPart 
       earliest === latest
         ? `Its day is ${sayDay(latest)}.`
         : `Any day from ${sayDay(earliest)} to ${sayDay(latest)} does no harm.`,
-    why: voice ? task.because.map((pieces) => sayPieces(pieces, voice)) : [],
+    why: voice ? task.because().map((pieces) => sayPieces(pieces, voice)) : [],
   };
 }

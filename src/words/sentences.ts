@@ -70,11 +70,18 @@ const memo = new WeakMap<Voice, WeakMap<readonly Sentence[], Said>>();
 
 /** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
 export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
-  const known = memo.get(voice) ?? new WeakMap<readonly Sentence[], Said>();
-  memo.set(voice, known);
-  const said = known.get(sentences) ?? sayAll(sentences, voice);
+  const known = memo.get(voice) ?? begun(voice);
+  const there = known.get(sentences);
+  if (there) return there[part];
+  const said = sayAll(sentences, voice);
   known.set(sentences, said);
   return said[part];
+}
+
+function begun(voice: Voice): WeakMap<readonly Sentence[], Said> {
+  const known = new WeakMap<readonly Sentence[], Said>();
+  memo.set(voice, known);
+  return known;
 }
 
 const mayRead = (sentence: Sentence, voice: Voice) =>

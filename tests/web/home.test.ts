@@ -103,7 +103,7 @@ describe("an event's page", () => {
       const day = MORNING / 86_400_000;
       const window = { earliest: Math.floor(day), latest: Math.floor(day) + 9 };
       const title = { verb: "Thin", object: "beets" };
-      const placed = [{ task: { id: "2027/thin-beets/do/1", title, because: [] }, window }];
+      const placed = [{ task: { id: "2027/thin-beets/do/1", title, because: () => [] }, window }];
       return { ...told, placed: placed as unknown as typeof told.placed };
     };
     const owner = await linkTo("quarry-lane", "owner");

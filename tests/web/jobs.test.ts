@@ -110,7 +110,7 @@ describe("a job", () => {
 });
 
 describe("a task's part of its event's page", () => {
-  const because = [
+  const because = () => [
     ["Shoots came on ", { day: TODAY }],
     ["Sown by ", { person: "imre" }],
   ];
