@@ -125,13 +125,22 @@ function passes(
     placed.push(...now);
     anchors = anchored(anchors, now);
   };
-  const growing = (plantings: readonly Planting[]) =>
-    plantings.flatMap((planting) =>
-      sowings(planting, plan, { climate, anchors, facts, household }),
-    );
+  const growing = (planting: Planting) =>
+    sowings(planting, plan, { climate, anchors, facts, household });
+  const grown = new Map<Planting, readonly Growing[]>();
   for (const chain of chains(plan.plantings))
-    for (const pass of PASSES) put(tasksOf(growing(chain), pass));
-  const whole = { plan, climate, growings: growing(plan.plantings), around: household.around };
+    for (const pass of PASSES) {
+      const now = chain.map((planting) => [planting, growing(planting)] as const);
+      for (const [planting, sowings] of now) grown.set(planting, sowings);
+      put(
+        tasksOf(
+          now.flatMap(([, sowings]) => sowings),
+          pass,
+        ),
+      );
+    }
+  const growings = plan.plantings.flatMap((planting) => grown.get(planting) ?? []);
+  const whole = { plan, climate, growings, anchors, around: household.around };
   put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
   return { placed, anchors };
 }

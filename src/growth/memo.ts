@@ -1,6 +1,6 @@
 import type { Climate } from "../climate/climate.ts";
 import type { Planting } from "../plan/plan.ts";
-import { anchorOf, type Growing } from "./growing.ts";
+import type { Growing } from "./growing.ts";
 
 /*
  * What growth reckons is asked for by many practices in three passes. Memos keep it with the climate, so that it goes
@@ -54,22 +54,3 @@ type Of<Known> = { readonly growing: Growing; readonly known: Known };
 
 const isAlike = (a: Growing, b: Growing) =>
   a.crop === b.crop && a.bed === b.bed && a.plan === b.plan;
-
-/** A memo for what hangs on how far a sowing has come: passes that know the same days of it share it. */
-export function stageMemo<Known>(): Memo<Known> {
-  const same = memo<Known>();
-  const alike = plantingMemo<string, Known>();
-  return (growing, make) => same(growing, () => alike(growing, stagesOf(growing), make));
-}
-
-const ACTS = ["start", "set out", "up", "first ripe"] as const;
-
-/** The sowing and the days of its acts, with where they are known from. */
-function stagesOf(growing: Growing): string {
-  let key = String(growing.sowing);
-  for (const act of ACTS) {
-    const anchor = anchorOf(growing, act);
-    key += anchor ? ` ${anchor.day}${anchor.from}` : " -";
-  }
-  return key;
-}

@@ -3,7 +3,7 @@ import { allGrounds } from "./anchors.ts";
 import { type Clock, clockOf, packetDaysLeft } from "./clock.ts";
 import { growingEnds } from "./ending.ts";
 import { anchorOf, type Growing } from "./growing.ts";
-import { stageMemo } from "./memo.ts";
+import { memo } from "./memo.ts";
 import { type Milestone, seenOn } from "./milestones.ts";
 import { ownWarmth } from "./own.ts";
 import { paceOf } from "./pace.ts";
@@ -12,7 +12,7 @@ import { upFrom } from "./up.ts";
 import { boundsOf, dailyWarmth, packetWarmth, reachedOn } from "./warmth.ts";
 import { afterWinter } from "./winter.ts";
 
-const ripes = stageMemo<Milestone>();
+const ripes = memo<Milestone>();
 
 /**
  * When it is first ready: the packet's warmth, or what this garden itself took before, gathered from the day outdoor

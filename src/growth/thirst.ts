@@ -4,6 +4,7 @@ import type { Family } from "../crops/facts.ts";
 import { type Day, earliest, latest, partsOf, plus, theDay } from "../days/day.ts";
 import type { Site } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
+import { type Anchors, anchorKey } from "./anchors.ts";
 import { anchorOf, type Growing } from "./growing.ts";
 import { reached } from "./milestones.ts";
 import { ripeMilestone } from "./ripe.ts";
@@ -34,17 +35,21 @@ export type Drinking = { readonly from: Day; readonly to: Day; readonly ripe: Da
 
 /**
  * From the day a sowing is up or set out to its last harvest, at the latest the usual first frost, within its plan's
- * season; null where it never stands outdoors in it, and in a greenhouse.
+ * season; `anchors` tell its end, where they know it; null where it never stands outdoors in it, and in a greenhouse.
  * Source: house rule.
  */
-export function drinkingOf(growing: Growing): Drinking | null {
+export function drinkingOf(growing: Growing, anchors: Anchors): Drinking | null {
   const { plan, bed } = growing;
   const out = bed?.kind === "greenhouse" ? null : outSince(growing);
   if (out === null) return null;
   const season = seasonOf(plan);
   const ripeness = ripeMilestone(growing);
   const ripe = reached(ripeness) ? ripeness.usual : plus(out, USUAL_DAYS);
-  const to = earliest(lastDay(growing, ripe), plan.site.firstFrost?.usual ?? season.to, season.to);
+  const to = earliest(
+    lastDay(growing, ripe, anchors),
+    plan.site.firstFrost?.usual ?? season.to,
+    season.to,
+  );
   const from = latest(out, season.from);
   return from <= to ? { from, to, ripe } : null;
 }
@@ -58,9 +63,9 @@ function outSince(growing: Growing): Day | null {
 }
 
 /** Its end as seen or placed, else as long as its kind bears or keeps. What bears till frost ends with it, on whichever day the last is picked. */
-function lastDay(growing: Growing, ripe: Day): Day {
+function lastDay(growing: Growing, ripe: Day, anchors: Anchors): Day {
   const { kind, bearsDays, holdsDays } = growing.crop.harvest;
-  const end = anchorOf(growing, "end");
+  const end = anchors.get(anchorKey(growing.planting.key, growing.sowing, "end"));
   const tillFrost = kind === "again and again" && bearsDays === null;
   if (end && (end.from === "diary" || !tillFrost)) return end.day;
   return tillFrost ? seasonOf(growing.plan).to : plus(ripe, bearsDays?.value[1] ?? holdsDays.value);

@@ -2,7 +2,7 @@ import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { allGrounds } from "./anchors.ts";
 import { dailyShare, GIVE_UP_DAYS, type Seed, shareIn, upOn } from "./emergence.ts";
 import { anchorOf, type Growing } from "./growing.ts";
-import { stageMemo } from "./memo.ts";
+import { memo } from "./memo.ts";
 import { daysOn, type Milestone, middle, seenOn } from "./milestones.ts";
 import { warmerK } from "./seasons.ts";
 
@@ -12,7 +12,7 @@ const LEAST_SPREAD_DAYS = 3;
 /** How deep seed lies where the facts give no depth [cm]. Source: the half inch of the days table. */
 const TABLE_DEPTH_CM = 1.27;
 
-const ups = stageMemo<Milestone>();
+const ups = memo<Milestone>();
 
 /** When the sowing, tuber or clove shows above the soil, from the day it went in; what was seen replaces it. */
 export function upMilestone(growing: Growing): Milestone {

@@ -1,5 +1,6 @@
 import type { Climate } from "../climate/climate.ts";
 import type { Day } from "../days/day.ts";
+import type { Anchors } from "../growth/anchors.ts";
 import type { Growing } from "../growth/growing.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Task } from "./task.ts";
@@ -17,11 +18,15 @@ export type Practice = {
   readonly tasks: (growing: Growing) => readonly Task[];
 };
 
-/** All that grows in a plan's year, for what is done bed by bed or once for the garden. */
+/**
+ * All that grows in a plan's year, for what is done bed by bed or once for the garden. `growings` are those of the last
+ * pass, in the plan's order; `anchors` hold what that pass placed as well, as the days on which crops end.
+ */
 export type WholeGarden = {
   readonly plan: Plan;
   readonly climate: Climate;
   readonly growings: readonly Growing[];
+  readonly anchors: Anchors;
   readonly around: (day: Day) => boolean;
 };
 

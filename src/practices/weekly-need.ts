@@ -58,10 +58,12 @@ export function dryWeeksOf(garden: WholeGarden): readonly DryWeek[] {
 const WEEK = 7;
 const TO_MIDDLE = 3;
 
-function thirstyOf({ growings }: WholeGarden): readonly Thirsty[] {
+function thirstyOf({ growings, anchors }: WholeGarden): readonly Thirsty[] {
   const byBed = new Map<Bed | null, Thirsty["drinkers"]>();
   for (const growing of growings) {
-    const drinking = growing.planting.without.includes("water") ? null : drinkingOf(growing);
+    const drinking = growing.planting.without.includes("water")
+      ? null
+      : drinkingOf(growing, anchors);
     if (drinking)
       byBed.set(growing.bed, [...(byBed.get(growing.bed) ?? []), { growing, drinking }]);
   }

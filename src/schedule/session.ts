@@ -40,6 +40,7 @@ export function eligible(household: Household, tasks: readonly Task[]): readonly
 /** Whom to ask in turn: whose it is first, then, where that is somebody, whoever else does such work. */
 function circles(household: Household, tasks: readonly Task[]): readonly (readonly Person[])[] {
   const own = eligible(household, tasks);
+  if (tasks.every(({ whose }) => whose === null)) return [own];
   const others = eligible(
     household,
     tasks.map((task) => ({ ...task, whose: null })),
@@ -258,7 +259,7 @@ function aboutOn(household: Household, people: readonly Person[], window: Window
     .map((person) => person.key);
   return {
     day: home.day,
-    people: all.sort(),
+    people: all.length > 1 ? all.sort() : all,
     note: whoWasAway(household, people, {
       from: window.due,
       to: home.day,

@@ -133,13 +133,13 @@ export function eventsOf(
   placed: readonly Placed[],
   { plan, standing, openDays }: Telling,
 ): readonly Event[] {
-  const setOf = (each: Placed): "tasks" | "both" =>
-    inSession(each, plan) || isOpen(each, plan, openDays) ? "tasks" : "both";
+  const open = placed.filter((each) => isOpen(each, plan, openDays));
+  const jobs = placed.filter((each) => inSession(each, plan) && !open.includes(each));
+  const told = new Set([...open, ...jobs]);
+  const setOf = (each: Placed): "tasks" | "both" => (told.has(each) ? "tasks" : "both");
   const alike = grouped(placed, (each) => `${likeness(each)}|${setOf(each)}`).flatMap((group) =>
     group[0] ? likeTasks(leadFirst(group, standing), plan, setOf(group[0])) : [],
   );
-  const open = placed.filter((each) => isOpen(each, plan, openDays));
-  const jobs = placed.filter((each) => inSession(each, plan) && !open.includes(each));
   const sessions = grouped(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`).flatMap(
     (group) => {
       const first = group[0];

@@ -74,6 +74,9 @@ export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): 
   return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
 }
 
+/** Parts of a job's line as they stand in it, by which is given up last: how, the last day, the caution, the note, the sign, the reason. */
+const KEPT_FIRST = [0, 3, 4, 5, 1, 2] as const;
+
 /**
  * `20 min: Sow beets, Root bed. How. Right when: … Fine till …`: the title always, then whole sentences as far as
  * they fit, what one can do without (the sign, the reason) left out first.
@@ -81,24 +84,19 @@ export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): 
 function jobLine(job: Placed, plan: Plan, voice: Voice, longest: number): string {
   const title = `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}.`;
   const { say } = job.task;
-  const note = job.note ? sayPart([job.note], "why", voice) : "";
-  const inOrder = [
-    { text: sayPart(say, "how", voice), need: 0 },
-    { text: rightWhen(job, voice), need: 4 },
-    { text: sayPart(say, "why", voice), need: 5 },
-    { text: lastDayTold(job), need: 1 },
-    { text: sayPart(say, "caution", voice), need: 2 },
-    { text: note, need: 3 },
-  ].filter(({ text }) => text !== "");
+  const parts = [
+    sayPart(say, "how", voice),
+    rightWhen(job, voice),
+    sayPart(say, "why", voice),
+    lastDayTold(job),
+    sayPart(say, "caution", voice),
+    job.note ? sayPart([job.note], "why", voice) : "",
+  ];
   let room = longest - title.length;
-  const kept = [...inOrder]
-    .sort((a, b) => a.need - b.need)
-    .filter(({ text }) => {
-      const fits = text.length + 1 <= room;
-      if (fits) room -= text.length + 1;
-      return fits;
-    });
-  return [title, ...inOrder.filter((each) => kept.includes(each)).map(({ text }) => text)].join(
-    " ",
-  );
+  for (const part of KEPT_FIRST) {
+    const length = (parts[part] ?? "").length + 1;
+    if (length <= room) room -= length > 1 ? length : 0;
+    else parts[part] = "";
+  }
+  return [title, ...parts.filter((part) => part !== "")].join(" ");
 }

@@ -3,6 +3,7 @@ import { climateOf } from "../../src/climate/climate.ts";
 import type { Crop } from "../../src/crops/facts.ts";
 import { isoOf, plus } from "../../src/days/day.ts";
 import { anchorKey } from "../../src/growth/anchors.ts";
+import type { Growing } from "../../src/growth/growing.ts";
 import { coefficientOn, type Drinking, drinkingOf, usualWaterOf } from "../../src/growth/thirst.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
 import { must } from "../sources/ours.ts";
@@ -10,53 +11,54 @@ import { type Given, growingOf } from "./growing.ts";
 
 const BEETS = { start: "2027-05-03", up: "2027-05-20", "first ripe": "2027-07-19" };
 const beets = (given: Given = {}) => growingOf(QUARRY, "beet", { acts: BEETS, ...given });
+const drinking = (growing: Growing) => drinkingOf(growing, growing.anchors);
 const told = (drinking: Drinking | null) => drinking && [drinking.from, drinking.to].map(isoOf);
 
 describe("a sowing drinks outdoors", () => {
   test("from the day it is up to the end of its harvest", () => {
     const acts = { ...BEETS, end: "2027-07-25" };
-    expect(told(drinkingOf(beets({ acts })))).toEqual(["2027-05-20", "2027-07-25"]);
+    expect(told(drinking(beets({ acts })))).toEqual(["2027-05-20", "2027-07-25"]);
   });
 
   test("as long as its kind keeps, where its end is not known", () => {
     const { holdsDays } = beets().crop.harvest;
     const to = isoOf(plus(isoDay("2027-07-19"), holdsDays.value));
-    expect(told(drinkingOf(beets()))).toEqual(["2027-05-20", to]);
+    expect(told(drinking(beets()))).toEqual(["2027-05-20", to]);
   });
 
   test("from the day it is set out where it is raised under cover, to the first frost at the latest", () => {
     const acts = { start: "2027-04-01", up: "2027-04-09", "set out": "2027-05-28" };
     const tomatoes = growingOf(QUARRY, "tomato", { acts: { ...acts, end: "2027-11-01" } });
-    expect(told(drinkingOf(tomatoes))).toEqual(["2027-05-28", "2027-10-02"]);
+    expect(told(drinking(tomatoes))).toEqual(["2027-05-28", "2027-10-02"]);
     const indoors = growingOf(QUARRY, "tomato", {
       acts: { start: "2027-04-01", up: "2027-04-09" },
     });
-    expect(drinkingOf(indoors)).toBeNull();
+    expect(drinking(indoors)).toBeNull();
   });
 
   test("to the frost where it bears till then, on whichever day the last is to be picked", () => {
     const acts = { "set out": "2027-05-28", end: "2027-09-26" };
     const tomatoes = growingOf(QUARRY, "tomato", { acts });
-    expect(told(drinkingOf(tomatoes))).toEqual(["2027-05-28", "2027-10-02"]);
+    expect(told(drinking(tomatoes))).toEqual(["2027-05-28", "2027-10-02"]);
     const key = anchorKey(tomatoes.planting.key, 1, "end");
     const seen = { day: isoDay("2027-09-20"), from: "diary", grounds: [], task: null } as const;
     const anchors = new Map([...tomatoes.anchors, [key, seen]]);
-    expect(told(drinkingOf({ ...tomatoes, anchors }))).toEqual(["2027-05-28", "2027-09-20"]);
+    expect(told(drinkingOf(tomatoes, anchors))).toEqual(["2027-05-28", "2027-09-20"]);
   });
 
   test("no earlier than its plan's season, where it stands the winter", () => {
     const garlic = growingOf(QUARRY, "garlic", { acts: { start: "2026-09-14", up: "2026-10-20" } });
-    const drinking = must(drinkingOf(garlic));
-    expect(isoOf(drinking.from)).toBe("2027-01-18");
-    expect(isoOf(drinking.to) > "2027-07-01").toBe(true);
+    const { from, to } = must(drinking(garlic));
+    expect(isoOf(from)).toBe("2027-01-18");
+    expect(isoOf(to) > "2027-07-01").toBe(true);
   });
 
   test("not in a greenhouse, not before it is in, and not after the frost", () => {
     const bed = { ...must(beets().bed), kind: "greenhouse" as const };
-    expect(drinkingOf({ ...beets(), bed })).toBeNull();
-    expect(drinkingOf(growingOf(QUARRY, "beet"))).toBeNull();
+    expect(drinking({ ...beets(), bed })).toBeNull();
+    expect(drinking(growingOf(QUARRY, "beet"))).toBeNull();
     const late = { start: "2027-09-20", up: "2027-10-05" };
-    expect(drinkingOf(beets({ acts: late }))).toBeNull();
+    expect(drinking(beets({ acts: late }))).toBeNull();
   });
 });
 

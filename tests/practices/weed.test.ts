@@ -28,7 +28,7 @@ describe("the first weeding of slow seed", () => {
 
 function gardenWith(growings: readonly Growing[], given: Given = {}): WholeGarden {
   const { plan, climate, around } = growingOf(QUARRY, "beet", given);
-  return { plan, climate, growings, around };
+  return { plan, climate, growings, anchors: new Map(), around };
 }
 
 describe("weeding bed by bed", () => {

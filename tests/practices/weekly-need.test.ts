@@ -16,8 +16,8 @@ const ACTS = {
 };
 
 function gardenOf(growings: readonly Growing[]): WholeGarden {
-  const { plan, climate, around } = must(growings[0]);
-  return { plan, climate, growings, around };
+  const { plan, climate, anchors, around } = must(growings[0]);
+  return { plan, climate, growings, anchors, around };
 }
 
 const beets = (given: Given = {}, text = DRIP) => growingOf(text, "beet", { acts: ACTS, ...given });
