@@ -64,7 +64,7 @@ describe("a sowing drinks outdoors", () => {
 
 describe("what it gives off for each millimetre of grass", () => {
   const part = (growing: ReturnType<typeof beets>, iso: string) =>
-    coefficientOn(growing, must(drinkingOf(growing)), isoDay(iso));
+    coefficientOn(growing, must(drinking(growing)), isoDay(iso));
 
   test("is least while young, most when full grown, and less at the end", () => {
     const days = ["2027-05-20", "2027-06-05", "2027-06-25", "2027-07-19"];
@@ -90,10 +90,10 @@ describe("what it gives off for each millimetre of grass", () => {
 
   test("never jumps by more than a tenth from one day to the next", () => {
     const growing = beets();
-    const drinking = must(drinkingOf(growing));
-    for (let day = drinking.from; day < drinking.to; day = plus(day, 1)) {
+    const drinks = must(drinking(growing));
+    for (let day = drinks.from; day < drinks.to; day = plus(day, 1)) {
       const step =
-        coefficientOn(growing, drinking, plus(day, 1)) - coefficientOn(growing, drinking, day);
+        coefficientOn(growing, drinks, plus(day, 1)) - coefficientOn(growing, drinks, day);
       expect(Math.abs(step), isoOf(day)).toBeLessThan(0.1);
     }
   });
