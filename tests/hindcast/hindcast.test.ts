@@ -1,9 +1,10 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { climateOf } from "../../src/climate/climate.ts";
 import { plus, theDay } from "../../src/days/day.ts";
 import { CROPS } from "./crops.ts";
 import { casesOf, hindcast, planBefore, STAGES } from "./hindcast.ts";
-import { measured } from "./measured.ts";
+import { isInside, type Measured, measured } from "./measured.ts";
 import { knownBefore, STATIONS, YEARS } from "./station.ts";
 
 /*
@@ -58,6 +59,20 @@ describe("eight years that the plan knew nothing of", () => {
     expect(settled).toBeGreaterThan(0);
     expect(settled / cases).toBeLessThan(0.1);
   });
+});
+
+test("the README tells these very figures", () => {
+  const readme = readFileSync("README.md", "utf8");
+  const percent = (share: number) => `${Math.round(share * 100)} %`;
+  const tenth = (days: number) => String(Math.round(days * 10) / 10);
+  const rowOf = (name: string, { cases, inside, width, error, chartError }: Measured) =>
+    `| ${name} | ${cases} | ${percent(inside)} | ${tenth(width)} | ${error.toFixed(1)} | ${chartError.toFixed(1)} |`;
+  expect(readme).toContain(rowOf("all", measured(CASES)));
+  for (const stage of STAGES)
+    expect(readme).toContain(
+      rowOf(stage === "setting out" ? "setting out, all" : stage, of(stage)),
+    );
+  expect(readme).toContain(`the ${CASES.filter((each) => !isInside(each)).length} cases outside`);
 });
 
 test.each(STATIONS)(
