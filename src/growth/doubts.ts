@@ -9,6 +9,7 @@ import { anchorOf, type Growing } from "./growing.ts";
 import { type Refusal, refusalOf } from "./limits.ts";
 import { ripening } from "./ripening.ts";
 import { supposed } from "./supposed.ts";
+import { fullestDay } from "./trays.ts";
 
 /** A plan's text read and checked as readPlan does, with what this place's season leaves in doubt. */
 export function readInSeason(text: string, at: At): Read {
@@ -21,20 +22,40 @@ export function readInSeason(text: string, at: At): Read {
 /**
  * What the season of this place leaves in doubt, planting by planting, nothing placed and nothing in the diary yet:
  * `will-not-ripen` where a usual season does not bring it to harvest before what ends it, and `bad-season` where heat,
- * long days or cold will spoil it.
+ * long days or cold will spoil it; once for the garden `greenhouse-too-full`, on the fullest day.
  */
 export function seasonDoubts(plan: Plan): readonly Problem[] {
+  const growings = supposedIn(plan);
+  return [
+    ...growings.flatMap((growing) => [...ripeningDoubt(growing), ...spoiltDoubt(growing)]),
+    ...greenhouseDoubt(plan, growings),
+  ];
+}
+
+/** Every planting of the year as it would go if everything were done on its day; those that winter or stand in it already left out. */
+function supposedIn(plan: Plan): readonly Growing[] {
   const climate = climateOf(plan, []);
   return plan.plantings.flatMap((planting) => {
     const crop = cropOf(planting.crop);
     if (!crop || crop.overwinter || planting.inSince !== null) return [];
     const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
-    const growing = supposed({
-      ...{ plan, planting, crop, bed, climate },
-      ...{ sowing: 1, anchors: new Map(), facts: [], around: () => true },
-    });
-    return growing === null ? [] : [...ripeningDoubt(growing), ...spoiltDoubt(growing)];
+    const none = { sowing: 1, anchors: new Map(), facts: [], around: () => true };
+    return supposed({ plan, planting, crop, bed, climate, ...none }) ?? [];
   });
+}
+
+function greenhouseDoubt({ site }: Plan, growings: readonly Growing[]): readonly Problem[] {
+  const full = fullestDay(growings);
+  if (!site.greenhouse || !full || full.trays <= site.greenhouse.trays) return [];
+  const is = `Seedlings take ${full.trays} trays about ${sayDay(full.day)} and the greenhouse has ${site.greenhouse.trays}`;
+  return [
+    tell(
+      "greenhouse-too-full",
+      site.greenhouse.at,
+      is,
+      "Raise fewer, buy some plants, or sow some outdoors",
+    ),
+  ];
 }
 
 function ripeningDoubt(growing: Growing): readonly Problem[] {

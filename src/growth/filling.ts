@@ -1,5 +1,3 @@
-import type { Measures } from "../quantities/quantity.ts";
-
 const INCH = 2.54;
 /** Fresh mix and compost settle by about a tenth. Source: usual extension advice, from memory, 10 to 15 %. */
 const SETTLES = 1.1;
@@ -11,12 +9,6 @@ const LITRES_A_TRAY = { cells: 3, pots: 6 } as const;
 /** Soil, mix or compost that lies so deep [cm] on an area [m²], as it is when bought [L], a tenth more for settling. */
 export function soilLitres(areaM2: number, depthCm: number): number {
   return areaM2 * depthCm * 10 * SETTLES;
-}
-
-/** A depth [cm] as a household measures it out, at least one: to the whole inch, or the whole centimetre. */
-export function wholeDepthCm(depthCm: number, measures: Measures): number {
-  const step = measures === "us" ? INCH : 1;
-  return Math.max(1, Math.round(depthCm / step)) * step;
 }
 
 /** Compost for trays of cells and of pots [L], a tenth more for settling. */
@@ -48,4 +40,13 @@ export function bagLifts(bag: Bags, startCm: number, rimCm: number): readonly Li
     const litresABag = soilLitres(areaM2, inches * INCH);
     return { inches, litresABag, litresAll: litresABag * bag.count };
   });
+}
+
+/** All the mix that bags take from the first layer to the last lift [L], a tenth more for settling; heights [cm]. */
+export function mixForBags(bags: Bags, startCm: number, rimCm: number): number {
+  const areaM2 = (Math.PI / 4) * (bags.acrossCm / 100) ** 2;
+  return (
+    soilLitres(areaM2, Math.min(startCm, bags.highCm)) * bags.count +
+    bagLifts(bags, startCm, rimCm).reduce((sum, { litresAll }) => sum + litresAll, 0)
+  );
 }

@@ -28,12 +28,11 @@ export function traysOn(growing: Growing, day: Day): Trays {
   return inPots ? { cells: 0, pots: count } : { cells: count, pots: 0 };
 }
 
-/** The fullest day under cover, the trays that stand there then, and the places the greenhouse has; null places: no greenhouse. */
-export type Fullest = { readonly day: Day; readonly trays: number; readonly places: number | null };
+/** The fullest day under cover, and the trays that stand there then. */
+export type Fullest = { readonly day: Day; readonly trays: number };
 
 /** The first of the days on which most trays stand under cover; null where nothing is raised. */
 export function fullestDay(growings: readonly Growing[]): Fullest | null {
-  const places = growings[0]?.plan.site.greenhouse?.trays ?? null;
   const days = growings.flatMap((growing) => {
     const sown = anchorOf(growing, "start");
     const potted = pottedOn(growing);
@@ -41,7 +40,7 @@ export function fullestDay(growings: readonly Growing[]): Fullest | null {
   });
   const full = days
     .sort((a, b) => a - b)
-    .map((day) => ({ day, trays: traysUnderCover(growings, day), places }))
+    .map((day) => ({ day, trays: traysUnderCover(growings, day) }))
     .reduce<Fullest | null>((most, each) => (each.trays > (most?.trays ?? 0) ? each : most), null);
   return full;
 }

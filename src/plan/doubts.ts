@@ -6,12 +6,12 @@ import { roomDoubts } from "./room.ts";
 import { type Tree, under } from "./tree.ts";
 
 /**
- * What is doubtful in a plan without problems: `bed-too-full`, `greenhouse-too-full`, `frost-unlike-weather`,
- * `not-sown-again`. Two crops sharing a bed are good practice and no doubt.
+ * What is doubtful in a plan without problems: `bed-too-full`, `frost-unlike-weather`, `not-sown-again`. Two
+ * crops sharing a bed are good practice and no doubt.
  */
 export function doubtsOf(plan: Plan, tree: Tree): readonly Problem[] {
   const again = plan.plantings.flatMap(againDoubt);
-  return [...frostDoubts(plan, tree), ...roomDoubts(plan, tree), ...again];
+  return [...frostDoubts(plan, tree), ...roomDoubts(plan), ...again];
 }
 
 /** Sowing again counts harvests from seed in its place; plants and tubers begin but once. */

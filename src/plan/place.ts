@@ -115,7 +115,7 @@ function readGreenhouse(words: Words | null, reading: Telling): Site["greenhouse
       );
     }
   }
-  return trays === null ? null : { trays, keptAbove };
+  return trays === null ? null : { trays, keptAbove, at: words.at };
 }
 
 /**

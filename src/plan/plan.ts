@@ -39,7 +39,11 @@ export type Site = {
   readonly firstFrost: FrostDates | null;
   /** The garden's own correction of forecasts and station figures [K]; never of dates the gardener wrote. */
   readonly colderBy: Quantity | null;
-  readonly greenhouse: { readonly trays: number; readonly keptAbove: Quantity | null } | null;
+  readonly greenhouse: {
+    readonly trays: number;
+    readonly keptAbove: Quantity | null;
+    readonly at: Place;
+  } | null;
   /** Nights of 28 °F (-2 °C) in autumn, from the station's own lows; null where the plan has none. */
   readonly killingFrost: FrostDates | null;
   /** What the station's years are like; null where the plan gives nothing of it. */

@@ -4,7 +4,6 @@ import type { Problem } from "../problems/problem.ts";
 import { isRaised } from "./begin.ts";
 import { tell } from "./codes.ts";
 import type { Bed, Plan, Planting } from "./plan.ts";
-import { type Tree, under } from "./tree.ts";
 
 /**
  * How much of the square of its spacing a plant needs in a bag.
@@ -22,14 +21,13 @@ const ROWS_PER_SPACING = 2;
 /** Seedlings to a tray: cells, or pots where a crop is potted on. Source: common practice: 40 cells, 18 pots of 3 inches. */
 const PER_TRAY = { cells: 40, pots: 18 } as const;
 
-/** `bed-too-full` at a planting that alone is more than its bed holds, and `greenhouse-too-full`. */
-export function roomDoubts(plan: Plan, tree: Tree): readonly Problem[] {
-  const beds = plan.plantings.flatMap((planting) => {
+/** `bed-too-full` at a planting that alone is more than its bed holds. */
+export function roomDoubts(plan: Plan): readonly Problem[] {
+  return plan.plantings.flatMap((planting) => {
     const bed = plan.beds.find(({ key }) => key === planting.bed);
     const crop = cropOf(planting.crop);
     return bed && crop ? bedDoubt(planting, crop, bed) : [];
   });
-  return [...beds, ...greenhouseDoubt(plan, tree)];
 }
 
 /** The distance plants stand at in the row in the end [cm]: as set out, as last thinned, or as sown; 0 where the facts give none. */
@@ -78,29 +76,6 @@ function tooFull(
     `${count} ${what} of ${planting.written} stand in ${bed ? `${bed.name}, which holds` : "bags that hold"} about ${most}`,
     "Plant fewer, or give some another bed",
   );
-}
-
-function greenhouseDoubt({ site, plantings }: Plan, tree: Tree): readonly Problem[] {
-  if (site.greenhouse === null) return [];
-  const trays = plantings.reduce(
-    (sum, planting) => sum + traysFor(planting, vesselOf(planting)),
-    0,
-  );
-  if (trays <= site.greenhouse.trays) return [];
-  const at = under(under(tree, "place"), "greenhouse")?.at ?? tree.at;
-  return [
-    tell(
-      "greenhouse-too-full",
-      at,
-      `Seedlings need about ${trays} trays and the greenhouse has ${site.greenhouse.trays}`,
-      "Raise fewer, buy some plants, or sow some outdoors",
-    ),
-  ];
-}
-
-/** What a planting's seedlings stand in at their biggest. */
-function vesselOf({ crop }: Planting): keyof typeof PER_TRAY {
-  return cropOf(crop)?.indoors?.potOnDaysAfterUp ? "pots" : "cells";
 }
 
 /** Trays that a planting's seedlings take in cells or in pots; 0 where it is not raised here, or the plan names no number of plants. */

@@ -1,6 +1,6 @@
 import { plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
-import { bagLifts, type Lift } from "../growth/filling.ts";
+import { type Bags, bagLifts, type Lift, mixForBags } from "../growth/filling.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
 import { inches, litres } from "../quantities/quantity.ts";
@@ -20,6 +20,24 @@ export function bagStartCm(growing: Growing): number {
   if (!hilling) return 0;
   const inch = (range: readonly [number, number]) => Math.round((range[0] + range[1]) / 2 / INCH);
   return (inch(hilling.bagStartCm.value) + inch(hilling.bagCoverCm.value)) * INCH;
+}
+
+/** How far under the rim a bag is filled, to the whole inch [cm]; 0 for what is not hilled. */
+function bagRimCm({ crop }: Growing): number {
+  return Math.round((crop.hilling?.bagRimCm.value[0] ?? 0) / INCH) * INCH;
+}
+
+/** The bags it grows in, in centimetres; null in the ground. */
+function bagsOf({ bed }: Growing): Bags | null {
+  const bags = bed?.bags;
+  return bags ? { count: bags.count, acrossCm: bags.across.si, highCm: bags.high.si } : null;
+}
+
+/** All the mix its bags take, from what tubers are planted in to the last lift [L]; null in the ground and for what is not hilled. */
+export function mixInAllLitres(growing: Growing): number | null {
+  const bags = bagsOf(growing);
+  if (!bags || !growing.crop.hilling) return null;
+  return mixForBags(bags, bagStartCm(growing), bagRimCm(growing));
 }
 
 function howMuch(growing: Growing, lifts: readonly Lift[], index: number): Sentence {
@@ -54,14 +72,8 @@ function tasks(growing: Growing): readonly Task[] {
   const start = anchorOf(growing, "start");
   if (!facts || !start) return [];
   const seen = anchorOf(growing, "up");
-  const rim = Math.round(facts.bagRimCm.value[0] / INCH) * INCH;
-  const lifts = bed?.bags
-    ? bagLifts(
-        { count: bed.bags.count, acrossCm: bed.bags.across.si, highCm: bed.bags.high.si },
-        bagStartCm(growing),
-        rim,
-      )
-    : [];
+  const bags = bagsOf(growing);
+  const lifts = bags ? bagLifts(bags, bagStartCm(growing), bagRimCm(growing)) : [];
   const times = bed?.bags ? lifts.length : ROW_TIMES;
   const upDays = crop.comesUp.kind === "days" ? middle(crop.comesUp.days.value) : 0;
   const firstDays = middle(facts.firstDaysAfterPlanting.value);

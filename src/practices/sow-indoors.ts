@@ -1,13 +1,26 @@
 import { plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
+import { mixLitres } from "../growth/filling.ts";
 import type { Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
 import { settingOutDay } from "../growth/starting.ts";
-import { degreesC } from "../quantities/quantity.ts";
+import type { Planting } from "../plan/plan.ts";
+import { traysFor } from "../plan/room.ts";
+import { degreesC, litres } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
 import { settingOutGuards, testsTold } from "./reckoning.ts";
-import { how, lengths, sign, why } from "./say.ts";
+import { how, lengths, type Sentence, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, window } from "./task.ts";
+
+/** How many trays of cells and how much compost that takes; nothing where the plan names no number of plants. */
+function compostTold(planting: Planting): readonly Sentence[] {
+  const cells = traysFor(planting, "cells");
+  if (cells === 0) return [];
+  const compost = { quantity: litres(mixLitres({ cells, pots: 0 })) };
+  return [
+    how(`${cells} ${cells === 1 ? "tray" : "trays"} of cells, about `, compost, " of compost."),
+  ];
+}
 
 function tasks(growing: Growing): readonly Task[] {
   const { planting, crop } = growing;
@@ -38,6 +51,7 @@ function tasks(growing: Growing): readonly Task[] {
           { quantity: degreesC(facts.soilTempC.value) },
           ".",
         ),
+        ...compostTold(planting),
         sign("You have light for them as soon as they show."),
         why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
       ],

@@ -1,10 +1,13 @@
 import { earliest, plus, theDay } from "../days/day.ts";
-import { bulbsFor, plantsOf, rowCm, saidCount, seedsFor } from "../growth/amounts.ts";
+import { bulbsFor, layoutOf, plantsOf, rowCm, saidCount, seedsFor } from "../growth/amounts.ts";
 import type { Anchor } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { ripening } from "../growth/ripening.ts";
 import { pieceCm } from "../growth/successions.ts";
+import { spacingCm } from "../plan/room.ts";
 import { seasonOf } from "../plan/season.ts";
+import { litres } from "../quantities/quantity.ts";
+import { mixInAllLitres } from "./hill.ts";
 import type { Practice } from "./practice.ts";
 import { sowingsOf } from "./repeat.ts";
 import { caution, how, type Sentence, why } from "./say.ts";
@@ -52,7 +55,7 @@ function seedsOfAll(growing: Growing, start: Anchor): { seeds: number; times: nu
 /** How much of it to order, in a sentence; none where the plan does not say how much it grows. */
 function howMany(growing: Growing, start: Anchor): readonly Sentence[] {
   const plants = plantsOf(growing);
-  if (plants === null) return [];
+  if (plants === null) return roomTold(growing);
   if (growing.planting.start === "tubers") return [how(`${plants} seed tubers.`)];
   if (growing.planting.start === "cloves") {
     const bulbs = bulbsFor(plants);
@@ -62,6 +65,17 @@ function howMany(growing: Growing, start: Anchor): readonly Sentence[] {
   if (all === null) return [];
   const sowings = all.times > 1 ? ` for ${all.times} sowings` : "";
   return [how(`About ${saidCount(all.seeds)} seeds${sowings}.`)];
+}
+
+/** What its bed would hold, where the plan does not say how much it grows and it has the bed alone. */
+function roomTold({ planting, crop, bed, plan }: Growing): readonly Sentence[] {
+  const alone = plan.plantings.filter((other) => other.bed === planting.bed).length === 1;
+  if (!alone || !bed?.lengthCm || !bed.widthCm) return [];
+  const apartCm = spacingCm(crop, planting);
+  const rowsCm = crop.settingOut?.rowsCm.value ?? crop.outdoors?.rowsCm.value ?? apartCm;
+  const room = { lengthCm: bed.lengthCm.si, widthCm: bed.widthCm.si, apartCm, rowsCm };
+  const { plants } = layoutOf(room);
+  return plants > 0 ? [how(`The bed holds about ${plants}.`)] : [];
 }
 
 /** In January there is time to choose another: said where a usual season does not bring it to harvest in time. */
@@ -135,6 +149,12 @@ function sprout(growing: Growing): readonly Task[] {
   ];
 }
 
+/** How much mix the bags take in all, from planting to the last lift. */
+function mixTold(growing: Growing): readonly Sentence[] {
+  const mix = mixInAllLitres(growing);
+  return mix === null ? [] : [how("About ", { quantity: litres(mix) }, " of mix in all.")];
+}
+
 function atHand(growing: Growing): readonly Task[] {
   const { planting, crop, bed } = growing;
   const out = anchorOf(growing, "set out");
@@ -178,6 +198,7 @@ function atHand(growing: Growing): readonly Task[] {
       },
       say: [
         how(`Find or buy this week: ${things.join(", ")} for ${objectOf(growing)}.`),
+        ...(step === "bags" ? mixTold(growing) : []),
         why("Needed about ", { day }, "."),
       ],
       because: () => [["A week before they are needed, ", { day }, "."]],

@@ -35,6 +35,23 @@ describe("what the season leaves in doubt", () => {
     expect(doubt).toContain("only in a warm season");
   });
 
+  test("is a greenhouse with fewer places than the fullest day wants, and which day that is", () => {
+    const one = (text: string) => text.replace("20 trays", "1 trays");
+    expect(codes("tomato: 18 plants", one)).toEqual([]);
+    expect(told("tomato: 19 plants", one)[0]).toMatch(
+      /^greenhouse-too-full: Seedlings take 2 trays about \d+ May and the greenhouse has 1\./,
+    );
+    expect(codes("lettuce: 40 plants, from seed indoors", one)).toEqual([]);
+    expect(codes("lettuce: 41 plants, from seed indoors", one)).toEqual(["greenhouse-too-full"]);
+    expect(codes("tomato: 90 plants, bought", one)).toEqual([]);
+  });
+
+  test("is no greenhouse too full of what stands there at different times", () => {
+    const two = (text: string) => text.replace("20 trays", "2 trays");
+    const both = "tomato: 30 plants\n  - lettuce: 80 plants, from seed indoors";
+    expect(codes(both, two)).toEqual([]);
+  });
+
   test("is not what winters, nor what stands in since before", () => {
     expect(codes("garlic: 60 cloves, plant this October")).toEqual([]);
     expect(codes("garlic: 60 cloves, in since 14 Oct 2026")).toEqual([]);

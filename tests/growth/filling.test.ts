@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bagLifts, mixLitres, soilLitres, wholeDepthCm } from "../../src/growth/filling.ts";
+import { bagLifts, mixForBags, mixLitres, soilLitres } from "../../src/growth/filling.ts";
 
 const INCH = 2.54;
 const FOOT = 0.3048;
@@ -23,18 +23,6 @@ describe("soil for a bed", () => {
 
   test("is none where it is not deep", () => {
     expect(bed([4, 8], 0)).toBe(0);
-  });
-});
-
-describe("a depth as it is measured out", () => {
-  test("is whole inches in inches, whole centimetres in centimetres", () => {
-    expect(wholeDepthCm(7.1, "us")).toBeCloseTo(3 * INCH, 9);
-    expect(wholeDepthCm(7.1, "metric")).toBe(7);
-  });
-
-  test("is never none", () => {
-    expect(wholeDepthCm(0.2, "us")).toBeCloseTo(INCH, 9);
-    expect(wholeDepthCm(0.2, "metric")).toBe(1);
   });
 });
 
@@ -118,4 +106,14 @@ describe("the lifts that fill a bag", () => {
       }),
     );
   });
+});
+
+test("all the mix of a bag is the first layer and every lift, to just under its rim", () => {
+  const bags = { count: 6, acrossCm: 16 * INCH, highCm: 14 * INCH };
+  const whole = soilLitres((Math.PI / 4) * (0.16 * 2.54) ** 2, 13 * INCH) * 6;
+  expect(mixForBags(bags, 8 * INCH, INCH)).toBeCloseTo(whole, 9);
+  expect(mixForBags({ ...bags, highCm: 6 * INCH }, 8 * INCH, INCH)).toBeCloseTo(
+    (whole * 6) / 13,
+    9,
+  );
 });

@@ -37,19 +37,14 @@ describe("trays under cover", () => {
 });
 
 describe("the fullest day", () => {
-  test("is the first with most trays, against the places there are", () => {
-    expect(fullestDay([tomatoes()])).toEqual({ day: isoDay("2027-05-04"), trays: 2, places: 20 });
+  test("is the first with most trays", () => {
+    expect(fullestDay([tomatoes()])).toEqual({ day: isoDay("2027-05-04"), trays: 2 });
   });
 
   test("adds up what stands there together", () => {
     const early = tomatoes({ acts: { ...ACTS, start: "2027-03-01", up: "2027-03-08" } });
     const full = fullestDay([tomatoes(), early]);
-    expect(full).toEqual({ day: isoDay("2027-05-04"), trays: 4, places: 20 });
-  });
-
-  test("has no places where there is no greenhouse", () => {
-    const site = { ...tomatoes().plan.site, greenhouse: null };
-    expect(fullestDay([tomatoes({ plan: { site } })])?.places).toBeNull();
+    expect(full).toEqual({ day: isoDay("2027-05-04"), trays: 4 });
   });
 
   test("is none where nothing is raised", () => {

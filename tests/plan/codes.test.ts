@@ -52,7 +52,6 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "crop-unknown": least("crops:\n  - moonflower"),
   "start-unknown": least("crops:\n  - carrot: bought"),
   "bed-too-full": TEXT.replace("18 plants", "90 plants"),
-  "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
   "frost-unlike-weather": weather(twelve(60), twelve(80)),
   "not-sown-again": least("crops:\n  - tomato: bought, every 14 days"),
   "outside-season": least("crops:\n  - carrot: sow 3 May 2031"),
@@ -64,6 +63,7 @@ const year = (crops: string, y: number) => planOf(least(crops).replace("2027", S
 
 /** A text whose season raises each code that hangs on growth. */
 const SEASONS: Readonly<Record<string, string>> = {
+  "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
   "will-not-ripen": TEXT.replace("72 days", "140 days"),
   "bad-season": least(
     "crops:\n  - lettuce: sow 15 Jul",

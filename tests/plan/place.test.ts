@@ -29,7 +29,7 @@ describe("a place", () => {
       trays: 20,
       keptAbove: { kind: "temperature", si: 65 / 9 },
     });
-    expect(site("greenhouse: 12 trays").greenhouse).toEqual({ trays: 12, keptAbove: null });
+    expect(site("greenhouse: 12 trays").greenhouse).toMatchObject({ trays: 12, keptAbove: null });
     expect(wrong("greenhouse: 20 trays, kept above 45")).toEqual(["quantity-unclear@7:25"]);
     expect(wrong("greenhouse: big")).toEqual(["unknown-word@7:15"]);
   });

@@ -33,21 +33,3 @@ describe("room in beds", () => {
     expect(bed("12 x 4 ft", "moonflower: 900 plants")).toEqual(["crop-unknown@11:9"]);
   });
 });
-
-describe("room in the greenhouse", () => {
-  const house = (trays: number, crop: string) =>
-    told(
-      least(
-        `crops:\n  - ${crop}`,
-        `last frost: 6 May\n  first frost: 2 Oct\n  greenhouse: ${trays} trays`,
-      ),
-    );
-
-  it("holds forty cells or eighteen pots to a tray", () => {
-    expect(house(1, "tomato: 18 plants")).toEqual([]);
-    expect(house(1, "tomato: 19 plants")).toEqual(["greenhouse-too-full@7:15"]);
-    expect(house(1, "lettuce: 40 plants, from seed indoors")).toEqual([]);
-    expect(house(1, "lettuce: 41 plants, from seed indoors")).toHaveLength(1);
-    expect(house(1, "tomato: 90 plants, bought")).toEqual([]);
-  });
-});

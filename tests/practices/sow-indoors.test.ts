@@ -35,6 +35,16 @@ describe("sowing tomatoes indoors", () => {
     expect(text).toContain("sign: You have light for them");
   });
 
+  test("says how many trays of cells and how much compost, where the plan names a number", () => {
+    const many = tomatoes({ planting: { amount: { kind: "plants", count: 90 } } });
+    expect(said(SOW_INDOORS.tasks(tomatoes())[0])).toMatch(
+      /how: 1 tray of cells, about .* compost/,
+    );
+    expect(said(SOW_INDOORS.tasks(many)[0])).toContain("how: 3 trays of cells");
+    const some = tomatoes({ planting: { amount: null } });
+    expect(said(SOW_INDOORS.tasks(some)[0])).not.toContain("compost.");
+  });
+
   test("tells for how many weeks, and every test of the day they go out", () => {
     const [task] = SOW_INDOORS.tasks(tomatoes());
     expect(said(task)).toContain("about 6 weeks before they go out, about 21 May");

@@ -146,6 +146,29 @@ describe("how much to order", () => {
   });
 });
 
+describe("how much there is room for", () => {
+  const order = (text: string, name: string) =>
+    said(stepOf(THINGS_TO_HAVE, growingOf(text, name, { acts: { start: "2027-05-03" } }), "order"));
+
+  test("is told where the plan names no amount and the bed is the crop's alone", () => {
+    const alone = QUARRY.replace(
+      "      - lettuce: 2 rows, every 14 days, 3 times",
+      "      - lettuce",
+    );
+    expect(order(alone, "lettuce")).toContain("how: The bed holds about 64.");
+  });
+
+  test("is not told where it shares its bed, or the bed has no size", () => {
+    const shared = QUARRY.replace("- beet: 2 rows", "- beet");
+    expect(order(shared, "beet")).not.toContain("holds about");
+    const sizeless = QUARRY.replace("  Salad bed:\n    is: 8 x 4 ft\n", "  Salad bed:\n").replace(
+      "lettuce: 2 rows, every 14 days, 3 times",
+      "lettuce",
+    );
+    expect(order(sizeless, "lettuce")).not.toContain("holds about");
+  });
+});
+
 describe("sprouting", () => {
   test("of potatoes begins four weeks before they are planted", () => {
     const [, sprout] = windowsOf(THINGS_TO_HAVE, potatoes);
@@ -157,6 +180,13 @@ describe("sprouting", () => {
     const plain = { ...potatoes, planting: { ...potatoes.planting, sproutedFirst: false } };
     expect(stepOf(THINGS_TO_HAVE, plain, "sprout")).toBeUndefined();
   });
+});
+
+test("bags are told with all the mix they take to the last lift", () => {
+  expect(said(stepOf(THINGS_TO_HAVE, potatoes, "bags"))).toContain(
+    "how: About 75 gal of mix in all.",
+  );
+  expect(said(stepOf(THINGS_TO_HAVE, carrots, "board"))).not.toContain("mix");
 });
 
 describe("what must be at hand", () => {
