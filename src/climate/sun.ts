@@ -1,5 +1,5 @@
 import { getTimes } from "suncalc";
-import { type Day, dayOf, partsOf, plus, theDay } from "../days/day.ts";
+import { type Day, dayOf, partsOf, plus, theDay, YEAR } from "../days/day.ts";
 
 /** Where on earth: degrees, south and west negative. */
 export type Spot = { readonly latitude: number; readonly longitude: number };
@@ -83,26 +83,27 @@ function inMiddleYear(month: number, date: number): Day {
 }
 
 /** Below this plants all but stand still. Source: McCollum, University of California, about 2014, after Coleman, The Winter Harvest Handbook, 2009. */
-export const TOO_SHORT_H = 10;
+const TOO_SHORT_H = 10;
+
+/** First and last day of a spell, both inclusive. */
+export type Spell = { readonly first: Day; readonly last: Day };
 
 /**
- * First and last day, both inclusive, of a winter's days shorter than ten hours: from the autumn of that year, in
- * the north into the next year, in the south within it. Null where no day is so short, nearer to the equator than 32.7°.
+ * The next days shorter than ten hours after a day of ten hours or more, `from` or the first such day after it; null
+ * where no day of a year is so short, nearer to the equator than 32.7°. `hours` as dayHoursOf gives them.
  * Source: McCollum, University of California, about 2014, after Coleman, The Winter Harvest Handbook, 2009.
  */
-export function tenHourDays(
-  latitude: number,
-  year: number,
-): { readonly first: Day; readonly last: Day } | null {
-  const [from, to] =
-    latitude < 0
-      ? [theDay(year, 1, 1), theDay(year, 12, 31)]
-      : [theDay(year, 7, 1), theDay(year + 1, 6, 30)];
-  const isShort = (day: Day) => dayHours(day, latitude) < TOO_SHORT_H;
-  let first = from;
-  while (first <= to && !isShort(first)) first = plus(first, 1);
-  if (first > to) return null;
-  let last = first;
-  while (last < to && isShort(plus(last, 1))) last = plus(last, 1);
-  return { first, last };
+export function shortDays(hours: (day: Day) => number, from: Day): Spell | null {
+  const isShort = (day: Day) => hours(day) < TOO_SHORT_H;
+  const long = next(from, (day) => !isShort(day));
+  const first = long === null ? null : next(long, isShort);
+  if (first === null) return null;
+  const after = next(first, (day) => !isShort(day));
+  return after === null ? null : { first, last: plus(after, -1) };
+}
+
+/** The first day from a day on, within a year, of which something holds. */
+function next(from: Day, holds: (day: Day) => boolean): Day | null {
+  for (let on = 0; on <= YEAR + 1; on++) if (holds(plus(from, on))) return plus(from, on);
+  return null;
 }

@@ -1,7 +1,7 @@
 import { killingFrost } from "../climate/frost.ts";
-import { TOO_SHORT_H } from "../climate/sun.ts";
+import { shortDays } from "../climate/sun.ts";
 import { isTender } from "../crops/crops.ts";
-import { type Day, plus, YEAR } from "../days/day.ts";
+import { type Day, plus } from "../days/day.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { Growing } from "./growing.ts";
 import { nextYearly } from "./winter.ts";
@@ -48,14 +48,8 @@ export function lastHarvest(growing: Growing, from: Day): Day | null {
 
 /** The last day of ten hours or more before the next days that are shorter; null where none are, or no latitude is known. */
 function lastLongDay({ climate: { dayHours } }: Growing, from: Day): Day | null {
-  if (!dayHours) return null;
-  let wasLong = false;
-  for (let on = 0; on <= YEAR + 1; on++) {
-    const isLong = dayHours(plus(from, on)) >= TOO_SHORT_H;
-    if (wasLong && !isLong) return plus(from, on - 1);
-    wasLong = isLong;
-  }
-  return null;
+  const short = dayHours && shortDays(dayHours, from);
+  return short && plus(short.first, -1);
 }
 
 /** The day that ends all growing for a crop: the killing frost, or for what stands it the middle of winter; null where nothing freezes. */
