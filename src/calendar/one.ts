@@ -1,5 +1,4 @@
 import {
-  foldLines,
   ICalAlarm,
   ICalAlarmType,
   ICalCalendar,
@@ -9,6 +8,7 @@ import {
 } from "ical-generator";
 import type { Event } from "../words/event.ts";
 import { cleanLine, cleanLink, cleanText, shortened } from "./clean.ts";
+import { folded } from "./fold.ts";
 import { type Revision, wholeSecond } from "./ledger.ts";
 import { mended } from "./mend.ts";
 
@@ -28,6 +28,9 @@ export type Wording = {
   readonly remindMinutesBefore: number | null;
 };
 
+/** The library wants one for an event; it asks it for a time zone and a method, and this has neither. */
+const NO_CALENDAR = new ICalCalendar();
+
 /**
  * One VEVENT, folded, each line ended by CRLF, the same bytes alone as among others. Times are whole
  * seconds, the rest is cut. Throws for a timed event that doesn't end after it starts, and for a reminder
@@ -36,8 +39,8 @@ export type Wording = {
  */
 export function writeEvent(wording: Wording, revision: Revision): string {
   const title = shortened(cleanLine(wording.title), LONGEST_TITLE) || "Garden";
-  const event = new ICalEvent(dataOf(wording, title, revision), new ICalCalendar());
-  return foldLines(mended(event.toString(), alarmOf(wording, title, event)));
+  const event = new ICalEvent(dataOf(wording, title, revision), NO_CALENDAR);
+  return folded(mended(event.toString(), alarmOf(wording, title, event)));
 }
 
 function dataOf(wording: Wording, title: string, { sequence, stamp }: Revision): ICalEventData {
