@@ -32,5 +32,7 @@ export function measuredSoil(facts: readonly Fact[], estimate: SoilOf): Measured
     const left = 1 - (day - last.day) / MEASURED_LASTS_DAYS;
     return (last.value.si - estimate(last.day, bed, warmerK)) * left;
   };
-  return { isIn: (bed) => measured.some((fact) => counts(fact, bed)), moreK };
+  const everywhere = measured.some((fact) => fact.bed === null);
+  const beds = new Set(measured.map((fact) => fact.bed));
+  return { isIn: (bed) => everywhere || (bed !== null && beds.has(bed.key)), moreK };
 }

@@ -20,9 +20,10 @@ const POINTS = [1, 3, 5, 7, 9, 11, 13, 15].map((odd) => Math.cos((odd * Math.PI)
  * Source: Harrington and Minges, University of California, 1954, as in crops/emergence.ts.
  */
 export function dailyShare(row: string, soilC: number, swingK = 0): number {
-  if (swingK === 0) return shareAt(row, soilC);
+  const rates = ratesOf(row);
+  if (swingK === 0) return shareAt(rates, soilC);
   let sum = 0;
-  for (const point of POINTS) sum += shareAt(row, soilC + swingK * point);
+  for (const point of POINTS) sum += shareAt(rates, soilC + swingK * point);
   return sum / POINTS.length;
 }
 
@@ -38,9 +39,13 @@ const RATES: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
   ]),
 );
 
-function shareAt(row: string, soilC: number): number {
+function ratesOf(row: string): readonly number[] {
   const rates = RATES[row];
   if (!rates) throw new RangeError(`no row ${row} in the table of days to emergence`);
+  return rates;
+}
+
+function shareAt(rates: readonly number[], soilC: number): number {
   const along = (fahrenheit(soilC) - COLUMNS_F[0]) / STEP_F;
   const near = Math.round(along);
   if (Math.abs(along - near) < 1e-9) return rates[near] ?? 0;

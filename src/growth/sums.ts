@@ -10,7 +10,7 @@ type Sums = { first: Day; upTo: number[] };
 const known = new WeakMap<Daily, Sums>();
 
 /** Days before the first one asked for that are summed with it, so that sums seldom begin anew. */
-const AHEAD = 60;
+const AHEAD = 30;
 
 /** Sums that begin on that day or before it. */
 function sumsFrom(daily: Daily, from: Day): Sums {
@@ -38,8 +38,8 @@ export function sumBetween(daily: Daily, first: Day, last: Day): number {
 /** Sums are rounded: a day that lacks no more than this is enough. */
 const NEARLY = 1e-9;
 
-/** Days that a search goes on by at a time. */
-const STEP = 32;
+/** Days that a search goes on by at a time: few, since days behind the one found are reckoned in vain. */
+const STEP = 8;
 
 /** The first day by whose end the days from `from` on have brought that much, looking at so many days at the most; null where they do not. */
 export function broughtBy(
