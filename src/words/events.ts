@@ -14,20 +14,20 @@ const BEFORE_RUNG = 10;
 
 /** What is told together: the same practice and verb, on one day, at one hour, for the same people. */
 function likeness({ task, day, people, at, done }: Placed): string {
-  return [
-    day,
-    task.practice,
-    task.title.verb,
-    task.rhythm,
-    people.join("+"),
-    at?.from ?? "",
-    done?.day ?? "",
-  ].join("|");
+  const { practice, rhythm, title } = task;
+  const who = people.length === 1 ? people[0] : people.join("+");
+  return `${day}|${practice}|${title.verb}|${rhythm}|${who}|${at?.from}|${done?.day}`;
+}
+
+function inIdOrder(group: readonly Placed[]): readonly Placed[] {
+  if (group.length < 2) return group;
+  return [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
 }
 
 /** The task that gives the event its UID: the smallest id of those that gave one before, else the smallest. */
 function leadFirst(group: readonly Placed[], standing: Standing): readonly Placed[] {
-  const ordered = [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
+  if (group.length < 2) return group;
+  const ordered = inIdOrder(group);
   const lead = ordered.find((each) => standing[each.task.id]?.lead) ?? ordered[0];
   return lead ? [lead, ...ordered.filter((each) => each !== lead)] : [];
 }
@@ -59,7 +59,7 @@ function hasSecrets({ task, done, note }: Placed): boolean {
 function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
   const [lead] = group;
   if (!lead) throw new RangeError("an event needs a task");
-  const byName = [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
+  const byName = inIdOrder(group);
   const { clock } = plan.site;
   const text = textOfAll(byName, plan, voiceOf(plan, "household"));
   return eventFor(group, {

@@ -66,7 +66,7 @@ export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
 type Said = Record<Part, string>;
 
 /** What sentences were put into, by voice: titles, texts and sessions ask for the same ones. A memo, nothing more. */
-const memo = new WeakMap<Voice, WeakMap<readonly Sentence[], Said>>();
+const memo = new WeakMap<Voice, Map<readonly Sentence[], Said>>();
 
 /** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
 export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
@@ -78,8 +78,8 @@ export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice
   return said[part];
 }
 
-function begun(voice: Voice): WeakMap<readonly Sentence[], Said> {
-  const known = new WeakMap<readonly Sentence[], Said>();
+function begun(voice: Voice): Map<readonly Sentence[], Said> {
+  const known = new Map<readonly Sentence[], Said>();
   memo.set(voice, known);
   return known;
 }

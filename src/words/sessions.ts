@@ -9,6 +9,7 @@ import { list, titleOf } from "./titles.ts";
 
 /** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
 export function walking(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
+  if (jobs.length < 2) return jobs;
   const order = new Map(plan.beds.map((bed, i) => [bed.key, i]));
   const at = ({ task }: Placed) =>
     task.indoors ? -1 : task.bed === null ? 999 : (order.get(task.bed) ?? 999);
@@ -17,10 +18,13 @@ export function walking(jobs: readonly Placed[], plan: Plan): readonly Placed[] 
 
 /** Jobs, most to lose first, then walking order. */
 export function mostToLose(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
-  return walking(jobs, plan)
-    .map((job, i) => ({ job, i }))
-    .sort((a, b) => HARM_WEIGHT[b.job.task.harm] - HARM_WEIGHT[a.job.task.harm] || a.i - b.i)
-    .map(({ job }) => job);
+  return worstFirst(walking(jobs, plan));
+}
+
+/** Most to lose first, else as they stand. */
+function worstFirst(jobs: readonly Placed[]): readonly Placed[] {
+  const weight = ({ task }: Placed) => HARM_WEIGHT[task.harm];
+  return [...jobs].sort((a, b) => weight(b) - weight(a));
 }
 
 /** Things a session's first line names, at the most. Source: house rule; more than a hand can hold is not read. */
@@ -38,7 +42,7 @@ const HALF_AN_HOUR = 30;
 
 /** The job that matters most of those that half an hour is enough for, else the one to begin with. */
 function halfAnHour(jobs: readonly Placed[], plan: Plan): string {
-  const most = mostToLose(jobs, plan);
+  const most = worstFirst(jobs);
   const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
   const short = most.find((job) => job.task.minutes <= HALF_AN_HOUR);
   const first = short ?? most[0];

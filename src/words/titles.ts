@@ -10,9 +10,14 @@ export function list(things: readonly string[]): string {
   return `${things.slice(0, -1).join(", ")} and ${things[things.length - 1] ?? ""}`;
 }
 
+/** Found only where characters may be fewer than their halves. */
+const HALVES = /[\ud800-\udbff]/;
+
 /** Whether it is short enough for a title, counted in characters and not in their halves. */
 function fits(title: string): boolean {
-  return title.length <= LONGEST_TITLE || [...title].length <= LONGEST_TITLE;
+  return (
+    title.length <= LONGEST_TITLE || (HALVES.test(title) && [...title].length <= LONGEST_TITLE)
+  );
 }
 
 function clip(text: string, length: number): string {
@@ -45,6 +50,10 @@ function named(verb: string, objects: readonly string[], end: string): string {
   );
 }
 
+/** Each once, in the order they first stand. */
+const onceEach = <Thing>(things: readonly Thing[]): readonly Thing[] =>
+  things.length < 2 ? things : [...new Set(things)];
+
 /**
  * Verb, crops and place of like tasks, in at most LONGEST_TITLE characters; the place where all share one, and
  * only where there is room. `placed` not empty; objects in the order given, each once.
@@ -53,8 +62,8 @@ export function titleOf(placed: readonly Placed[], plan: Plan): string {
   const first = placed[0];
   if (!first) throw new RangeError("a title needs a task");
   const { verb, where } = first.task.title;
-  const objects = [...new Set(placed.map((each) => each.task.title.object))];
-  const beds = [...new Set(placed.map((each) => each.task.bed))];
+  const objects = onceEach(placed.map(({ task }) => task.title.object));
+  const beds = onceEach(placed.map(({ task }) => task.bed));
   const bed = where === "bed" && beds.length === 1 ? bedName(plan, beds[0] ?? null) : "";
   const end = where !== null && where !== "bed" ? ` ${where}` : bed === "" ? "" : `, ${bed}`;
   const full = named(verb, objects, end);
@@ -63,15 +72,17 @@ export function titleOf(placed: readonly Placed[], plan: Plan): string {
 
 /** What some jobs are in few words, like ones together and the first most to lose: `Sow beets and carrots; thin lettuce`. As many as fit; not empty. */
 export function sessionTitle(jobs: readonly Placed[], lead = ""): string {
-  const byVerb = new Map<string, string[]>();
+  const byVerb = new Map<string, Set<string>>();
   for (const { task } of jobs) {
     const { verb, object, where } = task.title;
     const verbs = where !== null && where !== "bed" ? `${verb}|${where}` : verb;
-    byVerb.set(verbs, [...new Set([...(byVerb.get(verbs) ?? []), object])]);
+    const known = byVerb.get(verbs);
+    if (known) known.add(object);
+    else byVerb.set(verbs, new Set([object]));
   }
   const all = [...byVerb].map(([verbs, objects], i) => {
     const [verb = "", where] = verbs.split("|");
-    const said = `${verb} ${list(objects)}${where ? ` ${where}` : ""}`;
+    const said = `${verb} ${list([...objects])}${where ? ` ${where}` : ""}`;
     return i === 0 && lead === "" ? said : said.charAt(0).toLowerCase() + said.slice(1);
   });
   for (let count = all.length; count > 0; count--) {
