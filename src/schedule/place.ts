@@ -37,21 +37,21 @@ export type Placing = {
 
 type Group = readonly [Task, ...Task[]];
 
-/** Tasks that belong on one day, each group in the order given; groups with most to lose first, then by last good day, due day and id. */
+/** Tasks that belong on one day, each group in the order given; groups with most to lose first, then by last good day, due day and the order of their first tasks. */
 function inGroups(tasks: readonly Task[]): readonly Group[] {
-  const groups = new Map<string, Group>();
+  const groups = new Map<string, [Task, ...Task[]]>();
   for (const task of tasks) {
     const key = task.together ?? task.id;
     const known = groups.get(key);
-    groups.set(key, known ? [...known, task] : [task]);
+    if (known) known.push(task);
+    else groups.set(key, [task]);
   }
   const weight = ([first]: Group) => HARM_WEIGHT[first.harm];
   return [...groups.values()].sort(
     (a, b) =>
       weight(b) - weight(a) ||
       a[0].window.latest - b[0].window.latest ||
-      a[0].window.due - b[0].window.due ||
-      (a[0].id < b[0].id ? -1 : 1),
+      a[0].window.due - b[0].window.due,
   );
 }
 
