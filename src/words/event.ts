@@ -41,9 +41,6 @@ export type Event = {
 /** Minutes before midnight that an all-day event rings: six in the evening before. Source: house rule; the one portable hour. */
 export const EVENING_BEFORE = 360;
 
-const sorted = (texts: readonly string[]): readonly string[] =>
-  texts.length < 2 ? texts : [...new Set(texts)].sort();
-
 /** What an event says of itself; whom, which beds and which practices it touches comes from its tasks. */
 export type Particulars = Pick<
   Event,
@@ -61,20 +58,40 @@ export type Particulars = Pick<
 
 /** An event that tells some tasks, in the order they are told, lead first. */
 export function eventFor(group: readonly Placed[], told: Particulars): Event {
+  const { tasks, people, beds, categories } = touchedBy(group);
   return {
     key: told.key,
     set: told.set,
     kind: told.kind,
-    tasks: group.map((each) => each.task.id),
-    people: sorted(group.flatMap((each) => each.people)),
-    beds: sorted(group.flatMap((each) => each.task.bed ?? [])),
+    tasks,
+    people: people.sort(),
+    beds: beds.sort(),
     title: told.title,
     text: told.text,
     readerText: told.readerText,
-    categories: sorted(group.map((each) => each.task.practice)),
+    categories: categories.sort(),
     when: told.when,
     day: told.day,
     busy: told.busy,
     remindMinutesBefore: told.remindMinutesBefore,
   };
+}
+
+/** Ids of tasks in their order; people, beds and practices, each once. */
+function touchedBy(group: readonly Placed[]) {
+  const tasks: string[] = [];
+  const people: string[] = [];
+  const beds: string[] = [];
+  const categories: string[] = [];
+  for (const { task, people: theirs } of group) {
+    tasks.push(task.id);
+    for (const person of theirs) addOnce(people, person);
+    if (task.bed !== null) addOnce(beds, task.bed);
+    addOnce(categories, task.practice);
+  }
+  return { tasks, people, beds, categories };
+}
+
+function addOnce(texts: string[], text: string): void {
+  if (!texts.includes(text)) texts.push(text);
 }
