@@ -68,11 +68,13 @@ function compare(a: Candidate, b: Candidate): number {
 }
 
 /** The days of a span, both ends inclusive, nearest to a day first, the earlier of two as near. */
-function* nearestFirst([from, to]: readonly [Day, Day], day: Day): Generator<Day> {
+function nearestFirst([from, to]: readonly [Day, Day], day: Day): readonly Day[] {
+  const days: Day[] = [];
   for (let away = 0; day - away >= from || day + away <= to; away++) {
-    if (day - away >= from && day - away <= to) yield plus(day, -away);
-    if (away > 0 && day + away >= from && day + away <= to) yield plus(day, away);
+    if (day - away >= from && day - away <= to) days.push(plus(day, -away));
+    if (away > 0 && day + away >= from && day + away <= to) days.push(plus(day, away));
   }
+  return days;
 }
 
 /** The best working day in a span: minutes over hours first, then days from due, then a day already used, then who has less to do. */
