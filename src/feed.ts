@@ -3,7 +3,7 @@ import { cropOf } from "./crops/crops.ts";
 import type { Day } from "./days/day.ts";
 import type { Fact } from "./diary/fact.ts";
 import { understand } from "./diary/understand.ts";
-import { type Anchors, anchorKey } from "./growth/anchors.ts";
+import type { Anchors } from "./growth/anchors.ts";
 import type { Growing } from "./growth/growing.ts";
 import { remembered } from "./growth/remembered.ts";
 import type { Plan, Planting } from "./plan/plan.ts";
@@ -13,6 +13,7 @@ import { PASSES, type Pass } from "./practices/practice.ts";
 import { sowingNumbers } from "./practices/repeat.ts";
 import { shareLadders } from "./practices/set-out.ts";
 import type { Task } from "./practices/task.ts";
+import { anchored } from "./schedule/anchored.ts";
 import { daysNamed } from "./schedule/calm.ts";
 import { doneOf } from "./schedule/done.ts";
 import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
@@ -199,23 +200,6 @@ function tasksOf(growings: readonly Growing[], pass: Pass): readonly Task[] {
     for (const practice of practices)
       if (!growing.planting.without.includes(practice.name)) tasks.push(...practice.tasks(growing));
   return pass === "set out" ? shareLadders(tasks) : tasks;
-}
-
-/** Anchors with those that placed tasks set; the diary's day is the diary's, not a reckoned one. */
-function anchored(anchors: Anchors, placed: readonly Placed[]): Anchors {
-  const more = new Map(anchors);
-  for (const { task, day, done } of placed) {
-    if (!task.sets) continue;
-    const { planting, sowing, act } = task.sets;
-    const grounds = done ? (["seen"] as const) : task.grounds;
-    more.set(anchorKey(planting, sowing, act), {
-      day,
-      from: done ? "diary" : "placed",
-      grounds,
-      task: task.id,
-    });
-  }
-  return more;
 }
 
 /** The newest plan with every year's beds and people, for words that name them. */

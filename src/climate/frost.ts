@@ -1,9 +1,6 @@
 import { type Day, plus } from "../days/day.ts";
 import type { FrostDates } from "../plan/plan.ts";
-import { deviationsAt, shareBelow } from "./normal.ts";
-
-/** Standard deviations from the usual date to the early and the late one: 10 and 90 % of years. */
-const TO_TENTH = 1.2816;
+import { deviationsAt, ONE_IN_TEN, shareBelow } from "./normal.ts";
 
 /**
  * The day by which all but that share of springs have had their last 32 °F (0 °C) night, rounded to a whole
@@ -23,14 +20,14 @@ export function firstFrostAt(dates: FrostDates, share: number): Day {
 function byShare(dates: FrostDates, share: number): Day {
   const z = deviationsAt(share);
   const side = z < 0 ? dates.usual - dates.early : dates.late - dates.usual;
-  return plus(dates.usual, (z * side) / TO_TENTH);
+  return plus(dates.usual, (z * side) / ONE_IN_TEN);
 }
 
 /** The share of springs, 0 to 1, that still have a 32 °F (0 °C) night after the day. */
 export function chanceOfFrostAfter(dates: FrostDates, day: Day): number {
   const side = day < dates.usual ? dates.usual - dates.early : dates.late - dates.usual;
   if (side === 0) return day < dates.usual ? 1 : 0;
-  return 1 - shareBelow(((day - dates.usual) * TO_TENTH) / side);
+  return 1 - shareBelow(((day - dates.usual) * ONE_IN_TEN) / side);
 }
 
 /**

@@ -1,4 +1,11 @@
 /**
+ * Standard deviations from the mean to the value that one in ten lies beyond on either side: what deviationsAt(0.9) comes
+ * near, to one figure more.
+ * Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, formula 26.2.17, which gives 0.900008 below it.
+ */
+export const ONE_IN_TEN = 1.2816;
+
+/**
  * How many standard deviations above the mean a share of all values lies below; p between 0 and 1, both
  * exclusive; error below 0.00045.
  * Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 1964, formula 26.2.23.

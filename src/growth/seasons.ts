@@ -1,11 +1,9 @@
 import type { Climate } from "../climate/climate.ts";
+import { ONE_IN_TEN } from "../climate/normal.ts";
 import { type Day, plus } from "../days/day.ts";
 
 /** The three seasons that a milestone's early, usual and late are reckoned in. */
 export type Season = "warm" | "usual" | "cold";
-
-/** Standard deviations that one season in ten lies beyond. */
-const ONE_IN_TEN = 1.2816;
 
 /** Days of the month whose spread from year to year is known. */
 const MONTH = 30;

@@ -1,13 +1,11 @@
 import { type Climate, climateOf } from "../climate/climate.ts";
+import { ONE_IN_TEN } from "../climate/normal.ts";
 import type { Day } from "../days/day.ts";
 import type { Fact } from "../diary/fact.ts";
 import type { Bed, Plan } from "../plan/plan.ts";
 
 /** Soil at seed depth on a day [°C]: in a cool season, a usual one and a warm one; cool ≤ usual ≤ warm. */
 export type Soil = { readonly coolC: number; readonly usualC: number; readonly warmC: number };
-
-/** Deviations from the usual to a cool or warm season: 1 year in 10 lies beyond either. */
-const TO_TENTH = 1.2816;
 
 /** Air and soil of a plan's year, put right by what the diary measured. */
 export function climateIn(plan: Plan, facts: readonly Fact[]): Climate {
@@ -18,7 +16,7 @@ export function climateIn(plan: Plan, facts: readonly Fact[]): Climate {
 export function soilIn(plan: Plan, bed: Bed | null): (day: Day) => Soil {
   const { soilC, spreadK } = climateOf(plan, []);
   return (day) => {
-    const awayK = TO_TENTH * spreadK(day);
+    const awayK = ONE_IN_TEN * spreadK(day);
     return {
       coolC: soilC(day, bed, -awayK),
       usualC: soilC(day, bed),

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { deviationsAt, shareBelow } from "../../src/climate/normal.ts";
+import { deviationsAt, ONE_IN_TEN, shareBelow } from "../../src/climate/normal.ts";
 
 describe("standard deviations of a share", () => {
   test.each([
@@ -17,6 +17,12 @@ describe("standard deviations of a share", () => {
   test.each([0, 1, -0.1, 1.1, Number.NaN])("there is none for %d", (share) => {
     expect(() => deviationsAt(share)).toThrow(RangeError);
   });
+});
+
+test("one in ten lies beyond ONE_IN_TEN on either side", () => {
+  expect(shareBelow(ONE_IN_TEN)).toBeCloseTo(0.9, 4);
+  expect(shareBelow(-ONE_IN_TEN)).toBeCloseTo(0.1, 4);
+  expect(Math.abs(deviationsAt(0.9) - ONE_IN_TEN)).toBeLessThan(0.00051);
 });
 
 describe("the share below so many standard deviations", () => {

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { ONE_IN_TEN } from "../../src/climate/normal.ts";
 import { plus } from "../../src/days/day.ts";
 import { climateIn, soilIn } from "../../src/pictures/warmth.ts";
 import { planOf, QUARRY } from "../gardens.ts";
@@ -16,7 +17,7 @@ test("cool lies below usual below warm, each 1 year in 10 away", () => {
   }
   const { usualC, warmC } = soil(on("2027-07-10"));
   const spreadK = climateIn(plan, []).spreadK(on("2027-07-10"));
-  expect(warmC - usualC).toBeCloseTo(1.2816 * spreadK, 6);
+  expect(warmC - usualC).toBeCloseTo(ONE_IN_TEN * spreadK, 6);
 });
 
 test("film warms, and the usual soil knows nothing of the diary", () => {
