@@ -7,9 +7,14 @@ const MONTH_STARTS = MONTH_DAYS.map((_, i) => MONTH_DAYS.slice(0, i).reduce((a, 
 const MIDDLES = MONTH_DAYS.map((days, i) => (MONTH_STARTS[i] ?? 0) + days / 2);
 const ROUNDS = 12;
 
-/** The month, 0 for January, of a day of the year, 0 to 364. */
-export function monthOf(dayOfTheYear: number): number {
-  return MONTH_STARTS.findLastIndex((start) => start <= dayOfTheYear);
+/** Twelve monthly values, January first, on a day of the year, 0 to 364: a month's own in its middle, straight between two middles. */
+export function monthlyOn(values: readonly number[], dayOfTheYear: number): number {
+  const along = dayOfTheYear + 0.5;
+  const before = MIDDLES.findLastIndex((middle) => middle <= along);
+  const [from, to] = [(before + 12) % 12, (before + 1) % 12];
+  const since = (along - at(MIDDLES, from) + YEAR) % YEAR;
+  const span = (at(MIDDLES, to) - at(MIDDLES, from) + YEAR) % YEAR;
+  return at(values, from) + ((at(values, to) - at(values, from)) * since) / span;
 }
 
 const at = (values: ArrayLike<number>, i: number): number => values[i] ?? 0;

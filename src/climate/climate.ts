@@ -1,7 +1,7 @@
 import { type Day, dayOfYear, plus, YEAR } from "../days/day.ts";
 import type { Fact } from "../diary/fact.ts";
 import type { Bed, Plan } from "../plan/plan.ts";
-import { type AirCurves, airOf, monthOf, roughAir } from "./air.ts";
+import { type AirCurves, airOf, monthlyOn, roughAir } from "./air.ts";
 import { measuredSoil } from "./measured.ts";
 import { FILM_WARMS_K, FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve } from "./soil.ts";
 import { dayHoursOf } from "./sun.ts";
@@ -125,7 +125,7 @@ export function climateOf(
         : estimate(day, bed, warmerK),
     soilOf: (bed) => (measured.isIn(bed) ? `bed ${bed?.key ?? ""}` : bed?.warmed ? "film" : "open"),
     spreadK: (day) =>
-      spread?.[monthOf(dayOfYear(day))] ?? (rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
+      spread ? monthlyOn(spread, dayOfYear(day)) : rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K,
     dayHours: latitude === null ? null : dayHoursOf(latitude),
   };
 }

@@ -108,3 +108,10 @@ function fromSettingOut(growing: Growing): ReturnType<typeof clockOf> {
   const grounds = raisedHere ? allGrounds(start.grounds, out.grounds) : out.grounds;
   return counting(growing, { ...from, grounds }, used);
 }
+
+/** The packet's days, the middle of them, that lie before plants on the day they are set out, and before tubers on the day they are planted. */
+export function packetDaysAhead(growing: Growing): number {
+  const { harvest } = growing.crop;
+  const used = harvest.from === "sowing" ? daysRaised(growing) : 0;
+  return lessUsed(packetDays(growing)[1], used);
+}

@@ -62,10 +62,11 @@ function ripeningDoubt(growing: Growing): readonly Problem[] {
   const { planting } = growing;
   const answer = ripening(growing);
   if (answer.ripens) return [];
+  const cover = planting.start === "seed outdoors" ? ", or start it under cover" : "";
   const quicker =
     answer.fits === null
       ? "No kind of it is quick enough; grow it under glass, or something else here"
-      : `Choose one of ${answer.fits} days or fewer, or start it under cover`;
+      : `Choose one of ${answer.fits} days or fewer${cover}`;
   return [tell("will-not-ripen", planting.at, `${nameOf(planting)}: ${answer.is}`, quicker)];
 }
 

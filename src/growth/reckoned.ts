@@ -16,8 +16,8 @@ export type Reckoned = {
   readonly stopped: boolean;
 };
 
-/** One test: what it looked at and the first day that passes it. */
-export type Test = { readonly ground: Ground; readonly day: Day };
+/** One test: what it looked at and the first day that passes it; with the day of the frost odds where it is one of frost. */
+export type Test = { readonly ground: Ground; readonly day: Day; readonly frost?: Day };
 
 /** The day that passes every test, or the stop day before that; the same whatever the season. */
 export function decide(

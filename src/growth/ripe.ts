@@ -1,7 +1,7 @@
 import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { allGrounds } from "./anchors.ts";
-import { type Clock, clockOf, packetDaysLeft } from "./clock.ts";
-import { growingEnds } from "./ending.ts";
+import { type Clock, clockOf, packetDaysAhead, packetDaysLeft } from "./clock.ts";
+import { growingEnds, lastHarvest } from "./ending.ts";
 import { anchorOf, type Growing } from "./growing.ts";
 import { memo } from "./memo.ts";
 import { type Milestone, seenOn } from "./milestones.ts";
@@ -62,9 +62,9 @@ function throughSeasons(growing: Growing, clock: Clock): Days | null {
   };
 }
 
-/** Where a cold season never brings it: the day that ends all growing. */
+/** Where a cold season never brings it: the last day worth a harvest. */
 function lastChance(growing: Growing, from: Day, usual: Day): Day {
-  return growingEnds(growing, from) ?? plus(usual, usual - from);
+  return lastHarvest(growing, from) ?? plus(usual, usual - from);
 }
 
 /** What a run goes by: the packet's days, how much warmer [K] the season is, the pace, and the garden's own warmth, which holds its pace already. */
@@ -95,4 +95,15 @@ export function ripeIfSown(growing: Growing, sown: Day): Day | null {
   const days = packetDaysLeft(growing);
   const own = ownWarmth(growing, days)?.warmth ?? null;
   return runOn(growing, up, { days, shiftK: 0, pace: 1, own });
+}
+
+/**
+ * The same for whatever way it begins here: sown or planted on that day, or set out on it. A first day of harvest in the
+ * usual season, or null where it does not come up or winter comes first.
+ */
+export function ripeIfStarted(growing: Growing, day: Day): Day | null {
+  if (growing.planting.start === "seed outdoors") return ripeIfSown(growing, day);
+  const days = packetDaysAhead(growing);
+  const own = ownWarmth(growing, days)?.warmth ?? null;
+  return runOn(growing, day, { days, shiftK: 0, pace: 1, own });
 }

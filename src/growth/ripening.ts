@@ -13,11 +13,11 @@ export type Ripening =
 
 /**
  * Whether it ripens here: its clock's acts must be anchored. `fits` is the longest packet, in days, that is ready in
- * time in a usual season; null where none is, or where growth does not go by warmth.
+ * time in a usual season; null where none is, or where growth does not go by warmth. What stands the winter does.
  */
 export function ripening(growing: Growing): Ripening {
   const began = beganOn(growing);
-  if (began === null) return { ripens: true };
+  if (began === null || growing.crop.overwinter) return { ripens: true };
   const end = lastHarvest(growing, began);
   const ripe = ripeMilestone(growing);
   if (!reached(ripe)) return { ripens: false, is: ripe.none, fits: longest(growing, end) };

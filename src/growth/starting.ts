@@ -8,20 +8,12 @@ import type { Growing } from "./growing.ts";
 import { withinLimits } from "./limits.ts";
 import { plantingMemo } from "./memo.ts";
 import { decide, type Reckoned, type Test, throughSeasons } from "./reckoned.ts";
+import { firstStop, stopDay } from "./stopping.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
 
-/**
- * A hold for cold soil ends so many days after the frost date, and the text turns to hoops.
- * Source: house rule; three weeks is what a short season can spare.
- */
-export const STOP_DAYS = 21;
-
 /** Sowings of one planting in a season, at the most. Source: house rule. */
 export const MOST_SOWINGS = 12;
-
-/** Days into a season without frost from which a hold for cold soil is counted. Source: house rule. */
-const NO_FROST_DAYS = 90;
 
 /** The last day on which a sowing of that planting still has its place; null where none is known to end. */
 function lastEnd(growing: Growing, planting: string): Day | null {
@@ -43,10 +35,10 @@ function ownTests(growing: Growing): readonly Test[] {
   return tests;
 }
 
-/** The later of a stop day and what the gardener herself asked for: her word ends no hold early. */
-function stopAfter(growing: Growing, frost: Day | null, own: readonly Test[]): Day {
-  const from = frost ?? plus(seasonOf(growing.plan).from, NO_FROST_DAYS);
-  return latest(plus(from, STOP_DAYS), ...own.map((test) => test.day));
+/** The tests decided; a hold that would end at the first stop is looked at again, whether the season can spare more. */
+function held(growing: Growing, tests: readonly Test[], first: Day): Reckoned {
+  const reckoned = decide(tests, first);
+  return reckoned.stopped ? decide(tests, stopDay(growing, first)) : reckoned;
 }
 
 const outs = plantingMemo<string, Reckoned | null>();
@@ -71,9 +63,9 @@ function reckonOut(growing: Growing, own: readonly Test[]): Reckoned | null {
   const facts = crop.settingOut;
   if (!facts) return null;
   const frost = settingOutFrost(growing, facts);
-  const stop = stopAfter(growing, frost, own);
+  const stop = firstStop(growing, frost, own);
   return throughSeasons(growing, (warmerK) =>
-    decide([...own, ...settingOutTests(growing, facts, { frost, warmerK })], stop),
+    held(growing, [...own, ...settingOutTests(growing, facts, { frost, warmerK })], stop),
   );
 }
 
@@ -87,12 +79,13 @@ function settingOutFrost({ crop, plan }: Growing, facts: SettingOut): Day | null
 
 function settingOutTests(
   growing: Growing,
-  { soilMinC }: SettingOut,
+  { soilMinC, weeksFromLastFrost: weeks }: SettingOut,
   { frost, warmerK }: { readonly frost: Day | null; readonly warmerK: number },
 ): readonly Test[] {
   const { from, to } = seasonOf(growing.plan);
   const tests: Test[] = [];
-  if (frost !== null) tests.push({ ground: "last frost", day: frost });
+  if (frost !== null)
+    tests.push({ ground: "last frost", day: frost, frost: plus(frost, -7 * weeks.value) });
   if (soilMinC)
     tests.push({ ground: "soil", day: firstWarmSoil(growing, soilMinC.value, warmerK) ?? to });
   return tests.length > 0 ? tests : [{ ground: "time of year", day: from }];
@@ -135,14 +128,14 @@ function decideOutdoors(growing: Growing, facts: Outdoors, { own, warmerK }: Out
   const soil: Test = { ground: "soil", day: warm };
   const dates = plan.site.lastFrost;
   if (!dates || !facts.weeksFromLastFrost)
-    return decide([...own, soil], stopAfter(growing, null, own));
+    return held(growing, [...own, soil], firstStop(growing, null, own));
   const safe = lastFrostAt(dates, plan.risk.seed);
   const weeks = facts.weeksFromLastFrost.value;
   const frost = isTender(crop)
     ? firstUpAfter(growing, { from: warm, warmerK }, plus(safe, 7 * Math.max(0, weeks)))
     : plus(safe, 7 * weeks);
-  const stop = stopAfter(growing, latest(frost, safe), own);
-  return decide([...own, soil, { ground: "last frost", day: frost }], stop);
+  const stop = firstStop(growing, latest(frost, safe), own);
+  return held(growing, [...own, soil, { ground: "last frost", day: frost, frost: safe }], stop);
 }
 
 /** The first day on or after `from` that tender seed may be sown so as to be up no sooner than the safe day: the frost day, or for what wants no cold at all its weeks after that. */

@@ -37,13 +37,15 @@ export function areaM2Of({ lengthCm, widthCm, bags }: Bed): number | null {
 const LONGEST_RUN = 60;
 
 /** How often in the week, and how long each time, to the nearest ten minutes and never none. */
-export type Runs = { readonly times: 1 | 2; readonly minutes: number };
+export type Runs = { readonly times: number; readonly minutes: number };
 
-/** A week's minutes in one run, or in two where one would be longer than an hour. Source: as LONGEST_RUN. */
+/** Runs that a week has room for: one a day. */
+const MOST_RUNS = 7;
+
+/** A week's minutes in as few runs as keep each within an hour; longer ones only where daily runs would not do. Source: as LONGEST_RUN. */
 export function runsOf(weekMinutes: number): Runs {
-  const once = toTen(weekMinutes);
-  if (once <= LONGEST_RUN) return { times: 1, minutes: once };
-  return { times: 2, minutes: toTen(weekMinutes / 2) };
+  const times = Math.min(MOST_RUNS, Math.max(1, Math.ceil(toTen(weekMinutes) / LONGEST_RUN)));
+  return { times, minutes: toTen(weekMinutes / times) };
 }
 
 function toTen(minutes: number): number {

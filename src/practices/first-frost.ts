@@ -1,6 +1,7 @@
 import { firstFrostAt } from "../climate/frost.ts";
 import { isTender } from "../crops/crops.ts";
 import { plus } from "../days/day.ts";
+import { overOn } from "../growth/bearing.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import type { Practice } from "./practice.ts";
 import { how, sign, why } from "./say.ts";
@@ -19,6 +20,7 @@ function tasks(growing: Growing): readonly Task[] {
   const standing = anchorOf(growing, "set out") ?? anchorOf(growing, "start");
   if (!frost || !isTender(growing.crop) || !standing || standing.day >= frost.usual) return [];
   const warned = firstFrostAt(frost, WARNED_AT);
+  if (overOn(growing) !== null) return [];
   const object = objectOf(growing);
   const shared = {
     grounds: ["first frost"],

@@ -1,6 +1,9 @@
+import { isTender } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
-import { plus } from "../days/day.ts";
-import type { Growing } from "../growth/growing.ts";
+import { type Day, earliest, latest, plus } from "../days/day.ts";
+import { overOn } from "../growth/bearing.ts";
+import { lastHarvest } from "../growth/ending.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
 import { type Milestone, middle, reached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { ripeTold } from "./growth-told.ts";
@@ -25,11 +28,7 @@ function first(growing: Growing, ripe: Ripe): Task {
   const { harvest } = growing.crop;
   const last = harvest.kind !== "again and again";
   return plantingTask(growing, "harvest", harvest.kind === "cut and come again" ? "cut-1" : "1", {
-    window: window(
-      ripe.early,
-      ripe.usual,
-      plus(ripe.usual, Math.max(harvest.holdsDays.value, ripe.late - ripe.usual)),
-    ),
+    window: window(ripe.early, ripe.usual, lastGood(growing, ripe)),
     harm: "this week",
     rhythm: "session",
     minutes: 20,
@@ -45,20 +44,36 @@ function first(growing: Growing, ripe: Ripe): Task {
     grounds: ripe.grounds,
     hangsOn: tasksBehind(growing, "start", "set out"),
     sets:
-      last && harvest.kind === "once"
+      last && (harvest.kind === "once" || cutsAfter(growing, ripe).length === 0)
         ? { planting: growing.planting.key, sowing: growing.sowing, act: "end" }
         : null,
   });
 }
 
+/** The last day that does no harm: as long as it keeps, or may still come in a cold season, and no later than is worth it. */
+function lastGood(growing: Growing, ripe: Ripe): Day {
+  const keeps = Math.max(growing.crop.harvest.holdsDays.value, ripe.late - ripe.usual);
+  const end = lastHarvest(growing, ripe.usual) ?? plus(ripe.usual, keeps);
+  return earliest(plus(ripe.usual, keeps), latest(end, ripe.usual));
+}
+
+/** Cuts after the first, while they are still worth the knife. */
+function cutsAfter(growing: Growing, ripe: Ripe): readonly Day[] {
+  const { cuts } = growing.crop.harvest;
+  if (!cuts) return [];
+  const times = growing.planting.repeat ? cuts.times.value[0] : middle(cuts.times.value);
+  const end = lastHarvest(growing, ripe.usual);
+  return Array.from({ length: times - 1 }, (_, i) =>
+    plus(ripe.usual, (i + 1) * middle(cuts.everyDays.value)),
+  ).filter((due) => end === null || due <= end);
+}
+
 function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
   const { cuts, holdsDays, verb, how: method, sign: mark } = growing.crop.harvest;
   if (!cuts) return [];
-  const times = growing.planting.repeat ? cuts.times.value[0] : middle(cuts.times.value);
   const every = middle(cuts.everyDays.value);
-  return Array.from({ length: times - 1 }, (_, i) => {
-    const due = plus(ripe.usual, (i + 1) * every);
-    const last = i === times - 2;
+  return cutsAfter(growing, ripe).map((due, i, all) => {
+    const last = i === all.length - 1;
     return plantingTask(growing, "harvest", `cut-${i + 2}`, {
       window: window(plus(due, -4), due, plus(due, holdsDays.value)),
       harm: "when you can",
@@ -83,9 +98,69 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
   });
 }
 
+/** The last picking of what bears for some weeks and not till frost: it frees its place. */
+function lastPicking(growing: Growing, ripe: Ripe): readonly Task[] {
+  const { bearsDays, verb } = growing.crop.harvest;
+  const due = overOn(growing);
+  if (bearsDays === null || due === null) return [];
+  const [least, most] = bearsDays.value;
+  return [
+    plantingTask(growing, "harvest", "last", {
+      window: window(plus(ripe.usual, least), due, plus(due, 14)),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 15,
+      title: { verb: `${verb} the last`, object: objectOf(growing), where: "bed" },
+      say: [
+        how("Take what is left and clear the plants; the place is free."),
+        sign("New flowers and pods grow few and small."),
+        why(`It bears for about ${Math.round(most / 7)} weeks.`),
+      ],
+      because: () => [
+        [`It bears for ${most} days from its first harvest, `, { day: ripe.usual }, "."],
+      ],
+      grounds: ripe.grounds,
+      after: stepBefore(growing, "harvest", "1"),
+      hangsOn: stepBefore(growing, "harvest", "1"),
+      sets: { planting: growing.planting.key, sowing: growing.sowing, act: "end" },
+    }),
+  ];
+}
+
+/** What does not get ready before winter, taken for what there is: roots, tubers and leaves are food before that. */
+function unripe(growing: Growing): readonly Task[] {
+  const { harvest } = growing.crop;
+  const began = (anchorOf(growing, "set out") ?? anchorOf(growing, "start"))?.day ?? null;
+  const end = began === null ? null : lastHarvest(growing, began);
+  if (began === null || end === null || isTender(growing.crop) || end <= began) return [];
+  return [
+    plantingTask(growing, "harvest", harvest.kind === "cut and come again" ? "cut-1" : "1", {
+      window: window(latest(began, plus(end, -14)), latest(began, plus(end, -7)), end, "earlier"),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 20,
+      kinds: growing.crop.hilling ? ["lifting"] : [],
+      title: { verb: `${harvest.verb} what there is:`, object: objectOf(growing), where: "bed" },
+      say: [
+        how("It is smaller than it might be, and good all the same. Clear the row."),
+        why("It is not full grown before winter ends it."),
+        ...(harvest.caution ? [caution(harvest.caution)] : []),
+      ],
+      because: () => [
+        ["Winter comes before it is ready; ", { day: end }, " is the last day worth it."],
+      ],
+      grounds: ["first frost"],
+      hangsOn: tasksBehind(growing, "start", "set out"),
+      sets: { planting: growing.planting.key, sowing: growing.sowing, act: "end" },
+    }),
+  ];
+}
+
 function tasks(growing: Growing): readonly Task[] {
   const ripe = ripeMilestone(growing);
-  return reached(ripe) ? [first(growing, ripe), ...laterCuts(growing, ripe)] : [];
+  if (reached(ripe))
+    return [first(growing, ripe), ...laterCuts(growing, ripe), ...lastPicking(growing, ripe)];
+  return unripe(growing);
 }
 
 /** Bringing it in: once, again and again, or cut and come again. */

@@ -47,7 +47,7 @@ function planting(growing: Growing): readonly Task[] {
           ? why("The plan asks for this time.")
           : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
       ],
-      because: () => testsTold(growing, reckoned, outdoorGuards(facts)),
+      because: () => testsTold(growing, reckoned, outdoorGuards(growing, facts)),
       grounds: reckoned.grounds,
       needs: ["seed garlic"],
       certainty: fixed ? "fixed" : "expected",

@@ -31,7 +31,7 @@ function tasks(growing: Growing): readonly Task[] {
   const facts = crop.outdoors;
   if (planting.start !== "tubers" || planting.inSince !== null || !facts) return [];
   const reckoned = plantingOutDay(growing, facts);
-  const guards = outdoorGuards(facts);
+  const guards = outdoorGuards(growing, facts);
   const count = planting.amount?.kind === "plants" ? planting.amount.count : 12;
   return [
     plantingTask(growing, "plant", "1", {

@@ -1,4 +1,5 @@
 import { sayOdds } from "../climate/frost.ts";
+import { isTender } from "../crops/crops.ts";
 import type { Figure, Outdoors, SettingOut } from "../crops/facts.ts";
 import { saySource } from "../crops/figures.ts";
 import { type Day, plus } from "../days/day.ts";
@@ -9,23 +10,31 @@ import { type Piece, type Sentence, why } from "./say.ts";
 import { type Telling, window } from "./task.ts";
 
 /**
- * What a day was tested against: the risk (raised plants run one, seed in the ground another), the soil [°C] with its
- * source, and how many weeks from the frost of that risk the crop may begin, negative before it.
+ * What a day was tested against: the chance of frost it may run, 0 to 1, the soil [°C] with its source, and how many weeks
+ * from the frost of that chance the crop may begin, negative before it. `whenUp`: frost counts on the day it is up.
  */
 export type Guards = {
-  readonly risk: "raised" | "seed";
+  readonly chance: number;
   readonly soilMinC: Figure<number> | null;
   readonly weeks: number;
+  readonly whenUp: boolean;
 };
 
 /** What a start outdoors is tested against. */
-export function outdoorGuards({ soilMinC, weeksFromLastFrost }: Outdoors): Guards {
-  return { risk: "seed", soilMinC, weeks: weeksFromLastFrost?.value ?? 0 };
+export function outdoorGuards({ plan, crop }: Growing, facts: Outdoors): Guards {
+  const { soilMinC, weeksFromLastFrost } = facts;
+  const weeks = weeksFromLastFrost?.value ?? 0;
+  return { chance: plan.risk.seed, soilMinC, weeks, whenUp: isTender(crop) };
 }
 
-/** What setting raised plants out is tested against. */
-export function settingOutGuards({ soilMinC, weeksFromLastFrost }: SettingOut): Guards {
-  return { risk: "raised", soilMinC, weeks: weeksFromLastFrost.value };
+/** What frost the usual date stands for: of every second spring. */
+const USUAL_CHANCE = 0.5;
+
+/** What setting raised plants out is tested against: what frost kills runs the plan's own chance, the rest goes by the usual date. */
+export function settingOutGuards({ plan, crop }: Growing, facts: SettingOut): Guards {
+  const { soilMinC, weeksFromLastFrost } = facts;
+  const chance = isTender(crop) ? plan.risk.raised : USUAL_CHANCE;
+  return { chance, soilMinC, weeks: weeksFromLastFrost.value, whenUp: false };
 }
 
 /** Days that a start outdoors may wait without harm. Source: house rule; two weeks of a short season. */
@@ -61,7 +70,7 @@ function testTold(
 ): readonly (readonly Piece[])[] {
   switch (test.ground) {
     case "last frost":
-      return frostTold(growing, test.day, guards);
+      return frostTold(growing, test, guards);
     case "soil":
       return soilTold(growing, test.day, { reckoned, guards });
     case "given":
@@ -106,11 +115,19 @@ function soilTold(
   return soilMinC ? [told, [at, " is the figure of ", saySource(soilMinC.source), "."]] : [told];
 }
 
-function frostTold({ plan }: Growing, day: Day, guards: Guards): readonly (readonly Piece[])[] {
-  const odds = sayOdds(plan.risk[guards.risk], "spring");
-  const frost = { day: plus(day, -7 * guards.weeks) };
-  const after: readonly Piece[] =
-    guards.weeks === 0 ? [] : [`; ${weeksFrom(guards.weeks)} that is `, { day }];
+function frostTold({ plan }: Growing, test: Test, guards: Guards): readonly (readonly Piece[])[] {
+  const odds = sayOdds(guards.chance, "spring");
+  const frost = { day: test.frost ?? plus(test.day, -7 * guards.weeks) };
+  const weeks = guards.weeks === 0 ? "" : `${weeksFrom(guards.weeks)} that `;
+  const after: readonly Piece[] = guards.whenUp
+    ? [
+        "; sown ",
+        { day: test.day },
+        `, it is not up before ${weeks === "" ? "that" : `${weeks}day`}`,
+      ]
+    : weeks === ""
+      ? []
+      : [`; ${weeks}is `, { day: test.day }];
   const told = ["Frost comes after ", frost, ` in ${odds}`, ...after, "."];
   const dates = plan.site.lastFrost;
   if (!dates) return [told];
@@ -137,7 +154,7 @@ export function whyDecided(growing: Growing, reckoned: Reckoned, guards: Guards)
   if (reckoned.stopped)
     return why("The soil is still cold, but the season is too short to wait longer.");
   const last = reckoned.tests.reduce((a, b) => (b.day > a.day ? b : a));
-  const odds = sayOdds(growing.plan.risk[guards.risk], "spring");
+  const odds = sayOdds(guards.chance, "spring");
   switch (last.ground) {
     case "last frost":
       return guards.weeks < 0

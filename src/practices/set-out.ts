@@ -59,7 +59,7 @@ function tasks(growing: Growing): readonly Task[] {
   if (!raised || planting.inSince !== null || !facts || !weather) return [];
   if (planting.start === "seed indoors" && !anchorOf(growing, "start")) return [];
   const out = oldEnough(growing, weather);
-  const guards = settingOutGuards(facts);
+  const guards = settingOutGuards(growing, facts);
   const fixed = planting.fixed.out !== null;
   const hoops = out.stopped
     ? [

@@ -57,7 +57,7 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       because: () => [
         [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
-        ...testsTold(growing, out, settingOutGuards(settingOut)),
+        ...testsTold(growing, out, settingOutGuards(growing, settingOut)),
       ],
       grounds: given ? ["given"] : allGrounds(out.grounds, ["age"]),
       needs: ["seed", "cells and seed compost"],

@@ -74,7 +74,7 @@ function tasks(growing: Growing): readonly Task[] {
   if (planting.start !== "seed outdoors" || planting.inSince !== null || !facts) return [];
   if (growing.sowing > 1) return [];
   const reckoned = plantingOutDay(growing, facts);
-  const guards = outdoorGuards(facts);
+  const guards = outdoorGuards(growing, facts);
   return [
     plantingTask(growing, "sow outdoors", "1", {
       ...startTold(growing, reckoned, guards),

@@ -30,11 +30,14 @@ function drippedOf(needs: readonly Need[]): readonly Dripped[] {
   });
 }
 
+/** How often: nothing for once. */
+function sayTimes(times: number): string {
+  return times === 1 ? "" : times === 2 ? " twice" : ` ${times} times`;
+}
+
 /** `Root bed 40 min, South bed 50 min twice`; those that do not fit by their least and most. */
 function listed(beds: readonly Dripped[]): string {
-  const said = beds.map(
-    ({ name, runs }) => `${name} ${runs.minutes} min${runs.times === 2 ? " twice" : ""}`,
-  );
+  const said = beds.map(({ name, runs }) => `${name} ${runs.minutes} min${sayTimes(runs.times)}`);
   let count = beds.length;
   while (count > 0 && said.slice(0, count).join(", ").length > LONGEST_LIST) count -= 1;
   const rest = beds.slice(count).map(({ runs }) => runs.minutes * runs.times);
@@ -53,7 +56,7 @@ function ways(needs: readonly Need[]): readonly Sentence[] {
     ...(byHand.length > 0
       ? [how(who, mostOf(byHand), " of water over the week, rain counted.")]
       : []),
-    how("After ", INCH, " of rain, none."),
+    how("After ", mostOf(needs), " of rain, none."),
   ];
 }
 
@@ -80,6 +83,15 @@ const BACKFLOW = caution(
   "Drip lines need a backflow preventer where they join the house's water; local rules say which.",
 );
 
+/** What the week's need was reckoned from, as `why` tells it. */
+function reckonedTold({ latitude, normals }: Site, needs: readonly Need[]): readonly Piece[] {
+  if (latitude === null || normals === null) return ["It is the usual rule of an inch a week."];
+  const rain = normals.rainMm ? ", less the usual rain" : "; the plan gives no rain to take off";
+  const from =
+    " this week: what short grass gives off by FAO's paper 56, from this place's usual lows and highs and its sun, times what the crop takes at its age";
+  return ["The thirstiest bed loses about ", mostOf(needs), from, rain, "."];
+}
+
 function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
   const { number, monday, needs } = week;
   const warned = first && plan.beds.some((bed) => bed.drip);
@@ -97,6 +109,7 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
     ],
     because: () => [
       ["Something grows in the beds, and in a usual year this week's rain is not enough for it."],
+      reckonedTold(plan.site, needs),
     ],
     grounds: ["time of year"],
   });

@@ -3,7 +3,7 @@ import type { Plan } from "../plan/plan.ts";
 import { capital } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayEach, sayPart, sayWeekday, type Voice } from "./sentences.ts";
-import { bedName } from "./titles.ts";
+import { bedName, list } from "./titles.ts";
 
 /** A task's text is never longer than this, its link not counted; a session's twice that. */
 export const LONGEST_TEXT = 450;
@@ -106,12 +106,11 @@ type Lines = {
 /** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
 function lineOf(placed: Placed, { plan, voice, own, lastDay }: Lines, longest: number): string {
   const ways = own.get(placed) ?? [];
-  const line = (count: number) =>
-    `${placeOf(placed, plan)}: ${spaced(
-      doneTold(placed, voice),
-      ...ways.slice(0, count),
-      lastDay ? lastDayTold(placed) : "",
-    )}`;
+  const line = (count: number) => {
+    const last = lastDay ? lastDayTold(placed) : "";
+    const told = spaced(doneTold(placed, voice), ...ways.slice(0, count), last);
+    return told === "" ? `${placeOf(placed, plan)}.` : `${placeOf(placed, plan)}: ${told}`;
+  };
   let count = ways.length;
   while (count > 1 && line(count).length > longest) count -= 1;
   return line(count);
@@ -121,7 +120,7 @@ function lineOf(placed: Placed, { plan, voice, own, lastDay }: Lines, longest: n
 function sameForAll(first: Placed, all: readonly Placed[], plan: Plan, voice: Voice): string {
   const soonest = all.reduce((a, b) => (b.window.latest < a.window.latest ? b : a), first);
   const lines = [
-    `${all.map((each) => placeOf(each, plan)).join("; ")}.`,
+    `${[...new Set(all.map((each) => placeOf(each, plan)))].join("; ")}.`,
     doneTold(first, voice),
     sayPart(first.task.say, "how", voice),
     rightWhen(first, voice),
@@ -129,6 +128,12 @@ function sameForAll(first: Placed, all: readonly Placed[], plan: Plan, voice: Vo
     sayPart(first.task.say, "caution", voice),
   ].filter((line) => line !== "");
   return shorten(lines, LONGEST_TEXT);
+}
+
+/** Those there is no line for: by name where that fits, else how many. */
+function theRest(rest: readonly Placed[], { plan }: Lines, room: number): string {
+  const named = `And ${list([...new Set(rest.map((each) => placeOf(each, plan)))])}.`;
+  return named.length <= room ? named : `And ${rest.length} more.`;
 }
 
 /** A line for each of several while they fit, an even share of room for each; then how many more. */
@@ -139,7 +144,7 @@ function inTurn(all: readonly Placed[], how: Lines, longest: number): readonly s
     const rest = all.length - i;
     const room = longest - lines.join("\n").length - (rest > 1 ? 24 : 0) - 1;
     const line = lineOf(each, how, share);
-    if (line.length > room && i > 0) return [...lines, `And ${rest} more.`];
+    if (line.length > room && i > 0) return [...lines, theRest(all.slice(i), how, room)];
     lines.push(clipped(line, Math.max(room, 60)));
   }
   return lines;

@@ -109,12 +109,16 @@ describe("the spread from year to year", () => {
   if (!normals) throw new Error("the lane has normals");
   const may = isoDay("2027-05-31");
 
-  test("is the month's own where the site says", () => {
+  test("is the month's own in its middle where the site says, and goes over to the next", () => {
     const spreadK = [3, 3, 2.5, 2, 1.8, 1.4, 1.1, 1.2, 1.6, 1.9, 2.4, 2.9];
     const site = { ...PLAN.site, normals: { ...normals, spreadK } };
     const climate = climateOf({ ...PLAN, site }, []);
-    expect(climate.spreadK(may)).toBe(1.8);
-    expect(climate.spreadK(plus(may, 1))).toBe(1.4);
+    expect(climate.spreadK(isoDay("2027-05-16"))).toBeCloseTo(1.8, 2);
+    expect(climate.spreadK(isoDay("2027-06-16"))).toBeCloseTo(1.4, 1);
+    expect(climate.spreadK(may)).toBeCloseTo(1.6, 1);
+    expect(climate.spreadK(isoDay("2027-01-01"))).toBeCloseTo(2.95, 1);
+    for (let day = isoDay("2027-01-01"); day < isoDay("2028-01-10"); day = plus(day, 1))
+      expect(Math.abs(climate.spreadK(plus(day, 1)) - climate.spreadK(day))).toBeLessThan(0.03);
   });
 
   test("is the usual one where it does not, twice that where the air is rough", () => {

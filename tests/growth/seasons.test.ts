@@ -27,6 +27,11 @@ describe("how much warmer a season runs", () => {
     expect(warmerK(spread(1.5), "warm", DAY, 120)).toBe(1.5);
   });
 
+  test("over any span keeps the half that lasts: a quarter of the spread's square", () => {
+    expect(warmerK(spread(100), "warm", DAY, 3000)).toBe(65);
+    expect(warmerK(spread(100), "warm", DAY, 90)).toBe(90.5);
+  });
+
   test("over a few days is that of a week", () => {
     expect(warmerK(spread(1.5), "warm", DAY, 1)).toBe(warmerK(spread(1.5), "warm", DAY, 7));
   });

@@ -9,12 +9,8 @@ import { anchorKey } from "../../src/growth/anchors.ts";
 import type { Growing } from "../../src/growth/growing.ts";
 import { nextGood } from "../../src/growth/limits.ts";
 import type { Reckoned } from "../../src/growth/reckoned.ts";
-import {
-  autumnPlantingDay,
-  plantingOutDay,
-  STOP_DAYS,
-  settingOutDay,
-} from "../../src/growth/starting.ts";
+import { autumnPlantingDay, plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
+import { STOP_DAYS } from "../../src/growth/stopping.ts";
 import { upFrom } from "../../src/growth/up.ts";
 import type { Site } from "../../src/plan/plan.ts";
 import { celsius } from "../../src/quantities/quantity.ts";
@@ -143,7 +139,9 @@ describe("over any climate and risk, tomatoes", () => {
       fc.property(site, risk, (place, raised) => {
         const frost = place.lastFrost && lastFrostAt(place.lastFrost, raised);
         const day = reckon(place, raised)?.day;
-        return frost !== null && day !== undefined && day <= plus(frost, STOP_DAYS);
+        const end = place.firstFrost && plus(place.firstFrost.usual, -42);
+        if (frost === null || day === undefined || end === null) return false;
+        return day <= Math.max(frost + STOP_DAYS, end);
       }),
     );
   });

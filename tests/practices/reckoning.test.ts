@@ -14,7 +14,12 @@ import { isoDay, QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { words } from "./told.ts";
 
-const GUARDS: Guards = { risk: "raised", soilMinC: house(12.8, "for a test"), weeks: 0 };
+const GUARDS: Guards = {
+  chance: 0.1,
+  soilMinC: house(12.8, "for a test"),
+  weeks: 0,
+  whenUp: false,
+};
 
 const reckonedBy = (...tests: Reckoned["tests"]): Reckoned => ({
   day: isoDay("2027-05-21"),
@@ -95,7 +100,7 @@ describe("the tests a day had to pass", () => {
   });
 
   test("count the weeks from the frost that the crop may go in before, or waits after", () => {
-    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, risk: "seed", weeks: -2 })).toContain(
+    expect(tests(reckonedBy(FROST), {}, { ...GUARDS, chance: 0.5, weeks: -2 })).toContain(
       "why: Frost comes after 4 June in 1 spring in 2; 2 weeks before that is 21 May.",
     );
     expect(tests(reckonedBy(FROST), {}, { ...GUARDS, weeks: 1 })).toContain(
@@ -118,6 +123,19 @@ describe("the tests a day had to pass", () => {
     expect(past("heat")).toBe("why: Sown from 10 Aug on, it is past the heat.");
     expect(past("day length")).toContain("the long days no longer make it bolt");
     expect(past("cold")).toContain("the cold no longer makes it bolt");
+  });
+
+  test("tell the frost of the odds, and what is sown so as to be up no sooner", () => {
+    const sown = { ground: "last frost", day: isoDay("2027-05-01"), frost: isoDay("2027-05-06") };
+    const guards = { ...GUARDS, chance: 0.5, whenUp: true };
+    const said = (weeks: number) =>
+      tests(reckonedBy(sown as Reckoned["tests"][number]), {}, { ...guards, weeks }).split("\n")[0];
+    expect(said(0)).toBe(
+      "why: Frost comes after 6 May in 1 spring in 2; sown 1 May, it is not up before that.",
+    );
+    expect(said(1)).toBe(
+      "why: Frost comes after 6 May in 1 spring in 2; sown 1 May, it is not up before a week after that day.",
+    );
   });
 
   test("tell from when plants raised indoors are old enough", () => {
@@ -143,15 +161,21 @@ describe("what a start is tested against", () => {
   const { crop } = tomatoes();
   const beet = growingOf(QUARRY, "beet");
 
-  test("is the risk for seed outdoors, and for raised plants the higher one", () => {
-    expect(beet.crop.outdoors && outdoorGuards(beet.crop.outdoors)).toMatchObject({
-      risk: "seed",
-      weeks: -3,
-    });
-    expect(crop.settingOut && settingOutGuards(crop.settingOut)).toMatchObject({
-      risk: "raised",
+  test("is the plan's chance for seed, and on the day it is up for what frost kills", () => {
+    const guards = beet.crop.outdoors && outdoorGuards(beet, beet.crop.outdoors);
+    expect(guards).toMatchObject({ chance: 0.5, weeks: -3, whenUp: false });
+    const tender = { ...beet, crop: { ...beet.crop, frost: tomatoes().crop.frost } };
+    const outdoors = beet.crop.outdoors;
+    expect(outdoors && outdoorGuards(tender, outdoors).whenUp).toBe(true);
+  });
+
+  test("is the plan's chance for raised plants that frost kills, and the usual date for others", () => {
+    expect(crop.settingOut && settingOutGuards(tomatoes(), crop.settingOut)).toMatchObject({
+      chance: 0.1,
       weeks: 0,
     });
+    const hardy = { ...tomatoes(), crop: { ...crop, frost: beet.crop.frost } };
+    expect(crop.settingOut && settingOutGuards(hardy, crop.settingOut).chance).toBe(0.5);
   });
 
   test("gives a start two weeks, and none where the gardener fixed the day", () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { lastFrostAt } from "../../src/climate/frost.ts";
 import { isoOf, plus } from "../../src/days/day.ts";
 import { horizonAt, tell } from "../../src/feed.ts";
-import { STOP_DAYS } from "../../src/growth/starting.ts";
+import { STOP_DAYS } from "../../src/growth/stopping.ts";
 import type { Site } from "../../src/plan/plan.ts";
 import { SET_OUT, SHARE_WITHIN_DAYS, shareLadders } from "../../src/practices/set-out.ts";
 import { plantingTask, type Task } from "../../src/practices/task.ts";
@@ -140,7 +140,8 @@ describe("over any climate, in the whole garden", () => {
         const out = placedIn(site).find(({ task }) => task.practice === "set out");
         if (frost === null || !out) return false;
         const { earliest, latest } = out.task.window;
-        return earliest >= frost && out.day >= frost && latest <= plus(frost, STOP_DAYS);
+        const stop = Math.max(frost + STOP_DAYS, (site.firstFrost?.usual ?? 0) - 42);
+        return earliest >= frost && out.day >= frost && latest <= stop;
       }),
       { numRuns: 40 },
     );
