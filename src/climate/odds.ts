@@ -5,7 +5,8 @@ import { type Daily, firstNights, lastNights, quantile, type Searched } from "./
 /**
  * When nights of a temperature come: early, usual and late, as numbers of a year's days (see `numberOf`); 10, 50 and
  * 90 of 100 years have had it by then. Null where there is none: so many years went without. `years` counts those
- * used, `without` those of them that had no such night, `leftOut` those with too many nights missing.
+ * used, `without` those of them that had no such night, `leftOut` those with too many nights missing, `cutOff`
+ * those whose winter runs past the record's end or begins before it.
  */
 export type NightDates = {
   readonly early: number | null;
@@ -14,6 +15,7 @@ export type NightDates = {
   readonly years: number;
   readonly without: number;
   readonly leftOut: number;
+  readonly cutOff: number;
 };
 
 /** Dates of the last nights before a summer and of the first ones after it, for each temperature. */
@@ -29,15 +31,18 @@ export type FrostRecord = {
  */
 export function datesOf(searched: readonly Searched[], without: number): NightDates {
   const values = searched.flatMap(({ night }) =>
-    night === "left out" ? [] : [night === "none" ? without : night],
+    night === "left out" || night === "cut off" ? [] : [night === "none" ? without : night],
   );
+  const count = (wanted: Searched["night"]) =>
+    searched.filter(({ night }) => night === wanted).length;
   return {
     early: quantile(values, 0.1),
     usual: quantile(values, 0.5),
     late: quantile(values, 0.9),
     years: values.length,
-    without: values.filter((value) => value === without).length,
-    leftOut: searched.length - values.length,
+    without: count("none"),
+    leftOut: count("left out"),
+    cutOff: count("cut off"),
   };
 }
 

@@ -10,11 +10,12 @@ export type Daily = {
 
 /**
  * What the search of one growing year found: the night as a number of its year's days (see `numberOf`), none, or
- * nothing that counts because too many nights are missing. `year` is the one in which the growing year begins.
+ * nothing that counts because too many nights are missing: within the record (`left out`), or because the winter runs
+ * past the record's end or begins before it (`cut off`). `year` is the one in which the growing year begins.
  */
 export type Searched = {
   readonly year: number;
-  readonly night: number | "none" | "left out";
+  readonly night: number | "none" | "left out" | "cut off";
 };
 
 /** What a record is searched for: nights at or below that temperature [°C], in growing years of that half of the world. */
@@ -24,7 +25,7 @@ export type Search = { readonly atMostC: number; readonly south: boolean };
 export const MISSING_NIGHTS = 10;
 
 /** How far above the temperature a night still counts [K]. Source: house rule: stations write tenths of °C, so 28 °F is written -2.2. */
-const ROUNDING_C = 0.05;
+const ROUNDING_K = 0.05;
 
 /**
  * The value that this share of all years lies at or below, 0 to 1, by plotting positions i / (n + 1); past the
@@ -58,18 +59,31 @@ export function dayNumbered(number: number): Day {
   return plus(theDay(2027, 1, 1), (((Math.round(number) - 1) % 365) + 365) % 365);
 }
 
-/**
- * Whether the record is of the southern half of the world: by latitude [degrees], else by the warmer of January and
- * July; false where it has none of them.
- */
-export function isSouth(series: readonly Daily[], latitude: number | null): boolean {
-  if (latitude !== null) return latitude < 0;
+/** How much warmer the highs of July are than those of January [K]; null where the record lacks one of the months. */
+function julyWarmerK(series: readonly Daily[]): number | null {
   const [january, july] = [1, 7].map((wanted) => {
     const of = series.filter(({ day }) => partsOf(day).month === wanted);
     const highs = of.flatMap(({ highC }) => (highC === null ? [] : [highC]));
     return highs.length === 0 ? null : highs.reduce((a, b) => a + b, 0) / highs.length;
   });
-  return january != null && july != null && january > july;
+  return january == null || july == null ? null : july - january;
+}
+
+/**
+ * Whether the record is of the southern half of the world: by latitude [degrees], else by the warmer of January and
+ * July; false where it has none of them.
+ */
+export function isSouth(series: readonly Daily[], latitude: number | null): boolean {
+  return latitude === null ? (julyWarmerK(series) ?? 0) < 0 : latitude < 0;
+}
+
+/** How far January and July lie apart where they tell the half of the world [K]. Source: house rule: near the equator rains may turn them about by less. */
+const TELLING_K = 5;
+
+/** Whether January and July contradict a latitude [degrees]: the warmer by far is that of the other half of the world. */
+export function contradicts(series: readonly Daily[], latitude: number): boolean {
+  const warmerK = julyWarmerK(series) ?? 0;
+  return Math.abs(warmerK) >= TELLING_K && warmerK < 0 !== latitude < 0;
 }
 
 /** Midsummer's last day of the growing year that begins in a year: 31 July, in the south 31 January of the year after. */
@@ -86,28 +100,38 @@ function searched(series: readonly Daily[], { step, search }: Direction): readon
   const [first, last] = [series[0]?.day, series.at(-1)?.day];
   if (first === undefined || last === undefined) return [];
   const lows = new Map(series.map(({ day, lowC }) => [day, lowC]));
+  const record = { lows, first, last };
   const years: Searched[] = [];
   for (let year = partsOf(first).year - 1; year <= partsOf(last).year; year++) {
     const from = plus(midsummer(year, search.south), step === 1 ? 1 : 0);
     const begins = step === 1 ? from > first - MISSING_NIGHTS : from > first;
     const ends = step === 1 ? from < last : from < last + MISSING_NIGHTS;
-    if (begins && ends) years.push({ year, night: nightFrom(lows, from, { step, search, year }) });
+    if (begins && ends)
+      years.push({ year, night: nightFrom(record, from, { step, search, year }) });
   }
   return years;
 }
 
+type Recorded = {
+  readonly lows: ReadonlyMap<Day, number | null>;
+  readonly first: Day;
+  readonly last: Day;
+};
+
 function nightFrom(
-  lows: ReadonlyMap<Day, number | null>,
+  { lows, first, last }: Recorded,
   from: Day,
   { step, search, year }: Direction & { readonly year: number },
 ): Searched["night"] {
-  let missing = 0;
+  let [missing, beyond] = [0, 0];
   for (let off = 0; off < WINTER_DAYS; off++) {
     const day = plus(from, off * step);
     const low = lows.get(day) ?? null;
-    if (low === null) missing += 1;
+    if (day < first || day > last) beyond += 1;
+    else if (low === null) missing += 1;
     if (missing >= MISSING_NIGHTS) return "left out";
-    if (low !== null && low <= search.atMostC + ROUNDING_C) return numberOf(day, year);
+    if (missing + beyond >= MISSING_NIGHTS) return "cut off";
+    if (low !== null && low <= search.atMostC + ROUNDING_K) return numberOf(day, year);
   }
   return "none";
 }

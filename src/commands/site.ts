@@ -3,10 +3,11 @@ import { basename } from "node:path";
 import { type Problem, sayProblem } from "../problems/problem.ts";
 import type { Where } from "../weather/columns.ts";
 import { reportOn } from "../weather/report.ts";
-import { type Asked, readStation } from "../weather/station.ts";
+import { type Asked, readStation, type Station } from "../weather/station.ts";
 import { wrong } from "../weather/table.ts";
 import { fileUnitFrom } from "../weather/units.ts";
-import { figuresOf, monthsMissing, weatherFile } from "../weather/written.ts";
+import { frozenThrough, unlikelyIn } from "../weather/unlikely.ts";
+import { figuresOf, monthsMissing, type SiteFigures, weatherFile } from "../weather/written.ts";
 import { atMost, type Call, type Command, type Exit, type Options, WrongUsage } from "./call.ts";
 
 /** The largest file that is read [bytes]. Source: house rule: a hundred years of days with every column NOAA has. */
@@ -16,6 +17,8 @@ const MOST_BYTES = 100_000_000;
 function textOf(file: string): string | Problem {
   const at = { file, line: 1, column: 1 };
   const size = statSync(file, { throwIfNoEntry: false });
+  if (size?.isDirectory())
+    return wrong("no-station", at, "It is a folder, not a station's file", "Name a file in it");
   if (!size?.isFile())
     return wrong("no-station", at, "There is no such file", "Name a station's file");
   if (size.size > MOST_BYTES)
@@ -58,6 +61,20 @@ function askedOf(file: string, options: Options): Asked {
   return { file, columns, where: whereOf(options), unit: unitOf(options) };
 }
 
+/** What keeps a station's figures from being written. */
+function stopping(station: Station, { months }: SiteFigures, file: string): Problem | null {
+  const missing = monthsMissing(months);
+  if (missing.length === 0) return frozenThrough(station, file);
+  const is = `No year has four days in five of ${missing.length === 12 ? "any month" : missing.join(", ")}`;
+  const at = { file, line: 1, column: 1 };
+  return wrong("month-missing", at, is, "Give a record with every month in it");
+}
+
+function fail(problems: readonly Problem[], { terminal }: Call): Exit {
+  for (const problem of problems) terminal.err(`${sayProblem(problem)}\n`);
+  return 1;
+}
+
 function run(call: Call): Exit {
   atMost(1, call);
   const { rest, options, terminal } = call;
@@ -65,22 +82,16 @@ function run(call: Call): Exit {
   if (file === undefined) throw new WrongUsage("which station's file?");
   const given = latitudeOf(options);
   const asked = askedOf(file, options);
-  const fail = (problems: readonly Problem[]): Exit => {
-    for (const problem of problems) terminal.err(`${sayProblem(problem)}\n`);
-    return 1;
-  };
   const text = textOf(file);
-  if (typeof text !== "string") return fail([text]);
+  if (typeof text !== "string") return fail([text], call);
   const { station, problems } = readStation(text, asked);
-  if (!station) return fail(problems);
+  if (!station) return fail(problems, call);
   const figures = figuresOf(station, given);
-  const missing = monthsMissing(figures.months);
-  if (missing.length > 0) {
-    const is = `No year has four days in five of ${missing.join(", ")}`;
-    const at = { file, line: 1, column: 1 };
-    return fail([wrong("month-missing", at, is, "Give a record with every month in it")]);
-  }
-  for (const line of reportOn(station, figures, given)) terminal.err(`${line}\n`);
+  const stop = stopping(station, figures, file);
+  const report = stop === null ? reportOn(station, figures, given) : [];
+  const odd = stop?.code === "month-missing" ? [] : unlikelyIn(station, figures);
+  for (const line of [...report, ...odd]) terminal.err(`${line}\n`);
+  if (stop !== null) return fail([stop], call);
   terminal.out(weatherFile(station, figures, basename(file)));
   return 0;
 }

@@ -59,10 +59,11 @@ export const CODES = {
   "greenhouse-too-full": ["doubt", "more trays of seedlings than the greenhouse has places for"],
   "frost-unlike-weather": [
     "doubt",
-    "the mean low on a frost date is far from frost, or the weather file's own date is far from it",
+    "the mean low on a frost date is far from frost, or the weather file's own date is far from it, or no frost is said where a month's mean low is hard frost",
   ],
   "will-not-ripen": ["doubt", "a usual season does not bring it to harvest in time"],
   "bad-season": ["doubt", "heat, long days or cold will spoil a crop sown then"],
+  "too-many-sowings": ["doubt", "more sowings of one planting than are told"],
   "not-sown-again": ["doubt", "sowing again asked for of what is not sown where it grows"],
   "outside-season": ["doubt", "a day that lies outside the plan's season"],
   "left-out-unknown": ["doubt", "work to leave out for a person that is no known kind"],

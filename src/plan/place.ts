@@ -6,16 +6,8 @@ import { tell } from "./codes.ts";
 import { readFrosts } from "./frosts.ts";
 import { nearest } from "./nearest.ts";
 import type { Filled, Risk, Site } from "./plan.ts";
-import {
-  entryOf,
-  numberUnder,
-  partsOfWords,
-  type Tree,
-  under,
-  type Words,
-  wordsUnder,
-} from "./tree.ts";
-import { type Beside, readWeather } from "./weather.ts";
+import { numberUnder, partsOfWords, type Tree, under, type Words, wordsUnder } from "./tree.ts";
+import { type Beside, readWeather, type WeatherRead } from "./weather.ts";
 
 /** Where readers tell problems and list what they filled in. */
 export type Telling = { readonly told: Problem[]; readonly filled: Filled[] };
@@ -32,27 +24,30 @@ export type PlaceRead = { readonly site: Site; readonly frostless: boolean };
 
 /**
  * The site of a plan; what is wrong in it is null and told. Problems: `zone-unknown`, `quantity-unclear`, and
- * those of frost dates and weather. Fills in, and lists, the early and late frost dates and a missing latitude.
+ * those of frost dates and weather. Fills in, and lists, the early and late frost dates and a missing
+ * latitude, which is the weather's where it says one.
  */
 export function readPlace(tree: Tree | null, reading: PlaceReading): PlaceRead {
-  const given = numberUnder(tree, "latitude");
-  const latitude = given !== null && Math.abs(given) <= 90 ? given : null;
-  if (tree && latitude === null && !entryOf(tree, "latitude"))
-    reading.filled.push({
-      what: "latitude",
-      value: "none",
-      why: "the plan does not say; day length is left out of the reckoning",
-    });
+  const said = numberUnder(tree, "latitude");
+  const given = said !== null && Math.abs(said) <= 90 ? said : null;
   const clock = readClock(wordsUnder(tree, "clock"), reading);
   const colderBy = readColder(wordsUnder(tree, "colder than the forecast by"), reading);
-  const { normals, own } = readWeather(under(tree, "weather"), {
+  const { normals, own, lies } = readWeather(under(tree, "weather"), {
     ...reading,
-    latitude,
+    latitude: given,
     colderK: colderBy?.si ?? 0,
   });
+  const latitude = under(tree, "latitude") ? given : latitudeOf(tree, lies, reading);
   const { frostless, ...frosts } = readFrosts(tree, latitude, { ...reading, own });
   const greenhouse = readGreenhouse(wordsUnder(tree, "greenhouse"), reading);
   return { site: { clock, latitude, ...frosts, colderBy, greenhouse, normals }, frostless };
+}
+
+/** The station's latitude [degrees], or none, where the place does not give one; listed either way. */
+function latitudeOf(tree: Tree | null, lies: WeatherRead["lies"], { filled }: Telling) {
+  const why = lies?.by ?? "the plan does not say; day length is left out of the reckoning";
+  if (tree) filled.push({ what: "latitude", value: String(lies?.latitude ?? "none"), why });
+  return lies?.latitude ?? null;
 }
 
 function readClock(words: Words | null, { told }: Telling): string {

@@ -32,7 +32,7 @@ export type Plan = {
 export type Site = {
   /** IANA zone. */
   readonly clock: string;
-  /** Degrees, south negative; null where the plan does not say. */
+  /** Degrees, south negative; null where neither the plan nor its weather says. */
   readonly latitude: number | null;
   /** 32 °F (0 °C) nights of spring and autumn, as days of this plan's own season; null for a place without frost. */
   readonly lastFrost: FrostDates | null;

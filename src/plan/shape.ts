@@ -90,7 +90,15 @@ function nightKeys<const Key extends string>(keys: Readonly<Record<number, Key>>
   >;
 }
 
+const latitude = v.pipe(
+  v.number("Write degrees as a number, south negative, such as 46.6"),
+  v.minValue(-90, "Write degrees between -90 and 90"),
+  v.maxValue(90, "Write degrees between -90 and 90"),
+  v.description("degrees, south negative"),
+);
+
 const WEATHER_KEYS = {
+  latitude: opt(latitude),
   low: Means,
   high: Means,
   in: opt(words("the unit", "°C")),
@@ -114,14 +122,7 @@ const GREENHOUSE = "Write trays and warmth, such as 20 trays, kept above 45 °F"
 const Place = v.strictObject(
   {
     clock: words("the time zone", "America/Denver"),
-    latitude: opt(
-      v.pipe(
-        v.number("Write degrees as a number, south negative, such as 46.6"),
-        v.minValue(-90, "Write degrees between -90 and 90"),
-        v.maxValue(90, "Write degrees between -90 and 90"),
-        v.description("degrees, south negative"),
-      ),
-    ),
+    latitude: opt(latitude),
     "last frost": opt(
       words("spring's last frost, or early, usual and late, or none", "about 6 May"),
     ),

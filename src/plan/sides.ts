@@ -8,7 +8,7 @@ import type { Filled, FrostDates } from "./plan.ts";
 import { sameDay } from "./season.ts";
 import { partsOfWords, type Tree, under, type Words, wordsUnder } from "./tree.ts";
 
-/** The weather's own frost dates; what to call it, with its years in `from`; and where the plan names it. */
+/** The weather's own frost dates; what to call it, with its years in `from`, and that they are few; and where the plan names it. */
 export type Own = {
   readonly frosts: OwnFrosts;
   readonly name: string;

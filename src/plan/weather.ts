@@ -1,14 +1,15 @@
 import type { Place, Problem } from "../problems/problem.ts";
-import { celsius, type Measures } from "../quantities/quantity.ts";
+import type { Measures } from "../quantities/quantity.ts";
 import { checkWeather } from "./check.ts";
 import { tell } from "./codes.ts";
 import { FROST_SPREAD_DAYS } from "./frosts.ts";
+import { readMeans } from "./means.ts";
 import { offer } from "./nearest.ts";
 import { readNights } from "./nights.ts";
 import { ownFrosts } from "./own.ts";
 import type { Normals } from "./plan.ts";
 import type { Own } from "./sides.ts";
-import { itemsOf, type Tree, under, wordsUnder } from "./tree.ts";
+import { itemsOf, numberUnder, type Tree, under } from "./tree.ts";
 import { treeOf } from "./yaml.ts";
 
 /** Texts of the files beside a plan by their names. */
@@ -17,7 +18,7 @@ export type Beside = {
   readonly texts: Readonly<Record<string, string>>;
 };
 
-/** What reading weather needs; the year and latitude [degrees] place its frost dates in the plan's season. */
+/** What reading weather needs; the year and the plan's own latitude [degrees], else the weather's, place its frost dates in the plan's season. */
 export type WeatherReading = {
   readonly told: Problem[];
   readonly measures: Measures;
@@ -28,24 +29,23 @@ export type WeatherReading = {
   readonly colderK: number;
 };
 
-/** A site's months and its own frost dates; both null where the plan has no weather, or it is wrong and told. */
-export type WeatherRead = { readonly normals: Normals | null; readonly own: Own | null };
+/** A site's months, its own frost dates, and the station's latitude; all null where the plan has no weather, or it is wrong and told. */
+export type WeatherRead = {
+  readonly normals: Normals | null;
+  readonly own: Own | null;
+  /** Degrees, with what says it; null where the weather does not. */
+  readonly lies: { readonly latitude: number; readonly by: string } | null;
+};
 
-const NONE: WeatherRead = { normals: null, own: null };
+const NONE: WeatherRead = { normals: null, own: null, lies: null };
 
-/** No monthly mean on earth lies outside [°C]. Source: house rule: wider than any record of a garden. */
-const MEANS_C = { least: -60, most: 60 } as const;
-
-/** No month's mean varies by more from year to year [K]. Source: house rule: twice the most of any station's. */
-const SPREAD_K = { least: 0, most: 15 } as const;
-
-/** No month is wetter [mm]. Source: from memory, unchecked: the wettest month on record, Cherrapunji's, had 9,300. */
-const RAIN_MM = { least: 0, most: 9500 } as const;
+/** Years [count] whose frost dates are said to be few. Source: house rule: a tenth of the years is not seen in so few. */
+const FEW_YEARS = 4;
 
 /**
- * Twelve monthly means of lows and highs [°C], with what else the weather tells: spread [K], rain [mm], frost dates.
- * It is given in the plan or in a file beside it. Problems: `weather-missing`, `weather-wrong`, those of days, and a
- * file's own problems at their place in it. Degrees are those of `in:`, else of the plan's measures, and rain is in
+ * Twelve monthly means of lows and highs [°C], with what else the weather tells: spread [K], rain [mm], frost dates,
+ * latitude. It is given in the plan or in a file beside it. Problems: `weather-missing`, `weather-wrong`, those of days,
+ * and a file's own problems at their place in it. Degrees are those of `in:`, else of the plan's measures, and rain is in
  * inches where they are °F, else in mm.
  */
 export function readWeather(tree: Tree | null, reading: WeatherReading): WeatherRead {
@@ -69,82 +69,58 @@ function besideThePlan(
   }
   const folder = beside.file.includes("/") ? beside.file.replace(/[^/]*$/, "") : "";
   const read = treeOf(text, `${folder}${name}`);
-  const wrong = read.tree ? checkWeather(read.tree) : [];
+  const wrong = read.tree ? wrongIn(read.tree, name) : [];
   told.push(...read.problems, ...wrong);
   if (!read.tree || wrong.length > 0) return NONE;
   return figures(read.tree, { ...reading, name, at: tree.at });
 }
 
+/** What is wrong in a weather file as a whole; one that is not made of keys is told by its name. */
+function wrongIn(tree: Tree, name: string): readonly Problem[] {
+  if (tree.kind === "map") return checkWeather(tree);
+  const is = `The weather file ${name.slice(0, 60)} holds no low and high`;
+  return [tell("wrong-type", tree.at, is, "Write low: and high:, twelve monthly means each")];
+}
+
 type Named = WeatherReading & { readonly name: string; readonly at: Place };
 
 function figures(tree: Tree, reading: Named): WeatherRead {
-  const normals = normalsOf(tree, reading);
+  const normals = readMeans(tree, reading);
   if (normals === null) return NONE;
-  const { year, latitude, told, colderK, name, at } = reading;
-  if (year === null) return { normals, own: null };
+  const { year, told, colderK, name, at } = reading;
+  const found = numberUnder(tree, "latitude");
+  const lies = found === null ? null : { latitude: found, by: name };
+  const latitude = reading.latitude ?? found;
+  if (year === null) return { normals, own: null, lies };
   const [january = 0, july = 0] = [normals.highC[0], normals.highC[6]];
   const south = latitude === null ? january > july : latitude < 0;
   const before = told.length;
   const nights = readNights(tree, { year, south, spreadDays: FROST_SPREAD_DAYS, told });
-  if (told.length > before) return { normals, own: null };
+  if (told.length > before) return { normals, own: null, lies };
+  const from = fromYears(tree, name);
+  const colderF = Math.round(colderK * 1.8 * 1e6) / 1e6;
+  return { normals, own: { frosts: ownFrosts(nights, colderF), name, from, at }, lies };
+}
+
+/** The weather's name and years, and that they are few. */
+function fromYears(tree: Tree, name: string): string {
   const years = itemsOf(under(tree, "years")).flatMap((item) =>
     item.kind === "words" ? [item.words.text] : [],
   );
   const from = [name, ...years].join(", ").slice(0, 120);
-  const colderF = Math.round(colderK * 1.8 * 1e6) / 1e6;
-  return { normals, own: { frosts: ownFrosts(nights, colderF), name, from, at } };
+  const many = countOf(years);
+  if (many === null || many > FEW_YEARS) return from;
+  return `${from}; ${many === 1 ? "1 year is" : `${many} years are`} few, ten or more make surer dates`;
 }
 
-function normalsOf(tree: Tree, { told, measures }: Named): Normals | null {
-  const unit = wordsUnder(tree, "in");
-  const inF = unit ? /^(°? ?f|fahrenheit)$/i.test(unit.text) : measures === "us";
-  if (unit && !inF && !/^(°? ?c|celsius)$/i.test(unit.text)) {
-    told.push(tell("weather-wrong", unit.at, `${unit.text} is no unit`, "Write °C or °F"));
-    return null;
-  }
-  const air = { told, si: (value: number) => (inF ? celsius(value) : value), ...MEANS_C };
-  const lowC = twelve(tree, "low", air);
-  const highC = twelve(tree, "high", air);
-  const spreadK = twelve(tree, "spread", { told, si: (v) => (inF ? v / 1.8 : v), ...SPREAD_K });
-  const rainMm = twelve(tree, "rain", { told, si: (v) => (inF ? v * 25.4 : v), ...RAIN_MM });
-  if (lowC === null || highC === null) return null;
-  const crossed = lowC.findIndex((low, month) => low >= (highC[month] ?? low));
-  if (crossed < 0) return { lowC, highC, spreadK, rainMm };
-  const at = itemsOf(under(tree, "low"))[crossed]?.at ?? tree.at;
-  told.push(
-    tell("weather-wrong", at, `Month ${crossed + 1}'s low is above its high`, "Check the means"),
-  );
-  return null;
-}
-
-/** How twelve numbers are read: into SI, and between which [SI] they can be. */
-type Twelve = {
-  readonly told: Problem[];
-  readonly si: (value: number) => number;
-  readonly least: number;
-  readonly most: number;
-};
-
-function twelve(
-  tree: Tree,
-  key: "low" | "high" | "spread" | "rain",
-  { told, si, least, most }: Twelve,
-): readonly number[] | null {
-  const list = under(tree, key);
-  if (list?.kind !== "list") return null;
-  const values = list.items.flatMap((item) =>
-    item.kind === "words" && typeof item.value === "number" ? [item.value] : [],
-  );
-  if (values.length !== list.items.length) return null;
-  const inSi = values.map(si);
-  const odd = inSi.findIndex((value) => !(value >= least && value <= most));
-  if (values.length === 12 && odd < 0) return inSi;
-  const what = key === "spread" ? "spread" : key === "rain" ? "rain" : "mean";
-  const is =
-    values.length === 12
-      ? `${values[odd]} is no month's ${what}`
-      : `${key} has ${values.length} months`;
-  const at = odd < 0 ? list.at : (list.items[odd]?.at ?? list.at);
-  told.push(tell("weather-wrong", at, is, "Write twelve monthly means, January first"));
-  return null;
+/** How many years `2018 to 2021`, or a list of years, is; null where the words say something else. */
+function countOf(years: readonly string[]): number | null {
+  const counts = years.map((text) => {
+    const [, first, last = first] = /^(\d{4})(?: ?(?:to|-|–) ?(\d{4}))?$/.exec(text) ?? [];
+    return first === undefined ? null : Number(last) - Number(first) + 1;
+  });
+  const known = counts.filter((many) => many !== null);
+  return known.length === 0 || known.length < counts.length
+    ? null
+    : known.reduce((a, b) => a + b, 0);
 }

@@ -17,11 +17,15 @@ export type Problem = {
   readonly shouldBe: string;
 };
 
-/** One line for a person, a question where another word is offered: `plans/x/2027.yaml:12:5: what is wrong. what would be right.` */
+/**
+ * One line for a person, a question where another word is offered: `plans/x/2027.yaml:12:5: what is wrong. what would be right.`
+ * Signs that would steer a terminal are replaced.
+ */
 export function sayProblem(problem: Problem): string {
   const { file, line, column } = problem.at;
   const end = problem.shouldBe.startsWith("Did you mean") ? "?" : ".";
-  return `${file}:${line}:${column}: ${problem.is}. ${problem.shouldBe}${end}`;
+  const said = `${file}:${line}:${column}: ${problem.is}. ${problem.shouldBe}${end}`;
+  return said.replace(/\p{Cc}/gu, "\uFFFD");
 }
 
 /** In the order a reader meets them: by line, column, then code. */

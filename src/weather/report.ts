@@ -1,6 +1,7 @@
 import type { NightDates } from "../climate/odds.ts";
 import { MISSING_NIGHTS } from "../climate/record.ts";
 import { sayDay } from "../days/day.ts";
+import type { Side } from "../plan/nights.ts";
 import { gapsIn } from "./gaps.ts";
 import type { Station } from "./station.ts";
 import type { SiteFigures } from "./written.ts";
@@ -40,11 +41,21 @@ function sayHalf({ south }: SiteFigures, { latitude }: Station, given: number | 
   return `Counted for a place ${south ? "south" : "north"} of the equator (${by}).`;
 }
 
-function sayNights(what: string, { years, without, leftOut }: NightDates): string {
-  const left =
-    leftOut > 0
-      ? `; ${count(leftOut, "year")} left out with ${MISSING_NIGHTS} or more nights missing`
-      : "";
+/** How winters are cut off, of one and of several: the search for a last night leaves the record at its begin, that for a first one at its end. */
+const CUT_OFF = {
+  last: ["winter begins before the record", "winters begin before the record"],
+  first: ["winter runs past the record's end", "winters run past the record's end"],
+} as const;
+
+function sayUncounted({ leftOut, cutOff }: NightDates, side: Side): string {
+  const missing = `; ${count(leftOut, "year")} left out with ${MISSING_NIGHTS} or more nights missing`;
+  const cut = `; ${cutOff} ${CUT_OFF[side][cutOff === 1 ? 0 : 1]}`;
+  return `${leftOut > 0 ? missing : ""}${cutOff > 0 ? cut : ""}`;
+}
+
+function sayNights(what: string, dates: NightDates, side: Side): string {
+  const { years, without } = dates;
+  const left = sayUncounted(dates, side);
   if (years === 0) return `${what}: no year counts${left}. Its dates are left out of the file.`;
   const none =
     without === years ? "none had one" : without > 0 ? `${without} had none` : "each had one";
@@ -69,9 +80,9 @@ export function reportOn(
     sayDays(station),
     ...(months.leftOut > 0 ? [left] : []),
     sayHalf(figures, station, given),
-    sayNights("Last frost", frost.last[32]),
-    sayNights("First frost", frost.first[32]),
-    sayNights("First night at 28 °F", frost.first[28]),
+    sayNights("Last frost", frost.last[32], "last"),
+    sayNights("First frost", frost.first[32], "first"),
+    sayNights("First night at 28 °F", frost.first[28], "first"),
     ...(months.spreadK ? [] : ["Spread is left out: it wants three years of each month."]),
     ...few,
   ];

@@ -46,6 +46,9 @@ type Parsed = {
   readonly info: { readonly lines: number };
 };
 
+/** A sign that no text has, the ends of lines and tabs apart. */
+const NO_TEXT = /[^\P{Cc}\t\r\n]/u;
+
 /** The text of a row alone: comments and empty lines before it are kept with it, and its line's end. */
 const alone = (raw: string) => raw.replace(/^(?:\uFEFF|#.*\r?\n|[ \t]*\r?\n)*/, "").trimEnd();
 
@@ -60,9 +63,11 @@ function rowOf({ record, raw, info }: Parsed, file: string, separator: string): 
 
 /**
  * The cells of a file of comma, semicolon or tab separated values. Cells may be quoted; empty lines and lines after
- * a # are passed over, and rows may be shorter or longer than the head. Problems: `station-unreadable`.
+ * a # are passed over, and rows may be shorter or longer than the head. Problems: `station-unreadable`, also of a
+ * file that holds signs no text has, so that none of them is ever told.
  */
 export function tableOf(text: string, file: string): Table {
+  if (NO_TEXT.test(text)) return nothing(file, 1, "This is no text");
   const separator = separatorOf(text);
   const options = {
     delimiter: separator,

@@ -6,17 +6,20 @@ import { NIGHT_KEYS, NIGHTS_F, type Side } from "../plan/nights.ts";
 import { fahrenheit } from "../quantities/quantity.ts";
 import type { Station } from "./station.ts";
 
-/** What a site's own figures are: its months, its frost nights, and which half of the world they are counted for. */
+/** What a site's own figures are: its months, its frost nights, its latitude [degrees] where known, and which half of the world they are counted for. */
 export type SiteFigures = {
   readonly months: MonthlyNormals;
   readonly frost: FrostRecord;
+  readonly latitude: number | null;
   readonly south: boolean;
 };
 
 /** The figures of a station's days. `latitude` [degrees] overrules the file's own; without either, the warmer of January and July tells the half of the world. */
-export function figuresOf({ days, latitude }: Station, given: number | null): SiteFigures {
-  const south = isSouth(days, given ?? latitude);
-  return { months: monthsIn(days), frost: frostDatesOf(days, south), south };
+export function figuresOf(station: Station, given: number | null): SiteFigures {
+  const { days } = station;
+  const latitude = given ?? station.latitude;
+  const south = isSouth(days, latitude);
+  return { months: monthsIn(days), frost: frostDatesOf(days, south), latitude, south };
 }
 
 /** Years that early and late dates are told from at least. Source: house rule: the two of two years are no spread. */
@@ -79,13 +82,14 @@ function monthLines({ lowC, highC, spreadK, rainMm }: MonthlyNormals, inF: boole
 }
 
 /**
- * A weather file's text, as a plan names it: twelve means of lows and highs, their spread and rain where known, and
+ * A weather file's text, as a plan names it: the latitude where known, twelve means of lows and highs, their spread and rain where known, and
  * early, usual and late dates of nights at 36, 32 and 28 °F, in °F and inches where the station's file is, else in
  * °C and mm. Every month must be there (`monthsMissing`). `source` is the name of the station's file.
  */
 export function weatherFile(station: Station, figures: SiteFigures, source: string): string {
   const years = sayYears(station);
   const inF = station.unit === "°F";
+  const { latitude } = figures;
   const nights = (["last", "first"] as const).flatMap((side) =>
     NIGHTS_F.flatMap((nightF) => {
       const said = sayDates(figures.frost[side][nightF], side);
@@ -98,6 +102,7 @@ export function weatherFile(station: Station, figures: SiteFigures, source: stri
     ...(station.name ? [`station: ${words(station.name)}`] : []),
     `source: ${words(source)}`,
     `years: ${years}`,
+    ...(latitude === null ? [] : [`latitude: ${Number(latitude.toFixed(2))}`]),
     `in: ${inF ? "°F" : "°C"}`,
     ...monthLines(figures.months, inF),
     ...nights,

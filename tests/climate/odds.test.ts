@@ -4,7 +4,7 @@ import { isoOf } from "../../src/days/day.ts";
 import { lowsFrom, mildBut } from "./series.ts";
 
 describe("early, usual and late nights", () => {
-  const years = (nights: readonly (number | "none" | "left out")[]) =>
+  const years = (nights: readonly (number | "none" | "left out" | "cut off")[]) =>
     nights.map((night, i) => ({ year: 2000 + i, night }));
 
   test("are those that 10, 50 and 90 of 100 years have had by then", () => {
@@ -16,6 +16,7 @@ describe("early, usual and late nights", () => {
       years: 9,
       without: 0,
       leftOut: 0,
+      cutOff: 0,
     });
   });
 
@@ -42,7 +43,12 @@ describe("early, usual and late nights", () => {
       usual: null,
       late: 40,
     });
-    expect(datesOf(years(["left out"]), 0)).toMatchObject({ usual: null, years: 0, leftOut: 1 });
+    expect(datesOf(years(["left out", "cut off"]), 0)).toMatchObject({
+      usual: null,
+      years: 0,
+      leftOut: 1,
+      cutOff: 1,
+    });
   });
 });
 
@@ -68,7 +74,8 @@ describe("the frost record of a station", () => {
       late: null,
       years: 4,
       without: 4,
-      leftOut: 1,
+      leftOut: 0,
+      cutOff: 1,
     });
   });
 });

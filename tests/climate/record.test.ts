@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import {
+  contradicts,
   dayNumbered,
   firstNights,
   isSouth,
@@ -8,7 +9,7 @@ import {
   quantile,
   type Search,
 } from "../../src/climate/record.ts";
-import { isoOf } from "../../src/days/day.ts";
+import { isoOf, plus } from "../../src/days/day.ts";
 import { isoDay } from "../gardens.ts";
 import { lowsFrom, mildBut } from "./series.ts";
 
@@ -78,7 +79,7 @@ describe("last and first nights of each growing year", () => {
 
   test("are the one before midsummer and the one after it", () => {
     expect(nights(lastNights(series, FROST))).toEqual(["2020 110", "2021 124"]);
-    expect(nights(firstNights(series, FROST))).toEqual(["2020 303", "2021 left out"]);
+    expect(nights(firstNights(series, FROST))).toEqual(["2020 303", "2021 cut off"]);
   });
 
   test("count a night at the very temperature, and at the tenth that stations write of it", () => {
@@ -88,7 +89,7 @@ describe("last and first nights of each growing year", () => {
         south: false,
       }).map(({ night }) => night);
     expect(at(-2.2)).toEqual([92]);
-    expect(at(-2.1)).toEqual(["left out"]);
+    expect(at(-2.1)).toEqual(["cut off"]);
   });
 
   test("may lie in December before and in January after, as at Houston", () => {
@@ -100,8 +101,8 @@ describe("last and first nights of each growing year", () => {
 
   test("are none in a whole winter without one", () => {
     const warm = lowsFrom("2020-01-01", "2022-12-31", () => 8);
-    expect(nights(lastNights(warm, FROST))).toEqual(["2020 left out", "2021 none", "2022 none"]);
-    expect(nights(firstNights(warm, FROST))).toEqual(["2020 none", "2021 none", "2022 left out"]);
+    expect(nights(lastNights(warm, FROST))).toEqual(["2020 cut off", "2021 none", "2022 none"]);
+    expect(nights(firstNights(warm, FROST))).toEqual(["2020 none", "2021 none", "2022 cut off"]);
   });
 
   test("are left out where ten nights are missing before they are met, and not where nine are", () => {
@@ -135,7 +136,21 @@ describe("last and first nights of each growing year", () => {
     const record = lowsFrom("2020-03-01", "2022-03-31", mildBut(south));
     const search = { atMostC: 0, south: true };
     expect(nights(lastNights(record, search))).toEqual(["2020 278", "2021 271"]);
-    expect(nights(firstNights(record, search))).toEqual(["2020 495", "2021 left out"]);
+    expect(nights(firstNights(record, search))).toEqual(["2020 495", "2021 cut off"]);
+  });
+
+  test("are cut off where the winter leaves the record, left out where nights are missing in it", () => {
+    const late = (missing: number) => {
+      const gaps = Array.from({ length: missing }, (_, i) => [
+        isoOf(plus(isoDay("2021-09-01"), i)),
+        null,
+      ]);
+      const record = lowsFrom("2021-01-01", "2021-12-31", mildBut(Object.fromEntries(gaps)));
+      return nights(firstNights(record, FROST)).at(-1);
+    };
+    expect(late(0)).toBe("2021 cut off");
+    expect(late(9)).toBe("2021 cut off");
+    expect(late(10)).toBe("2021 left out");
   });
 
   test("are none of no days", () => {
@@ -156,5 +171,18 @@ describe("the half of the world of a record", () => {
     expect(isSouth(winterIn("07"), null)).toBe(true);
     expect(isSouth(winterIn("01"), null)).toBe(false);
     expect(isSouth([], null)).toBe(false);
+  });
+
+  test("is contradicted by a latitude where January and July lie far apart, and nowhere near the equator", () => {
+    const apart = (januaryC: number) =>
+      lowsFrom("2020-01-01", "2020-12-31", (day) =>
+        isoOf(day).slice(5, 7) === "01" ? januaryC : 8,
+      );
+    expect(contradicts(apart(3), -33)).toBe(true);
+    expect(contradicts(apart(3), 33)).toBe(false);
+    expect(contradicts(apart(13), 33)).toBe(true);
+    expect(contradicts(apart(13), -33)).toBe(false);
+    expect(contradicts(apart(4), -1)).toBe(false);
+    expect(contradicts([], -33)).toBe(false);
   });
 });

@@ -24,7 +24,20 @@ describe("site", () => {
     );
     const checked = await sowbell(["check", folderOf({ "2027.yaml": plan, "weather.yaml": out })]);
     expect(checked.exit).toBe(0);
-    expect(checked.out).toMatch(/last frost: early .*weather\.yaml, 2020 to 2021/);
+    expect(checked.out).toMatch(/last frost: early .*weather\.yaml, 2020 to 2021; 2 years are few/);
+  });
+
+  test("hands its latitude to a plan that gives none, which then has day length", async () => {
+    const { out } = await site(plainFile(), "--latitude", "47.45");
+    expect(out).toContain("\nlatitude: 47.45\n");
+    const plan = PLAN.replace(
+      / {2}latitude.*\n {2}last frost.*\n {2}first frost.*\n {2}weather.*\n/,
+      "  weather: weather.yaml\n",
+    );
+    const checked = await sowbell(["check", folderOf({ "2027.yaml": plan, "weather.yaml": out })]);
+    expect(checked.exit).toBe(0);
+    expect(checked.out).toContain("  latitude: 47.45 (weather.yaml)\n");
+    expect(checked.out).not.toContain("day length is left out");
   });
 
   test("takes columns, rows, the unit and a latitude, south with its dash", async () => {
@@ -66,6 +79,8 @@ describe("site", () => {
         /1:1: Days of 2 stations stand in it: Mill, Quay\. Choose one with --where "place=Mill"\.\n$/,
       ],
       [plainFile().replaceAll(/^202.-02-.*\n/gm, ""), /No year has four days in five of February/],
+      [plainFile().replaceAll(/^.*-[012]5,.*\n|^.*-[012][1379],.*\n/gm, ""), /five of any month\./],
+      ["PK\u0003\u0004\u0000\u001b[31m", /station\.csv:1:1: This is no text\. /],
     ] as const) {
       const { exit, out, err } = await site(text);
       expect([exit, out]).toEqual([1, ""]);
@@ -74,7 +89,26 @@ describe("site", () => {
     const missing = await sowbell(["site", join(folderOf({}), "none.csv")]);
     expect([missing.exit, missing.out]).toEqual([1, ""]);
     expect(missing.err).toMatch(/none\.csv:1:1: There is no such file\./);
-    expect((await sowbell(["site", folderOf({})])).exit).toBe(1);
+    const folder = await sowbell(["site", folderOf({})]);
+    expect(folder.exit).toBe(1);
+    expect(folder.err).toMatch(/:1:1: It is a folder, not a station's file\. /);
+  });
+
+  test("says what can't be and that the unit looks wrong, exit 1 where frost lies at midsummer", async () => {
+    const inF = await site(plainFile().replaceAll(/,1$/gm, ",4"), "--in", "°F");
+    expect([inF.exit, inF.out]).toEqual([1, ""]);
+    expect(inF.err).toMatch(/January has 124 in of rain/);
+    expect(inF.err).toMatch(/station\.csv:1:1: Every year's last and first frost lie at midsummer/);
+    const wet = await site(plainFile().replaceAll(/,1$/gm, ",40"));
+    expect(wet.exit).toBe(0);
+    expect(wet.err).toMatch(/January has 1240 mm of rain.*\nThe unit looks wrong: .* in °C;/);
+  });
+
+  test("says where January and July contradict the latitude, exit 0", async () => {
+    const { exit, err } = await site(plainFile(), "--latitude", "-33");
+    expect(exit).toBe(0);
+    expect(err).toMatch(/Latitude -33 lies south of the equator, but July is much the warmer/);
+    expect((await site(plainFile(), "--latitude", "33")).err).not.toMatch(/check which/);
   });
 
   test("is told wrong usage, exit 2", async () => {

@@ -53,6 +53,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "start-unknown": least("crops:\n  - carrot: bought"),
   "bed-too-full": TEXT.replace("18 plants", "90 plants"),
   "frost-unlike-weather": weather(twelve(60), twelve(80)),
+  "too-many-sowings": least("crops:\n  - lettuce: every 1 days, 200 times"),
   "not-sown-again": least("crops:\n  - tomato: bought, every 14 days"),
   "outside-season": least("crops:\n  - carrot: sow 3 May 2031"),
   "left-out-unknown": least("people:\n  Oda: {leave out: singing}"),

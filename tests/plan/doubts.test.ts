@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { read, TEXT, told } from "./canonical.ts";
+import { MOST_SOWINGS as SOWINGS_RECKONED } from "../../src/growth/starting.ts";
+import { MOST_SOWINGS } from "../../src/plan/doubts.ts";
+import { least, read, TEXT, told } from "./canonical.ts";
 
 const flat = (value: number) => `[${Array.from({ length: 12 }, () => value).join(", ")}]`;
 
@@ -28,5 +30,33 @@ describe("doubts of a plan", () => {
     expect(
       told(TEXT.replace(/low: .*/, `low: ${flat(40)}`).replace(/high: .*/, `high: ${flat(80)}`)),
     ).toEqual([]);
+  });
+
+  it("are told where no frost is said of a place whose month has a mean low of hard frost", () => {
+    const noFrost = (low: number) =>
+      TEXT.replace(/last frost: .*/, "last frost: none")
+        .replace(/first frost: .*/, "first frost: none")
+        .replace(/low: .*/, `low: [${low}, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40, 40]`)
+        .replace(/high: .*/, `high: ${flat(70)}`);
+    const frost = (low: number) =>
+      read(noFrost(low)).problems.filter(({ code }) => code === "frost-unlike-weather");
+    expect(frost(22)).toMatchObject([
+      { at: { line: 7 }, is: "The weather's mean low of January is -6 °C, and there is no frost" },
+    ]);
+    expect(frost(23.1)).toEqual([]);
+  });
+
+  it("are told of more sowings than the season's feed tells", () => {
+    expect(MOST_SOWINGS).toBe(SOWINGS_RECKONED);
+    const times = (many: number) =>
+      read(least(`crops:\n  - lettuce: 2 rows, every 1 days, ${many} times\n`)).problems;
+    expect(times(12)).toEqual([]);
+    expect(times(13)).toMatchObject([
+      {
+        code: "too-many-sowings",
+        weight: "doubt",
+        is: "lettuce is sown 13 times here, and only the first 12 are told",
+      },
+    ]);
   });
 });

@@ -46,6 +46,9 @@ describe("a place", () => {
   it("lists a missing latitude as filled in", () => {
     expect(site("latitude: 0").latitude).toBe(0);
     expect(site("# no latitude").latitude).toBeNull();
+    expect(planOf(least("", `${FROSTS}\n  latitude:`)).filled.map(({ what }) => what)).toContain(
+      "latitude",
+    );
     expect(planOf(least("")).filled.map(({ what }) => what)).toContain("latitude");
   });
 });

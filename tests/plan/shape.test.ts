@@ -33,6 +33,8 @@ describe("the shape of a plan file", () => {
   it("holds weather as two lists of numbers", () => {
     expect(fits(Weather, { low: [1], high: [2], in: "°C" })).toBe(true);
     expect(fits(Weather, { low: [1] })).toBe(false);
+    expect(fits(Weather, { low: [1], high: [2], latitude: 47.45 })).toBe(true);
+    expect(fits(Weather, { low: [1], high: [2], latitude: 91 })).toBe(false);
   });
 
   it("names each key of a planting once", () => {

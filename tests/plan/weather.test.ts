@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { least, PLAN, read, told } from "./canonical.ts";
+import { least, on, PLAN, read, told } from "./canonical.ts";
 
 const NONE = "last frost: none\n  first frost: none";
 const numbers = (first: number) =>
@@ -55,28 +55,54 @@ describe("a place's weather", () => {
     expect(codes("")).toEqual(["wrong-type@1"]);
   });
 
-  it("may tell the spread of a month's mean, and rain in the units of its degrees", () => {
-    const more = `${MEANS}spread: ${numbers(1)}\nrain: ${numbers(2)}\n`;
-    const normals = (unit: string) =>
-      read(withFile("w.yaml"), { "w.yaml": `${more}in: ${unit}` }).plan?.site.normals;
-    expect(normals("°C")?.spreadK?.[1]).toBe(2);
-    expect(normals("°C")?.rainMm?.[0]).toBe(2);
-    expect(normals("°F")?.spreadK?.[8]).toBeCloseTo(5, 9);
-    expect(normals("°F")?.rainMm?.[0]).toBeCloseTo(50.8, 9);
-    expect(read(withFile("w.yaml"), { "w.yaml": MEANS }).plan?.site.normals).toMatchObject({
-      spreadK: null,
-      rainMm: null,
-    });
+  it("tells a file that is not made of keys by its name, at its own place", () => {
+    for (const text of ["garbage", "- low\n- high", ""]) {
+      const [problem] = read(withFile("w.yaml"), { "w.yaml": text }).problems;
+      expect(problem).toMatchObject({
+        at: { file: "plans/quarry-lane/w.yaml", line: 1, column: 1 },
+        is: "The weather file w.yaml holds no low and high",
+      });
+    }
   });
 
-  it("needs twelve of those too, and such as can be", () => {
-    const codes = (text: string) =>
-      read(withFile("w.yaml"), { "w.yaml": `${MEANS}in: °C\n${text}` }).problems.map(
-        ({ code, at }) => `${code}@${at.line}:${at.column}`,
-      );
-    expect(codes("spread: [1, 2]")).toEqual(["weather-wrong@4:9"]);
-    expect(codes(`rain: ${numbers(-1)}`)).toEqual(["weather-wrong@4:8"]);
-    expect(codes(`spread: ${numbers(5)}`)).toEqual(["weather-wrong@4:49"]);
-    expect(codes(`rain: ${numbers(0)}\nyears: [2012, 2013]`)).toEqual([]);
+  it("gives the place its latitude where the place says none, and lists it", () => {
+    const lies = (place: string, file: string) => {
+      const { plan } = read(least("", `${NONE}\n  ${place}weather: w.yaml`), {
+        "w.yaml": `${MEANS}in: °C\n${file}`,
+      });
+      const filled = plan?.filled.find(({ what }) => what === "latitude");
+      return [plan?.site.latitude ?? null, filled?.value ?? null, filled?.why ?? null];
+    };
+    expect(lies("", "latitude: 47.45")).toEqual([47.45, "47.45", "w.yaml"]);
+    expect(lies("latitude: 46.6\n  ", "latitude: 47.45")).toEqual([46.6, null, null]);
+    expect(lies("", "")).toEqual([null, "none", expect.stringContaining("day length")]);
+    expect(
+      read(withFile("w.yaml"), { "w.yaml": `${MEANS}in: °C\nlatitude: 95` }).problems,
+    ).toMatchObject([{ code: "out-of-range", at: { file: "plans/quarry-lane/w.yaml", line: 4 } }]);
+  });
+
+  it("has its nights placed by the latitude it says", () => {
+    const nights = "last frost: 20 Sep\nfirst frost: 2 May\n";
+    const usual = (latitude: string) =>
+      read(least("", "weather: w.yaml"), { "w.yaml": `${MEANS}in: °C\n${nights}${latitude}` }).plan
+        ?.site.lastFrost?.usual;
+    expect(usual("latitude: -43.5")).toBe(on(9, 20));
+    expect(usual("")).not.toBe(on(9, 20));
+  });
+
+  it("says that its frost dates are of few years where they are four or fewer", () => {
+    const why = (years: string) => {
+      const nights = "last frost: 20 Apr\nfirst frost: 2 Oct\n";
+      const text = `low: ${numbers(-6)}\nhigh: ${numbers(10)}\nin: °C\n${nights}years: ${years}`;
+      const { plan } = read(least("", "weather: w.yaml"), { "w.yaml": text });
+      return plan?.filled.find(({ what }) => what === "last frost")?.why;
+    };
+    expect(why("2018 to 2021")).toBe(
+      "w.yaml, 2018 to 2021; 4 years are few, ten or more make surer dates",
+    );
+    expect(why("2021")).toBe("w.yaml, 2021; 1 year is few, ten or more make surer dates");
+    expect(why("[2012, 2015]")).toMatch(/2 years are few/);
+    expect(why("2018 to 2022")).toBe("w.yaml, 2018 to 2022");
+    expect(why("the old ones")).toBe("w.yaml, the old ones");
   });
 });

@@ -16,6 +16,11 @@ describe("problems", () => {
     );
   });
 
+  it("are said on one line, without signs that steer a terminal", () => {
+    const odd = { ...problem("a", 1, 1), is: "a\u001b[31m\nb is not understood" };
+    expect(sayProblem(odd)).toContain(": a\uFFFD[31m\uFFFDb is not understood.");
+  });
+
   it("stand in the order of reading, then of their codes", () => {
     const mixed = [problem("b", 2, 1), problem("a", 2, 1), problem("c", 1, 9), problem("d", 2, 0)];
     expect(inOrder(mixed).map(({ code }) => code)).toEqual(["c", "d", "a", "b"]);

@@ -53,7 +53,9 @@ const later = (searched: readonly Searched[], years: number) =>
 
 const used = (searched: readonly Searched[]) =>
   new Map(
-    searched.filter(({ night }) => night !== "left out").map(({ year, night }) => [year, night]),
+    searched
+      .filter(({ night }) => night !== "left out" && night !== "cut off")
+      .map(({ year, night }) => [year, night]),
   );
 
 describe("the frost dates of any record", () => {
@@ -69,11 +71,11 @@ describe("the frost dates of any record", () => {
     );
   });
 
-  test("count every year once: used, among them without, or left out", () => {
+  test("count every year once: used, among them without, left out, or cut off", () => {
     fc.assert(
       fc.property(records, (series) => {
-        const { years, without, leftOut } = frostDatesOf(series, false).last[32];
-        return without <= years && years + leftOut === lastNights(series, FROST).length;
+        const { years, without, leftOut, cutOff } = frostDatesOf(series, false).last[32];
+        return without <= years && years + leftOut + cutOff === lastNights(series, FROST).length;
       }),
       RUNS,
     );

@@ -41,8 +41,9 @@ describe("what is said of a station's figures", () => {
     expect(lines.some((line) => line.startsWith("Spread is left out"))).toBe(true);
     const warm = report(plainFile((celsius) => celsius + 20));
     expect(warm).toContain(
-      "First frost: 1 year, none had one; 1 year left out with 10 or more nights missing.",
+      "First frost: 1 year, none had one; 1 winter runs past the record's end.",
     );
+    expect(warm).toContain("Last frost: 1 year, none had one; 1 winter begins before the record.");
     const holes = report(plainFile().replaceAll(/^202.-0[4567]-[0-2][123456789],.*\n/gm, ""));
     expect(holes.find((line) => line.startsWith("Last frost"))).toBe(
       "Last frost: no year counts; 2 years left out with 10 or more nights missing. Its dates are left out of the file.",

@@ -41,6 +41,20 @@ describe("a file of cells", () => {
     );
   });
 
+  test("is a problem where it holds signs that no text has", () => {
+    for (const text of ["a,b\n1,\u0000\n", "\u001b[31ma,b\n1,2\n", "a,b\n1,\u009b2\n"]) {
+      const table = tableOf(text, "s.csv");
+      expect("problem" in table && [table.problem.code, table.problem.is]).toEqual([
+        "station-unreadable",
+        "This is no text",
+      ]);
+    }
+    expect(cells("a,b\n1,Montréal \u{1f33f}\n")).toEqual([
+      ["a", "b"],
+      ["1", "Montréal \u{1f33f}"],
+    ]);
+  });
+
   test("is a problem where a quote is never closed, or there are no rows", () => {
     expect(cells('a,b\n"1,2\n')).toBe("station-unreadable");
     for (const text of ["", "\n\n", "a,b\n", "# nothing"])

@@ -92,6 +92,13 @@ describe("the weather file of a station", () => {
     );
   });
 
+  test("has the latitude that was given, else the file's own, to a kilometre", () => {
+    const station = stationOf(FIVE, { latitude: 47.44467 });
+    expect(lineOf(written(station), "latitude")).toBe("latitude: 47.44");
+    expect(lineOf(written(station, 46.6), "latitude")).toBe("latitude: 46.6");
+    expect(lineOf(written(stationOf(FIVE)), "latitude")).toBeNull();
+  });
+
   test("can be read by a plan, whatever the station is called", () => {
     for (const name of ["Quay", "no: yes # {", "null", "12", '"', "Łąka, górna", "- x", "\n\t"]) {
       const text = written(stationOf(FIVE, { name }));
