@@ -3,7 +3,7 @@ import type { Bed, Plan } from "../plan/plan.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
 import { type Field, yOf } from "./degrees.ts";
 import type { Box } from "./labels.ts";
-import { daysOf, xOf } from "./scale.ts";
+import { daysOf, xInside, xOf } from "./scale.ts";
 import { type Soil, soilIn } from "./warmth.ts";
 import { element, tenth } from "./write.ts";
 
@@ -51,6 +51,23 @@ function dotted(points: readonly Point[]): string {
     "stroke-linecap": "round",
     d: curveOf(points),
   });
+}
+
+/** Room kept clear above and below a line [px]. */
+const CLEAR_PX = 2;
+
+/** The room the usual line and the line under film take, in upright pieces: no words stand on it. */
+export function lineBoxes(plan: Plan, film: Bed | null, field: Field): readonly Box[] {
+  const soils = [soilIn(plan, null), ...(film ? [soilIn(plan, film)] : [])];
+  return soils.flatMap((soil) =>
+    daysOf(field.scale, POINT_DAYS).map((day) => {
+      const next = plus(day, POINT_DAYS);
+      const [x, to] = [xInside(field.scale, day), xInside(field.scale, next)];
+      const ys = [day, next].map((each) => yOf(field, soil(each).usualC));
+      const y = Math.min(...ys) - CLEAR_PX;
+      return { x, y, widthPx: to - x, heightPx: Math.max(...ys) + CLEAR_PX - y };
+    }),
+  );
 }
 
 /** The room the band and the line under film take, in upright pieces: words stay off it where they can. */

@@ -72,13 +72,19 @@ function daysSaid({ planting, crop }: Grown, lives: readonly Life[], to: Day): s
   const wentIn = inSince !== null ? "in since" : start.startsWith("seed") ? "sown" : "planted";
   const many = lives.length > 1 ? `, ${lives.length} sowings` : "";
   const out = first.out === null ? "" : `, out ${sayDay(first.out)}`;
-  const ready = first.full > to ? "" : `, ready ${sayDay(first.full)}`;
-  return `${wentIn} ${sayDay(first.starts)}${many}${out}${ready}`;
+  return `${wentIn} ${sayDay(first.starts)}${many}${out}${readySaid(lives, to)}`;
 }
 
 /** `2 May, ready 28 July`; empty where it has no days. */
-function briefSaid([first]: readonly Life[], to: Day): string {
+function briefSaid(lives: readonly Life[], to: Day): string {
+  const [first] = lives;
   if (!first) return "";
-  const ready = first.full > to ? "" : `, ready ${sayDay(first.full)}`;
-  return `${sayDay(first.starts)}${ready}`;
+  return `${sayDay(first.starts)}${readySaid(lives, to)}`;
+}
+
+/** The first of its sowings that is ready; said too where none is. Empty where that comes after the season's last day. */
+function readySaid(lives: readonly Life[], to: Day): string {
+  const first = lives.find((life) => life.ready);
+  if (!first) return ", not ready here";
+  return first.full > to ? "" : `, ready ${sayDay(first.full)}`;
 }

@@ -31,6 +31,9 @@ export type Mark = {
 /** Steps [px] by which words move down or up until they find room. */
 const STEPS = [0, 10, -10, 20, -20, 32, -32, 46, -46, 60, -60, 80, -80, 100, -100];
 
+/** Steps up to this one [px] keep words beside their mark. */
+const NEAR_PX = 46;
+
 /** The words of a mark on its own height, else moved, off the band if they can be, with a fine line that leads to them; adds their room to `taken`. Empty where there is no room. */
 export function beside(
   mark: Mark,
@@ -38,15 +41,22 @@ export function beside(
   taken: Box[],
 ): readonly string[] {
   for (const others of [[...taken, ...band], taken])
-    for (const step of STEPS)
-      for (const side of mark.sides) {
-        const set = wordsOf(side, mark.y + step, sheet);
-        const boxes = set.map(({ spot, runs }) => boxOf(spot, runs));
-        if (!allFree(boxes, within, others)) continue;
-        taken.push(...boxes);
-        return [lead(mark, side, step), ...set.map(({ spot, runs }) => line(spot, ...runs))];
-      }
+    for (const { side, step } of placesOf(mark)) {
+      const set = wordsOf(side, mark.y + step, sheet);
+      const boxes = set.map(({ spot, runs }) => boxOf(spot, runs));
+      if (!allFree(boxes, within, others)) continue;
+      taken.push(...boxes);
+      return [lead(mark, side, step), ...set.map(({ spot, runs }) => line(spot, ...runs))];
+    }
   return [];
+}
+
+/** Every side at every step, the better side first as long as it is near. */
+function placesOf({ sides }: Mark): readonly { readonly side: Side; readonly step: number }[] {
+  const near = (step: number) => Math.abs(step) <= NEAR_PX;
+  return [STEPS.filter(near), STEPS.filter((step) => !near(step))].flatMap((steps) =>
+    sides.flatMap((side) => steps.map((step) => ({ side, step }))),
+  );
 }
 
 /** The lines of a side, names larger than the rest. */

@@ -4,14 +4,14 @@ import { sayQuantity } from "../quantities/say.ts";
 import { type Around, beside, type Mark, type Side } from "./beside.ts";
 import { yOf } from "./degrees.ts";
 import type { Box } from "./labels.ts";
-import { cutTo, listed } from "./measure.ts";
+import { cutTo, listed, wrapped } from "./measure.ts";
 import { daysOf, shows, xInside, xOf } from "./scale.ts";
 import type { Sketch } from "./sketch.ts";
 import type { Waiting } from "./waiting.ts";
 import { soilIn } from "./warmth.ts";
 import { element, plainLine, type Run } from "./write.ts";
 
-/** What waits for the soil, at the day the usual line reaches it, and what was measured; words that find no room are left to the description. */
+/** What waits for the soil, at the day the usual line reaches it, and what was measured; what never has to wait has no day to stand at, and words that find no room are left to the description. */
 export function crossings(
   sketch: Sketch,
   waiting: readonly Waiting[],
@@ -43,35 +43,44 @@ function underCurve(
 }
 
 function waits(
-  { names, soilC, film, day }: Waiting,
+  { names, soilC, film, day, always }: Waiting,
   sketch: Sketch,
   around: Around,
 ): readonly Mark[] {
   const { field, sheet } = around;
-  if (day === null || !shows(field.scale, day)) return [];
+  if (day === null || always || !shows(field.scale, day)) return [];
   const { at, roomPx } = underCurve(sketch, { soilC, day }, around);
-  const usualC = (each: Day) => soilIn(sketch.plan, null)(each).usualC;
-  const always = daysOf(field.scale, 1).every((each) => usualC(each) >= soilC);
   const told = [
-    `${said(soilC, sketch.plan.measures)}, ${always ? "all year" : `from ${sayDay(day)}`}`,
+    `${said(soilC, sketch.plan.measures)}, from ${sayDay(day)}`,
     ...(film ? ["under film"] : []),
   ];
-  const lines: readonly (readonly Run[])[] = [
-    ...listed(names.map(capital), { widthPx: roomPx, sizePx: sheet.namePx, lines: 3 }).map(
+  const [x, y] = [xOf(field.scale, day), yOf(field, soilC)];
+  const lines = (widthPx: number): Side["lines"] => [
+    ...listed(names.map(capital), { widthPx, sizePx: sheet.namePx, lines: 3 }).map(
       (text): readonly Run[] => [{ text, ink: "ink", look: "name" }],
     ),
-    ...told.map((text): readonly Run[] => [{ text, ink: "pencil", look: "plain" }]),
+    ...told
+      .flatMap((text) => wrapped(text, widthPx, sheet.smallPx))
+      .map((text): readonly Run[] => [{ text, ink: "pencil", look: "plain" }]),
   ];
-  const [x, y] = [xOf(field.scale, day), yOf(field, always ? usualC(day) : soilC)];
+  const under = (onPx: number): readonly Side[] =>
+    onPx > roomPx / 2 ? [] : [{ from: "start", at: at + onPx, lines: lines(roomPx - onPx) }];
+  const before: Side = { from: "end", at: x - 13, lines: lines(x - 13 - field.scale.leftPx) };
   return [
     {
       x,
       y,
-      sides: [{ from: "start", at, lines }],
+      sides: [...NEAR.flatMap(under), before, ...FAR.flatMap(under)],
       dot: element("circle", { class: "leaf", cx: x, cy: y, r: 4.5 }),
     },
   ];
 }
+
+/** Steps along [px] by which words move on under the curve where a line crosses them, before and after they are tried on the curve's other side. */
+const [NEAR, FAR] = [
+  [0, 24, 48],
+  [72, 96],
+];
 
 const capital = (name: string, i: number) =>
   i === 0 ? name.charAt(0).toUpperCase() + name.slice(1) : name;

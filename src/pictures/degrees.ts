@@ -1,8 +1,9 @@
 import { celsius, degreesC, fahrenheit, type Measures } from "../quantities/quantity.ts";
 import { sayQuantity } from "../quantities/say.ts";
-import type { Wish } from "./labels.ts";
+import { widthOf } from "./measure.ts";
 import type { Scale } from "./scale.ts";
 import type { Sheet } from "./sheet.ts";
+import { line } from "./write.ts";
 
 /** Where temperatures are drawn: days across, degrees upwards from `lowPx` to `topPx` [px], from the least to the most [°C]. */
 export type Field = {
@@ -31,14 +32,43 @@ export function roundDegrees(
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => back((first + i) * step));
 }
 
-/** The round temperatures as labels along the left, or the right where the soil's line begins there. */
-export function degreesOf(measures: Measures, field: Field, { smallPx }: Sheet): readonly Wish[] {
-  const at = (tempC: number) => ({ y: yOf(field, tempC) + smallPx * 0.3, sizePx: smallPx });
-  return roundDegrees(measures, field).map((tempC) => ({
-    lines: [[{ text: sayQuantity(degreesC(tempC), measures), ink: "pencil", look: "plain" }]],
-    places: [
-      [{ ...at(tempC), x: field.scale.leftPx, from: "start" }],
-      [{ ...at(tempC), x: field.scale.rightPx, from: "end" }],
-    ],
-  }));
+/** Space between the axis and the field [px]. */
+const AXIS_GAP_PX = 8;
+
+/** Room the axis takes left of the field [px]: its widest label and a space. */
+export function axisPx(
+  measures: Measures,
+  span: Pick<Field, "leastC" | "mostC">,
+  { smallPx }: Sheet,
+): number {
+  const widths = roundDegrees(measures, span).map((tempC) =>
+    widthOf(said(tempC, measures), smallPx),
+  );
+  return Math.max(0, ...widths) + AXIS_GAP_PX;
+}
+
+/** The axis: each round temperature at its height, ending a space left of the field. */
+export function degreesOf(measures: Measures, field: Field, { smallPx }: Sheet): readonly string[] {
+  const at = { x: field.scale.leftPx - AXIS_GAP_PX, sizePx: smallPx, from: "end" } as const;
+  return roundDegrees(measures, field).map((tempC) =>
+    line(
+      { ...at, y: yOf(field, tempC) + smallPx * 0.3 },
+      { text: said(tempC, measures), ink: "pencil", look: "plain" },
+    ),
+  );
+}
+
+function said(tempC: number, measures: Measures): string {
+  return sayQuantity(degreesC(tempC), measures);
+}
+
+/** The least and the most of an axis [°C], so far apart that two round temperatures lie between: one alone is no scale. */
+export function spanOf(
+  measures: Measures,
+  { leastC, mostC }: Pick<Field, "leastC" | "mostC">,
+): Pick<Field, "leastC" | "mostC"> {
+  let span = { leastC, mostC };
+  while (roundDegrees(measures, span).length < 2)
+    span = { leastC: span.leastC - 1, mostC: span.mostC + 1 };
+  return span;
 }

@@ -1,6 +1,7 @@
 import { type Day, earliest, latest, plus } from "../days/day.ts";
+import type { Plan } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
-import { type Row, rowsOf } from "./beds.ts";
+import { type Plant, type Row, rowsOf } from "./beds.ts";
 import { drawColumn } from "./column.ts";
 import { footOf } from "./key.ts";
 import { layOut } from "./layout.ts";
@@ -57,13 +58,19 @@ function daysShown(
   const season = seasonOf(plan);
   const { lastFrost, firstFrost } = plan.site;
   const lives = rows.flatMap(({ plants }) => plants).flatMap((plant) => plant.lives);
-  const starts = lives.map((life) => life.starts).filter((day) => day >= season.from);
+  const own = rows.flatMap(({ plants }) => plants).filter((plant) => isOwn(plant, plan));
+  const starts = own.flatMap((plant) => plant.lives).map((life) => life.starts);
   const ends = lives.map((life) =>
     life.gone <= season.to ? life.gone : plus(latest(life.starts, season.from), 30),
   );
-  const first = [...starts, ...(lastFrost ? [lastFrost.early] : [])];
+  const first = [...starts, ...(lastFrost ? [latest(season.from, lastFrost.early)] : [])];
   const last = [...ends, ...(firstFrost ? [firstFrost.late] : [])];
-  const from = first.length === 0 ? season.from : latest(season.from, earliest(...first));
+  const from = first.length === 0 ? season.from : earliest(...first);
   const to = last.length === 0 ? season.to : earliest(season.to, latest(plus(from, 90), ...last));
   return wholeMonths(from, to);
+}
+
+/** Whether it went in for this year's plan, and not before. */
+function isOwn({ planting }: Plant, { plantings }: Plan): boolean {
+  return planting.inSince === null && plantings.some(({ key }) => key === planting.key);
 }

@@ -1,10 +1,11 @@
 import { type Day, earliest, latest } from "../days/day.ts";
 import type { Bed, Plan } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
-import { bandBoxes, soilLines } from "./band.ts";
+import { list } from "../words/titles.ts";
+import { bandBoxes, lineBoxes, soilLines } from "./band.ts";
 import { crossings } from "./crossings.ts";
-import { degreesOf, type Field } from "./degrees.ts";
-import { type Box, setLabels } from "./labels.ts";
+import { axisPx, degreesOf, type Field, spanOf } from "./degrees.ts";
+import type { Box } from "./labels.ts";
 import { daysOf, monthNames, wholeMonths } from "./scale.ts";
 import { headOf, marginsOf, paragraph, type Sheet, sheetOf } from "./sheet.ts";
 import type { Sketch } from "./sketch.ts";
@@ -49,12 +50,14 @@ function filmOf({ beds }: Plan): Bed | null {
   return beds.find((bed) => bed.warmed) ?? null;
 }
 
-/** What no place on the drawing says: what the soil never gets warm enough for, the dotted line, and where the curve is rough. */
+/** What no place on the drawing says: what the soil is never or always warm enough for, the dotted line, and where the curve is rough. */
 function notesOf(plan: Plan, waiting: readonly Waiting[]): string {
   const never = waiting.filter(({ day }) => day === null).map((each) => waitingTold(each, plan));
+  const always = waiting.filter((each) => each.always).flatMap(({ names }) => names);
   const film = plan.beds.filter((bed) => bed.warmed).map((bed) => plainLine(bed.name));
   return [
     ...never,
+    ...(always.length === 0 ? [] : [`Warm enough all year for ${list([...new Set(always)])}.`]),
     ...(film.length === 0 ? [] : [`The dotted line is soil under film: ${film.join(", ")}.`]),
     ...(plan.site.normals ? [] : ["The plan has no monthly temperatures: this is a rough guess."]),
   ].join(" ");
@@ -83,16 +86,20 @@ function fieldOf(
 ): Field {
   const topPx = months + 3.4 * sheet.smallPx;
   const lowest = (sheet.heightPx ?? 0) - sheet.marginPx / 2 - notesPx - 2.2 * sheet.smallPx;
-  const scale = { ...daysShown(plan), ...marginsOf(sheet) };
-  const days = daysOf(scale, 3);
+  const { leftPx, rightPx } = marginsOf(sheet);
+  const shown = daysShown(plan);
+  const days = daysOf({ ...shown, leftPx, rightPx }, 3);
   const open = days.map(soilIn(plan, null));
   const film = days.map(soilIn(plan, filmOf(plan)));
-  return {
-    scale,
-    topPx,
-    lowPx: sheet.heightPx === null ? topPx + PHONE_HIGH_PX : lowest,
+  const span = spanOf(plan.measures, {
     leastC: Math.min(...open.map((soil) => soil.coolC)),
     mostC: Math.max(...open.map((soil) => soil.warmC), ...film.map((soil) => soil.usualC)) + 1,
+  });
+  return {
+    scale: { ...shown, leftPx: leftPx + axisPx(plan.measures, span, sheet), rightPx },
+    topPx,
+    lowPx: sheet.heightPx === null ? topPx + PHONE_HIGH_PX : lowest,
+    ...span,
   };
 }
 
@@ -113,7 +120,8 @@ function labels(
   };
   const now = todayNamed(sketch.today, scale, { drop: { topPx, lowPx }, sheet });
   const band = bandBoxes(sketch.plan, filmOf(sketch.plan), field);
-  const degrees = setLabels(degreesOf(sketch.plan.measures, field, sheet), within, band);
-  const around = { field, sheet, within, band, taken: [...now.boxes, ...degrees.boxes] };
-  return [...now.written, over(...degrees.written, ...crossings(sketch, waiting, around))];
+  const lines = lineBoxes(sketch.plan, filmOf(sketch.plan), field);
+  const around = { field, sheet, within, band, taken: [...now.boxes, ...lines] };
+  const degrees = degreesOf(sketch.plan.measures, field, sheet);
+  return [...now.written, ...degrees, over(...crossings(sketch, waiting, around))];
 }

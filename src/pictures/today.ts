@@ -18,7 +18,7 @@ export function todayLine(x: number, { topPx, lowPx }: Drop): string {
   });
 }
 
-/** Today's line below its name; `more` stands behind the day. Nothing where the scale does not have the day, or there is none. */
+/** Today's line below its name, with the room that both take; `more` stands behind the day. Nothing where the scale does not have the day, or there is none. */
 export function todayNamed(
   today: Day | null,
   scale: Scale,
@@ -45,5 +45,6 @@ export function todayNamed(
     ),
   );
   const named = sets.find(({ boxes }) => boxes.length > 0) ?? { written: [], boxes: [] };
-  return { written: [todayLine(x, drop), ...named.written], boxes: named.boxes };
+  const mark: Box = { x: x - 2, y: drop.topPx, widthPx: 4, heightPx: drop.lowPx - drop.topPx };
+  return { written: [todayLine(x, drop), ...named.written], boxes: [mark, ...named.boxes] };
 }

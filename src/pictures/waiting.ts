@@ -10,13 +10,15 @@ import { plainLine } from "./write.ts";
 
 /**
  * Crops that wait for the same soil: their names in the plan's order, the soil at seed depth [°C], the usual first day
- * that has it, null where none of the season's has. `film`: in a bed that film warms.
+ * that has it, null where none of the season's has; `always` where every day has it, and so nothing waits. `film`: in a
+ * bed that film warms.
  */
 export type Waiting = {
   readonly names: readonly string[];
   readonly soilC: number;
   readonly film: boolean;
   readonly day: Day | null;
+  readonly always: boolean;
 };
 
 /** What grows here by the soil it waits for, the coldest first; what stands the winter waits for none. */
@@ -38,7 +40,7 @@ export function waitingOf(plan: Plan): readonly Waiting[] {
     groups.set(key, group);
   }
   return [...groups.values()]
-    .map(({ names, soilC, film, bed }) => ({ names, soilC, film, day: firstDay(plan, bed, soilC) }))
+    .map(({ bed, ...group }) => ({ ...group, ...daysWarm(plan, bed, group.soilC) }))
     .sort((a, b) => a.soilC - b.soilC || Number(a.film) - Number(b.film));
 }
 
@@ -52,17 +54,23 @@ function soilOf(
   return outdoors?.soilMinC.value ?? null;
 }
 
-function firstDay(plan: Plan, bed: Bed | null, soilC: number): Day | null {
+/** The season's first day with that soil in a usual year, and whether all its days have it. */
+function daysWarm(plan: Plan, bed: Bed | null, soilC: number): Pick<Waiting, "day" | "always"> {
   const { from, to } = seasonOf(plan);
   const soil = soilIn(plan, bed);
-  for (let day = from; day <= to; day = plus(day, 1)) if (soil(day).usualC >= soilC) return day;
-  return null;
+  const days = Array.from({ length: to - from + 1 }, (_, i) => plus(from, i));
+  const warm = days.filter((day) => soil(day).usualC >= soilC);
+  return { day: warm[0] ?? null, always: warm.length === days.length };
 }
 
 /** The same in a sentence: `beets, carrots: 45 °F, usually from 9 May.` */
-export function waitingTold({ names, soilC, film, day }: Waiting, { measures }: Plan): string {
+export function waitingTold(
+  { names, soilC, film, day, always }: Waiting,
+  { measures }: Plan,
+): string {
   const soil = sayQuantity(degreesC(soilC), measures);
   const where = film ? ", under film" : "";
-  const when = day === null ? "the soil here is never that warm" : `usually from ${sayDay(day)}`;
+  const from = day === null ? "the soil here is never that warm" : `usually from ${sayDay(day)}`;
+  const when = always ? "warm enough all year" : from;
   return `${names.join(", ")}${where}: ${soil}, ${when}.`;
 }
