@@ -68,7 +68,7 @@ const LOOK_AHEAD_DAYS = 183;
  * or a place that was taken had put it there: a spring day that the season itself gives stays, `first` giving that day.
  */
 export function withinLimits(growing: Growing, reckoned: Reckoned, first: () => Day): Reckoned {
-  const refusal = limits(growing) ? refusalOf(growing, reckoned.day) : null;
+  const refusal = hasLimits(growing) ? refusalOf(growing, reckoned.day) : null;
   if (refusal === null || refusal === "too late" || refusal === "never up") return reckoned;
   if (refusal !== "cold" && reckoned.day <= first()) return reckoned;
   const better = nextGood(growing, reckoned.day);
@@ -86,7 +86,7 @@ export function withinLimits(growing: Growing, reckoned: Reckoned, first: () => 
   };
 }
 
-const limits = ({ crop }: Growing) =>
+const hasLimits = ({ crop }: Growing) =>
   crop.outdoors?.soilMaxC || crop.limits.heatC || crop.limits.longDays || crop.limits.coldYoung;
 
 /** The first day after a day on which a sowing goes well; null where none of the next half year does. */

@@ -4,7 +4,7 @@ import type { Growing } from "./growing.ts";
 
 /*
  * What growth reckons is asked for by many practices in three passes. Memos keep it with the climate, so that it goes
- * with the telling that asked, all at once. They change no answer.
+ * with the telling that asked, all at once. They change no answer, since within a telling what is known of earlier years stays put.
  */
 
 /** What is kept under a key, made where it is not there yet. */

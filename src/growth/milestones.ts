@@ -1,5 +1,5 @@
 import type { Range } from "../crops/facts.ts";
-import { type Day, latest, plus } from "../days/day.ts";
+import { type Day, plus } from "../days/day.ts";
 import type { Ground } from "./anchors.ts";
 
 /** When a stage is reached, early ≤ usual ≤ late, with what it hangs on; or none, with the reason in a clause. */
@@ -40,17 +40,4 @@ export function daysOn(day: Day, range: Range, grounds: readonly Ground[]): Mile
     grounds,
     seen: false,
   };
-}
-
-/** Days round a usual day, never in the wrong order. */
-export function inOrder(
-  early: Day,
-  usual: Day,
-  late: Day,
-): {
-  readonly early: Day;
-  readonly usual: Day;
-  readonly late: Day;
-} {
-  return { early: early < usual ? early : usual, usual, late: latest(usual, late) };
 }
