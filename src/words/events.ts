@@ -12,11 +12,40 @@ import { sessionTitle, titleOf } from "./titles.ts";
 const BEFORE_SESSION = 30;
 const BEFORE_RUNG = 10;
 
-/** What is told together: the same practice and verb, on one day, at one hour, for the same people. */
-function likeness({ task, day, people, at, done }: Placed): string {
-  const { practice, rhythm, title } = task;
-  const who = people.length === 1 ? people[0] : people.join("+");
-  return `${day}|${practice}|${title.verb}|${rhythm}|${who}|${at?.from}|${done?.day}`;
+type Group = readonly [Placed, ...Placed[]];
+
+/** Whether two tasks of one day are told together: the same practice and verb, at one hour, for the same people. */
+function isLike(a: Placed, b: Placed): boolean {
+  return (
+    a.task.practice === b.task.practice &&
+    a.task.title.verb === b.task.title.verb &&
+    a.task.rhythm === b.task.rhythm &&
+    a.at?.from === b.at?.from &&
+    a.done?.day === b.done?.day &&
+    a.people.length === b.people.length &&
+    a.people.every((person, i) => person === b.people[i])
+  );
+}
+
+/** Tasks told together, in the order their firsts stand. Days have few tasks, so that those are looked through: a key for each task would cost more than all of it. */
+function likeGroups(
+  placed: readonly Placed[],
+  isAlike: (a: Placed, b: Placed) => boolean,
+): readonly Group[] {
+  const groups: [Placed, ...Placed[]][] = [];
+  const byDay = new Map<Day, [Placed, ...Placed[]][]>();
+  for (const each of placed) {
+    const today = byDay.get(each.day) ?? [];
+    const known = today.find(([first]) => isAlike(first, each));
+    if (known) known.push(each);
+    else {
+      const group: [Placed, ...Placed[]] = [each];
+      byDay.set(each.day, today);
+      today.push(group);
+      groups.push(group);
+    }
+  }
+  return groups;
 }
 
 function inIdOrder(group: readonly Placed[]): readonly Placed[] {
@@ -137,8 +166,9 @@ export function eventsOf(
   const jobs = placed.filter((each) => inSession(each, plan) && !open.includes(each));
   const told = new Set([...open, ...jobs]);
   const setOf = (each: Placed): "tasks" | "both" => (told.has(each) ? "tasks" : "both");
-  const alike = grouped(placed, (each) => `${likeness(each)}|${setOf(each)}`).flatMap((group) =>
-    group[0] ? likeTasks(leadFirst(group, standing), plan, setOf(group[0])) : [],
+  const isAlike = (a: Placed, b: Placed) => isLike(a, b) && told.has(a) === told.has(b);
+  const alike = likeGroups(placed, isAlike).map((group) =>
+    likeTasks(leadFirst(group, standing), plan, setOf(group[0])),
   );
   const sessions = grouped(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`).flatMap(
     (group) => {

@@ -102,5 +102,7 @@ function jobLine(job: Placed, plan: Plan, voice: Voice, longest: number): string
     if (length <= room) room -= length > 1 ? length : 0;
     else parts[part] = "";
   }
-  return [title, ...parts.filter((part) => part !== "")].join(" ");
+  let line = title;
+  for (const part of parts) if (part !== "") line += ` ${part}`;
+  return line;
 }
