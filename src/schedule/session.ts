@@ -25,6 +25,8 @@ type Candidate = { readonly day: Day; readonly person: Person; readonly cost: re
 /** The people who may be asked: whose it is, and who does not leave such work out. */
 export function eligible(household: Household, tasks: readonly Task[]): readonly Person[] {
   const whose = tasks.find((task) => task.whose !== null)?.whose;
+  if (!whose && household.people.every((person) => person.leaveOut.length === 0))
+    return household.people;
   const willing = household.people.filter(
     (person) =>
       (!whose || person.key === whose) &&
