@@ -62,7 +62,8 @@ function ripeningDoubt(growing: Growing): readonly Problem[] {
   const { planting } = growing;
   const answer = ripening(growing);
   if (answer.ripens) return [];
-  const cover = planting.start === "seed outdoors" ? ", or start it under cover" : "";
+  const mayBeRaised = planting.start === "seed outdoors" && growing.crop.indoors !== null;
+  const cover = mayBeRaised ? ", or start it under cover" : "";
   const quicker =
     answer.fits === null
       ? "No kind of it is quick enough; grow it under glass, or something else here"

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { isoOf, plus } from "../../src/days/day.ts";
-import { daysOn, inOrder, middle, reached, seenOn } from "../../src/growth/milestones.ts";
+import { daysOn, middle, reached, seenOn } from "../../src/growth/milestones.ts";
 import { isoDay } from "../gardens.ts";
 
 const DAY = isoDay("2027-05-06");
@@ -37,25 +37,5 @@ describe("a milestone", () => {
     const days = reached(found) && [found.early, found.usual, found.late].map(isoOf);
     expect(days).toEqual(["2027-05-20", "2027-05-24", "2027-05-28"]);
     expect(reached(found) && [found.grounds, found.seen]).toEqual([["age"], false]);
-  });
-});
-
-describe("days round a usual one", () => {
-  test("stay where they are in order", () => {
-    expect(inOrder(plus(DAY, -2), DAY, plus(DAY, 5))).toEqual({
-      early: plus(DAY, -2),
-      usual: DAY,
-      late: plus(DAY, 5),
-    });
-  });
-
-  test("are never in the wrong order, and the usual one stays", () => {
-    const on = fc.integer({ min: -40, max: 40 });
-    fc.assert(
-      fc.property(on, on, (before, after) => {
-        const { early, usual, late } = inOrder(plus(DAY, before), DAY, plus(DAY, after));
-        return early <= usual && usual === DAY && usual <= late;
-      }),
-    );
   });
 });
