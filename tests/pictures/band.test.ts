@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { bandBoxes, soilLines } from "../../src/pictures/band.ts";
+import { plus } from "../../src/days/day.ts";
+import { bandBoxes, lineBoxes, soilLines } from "../../src/pictures/band.ts";
 import { type Field, yOf } from "../../src/pictures/degrees.ts";
 import { clash } from "../../src/pictures/labels.ts";
 import { xOf } from "../../src/pictures/scale.ts";
@@ -39,4 +40,19 @@ test("words on the usual line touch the band's room, and words high above it do 
   const usualC = soilIn(plan, null)(day).usualC;
   expect(boxes.some((box) => clash(box, at(usualC)))).toBe(true);
   expect(boxes.some((box) => clash(box, at(usualC + 8)))).toBe(false);
+});
+
+test("the usual line and the one under film are off limits on every day, and what lies between is free", () => {
+  const boxes = lineBoxes(plan, film, field);
+  const touches = (day: number, tempC: number) =>
+    boxes.some((box) =>
+      clash(box, { x: xOf(field.scale, day), y: yOf(field, tempC), widthPx: 0.5, heightPx: 0.5 }),
+    );
+  for (let day = field.scale.from; day <= field.scale.to; day = plus(day, 1)) {
+    expect(touches(day, soilIn(plan, null)(day).usualC)).toBe(true);
+    expect(touches(day, soilIn(plan, film)(day).usualC)).toBe(true);
+  }
+  const june = on("2027-06-10");
+  const between = (soilIn(plan, null)(june).usualC + soilIn(plan, film)(june).usualC) / 2;
+  expect(touches(june, between)).toBe(false);
 });

@@ -28,6 +28,14 @@ describe("the words of a planting", () => {
     expect(plant("Garlic")?.days).toMatch(/^planted \d+ \w+$/);
   });
 
+  test("say that it is not ready here where it is not, and the first ready sowing where one is", () => {
+    const [field] = rowsOf(sketchOf(GARDENS["two months without frost"] ?? ""));
+    const said = (name: string) => field?.plants.find((each) => each.name === name);
+    expect(said("Sweet corn")?.days).toMatch(/^sown \d+ \w+, not ready here$/);
+    expect(said("Sweet corn")?.brief).toMatch(/^\d+ \w+, not ready here$/);
+    expect(said("Radishes")?.days).toMatch(/^sown \d+ \w+, ready \d+ July$/);
+  });
+
   test("keep the crop's name as it was written, and its kind", () => {
     const [row] = rowsOf(
       sketchOf(QUARRY.replace("- beet: 2 rows", "- beetroot: Boltardy, 2 rows")),

@@ -2,10 +2,10 @@ import { expect, test } from "vitest";
 import type { Around } from "../../src/pictures/beside.ts";
 import { crossings } from "../../src/pictures/crossings.ts";
 import { yOf } from "../../src/pictures/degrees.ts";
+import { clash } from "../../src/pictures/labels.ts";
 import { xOf } from "../../src/pictures/scale.ts";
 import { sheetOf } from "../../src/pictures/sheet.ts";
 import { waitingOf } from "../../src/pictures/waiting.ts";
-import { soilIn } from "../../src/pictures/warmth.ts";
 import { QUARRY } from "../gardens.ts";
 import { labelsOf, on, sketchOf } from "./drawn.ts";
 import { parse, under } from "./xml.ts";
@@ -48,20 +48,29 @@ test("what was measured stands at its own day with its bed, and only within the 
   expect(Number(ring?.attributes.cx)).toBeCloseTo(xOf(scale, on("2027-05-25")), 1);
 });
 
-test("what the soil is always warm enough for is said to be so, and stands on the line", () => {
-  const { plan } = sketchOf(QUARRY);
-  const [first] = waitingOf(plan);
+test("what never has to wait has no mark, since it has no day", () => {
+  const waiting = waitingOf(sketchOf(QUARRY).plan);
+  const [first] = waiting;
   if (!first) throw new RangeError("nothing waits");
-  const summer = {
-    ...around,
-    field: { ...around.field, scale: { ...scale, from: on("2027-06-01"), to: on("2027-08-31") } },
-  };
-  const day = on("2027-06-01");
-  const svg = parse(`<g>${crossings(sketchOf(QUARRY), [{ ...first, day }], summer).join("")}</g>`);
-  expect(labelsOf(svg).map((label) => label.text)).toContain("45 °F, all year");
-  const [dot] = under(svg, "circle");
-  expect(Number(dot?.attributes.cy)).toBeCloseTo(
-    yOf(summer.field, soilIn(plan, null)(day).usualC),
-    1,
-  );
+  expect(under(drawn(QUARRY, [first]), "circle").length).toBe(1);
+  expect(under(drawn(QUARRY, [{ ...first, always: true }]), "circle").length).toBe(0);
+});
+
+test("words go beside a line that runs through their place, or before the curve", () => {
+  const [first] = waitingOf(sketchOf(QUARRY).plan);
+  if (!first) throw new RangeError("nothing waits");
+  const set = (taken: Around["taken"]) =>
+    labelsOf(
+      parse(`<g>${crossings(sketchOf(QUARRY), [first], { ...around, taken }).join("")}</g>`),
+    );
+  const [free] = set([]);
+  if (!free) throw new RangeError("no words");
+  const wall = { x: free.box.x + 5, y: 100, widthPx: 4, heightPx: 400 };
+  const moved = set([wall]);
+  expect(moved.length).toBeGreaterThan(1);
+  expect(moved.filter(({ box }) => clash(box, wall))).toEqual([]);
+  const all = { x: xOf(scale, first.day ?? 0) + 6, y: 100, widthPx: 300, heightPx: 400 };
+  const before = set([all]);
+  expect(before.length).toBeGreaterThan(1);
+  for (const { box } of before) expect(box.x + box.widthPx).toBeLessThan(all.x);
 });

@@ -60,6 +60,59 @@ crops:
   - lettuce: 2 rows, every 14 days, 4 times
   - tomato: 6 plants
 `,
+  "no frost and never cold": `garden: Reef
+year: 2027
+place:
+  clock: Pacific/Honolulu
+  latitude: 21
+  last frost: none
+  first frost: none
+  weather: { low: [66, 66, 67, 69, 70, 73, 74, 74, 74, 73, 71, 68], high: [80, 80, 81, 83, 85, 87, 88, 89, 89, 87, 84, 81] }
+beds:
+  Reef bed:
+    is: 12 x 4 ft
+    crops:
+      - lettuce: 2 rows
+      - tomato: 6 plants
+      - carrot
+`,
+  "two months without frost": `garden: Fell
+year: 2027
+measures: metric
+place:
+  clock: Europe/Stockholm
+  latitude: 67
+  last frost: about 12 June
+  first frost: about 25 Aug
+  weather: { low: [-18, -17, -13, -6, 0, 6, 9, 7, 2, -4, -10, -15], high: [-8, -7, -2, 4, 10, 16, 19, 16, 10, 3, -3, -6] }
+beds:
+  Field:
+    is: 8 x 1.2 m
+    crops:
+      - radish
+      - potato: 20 plants
+      - carrot
+      - lettuce: every 14 days, 3 times
+      - sweet corn
+      - peas
+`,
+  "a mild winter": `garden: Cove
+year: 2027
+measures: metric
+place:
+  clock: Europe/London
+  latitude: 50
+  last frost: about 5 Feb
+  first frost: about 31 Dec
+  weather: { low: [4, 4, 5, 6, 9, 11, 13, 13, 12, 9, 7, 5], high: [9, 9, 11, 13, 16, 18, 20, 20, 18, 15, 12, 10] }
+beds:
+  Cove bed:
+    is: 4 x 1.2 m
+    crops:
+      - lettuce: from seed indoors
+      - tomato: 6 plants, from seed indoors
+      - spinach
+`,
   "a southern year, over the new year": `garden: Down South
 year: 2027
 place:

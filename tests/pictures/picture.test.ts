@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { allFree, clash, inside } from "../../src/pictures/labels.ts";
 import { drawPicture } from "../../src/pictures/picture.ts";
 import { sheetOf } from "../../src/pictures/sheet.ts";
-import type { Form, Subject } from "../../src/pictures/sketch.ts";
+import type { Form, Sketch, Subject } from "../../src/pictures/sketch.ts";
 import { QUARRY } from "../gardens.ts";
 import { GARDENS, labelsOf, read, sketchOf, viewOf } from "./drawn.ts";
 import { byId, everyTag, parse, textIn, under } from "./xml.ts";
@@ -97,9 +97,19 @@ test("a season of the demo's beds is a small file", () => {
     expect(Buffer.byteLength(drawPicture("season", sketchOf(QUARRY, form)))).toBeLessThan(60_000);
 });
 
+/** The same sketch in fresh values; a task's reasons are made by a function, which no picture asks. */
+function copyOf(sketch: Sketch): Sketch {
+  const { placed, ...rest } = sketch;
+  const copied = placed.map(({ task: { because, ...task }, ...each }) => ({
+    ...structuredClone(each),
+    task: { ...structuredClone(task), because },
+  }));
+  return { ...structuredClone(rest), placed: copied };
+}
+
 test("equal input gives equal bytes", () => {
   for (const { subject, sketch } of pictures.slice(0, 6))
-    expect(drawPicture(subject, structuredClone(sketch))).toBe(drawPicture(subject, sketch));
+    expect(drawPicture(subject, copyOf(sketch))).toBe(drawPicture(subject, sketch));
 });
 
 test("the checks of these tests can fail: two words on one spot are found, and one that leaves the picture", () => {

@@ -4,6 +4,7 @@ import type { Day } from "../../src/days/day.ts";
 import { rowsOf } from "../../src/pictures/beds.ts";
 import { monthsOf, type Scale, xOf } from "../../src/pictures/scale.ts";
 import { seasonPicture } from "../../src/pictures/season.ts";
+import { seasonOf } from "../../src/plan/season.ts";
 import { QUARRY } from "../gardens.ts";
 import { GARDENS, labelsOf, on, pointsOf, read, sketchOf } from "./drawn.ts";
 import { type Tag, under } from "./xml.ts";
@@ -95,6 +96,19 @@ test("a crop that is not known keeps its name and has no shape", () => {
   expect(
     under(small, "linearGradient").filter(({ attributes }) => attributes.id?.includes("quince")),
   ).toEqual([]);
+});
+
+test("the months begin with the first thing drawn, though the season begins later", () => {
+  const cove = sketchOf(GARDENS["a mild winter"] ?? "");
+  const starts = rowsOf(cove).flatMap(({ plants }) =>
+    plants.flatMap((plant) => plant.lives.map((life) => life.starts)),
+  );
+  const first = Math.min(...starts);
+  expect(first).toBeLessThan(seasonOf(cove.plan).from);
+  const tag = read(seasonPicture(cove));
+  const [month] = words(tag).filter((said) => /^[A-Z]([a-z]{2})?$/.test(said));
+  expect(month?.charAt(0)).toBe("D");
+  expect(words(tag).join("\n")).toMatch(/^Lettuce sown \d+ Dec/m);
 });
 
 test("a southern season runs on over the new year", () => {

@@ -9,6 +9,7 @@ const LIFE = {
   out: null,
   up: on("2027-05-11"),
   full: on("2027-07-10"),
+  ready: true,
   ends: on("2027-08-09"),
   gone: on("2027-08-29"),
 };

@@ -4,7 +4,7 @@ import { soilPicture } from "../../src/pictures/soil.ts";
 import { waitingOf } from "../../src/pictures/waiting.ts";
 import { QUARRY } from "../gardens.ts";
 import { GARDENS, labelsOf, on, pointsOf, read, sketchOf } from "./drawn.ts";
-import { byId, type Tag, under } from "./xml.ts";
+import { byId, everyTag, type Tag, under } from "./xml.ts";
 
 const svg = read(soilPicture(sketchOf(QUARRY)));
 const words = (tag: Tag) => labelsOf(tag).map((label) => label.text);
@@ -71,4 +71,67 @@ test("a curve that is only guessed says so", () => {
   ).join(" ");
   expect(guessed).toContain("rough guess");
   expect(words(svg).join(" ")).not.toContain("rough guess");
+});
+
+test("where the soil is always warm there is a scale all the same, and what may go in stands in words below", () => {
+  const reef = read(soilPicture(sketchOf(GARDENS["no frost and never cold"] ?? "")));
+  expect(words(reef).filter((said) => said.endsWith("°F")).length).toBeGreaterThan(1);
+  expect(under(reef, "circle")).toEqual([]);
+  expect(words(reef).join(" ")).toContain(
+    "Warm enough all year for lettuce, carrots and tomatoes.",
+  );
+  expect(words(svg).join(" ")).not.toContain("all year");
+});
+
+test("degrees stand left of the lines, wherever the lines begin", () => {
+  for (const [name, text] of Object.entries({ QUARRY, ...GARDENS })) {
+    const drawn = read(soilPicture(sketchOf(text)));
+    const left = Math.min(...path(drawn, "soil-usual").map(({ x }) => x));
+    const ticks = labelsOf(drawn).filter((label) => /^-?\d+ °[CF]$/.test(label.text));
+    expect(ticks.length, name).toBeGreaterThan(1);
+    for (const { box } of ticks) expect(box.x + box.widthPx, name).toBeLessThan(left);
+  }
+});
+
+/** Points along a line, close to each other. */
+const along = (points: readonly { readonly x: number; readonly y: number }[]) =>
+  points.slice(1).flatMap((to, i) => {
+    const from = points[i] ?? to;
+    return [0, 0.25, 0.5, 0.75, 1].map((share) => ({
+      x: from.x + (to.x - from.x) * share,
+      y: from.y + (to.y - from.y) * share,
+    }));
+  });
+
+test("no words stand on the usual line, the line under film or today's", () => {
+  for (const [name, text] of Object.entries({ QUARRY, ...GARDENS }))
+    for (const form of ["phone", "page"] as const)
+      for (const day of ["2027-03-20", "2027-05-25", "2027-07-10", "2027-11-05"]) {
+        const drawn = read(soilPicture(sketchOf(text, form, day)));
+        const film = everyTag(drawn).some(({ attributes }) => attributes.id === "soil-film");
+        const today = under(drawn, "path").filter(
+          ({ attributes }) => attributes.class === "ink-line" && attributes["stroke-dasharray"],
+        );
+        const on = [
+          ...along(path(drawn, "soil-usual")),
+          ...(film ? along(path(drawn, "soil-film")) : []),
+          ...today.flatMap(({ attributes }) => {
+            const [x = 0, top = 0, low = 0] =
+              (attributes.d ?? "").match(/[\d.]+/g)?.map(Number) ?? [];
+            return along(
+              Array.from({ length: 60 }, (_, i) => ({ x, y: top + ((low - top) * i) / 59 })),
+            );
+          }),
+        ];
+        const hit = labelsOf(drawn).filter(({ box }) =>
+          on.some(
+            ({ x, y }) =>
+              x > box.x && x < box.x + box.widthPx && y > box.y && y < box.y + box.heightPx,
+          ),
+        );
+        expect(
+          hit.map((label) => label.text),
+          `${name} ${form} ${day}`,
+        ).toEqual([]);
+      }
 });

@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { inside } from "../../src/pictures/labels.ts";
+import { xOf } from "../../src/pictures/scale.ts";
 import { sheetOf } from "../../src/pictures/sheet.ts";
 import { todayLine, todayNamed } from "../../src/pictures/today.ts";
 import { labelsOf, on } from "./drawn.ts";
@@ -14,6 +16,14 @@ const said = (day: string, more = "") =>
 test("a dotted line runs down from its name", () => {
   expect(todayLine(50, drop)).toContain('d="M50 100V300"');
   expect(said("2027-05-25")).toEqual(["today 25 May"]);
+});
+
+test("the line takes room from top to bottom as its name does", () => {
+  const { boxes } = named("2027-05-25");
+  const x = xOf(SCALE, on("2027-05-25"));
+  const line = { x: x - 0.5, y: 100, widthPx: 1, heightPx: 200 };
+  expect(boxes.some((box) => inside(line, box))).toBe(true);
+  expect(boxes.length).toBe(2);
 });
 
 test("what stands behind the day is left out where it has no room", () => {

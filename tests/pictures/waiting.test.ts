@@ -3,7 +3,7 @@ import { plus } from "../../src/days/day.ts";
 import { waitingOf, waitingTold } from "../../src/pictures/waiting.ts";
 import { soilIn } from "../../src/pictures/warmth.ts";
 import { planOf, QUARRY } from "../gardens.ts";
-import { on } from "./drawn.ts";
+import { GARDENS, on } from "./drawn.ts";
 
 const plan = planOf(QUARRY);
 const waiting = waitingOf(plan);
@@ -25,6 +25,15 @@ test("the day is the first whose usual soil is warm enough, under film where the
     expect(soil(plus(day ?? on("2027-01-01"), -1)).usualC).toBeLessThan(soilC);
   }
   expect(waiting.find(({ names }) => names.includes("tomatoes"))?.film).toBe(true);
+});
+
+test("where the soil is always warm enough nothing waits, and that is said", () => {
+  expect(waiting.filter(({ always }) => always)).toEqual([]);
+  const shore = planOf(GARDENS["no frost and never cold"] ?? "");
+  const all = waitingOf(shore);
+  expect(all.map(({ always }) => always)).toEqual(all.map(() => true));
+  expect(all.flatMap(({ names }) => names)).toContain("lettuce");
+  for (const each of all) expect(waitingTold(each, shore)).toMatch(/°F, warm enough all year\.$/);
 });
 
 test("it is said in the household's measures, and said too where it never comes", () => {
