@@ -1,6 +1,5 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { isoOf, plus } from "../../src/days/day.ts";
+import { isoOf } from "../../src/days/day.ts";
 import { daysOn, middle, reached, seenOn } from "../../src/growth/milestones.ts";
 import { isoDay } from "../gardens.ts";
 
