@@ -2,6 +2,7 @@ import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { isTender } from "../crops/crops.ts";
 import type { Outdoors, SettingOut } from "../crops/facts.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
+import { MOST_SOWINGS } from "../plan/doubts.ts";
 import { seasonOf } from "../plan/season.ts";
 import { anchorKey } from "./anchors.ts";
 import type { Growing } from "./growing.ts";
@@ -11,9 +12,6 @@ import { decide, type Reckoned, type Test, throughSeasons } from "./reckoned.ts"
 import { firstStop, stopDay } from "./stopping.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
-
-/** Sowings of one planting in a season, at the most. Source: house rule. */
-export const MOST_SOWINGS = 12;
 
 /** The last day on which a sowing of that planting still has its place; null where none is known to end. */
 function lastEnd(growing: Growing, planting: string): Day | null {

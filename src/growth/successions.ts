@@ -1,11 +1,11 @@
 import { type Day, plus } from "../days/day.ts";
+import { MOST_SOWINGS } from "../plan/doubts.ts";
 import { rowCm } from "./amounts.ts";
 import type { Growing } from "./growing.ts";
 import { refusalOf } from "./limits.ts";
 import { plantingMemo } from "./memo.ts";
 import { middle } from "./milestones.ts";
 import { ripeIfSown } from "./ripe.ts";
-import { MOST_SOWINGS } from "./starting.ts";
 
 /** One of the times a planting is sown: its number, from 1, its day, and the day its harvest begins in a usual season. */
 export type Sowing = { readonly number: number; readonly day: Day; readonly ripe: Day | null };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { MOST_SOWINGS } from "../../src/growth/starting.ts";
+import { MOST_SOWINGS } from "../../src/plan/doubts.ts";
 import { REPEAT, sowingNumbers } from "../../src/practices/repeat.ts";
 import { ALONE, isoDay, normalsOf, QUARRY, tellOf } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
