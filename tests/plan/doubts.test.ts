@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { MOST_SOWINGS } from "../../src/plan/doubts.ts";
 import { least, read, TEXT, told } from "./canonical.ts";
 
 const flat = (value: number) => `[${Array.from({ length: 12 }, () => value).join(", ")}]`;
