@@ -1,5 +1,6 @@
 import { type Day, plus } from "../days/day.ts";
 import { MOST_SOWINGS } from "../plan/doubts.ts";
+import { seasonOf } from "../plan/season.ts";
 import { rowCm } from "./amounts.ts";
 import type { Growing } from "./growing.ts";
 import { refusalOf } from "./limits.ts";
@@ -18,7 +19,7 @@ const successions = plantingMemo<Day, readonly Sowing[]>();
 /**
  * The sowings of a planting that is sown again and again, the first on that day: each on the day whose harvest begins
  * so many days after the one before, by warmth, so that cool weeks lie far apart and warm ones close. One that heat,
- * long days or cold would spoil is left out and the others keep their numbers; none comes too late to be ready.
+ * long days or cold would spoil is left out and the others keep their numbers; none comes too late to be ready, or after the plan's season.
  * Source: University of Connecticut IPM, Scheduling sweet corn plantings: as much warmth between two sowings as the
  * wanted days bring at harvest.
  */
@@ -32,12 +33,13 @@ function reckon(growing: Growing, first: Day): readonly Sowing[] {
   const { repeat } = growing.planting;
   if (!repeat || ripe === null) return sowings;
   const most = Math.min(MOST_SOWINGS, repeat.times ?? MOST_SOWINGS);
+  const last = Math.min(first + WITHOUT_FROST_DAYS, seasonOf(growing.plan).to);
   let before = first;
   for (let number = 2; number <= most; number++) {
     const wanted = plus(ripe, (number - 1) * repeat.everyDays);
     const day = sownFor(growing, wanted, before);
     const refusal = refusalOf(growing, day);
-    if (refusal === "too late" || day > first + WITHOUT_FROST_DAYS) break;
+    if (refusal === "too late" || day > last) break;
     before = day;
     if (refusal === null) sowings.push({ number, day, ripe: ripeIfSown(growing, day) });
   }
