@@ -4,6 +4,7 @@ import { allGrounds } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import type { Reckoned } from "../growth/reckoned.ts";
 import { settingOutDay } from "../growth/starting.ts";
+import { stopDay } from "../growth/stopping.ts";
 import { cm } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
 import { type Guards, settingOutGuards, testsTold, whyDecided } from "./reckoning.ts";
@@ -45,10 +46,11 @@ function reason(growing: Growing, out: Reckoned, guards: Guards): Sentence {
   return whyDecided(growing, out, guards);
 }
 
-/** Ten days on, but not past the day that ends a hold. */
-function lastDay(out: Reckoned): Day {
+/** Ten days on, but not past the day that would end a hold. */
+function lastDay(growing: Growing, out: Reckoned): Day {
   const day = plus(out.day, MAY_WAIT_DAYS);
-  return out.stop === null ? day : latest(out.day, earliest(day, out.stop));
+  if (out.stop === null || day <= out.stop) return day;
+  return latest(out.day, earliest(day, stopDay(growing, out.stop)));
 }
 
 function tasks(growing: Growing): readonly Task[] {
@@ -74,7 +76,7 @@ function tasks(growing: Growing): readonly Task[] {
     : [];
   return [
     plantingTask(growing, "set out", "1", {
-      window: window(out.day, out.day, fixed ? out.day : lastDay(out)),
+      window: window(out.day, out.day, fixed ? out.day : lastDay(growing, out)),
       harm: "this week",
       rhythm: "session",
       minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,

@@ -100,6 +100,16 @@ describe("nothing is set out", () => {
   });
 });
 
+test("tomatoes may wait ten days in a long season, however late the gardener wants them out", () => {
+  const usual = isoDay("2027-12-15");
+  const firstFrost = { early: usual, usual, late: usual, given: 3 } as const;
+  const given = { notBefore: isoDay("2027-07-01"), days: 60 };
+  const windows = (site: Site) =>
+    windowsOf(SET_OUT, tomatoes({ plan: { site }, planting: given }))[0];
+  expect(windows({ ...warm, firstFrost })).toBe("1 07-01 07-01 07-11");
+  expect(windows(warm)).toBe("1 07-01 07-01 07-01");
+});
+
 describe("over any climate, in the whole garden", () => {
   const month = fc.integer({ min: -15, max: 22 });
   const climates = fc.record({
