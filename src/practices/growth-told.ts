@@ -1,4 +1,5 @@
 import { saySource } from "../crops/figures.ts";
+import type { Day } from "../days/day.ts";
 import { clockOf } from "../growth/clock.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { reached } from "../growth/milestones.ts";
@@ -16,19 +17,19 @@ export function upTold(growing: Growing): Told {
   const start = anchorOf(growing, "start");
   if (!reached(up)) return [];
   if (up.seen) return [["It was seen up on ", { day: up.usual }, "."]];
-  const spread: readonly Piece[] = [
-    "Likely up about ",
-    { day: up.usual },
-    ", in a warm season ",
-    { day: up.early },
-    ", in a cold one ",
-    { day: up.late },
-    ".",
-  ];
-  return start ? [[...spread], soilWhenSown(growing, start.day)] : [spread];
+  const spread = ["Likely up about ", ...inSeasons(up)];
+  return start ? [spread, soilWhenSown(growing, start.day)] : [spread];
 }
 
-function soilWhenSown({ climate, bed, crop, planting }: Growing, sown: Sown): readonly Piece[] {
+/** A milestone's usual day, and those of a warm and a cold season. */
+function inSeasons({ early, usual, late }: Days): readonly Piece[] {
+  const warm = [", in a warm season ", { day: early }];
+  return [{ day: usual }, ...warm, ", in a cold one ", { day: late }, "."];
+}
+
+type Days = { readonly early: Day; readonly usual: Day; readonly late: Day };
+
+function soilWhenSown({ climate, bed, crop, planting }: Growing, sown: Day): readonly Piece[] {
   if (crop.comesUp.kind === "days") return ["Tubers and cloves go by days, whatever the soil."];
   if (planting.start === "seed indoors")
     return [
@@ -40,8 +41,6 @@ function soilWhenSown({ climate, bed, crop, planting }: Growing, sown: Sown): re
   return ["Sown ", { day: sown }, " into soil near ", soil, "; each day counts by its warmth."];
 }
 
-type Sown = NonNullable<ReturnType<typeof anchorOf>>["day"];
-
 /** How the day of the first harvest came about, as `why` tells it: from when warmth counts, whose days, and the seasons' spread. */
 export function ripeTold(growing: Growing): Told {
   const ripe = ripeMilestone(growing);
@@ -49,18 +48,7 @@ export function ripeTold(growing: Growing): Told {
   if (ripe.seen) return [["It was seen ready on ", { day: ripe.usual }, "."]];
   if (growing.crop.overwinter)
     return [["Ready about ", { day: ripe.usual }, ", counted from the last frost of its spring."]];
-  return [
-    [
-      "Ready about ",
-      { day: ripe.usual },
-      ", in a warm season ",
-      { day: ripe.early },
-      ", in a cold one ",
-      { day: ripe.late },
-      ".",
-    ],
-    ...countedTold(growing),
-  ];
+  return [["Ready about ", ...inSeasons(ripe)], ...countedTold(growing)];
 }
 
 function countedTold(growing: Growing): Told {
