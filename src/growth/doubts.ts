@@ -28,8 +28,18 @@ export function seasonDoubts(plan: Plan): readonly Problem[] {
   const growings = supposedIn(plan);
   return [
     ...growings.flatMap((growing) => [...ripeningDoubt(growing), ...spoiltDoubt(growing)]),
+    ...plan.plantings.flatMap((planting) => winterDoubt(plan, planting)),
     ...greenhouseDoubt(plan, growings),
   ];
+}
+
+/** What stands the winter is counted from its frosts; without any, only a day of the gardener's own tells it. */
+function winterDoubt({ site }: Plan, planting: Planting): readonly Problem[] {
+  const { fixed, within, inSince } = planting;
+  const given = fixed.start ?? within ?? inSince;
+  if (!cropOf(planting.crop)?.overwinter || site.firstFrost || given !== null) return [];
+  const is = `${nameOf(planting)}: it goes in by the frosts of autumn, and the plan has none`;
+  return [tell("bad-season", planting.at, is, "Name a month, such as plant: this October")];
 }
 
 /** Every planting of the year as it would go if everything were done on its day; those that winter or stand in it already left out. */

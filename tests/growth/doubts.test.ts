@@ -66,6 +66,19 @@ describe("what the season leaves in doubt", () => {
     expect(codes("tomato: 300 days", south)).toEqual([]);
   });
 
+  test("is garlic without a frost to count from, unless the gardener names a month", () => {
+    const mild = (text: string) =>
+      text
+        .replace(/last frost: .*/, "last frost: none")
+        .replace(/first frost: .*/, "first frost: none")
+        .replace(/ {2}weather:\n.*\n.*\n/, "");
+    expect(told("garlic: 60 cloves", mild)[0]).toMatch(
+      /^bad-season: garlic: it goes in by the frosts/,
+    );
+    expect(codes("garlic: 60 cloves, plant this October", mild)).toEqual([]);
+    expect(codes("garlic: 60 cloves")).toEqual([]);
+  });
+
   test("is lettuce that would be ready in heat", () => {
     const hot = (text: string) => text.replace("48, 46", "66, 66").replace("83, 81", "95, 95");
     expect(told("lettuce: sow 25 May", hot)[0]).toMatch(
