@@ -48,6 +48,7 @@ export const ROUGH_SPREAD_K = 3;
 type Curves = {
   readonly rough: boolean;
   readonly air: AirCurves;
+  readonly meanC: Float64Array;
   readonly soilC: Float64Array;
 };
 
@@ -58,15 +59,19 @@ function roughWaveOf({ site }: Plan): Wave {
   return roughWave(latitude, last, first);
 }
 
+const meanOf = ({ lowC, highC }: AirCurves): Float64Array =>
+  lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
+
 function curvesOf(plan: Plan): Curves {
   const air = airOf(plan.site);
   if (air) {
-    const mean = air.lowC.map((low, i) => (low + (air.highC[i] ?? 0)) / 2);
-    return { rough: false, air, soilC: soilCurve(mean) };
+    const meanC = meanOf(air);
+    return { rough: false, air, meanC, soilC: soilCurve(meanC) };
   }
   const wave = roughWaveOf(plan);
   const soilC = Float64Array.from({ length: YEAR }, (_, day) => waveC(wave, day, SEED_DEPTH_M));
-  return { rough: true, air: roughAir(wave), soilC };
+  const rough = roughAir(wave);
+  return { rough: true, air: rough, meanC: meanOf(rough), soilC };
 }
 
 /** Soil where some of the days' air is known: their mean instead of the normals'. */
@@ -88,18 +93,17 @@ export function climateOf(
   facts: readonly Fact[],
   observed: Observed = new Map(),
 ): Climate {
-  const { rough, air: curves, soilC } = curvesOf(plan);
+  const { rough, air: curves, meanC, soilC } = curvesOf(plan);
   const air = (day: Day, warmerK = 0): Air => {
     const known = observed.get(day);
     if (known) return known;
     const i = dayOfYear(day);
     return { lowC: (curves.lowC[i] ?? 0) + warmerK, highC: (curves.highC[i] ?? 0) + warmerK };
   };
-  const means = curves.lowC.map((low, i) => (low + (curves.highC[i] ?? 0)) / 2);
   const swings = curves.highC.map((high, i) => (high - (curves.lowC[i] ?? 0)) / 2);
   const airC = (day: Day, warmerK = 0) => {
     const known = observed.get(day);
-    return known ? (known.lowC + known.highC) / 2 : (means[dayOfYear(day)] ?? 0) + warmerK;
+    return known ? (known.lowC + known.highC) / 2 : (meanC[dayOfYear(day)] ?? 0) + warmerK;
   };
   const swingK = (day: Day) => {
     const known = observed.get(day);

@@ -39,7 +39,7 @@ function daysRaised({ crop }: Growing): number {
 }
 
 /** The packet's days: the plan's own, or the crop's least, middle and most. */
-function packetDays({ planting, crop }: Growing): readonly [number, number, number] {
+export function packetDays({ planting, crop }: Growing): readonly [number, number, number] {
   const { days } = planting;
   if (days !== null) return [days, days, days];
   const range: Range = crop.harvest.days.value;

@@ -25,3 +25,7 @@ export type Growing = {
 export function anchorOf(growing: Growing, act: Act): Anchor | null {
   return growing.anchors.get(anchorKey(growing.planting.key, growing.sowing, act)) ?? null;
 }
+
+/** From when it is in its place: set out, else sown or planted there; null where that is not known yet. */
+export const inPlace = (growing: Growing): Anchor | null =>
+  anchorOf(growing, "set out") ?? anchorOf(growing, "start");

@@ -28,7 +28,7 @@ function ripeOf(growing: Growing): Milestone {
   if (growing.crop.overwinter) return wintered(growing);
   const clock = clockOf(growing);
   if ("none" in clock) return clock;
-  const days = throughSeasons(growing, clock);
+  const days = inEachSeason(growing, clock);
   if (days === null) return { none: "winter comes before it is ready" };
   const grounds = allGrounds(clock.grounds, growing.crop.warmth ? ["warmth"] : ["age"]);
   return { ...days, grounds, seen: false };
@@ -44,7 +44,7 @@ function wintered(growing: Growing): Milestone {
 type Days = { readonly early: Day; readonly usual: Day; readonly late: Day };
 
 /** The clock run through the three seasons; null where the usual one does not bring it. */
-function throughSeasons(growing: Growing, clock: Clock): Days | null {
+function inEachSeason(growing: Growing, clock: Clock): Days | null {
   const own = ownWarmth(growing, clock.days);
   const pace = paceOf(growing);
   const run = (from: Day, days: number, shiftK: number) =>
@@ -85,6 +85,12 @@ function runOn(growing: Growing, from: Day, { days, shiftK, pace, own }: Run): D
   return last === null || (end !== null && last >= end) ? null : plus(last, 1);
 }
 
+/** A run through the usual season at the usual pace. */
+function usualRun(growing: Growing, from: Day, days: number): Day | null {
+  const own = ownWarmth(growing, days)?.warmth ?? null;
+  return runOn(growing, from, { days, shiftK: 0, pace: 1, own });
+}
+
 /**
  * The first day of harvest of a sowing outdoors on a day in the usual season, whatever else is known of the planting;
  * null where it does not come up or winter comes first.
@@ -92,9 +98,7 @@ function runOn(growing: Growing, from: Day, { days, shiftK, pace, own }: Run): D
 export function ripeIfSown(growing: Growing, sown: Day): Day | null {
   const up = upFrom(growing, sown);
   if (up === null) return null;
-  const days = packetDaysLeft(growing);
-  const own = ownWarmth(growing, days)?.warmth ?? null;
-  return runOn(growing, up, { days, shiftK: 0, pace: 1, own });
+  return usualRun(growing, up, packetDaysLeft(growing));
 }
 
 /**
@@ -103,7 +107,5 @@ export function ripeIfSown(growing: Growing, sown: Day): Day | null {
  */
 export function ripeIfStarted(growing: Growing, day: Day): Day | null {
   if (growing.planting.start === "seed outdoors") return ripeIfSown(growing, day);
-  const days = packetDaysAhead(growing);
-  const own = ownWarmth(growing, days)?.warmth ?? null;
-  return runOn(growing, day, { days, shiftK: 0, pace: 1, own });
+  return usualRun(growing, day, packetDaysAhead(growing));
 }

@@ -1,8 +1,8 @@
 import { type Day, plus, sayDay } from "../days/day.ts";
-import { clockOf } from "./clock.ts";
+import { clockOf, packetDays } from "./clock.ts";
 import { lastHarvest } from "./ending.ts";
-import { anchorOf, type Growing } from "./growing.ts";
-import { middle, reached } from "./milestones.ts";
+import { type Growing, inPlace } from "./growing.ts";
+import { reached } from "./milestones.ts";
 import { ripeMilestone } from "./ripe.ts";
 import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "./warmth.ts";
 
@@ -16,7 +16,7 @@ export type Ripening =
  * time in a usual season; null where none is, or where growth does not go by warmth. What stands the winter does.
  */
 export function ripening(growing: Growing): Ripening {
-  const began = beganOn(growing);
+  const began = inPlace(growing)?.day ?? null;
   if (began === null || growing.crop.overwinter) return { ripens: true };
   const end = lastHarvest(growing, began);
   const ripe = ripeMilestone(growing);
@@ -27,9 +27,6 @@ export function ripening(growing: Growing): Ripening {
   return { ripens: false, is, fits: longest(growing, end) };
 }
 
-const beganOn = (growing: Growing): Day | null =>
-  (anchorOf(growing, "set out") ?? anchorOf(growing, "start"))?.day ?? null;
-
 /** No packet is shorter [days]. Source: house rule; cress is cut sooner, and nothing else. */
 const SHORTEST = 20;
 
@@ -37,11 +34,11 @@ const SHORTEST = 20;
 const NEARLY = 1e-6;
 
 function longest(growing: Growing, end: Day | null): number | null {
-  const { warmth, harvest } = growing.crop;
+  const { warmth } = growing.crop;
   const clock = clockOf(growing);
   if (!warmth || "none" in clock || end === null) return null;
   const daily = dailyWarmth(growing.climate, boundsOf(warmth), 0);
-  const packet = growing.planting.days ?? middle(harvest.days.value);
+  const [, packet] = packetDays(growing);
   const used = packet - clock.days;
   const before = warmthBetween(daily, clock.usual, plus(end, -1));
   const fits = Math.floor(before / packetWarmth(1, warmth) + used + NEARLY);

@@ -1,5 +1,5 @@
 import { plus } from "../days/day.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
+import { type Growing, inPlace } from "../growth/growing.ts";
 import { type Milestone, middle, reached } from "../growth/milestones.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { Practice } from "./practice.ts";
@@ -23,13 +23,13 @@ function lastUnder(first: Growing, up: Up): { readonly growing: Growing; readonl
 /** A cover the plan asks for over a crop that the facts give none: on as it goes into its place, off when the gardener likes. */
 function askedFor(growing: Growing): readonly Task[] {
   const { under } = growing.planting;
-  const inPlace = anchorOf(growing, "set out") ?? anchorOf(growing, "start");
+  const placed = inPlace(growing);
   const thing = under.includes("net") ? "net" : under.includes("fabric") ? "fabric" : null;
-  if (thing === null || !inPlace || growing.sowing > 1 || growing.planting.inSince !== null)
+  if (thing === null || !placed || growing.sowing > 1 || growing.planting.inSince !== null)
     return [];
   return [
     plantingTask(growing, "cover", "on", {
-      window: window(inPlace.day, inPlace.day, plus(inPlace.day, 3), "earlier"),
+      window: window(placed.day, placed.day, plus(placed.day, 3), "earlier"),
       harm: "this week",
       rhythm: "session",
       minutes: 10,
@@ -42,8 +42,8 @@ function askedFor(growing: Growing): readonly Task[] {
         how("On hoops, clear of the leaves, its edges pegged or weighed down all round."),
         why("The plan asks for it, and it goes on the day they go in."),
       ],
-      because: () => [["As it goes into its place, ", { day: inPlace.day }, "."]],
-      grounds: inPlace.grounds,
+      because: () => [["As it goes into its place, ", { day: placed.day }, "."]],
+      grounds: placed.grounds,
       needs: [`${thing === "net" ? "a net" : "fabric"}, hoops and pegs`],
       hangsOn: tasksBehind(growing, "start", "set out"),
     }),

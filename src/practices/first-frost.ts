@@ -2,7 +2,7 @@ import { firstFrostAt } from "../climate/frost.ts";
 import { isTender } from "../crops/crops.ts";
 import { plus } from "../days/day.ts";
 import { overOn } from "../growth/bearing.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
+import { type Growing, inPlace } from "../growth/growing.ts";
 import type { Practice } from "./practice.ts";
 import { how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
@@ -17,7 +17,7 @@ function greenToo({ crop }: Growing): string {
 
 function tasks(growing: Growing): readonly Task[] {
   const frost = growing.plan.site.firstFrost;
-  const standing = anchorOf(growing, "set out") ?? anchorOf(growing, "start");
+  const standing = inPlace(growing);
   if (!frost || !isTender(growing.crop) || !standing || standing.day >= frost.usual) return [];
   const warned = firstFrostAt(frost, WARNED_AT);
   if (overOn(growing) !== null) return [];

@@ -3,7 +3,7 @@ import type { Crop } from "../crops/facts.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { overOn } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
+import { type Growing, inPlace } from "../growth/growing.ts";
 import { type Milestone, middle, reached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { ripeTold } from "./growth-told.ts";
@@ -130,7 +130,7 @@ function lastPicking(growing: Growing, ripe: Ripe): readonly Task[] {
 /** What does not get ready before winter, taken for what there is: roots, tubers and leaves are food before that. */
 function unripe(growing: Growing): readonly Task[] {
   const { harvest } = growing.crop;
-  const began = (anchorOf(growing, "set out") ?? anchorOf(growing, "start"))?.day ?? null;
+  const began = inPlace(growing)?.day ?? null;
   const end = began === null ? null : lastHarvest(growing, began);
   if (began === null || end === null || isTender(growing.crop) || end <= began) return [];
   return [

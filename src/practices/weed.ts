@@ -1,6 +1,6 @@
 import { type Day, earliest, plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
+import { type Growing, inPlace } from "../growth/growing.ts";
 import { reached } from "../growth/milestones.ts";
 import { upMilestone } from "../growth/up.ts";
 import { seasonOf } from "../plan/season.ts";
@@ -49,7 +49,7 @@ function spanOf(garden: WholeGarden, bed: string | null): { from: Day; to: Day }
   const season = seasonOf(garden.plan);
   const starts = garden.growings
     .filter((growing) => growing.planting.bed === bed && !growing.planting.without.includes("weed"))
-    .flatMap((growing) => anchorOf(growing, "set out") ?? anchorOf(growing, "start") ?? [])
+    .flatMap((growing) => inPlace(growing) ?? [])
     .map((anchor) => anchor.day)
     .filter((day) => day > season.from);
   if (starts.length === 0) return null;
@@ -60,12 +60,7 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly Task[] {
   const span = spanOf(garden, bed);
   if (!span) return [];
   const starts = garden.growings.filter((growing) => growing.planting.bed === bed);
-  const grounds = allGrounds(
-    ...starts.map(
-      (growing) => (anchorOf(growing, "set out") ?? anchorOf(growing, "start"))?.grounds ?? [],
-    ),
-    ["age"],
-  );
+  const grounds = allGrounds(...starts.map((growing) => inPlace(growing)?.grounds ?? []), ["age"]);
   const tasks: Task[] = [];
   for (let number = 1; number <= 6; number++) {
     const due = plus(span.from, FIRST_DAYS + (number - 1) * EVERY_DAYS);
