@@ -1,7 +1,7 @@
+import { type Grown, grownOf, type Life } from "../beds/lives.ts";
 import { type Day, sayDay } from "../days/day.ts";
 import type { Bed } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
-import { type Grown, grownOf, type Life } from "./lives.ts";
 import type { Sketch } from "./sketch.ts";
 import { plainLine } from "./write.ts";
 

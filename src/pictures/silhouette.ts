@@ -1,7 +1,7 @@
+import type { Life } from "../beds/lives.ts";
 import type { Crop } from "../crops/facts.ts";
 import type { Day } from "../days/day.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
-import type { Life } from "./lives.ts";
 import { type Scale, shows, xInside, xOf } from "./scale.ts";
 import { type Eaten, eatenOf, heightOn, lobesOf, STATURE } from "./stature.ts";
 import { element, tenth } from "./write.ts";

@@ -1,5 +1,5 @@
+import type { Life } from "../beds/lives.ts";
 import type { Crop } from "../crops/facts.ts";
-import type { Life } from "./lives.ts";
 import type { Ink } from "./palette.ts";
 import type { Scale } from "./scale.ts";
 

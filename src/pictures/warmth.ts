@@ -1,16 +1,10 @@
-import { type Climate, climateOf } from "../climate/climate.ts";
+import { climateOf } from "../climate/climate.ts";
 import { ONE_IN_TEN } from "../climate/normal.ts";
 import type { Day } from "../days/day.ts";
-import type { Fact } from "../diary/fact.ts";
 import type { Bed, Plan } from "../plan/plan.ts";
 
 /** Soil at seed depth on a day [°C]: in a cool season, a usual one and a warm one; cool ≤ usual ≤ warm. */
 export type Soil = { readonly coolC: number; readonly usualC: number; readonly warmC: number };
-
-/** Air and soil of a plan's year, put right by what the diary measured. */
-export function climateIn(plan: Plan, facts: readonly Fact[]): Climate {
-  return climateOf(plan, facts);
-}
 
 /** The soil of a bed, or of open ground where that is null, through a plan's year as it is without any diary. */
 export function soilIn(plan: Plan, bed: Bed | null): (day: Day) => Soil {

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
+import { climateOf } from "../../src/climate/climate.ts";
 import { ONE_IN_TEN } from "../../src/climate/normal.ts";
 import { plus } from "../../src/days/day.ts";
-import { climateIn, soilIn } from "../../src/pictures/warmth.ts";
+import { soilIn } from "../../src/pictures/warmth.ts";
 import { planOf, QUARRY } from "../gardens.ts";
 import { on, sketchOf } from "./drawn.ts";
 
@@ -16,7 +17,7 @@ test("cool lies below usual below warm, each 1 year in 10 away", () => {
     expect(warmC).toBeGreaterThanOrEqual(usualC);
   }
   const { usualC, warmC } = soil(on("2027-07-10"));
-  const spreadK = climateIn(plan, []).spreadK(on("2027-07-10"));
+  const spreadK = climateOf(plan, []).spreadK(on("2027-07-10"));
   expect(warmC - usualC).toBeCloseTo(ONE_IN_TEN * spreadK, 6);
 });
 
@@ -26,6 +27,6 @@ test("film warms, and the usual soil knows nothing of the diary", () => {
     soilIn(plan, null)(on("2027-05-01")).usualC,
   );
   const { facts } = sketchOf(`${QUARRY}diary:\n  - 1 May: soil 70 °F\n`);
-  expect(climateIn(plan, facts).soilC(on("2027-05-01"), null)).toBeCloseTo(21.1, 0);
+  expect(climateOf(plan, facts).soilC(on("2027-05-01"), null)).toBeCloseTo(21.1, 0);
   expect(soilIn(plan, null)(on("2027-05-01")).usualC).toBeLessThan(12);
 });

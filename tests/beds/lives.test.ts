@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { grownOf, type Life } from "../../src/pictures/lives.ts";
+import { grownOf, type Life } from "../../src/beds/lives.ts";
 import { QUARRY } from "../gardens.ts";
-import { GARDENS, on, sketchOf } from "./drawn.ts";
+import { GARDENS, on, sketchOf } from "../pictures/drawn.ts";
 
 const lives = (text: string, crop: string): readonly Life[] =>
   grownOf(sketchOf(text)).find(({ planting }) => planting.crop === crop)?.lives ?? [];

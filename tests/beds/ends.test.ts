@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
+import { grownOf, type Life } from "../../src/beds/lives.ts";
 import { killingFrost } from "../../src/climate/frost.ts";
 import { isTender } from "../../src/crops/crops.ts";
 import { plus } from "../../src/days/day.ts";
-import { grownOf, type Life } from "../../src/pictures/lives.ts";
 import { QUARRY } from "../gardens.ts";
+import { GARDENS, on, sketchOf } from "../pictures/drawn.ts";
 import { random } from "../plan/random.ts";
 import { anyPlan } from "../properties/plans.ts";
-import { GARDENS, on, sketchOf } from "./drawn.ts";
 
 const lives = (text: string, crop: string): readonly Life[] =>
   grownOf(sketchOf(text)).find(({ planting }) => planting.crop === crop)?.lives ?? [];

@@ -1,6 +1,8 @@
+import { climateOf } from "../climate/climate.ts";
 import { cropOf } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import { type Day, latest } from "../days/day.ts";
+import type { Fact } from "../diary/fact.ts";
 import { type Anchors, anchorKey } from "../growth/anchors.ts";
 import type { Growing } from "../growth/growing.ts";
 import { reached } from "../growth/milestones.ts";
@@ -10,8 +12,13 @@ import type { Plan, Planting } from "../plan/plan.ts";
 import { anchored } from "../schedule/anchored.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { type FullAndEnd, fullAndEnd } from "./ends.ts";
-import type { Sketch } from "./sketch.ts";
-import { climateIn } from "./warmth.ts";
+
+/** All years of a garden in year order, with what was placed and what the diary says. */
+export type Season = {
+  readonly plans: readonly Plan[];
+  readonly placed: readonly Placed[];
+  readonly facts: readonly Fact[];
+};
 
 /** One sowing from the day it goes in to the day the last of it is gone; days in that order. */
 export type Life = FullAndEnd & {
@@ -32,14 +39,14 @@ export type Grown = {
 };
 
 /** Every planting of every year, in the order of the plans. */
-export function grownOf(sketch: Sketch): readonly Grown[] {
-  const anchors = anchorsOf(sketch);
-  return sketch.plans.flatMap((plan) => {
-    const climate = climateIn(plan, sketch.facts);
+export function grownOf(season: Season): readonly Grown[] {
+  const anchors = anchorsOf(season);
+  return season.plans.flatMap((plan) => {
+    const climate = climateOf(plan, season.facts);
     return plan.plantings.map((planting) => {
       const crop = cropOf(planting.crop);
-      const whole = { sketch, plan, planting, anchors, climate };
-      const numbers = sowingsOf(sketch.placed, planting);
+      const whole = { season, plan, planting, anchors, climate };
+      const numbers = sowingsOf(season.placed, planting);
       const lives = crop ? numbers.flatMap((sowing) => lifeOf({ ...whole, crop, sowing })) : [];
       return { planting, crop, plan, lives };
     });
@@ -47,7 +54,7 @@ export function grownOf(sketch: Sketch): readonly Grown[] {
 }
 
 /** The days of acts: as the diary saw them, else as their tasks were placed. */
-function anchorsOf({ plans, placed, facts }: Sketch): Anchors {
+function anchorsOf({ plans, placed, facts }: Season): Anchors {
   const plantings = plans.flatMap((plan) => plan.plantings);
   return anchored(remembered(plantings, facts), placed);
 }
@@ -62,7 +69,7 @@ function sowingsOf(placed: readonly Placed[], planting: Planting): readonly numb
 }
 
 type One = Pick<Growing, "plan" | "planting" | "crop" | "sowing" | "climate" | "anchors"> & {
-  readonly sketch: Sketch;
+  readonly season: Season;
 };
 
 function lifeOf(one: One): readonly Life[] {
@@ -73,14 +80,14 @@ function lifeOf(one: One): readonly Life[] {
   const starts = start ?? out;
   if (starts === null) return [];
   const bed = plan.beds.find((each) => each.key === planting.bed) ?? null;
-  const facts = one.sketch.facts.filter(
+  const facts = one.season.facts.filter(
     (fact) => "planting" in fact && fact.planting === planting.key,
   );
   const growing: Growing = { ...one, bed, facts, around: () => true };
   const up = upDay(growing, starts);
   const moved = start !== null && out !== null && out > start ? out : null;
   const inPlace = latest(up, moved ?? up);
-  const rest = fullAndEnd(growing, one.sketch.placed, {
+  const rest = fullAndEnd(growing, one.season.placed, {
     inPlace,
     end: day("end"),
   });
