@@ -1,5 +1,5 @@
 import { climateOf } from "./climate/climate.ts";
-import { cropOf } from "./crops/crops.ts";
+import { cropFor } from "./crops/crops.ts";
 import type { Day } from "./days/day.ts";
 import type { Fact } from "./diary/fact.ts";
 import { understand } from "./diary/understand.ts";
@@ -174,7 +174,7 @@ function sowings(
   plan: Plan,
   { climate, anchors, facts, household }: Around,
 ): readonly Growing[] {
-  const crop = cropOf(planting.crop);
+  const crop = cropFor(planting);
   if (!crop) return [];
   const bed = plan.beds.find((each) => each.key === planting.bed) ?? null;
   const mine = facts.filter((fact) => "planting" in fact && fact.planting === planting.key);

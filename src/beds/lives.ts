@@ -1,5 +1,5 @@
 import { climateOf } from "../climate/climate.ts";
-import { cropOf } from "../crops/crops.ts";
+import { cropFor } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import { type Day, latest } from "../days/day.ts";
 import type { Fact } from "../diary/fact.ts";
@@ -44,7 +44,7 @@ export function grownOf(season: Season): readonly Grown[] {
   return season.plans.flatMap((plan) => {
     const climate = climateOf(plan, season.facts);
     return plan.plantings.map((planting) => {
-      const crop = cropOf(planting.crop);
+      const crop = cropFor(planting);
       const whole = { season, plan, planting, anchors, climate };
       const numbers = sowingsOf(season.placed, planting);
       const lives = crop ? numbers.flatMap((sowing) => lifeOf({ ...whole, crop, sowing })) : [];

@@ -7,11 +7,15 @@ import {
   inchRange,
   memory,
   NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
+  ...PLAIN,
   key: "beet",
   one: "beet",
   many: "beets",
@@ -20,16 +24,13 @@ export const BEET: Crop = {
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "beet", standsIn: null },
-  slow: false,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
     apartCm: common(inchRange(1, 2)),
     rowsCm: published(18 * 2.54, CITE.missouri),
     soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-3, CITE.purdue),
-    soilMaxC: null,
   },
   thinnings: [
     {
@@ -40,33 +41,34 @@ export const BEET: Crop = {
       how: "Each seed is a cluster: leave the strongest and pinch off the rest. The tops are good to eat.",
     },
   ],
-  hilling: null,
-  cover: {
-    against: "birds",
-    onDaysAfterUp: common(0),
-    offDaysAfterUp: common([22, 30]),
-    offSign: "The plants have five or six leaves and stand a hand high.",
-  },
+  covers: [
+    {
+      against: "birds",
+      with: "net",
+      on: "up",
+      off: "up",
+      offDays: common([22, 30]),
+      offSign: "The plants have five or six leaves and stand a hand high.",
+    },
+  ],
   repeatEveryDays: memory([14, 21], "usual extension succession lists"),
-  overwinter: null,
   warmth: COOL_WARMTH,
-  limits: NO_LIMITS,
+  eaten: "root",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: published([55, 65], CITE.missouri),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(30),
     verb: "Pull",
     sign: "Roots as big as a golf ball show above the soil.",
     how: "Pull the biggest first, and twist the tops off.",
-    caution: null,
   },
 };
 
 /** Spinach: cool soil and short days; it bolts when days grow long. */
 export const SPINACH: Crop = {
+  ...PLAIN,
   key: "spinach",
   one: "spinach",
   many: "spinach",
@@ -83,10 +85,8 @@ export const SPINACH: Crop = {
       "the 6 to 14 days given there for spinach, in a row not looked up, are pea's at 77 and 50 °F; Knott's soil for the two differs by 5 °F",
     ),
   },
-  slow: false,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
     apartCm: common(inchRange(1, 1)),
     rowsCm: common(12 * 2.54),
@@ -107,23 +107,18 @@ export const SPINACH: Crop = {
       how: "Snip at ground level; the thinnings are good in a salad.",
     },
   ],
-  hilling: null,
-  cover: null,
   repeatEveryDays: memory([7, 14], "usual extension succession lists"),
-  overwinter: null,
   warmth: COOL_WARMTH,
   limits: { ...NO_LIMITS, longDays: common({ hours: 14, aboveC: 16 }) },
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: memory([40, 50], CITE.colorado),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(10),
     verb: "Cut",
     sign: "Five or six leaves are as long as your hand.",
     how: "Pick the outer leaves as you need them, or cut whole plants. Take all at the first sign of a stalk.",
-    caution: null,
   },
 };
 

@@ -7,6 +7,9 @@ import {
   inchRange,
   memory,
   NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
 
@@ -14,6 +17,7 @@ const BASE_40: Warmth = { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE
 
 /** Cabbage: raised indoors, bought or sown in its place; one head a plant. */
 export const CABBAGE: Crop = {
+  ...PLAIN,
   key: "cabbage",
   one: "cabbage",
   many: "cabbages",
@@ -31,7 +35,6 @@ export const CABBAGE: Crop = {
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed indoors", "plants", "seed outdoors"],
   comesUp: { kind: "table", row: "cabbage", standsIn: null },
-  slow: false,
   indoors: {
     weeksToSettingOut: published([5, 7], CITE.colorado),
     soilTempC: common(18),
@@ -53,6 +56,7 @@ export const CABBAGE: Crop = {
     how: "Plant up to the first leaves, firm hard so that a tug on a leaf does not lift them, and water in.",
   },
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.5, 0.5), CITE.colorado),
     apartCm: common(inchRange(2, 3)),
     rowsCm: published(24 * 2.54, CITE.missouri),
@@ -62,7 +66,6 @@ export const CABBAGE: Crop = {
       "27 in 100 come up at 41 °F and 78 at 50; half at about 46",
     ),
     weeksFromLastFrost: published(-3, CITE.purdue),
-    soilMaxC: null,
   },
   thinnings: [
     {
@@ -77,28 +80,23 @@ export const CABBAGE: Crop = {
       how: "Leave the sturdiest. Lift the rest with a trowel: they will grow on where there is a gap.",
     },
   ],
-  hilling: null,
-  cover: null,
-  repeatEveryDays: null,
-  overwinter: null,
   warmth: BASE_40,
   limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
   harvest: {
+    ...PLAIN_HARVEST,
     from: "setting out",
     days: published([70, 80], CITE.missouri),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(14),
     verb: "Cut",
     sign: "The head is hard all over when you press it.",
     how: "Cut under the head with a strong knife. Heads that are ripe split after rain, so take those first.",
-    caution: null,
   },
 };
 
 /** Radish: three or four weeks from seed to salad, so sown little and often. */
 export const RADISH: Crop = {
+  ...PLAIN,
   key: "radish",
   one: "radish",
   many: "radishes",
@@ -107,16 +105,13 @@ export const RADISH: Crop = {
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "radish", standsIn: null },
-  slow: false,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
     apartCm: common(inchRange(0.5, 1)),
     rowsCm: common(9 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-3, CITE.purdue),
-    soilMaxC: null,
   },
   thinnings: [
     {
@@ -131,28 +126,24 @@ export const RADISH: Crop = {
       how: "Crowded radishes make leaf and no root. The thinnings are good in a salad.",
     },
   ],
-  hilling: null,
-  cover: null,
   repeatEveryDays: memory([7, 10], "usual extension succession lists"),
-  overwinter: null,
   warmth: COOL_WARMTH,
-  limits: NO_LIMITS,
+  eaten: "root",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: common([25, 35]),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(8),
     verb: "Pull",
     sign: "Roots as wide as a thumbnail show at the soil.",
     how: "Pull the biggest first and all within a week or so; left longer they turn hollow and hot.",
-    caution: null,
   },
 };
 
 /** Turnip: thinned once, pulled young. */
 export const TURNIP: Crop = {
+  ...PLAIN,
   key: "turnip",
   one: "turnip",
   many: "turnips",
@@ -169,16 +160,13 @@ export const TURNIP: Crop = {
       "of turnip 14, 79 and 98 in 100 come up at 41, 50 and 59 °F, nearest to its kin cabbage's 27, 78 and 93",
     ),
   },
-  slow: false,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
     apartCm: common(inchRange(1, 1)),
     rowsCm: derived(18 * 2.54, CITE.missouri, "the rows of turnip greens given there"),
     soilMinC: published((50 - 32) / 1.8, CITE.texas),
     weeksFromLastFrost: published(-4, CITE.purdue),
-    soilMaxC: null,
   },
   thinnings: [
     {
@@ -193,13 +181,11 @@ export const TURNIP: Crop = {
       how: "Pull the weakest on a damp day and firm the soil back. The tops are good to eat.",
     },
   ],
-  hilling: null,
-  cover: null,
-  repeatEveryDays: null,
-  overwinter: null,
   warmth: BASE_40,
   limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 21 }) },
+  eaten: "root",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: derived(
       [49, 59],
@@ -207,13 +193,10 @@ export const TURNIP: Crop = {
       "35 to 45 days given there for turnip greens, two weeks more for roots",
     ),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(14),
     verb: "Pull",
     sign: "Roots between a golf ball and a tennis ball stand half out of the soil.",
     how: "Pull them young, the biggest first, and twist the tops off; old ones turn woody.",
-    caution: null,
   },
 };
 

@@ -6,12 +6,15 @@ import {
   derived,
   inchRange,
   memory,
-  NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
 
 /** Carrot: slow seed, best under a board; thinned twice. */
 export const CARROT: Crop = {
+  ...PLAIN,
   key: "carrot",
   one: "carrot",
   many: "carrots",
@@ -29,15 +32,13 @@ export const CARROT: Crop = {
     ),
   },
   slow: true,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
     apartCm: common(inchRange(0.5, 0.5)),
     rowsCm: common(12 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-3, CITE.purdue),
-    soilMaxC: null,
   },
   thinnings: [
     {
@@ -55,28 +56,24 @@ export const CARROT: Crop = {
       how: "These thinnings are good to eat. Firm the soil back and water.",
     },
   ],
-  hilling: null,
-  cover: null,
   repeatEveryDays: memory([21, 28], "usual extension succession lists"),
-  overwinter: null,
   warmth: COOL_WARMTH,
-  limits: NO_LIMITS,
+  eaten: "root",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: derived([65, 75], CITE.colorado, "70 days given there, five either way"),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(45),
     verb: "Pull",
     sign: "Shoulders as thick as your thumb stand in the soil's surface.",
     how: "Loosen with a fork and pull; the rest can stand and be pulled as you need them.",
-    caution: null,
   },
 };
 
 /** Parsley: slow to come up; leaves from summer into winter. */
 export const PARSLEY: Crop = {
+  ...PLAIN,
   key: "parsley",
   one: "parsley",
   many: "parsley",
@@ -111,6 +108,7 @@ export const PARSLEY: Crop = {
     how: "Keep the soil round the roots, plant no deeper than they stood, and water in.",
   },
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
     apartCm: common(inchRange(0.5, 1)),
     rowsCm: common(12 * 2.54),
@@ -131,28 +129,22 @@ export const PARSLEY: Crop = {
       how: "Snip at ground level; the thinnings are good to eat.",
     },
   ],
-  hilling: null,
-  cover: null,
-  repeatEveryDays: null,
-  overwinter: null,
   warmth: COOL_WARMTH,
-  limits: NO_LIMITS,
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: common([70, 90]),
     kind: "again and again",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(30),
     verb: "Cut",
     sign: "Stalks have three leaflets and stand a hand high.",
     how: "Cut the outer stalks at the base, a few from each plant, as you need them; the heart grows on.",
-    caution: null,
   },
 };
 
 /** Parsnip: fresh seed, slow to come up, in the ground till it freezes and after. */
 export const PARSNIP: Crop = {
+  ...PLAIN,
   key: "parsnip",
   one: "parsnip",
   many: "parsnips",
@@ -162,9 +154,8 @@ export const PARSNIP: Crop = {
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "parsnip", standsIn: null },
   slow: true,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.5, 0.5), CITE.colorado),
     apartCm: common(inchRange(1, 1)),
     rowsCm: common(15 * 2.54),
@@ -185,18 +176,13 @@ export const PARSNIP: Crop = {
       how: "Snip the weakest at ground level, so that the roots beside them are not stirred.",
     },
   ],
-  hilling: null,
-  cover: null,
-  repeatEveryDays: null,
-  overwinter: null,
   warmth: COOL_WARMTH,
-  limits: NO_LIMITS,
+  eaten: "root",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: memory([100, 120], CITE.missouri),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(60),
     verb: "Dig",
     sign: "Shoulders are two fingers thick; a few frosts make the roots sweeter still.",

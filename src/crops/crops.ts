@@ -2,7 +2,7 @@ import { BEET_FAMILY } from "./beets.ts";
 import { CABBAGE_FAMILY } from "./cabbages.ts";
 import { CARROT_FAMILY } from "./carrots.ts";
 import { DAISY_FAMILY } from "./daisies.ts";
-import type { Crop } from "./facts.ts";
+import type { Crop, Start } from "./facts.ts";
 import { GOURD_FAMILY } from "./gourds.ts";
 import { GRASS_FAMILY } from "./grasses.ts";
 import { NIGHTSHADES } from "./nightshades.ts";
@@ -37,6 +37,37 @@ export function cropOf(key: string): Crop | null {
 /** The crop that a gardener means by a name of the trade (`beetroot`, `Spuds`), or null. Case and spaces do not matter. */
 export function cropNamed(name: string): Crop | null {
   return byName.get(name.trim().toLowerCase().replace(/\s+/g, " ")) ?? null;
+}
+
+/** What a planting says of its crop: the key, how it begins, and where it is a crop of the gardener's own, which one it is grown like. */
+export type Asked = {
+  readonly crop: string;
+  readonly start: Start;
+  readonly like: string | null;
+  readonly written: string;
+};
+
+const asked = new WeakMap<Asked, Crop | null>();
+
+/**
+ * The facts a planting goes by: those of its crop as they are where it begins so, and for one of the gardener's own
+ * those of the crop it is like, under its own name. Null where the facts have none. The same planting gives the same
+ * object.
+ */
+export function cropFor(planting: Asked): Crop | null {
+  const known = asked.get(planting);
+  if (known !== undefined) return known;
+  const crop = reckonFor(planting);
+  asked.set(planting, crop);
+  return crop;
+}
+
+function reckonFor({ crop: key, start, like, written }: Asked): Crop | null {
+  const facts = cropOf(like ?? key);
+  if (!facts) return null;
+  const other = facts.whenBegun[start];
+  const begun = other ? { ...facts, ...other } : facts;
+  return like === null ? begun : { ...begun, key, one: written, many: written, alsoCalled: [] };
 }
 
 /** Whether frost kills it, and so whether it is hardened off hour by hour. */

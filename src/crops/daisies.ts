@@ -7,11 +7,15 @@ import {
   inchRange,
   memory,
   NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
 
 /** Leaf lettuce: sown again and again, cut and comes again. */
 export const LETTUCE: Crop = {
+  ...PLAIN,
   key: "lettuce",
   one: "lettuce",
   many: "lettuce",
@@ -20,7 +24,6 @@ export const LETTUCE: Crop = {
   frost: published("very hardy", CITE.purdue),
   starts: ["seed outdoors", "seed indoors", "plants"],
   comesUp: { kind: "table", row: "lettuce", standsIn: null },
-  slow: false,
   indoors: {
     weeksToSettingOut: memory([3, 5], "Knott's Handbook for Vegetable Growers"),
     soilTempC: common(18),
@@ -41,6 +44,7 @@ export const LETTUCE: Crop = {
     how: "Plant no deeper than they stood in their cells, and water in.",
   },
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
     apartCm: common(inchRange(0.5, 1)),
     rowsCm: common(12 * 2.54),
@@ -61,15 +65,17 @@ export const LETTUCE: Crop = {
       how: "Cut at ground level; the thinnings are the first salad.",
     },
   ],
-  hilling: null,
-  cover: {
-    against: "birds",
-    onDaysAfterUp: common(0),
-    offDaysAfterUp: common([24, 32]),
-    offSign: "The plants stand a hand high.",
-  },
+  covers: [
+    {
+      against: "birds",
+      with: "net",
+      on: "up",
+      off: "up",
+      offDays: common([24, 32]),
+      offSign: "The plants stand a hand high.",
+    },
+  ],
   repeatEveryDays: published([14, 14], CITE.floridaRepeat),
-  overwinter: null,
   warmth: COOL_WARMTH,
   limits: {
     ...NO_LIMITS,
@@ -80,6 +86,7 @@ export const LETTUCE: Crop = {
     ),
   },
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: derived(
       [45, 60],
@@ -91,12 +98,10 @@ export const LETTUCE: Crop = {
       everyDays: memory([14, 21], "usual extension advice"),
       times: memory([2, 4], "usual extension advice"),
     },
-    bearsDays: null,
     holdsDays: common(7),
     verb: "Cut",
     sign: "The leaves stand a hand high.",
     how: "Cut the outer leaves a finger above the crown and leave the heart; it grows again.",
-    caution: null,
   },
 };
 

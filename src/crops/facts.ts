@@ -23,8 +23,19 @@ export type Range = readonly [least: number, most: number];
  */
 export type FrostClass = "very hardy" | "frost tolerant" | "tender" | "warm loving";
 
-/** How a planting begins in this garden. `plants` are bought or given, ready to go out. */
-export type Start = "seed indoors" | "seed outdoors" | "plants" | "tubers" | "cloves";
+/**
+ * How a planting begins in this garden. `winter-sown` is seed in vented containers that stand outdoors through the end
+ * of winter; `plants` are bought or given, ready to go out, slips and runners among them; `crowns` are roots with buds.
+ */
+export type Start =
+  | "seed indoors"
+  | "winter-sown"
+  | "seed outdoors"
+  | "plants"
+  | "tubers"
+  | "cloves"
+  | "sets"
+  | "crowns";
 
 /** The botanical family in the trade's words; pests and rotations go by it. */
 export type Family =
@@ -36,7 +47,15 @@ export type Family =
   | "cabbage family"
   | "pea family"
   | "gourd family"
-  | "grass family";
+  | "grass family"
+  | "mint family"
+  | "mallow family"
+  | "bindweed family"
+  | "asparagus family"
+  | "knotweed family"
+  | "rose family"
+  | "honeysuckle family"
+  | "nasturtium family";
 
 /** How seed comes up: a row of the days table, its own or that of a crop that comes up alike. */
 export type FromSeed = {
@@ -81,6 +100,10 @@ export type Outdoors = {
   readonly weeksFromLastFrost: Figure<number> | null;
   /** Above this soil the seed sleeps; null where none is known. */
   readonly soilMaxC: Figure<number> | null;
+  /** Hours that seed is soaked before it goes in; null: sown dry. */
+  readonly soakHours: Figure<Range> | null;
+  /** A full sentence on what belongs to sowing or planting it (`Sow in a block, not in one long row.`), or null. */
+  readonly how: string | null;
 };
 
 /** Setting raised plants out. */
@@ -107,12 +130,91 @@ export type Hilling = {
   readonly rowTotalCm: Figure<Range>;
 };
 
-/** A cover that goes on and comes off by the plant's stage. */
+/** What a cover keeps off. Crops of one bed with the same among them share a cover. */
+export type Pest =
+  | "birds"
+  | "leaf miners"
+  | "cabbage pests"
+  | "flea beetles"
+  | "carrot fly"
+  | "cucumber beetles"
+  | "onion fly";
+
+/**
+ * A cover that goes on and comes off by the plant's stage. `on`: the day it is sown or set out, or the day it is up.
+ * `off`: so many days after it is up, after its first flower (0: as it opens) or after its first harvest (0: as it
+ * begins). What bees must reach comes off at the flower at the latest.
+ */
 export type CoverFacts = {
-  readonly against: "birds" | "leaf miners";
-  readonly onDaysAfterUp: Figure<number>;
-  readonly offDaysAfterUp: Figure<Range> | null;
+  readonly against: Pest;
+  readonly with: "net" | "fabric";
+  readonly on: "in place" | "up";
+  readonly off: "up" | "flower" | "first harvest";
+  readonly offDays: Figure<Range>;
+  /** The plant's own sign that it may come off; a full sentence. */
   readonly offSign: string;
+};
+
+/** When it flowers, counted back from the first harvest, and whether bees must reach the flowers for there to be one. */
+export type Flowers = {
+  readonly daysBeforeHarvest: Figure<Range>;
+  readonly forBees: boolean;
+};
+
+/** Something to climb, put up on the day it is sown or set out. */
+export type Support = {
+  /** As a list is read: `a trellis 6 ft high`. */
+  readonly things: readonly string[];
+  readonly how: string;
+};
+
+/** Text with lengths [cm] and temperatures [°C] in it, which get their words later, in the household's units. */
+export type Said =
+  | string
+  | readonly (string | { readonly cm: Range } | { readonly tempC: number })[];
+
+/** The practices that are told from a crop's own list of what it needs as it grows. */
+export type CarePractice =
+  | "feed"
+  | "stake and train"
+  | "stop the tops"
+  | "fill in and blanch"
+  | "scout"
+  | "cure and store"
+  | "yearly";
+
+/**
+ * Something a crop needs once at a stage: so many days, least and most, from a stage of its own or from the usual frost
+ * nearest to its growing, negative before it. `yearly` is what a standing crop of years needs.
+ */
+export type Care = {
+  readonly practice: CarePractice;
+  /** A word or a number, once in its practice and crop; never changed, since ids are made of it. */
+  readonly step: string;
+  readonly from: "in place" | "up" | "flower" | "first harvest" | "last frost" | "first frost";
+  readonly days: Figure<Range>;
+  /** As a title begins: `Feed`, `Tie in`; the crop follows it. */
+  readonly verb: string;
+  /** Full sentences. */
+  readonly how: Said;
+  readonly sign: Said | null;
+  readonly why: Said;
+  readonly caution: Said | null;
+  readonly harm: "this week" | "when you can";
+  readonly minutes: number;
+  /** Things to take along, as a list is read. */
+  readonly needs: readonly string[];
+};
+
+/** A crop that stands for years, and is cut in spring for some weeks or picked in its season. */
+export type Perennial = {
+  /** The summer after planting in which it is first harvested: 1 is the year it was planted in. */
+  readonly firstHarvestYear: Figure<number>;
+  /** The first harvest, in days from the usual last frost, negative before it. */
+  readonly harvestDaysAfterLastFrost: Figure<Range>;
+  /** How long it may be cut or picked each year. */
+  readonly harvestWeeks: Figure<Range>;
+  readonly standsYears: Figure<Range>;
 };
 
 /** Planted in autumn to stand the winter. */
@@ -185,11 +287,20 @@ export type Crop = {
   readonly outdoors: Outdoors | null;
   readonly thinnings: readonly Thinning[];
   readonly hilling: Hilling | null;
-  readonly cover: CoverFacts | null;
+  readonly covers: readonly CoverFacts[];
+  /** Null where the flower does not matter to what is done. */
+  readonly flowers: Flowers | null;
+  readonly support: Support | null;
+  readonly care: readonly Care[];
+  readonly perennial: Perennial | null;
   readonly repeatEveryDays: Figure<Range> | null;
   readonly overwinter: Overwinter | null;
   /** Null where its days hang on the time of year and not on warmth: what stands the winter. */
   readonly warmth: Warmth | null;
   readonly limits: Limits;
   readonly harvest: Harvest;
+  /** What is eaten of it, or looked at; pictures draw it so. */
+  readonly eaten: "leaf" | "root" | "fruit";
+  /** What is otherwise where it begins in another than the usual way, as onions from sets. */
+  readonly whenBegun: Readonly<Partial<Record<Start, Partial<Omit<Crop, "key" | "whenBegun">>>>>;
 };

@@ -1,4 +1,4 @@
-import type { Figure, Limits, Range, Source, Warmth } from "./facts.ts";
+import type { Crop, Figure, Limits, Outdoors, Range, Source, Warmth } from "./facts.ts";
 
 /** Centimetres of a range of inches. */
 export const inchRange = (least: number, most: number): Range => [least * 2.54, most * 2.54];
@@ -110,3 +110,40 @@ export const WARM_WARMTH: Warmth = {
     "packets do not say; the lower end of Colorado's growth range of warm crops, 70 °F",
   ),
 };
+
+/** What most crops do without; a crop's own facts are written over it. */
+export const PLAIN = {
+  alsoCalled: [],
+  slow: false,
+  indoors: null,
+  settingOut: null,
+  outdoors: null,
+  thinnings: [],
+  hilling: null,
+  covers: [],
+  flowers: null,
+  support: null,
+  care: [],
+  perennial: null,
+  repeatEveryDays: null,
+  overwinter: null,
+  warmth: null,
+  limits: NO_LIMITS,
+  eaten: "leaf",
+  whenBegun: {},
+} as const satisfies Partial<Crop>;
+
+/** What most sowings outdoors do without. */
+export const PLAIN_OUTDOORS = {
+  weeksFromLastFrost: null,
+  soilMaxC: null,
+  soakHours: null,
+  how: null,
+} as const satisfies Partial<Outdoors>;
+
+/** What most harvests do without. */
+export const PLAIN_HARVEST = {
+  cuts: null,
+  bearsDays: null,
+  caution: null,
+} as const satisfies Partial<Crop["harvest"]>;

@@ -5,13 +5,16 @@ import {
   derived,
   inchRange,
   memory,
-  NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
   published,
   WARM_WARMTH,
 } from "./figures.ts";
 
 /** Cucumber: no cold at all; sown into warm soil, or raised three weeks indoors. */
 export const CUCUMBER: Crop = {
+  ...PLAIN,
   key: "cucumber",
   one: "cucumber",
   many: "cucumbers",
@@ -29,7 +32,6 @@ export const CUCUMBER: Crop = {
   frost: published("warm loving", CITE.purdue),
   starts: ["seed outdoors", "seed indoors", "plants"],
   comesUp: { kind: "table", row: "cucumber", standsIn: null },
-  slow: false,
   indoors: {
     weeksToSettingOut: derived(
       [2, 4],
@@ -51,25 +53,20 @@ export const CUCUMBER: Crop = {
     how: "Slip them out whole, for their roots hate to be touched. Water in and give them something to climb.",
   },
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: common(inchRange(0.5, 1)),
     apartCm: memory(inchRange(12, 12), CITE.missouri),
     rowsCm: derived(48 * 2.54, CITE.missouri, "the rows of cantaloupe given there, its near kin"),
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(0, CITE.coloradoFrost),
-    soilMaxC: null,
   },
-  thinnings: [],
-  hilling: null,
-  cover: null,
-  repeatEveryDays: null,
-  overwinter: null,
   warmth: WARM_WARMTH,
-  limits: NO_LIMITS,
+  eaten: "fruit",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: common([50, 65]),
     kind: "again and again",
-    cuts: null,
     bearsDays: common([35, 56]),
     holdsDays: common(2),
     verb: "Pick",

@@ -6,12 +6,15 @@ import {
   house,
   inchRange,
   memory,
-  NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
 
 /** Garlic: cloves set in autumn, lifted the summer after. */
 export const GARLIC: Crop = {
+  ...PLAIN,
   key: "garlic",
   one: "garlic",
   many: "garlic",
@@ -20,21 +23,13 @@ export const GARLIC: Crop = {
   frost: house("very hardy", "stands the winter in the ground under a mulch"),
   starts: ["cloves"],
   comesUp: { kind: "days", days: common([160, 200]) },
-  slow: false,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(3, 3), CITE.otterTail),
     apartCm: published(inchRange(6, 6), CITE.otterTail),
     rowsCm: common(8 * 2.54),
     soilMinC: common(0),
-    weeksFromLastFrost: null,
-    soilMaxC: null,
   },
-  thinnings: [],
-  hilling: null,
-  cover: null,
-  repeatEveryDays: null,
   overwinter: {
     plantDaysAfterKillingFrost: published([7, 14], CITE.minnesotaGarlic),
     mulchCm: published(inchRange(4, 6), CITE.otterTail),
@@ -51,22 +46,19 @@ export const GARLIC: Crop = {
     ),
     cureWeeks: memory([2, 4], "Cornell, Minnesota and New Hampshire extension advice"),
   },
-  warmth: null,
-  limits: NO_LIMITS,
+  eaten: "root",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "planting",
     days: published(
       [240, 270],
       "Anoka County Master Gardeners, University of Minnesota Extension, Growing garlic",
     ),
     kind: "once",
-    cuts: null,
-    bearsDays: null,
     holdsDays: common(10),
     verb: "Lift",
     sign: "The lower third of the leaves is brown and five or six are still green.",
     how: "Fork under them and lift whole; don't pull by the stalk. Keep them out of the sun.",
-    caution: null,
   },
 };
 

@@ -7,12 +7,16 @@ import {
   inchRange,
   memory,
   NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
   published,
   WARM_WARMTH,
 } from "./figures.ts";
 
 /** Bush bean: tender, sown into warm soil, picked for three weeks. */
 export const BEAN: Crop = {
+  ...PLAIN,
   key: "bean",
   one: "bean",
   many: "beans",
@@ -34,10 +38,8 @@ export const BEAN: Crop = {
   frost: published("tender", CITE.purdue),
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "bean_snap", standsIn: null },
-  slow: false,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: derived(
       inchRange(1, 1),
       CITE.idaho,
@@ -53,29 +55,25 @@ export const BEAN: Crop = {
       "90 in 100 come up at 77 °F and 47 at 86; half at about 85",
     ),
   },
-  thinnings: [],
-  hilling: null,
-  cover: null,
   repeatEveryDays: memory([10, 14], "usual extension succession lists"),
-  overwinter: null,
   warmth: { ...WARM_WARMTH, baseC: published((50 - 32) / 1.8, CITE.peet) },
-  limits: NO_LIMITS,
+  eaten: "fruit",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: common([50, 60]),
     kind: "again and again",
-    cuts: null,
     bearsDays: common([18, 28]),
     holdsDays: common(3),
     verb: "Pick",
     sign: "Pods are as thick as a pencil and snap, before the beans in them show.",
     how: "Pick every two or three days with both hands, so that the plants don't tear. Missed pods end the crop.",
-    caution: null,
   },
 };
 
 /** Pea: early into cold soil, under a net against birds, over when summer is hot. */
 export const PEA: Crop = {
+  ...PLAIN,
   key: "pea",
   one: "pea",
   many: "peas",
@@ -100,10 +98,8 @@ export const PEA: Crop = {
   frost: published("very hardy", CITE.purdue),
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "pea", standsIn: null },
-  slow: false,
-  indoors: null,
-  settingOut: null,
   outdoors: {
+    ...PLAIN_OUTDOORS,
     depthCm: published(inchRange(1, 1), CITE.colorado),
     apartCm: derived(
       inchRange(2, 3),
@@ -115,16 +111,17 @@ export const PEA: Crop = {
     weeksFromLastFrost: published(-4, CITE.purdue),
     soilMaxC: published((80 - 32) / 1.8, CITE.colorado),
   },
-  thinnings: [],
-  hilling: null,
-  cover: {
-    against: "birds",
-    onDaysAfterUp: common(0),
-    offDaysAfterUp: common([18, 26]),
-    offSign: "The plants stand a hand high and have begun to climb.",
-  },
+  covers: [
+    {
+      against: "birds",
+      with: "net",
+      on: "up",
+      off: "up",
+      offDays: common([18, 26]),
+      offSign: "The plants stand a hand high and have begun to climb.",
+    },
+  ],
   repeatEveryDays: memory([7, 14], "usual extension succession lists"),
-  overwinter: null,
   warmth: { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE.peet) },
   limits: {
     ...NO_LIMITS,
@@ -134,7 +131,9 @@ export const PEA: Crop = {
       "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
     ),
   },
+  eaten: "fruit",
   harvest: {
+    ...PLAIN_HARVEST,
     from: "sowing",
     days: derived(
       [62, 72],
@@ -142,13 +141,11 @@ export const PEA: Crop = {
       "1,250 degree days above 40 °F for the quickest kinds there are 62 days at 60 °F; ten more for later kinds",
     ),
     kind: "again and again",
-    cuts: null,
     bearsDays: common([14, 21]),
     holdsDays: common(3),
     verb: "Pick",
     sign: "Pods are plump and bright and the peas in them sweet.",
     how: "Pick every two days from the bottom up, one hand on the stem. Pods left to dry end the crop.",
-    caution: null,
   },
 };
 

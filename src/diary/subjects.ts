@@ -1,4 +1,4 @@
-import { cropOf } from "../crops/crops.ts";
+import { cropFor } from "../crops/crops.ts";
 import type { Day } from "../days/day.ts";
 import { plantingsNamed } from "../plan/after.ts";
 import type { Plan, Planting } from "../plan/plan.ts";
@@ -55,7 +55,7 @@ function groupsOn(day: Day, plans: readonly Plan[]): readonly (readonly Planting
 
 /** Whether its crop is planted in autumn to stand the winter. */
 export function overwinters(planting: Planting): boolean {
-  return cropOf(planting.crop)?.overwinter !== null && cropOf(planting.crop) !== null;
+  return cropFor(planting)?.overwinter !== null && cropFor(planting) !== null;
 }
 
 /** What is in the ground since another year is not sown or planted again; a board needs a board. */

@@ -1,5 +1,5 @@
 import { climateOf } from "../climate/climate.ts";
-import { cropOf } from "../crops/crops.ts";
+import { cropFor } from "../crops/crops.ts";
 import { sayDay } from "../days/day.ts";
 import { tell } from "../plan/codes.ts";
 import type { Plan, Planting } from "../plan/plan.ts";
@@ -37,7 +37,7 @@ export function seasonDoubts(plan: Plan): readonly Problem[] {
 function winterDoubt({ site }: Plan, planting: Planting): readonly Problem[] {
   const { fixed, within, inSince } = planting;
   const given = fixed.start ?? within ?? inSince;
-  if (!cropOf(planting.crop)?.overwinter || site.firstFrost || given !== null) return [];
+  if (!cropFor(planting)?.overwinter || site.firstFrost || given !== null) return [];
   const is = `${nameOf(planting)}: it goes in by the frosts of autumn, and the plan has none`;
   return [tell("bad-season", planting.at, is, "Name a month, such as plant: this October")];
 }
@@ -46,7 +46,7 @@ function winterDoubt({ site }: Plan, planting: Planting): readonly Problem[] {
 function supposedIn(plan: Plan): readonly Growing[] {
   const climate = climateOf(plan, []);
   return plan.plantings.flatMap((planting) => {
-    const crop = cropOf(planting.crop);
+    const crop = cropFor(planting);
     if (!crop || crop.overwinter || planting.inSince !== null) return [];
     const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
     const none = { sowing: 1, anchors: new Map(), facts: [], around: () => true };

@@ -1,4 +1,4 @@
-import { cropOf } from "../crops/crops.ts";
+import { cropFor } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import { type Day, plus, sayDay } from "../days/day.ts";
 import type { Bed, Plan, Planting } from "../plan/plan.ts";
@@ -28,7 +28,7 @@ export function waitingOf(plan: Plan): readonly Waiting[] {
     { names: string[]; soilC: number; film: boolean; bed: Bed | null }
   >();
   for (const planting of plan.plantings) {
-    const crop = cropOf(planting.crop);
+    const crop = cropFor(planting);
     const soilC = crop ? soilOf(planting, crop) : null;
     if (!crop || soilC === null) continue;
     const bed = plan.beds.find(({ key }) => key === planting.bed && key !== null) ?? null;

@@ -21,7 +21,7 @@ export type About = { readonly what: string; readonly reading: PlantingReading }
 
 /** Whether plants go out that were raised or bought, so that planting them is setting them out. */
 export function isRaised(start: Planting["start"]): boolean {
-  return start === "plants" || start === "seed indoors";
+  return start === "plants" || start === "seed indoors" || start === "winter-sown";
 }
 
 const STARTS: Readonly<Record<string, Planting["start"] | "seed">> = {
@@ -33,6 +33,12 @@ const STARTS: Readonly<Record<string, Planting["start"] | "seed">> = {
   plants: "plants",
   bought: "plants",
   "bought plants": "plants",
+  slips: "plants",
+  runners: "plants",
+  "winter-sown": "winter-sown",
+  "winter sown": "winter-sown",
+  sets: "sets",
+  crowns: "crowns",
   tubers: "tubers",
   cloves: "cloves",
 };
@@ -76,7 +82,11 @@ function startNamed(words: Words, { told }: Telling): Planting["start"] | "seed"
       "unknown-word",
       words.at,
       `${words.text.slice(0, 60)} is no way to begin`,
-      offer(small, names, "Write seed indoors, seed outdoors, plants, tubers or cloves"),
+      offer(
+        small,
+        names,
+        "Write seed indoors, seed outdoors, plants, tubers, cloves, sets or crowns",
+      ),
     ),
   );
   return null;
@@ -85,6 +95,8 @@ function startNamed(words: Words, { told }: Telling): Planting["start"] | "seed"
 function guessed(tree: Tree): Planting["start"] {
   if (under(tree, "cloves")) return "cloves";
   if (under(tree, "tubers")) return "tubers";
+  if (under(tree, "sets")) return "sets";
+  if (under(tree, "crowns")) return "crowns";
   return under(tree, "set out") ? "plants" : "seed outdoors";
 }
 

@@ -9,12 +9,15 @@ import type { Amount, Planting } from "./plan.ts";
 import { namedPractice, PRACTICE_WORDS } from "./practices.ts";
 import { numberUnder, type Tree, under, type Words, wordsUnder } from "./tree.ts";
 
+/** What is planted of a crop that is not sown: each a way to begin, and a key that counts them. */
+export const PARTS = ["cloves", "tubers", "sets", "crowns"] as const;
+
 /**
- * How much of it: plants (cloves, tubers), rows or a length; null, listed as filled in, where the plan does not say.
+ * How much of it: plants (cloves, tubers, sets, crowns), rows or a length; null, listed as filled in, where the plan does not say.
  * Problems: `said-twice`, `quantity-unclear`.
  */
 export function readAmount(tree: Tree, what: string, reading: PlantingReading): Amount | null {
-  const given = ["plants", "cloves", "tubers", "rows", "length"].filter((key) => under(tree, key));
+  const given = ["plants", ...PARTS, "rows", "length"].filter((key) => under(tree, key));
   const second = given[1];
   if (second) {
     const at = under(tree, second)?.at ?? tree.at;
@@ -32,8 +35,8 @@ export function readAmount(tree: Tree, what: string, reading: PlantingReading): 
   if (length) return readLength(length, reading);
   const rows = numberUnder(tree, "rows");
   if (rows !== null) return { kind: "rows", count: rows };
-  const count =
-    numberUnder(tree, "plants") ?? numberUnder(tree, "cloves") ?? numberUnder(tree, "tubers");
+  const counted = ["plants", ...PARTS].find((key) => numberUnder(tree, key) !== null);
+  const count = counted === undefined ? null : numberUnder(tree, counted);
   return count === null ? null : { kind: "plants", count };
 }
 

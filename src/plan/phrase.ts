@@ -18,8 +18,14 @@ const UNITS = "in|inch|inches|ft|foot|feet|yd|yards?|cm|m|metres?|meters?|[\"']"
  * that fits a part wins.
  */
 export const FORMS: readonly Form[] = [
-  { like: "18 plants", pattern: /^(\d+) plants?$/i, keys: { plants: 1 } },
+  {
+    like: "18 plants",
+    pattern: /^(\d+) (?:plants?|slips?|runners?)$/i,
+    keys: { plants: 1 },
+  },
   { like: "60 cloves", pattern: /^(\d+) cloves?$/i, keys: { cloves: 1 } },
+  { like: "60 sets", pattern: /^(\d+) sets?$/i, keys: { sets: 1 } },
+  { like: "12 crowns", pattern: /^(\d+) crowns?$/i, keys: { crowns: 1 } },
   { like: "12 tubers", pattern: /^(\d+) (?:seed )?(?:tubers?|potatoes)$/i, keys: { tubers: 1 } },
   { like: "3 rows", pattern: /^(\d+) rows?$/i, keys: { rows: 1 } },
   {
@@ -46,6 +52,11 @@ export const FORMS: readonly Form[] = [
     keys: { from: "plants" },
   },
   { like: "from tubers", pattern: /^from (?:seed )?tubers$/i, keys: { from: "tubers" } },
+  { like: "winter-sown", pattern: /^winter[- ]sown$/i, keys: { from: "winter-sown" } },
+  { like: "from sets", pattern: /^from sets$/i, keys: { from: "sets" } },
+  { like: "from crowns", pattern: /^from crowns$/i, keys: { from: "crowns" } },
+  { like: "from slips", pattern: /^from (?:slips|runners)$/i, keys: { from: "plants" } },
+  { like: "like dill", pattern: /^like (?:an? |the )?(.+)$/i, keys: { like: 1 } },
   { like: "from cloves", pattern: /^from cloves$/i, keys: { from: "cloves" } },
   {
     like: "sprouted first",
@@ -93,7 +104,7 @@ export const FORMS: readonly Form[] = [
   { like: "variety early red", pattern: /^variety (.+)$/i, keys: { variety: 1 } },
 ];
 
-const NUMBERS = ["plants", "cloves", "tubers", "rows", "times"];
+const NUMBERS = ["plants", "cloves", "tubers", "sets", "crowns", "rows", "times"];
 
 /**
  * A phrase such as `early red, 18 plants, sprouted first` as keys, each at its part's place. A first part that

@@ -1,3 +1,4 @@
+import type { Start } from "../crops/facts.ts";
 import type { Day } from "../days/day.ts";
 import type { Minute } from "../days/instants.ts";
 import type { Place } from "../problems/problem.ts";
@@ -124,10 +125,12 @@ export type Amount =
 export type Planting = {
   /** `2027/beet`: year and the slug of its first name, else of crop and variety. Unique in a garden. */
   readonly key: string;
-  /** Key of the crop in the facts; where the facts have none, the slug of the name as written. */
+  /** Key of the crop in the facts; where the facts have none, or it is one of the gardener's own, the slug of the name as written. */
   readonly crop: string;
   /** Whether the facts know the crop; the rest of a plan goes on without it. */
   readonly known: boolean;
+  /** For a crop of the gardener's own, the key of the one in the facts that it is grown like; else null. */
+  readonly like: string | null;
   /** The crop's name as the gardener wrote it, singular or plural as written. */
   readonly written: string;
   readonly name: string | null;
@@ -135,7 +138,7 @@ export type Planting = {
   readonly bed: string | null;
   readonly amount: Amount | null;
   /** How it begins here; filled from the crop facts where the plan does not say. */
-  readonly start: "seed indoors" | "seed outdoors" | "plants" | "tubers" | "cloves";
+  readonly start: Start;
   /** Days to harvest from the packet; null: the crop facts'. */
   readonly days: number | null;
   /** Days of hardening off; null: the crop facts'. */

@@ -49,16 +49,18 @@ function readPlanting(
 ): Found | null {
   const written = wordsUnder(tree, "crop");
   if (written === null) return null;
-  const crop = cropOfWords(written, reading);
-  const key = nameOf(identity(tree, written, crop));
+  const model = readLike(tree, reading);
+  const crop = model ?? cropOfWords(written, reading);
+  const key = nameOf(identity(tree, written, model ? null : crop));
   if (key === null) return null;
   const what = wordsUnder(tree, "name")?.text ?? written.text;
   const start = readStart(tree, crop, { what, reading });
   return {
     planting: {
       key: `${reading.year ?? 0}/${key}`,
-      crop: crop?.key ?? slug(written.text),
+      crop: model ? slug(written.text) : (crop?.key ?? slug(written.text)),
       known: crop !== null,
+      like: model?.key ?? null,
       written: written.text,
       name: wordsUnder(tree, "name")?.text ?? null,
       variety: wordsUnder(tree, "variety")?.text ?? null,
@@ -96,6 +98,12 @@ function asKeyed(named: Words, crop: Crop): Words {
     if (cropNamed(parts.slice(0, count).join(" ")) === crop)
       return wordsAt([crop.key, ...parts.slice(count)].join(" "), named.at);
   return named;
+}
+
+/** The crop that one of the gardener's own is grown like, or null. Doubt: `crop-unknown`. */
+function readLike(tree: Tree, reading: PlantingReading): Crop | null {
+  const words = wordsUnder(tree, "like");
+  return words && cropOfWords(words, reading);
 }
 
 function cropOfWords(words: Words, { told }: Telling): Crop | null {

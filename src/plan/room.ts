@@ -1,4 +1,4 @@
-import { cropOf } from "../crops/crops.ts";
+import { cropFor } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import type { Problem } from "../problems/problem.ts";
 import { isRaised } from "./begin.ts";
@@ -25,7 +25,7 @@ const PER_TRAY = { cells: 40, pots: 18 } as const;
 export function roomDoubts(plan: Plan): readonly Problem[] {
   return plan.plantings.flatMap((planting) => {
     const bed = plan.beds.find(({ key }) => key === planting.bed);
-    const crop = cropOf(planting.crop);
+    const crop = cropFor(planting);
     return bed && crop ? bedDoubt(planting, crop, bed) : [];
   });
 }

@@ -34,10 +34,13 @@ const opt = v.optional;
 export const PLANTING_KEYS = {
   name: opt(words("its own name", "second garlic")),
   crop: words("a crop", "carrot"),
+  like: opt(words("a crop in the facts that it is grown like", "dill")),
   variety: opt(words("a variety", "early red")),
   plants: opt(count("how many plants")),
   cloves: opt(count("how many cloves")),
   tubers: opt(count("how many tubers")),
+  sets: opt(count("how many sets")),
+  crowns: opt(count("how many crowns")),
   rows: opt(count("how many rows")),
   length: opt(words("a length of row", "10 ft")),
   from: opt(words("how it begins", "seed indoors")),

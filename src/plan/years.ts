@@ -1,4 +1,4 @@
-import { cropOf } from "../crops/crops.ts";
+import { cropFor } from "../crops/crops.ts";
 import { inOrder, type Problem } from "../problems/problem.ts";
 import { plantingsNamed } from "./after.ts";
 import { tell } from "./codes.ts";
@@ -87,11 +87,11 @@ function inTwiceDoubt(planting: Planting, last: Plan): readonly Problem[] {
 
 /** What stands over from last year is last year's own; bags have new soil. */
 function familyDoubt(planting: Planting, plan: Plan, last: Plan): readonly Problem[] {
-  const family = cropOf(planting.crop)?.family;
+  const family = cropFor(planting)?.family;
   const bed = plan.beds.find(({ key }) => key === planting.bed);
   if (!family || !bed || bed.kind === "bags" || planting.inSince !== null) return [];
   const had = last.plantings.find(
-    (other) => other.bed === bed.key && cropOf(other.crop)?.family === family,
+    (other) => other.bed === bed.key && cropFor(other)?.family === family,
   );
   if (!had) return [];
   return [

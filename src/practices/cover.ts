@@ -51,12 +51,12 @@ function askedFor(growing: Growing): readonly Task[] {
 }
 
 function tasks(growing: Growing): readonly Task[] {
-  const facts = growing.crop.cover;
+  const facts = growing.crop.covers[0];
   if (!facts) return askedFor(growing);
   const up = upMilestone(growing);
   if (growing.sowing > 1 || growing.planting.start !== "seed outdoors" || !reached(up)) return [];
   const object = objectOf(growing);
-  const on = plus(up.usual, facts.onDaysAfterUp.value);
+  const on = up.usual;
   const shared = {
     rhythm: "session",
     grounds: up.grounds,
@@ -80,8 +80,7 @@ function tasks(growing: Growing): readonly Task[] {
     ],
     needs: ["a net, hoops and pegs"],
   });
-  if (!facts.offDaysAfterUp) return [covering];
-  const [least, most] = facts.offDaysAfterUp.value;
+  const [least, most] = facts.offDays.value;
   const last = lastUnder(growing, up);
   return [
     covering,
@@ -93,7 +92,7 @@ function tasks(growing: Growing): readonly Task[] {
       after: [covering.id],
       window: window(
         plus(last.up.usual, least),
-        plus(last.up.usual, middle(facts.offDaysAfterUp.value)),
+        plus(last.up.usual, middle(facts.offDays.value)),
         plus(last.up.usual, most + 10),
       ),
       harm: "when you can",

@@ -23,7 +23,10 @@ const CLOVES_AHEAD_DAYS = 60;
 const BOUGHT = {
   "seed indoors": "seed",
   "seed outdoors": "seed",
+  "winter-sown": "seed",
   tubers: "seed tubers",
+  sets: "sets",
+  crowns: "crowns",
   cloves: "bulbs",
   plants: "",
 } as const;

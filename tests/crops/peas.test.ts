@@ -31,9 +31,9 @@ describe("the pea family", () => {
   it("ends peas with heat, and nets them against birds until they climb", () => {
     expect(fahrenheit(PEA.limits.heatC?.value ?? 0)).toBeCloseTo(70, 9);
     expect(BEAN.limits.heatC).toBeNull();
-    expect(PEA.cover?.against).toBe("birds");
-    expect(PEA.cover?.offSign).toContain("climb");
-    expect(BEAN.cover).toBeNull();
+    expect(PEA.covers[0]?.against).toBe("birds");
+    expect(PEA.covers[0]?.offSign).toContain("climb");
+    expect(BEAN.covers).toEqual([]);
   });
 
   it("has the days of peas from Delaware's 1,250 degree days at 60 °F", () => {

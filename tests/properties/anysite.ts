@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { CROPS } from "../../src/crops/crops.ts";
 import { plus, sayDay, theDay } from "../../src/days/day.ts";
+import { isRaised } from "../../src/plan/begin.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import { readPlan } from "../../src/plan/read.ts";
 
@@ -48,7 +49,10 @@ type Row = typeof planting extends fc.Arbitrary<infer One> ? One : never;
 const STARTS = {
   "seed indoors": "from seed indoors",
   "seed outdoors": "from seed outdoors",
+  "winter-sown": "winter-sown",
   plants: "bought",
+  sets: "from sets",
+  crowns: "from crowns",
   tubers: "from tubers",
   cloves: "from cloves",
 } as const;
@@ -56,7 +60,7 @@ const STARTS = {
 const said = (offset: number) => sayDay(plus(NEW_YEAR, offset));
 
 function lineOf({ one, start, ...asked }: Row, name: string): string {
-  const raised = start === "plants" || start === "seed indoors";
+  const raised = isRaised(start);
   const { days, notBefore, fixed, every, times } = asked;
   const words = [
     ...["5 plants", STARTS[start], `called ${name}`],
