@@ -1,0 +1,94 @@
+import { cropOf } from "../crops/crops.ts";
+import type { Day } from "../days/day.ts";
+import type { Task } from "../practices/task.ts";
+import type { Household } from "../schedule/household.ts";
+import type { Placed } from "../schedule/placed.ts";
+import { daysAlone, isIn, type Leave } from "./leave.ts";
+
+/** Where a job stands that an absence touches: each in exactly one. */
+export const LISTS = ["before", "home", "neighbour", "waits", "back"] as const;
+
+/** One of LISTS. */
+export type List = (typeof LISTS)[number];
+
+/** What sorting asks of the household, and which day is today. */
+export type Known = { readonly household: Household; readonly today: Day };
+
+/** Beds that were watered deep wait for so many days of their week, and no longer. Source: house rule; a week's water is one event, and half of the week may pass without it. */
+export const WATER_WAITS_DAYS = 3;
+
+/**
+ * The list a placed task belongs in, or null where the absence does not touch it. Whatever the feed has placed in
+ * the days of the absence is in one, unless it is done; of the days before and after, what they change for those who go.
+ */
+export function listOf(placed: Placed, leave: Leave, known: Known): List | null {
+  const { done, day, task } = placed;
+  if (done) return null;
+  if (isIn(day, leave)) return during(placed, leave, known);
+  if (task.rhythm === "warning" || task.rhythm === "timed" || !isTheirs(placed, leave)) return null;
+  return day < leave.from ? early(placed, leave, known) : late(placed, leave);
+}
+
+/** Whether it falls to one of those who go, or to everybody. */
+function isTheirs({ people }: Placed, { away }: Leave): boolean {
+  return people.length === 0 || people.some((person) => away.includes(person));
+}
+
+/** Placed in these days: somebody has it, or a neighbour can do it, or it waits, or it is done early, or it is late. */
+function during(placed: Placed, leave: Leave, { household, today }: Known): List {
+  const { task, window } = placed;
+  if (somebodyHas(placed, household)) return "home";
+  if (isForNeighbour(task)) return "neighbour";
+  if (task.practice === "not yet" || window.latest > leave.to) return "waits";
+  return window.earliest < leave.from && today < leave.from ? "before" : "back";
+}
+
+function somebodyHas({ task, people, day }: Placed, household: Household): boolean {
+  const there = household.people.filter((person) => household.absence(person, day) === null);
+  if (people.length === 0) return task.rhythm === "warning" && there.length > 0;
+  return there.some(({ key }) => people.includes(key));
+}
+
+/** What wants no knowledge of gardening: a can, a look under a board, carrying trays, a cover before a frost night, picking what would grow out. */
+function isForNeighbour({ practice, rhythm, step, crop }: Task): boolean {
+  switch (practice) {
+    case "water":
+    case "board":
+      return true;
+    case "harden off":
+      return rhythm === "timed";
+    case "first frost":
+      return step.endsWith("warning");
+    case "harvest":
+      return crop !== null && cropOf(crop)?.harvest.kind === "again and again";
+    default:
+      return false;
+  }
+}
+
+/** Placed before: told where it must not slip, since its last good day falls into the absence. */
+function early({ task, day, window }: Placed, leave: Leave, { household, today }: Known) {
+  if (day < today || !isIn(window.latest, leave)) return null;
+  const urgent = task.harm !== "when you can";
+  return urgent || !anotherCan(task, leave, household) ? "before" : null;
+}
+
+/** Whether one who stays at home all the while would do it. */
+function anotherCan(task: Task, leave: Leave, { people }: Household): boolean {
+  return people.some(
+    ({ key, leaveOut }) =>
+      leave.home.includes(key) &&
+      !leave.away.includes(key) &&
+      leave.alone.length === 0 &&
+      (task.whose === null || task.whose === key) &&
+      ![task.practice, ...task.kinds].some((kind) => leaveOut.includes(kind)),
+  );
+}
+
+/** Placed after, though it was due before they are back. */
+function late({ task, day, window }: Placed, leave: Leave): List | null {
+  if (window.due > leave.to) return null;
+  const dry = daysAlone(leave, { from: window.earliest, to: window.latest });
+  if (task.practice === "water" && dry > WATER_WAITS_DAYS) return "neighbour";
+  return window.latest >= day ? "waits" : "back";
+}
