@@ -5,11 +5,17 @@ import type { Household } from "../schedule/household.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { daysAlone, isIn, type Leave } from "./leave.ts";
 
-/** Where a job stands that an absence touches: each in exactly one. */
-export const LISTS = ["before", "home", "neighbour", "waits", "back"] as const;
+/** Where a job stands that an absence touches, each in exactly one: done before, done by those at home, a neighbour's, left till after, or late after. */
+export type List = "before" | "home" | "neighbour" | "waits" | "back";
 
-/** One of LISTS. */
-export type List = (typeof LISTS)[number];
+/** Something for each of LISTS. */
+export type Lists<Of> = Readonly<Record<List, readonly Of[]>>;
+
+/** The lists that a function gives, one after another. */
+export function listsOf<Of>(of: (list: List) => readonly Of[]): Lists<Of> {
+  const [before, home, neighbour] = [of("before"), of("home"), of("neighbour")];
+  return { before, home, neighbour, waits: of("waits"), back: of("back") };
+}
 
 /** What sorting asks of the household, and which day is today. */
 export type Known = { readonly household: Household; readonly today: Day };

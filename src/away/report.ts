@@ -5,15 +5,18 @@ import { householdOf } from "../schedule/household.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { mostToLose, walking } from "../words/sessions.ts";
 import { type Leave, leavesOf, type Span } from "./leave.ts";
-import { type List, listOf, WATER_WAITS_DAYS } from "./lists.ts";
-import { type Need, needsOf } from "./needs.ts";
+import { type List, type Lists, listOf, listsOf, WATER_WAITS_DAYS } from "./lists.ts";
+import type { Need } from "./need.ts";
+import { needsOf } from "./needs.ts";
 import { wholeOf } from "./whole.ts";
 
 /** What an absence means for the garden. Plain JSON: jobs are ids of placed tasks, people and beds are keys. */
 export type AwayReport = {
   readonly leave: Leave;
+  /** Whether they have gone already. */
+  readonly begun: boolean;
   /** Before and while they are home, in walking order; after, most to lose first; what waits and what those at home have, day by day. */
-  readonly jobs: Readonly<Record<List, readonly string[]>>;
+  readonly jobs: Lists<string>;
   /** What the garden asks for while nobody is there; empty where somebody is. */
   readonly needs: readonly Need[];
 };
@@ -51,24 +54,15 @@ function reportOf(plan: Plan, season: Season, { leave, person, today }: One): Aw
     const list = listOf(placed, leave, known);
     if (list !== null && isAsked(placed, list, person)) lists[list].push(placed);
   }
-  return { leave, jobs: idsOf(lists, plan), needs: needsWhile(leave, lists, { plan, season }) };
-}
-
-function idsOf(lists: Readonly<Record<List, readonly Placed[]>>, plan: Plan): AwayReport["jobs"] {
-  const ids = (list: List) => inOrder(list, lists[list], plan).map(({ task }) => task.id);
-  return {
-    before: ids("before"),
-    home: ids("home"),
-    neighbour: ids("neighbour"),
-    waits: ids("waits"),
-    back: ids("back"),
-  };
+  const jobs = listsOf((list) => inOrder(list, lists[list], plan).map(({ task }) => task.id));
+  const needs = needsWhile(leave, lists, { plan, season });
+  return { leave, begun: leave.from <= today, jobs, needs };
 }
 
 /** All needs of the days with nobody there; of a garden with somebody in it, water alone, where that is left to a neighbour. */
 function needsWhile(
   leave: Leave,
-  { neighbour }: Readonly<Record<List, readonly Placed[]>>,
+  { neighbour }: Lists<Placed>,
   { plan, season }: { readonly plan: Plan; readonly season: Season },
 ): readonly Need[] {
   const watering = neighbour.some(({ task }) => task.practice === "water");

@@ -4,7 +4,16 @@ import { understand } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
 import { voiceOf } from "../words/sentences.ts";
 import { list } from "../words/titles.ts";
-import { atMost, type Call, type Command, type Exit, load, tellOn, today } from "./call.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  load,
+  tellOn,
+  today,
+  WrongUsage,
+} from "./call.ts";
 
 function run(call: Call): Exit {
   atMost(1, call);
@@ -13,10 +22,8 @@ function run(call: Call): Exit {
   const { plans } = loaded.garden;
   const name = call.options.for ?? null;
   const person = keyOf(name, loaded.asked);
-  if (name !== null && person === null) {
-    call.terminal.err(`sowbell: no ${name} in this garden\n`);
-    return 1;
-  }
+  if (name !== null && person === null)
+    throw new WrongUsage(`--for ${name}: the plan names no such person`);
   const { placed } = tellOn(call, loaded, {});
   const facts = understand(
     plans.flatMap((plan) => plan.diary),
