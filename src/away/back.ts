@@ -6,7 +6,8 @@ import type { Placed } from "../schedule/placed.ts";
 import { sayWeekday } from "../words/sentences.ts";
 import { bedName, list, titleOf } from "../words/titles.ts";
 import { minutesTitle, type Telling } from "./before.ts";
-import type { Need, Picking, Showing } from "./need.ts";
+import { comesFirst } from "./leave.ts";
+import type { Need, Picking, Showing, Trays } from "./need.ts";
 
 type Weighed = { readonly weight: number; readonly line: string };
 
@@ -16,7 +17,8 @@ export function backLines({ report, plan, jobs, placed }: Telling): readonly str
     weight: HARM_WEIGHT[job.task.harm],
     line: lateLine(job, plan),
   }));
-  const looks = report.needs.flatMap((need) => look(need, plan, placed));
+  const needs = comesFirst(report.leave) ? report.needs : [];
+  const looks = needs.flatMap((need) => look(need, plan, placed));
   return [...late, ...looks].sort((a, b) => b.weight - a.weight).map(({ line }) => line);
 }
 
@@ -37,13 +39,18 @@ function look(need: Need, plan: Plan, placed: ReadonlyMap<string, Placed>): read
       return [
         {
           weight: HARM_WEIGHT["this week"],
-          line: `Trays of ${list(need.called)}: water what is dry; out of the shade hour by hour.`,
+          line: traysLine(need),
         },
       ];
     case "water":
     case "vents":
       return [];
   }
+}
+
+function traysLine({ called, hardeningFloorC }: Trays): string {
+  const on = hardeningFloorC === null ? "" : " Out of the shade by the hour, as before.";
+  return `Trays of ${list(called)}: water what is dry.${on}`;
 }
 
 function picking(

@@ -5,6 +5,7 @@ import { sayQuantity } from "../quantities/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, sayWeekday, voiceOf } from "../words/sentences.ts";
 import { bedName, list, titleOf } from "../words/titles.ts";
+import { goesLast } from "./leave.ts";
 import type { Lists } from "./lists.ts";
 import type { Need, Picking, Trays } from "./need.ts";
 import type { AwayReport } from "./report.ts";
@@ -20,12 +21,16 @@ export type Telling = {
 /** Lines of what to do before they go, with minutes: under a roof, then bed by bed as one walks, water last. Empty where nothing has to be. */
 export function beforeLines(telling: Telling): readonly string[] {
   const { report, plan, jobs } = telling;
-  const beds = [...jobs.before.flatMap((job) => bedLine(job, telling)), ...picksFirst(telling)];
+  const needs = goesLast(report.leave) ? report.needs : [];
+  const beds = [
+    ...jobs.before.flatMap((job) => bedLine(job, telling)),
+    ...needs.flatMap((need) => pickFirst(need, telling)),
+  ];
   return [
-    ...report.needs.flatMap((need) => roofLine(need, plan)),
+    ...needs.flatMap((need) => roofLine(need, plan)),
     ...inWalkingOrder(beds, plan),
     ...coversReady(telling),
-    ...waterDeep(telling),
+    ...waterDeep(jobs.before, needs),
   ];
 }
 
@@ -75,14 +80,12 @@ export function minutesTitle(job: Placed, plan: Plan): string {
 }
 
 /** What bears already is picked before they go, small ones too where they would grow out. */
-function picksFirst({ report, plan, placed }: Telling): readonly Line[] {
-  return report.needs.flatMap((need) => {
-    const job = need.kind === "pick" ? placed.get(need.task) : null;
-    if (need.kind !== "pick" || !job || need.left === "stands" || need.from >= report.leave.from)
-      return [];
-    const line = `10 min: ${titleOf([job], plan)}: ${ALL[need.left]}.`;
-    return [{ bed: need.bed, indoors: false, line }];
-  });
+function pickFirst(need: Need, { report, plan, placed }: Telling): readonly Line[] {
+  if (need.kind !== "pick" || need.left === "stands") return [];
+  const job = placed.get(need.task);
+  if (!job || need.from >= report.leave.from) return [];
+  const line = `10 min: ${titleOf([job], plan)}: ${ALL[need.left]}.`;
+  return [{ bed: need.bed, indoors: false, line }];
 }
 
 const ALL: Readonly<Record<Exclude<Picking["left"], "stands">, string>> = {
@@ -98,9 +101,9 @@ function coversReady({ jobs, plan }: Telling): readonly string[] {
 }
 
 /** Once for all beds, whether the week's own watering falls before they go or only the days to come ask for it. */
-function waterDeep({ report, jobs }: Telling): readonly string[] {
-  const week = jobs.before.some(({ task }) => task.practice === "water");
-  if (!week && !report.needs.some(({ kind }) => kind === "water")) return [];
+function waterDeep(jobs: readonly Placed[], needs: readonly Need[]): readonly string[] {
+  const week = jobs.some(({ task }) => task.practice === "water");
+  if (!week && !needs.some(({ kind }) => kind === "water")) return [];
   return [
     "30 min: Water beds and bags deep, the evening before; a finger finds them wet all down.",
   ];

@@ -18,9 +18,6 @@ export type Leave = Span & {
 /** Whether a day lies in a span. */
 export const isIn = (day: Day, { from, to }: Span): boolean => day >= from && day <= to;
 
-/** The day before a span, the last one at home. */
-export const eve = ({ from }: Span): Day => plus(from, -1);
-
 /**
  * The plan's absences that are not over on a day, by their first day. Those of equal days are one; those that only
  * overlap stay apart, each with the days on which nobody is left. None where the plan has none.
@@ -51,7 +48,8 @@ function leaveOf(plan: Plan, absences: readonly Absence[]): readonly Leave[] {
   return [{ from, to, away, home, alone: spellsOf(empty) }];
 }
 
-function daysOf({ from, to }: Span): readonly Day[] {
+/** Every day of a span, in order. */
+export function daysOf({ from, to }: Span): readonly Day[] {
   return Array.from({ length: to - from + 1 }, (_, i) => plus(from, i));
 }
 
@@ -65,6 +63,12 @@ function spellsOf(days: readonly Day[]): readonly Span[] {
   }
   return spells;
 }
+
+/** Whether the house is left empty on the day they go: what is done last falls to them. */
+export const goesLast = ({ alone, from }: Leave): boolean => !alone[0] || alone[0].from === from;
+
+/** Whether nobody was there until they came back: what is looked at first falls to them. */
+export const comesFirst = ({ alone, to }: Leave): boolean => (alone.at(-1)?.to ?? to) === to;
 
 /** How many days of a span nobody is left [days]. */
 export function daysAlone({ alone }: Leave, span: Span): number {

@@ -1,9 +1,9 @@
 import { cropOf } from "../crops/crops.ts";
-import type { Day } from "../days/day.ts";
+import { type Day, earliest, latest, plus } from "../days/day.ts";
 import type { Task } from "../practices/task.ts";
 import type { Household } from "../schedule/household.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { daysAlone, isIn, type Leave } from "./leave.ts";
+import { daysAlone, daysOf, isIn, type Leave } from "./leave.ts";
 
 /** Where a job stands that an absence touches, each in exactly one: done before, done by those at home, a neighbour's, left till after, or late after. */
 export type List = "before" | "home" | "neighbour" | "waits" | "back";
@@ -40,13 +40,15 @@ function isTheirs({ people }: Placed, { away }: Leave): boolean {
   return people.length === 0 || people.some((person) => away.includes(person));
 }
 
-/** Placed in these days: somebody has it, or a neighbour can do it, or it waits, or it is done early, or it is late. */
+/** Placed in these days: somebody has it, or a neighbour can do it, or it waits, or it is done early, or it is late. A board is off rather than on. */
 function during(placed: Placed, leave: Leave, { household, today }: Known): List {
   const { task, window } = placed;
+  const canBeEarly = window.earliest < leave.from && today < leave.from;
   if (somebodyHas(placed, household)) return "home";
+  if (task.practice === "board" && canBeEarly) return "before";
   if (isForNeighbour(task)) return "neighbour";
   if (task.practice === "not yet" || window.latest > leave.to) return "waits";
-  return window.earliest < leave.from && today < leave.from ? "before" : "back";
+  return canBeEarly ? "before" : "back";
 }
 
 function somebodyHas({ task, people, day }: Placed, household: Household): boolean {
@@ -72,22 +74,27 @@ function isForNeighbour({ practice, rhythm, step, crop }: Task): boolean {
   }
 }
 
-/** Placed before: told where it must not slip, since its last good day falls into the absence. */
-function early({ task, day, window }: Placed, leave: Leave, { household, today }: Known) {
-  if (day < today || !isIn(window.latest, leave)) return null;
+/** Work placed longer before they go than this is not told as last work [days]. Source: house rule; it has its own event in time. */
+const LAST_WEEKS_DAYS = 14;
+
+/** Placed shortly before: told where it must not slip, since its last good day falls into the absence, or since a row dies of it. */
+function early(placed: Placed, leave: Leave, { household, today }: Known): List | null {
+  const { task, day, window } = placed;
+  if (day < latest(today, plus(leave.from, -LAST_WEEKS_DAYS))) return null;
+  if (task.harm !== "tonight" && !isIn(window.latest, leave)) return null;
   const urgent = task.harm !== "when you can";
-  return urgent || !anotherCan(task, leave, household) ? "before" : null;
+  return urgent || !anotherCan(placed, leave, household) ? "before" : null;
 }
 
-/** Whether one who stays at home all the while would do it. */
-function anotherCan(task: Task, leave: Leave, { people }: Household): boolean {
-  return people.some(
-    ({ key, leaveOut }) =>
-      leave.home.includes(key) &&
-      !leave.away.includes(key) &&
-      leave.alone.length === 0 &&
-      (task.whose === null || task.whose === key) &&
-      ![task.practice, ...task.kinds].some((kind) => leaveOut.includes(kind)),
+/** Whether another would do it, who is there on some day of the absence before its last good one is past. */
+function anotherCan({ task, window }: Placed, leave: Leave, household: Household): boolean {
+  const span = { from: leave.from, to: earliest(window.latest, leave.to) };
+  return household.people.some(
+    (person) =>
+      !leave.away.includes(person.key) &&
+      (task.whose === null || task.whose === person.key) &&
+      ![task.practice, ...task.kinds].some((kind) => person.leaveOut.includes(kind)) &&
+      daysOf(span).some((day) => household.absence(person, day) === null),
   );
 }
 

@@ -21,7 +21,7 @@ export function needsOf(
     ...trays,
     ...ventsIn(garden, trays, span),
     ...garden.growings.flatMap((growing) => pickingOf(growing, placed, span)),
-    ...garden.growings.flatMap((growing) => showingOf(growing, span)),
+    ...garden.growings.flatMap((growing) => showingOf(growing, placed, span)),
     ...thirstIn(garden, span),
   ];
 }
@@ -45,10 +45,13 @@ function traysIn(garden: WholeGarden, placed: readonly Placed[], span: Span): re
   ];
 }
 
-function isHardening({ planting }: Growing, placed: readonly Placed[], { from }: Span): boolean {
+/** Whether its days outdoors have begun, or would begin in these days. */
+function isHardening({ planting }: Growing, placed: readonly Placed[], span: Span): boolean {
   return placed.some(
     ({ task, day }) =>
-      task.practice === "harden off" && task.subject.key === planting.key && day < from,
+      task.practice === "harden off" &&
+      task.subject.key === planting.key &&
+      day <= (task.rhythm === "timed" ? span.to : span.from - 1),
   );
 }
 
@@ -98,11 +101,12 @@ function firstPick({ planting, sowing }: Growing, placed: readonly Placed[]): Pl
   return placed.find(({ task }) => ids.includes(task.id)) ?? null;
 }
 
-function showingOf(growing: Growing, span: Span): readonly Showing[] {
-  const { start, bed, under } = growing.planting;
+function showingOf(growing: Growing, placed: readonly Placed[], span: Span): readonly Showing[] {
+  const { key, start, bed } = growing.planting;
   const up = upMilestone(growing);
   if (start === "seed indoors" || start === "plants") return [];
   if (!reached(up) || up.seen || !isIn(up.usual, span)) return [];
-  const board = under.includes("board");
+  const off = placed.find(({ task }) => task.id === `${key}/board/off`);
+  const board = growing.sowing === 1 && off !== undefined && off.day >= span.from;
   return [{ kind: "up", called: objectOf(growing), bed, day: up.usual, late: up.late, board }];
 }

@@ -1,4 +1,4 @@
-import { sayDay } from "../days/day.ts";
+import { earliest, sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import { capital } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
@@ -14,27 +14,36 @@ export type Told = {
   readonly placed: ReadonlyMap<string, Placed>;
 };
 
+/** The neighbour's list: what to do and what may be eaten, then the cautions, which no list goes without. */
+export type NeighbourList = {
+  readonly orders: readonly string[];
+  readonly cautions: readonly string[];
+};
+
 /**
- * The neighbour's lines: what to do every day, what on some days, then what to pick and eat, cautions last. For somebody
- * who knows nothing of gardening; no people, reasons, hours or links. Empty where the garden needs nobody.
+ * What a neighbour is asked: what to do every day, what on some days, then what to pick and eat. For somebody who knows
+ * nothing of gardening; no people, reasons, hours or links. Both empty where the garden needs nobody.
  */
-export function neighbourLines(
+export function neighbourList(
   jobs: readonly Placed[],
   needs: readonly Need[],
   told: Told,
-): readonly string[] {
-  return [
-    ...needs.flatMap((need) => roofLine(need, told.plan)),
-    ...waterLines(
-      needs.filter((need) => need.kind === "water"),
-      told.plan,
-    ),
-    ...new Set(jobs.flatMap((job) => jobLine(job, told))),
-    ...pickLines(
-      needs.filter((need) => need.kind === "pick"),
-      told,
-    ),
-  ];
+): NeighbourList {
+  const picks = picksOf(needs, told.placed);
+  const cautions = picks.map(({ first }) => sayPart(first.task.say, "caution", told.voice));
+  return {
+    orders: [
+      ...needs.flatMap((need) => roofLine(need, told.plan)),
+      ...waterLines(
+        needs.filter((need) => need.kind === "water"),
+        told.plan,
+      ),
+      ...boardLines(jobs, told.plan),
+      ...frostLine(jobs, told.plan),
+      ...pickLines(picks, told),
+    ],
+    cautions: [...new Set(cautions)].filter((said) => said !== ""),
+  };
 }
 
 function roofLine(need: Need, plan: Plan): readonly string[] {
@@ -64,45 +73,49 @@ function whereOf({ task }: Placed, plan: Plan): string {
   return bed === "" ? task.title.object : `${bed}, ${task.title.object}`;
 }
 
-/** Jobs of a day that anybody can do; watering and picking stand among the standing orders. */
-function jobLine(job: Placed, { plan, voice }: Told): readonly string[] {
-  const { task, day } = job;
-  const where = whereOf(job, plan);
-  switch (task.practice) {
-    case "board":
-      return [
-        `From ${sayWeekday(day)}, each evening: ${where}. Lift the board. Anything green under it? Take the board away and keep the soil damp.`,
-      ];
-    case "first frost":
-      return [
-        `From ${sayDay(day)}: is a night near freezing forecast? Before dark lay the covers over ${where}; off again in the morning.`,
-      ];
-    case "harden off":
-      return [`${sayWeekday(day)}: ${task.title.object}. ${sayPart(task.say, "how", voice)}`];
-    default:
-      return [];
-  }
+/** Boards to be looked under, each once, from the first of its days on. Watering, trays and picking stand among the standing orders. */
+function boardLines(jobs: readonly Placed[], plan: Plan): readonly string[] {
+  const firsts = new Map<string, Placed>();
+  for (const job of jobs.filter(({ task }) => task.practice === "board"))
+    if (!firsts.has(job.task.subject.key)) firsts.set(job.task.subject.key, job);
+  return [...firsts.values()].map(
+    (job) =>
+      `From ${sayWeekday(job.day)}, each evening: ${whereOf(job, plan)}. Lift the board. Anything green under it? Take the board away and keep the soil damp.`,
+  );
 }
 
-/** What may be picked and eaten, a line each with its sign, what grows out first; then the cautions, each once. */
-function pickLines(picks: readonly Picking[], { plan, voice, placed }: Told): readonly string[] {
-  const inTurn = [
-    ...picks.filter(({ left }) => left === "grows out"),
-    ...picks.filter(({ left }) => left !== "grows out"),
+/** Covers before a frost night, one line for all that is tender, from the first of their days on. */
+function frostLine(jobs: readonly Placed[], plan: Plan): readonly string[] {
+  const frost = jobs.filter(({ task }) => task.practice === "first frost");
+  if (frost.length === 0) return [];
+  const day = sayDay(earliest(...frost.map((job) => job.day)));
+  const where = [...new Set(frost.map((job) => whereOf(job, plan)))].join("; ");
+  return [
+    `From ${day}, is a night near freezing forecast? Before dark lay the covers over: ${where}. Off again in the morning.`,
   ];
-  const known = inTurn.flatMap((pick) => {
-    const first = placed.get(pick.task);
-    return first ? [{ pick, first }] : [];
+}
+
+type Pick = { readonly pick: Picking; readonly first: Placed };
+
+/** What bears, with its first harvest; what grows out first. */
+function picksOf(needs: readonly Need[], placed: ReadonlyMap<string, Placed>): readonly Pick[] {
+  const picks = needs.flatMap((pick) => {
+    const first = pick.kind === "pick" ? placed.get(pick.task) : null;
+    return pick.kind === "pick" && first ? [{ pick, first }] : [];
   });
-  const lines = new Set(
-    known.map(({ pick, first }) => {
-      const sign = sayPart(first.task.say, "sign", voice);
-      return `${capital(whereOf(first, plan))}: ${sign}${ALSO[pick.left]}`;
-    }),
-  );
-  const cautions = known.map(({ first }) => sayPart(first.task.say, "caution", voice));
-  if (lines.size === 0) return [];
-  return ["Pick and eat, when:", ...lines, ...new Set(cautions.filter((said) => said !== ""))];
+  return [
+    ...picks.filter(({ pick }) => pick.left === "grows out"),
+    ...picks.filter(({ pick }) => pick.left !== "grows out"),
+  ];
+}
+
+/** What may be picked and eaten, a line each with its sign. */
+function pickLines(picks: readonly Pick[], { plan, voice }: Told): readonly string[] {
+  const lines = picks.map(({ pick, first }) => {
+    const sign = sayPart(first.task.say, "sign", voice);
+    return `${capital(whereOf(first, plan))}: ${sign}${ALSO[pick.left]}`;
+  });
+  return lines.length === 0 ? [] : ["Pick and eat, when:", ...new Set(lines)];
 }
 
 const ALSO: Readonly<Record<Picking["left"], string>> = {

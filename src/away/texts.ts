@@ -8,7 +8,7 @@ import { backLines } from "./back.ts";
 import { beforeLines, type Telling } from "./before.ts";
 import type { Span } from "./leave.ts";
 import { type List, listsOf } from "./lists.ts";
-import { neighbourLines } from "./neighbour.ts";
+import { neighbourList } from "./neighbour.ts";
 import type { AwayReport } from "./report.ts";
 
 /** One text of an absence: a title under 50 characters, and lines, fewer than 900 characters in all. */
@@ -37,8 +37,15 @@ export function sayDays({ from, to }: Span): string {
   return `${sameMonth ? partsOf(from).date : sayDay(from)} to ${sayDay(to)}`;
 }
 
-function textOf(name: List, title: string, lines: readonly string[]): AwayText {
-  return { list: name, title, text: asManyAsFit(lines, LONGEST_SESSION - 1).join("\n") };
+/** As many lines as fit; those at the end always. */
+function textOf(
+  name: List,
+  title: string,
+  lines: readonly string[],
+  ends: readonly string[] = [],
+): AwayText {
+  const room = LONGEST_SESSION - 1 - ["", ...ends].join("\n").length;
+  return { list: name, title, text: [...asManyAsFit(lines, room), ...ends].join("\n") };
 }
 
 function before(telling: Telling): readonly AwayText[] {
@@ -72,10 +79,11 @@ function neighbour({ report, plan, jobs, placed }: Telling): readonly AwayText[]
   const { leave, needs } = report;
   if (leave.alone.length === 0 && jobs.neighbour.length === 0) return [];
   const voice = voiceOf(plan, "reader");
-  const lines = neighbourLines(jobs.neighbour, needs, { plan, voice, placed });
+  const { orders, cautions } = neighbourList(jobs.neighbour, needs, { plan, voice, placed });
   const days = leave.alone.length > 0 ? list(leave.alone.map(sayDays)) : sayDays(leave);
-  const said = lines.length > 0 ? [...lines, ALL_ELSE] : ["Nothing needs a neighbour."];
-  return [textOf("neighbour", `For the neighbour, ${days}`, said)];
+  const said = orders.length > 0 ? orders : ["Nothing needs a neighbour."];
+  const ends = orders.length > 0 ? [...cautions, ALL_ELSE] : [];
+  return [textOf("neighbour", `For the neighbour, ${days}`, said, ends)];
 }
 
 const ALL_ELSE = "All else can be left. Thank you!";
@@ -94,5 +102,5 @@ function waitLine(job: Placed, plan: Plan): string {
 function back(telling: Telling): readonly AwayText[] {
   const lines = backLines(telling);
   const said = lines.length > 0 ? lines : ["Nothing presses; walk round once and look."];
-  return [textOf("back", `Back after ${sayDay(telling.report.leave.to)}: first`, said)];
+  return [textOf("back", `When you're back, after ${sayDay(telling.report.leave.to)}`, said)];
 }
