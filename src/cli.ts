@@ -1,5 +1,6 @@
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
+import { AWAY } from "./commands/away.ts";
 import { type Command, type Exit, OPTIONS, type Terminal, WrongUsage } from "./commands/call.ts";
 import { CHECK } from "./commands/check.ts";
 import { FEED } from "./commands/feed.ts";
@@ -15,6 +16,7 @@ sowbell tasks PLAN [--json] [--on DAY]
 sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--bed BED]
              [--quiet] [--on DAY] [--ledger FILE]
 sowbell why PLAN TASK [--on DAY]
+sowbell away PLAN [--for PERSON] [--on DAY]
 sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on DAY]
 sowbell links [GARDEN] [--server URL]
 sowbell publish FOLDER [--server URL]
@@ -30,6 +32,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   tasks: TASKS,
   feed: FEED,
   why: WHY,
+  away: AWAY,
   picture: PICTURE,
   links: LINKS,
   publish: PUBLISH,

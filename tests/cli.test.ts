@@ -41,7 +41,17 @@ describe("exit 0, results on standard output", () => {
   test("for --help, with every command in it", async () => {
     const { exit, out, err } = await sowbell(["--help"]);
     expect([exit, err]).toEqual([0, ""]);
-    for (const command of ["check", "tasks", "feed", "why", "picture", "links", "publish", "site"])
+    for (const command of [
+      "check",
+      "tasks",
+      "feed",
+      "why",
+      "away",
+      "picture",
+      "links",
+      "publish",
+      "site",
+    ])
       expect(out).toContain(`sowbell ${command}`);
   });
 });

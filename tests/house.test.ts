@@ -17,6 +17,7 @@ const ORDER = [
   "schedule",
   "beds",
   "words",
+  "away",
   "calendar",
   "pictures",
   "feed.ts",

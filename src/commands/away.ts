@@ -1,0 +1,60 @@
+import { awayReports } from "../away/report.ts";
+import { awayTexts, sayDays } from "../away/texts.ts";
+import { understand } from "../diary/understand.ts";
+import type { Plan } from "../plan/plan.ts";
+import { voiceOf } from "../words/sentences.ts";
+import { list } from "../words/titles.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  load,
+  tellOn,
+  today,
+  WrongUsage,
+} from "./call.ts";
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const { plans } = loaded.garden;
+  const name = call.options.for ?? null;
+  const person = keyOf(name, loaded.asked);
+  if (name !== null && person === null)
+    throw new WrongUsage(`--for ${name}: the plan names no such person`);
+  const { placed } = tellOn(call, loaded, {});
+  const facts = understand(
+    plans.flatMap((plan) => plan.diary),
+    plans,
+  );
+  const { day } = today(call, loaded);
+  const told = loaded.asked.flatMap((plan) =>
+    awayReports(plan, { plans, placed, facts }, { person, today: day }).map((report) => {
+      const head = `${who(report.leave.away, plan)}, ${sayDays(report.leave)}`;
+      const texts = awayTexts(report, plan, placed).map(({ title, text }) => `${title}\n${text}`);
+      return `${head}\n\n${texts.join("\n\n")}\n`;
+    }),
+  );
+  const none = `${name ?? "Nobody"} is ${name === null ? "" : "not "}away from today on, by the plan.\n`;
+  call.terminal.out(told.length > 0 ? told.join("\n\n") : none);
+  return 0;
+}
+
+/** A person by key or name, whatever the case; null where nobody is called that. */
+function keyOf(name: string | null, plans: readonly Plan[]): string | null {
+  const wanted = name?.toLowerCase();
+  const people = plans.flatMap((plan) => plan.people);
+  const found = people.find((each) => each.key === wanted || each.name.toLowerCase() === wanted);
+  return found?.key ?? null;
+}
+
+/** `Oda away`, or that everybody is. */
+function who(away: readonly string[], plan: Plan): string {
+  if (away.length === plan.people.length) return "Everybody away";
+  return `${list(away.map(voiceOf(plan, "household").nameOf))} away`;
+}
+
+/** `away PLAN [--for PERSON] [--on DAY]`: for each absence from today on, what to do before, what waits, the neighbour's list, and what to look at after. */
+export const AWAY: Command = { takes: ["for", "on"], run };
