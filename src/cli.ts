@@ -6,6 +6,7 @@ import { FEED } from "./commands/feed.ts";
 import { LINKS } from "./commands/links.ts";
 import { PICTURE } from "./commands/picture.ts";
 import { PUBLISH } from "./commands/publish.ts";
+import { SHEET } from "./commands/sheet.ts";
 import { SITE } from "./commands/site.ts";
 import { TASKS } from "./commands/tasks.ts";
 import { WHY } from "./commands/why.ts";
@@ -16,6 +17,7 @@ sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--b
              [--quiet] [--on DAY] [--ledger FILE]
 sowbell why PLAN TASK [--on DAY]
 sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on DAY]
+sowbell sheet PLAN [--month 2027-05] [--for PERSON] [--on DAY] [--to FILE]
 sowbell links [GARDEN] [--server URL]
 sowbell publish FOLDER [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
@@ -31,6 +33,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   feed: FEED,
   why: WHY,
   picture: PICTURE,
+  sheet: SHEET,
   links: LINKS,
   publish: PUBLISH,
   site: SITE,

@@ -19,6 +19,7 @@ const ORDER = [
   "words",
   "calendar",
   "pictures",
+  "sheets",
   "feed.ts",
   "files.ts",
   "links",

@@ -1,0 +1,78 @@
+import { sayDay } from "../days/day.ts";
+import { sayMinute } from "../days/instants.ts";
+import type { Plan } from "../plan/plan.ts";
+import { roundMinutes } from "../practices/task.ts";
+import type { Placed } from "../schedule/placed.ts";
+import { sayPart, sayWeekday, voiceOf } from "../words/sentences.ts";
+import { rightWhen } from "../words/texts.ts";
+import { brief } from "./brief.ts";
+import { placeTold, wholeTitle } from "./title.ts";
+
+/** How much a sheet has room to say of each job: letters of how, and whether the sign is told too. */
+export type Room = { readonly letters: number; readonly signs: boolean };
+
+/** One line of the sheet: what to do and how, for whom, till when it does no harm, and whether it is done already. */
+export type Job = {
+  readonly title: string;
+  /** A line, or a line each for like jobs done differently; empty where it was told higher up on the sheet. */
+  readonly how: readonly string[];
+  readonly sign: string;
+  readonly caution: string;
+  /** Keys of people; empty: everybody. */
+  readonly who: readonly string[];
+  /** All of it together [minutes], as a text may say it; null for what takes no time of its own. */
+  readonly minutes: number | null;
+  /** `10:00`, where it has an hour; else empty. */
+  readonly hour: string;
+  /** The last day that does no harm; empty where there is none to spare or it is done. */
+  readonly till: string;
+  readonly done: string;
+};
+
+/** The job that like tasks are together. `placed` not empty, all of one day and the same people. */
+export function jobOf(placed: readonly Placed[], plan: Plan, room: Room): Job {
+  const first = placed[0];
+  if (!first) throw new RangeError("a job needs a task");
+  const voice = voiceOf(plan, "household");
+  const minutes = placed.reduce((sum, { task }) => sum + task.minutes, 0);
+  const signs = placed.map((each) => rightWhen(each, voice));
+  return {
+    title: wholeTitle(placed, plan),
+    how: howTold(placed, plan, room),
+    sign: room.signs && signs.every((sign) => sign === signs[0]) ? (signs[0] ?? "") : "",
+    caution: onceEach(placed.map(({ task }) => sayPart(task.say, "caution", voice))).join(" "),
+    who: first.people,
+    minutes: first.task.rhythm === "session" ? roundMinutes(minutes) : null,
+    hour: first.at ? sayMinute(first.at.from) : "",
+    till: tillTold(placed),
+    done: doneTold(first, voice.nameOf),
+  };
+}
+
+const onceEach = (texts: readonly string[]) => [...new Set(texts.filter((text) => text !== ""))];
+
+/** How, once where all are done alike; else a line each behind its name. */
+function howTold(placed: readonly Placed[], plan: Plan, { letters }: Room): readonly string[] {
+  const voice = voiceOf(plan, "household");
+  const ways = placed.map(({ task }) => brief(sayPart(task.say, "how", voice), letters));
+  if (onceEach(ways).length < 2) return onceEach(ways);
+  return placed.map((each, i) => `${placeTold(each, plan)}: ${ways[i] ?? ""}`);
+}
+
+/** The soonest of their last good days, said with its weekday where that is near. */
+function tillTold(placed: readonly Placed[]): string {
+  const waits = placed.filter(({ task, done }) => !done && task.rhythm !== "timed");
+  const last = Math.min(...waits.map(({ window }) => window.latest));
+  const soonest = waits.find(({ window }) => window.latest === last);
+  if (!soonest || soonest.window.latest <= soonest.day) return "";
+  const { latest } = soonest.window;
+  return latest - soonest.day < NEAR_DAYS ? sayWeekday(latest) : sayDay(latest);
+}
+
+/** Days ahead for which a weekday helps. Source: house rule; further on a date alone is clearer. */
+const NEAR_DAYS = 10;
+
+function doneTold({ done }: Placed, nameOf: (person: string) => string): string {
+  if (!done) return "";
+  return `done ${sayDay(done.day)}${done.by === null ? "" : `, ${nameOf(done.by)}`}`;
+}
