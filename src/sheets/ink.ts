@@ -8,20 +8,20 @@ export const INK = `
 * { box-sizing: border-box; }
 html { background: #fff; color: #000; -webkit-text-size-adjust: 100%; }
 body {
-  margin: 0; font: 12.5pt/1.3 Charter, 'Bitstream Charter', 'Charis SIL', Georgia, 'Liberation Serif', serif;
+  margin: 0; font: 12.5pt/1.26 Charter, 'Bitstream Charter', 'Charis SIL', Georgia, 'Liberation Serif', serif;
   overflow-wrap: anywhere; font-variant-numeric: lining-nums;
 }
 h1, h2, h3, p, ul, ol, dl, dd { margin: 0; padding: 0; font-size: inherit; }
 ul, ol { list-style: none; }
-header { border-bottom: 2.5pt solid #000; padding-bottom: 2mm; margin-bottom: 3mm; }
+header { border-bottom: 2.5pt solid #000; padding-bottom: 2mm; }
 h1 { font-size: 26pt; line-height: 1.1; font-weight: 600; letter-spacing: -0.01em; }
-.of { font-size: 14pt; font-style: italic; }
-.facts { font-size: 11pt; margin-top: 1.5mm; }
-.key b { margin-left: 4mm; } .key b:first-child { margin-left: 0; }
+.of { font-size: 14pt; font-style: italic; } .of .whom { font-style: normal; font-size: 11pt; }
+.facts { font-size: 11pt; margin-top: 1mm; }
+.who.key { margin: 0 1mm 0 4mm; }
 h2 { font-size: 15pt; line-height: 1.2; font-weight: 600; break-after: avoid; padding-bottom: 0.5mm; border-bottom: 1.2pt solid #000; }
-section { margin-top: 5mm; }
+section { margin-top: 4mm; }
 .none { font-style: italic; padding: 2mm 0; }
-.job { display: grid; grid-template-columns: 16mm 8mm minmax(0, 1fr) 40mm; padding: 1.5mm 0 1.3mm; border-bottom: 0.4pt solid #777; break-inside: avoid; }
+.job { display: grid; grid-template-columns: 17mm 8mm minmax(0, 1fr) 40mm; padding: 1.2mm 0 1mm; border-bottom: 0.4pt solid #777; break-inside: avoid; }
 .day { font-weight: 600; } .again { font-weight: 400; font-style: italic; }
 .box { width: 4.6mm; height: 4.6mm; border: 1.2pt solid #000; margin-top: 0.3mm; font: 600 12pt/3.9mm Helvetica, Arial, sans-serif; text-align: center; }
 .what { font-weight: 600; }
@@ -42,7 +42,7 @@ section { margin-top: 5mm; }
 .rungs { columns: 2; column-gap: 6mm; margin-top: 1mm; }
 .rung { display: grid; grid-template-columns: 7mm minmax(0, 1fr); break-inside: avoid; padding: 0.7mm 0; font-size: 11pt; line-height: 1.2; }
 .notes { break-inside: avoid; }
-.ruled p { height: 8.5mm; border-bottom: 0.7pt solid #777; }
+.ruled p { height: 8mm; border-bottom: 0.7pt solid #777; }
 .foot { font-size: 10pt; margin-top: 2.5mm; }
 @media screen {
   body { max-width: 210mm; margin: 0 auto; padding: 8mm 6mm 20mm; }

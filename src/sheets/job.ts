@@ -20,7 +20,7 @@ export type Job = {
   readonly caution: string;
   /** Keys of people; empty: everybody. */
   readonly who: readonly string[];
-  /** All of it together [minutes], as a text may say it; null for what takes no time of its own. */
+  /** All of it together [minutes], rounded up, beyond an hour to half hours; null for what takes no time of its own. */
   readonly minutes: number | null;
   /** `10:00`, where it has an hour; else empty. */
   readonly hour: string;
@@ -42,12 +42,15 @@ export function jobOf(placed: readonly Placed[], plan: Plan, room: Room): Job {
     sign: room.signs && signs.every((sign) => sign === signs[0]) ? (signs[0] ?? "") : "",
     caution: onceEach(placed.map(({ task }) => sayPart(task.say, "caution", voice))).join(" "),
     who: first.people,
-    minutes: first.task.rhythm === "session" ? roundMinutes(minutes) : null,
+    minutes: first.task.rhythm === "session" ? roundedUp(minutes) : null,
     hour: first.at ? sayMinute(first.at.from) : "",
     till: tillTold(placed),
     done: doneTold(first, voice.nameOf),
   };
 }
+
+const roundedUp = (minutes: number) =>
+  minutes > 60 ? 30 * Math.ceil(minutes / 30) : roundMinutes(minutes);
 
 const onceEach = (texts: readonly string[]) => [...new Set(texts.filter((text) => text !== ""))];
 

@@ -26,23 +26,25 @@ export function monthPage(sheet: MonthSheet): string {
 
 function headOf({ garden, month, person, people, today, facts }: MonthSheet): string {
   const whose = person ? `${garden}, for ${person.name}` : garden;
-  const key = person
-    ? ""
-    : people
-        .map(({ letters, name }) => `${element("b", {}, escaped(letters))} ${escaped(name)}`)
-        .join(" ");
+  const stood = `As it stood on ${sayDay(today, true)}; days move with the season, so print it again now and then.`;
   return block(
     "header",
     "head",
     said("h1", "month", month),
-    said("p", "of", whose),
-    said("p", "facts", facts.join(" ")),
-    key === "" ? "" : element("p", { class: "facts key" }, key),
-    said(
-      "p",
-      "facts",
-      `As it stood on ${sayDay(today, true)}. Days move with the season: print it again when they do.`,
-    ),
+    element("p", { class: "of" }, escaped(whose), ...(person ? [] : people.map(keyOf))),
+    ...facts.map((fact) => said("p", "facts", fact)),
+    said("p", "facts", stood),
+  );
+}
+
+/** What somebody's letters stand for. */
+function keyOf({ letters, name }: Who): string {
+  const whole = letters === name ? "" : ` ${escaped(name)}`;
+  return element(
+    "span",
+    { class: "whom" },
+    element("span", { class: "who key" }, escaped(letters)),
+    whole,
   );
 }
 
@@ -110,7 +112,7 @@ function dayBlock({ day, jobs }: SheetDay, people: readonly Who[]): readonly str
 const tillTold = ({ till }: Job) => (till === "" ? "" : `fine till ${till}`);
 
 function titleLine({ title, who, minutes, hour }: Job, people: readonly Who[]): string {
-  const time = [hour, minutes === null ? "" : `${minutes} min`].filter(Boolean).join(", ");
+  const time = [hour, lengthTold(minutes)].filter(Boolean).join(", ");
   return element(
     "p",
     { class: "what" },
@@ -118,6 +120,12 @@ function titleLine({ title, who, minutes, hour }: Job, people: readonly Who[]): 
     said("span", "time", time),
     whoMark(who, people),
   );
+}
+
+/** `20 min`, `about 1.5 hours`; empty where it takes no time of its own. */
+function lengthTold(minutes: number | null): string {
+  if (minutes === null) return "";
+  return minutes <= 60 ? `${minutes} min` : `about ${Math.ceil(minutes / 30) / 2} hours`;
 }
 
 /** The letters of who does it, in a rim; none where it is anybody's. */
@@ -164,10 +172,10 @@ const NOTES = block(
   "section",
   "notes",
   said("h2", "name", "Seen and done"),
-  ruled(5),
+  ruled(4),
   said(
     "p",
     "foot",
-    "The day and what was seen: first green, first ripe, a frost and how cold, what failed. Written into the plan’s diary as “24 May: carrots up”, it moves the days after it.",
+    "First green, first ripe, a frost and how cold, what failed, each with its day. In the plan’s diary (“24 May: carrots up”) it moves what comes after.",
   ),
 );

@@ -104,7 +104,7 @@ function walked(groups: readonly Group[], plan: Plan): readonly Group[] {
 
 /** Jobs of a month up to which a sheet has room for so many letters of how. Source: house rule; measured on A4 and Letter, two to three pages. */
 const ROOMS: readonly (readonly [number, Room])[] = [
-  [25, { letters: 220, signs: true }],
+  [25, { letters: 170, signs: true }],
   [45, { letters: 130, signs: true }],
   [70, { letters: 100, signs: false }],
 ];
@@ -115,7 +115,10 @@ function roomFor(jobs: number): Room {
   return ROOMS.find(([most]) => jobs <= most)?.[1] ?? LEAST_ROOM;
 }
 
-/** Jobs in turn; a how, a sign or a caution that stands higher up already is left out. */
+/** What stands for a how that was told. */
+const AS_ABOVE = "Done as above.";
+
+/** Jobs in turn; of a how that stands higher up already only that is said, and a sign or a caution is left out. */
 function tellingOnce(plans: readonly Plan[], room: Room): (group: Group) => Job {
   const said = new Set<string>();
   const once = (text: string) => {
@@ -129,7 +132,7 @@ function tellingOnce(plans: readonly Plan[], room: Room): (group: Group) => Job 
     const [how = "", ...more] = job.how;
     return {
       ...job,
-      how: more.length > 0 ? job.how : [once(how)].filter((text) => text !== ""),
+      how: more.length > 0 || how === "" ? job.how : [once(how) || AS_ABOVE],
       sign: once(job.sign),
       caution: once(job.caution),
     };
