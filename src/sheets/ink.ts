@@ -30,9 +30,9 @@ section { margin-top: 4mm; }
 .how { line-height: 1.24; }
 .sign { font-style: italic; line-height: 1.24; }
 .caution { font-weight: 600; line-height: 1.24; }
-.write { margin-left: 4mm; align-self: start; padding-top: 5.2mm; border-bottom: 0.7pt solid #000; position: relative; height: 6.4mm; margin-bottom: 4.6mm; }
-.till { position: absolute; top: 6.8mm; left: 0; right: 0; font-size: 10pt; line-height: 1.1; white-space: nowrap; }
-.warning { border: 1.4pt solid #000; padding: 1.5mm 3mm; margin: 2mm 0; break-inside: avoid; }
+.write { margin-left: 4mm; align-self: start; border-bottom: 0.7pt solid #000; position: relative; height: 5.6mm; margin-bottom: 4.4mm; }
+.till { position: absolute; top: 6mm; left: 0; right: 0; font-size: 10pt; line-height: 1.1; white-space: nowrap; }
+.warning { border: 1.4pt solid #000; padding: 1mm 3mm; margin: 1.5mm 0.5mm; break-inside: avoid; }
 .warning .what::before { content: '! '; }
 .open { border: 1.4pt solid #000; padding: 2mm 3mm; break-inside: avoid; }
 .open h2 { border: 0; }

@@ -54,12 +54,18 @@ const roundedUp = (minutes: number) =>
 
 const onceEach = (texts: readonly string[]) => [...new Set(texts.filter((text) => text !== ""))];
 
-/** How, once where all are done alike; else a line each behind its name. */
+/** How, once where all are done alike; else a shorter line for each way, behind the names of what is done so. */
 function howTold(placed: readonly Placed[], plan: Plan, { letters }: Room): readonly string[] {
   const voice = voiceOf(plan, "household");
-  const ways = placed.map(({ task }) => brief(sayPart(task.say, "how", voice), letters));
-  if (onceEach(ways).length < 2) return onceEach(ways);
-  return placed.map((each, i) => `${placeTold(each, plan)}: ${ways[i] ?? ""}`);
+  const told = (most: number) =>
+    placed.map(({ task }) => brief(sayPart(task.say, "how", voice), most));
+  if (onceEach(told(letters)).length < 2) return onceEach(told(letters));
+  const names = new Map<string, Set<string>>();
+  for (const [i, way] of told(letters / 2).entries()) {
+    const each = placed[i];
+    if (each) names.set(way, (names.get(way) ?? new Set()).add(placeTold(each, plan)));
+  }
+  return [...names].map(([way, its]) => `${[...its].join("; ")}: ${way}`);
 }
 
 /** The soonest of their last good days, said with its weekday where that is near. */

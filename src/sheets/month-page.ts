@@ -104,7 +104,11 @@ function dayBlock({ day, jobs }: SheetDay, people: readonly Who[]): readonly str
       element("p", { class: i === 0 ? "day" : "day again" }, escaped(shortDay(day))),
       job.done === "" ? BOX : TICKED,
       block("div", "told", titleLine(job, people), ...told(job)),
-      block("div", "write", said("p", "till", job.done === "" ? tillTold(job) : job.done)),
+      element(
+        "div",
+        { class: "write" },
+        said("p", "till", job.done === "" ? tillTold(job) : job.done),
+      ),
     ),
   );
 }

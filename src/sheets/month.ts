@@ -36,7 +36,7 @@ export type MonthSheet = {
   /** Still to do from before, a line each; empty where nothing is. */
   readonly open: readonly string[];
   readonly weeks: readonly Week[];
-  /** The first job after a month without any, `Order bulbs: second garlic, 28 Aug`; empty where there is none, and where the month has work. */
+  /** The first job after a month without any, `Order bulbs: second garlic, 28 Aug`, with its year where that is another; empty where there is none, and where the month has work. */
   readonly next: string;
 };
 
@@ -78,5 +78,7 @@ function nextTold(events: readonly Event[], after: Day): string {
   const later = events.filter(({ day }) => day > after);
   const day = later.length === 0 ? null : earliest(...later.map((event) => event.day));
   const first = later.find((event) => event.day === day);
-  return first ? `${first.title}, ${sayDay(first.day)}` : "";
+  return first
+    ? `${first.title}, ${sayDay(first.day, partsOf(first.day).year !== partsOf(after).year)}`
+    : "";
 }

@@ -36,7 +36,7 @@ export function weeksOf(
   { from, to }: Span,
 ): readonly Week[] {
   const groups = groupsOf(events, placed);
-  const told = tellingOnce(plans, roomFor(events.length));
+  const told = tellingOnce(plans, roomFor(groups));
   const rungs = groups.filter(([first]) => first?.task.rhythm === "timed").flat();
   const ladders = laddersOf(rungs, planOn(plans, from));
   return spansOf(from, to).map((span) => {
@@ -102,17 +102,16 @@ function walked(groups: readonly Group[], plan: Plan): readonly Group[] {
   return walking(leads, plan).flatMap((lead) => groups.filter(([first]) => first === lead));
 }
 
-/** Jobs of a month up to which a sheet has room for so many letters of how. Source: house rule; measured on A4 and Letter, two to three pages. */
+/** Tasks of a month up to which there is so much room for each. Source: house rule; measured on A4 and Letter, two to three pages. */
 const ROOMS: readonly (readonly [number, Room])[] = [
-  [25, { letters: 170, signs: true }],
-  [45, { letters: 130, signs: true }],
-  [70, { letters: 100, signs: false }],
+  [20, { letters: 170, signs: true }],
+  [40, { letters: 110, signs: true }],
 ];
+const LEAST_ROOM: Room = { letters: 70, signs: false };
 
-const LEAST_ROOM: Room = { letters: 60, signs: false };
-
-function roomFor(jobs: number): Room {
-  return ROOMS.find(([most]) => jobs <= most)?.[1] ?? LEAST_ROOM;
+function roomFor(groups: readonly Group[]): Room {
+  const tasks = groups.flat().filter(({ task }) => task.rhythm !== "timed").length;
+  return ROOMS.find(([most]) => tasks <= most)?.[1] ?? LEAST_ROOM;
 }
 
 /** What stands for a how that was told. */
