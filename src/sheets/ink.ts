@@ -44,6 +44,16 @@ section { margin-top: 4mm; }
 .notes { break-inside: avoid; }
 .ruled p { height: 8mm; border-bottom: 0.7pt solid #777; }
 .foot { font-size: 10pt; margin-top: 2.5mm; }
+table { width: 100%; border-collapse: collapse; margin-top: 4mm; table-layout: fixed; font-size: 11.5pt; line-height: 1.2; }
+th, td { text-align: left; vertical-align: top; padding: 1.1mm 3mm 1.1mm 0; border-bottom: 0.4pt solid #777; }
+th:first-child, td:first-child { width: 30%; }
+thead th { font-size: 10.5pt; font-weight: 600; border-bottom: 1.2pt solid #000; }
+tr { break-inside: avoid; }
+th.bed { font-size: 13pt; padding-top: 3mm; border-bottom: 1.2pt solid #000; break-after: avoid; }
+tr:has(.bed) { break-after: avoid; }
+.written { font-weight: 600; } .supposed { font-style: italic; }
+.aside, .also { font-size: 10pt; line-height: 1.15; } .more { padding-left: 4mm; font-style: italic; }
+.line { padding: 0.7mm 0; break-inside: avoid; }
 @media screen {
   body { max-width: 210mm; margin: 0 auto; padding: 8mm 6mm 20mm; }
 }
@@ -53,5 +63,8 @@ section { margin-top: 4mm; }
   .job .day { grid-column: 1 / -1; } .job .again { display: none; }
   .write { grid-column: 2; margin-left: 0; width: 100%; max-width: 60mm; }
   .rungs { columns: 1; }
+  thead { display: none; } table, tbody, tr, td, th { display: block; } td { border: 0; padding: 0.4mm 0; } td:first-child { width: auto; }
+  tr { border-bottom: 0.4pt solid #777; padding: 1.5mm 0; } td p { display: inline; margin-right: 2mm; }
+  td[data-head]::before { content: attr(data-head) ': '; } td[data-head]:empty { display: none; }
 }
 `;
