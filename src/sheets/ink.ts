@@ -1,14 +1,14 @@
 /**
  * The one style of all sheets: black on white, nothing told by colour, sizes in points so that paper is as it was meant.
  * It names no size of paper, so A4 and Letter both fit; on a screen the same page flows into its width.
- * Source: house rule; body type of 12.5 pt, read at arm's length in a shed's light, small type never under 10.
+ * Source: house rule; body type of 12 pt, read at arm's length in a shed's light, small type never under 10 but for the page number.
  */
 export const INK = `
-@page { margin: 13mm 14mm 15mm; @bottom-right { content: counter(page) ' of ' counter(pages); font: 9pt Georgia, serif; } }
+@page { margin: 11mm 13mm 14mm; @bottom-right { content: counter(page) ' of ' counter(pages); font: 9pt Georgia, serif; } }
 * { box-sizing: border-box; }
 html { background: #fff; color: #000; -webkit-text-size-adjust: 100%; }
 body {
-  margin: 0; font: 12.5pt/1.26 Charter, 'Bitstream Charter', 'Charis SIL', Georgia, 'Liberation Serif', serif;
+  margin: 0; font: 12pt/1.25 Charter, 'Bitstream Charter', 'Charis SIL', Georgia, 'Liberation Serif', serif;
   overflow-wrap: anywhere; font-variant-numeric: lining-nums;
 }
 h1, h2, h3, p, ul, ol, dl, dd { margin: 0; padding: 0; font-size: inherit; }

@@ -34,7 +34,7 @@ export function keptOf(went: readonly Went[], told: Told): readonly Kept[] {
   const anchors = anchored(remembered(plantings, told.facts), told.placed);
   const climate = climateOf(told.plan, told.facts);
   return went.flatMap(({ planting, crop, plan, sowings }) => {
-    if (!crop?.warmth || plan !== told.plan || sowings.length === 0) return [];
+    if (!crop?.warmth || plan.year !== told.plan.year || sowings.length === 0) return [];
     const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
     const own = { sowing: 1, climate, anchors, facts: [], around: () => true };
     return keptBy({ plan, planting, crop, bed, ...own });

@@ -99,15 +99,16 @@ function stageOf(
   act: Act,
   { day, before }: Days,
 ): Stage {
-  const from = anchors.get(anchorKey(key, life.sowing, act))?.from ?? "placed";
+  const anchor = anchors.get(anchorKey(key, life.sowing, act)) ?? null;
+  const from = anchor?.from ?? "placed";
   const sets = years.placed.find(
     ({ task: { sets } }) =>
       sets?.planting === key && sets.sowing === life.sowing && sets.act === act,
   );
   return {
-    day,
+    day: anchor && from !== "placed" ? anchor.day : day,
     known: from !== "placed" ? "written" : day > today ? "ahead" : "supposed",
-    planned: before,
+    planned: from === "given" ? null : before,
     usual: sets?.usual ?? null,
   };
 }

@@ -31,8 +31,12 @@ function againstPlan({ day, planned }: Stage): string {
   return day === planned ? "as planned" : `${apart(day - planned)} than planned`;
 }
 
+/** Days that a stage must differ from a usual year before that is said. Source: house rule, as in the feeds. */
+const WORTH_SAYING_DAYS = 3;
+
 function usualIn({ day, usual }: Stage, year: number): string {
-  return usual === null || usual === day ? "" : `usual ${dayIn(usual, year)}`;
+  const near = usual === null || Math.abs(day - usual) < WORTH_SAYING_DAYS;
+  return near ? "" : `usual ${dayIn(usual, year)}`;
 }
 
 /** `4 days later`, `1 day earlier`; days not 0. */

@@ -1,5 +1,4 @@
-import type { Day } from "../days/day.ts";
-import { sayDay } from "../days/day.ts";
+import { type Day, earliest, sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
 import { capital } from "../practices/say.ts";
@@ -52,7 +51,7 @@ export function yearReport(back: Back): YearReport {
     goesOn: today < to,
     beds: bedsOf(went, back),
     nights: nightsOf(plan, facts, today),
-    remarks: remarksOf(facts, from, today < to ? today : to),
+    remarks: remarksOf(facts, from, earliest(today, to)),
     kept: keptOf(went, { plan, plans, placed, facts }).map(({ planting, packet, took }) => ({
       packet,
       took,
@@ -66,7 +65,9 @@ export function yearReport(back: Back): YearReport {
 function isOf({ plan, sowings }: Went, asked: Plan): boolean {
   const { from, to } = seasonOf(asked);
   const here = ({ picked }: Sowing) => picked !== null && picked.day >= from && picked.day <= to;
-  return plan === asked || sowings.some((sowing) => sowing.begun.day < from && here(sowing));
+  return (
+    plan.year === asked.year || sowings.some((sowing) => sowing.begun.day < from && here(sowing))
+  );
 }
 
 function bedsOf(went: readonly Went[], { plan, placed, today }: Back): readonly BedLines[] {

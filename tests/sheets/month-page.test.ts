@@ -25,21 +25,6 @@ describe("the shed's sheet", () => {
     expect(ticked.flatMap((job) => looking(job, "till").map(textIn))).toEqual(["done 2 May, Oda"]);
   });
 
-  test("is in type of ten points and more, in black, and names no size of paper", () => {
-    const style = under(may, "style").map(textIn).join("");
-    const sizes = [...style.matchAll(/(?:font-size: |font: (?:600 )?)([\d.]+)pt/g)].map((found) =>
-      Number(found[1]),
-    );
-    expect(sizes.length).toBeGreaterThan(8);
-    expect(sizes.filter((size) => size < 10)).toEqual([9]);
-    expect(
-      [...style.matchAll(/#(\w{3,6})\b/g)]
-        .map((found) => found[1])
-        .filter((colour) => !["fff", "000", "777"].includes(colour ?? "")),
-    ).toEqual([]);
-    expect(style).not.toMatch(/size:\s*(?:A4|letter)/i);
-  });
-
   test("uses no word of the machinery", () => {
     expect(textIn(under(may, "body")[0] ?? may)).not.toMatch(
       /overdue|emergence|threshold|degree day|\brung\b|milestone/i,
