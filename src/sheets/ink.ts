@@ -19,9 +19,9 @@ h1 { font-size: 26pt; line-height: 1.1; font-weight: 600; letter-spacing: -0.01e
 .facts { font-size: 11pt; margin-top: 1mm; }
 .who.key { margin: 0 1mm 0 4mm; }
 h2 { font-size: 15pt; line-height: 1.2; font-weight: 600; break-after: avoid; padding-bottom: 0.5mm; border-bottom: 1.2pt solid #000; }
-section { margin-top: 4mm; }
+section { margin-top: 3.2mm; }
 .none { font-style: italic; padding: 2mm 0; }
-.job { display: grid; grid-template-columns: 17mm 8mm minmax(0, 1fr) 40mm; padding: 1.2mm 0 1mm; border-bottom: 0.4pt solid #777; break-inside: avoid; }
+.job { display: grid; grid-template-columns: 17mm 8mm minmax(0, 1fr) 40mm; padding: 1mm 0 0.8mm; border-bottom: 0.4pt solid #777; break-inside: avoid; }
 .day { font-weight: 600; } .again { font-weight: 400; font-style: italic; }
 .box { width: 4.6mm; height: 4.6mm; border: 1.2pt solid #000; margin-top: 0.3mm; font: 600 12pt/3.9mm Helvetica, Arial, sans-serif; text-align: center; }
 .what { font-weight: 600; }
@@ -30,8 +30,8 @@ section { margin-top: 4mm; }
 .how { line-height: 1.24; }
 .sign { font-style: italic; line-height: 1.24; }
 .caution { font-weight: 600; line-height: 1.24; }
-.write { margin-left: 4mm; align-self: start; border-bottom: 0.7pt solid #000; position: relative; height: 5.6mm; margin-bottom: 4.4mm; }
-.till { position: absolute; top: 6mm; left: 0; right: 0; font-size: 10pt; line-height: 1.1; white-space: nowrap; }
+.write { margin-left: 4mm; align-self: start; border-bottom: 0.7pt solid #000; position: relative; height: 5.2mm; margin-bottom: 4.2mm; }
+.till { position: absolute; top: 5.6mm; left: 0; right: 0; font-size: 10pt; line-height: 1.1; white-space: nowrap; }
 .warning { border: 1.4pt solid #000; padding: 1mm 3mm; margin: 1.5mm 0.5mm; break-inside: avoid; }
 .warning .what::before { content: '! '; }
 .open { border: 1.4pt solid #000; padding: 2mm 3mm; break-inside: avoid; }
@@ -42,7 +42,7 @@ section { margin-top: 4mm; }
 .rungs { columns: 2; column-gap: 6mm; margin-top: 1mm; }
 .rung { display: grid; grid-template-columns: 7mm minmax(0, 1fr); break-inside: avoid; padding: 0.7mm 0; font-size: 11pt; line-height: 1.2; }
 .notes { break-inside: avoid; }
-.ruled p { height: 8mm; border-bottom: 0.7pt solid #777; }
+.ruled p { height: 7.5mm; border-bottom: 0.7pt solid #777; }
 .foot { font-size: 10pt; margin-top: 2.5mm; }
 table { width: 100%; border-collapse: collapse; margin-top: 4mm; table-layout: fixed; font-size: 11.5pt; line-height: 1.2; }
 th, td { text-align: left; vertical-align: top; padding: 1.1mm 3mm 1.1mm 0; border-bottom: 0.4pt solid #777; }
@@ -63,7 +63,7 @@ tr:has(.bed) { break-after: avoid; }
   .job .day { grid-column: 1 / -1; } .job .again { display: none; }
   .write { grid-column: 2; margin-left: 0; width: 100%; max-width: 60mm; }
   .rungs { columns: 1; }
-  thead { display: none; } table, tbody, tr, td, th { display: block; } td { border: 0; padding: 0.4mm 0; } td:first-child { width: auto; }
+  thead { display: none; } table, tbody, tr, td, th { display: block; } td { border: 0; padding: 0.4mm 0; } th:first-child, td:first-child { width: auto; } .planting b { margin-right: 2mm; }
   tr { border-bottom: 0.4pt solid #777; padding: 1.5mm 0; } td p { display: inline; margin-right: 2mm; }
   td[data-head]::before { content: attr(data-head) ': '; } td[data-head]:empty { display: none; }
 }

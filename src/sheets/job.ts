@@ -1,9 +1,9 @@
-import { sayDay } from "../days/day.ts";
+import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
 import { sayMinute } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
 import { roundMinutes } from "../practices/task.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { sayPart, sayWeekday, voiceOf } from "../words/sentences.ts";
+import { sayPart, voiceOf } from "../words/sentences.ts";
 import { rightWhen } from "../words/texts.ts";
 import { brief } from "./brief.ts";
 import { placeTold, wholeTitle } from "./title.ts";
@@ -75,11 +75,16 @@ function tillTold(placed: readonly Placed[]): string {
   const soonest = waits.find(({ window }) => window.latest === last);
   if (!soonest || soonest.window.latest <= soonest.day) return "";
   const { latest } = soonest.window;
-  return latest - soonest.day < NEAR_DAYS ? sayWeekday(latest) : sayDay(latest);
+  return latest - soonest.day < NEAR_DAYS ? shortWeekday(latest) : sayDay(latest);
 }
 
 /** Days ahead for which a weekday helps. Source: house rule; further on a date alone is clearer. */
 const NEAR_DAYS = 10;
+
+/** `Thu 10 June`. */
+function shortWeekday(day: Day): string {
+  return `${(WEEKDAYS[weekdayOf(day) - 1] ?? "").slice(0, 3)} ${sayDay(day)}`;
+}
 
 function doneTold({ done }: Placed, nameOf: (person: string) => string): string {
   if (!done) return "";

@@ -31,7 +31,7 @@ function headOf({ garden, month, person, people, today, facts }: MonthSheet): st
     "header",
     "head",
     said("h1", "month", month),
-    element("p", { class: "of" }, escaped(whose), ...(person ? [] : people.map(keyOf))),
+    element("p", { class: "of" }, escaped(whose), ...people.map(keyOf)),
     ...facts.map((fact) => said("p", "facts", fact)),
     said("p", "facts", stood),
   );

@@ -37,9 +37,9 @@ describe("the shed's sheet", () => {
     );
   });
 
-  test("for one person names them and needs no letters", () => {
+  test("for one person names them, and still says whose the letters are", () => {
     const oda = pageOf(QUARRY, "2027-05", { person: "oda" });
-    expect(looking(oda, "of").map(textIn)).toEqual(["Quarry Lane, for Oda"]);
+    expect(looking(oda, "of").map(textIn)).toEqual(["Quarry Lane, for OdaI ImreO Oda"]);
   });
 });
 
