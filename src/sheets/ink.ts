@@ -37,7 +37,7 @@ section { margin-top: 3.2mm; }
 .open { border: 1.4pt solid #000; padding: 2mm 3mm; break-inside: avoid; }
 .open h2 { border: 0; }
 .open li { display: grid; grid-template-columns: 8mm minmax(0, 1fr); padding: 0.8mm 0; }
-.ladder { padding: 1.5mm 0; border-bottom: 0.4pt solid #777; }
+.ladder { padding: 1mm 0; break-inside: avoid; border-bottom: 0.4pt solid #777; }
 .ladder .what, .ladder .how { break-after: avoid; }
 .rungs { columns: 2; column-gap: 6mm; margin-top: 1mm; }
 .rung { display: grid; grid-template-columns: 7mm minmax(0, 1fr); break-inside: avoid; padding: 0.7mm 0; font-size: 11pt; line-height: 1.2; }
