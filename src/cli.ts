@@ -7,9 +7,11 @@ import { FEED } from "./commands/feed.ts";
 import { LINKS } from "./commands/links.ts";
 import { PICTURE } from "./commands/picture.ts";
 import { PUBLISH } from "./commands/publish.ts";
+import { SHEET } from "./commands/sheet.ts";
 import { SITE } from "./commands/site.ts";
 import { TASKS } from "./commands/tasks.ts";
 import { WHY } from "./commands/why.ts";
+import { YEAR } from "./commands/year.ts";
 
 const USAGE = `sowbell check PLAN
 sowbell tasks PLAN [--json] [--on DAY]
@@ -18,6 +20,8 @@ sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--b
 sowbell why PLAN TASK [--on DAY]
 sowbell away PLAN [--for PERSON] [--on DAY]
 sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on DAY]
+sowbell sheet PLAN [--month 2027-05] [--for PERSON] [--on DAY] [--to FILE]
+sowbell year PLAN [--on DAY] [--to FILE]
 sowbell links [GARDEN] [--server URL]
 sowbell publish FOLDER [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
@@ -34,6 +38,8 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   why: WHY,
   away: AWAY,
   picture: PICTURE,
+  sheet: SHEET,
+  year: YEAR,
   links: LINKS,
   publish: PUBLISH,
   site: SITE,

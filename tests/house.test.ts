@@ -20,6 +20,7 @@ const ORDER = [
   "away",
   "calendar",
   "pictures",
+  "sheets",
   "feed.ts",
   "files.ts",
   "links",

@@ -22,6 +22,8 @@ export type Season = {
 
 /** One sowing from the day it goes in to the day the last of it is gone; days in that order. */
 export type Life = FullAndEnd & {
+  /** 1 for the first sowing. */
+  readonly sowing: number;
   /** Sown, planted, or set out where it was bought. */
   readonly starts: Day;
   /** When it left the house or the greenhouse; null where it grows in its place from the start. */
@@ -91,7 +93,7 @@ function lifeOf(one: One): readonly Life[] {
     inPlace,
     end: day("end"),
   });
-  return [{ starts, out: moved, up, ...rest }];
+  return [{ sowing, starts, out: moved, up, ...rest }];
 }
 
 /** When it shows; plants that were bought show at once. */

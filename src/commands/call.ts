@@ -30,6 +30,8 @@ export const OPTIONS = {
   server: { type: "string" },
   of: { type: "string" },
   year: { type: "string" },
+  month: { type: "string" },
+  to: { type: "string" },
   low: { type: "string" },
   high: { type: "string" },
   rain: { type: "string" },

@@ -5,6 +5,7 @@ import { on, pointsOf } from "./drawn.ts";
 import { parse, under } from "./xml.ts";
 
 const LIFE = {
+  sowing: 1,
   starts: on("2027-05-01"),
   out: null,
   up: on("2027-05-11"),

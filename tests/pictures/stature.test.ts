@@ -4,6 +4,7 @@ import { eatenOf, heightOn, lobesOf, STATURE } from "../../src/pictures/stature.
 import { on } from "./drawn.ts";
 
 const LIFE = {
+  sowing: 1,
   starts: on("2027-05-01"),
   out: null,
   up: on("2027-05-11"),

@@ -1,0 +1,27 @@
+import { type Day, earliest, latest, sayDay } from "../days/day.ts";
+import type { Plan } from "../plan/plan.ts";
+
+/** Days from the first to the last, both inclusive, and whose sheet it is; null: the household's. */
+export type Span = { readonly from: Day; readonly to: Day; readonly person: string | null };
+
+/** Who is away in those days, a sentence each, in the plans' order: `Oda is away 19 to 23 June.` A person's own sheet tells only what concerns them. */
+export function awayTold(plans: readonly Plan[], { from, to, person }: Span): readonly string[] {
+  return plans.flatMap(({ away, people }) =>
+    away
+      .filter((each) => each.from <= to && each.to >= from)
+      .filter((each) => person === null || each.person === null || each.person === person)
+      .map((each) => {
+        const name = people.find(({ key }) => key === each.person)?.name ?? "Everybody";
+        return `${name} is away ${daysTold(latest(each.from, from), earliest(each.to, to))}.`;
+      }),
+  );
+}
+
+/** `19 to 23 June`, `30 May to 2 June`, `19 June`: days from one to another, both inclusive. */
+export function daysTold(from: Day, to: Day): string {
+  if (from === to) return sayDay(from);
+  const [date, month] = sayDay(from).split(" ");
+  return sayDay(to).endsWith(` ${month}`)
+    ? `${date} to ${sayDay(to)}`
+    : `${sayDay(from)} to ${sayDay(to)}`;
+}

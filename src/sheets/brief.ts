@@ -1,0 +1,18 @@
+/**
+ * The first sentences of a text, whole ones, that fit into so many letters; the first always, so that a short line still
+ * says what to do. Empty for no text.
+ */
+export function brief(text: string, letters: number): string {
+  const [first = "", ...rest] = sentencesOf(text);
+  let told = first;
+  for (const sentence of rest) {
+    if (told.length + 1 + sentence.length > letters) break;
+    told += ` ${sentence}`;
+  }
+  return told;
+}
+
+/** A text's sentences in their order: each ends where a full stop stands before a capital. `0.5 in` does not end one. */
+export function sentencesOf(text: string): readonly string[] {
+  return text.split(/(?<=[.!?]) +(?=\p{Lu})/u).filter((sentence) => sentence !== "");
+}

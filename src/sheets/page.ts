@@ -1,0 +1,37 @@
+import { element, escaped } from "../pictures/write.ts";
+import { INK } from "./ink.ts";
+
+/** Text as an element, escaped whatever it holds; an empty text gives nothing at all. */
+export function said(name: string, look: string, text: string): string {
+  return text === "" ? "" : element(name, { class: look }, escaped(text));
+}
+
+/** A block that holds markup; nothing at all where it would be empty. */
+export function block(name: string, look: string, ...inside: readonly string[]): string {
+  const all = inside.filter((each) => each !== "");
+  return all.length === 0 ? "" : element(name, { class: look }, `\n${all.join("\n")}\n`);
+}
+
+/** Lines ruled to write on. `count` at least 1. */
+export function ruled(count: number): string {
+  return block("div", "ruled", ...Array.from({ length: count }, () => element("p", {}, "")));
+}
+
+/**
+ * A whole page of HTML that is well-formed as XML too: one file, no script, nothing fetched, its style inside. `title`
+ * is plain text, `parts` markup.
+ */
+export function page(title: string, ...parts: readonly string[]): string {
+  const head = [
+    element("meta", { charset: "utf-8" }),
+    element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
+    element("meta", { name: "robots", content: "noindex" }),
+    element("title", {}, escaped(title)),
+    element("style", {}, INK),
+  ];
+  const inside = [
+    element("head", {}, `\n${head.join("\n")}\n`),
+    element("body", {}, `\n${parts.filter((part) => part !== "").join("\n")}\n`),
+  ];
+  return `<!doctype html>\n${element("html", { lang: "en" }, `\n${inside.join("\n")}\n`)}\n`;
+}

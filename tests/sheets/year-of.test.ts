@@ -1,0 +1,10 @@
+import { expect, test } from "vitest";
+import { planOfTask } from "../../src/sheets/year-of.ts";
+import { planOf, QUARRY } from "../gardens.ts";
+
+test("a task is told by the plan of its own year, an unknown year's by the newest", () => {
+  const plans = [planOf(QUARRY), planOf(QUARRY, { year: 2028 })];
+  expect(planOfTask("2027/beet/thin/1", plans).year).toBe(2027);
+  expect(planOfTask("1999/beet/thin/1", plans).year).toBe(2028);
+  expect(() => planOfTask("2027/beet/thin/1", [])).toThrow(RangeError);
+});
