@@ -2,6 +2,10 @@ import { isTender } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import { type Day, latest, plus } from "../days/day.ts";
 import { celsius } from "../quantities/quantity.ts";
+import { anchorOf, type Growing, inPlace } from "./growing.ts";
+import { reached } from "./milestones.ts";
+import { ripeMilestone } from "./ripe.ts";
+import { upMilestone } from "./up.ts";
 
 /** How far a sowing is when frost comes: nothing above the soil, its first weeks, grown, in blossom that frost takes, or ready to bring in. */
 export type FrostStage = "not up" | "young" | "standing" | "in flower" | "bearing";
@@ -30,6 +34,19 @@ export function frostStage(crop: Crop, { up, out, ready }: StageDays, day: Day):
   if (flowers && !isTender(crop)) return "in flower";
   if (ready !== null && day >= ready) return "bearing";
   return day < plus(latest(up, out ?? up), YOUNG_DAYS) ? "young" : "standing";
+}
+
+/** The same of what is growing, by its usual days; null where it is not in its place on that day. */
+export function frostStageOf(growing: Growing, day: Day): FrostStage | null {
+  const placed = inPlace(growing);
+  if (!placed || placed.day > day) return null;
+  const [up, ripe] = [upMilestone(growing), ripeMilestone(growing)];
+  const days: StageDays = {
+    up: reached(up) ? up.usual : placed.day,
+    out: anchorOf(growing, "set out")?.day ?? null,
+    ready: reached(ripe) ? ripe.usual : null,
+  };
+  return frostStage(growing.crop, days, day);
 }
 
 /**

@@ -115,7 +115,7 @@ function beyondTold(
     case "comes again":
       return `${none}; if the tops go black, new ones come from below.`;
     case "lost":
-      return `${none}. Bring in what stands in pots, and see tomorrow what lives.`;
+      return `${none}; see tomorrow what is still green.`;
   }
 }
 
