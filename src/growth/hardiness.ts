@@ -85,13 +85,16 @@ const HURT_BELOW_F = {
   "very hardy": { grown: 20, young: 24 },
 } as const;
 
-/** What is taken out of the soil whole. */
+/** What is taken out of the soil whole, and the families whose roots sit deep in it; a radish stands half out of it. */
 const OUT_OF_THE_SOIL: readonly string[] = ["Pull", "Dig", "Lift"];
+const DEEP_ROOTS: readonly Crop["family"][] = ["beet family", "carrot family"];
+const isRoot = ({ family, harvest }: Crop) =>
+  DEEP_ROOTS.includes(family) && OUT_OF_THE_SOIL.includes(harvest.verb);
 
 /**
  * The one judgement of what frost does to a crop at a stage. Above the class stand: nothing that is not up is hurt; what
  * is planted to stand the winter does; shoots that are hilled are tender and their tubers safe; peas' blossom is tender;
- * roots ready to pull stand what the very hardy do.
+ * beets, carrots and their like, ready to pull, stand what the very hardy do.
  * Source: HURT_BELOW_F; shoots, blossom and roots: Masabni, Texas A&M AgriLife Extension, from memory, unchecked.
  */
 export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
@@ -100,7 +103,7 @@ export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
   if (crop.hilling && stage === "bearing") return never("under the soil");
   if (crop.hilling || stage === "in flower") return hurtBelow("tender", HURT_BELOW_F.tender.grown);
   if (isTender(crop)) return hurtBelow("tender", HURT_BELOW_F[crop.frost.value].grown);
-  const root = stage === "bearing" && OUT_OF_THE_SOIL.includes(crop.harvest.verb);
+  const root = stage === "bearing" && isRoot(crop);
   const grown = HURT_BELOW_F[root ? "very hardy" : crop.frost.value];
   const kind = grown.grown > HURT_BELOW_F["very hardy"].grown ? "half-hardy" : "hardy";
   return hurtBelow(kind, stage === "young" ? grown.young : grown.grown);

@@ -15,15 +15,13 @@ describe("the night's report", () => {
   test("goes through the beds in the plan's order, those with nothing in them left out", () => {
     const { beds } = report("2027-06-15", 29);
     expect(beds.map(({ bed }) => bed)).toEqual(["bags", "root-bed", "salad-bed", "south-bed"]);
-    expect(needs("2027-06-15", 29)).toEqual(
-      [
-        "potato young: bury",
-        "carrot young: cover",
-        "beet young: cover",
-        "lettuce young: cover",
-        "tomato young: cover",
-      ].map((line) => expect.stringMatching(line.replace("young", "(young|standing)"))),
-    );
+    expect(needs("2027-06-15", 29)).toEqual([
+      "potato young: bury",
+      "carrot standing: leave",
+      "beet standing: leave",
+      "lettuce standing: leave",
+      "tomato standing: cover",
+    ]);
   });
 
   test("leaves seed in the ground alone, and trays that are out come in", () => {
@@ -39,8 +37,10 @@ describe("the night's report", () => {
       "  colder than the forecast by: 3 °F\n  greenhouse:",
     );
     expect(fahrenheit(report("2027-06-15", 38, lane).lowC)).toBeCloseTo(35, 9);
-    expect(needs("2027-06-15", 38, lane)).toEqual(needs("2027-06-15", 35));
-    expect(needs("2027-06-15", 38)).not.toEqual(needs("2027-06-15", 35));
+    const tomato = (...asked: Parameters<typeof report>) =>
+      needs(...asked).find((line) => line.startsWith("tomato"));
+    expect(tomato("2027-06-15", 38, lane)).toContain("cover");
+    expect(tomato("2027-06-15", 38)).toContain("leave");
   });
 
   test("is plain JSON", () => {

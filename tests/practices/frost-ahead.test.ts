@@ -17,7 +17,10 @@ const eventOf = (text: string) =>
 const FULL = ALONE.replace(
   "      - tomato: 6 plants, from seed indoors\n",
   "      - tomato: 6 plants, from seed indoors\n      - name: hoop tomatoes\n        crop: tomato\n        plants: 3\n        from: bought\n",
-).replace("      - beet: 2 rows\n", "      - beet: 2 rows\n      - parsnip: 1 row\n");
+).replace(
+  "      - beet: 2 rows\n",
+  "      - beet: 2 rows\n      - name: late turnips\n        crop: turnip\n        rows: 1\n        sow: 10 Aug\n",
+);
 
 const many = (count: number) =>
   ALONE.replace(
@@ -39,7 +42,7 @@ describe("the warning of the first frost", () => {
   test("names what is tender by bed in walking order, and what may stay", () => {
     const text = said(warnings(FULL)[0]);
     expect(text).toContain("pick before it: tomatoes, hoop tomatoes (South bed).");
-    expect(text).toMatch(/Leave .*parsnips.* \(Root bed\).*: a light frost does no harm/);
+    expect(text).toMatch(/Leave .*late turnips.* \(Root bed\).*: a light frost does no harm/);
     expect(text).toContain("makes roots and cabbages sweeter");
     expect(text).not.toMatch(/Leave [^:]*tomatoes/);
     expect(text).not.toContain("garlic");
