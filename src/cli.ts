@@ -4,6 +4,7 @@ import { AWAY } from "./commands/away.ts";
 import { type Command, type Exit, OPTIONS, type Terminal, WrongUsage } from "./commands/call.ts";
 import { CHECK } from "./commands/check.ts";
 import { FEED } from "./commands/feed.ts";
+import { FROST } from "./commands/frost.ts";
 import { LINKS } from "./commands/links.ts";
 import { PICTURE } from "./commands/picture.ts";
 import { PUBLISH } from "./commands/publish.ts";
@@ -19,6 +20,7 @@ sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--b
              [--quiet] [--on DAY] [--ledger FILE]
 sowbell why PLAN TASK [--on DAY]
 sowbell away PLAN [--for PERSON] [--on DAY]
+sowbell frost PLAN --low DEGREES [--json] [--on DAY]
 sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on DAY]
 sowbell sheet PLAN [--month 2027-05] [--for PERSON] [--on DAY] [--to FILE]
 sowbell year PLAN [--on DAY] [--to FILE]
@@ -28,6 +30,7 @@ sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date 
              [--where COLUMN=VALUE] [--in UNIT] [--latitude DEGREES] > weather.yaml
 
 PLAN is a year's file or a garden's folder. DAY is a date like 2027-05-08; today is that day.
+DEGREES is tonight's low by the forecast, like 29, 29 °F or -2 °C; a bare number is in the plan's measures.
 STATION.csv holds a weather station's daily lows and highs; UNIT is °F, °C or tenths.
 `;
 
@@ -37,6 +40,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   feed: FEED,
   why: WHY,
   away: AWAY,
+  frost: FROST,
   picture: PICTURE,
   sheet: SHEET,
   year: YEAR,

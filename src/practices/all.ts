@@ -1,6 +1,7 @@
 import { BOARD } from "./board.ts";
 import { COVER } from "./cover.ts";
 import { FIRST_FROST } from "./first-frost.ts";
+import { FROST_AHEAD } from "./frost-ahead.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
 import { HILL } from "./hill.ts";
@@ -41,4 +42,4 @@ export const PRACTICES: readonly Practice[] = [
 ];
 
 /** Every practice done once for a bed or the garden. */
-export const SHARED_PRACTICES: readonly SharedPractice[] = [WEED_BEDS, WATER];
+export const SHARED_PRACTICES: readonly SharedPractice[] = [WEED_BEDS, WATER, FROST_AHEAD];

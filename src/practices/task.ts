@@ -206,8 +206,7 @@ export function sharedTask(
  * The planting as a title says it: its own name, else the crop's as the gardener wrote it, in the plural where that is
  * the trade's: `beet` as beets, `bush bean` as bush beans.
  */
-export function objectOf(growing: Growing): string {
-  const { planting, crop } = growing;
+export function objectOf({ planting, crop }: Pick<Growing, "planting" | "crop">): string {
   if (planting.name) return planting.name;
   const { written } = planting;
   const kind = ` ${written.toLowerCase()}`.endsWith(` ${crop.one}`);

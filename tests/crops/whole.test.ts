@@ -57,12 +57,12 @@ describe("every crop, told for a year", () => {
     for (const crop of netted) expect(stepsOf(crop)).toContain("cover/off");
   });
 
-  it("is set out and hardened off where it is raised, warned of frost where that kills it", () => {
+  it("is set out and hardened off where it is raised, picked before frost where that kills it", () => {
     const raised = CROPS.filter((crop) => stepsOf(crop).includes("set out/1"));
     expect(keys(raised)).toEqual(["cabbage", "tomato"]);
     for (const crop of raised)
       expect(stepsOf(crop).some((step) => step.startsWith("harden off/"))).toBe(true);
-    const warned = CROPS.filter((crop) => stepsOf(crop).includes("first frost/warning"));
+    const warned = CROPS.filter((crop) => stepsOf(crop).includes("first frost/pick"));
     expect(keys(warned)).toEqual(["cucumber", "corn", "tomato", "bean"]);
   });
 

@@ -27,7 +27,7 @@ describe("the practices", () => {
       "first frost",
       "overwinter",
     ]);
-    expect(SHARED_PRACTICES.map(({ name }) => name)).toEqual(["weed", "water"]);
+    expect(SHARED_PRACTICES.map(({ name }) => name)).toEqual(["weed", "water", "first frost"]);
   });
 
   test("run each in one of the passes, and what starts a clock in the first", () => {

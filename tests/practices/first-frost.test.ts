@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { FIRST_FROST } from "../../src/practices/first-frost.ts";
+import { endsWithFrost, FIRST_FROST } from "../../src/practices/first-frost.ts";
 import { QUARRY } from "../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, titles, windowsOf } from "./told.ts";
@@ -8,26 +8,9 @@ const tomatoes = (given: Given = {}) =>
   growingOf(QUARRY, "tomato", { acts: { "set out": "2027-05-21" }, ...given });
 
 describe("tomatoes before the first frost, usual on 2 October", () => {
-  test("are warned of when 1 autumn in 10 has had it, and picked before the usual day", () => {
-    expect(windowsOf(FIRST_FROST, tomatoes())).toEqual([
-      "warning 09-17 09-17 09-17",
-      "pick 09-25 09-30 10-07",
-    ]);
-    expect(titles(FIRST_FROST.tasks(tomatoes()))).toEqual([
-      "Frost from now on: tomatoes",
-      "Pick the last tomatoes [bed]",
-    ]);
-  });
-
-  test("are warned of as a warning, which is nobody's work", () => {
-    expect(stepOf(FIRST_FROST, tomatoes(), "warning")?.rhythm).toBe("warning");
-  });
-
-  test("are told the odds and the usual day, and that covers win two weeks", () => {
-    const warning = said(stepOf(FIRST_FROST, tomatoes(), "warning"));
-    expect(warning).toContain("1 autumn in 10");
-    expect(warning).toContain("2 Oct");
-    expect(warning).toContain("two more mild weeks");
+  test("are picked before the usual day", () => {
+    expect(windowsOf(FIRST_FROST, tomatoes())).toEqual(["pick 09-25 09-30 10-07"]);
+    expect(titles(FIRST_FROST.tasks(tomatoes()))).toEqual(["Pick the last tomatoes [bed]"]);
   });
 
   test("are picked green too, since they colour indoors, as nothing of another family does", () => {
@@ -64,4 +47,10 @@ describe("nothing is told", () => {
     const late = tomatoes({ acts: { "set out": "2027-10-05" } });
     expect(windowsOf(FIRST_FROST, late)).toEqual([]);
   });
+});
+
+test("frost ends what is tender and out before it, and nothing else", () => {
+  expect(endsWithFrost(tomatoes())).toBe(true);
+  expect(endsWithFrost(tomatoes({ acts: { "set out": "2027-10-05" } }))).toBe(false);
+  expect(endsWithFrost(growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } }))).toBe(false);
 });

@@ -1,12 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { CROPS, isTender } from "../../src/crops/crops.ts";
 import type { FrostClass, Range } from "../../src/crops/facts.ts";
+import { hardinessOf } from "../../src/growth/hardiness.ts";
 import { plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
 import { ALONE, normalsOf } from "../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, must, ours, soilMinF } from "./ours.ts";
-import { type Held, missed, within, yamlOf } from "./read.ts";
+import { type Held, missed, spanOf, within, yamlOf } from "./read.ts";
 
 type Weeks = readonly [number, number | null];
 type Class = { readonly weeks?: Weeks; readonly crops?: readonly string[] };
@@ -160,6 +161,37 @@ describe("the frosts that damage hardened plants", () => {
     expect(missed(HURT)).toEqual(
       missesOf("frost-classes.yaml").filter((name) => name.includes("damaged")),
     );
+  });
+});
+
+describe("the frosts that a frost night reckons with", () => {
+  /** Ours [°F] for what is grown, or where the list names the blossom, in flower. */
+  const killsF = (key: string) => {
+    const stage = key === "pea" ? "in flower" : ROOTS.includes(key) ? "bearing" : "standing";
+    return degrees(must(hardinessOf(ours(key), stage).killsC));
+  };
+  const ROOTS = ["beet", "carrot", "radish", "turnip"];
+  const theirs = (at: string): Range => (at === "<20" ? [0, 20] : (spanOf(at) as Range));
+  const named = Object.keys(NAMES).flatMap((key) => {
+    const at = key === "pea" ? FILE.damaging_temperatures.f.pea_blossom : damagedAt(key);
+    return at === undefined ? [] : [{ key, at }];
+  });
+
+  test("are within 2 °F of those that damage hardened plants, but for the misses told", () => {
+    const held = named.map(({ key, at }) =>
+      within(`${key} hurt below, Texas`, [killsF(key), theirs(at)], 2),
+    );
+    expect(held.length).toBe(Object.keys(NAMES).length - 1);
+    expect(missed(held)).toEqual(
+      missesOf("frost-classes.yaml").filter((name) => name.includes("hurt below")),
+    );
+  });
+
+  test("rise with Purdue's class, from hard frosts over light ones to none at all", () => {
+    const of = (key: string) => must(hardinessOf(ours(key), "standing").killsC);
+    const rising = ["lettuce", "cabbage", "tomato", "cucumber"].map(of);
+    expect(rising).toEqual([...rising].sort((a, b) => a - b));
+    expect(new Set(rising).size).toBe(4);
   });
 });
 

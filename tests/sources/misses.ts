@@ -174,6 +174,26 @@ export const MISSES: readonly Miss[] = [
     why: "Its tops are hurt by a light frost there, and its tubers are not; Purdue has it very hardy, since it grows again from below.",
   },
   {
+    file: "frost-classes.yaml",
+    name: "turnip hurt below, Texas",
+    why: "26 to 31 °F there, from memory; Purdue, read, has it very hardy, and its class decides.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "parsley hurt below, Texas",
+    why: "Below 20 °F there, from memory; its class is that of light frosts, and it is covered sooner than it must be.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "lettuce hurt below, Texas",
+    why: "As turnip's.",
+  },
+  {
+    file: "covers-and-pests.yaml",
+    name: "medium_0.9oz, usual figures",
+    why: "4 to 6 °F there, from memory; New Hampshire knows light and heavy, and a plan's fabric is taken for light.",
+  },
+  {
     file: "hardening-off.yaml",
     name: "first day, Beltrami",
     why: "Three to four hours there; Hennepin and the usual pattern begin with one.",

@@ -1,0 +1,69 @@
+import { type FrostTonight, frostTonight } from "../beds/frost-tonight.ts";
+import { isoOf } from "../days/day.ts";
+import { understand } from "../diary/understand.ts";
+import { type Measures, quantity } from "../quantities/quantity.ts";
+import { numberFrom, quantityFrom } from "../quantities/read.ts";
+import { nightTold } from "../words/frost-tonight.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  type Loaded,
+  load,
+  tellOn,
+  today,
+  WrongUsage,
+} from "./call.ts";
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const said = call.options.low;
+  if (said === undefined) throw new WrongUsage(`--low: ${LIKE}`);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const report = reportOf(call, loaded, lowOf(said, loaded.newest.measures));
+  const { out } = call.terminal;
+  if (call.options.json) out(`${JSON.stringify({ ...report, day: isoOf(report.day) }, null, 2)}\n`);
+  else out(written(report, loaded.newest.measures));
+  return 0;
+}
+
+const LIKE = "tonight's low by the forecast, like 29, 29 °F or -2 °C";
+
+/** A temperature [°C] as it is said: with its unit, or in the household's own. */
+function lowOf(said: string, measures: Measures): number {
+  const plain = said.trim().replace(/^[−–]/, "-");
+  const number = numberFrom(plain);
+  const low =
+    number === null ? quantityFrom(plain) : quantity(number, measures === "us" ? "°F" : "°C");
+  if (low?.kind !== "temperature") throw new WrongUsage(`--low ${said}: ${LIKE}`);
+  return low.si;
+}
+
+/** Told without what is usual here, which costs as much again and moves no day. */
+function reportOf(call: Call, loaded: Loaded, lowC: number): FrostTonight {
+  const { plans } = loaded.garden;
+  const told = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
+  const facts = understand(
+    plans.flatMap((plan) => plan.diary),
+    plans,
+  );
+  return frostTonight({ plans, placed: told.placed, facts }, today(call, loaded).day, lowC);
+}
+
+function written(report: FrostTonight, measures: Measures): string {
+  const { head, sections, foot } = nightTold(report, measures);
+  const parts = [
+    head,
+    ...sections.map(({ name, lines }) => [name, ...lines.map((line) => `  ${line}`)]),
+    foot,
+  ];
+  return `${parts
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join("\n"))
+    .join("\n\n")}\n`;
+}
+
+/** `frost PLAN --low 29`: bed by bed what to cover, bury, pick or bring in tonight, what to leave alone, and when to uncover. */
+export const FROST: Command = { takes: ["low", "on", "json"], run };
