@@ -8,6 +8,7 @@ import { FROST } from "./commands/frost.ts";
 import { LINKS } from "./commands/links.ts";
 import { PICTURE } from "./commands/picture.ts";
 import { PUBLISH } from "./commands/publish.ts";
+import { ROOM } from "./commands/room.ts";
 import { SHEET } from "./commands/sheet.ts";
 import { SITE } from "./commands/site.ts";
 import { TASKS } from "./commands/tasks.ts";
@@ -21,6 +22,7 @@ sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--b
 sowbell why PLAN TASK [--on DAY]
 sowbell away PLAN [--for PERSON] [--on DAY]
 sowbell frost PLAN --low DEGREES [--json] [--on DAY]
+sowbell room PLAN --bed NAME [--json] [--on DAY]
 sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on DAY]
 sowbell sheet PLAN [--month 2027-05] [--for PERSON] [--on DAY] [--to FILE]
 sowbell year PLAN [--on DAY] [--to FILE]
@@ -41,6 +43,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   why: WHY,
   away: AWAY,
   frost: FROST,
+  room: ROOM,
   picture: PICTURE,
   sheet: SHEET,
   year: YEAR,

@@ -1,6 +1,6 @@
 import type { Season } from "../beds/lives.ts";
 import { climateOf } from "../climate/climate.ts";
-import { cropOf } from "../crops/crops.ts";
+import { cropFor } from "../crops/crops.ts";
 import type { Anchors } from "../growth/anchors.ts";
 import type { Growing } from "../growth/growing.ts";
 import { remembered } from "../growth/remembered.ts";
@@ -28,7 +28,7 @@ type Grown = { readonly plan: Plan; readonly season: Season; readonly anchors: A
 
 /** The first sowing of a planting; none where the facts do not know the crop. */
 function sowingsOf(planting: Planting, { plan, season, anchors }: Grown) {
-  const crop = cropOf(planting.crop);
+  const crop = cropFor(planting);
   if (!crop) return [];
   const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
   const facts = season.facts.filter((fact) => "planting" in fact && fact.planting === planting.key);

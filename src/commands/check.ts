@@ -1,12 +1,15 @@
+import { crowdedDoubts } from "../beds/crowded.ts";
 import { sayDay } from "../days/day.ts";
 import { understand } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
-import { atMost, type Call, type Command, type Exit, load } from "./call.ts";
+import { type Problem, sayProblem } from "../problems/problem.ts";
+import { atMost, type Call, type Command, type Exit, type Loaded, load, tellOn } from "./call.ts";
 
 function run(call: Call): Exit {
   atMost(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
+  for (const doubt of crowded(call, loaded)) call.terminal.err(`${sayProblem(doubt)}\n`);
   for (const plan of loaded.asked) {
     const { file, plantings, beds, filled } = plan;
     const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
@@ -20,6 +23,20 @@ function run(call: Call): Exit {
     for (const note of notes) call.terminal.out(`  ${note}\n`);
   }
   return 0;
+}
+
+/** Beds too full at one time, by the days on which everything is placed; only of the plans that were asked for. */
+function crowded(call: Call, loaded: Loaded): readonly Problem[] {
+  const { plans } = loaded.garden;
+  const told = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
+  const facts = understand(
+    plans.flatMap((plan) => plan.diary),
+    plans,
+  );
+  const asked = new Set(loaded.asked.map(({ file }) => file));
+  return crowdedDoubts({ plans, placed: told.placed, facts }).filter(({ at }) =>
+    asked.has(at.file),
+  );
 }
 
 /** Each diary line that was not understood, with the reason where it nearly was. */

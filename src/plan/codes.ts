@@ -56,6 +56,8 @@ export const CODES = {
   "crop-unknown": ["doubt", "a crop that the facts do not have"],
   "start-unknown": ["doubt", "a way to begin that the facts do not have for that crop"],
   "bed-too-full": ["doubt", "more rows or plants than the bed or its bags hold"],
+  "bed-crowded": ["doubt", "plantings that stand in a bed at one time take more than its width"],
+  "net-over-hosts": ["doubt", "a net over a bed that held hosts of the same pest last year"],
   "greenhouse-too-full": ["doubt", "more trays of seedlings than the greenhouse has places for"],
   "frost-unlike-weather": [
     "doubt",

@@ -37,13 +37,20 @@ export function spacingCm(crop: Crop, { start }: Pick<Planting, "start">): numbe
   return thinned ?? crop.outdoors?.apartCm.value[0] ?? 0;
 }
 
+/** The width of bed that one row needs [cm], worked from the sides. */
+export function rowRoomCm(crop: Crop, planting: Pick<Planting, "start">): number {
+  const apart = spacingCm(crop, planting);
+  const rows = crop.outdoors?.rowsCm.value ?? crop.settingOut?.rowsCm.value ?? apart;
+  return Math.min(apart * ROWS_PER_SPACING, rows);
+}
+
 function bedDoubt(planting: Planting, crop: Crop, bed: Bed): readonly Problem[] {
   const { amount } = planting;
   const apart = spacingCm(crop, planting);
   if (amount === null || amount.kind === "length" || apart === 0) return [];
   if (bed.bags) return bagsDoubt(planting, apart, bed.bags);
   if (!bed.lengthCm || !bed.widthCm) return [];
-  const rowCm = Math.min(apart * ROWS_PER_SPACING, crop.outdoors?.rowsCm.value ?? apart);
+  const rowCm = rowRoomCm(crop, planting);
   const most =
     amount.kind === "rows"
       ? Math.floor(bed.widthCm.si / rowCm + 0.01)

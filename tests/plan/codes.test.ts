@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { crowdedDoubts } from "../../src/beds/crowded.ts";
 import { readInSeason } from "../../src/growth/doubts.ts";
 import { CODES, type Code, tell } from "../../src/plan/codes.ts";
 import { joinYears } from "../../src/plan/years.ts";
+import { sketchOf } from "../pictures/drawn.ts";
 import { least, planOf, read, TEXT } from "./canonical.ts";
 
 const NO_FROST = "last frost: none\n  first frost: none";
@@ -76,11 +78,17 @@ const SEASONS: Readonly<Record<string, string>> = {
 const YEARS = {
   "key-clash": [year("", 2027), year("", 2027)],
   "family-too-soon": [year(`${SOUTH}potato`, 2026), year(`${SOUTH}tomato`, 2027)],
+  "net-over-hosts": [year(`${SOUTH}spinach`, 2026), year(`${SOUTH}beet`, 2027)],
   "in-twice": [
     year(`${SOUTH}garlic`, 2026),
     year(`${SOUTH}{ crop: garlic, in since: 14 Oct 2026 }`, 2027),
   ],
   "after-unknown": [year("crops:\n  - carrot: after the moonflower", 2027)],
+};
+
+/** A text whose placed days raise each code that hangs on them. */
+const PLACED = {
+  "bed-crowded": `${least("")}${SOUTH}carrot: 7 rows\n      - beet: 7 rows\n`,
 };
 
 describe("codes of problems", () => {
@@ -96,7 +104,7 @@ describe("codes of problems", () => {
 
   for (const [code, plans] of Object.entries(YEARS))
     it(`raises ${code} between years`, () => {
-      expect(joinYears(plans).map((problem) => problem.code)).toEqual([code]);
+      expect(joinYears(plans).map((problem) => problem.code)).toContain(code);
     });
 
   for (const [code, text] of Object.entries(SEASONS))
@@ -105,8 +113,13 @@ describe("codes of problems", () => {
       expect(problems.map((problem) => problem.code)).toContain(code);
     });
 
+  for (const [code, text] of Object.entries(PLACED))
+    it(`raises ${code} once every task has its day`, () => {
+      expect(crowdedDoubts(sketchOf(text)).map((doubt) => doubt.code)).toContain(code);
+    });
+
   it("has an example here for every code", () => {
-    const shown = [EXAMPLES, SEASONS, YEARS].flatMap(Object.keys).sort();
+    const shown = [EXAMPLES, SEASONS, YEARS, PLACED].flatMap(Object.keys).sort();
     expect(shown).toEqual(Object.keys(CODES).sort());
   });
 

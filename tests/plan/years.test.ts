@@ -28,8 +28,26 @@ describe("the years of a garden", () => {
     expect(codes(year(2026, bed("beet")), year(2027, bed(since)))).toEqual([]);
   });
 
-  it("do not doubt it two years after, in another bed, or in bags", () => {
-    expect(codes(year(2025, bed("potato")), year(2027, bed("tomato")))).toEqual([]);
+  it("doubt it two years after as well, and say which year", () => {
+    const plans = [year(2025, bed("potato")), year(2027, bed("tomato"))];
+    expect(joinYears(plans)[0]?.is).toContain("had potato in 2025");
+  });
+
+  it("doubt a net over a bed that held hosts of the same pest last year, not one against birds", () => {
+    expect(codes(year(2026, bed("spinach")), year(2027, bed("beet")))).toContain(
+      "family-too-soon@11",
+    );
+    expect(codes(year(2026, bed("chard")), year(2027, bed("beet")))).toContain("net-over-hosts@11");
+    expect(codes(year(2026, bed("chard")), year(2027, bed("beet, without covers")))).not.toContain(
+      "net-over-hosts@11",
+    );
+    expect(codes(year(2026, bed("pea")), year(2027, bed("pea")))).not.toContain(
+      "net-over-hosts@11",
+    );
+  });
+
+  it("do not doubt it three years after, in another bed, or in bags", () => {
+    expect(codes(year(2024, bed("potato")), year(2027, bed("tomato")))).toEqual([]);
     expect(codes(year(2026, bed("potato")), year(2027, bed("tomato", "North bed")))).toEqual([]);
     expect(
       codes(
