@@ -1,5 +1,5 @@
 import { climateOf } from "../../src/climate/climate.ts";
-import { cropOf } from "../../src/crops/crops.ts";
+import { cropFor } from "../../src/crops/crops.ts";
 import type { Told } from "../../src/feed.ts";
 import { type Anchor, anchorKey } from "../../src/growth/anchors.ts";
 import type { Growing } from "../../src/growth/growing.ts";
@@ -21,7 +21,7 @@ export function grownIn(plan: Plan, told: Told): readonly Growing[] {
     sowings.set(planting, (sowings.get(planting) ?? new Set()).add(sowing));
   }
   return plan.plantings.flatMap((planting) => {
-    const crop = cropOf(planting.crop);
+    const crop = cropFor(planting);
     const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
     return [...(sowings.get(planting.key) ?? [])].flatMap((sowing) =>
       crop
