@@ -18,6 +18,7 @@ const bytesOf = (text: string) => new TextEncoder().encode(text);
 const PAIRS: readonly (readonly [name: string, plan: string])[] = [
   ["potato.ics", readFileSync(at("potato.yaml"), "utf8")],
   ["garden.ics", QUARRY],
+  ["twelve.ics", readFileSync(at("twelve.yaml"), "utf8")],
 ];
 
 function feedOf(plan: string): string {
