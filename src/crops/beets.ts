@@ -12,6 +12,7 @@ import {
   PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
+import { LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
@@ -43,7 +44,7 @@ export const BEET: Crop = {
   ],
   covers: [
     {
-      against: "birds",
+      against: "leaf miners",
       with: "net",
       on: "up",
       off: "up",
@@ -122,5 +123,61 @@ export const SPINACH: Crop = {
   },
 };
 
+/** Chard: stalks and leaves from one sowing till the hard frost. */
+export const CHARD: Crop = {
+  ...PLAIN,
+  key: "chard",
+  one: "chard",
+  many: "chard",
+  alsoCalled: ["swiss chard", "leaf beet", "silverbeet", "perpetual spinach"],
+  family: "beet family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  comesUp: {
+    kind: "table",
+    row: "beet",
+    standsIn: common("beet"),
+  },
+  indoors: RAISED_COOL,
+  settingOut: {
+    weeksFromLastFrost: published(-2, CITE.purdue),
+    soilMinC: null,
+    apartCm: common(9 * 2.54),
+    rowsCm: published(18 * 2.54, CITE.missouri),
+    things: ["a net, hoops and pegs", "a watering can"],
+    how: "Plant as deep as they stood, and water in.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
+    apartCm: common(inchRange(2, 3)),
+    rowsCm: published(18 * 2.54, CITE.missouri),
+    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
+    weeksFromLastFrost: published(-3, CITE.purdue),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([16, 24]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: common(inchRange(6, 8)),
+      how: "Each seed is a cluster: leave the strongest. The thinnings are salad.",
+    },
+  ],
+  covers: [LEAF_MINER_NET],
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([55, 65], CITE.missouri),
+    kind: "again and again",
+    bearsDays: common([80, 120]),
+    holdsDays: common(14),
+    verb: "Pick",
+    sign: "The outer stalks are as long as a hand.",
+    how: "Twist outer stalks off at the base, and leave the heart to grow.",
+  },
+};
+
 /** The beet family, for rotations and shared pests. */
-export const BEET_FAMILY: readonly Crop[] = [BEET, SPINACH];
+export const BEET_FAMILY: readonly Crop[] = [BEET, SPINACH, CHARD];

@@ -12,6 +12,7 @@ import {
   PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
+import { CABBAGE_NET } from "./raising.ts";
 
 const BASE_40: Warmth = { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE.peet) };
 
@@ -52,7 +53,7 @@ export const CABBAGE: Crop = {
     soilMinC: null,
     apartCm: published(18 * 2.54, CITE.colorado),
     rowsCm: published(24 * 2.54, CITE.missouri),
-    things: ["a watering can"],
+    things: ["collars of card", "a net, hoops and pegs", "a watering can"],
     how: "Plant up to the first leaves, firm hard so that a tug on a leaf does not lift them, and water in.",
   },
   outdoors: {
@@ -80,6 +81,7 @@ export const CABBAGE: Crop = {
       how: "Leave the sturdiest. Lift the rest with a trowel: they will grow on where there is a gap.",
     },
   ],
+  covers: [CABBAGE_NET],
   warmth: BASE_40,
   limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
   harvest: {

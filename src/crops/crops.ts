@@ -1,25 +1,53 @@
+import { ASPARAGUS_FAMILY } from "./asparagus.ts";
+import { BEANS } from "./beans.ts";
 import { BEET_FAMILY } from "./beets.ts";
+import { BINDWEED_FAMILY } from "./bindweeds.ts";
+import { BRASSICAS } from "./brassicas.ts";
 import { CABBAGE_FAMILY } from "./cabbages.ts";
 import { CARROT_FAMILY } from "./carrots.ts";
+import { COMPOSITES } from "./composites.ts";
 import { DAISY_FAMILY } from "./daisies.ts";
 import type { Crop, Start } from "./facts.ts";
 import { GOURD_FAMILY } from "./gourds.ts";
 import { GRASS_FAMILY } from "./grasses.ts";
+import { HONEYSUCKLE_FAMILY } from "./honeysuckles.ts";
+import { KNOTWEED_FAMILY } from "./knotweeds.ts";
+import { MALLOW_FAMILY } from "./mallows.ts";
+import { MINT_FAMILY } from "./mints.ts";
+import { MUSTARDS } from "./mustards.ts";
+import { NASTURTIUM_FAMILY } from "./nasturtiums.ts";
 import { NIGHTSHADES } from "./nightshades.ts";
 import { ONION_FAMILY } from "./onions.ts";
 import { PEA_FAMILY } from "./peas.ts";
+import { ROSE_FAMILY } from "./roses.ts";
+import { SQUASHES } from "./squashes.ts";
+import { UMBELS } from "./umbels.ts";
 
 /** Every crop the facts know, by family, then by name. */
 export const CROPS: readonly Crop[] = [
+  ...ASPARAGUS_FAMILY,
   ...BEET_FAMILY,
+  ...BINDWEED_FAMILY,
   ...CABBAGE_FAMILY,
+  ...BRASSICAS,
+  ...MUSTARDS,
   ...CARROT_FAMILY,
+  ...UMBELS,
   ...DAISY_FAMILY,
+  ...COMPOSITES,
   ...GOURD_FAMILY,
+  ...SQUASHES,
   ...GRASS_FAMILY,
+  ...HONEYSUCKLE_FAMILY,
+  ...KNOTWEED_FAMILY,
+  ...MALLOW_FAMILY,
+  ...MINT_FAMILY,
+  ...NASTURTIUM_FAMILY,
   ...NIGHTSHADES,
   ...ONION_FAMILY,
   ...PEA_FAMILY,
+  ...BEANS,
+  ...ROSE_FAMILY,
 ];
 
 const byKey = new Map(CROPS.map((crop) => [crop.key, crop]));

@@ -81,6 +81,10 @@ export const CITE = {
     "North Dakota State University Extension, The importance of thinning garden vegetables, 2016",
   texas: "Parsons, Texas A&M AgriLife Extension, Check Soil Temperature",
   idaho: "University of Idaho Extension, Planting the Garden, 2012",
+  newEngland:
+    "New England Vegetable Management Guide, Insects That Can Be Controlled by Row Covers, extension services of the six New England state universities",
+  virginiaDates:
+    "Straw, Virginia Cooperative Extension 426-331, Vegetable Planting Guide and Recommended Planting Dates, 2006",
   delaware: "Ernest, University of Delaware, Weekly Crop Update, Warm temperatures, May 2025",
 } as const;
 

@@ -11,6 +11,7 @@ import {
   published,
   WARM_WARMTH,
 } from "./figures.ts";
+import { GOURD_FABRIC } from "./raising.ts";
 
 /** Cucumber: no cold at all; sown into warm soil, or raised three weeks indoors. */
 export const CUCUMBER: Crop = {
@@ -60,6 +61,8 @@ export const CUCUMBER: Crop = {
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(0, CITE.coloradoFrost),
   },
+  covers: [GOURD_FABRIC],
+  flowers: { daysBeforeHarvest: common([8, 14]), forBees: true },
   warmth: WARM_WARMTH,
   eaten: "fruit",
   harvest: {

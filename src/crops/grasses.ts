@@ -25,6 +25,7 @@ export const CORN: Crop = {
   comesUp: { kind: "table", row: "corn_sweet", standsIn: null },
   outdoors: {
     ...PLAIN_OUTDOORS,
+    how: "Sow in a block of four rows or more, not in one long row: the wind must carry pollen from plant to plant.",
     depthCm: derived(
       inchRange(1, 1),
       CITE.idaho,

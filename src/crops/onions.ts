@@ -1,6 +1,7 @@
-import type { Crop } from "./facts.ts";
+import type { Care, CoverFacts, Crop, Indoors } from "./facts.ts";
 import {
   CITE,
+  COOL_WARMTH,
   common,
   derived,
   house,
@@ -11,6 +12,7 @@ import {
   PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
+import { RAISED_COOL } from "./raising.ts";
 
 /** Garlic: cloves set in autumn, lifted the summer after. */
 export const GARLIC: Crop = {
@@ -62,5 +64,333 @@ export const GARLIC: Crop = {
   },
 };
 
+/** Onion seed needs no bees, and the fly lays at the neck from spring on; a net over it may stay till harvest. */
+const ONION_NET: CoverFacts = {
+  against: "onion fly",
+  with: "net",
+  on: "in place",
+  off: "first harvest",
+  offDays: common([-28, -14]),
+  offSign: "The bulbs have swelled, and the tops begin to lean.",
+};
+
+/** Ten weeks from seed, since the leaf made before the long days is the bulb after. */
+const RAISED: Indoors = {
+  ...RAISED_COOL,
+  weeksToSettingOut: memory([10, 12], "Knott's Handbook for Vegetable Growers"),
+};
+
+/** How onion seed comes up: the days table has none of its kin. */
+const AS_PARSNIP = {
+  kind: "table",
+  row: "parsnip",
+  standsIn: derived(
+    "parsnip",
+    CITE.colorado,
+    "7 to 12 days given there for onion in soil of 80 °F and more, 15 to 25 for parsnip at 70: parsnip is the nearest of the cold rows, and on the slow side",
+  ),
+} as const;
+
+const SET_OUT = {
+  weeksFromLastFrost: published(-2, CITE.purdue),
+  soilMinC: null,
+  rowsCm: common(12 * 2.54),
+} as const;
+
+const CURE = (step: string, weeks: readonly [number, number]): Care => ({
+  practice: "cure and store",
+  step,
+  from: "first harvest",
+  days: common([weeks[0] * 7, weeks[1] * 7]),
+  verb: "Store",
+  how: "Rub off loose skin and roots, cut or plait the tops, and hang them somewhere dry and cool.",
+  sign: "Necks are dry and papery, and nothing green shows when you cut one.",
+  why: "Cured bulbs keep till spring; soft necks rot first, so eat those now.",
+  caution: null,
+  harm: "when you can",
+  minutes: 30,
+  needs: ["a net or crates"],
+});
+
+const FEED_LEAVES: Care = {
+  practice: "feed",
+  step: "1",
+  from: "in place",
+  days: common([21, 35]),
+  verb: "Feed",
+  how: "Scatter compost or plant food between the rows and water it in.",
+  sign: "They have made two or three new leaves.",
+  why: "Every leaf made before midsummer is a ring of the bulb.",
+  caution: "Plant food: as much as the label says, no more.",
+  harm: "when you can",
+  minutes: 15,
+  needs: ["compost or plant food"],
+};
+
+/** Onion: early from seed indoors or from sets, so that there is leaf before the long days make bulbs. */
+export const ONION: Crop = {
+  ...PLAIN,
+  key: "onion",
+  one: "onion",
+  many: "onions",
+  alsoCalled: [
+    "bulb onion",
+    "bulb onions",
+    "dry onion",
+    "dry onions",
+    "storage onion",
+    "storage onions",
+  ],
+  family: "onion family",
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed indoors", "sets", "plants", "winter-sown", "seed outdoors"],
+  comesUp: AS_PARSNIP,
+  slow: true,
+  indoors: RAISED,
+  settingOut: {
+    ...SET_OUT,
+    apartCm: published(4 * 2.54, CITE.colorado),
+    things: ["a watering can"],
+    how: "Trim long tops, plant an inch deep, firm, and water in. Thicker than a pencil they may bolt: plant the thin ones.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
+    apartCm: common(inchRange(0.5, 1)),
+    rowsCm: published(18 * 2.54, CITE.missouri),
+    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+    weeksFromLastFrost: published(-4, CITE.purdue),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([28, 40]),
+      heightCm: common(inchRange(3, 4)),
+      apartCm: published(inchRange(3, 3), CITE.missouri),
+      how: "Pull the weakest, and use them green.",
+    },
+  ],
+  covers: [ONION_NET],
+  care: [FEED_LEAVES, CURE("1", [2, 4])],
+  warmth: COOL_WARMTH,
+  eaten: "root",
+  whenBegun: {
+    sets: {
+      comesUp: { kind: "days", days: common([10, 18]) },
+      slow: false,
+      thinnings: [],
+      outdoors: {
+        ...PLAIN_OUTDOORS,
+        depthCm: published(inchRange(1, 1), CITE.missouri),
+        apartCm: published(inchRange(3, 3), CITE.missouri),
+        rowsCm: published(18 * 2.54, CITE.missouri),
+        soilMinC: derived(
+          (45 - 32) / 1.8,
+          CITE.nebraska,
+          "the upper end given there for cool crops",
+        ),
+        weeksFromLastFrost: published(-4, CITE.purdue),
+        how: "Push each in to its neck, point up. Big sets bolt; small ones make the better bulb.",
+      },
+      harvest: {
+        ...PLAIN_HARVEST,
+        from: "planting",
+        days: published([100, 120], CITE.missouri),
+        kind: "once",
+        holdsDays: common(14),
+        verb: "Lift",
+        sign: "Half of the tops have fallen over by themselves.",
+        how: "Lift on a dry day and lay them in the air, out of rain and hot sun. Don't bend the tops.",
+      },
+    },
+  },
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: published([100, 120], CITE.missouri),
+    kind: "once",
+    holdsDays: common(14),
+    verb: "Lift",
+    sign: "Half of the tops have fallen over by themselves.",
+    how: "Lift on a dry day and lay them in the air, out of rain and hot sun. Don't bend the tops.",
+  },
+};
+
+/** Scallion: onion for its green, sown thick and pulled young. */
+export const SCALLION: Crop = {
+  ...PLAIN,
+  key: "scallion",
+  one: "scallion",
+  many: "scallions",
+  alsoCalled: [
+    "spring onion",
+    "spring onions",
+    "green onion",
+    "green onions",
+    "bunching onion",
+    "bunching onions",
+  ],
+  family: "onion family",
+  frost: common("very hardy"),
+  starts: ["seed outdoors", "seed indoors", "plants", "sets"],
+  comesUp: AS_PARSNIP,
+  slow: true,
+  indoors: { ...RAISED_COOL, weeksToSettingOut: common([6, 8]) },
+  settingOut: {
+    ...SET_OUT,
+    apartCm: common(1.5 * 2.54),
+    things: ["a watering can"],
+    how: "Plant them in pinches of five or six, and water in.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
+    apartCm: common(inchRange(0.5, 0.5)),
+    rowsCm: common(9 * 2.54),
+    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+    weeksFromLastFrost: common(-4),
+  },
+  repeatEveryDays: memory([14, 21], "usual extension succession lists"),
+  warmth: COOL_WARMTH,
+  whenBegun: {
+    sets: { comesUp: { kind: "days", days: common([10, 18]) }, slow: false },
+  },
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([60, 60], CITE.colorado),
+    kind: "once",
+    holdsDays: common(28),
+    verb: "Pull",
+    sign: "Stems are as thick as a pencil.",
+    how: "Loosen with a fork and pull the thickest first.",
+  },
+};
+
+/** Leek: raised in pots, dibbled deep, blanched by the soil that falls in. */
+export const LEEK: Crop = {
+  ...PLAIN,
+  key: "leek",
+  one: "leek",
+  many: "leeks",
+  alsoCalled: ["winter leek", "winter leeks"],
+  family: "onion family",
+  frost: common("very hardy"),
+  starts: ["seed indoors", "plants", "winter-sown", "seed outdoors"],
+  comesUp: AS_PARSNIP,
+  slow: true,
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: memory([8, 12], "Knott's Handbook for Vegetable Growers"),
+  },
+  settingOut: {
+    ...SET_OUT,
+    weeksFromLastFrost: common(-1),
+    apartCm: published(6 * 2.54, CITE.colorado),
+    things: ["a thick dibber", "a watering can"],
+    how: "Make holes as deep as a hand is long, drop a leek in each, and fill them with water and nothing else: they fill themselves.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
+    apartCm: common(inchRange(0.5, 1)),
+    rowsCm: common(12 * 2.54),
+    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+    weeksFromLastFrost: common(-4),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([35, 50]),
+      heightCm: common(inchRange(4, 6)),
+      apartCm: published(inchRange(4, 6), CITE.colorado),
+      how: "Use the thinnings like scallions.",
+    },
+  ],
+  care: [
+    FEED_LEAVES,
+    {
+      practice: "fill in and blanch",
+      step: "1",
+      from: "in place",
+      days: memory([21, 28], "Minnesota, Illinois and Cornell extension advice"),
+      verb: "Draw soil up to",
+      how: [
+        "Draw ",
+        { cm: inchRange(1, 2) },
+        " of loose soil up to the stems, not into the leaves.",
+      ],
+      sign: "Stems are as thick as a pencil.",
+      why: "What stands in soil stays white and tender.",
+      caution: null,
+      harm: "when you can",
+      minutes: 20,
+      needs: ["a hoe"],
+    },
+    {
+      practice: "fill in and blanch",
+      step: "2",
+      from: "in place",
+      days: common([42, 56]),
+      verb: "Draw soil again up to",
+      how: ["Another ", { cm: inchRange(1, 2) }, ", and stop below the lowest leaf."],
+      sign: "The stems have grown out of the last hilling.",
+      why: "Grit in the leaves is never washed out.",
+      caution: null,
+      harm: "when you can",
+      minutes: 20,
+      needs: ["a hoe"],
+    },
+  ],
+  warmth: COOL_WARMTH,
+  eaten: "root",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: published([120, 120], CITE.colorado),
+    kind: "again and again",
+    bearsDays: common([40, 80]),
+    holdsDays: common(30),
+    verb: "Dig",
+    sign: "Stems are as thick as a broom handle.",
+    how: "Loosen with a fork and dig what you need. They stand in the cold; mulch them to dig in frost.",
+  },
+};
+
+/** Shallot: one set makes a cluster. */
+export const SHALLOT: Crop = {
+  ...PLAIN,
+  key: "shallot",
+  one: "shallot",
+  many: "shallots",
+  alsoCalled: ["shallot sets"],
+  family: "onion family",
+  frost: common("very hardy"),
+  starts: ["sets"],
+  comesUp: { kind: "days", days: common([10, 18]) },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(1, 1)),
+    apartCm: common(inchRange(6, 6)),
+    rowsCm: common(12 * 2.54),
+    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+    weeksFromLastFrost: common(-4),
+    how: "Push each in so that the tip just shows, point up.",
+  },
+  care: [CURE("1", [2, 3])],
+  warmth: COOL_WARMTH,
+  eaten: "root",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "planting",
+    days: common([90, 110]),
+    kind: "once",
+    holdsDays: common(14),
+    verb: "Lift",
+    sign: "The tops have yellowed and fallen over.",
+    how: "Lift the clusters on a dry day and dry them in the air before you part them.",
+  },
+};
+
 /** The onion family, for rotations and shared pests. */
-export const ONION_FAMILY: readonly Crop[] = [GARLIC];
+export const ONION_FAMILY: readonly Crop[] = [GARLIC, ONION, SCALLION, LEEK, SHALLOT];

@@ -100,6 +100,7 @@ export const PEA: Crop = {
   comesUp: { kind: "table", row: "pea", standsIn: null },
   outdoors: {
     ...PLAIN_OUTDOORS,
+    soakHours: common([8, 12]),
     depthCm: published(inchRange(1, 1), CITE.colorado),
     apartCm: derived(
       inchRange(2, 3),
@@ -121,6 +122,10 @@ export const PEA: Crop = {
       offSign: "The plants stand a hand high and have begun to climb.",
     },
   ],
+  support: {
+    things: ["a trellis or twigs, 4 ft high"],
+    how: "Set it up as you sow: put up later it falls with the peas.",
+  },
   repeatEveryDays: memory([7, 14], "usual extension succession lists"),
   warmth: { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE.peet) },
   limits: {

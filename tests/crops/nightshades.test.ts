@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { NIGHTSHADES, POTATO, TOMATO } from "../../src/crops/nightshades.ts";
+import { EGGPLANT, NIGHTSHADES, PEPPER, POTATO, TOMATO } from "../../src/crops/nightshades.ts";
 import { fahrenheit } from "../../src/quantities/quantity.ts";
 import { inch } from "./walk.ts";
 
 describe("the nightshade family", () => {
   it("is of one family", () => {
-    expect(NIGHTSHADES).toEqual(expect.arrayContaining([POTATO, TOMATO]));
+    expect(NIGHTSHADES).toEqual(expect.arrayContaining([EGGPLANT, PEPPER, POTATO, TOMATO]));
     for (const { family } of NIGHTSHADES) expect(family).toBe("nightshade family");
   });
 
@@ -25,5 +25,29 @@ describe("the nightshade family", () => {
 
   it("warns of green potatoes", () => {
     expect(POTATO.harvest.caution).toMatch(/green potatoes/i);
+  });
+
+  it("raises peppers and eggplants longer than tomatoes, for warmer soil and later", () => {
+    for (const crop of [PEPPER, EGGPLANT]) {
+      expect(crop.frost.value).toBe("warm loving");
+      expect(crop.indoors?.weeksToSettingOut.value[0]).toBeGreaterThan(
+        TOMATO.indoors?.weeksToSettingOut.value[0] ?? 99,
+      );
+      expect(fahrenheit(crop.settingOut?.soilMinC?.value ?? 0)).toBeCloseTo(60, 6);
+      expect(crop.settingOut?.weeksFromLastFrost.value).toBeGreaterThan(0);
+    }
+  });
+
+  it("keeps fabric over eggplants until they flower", () => {
+    expect(EGGPLANT.covers).toMatchObject([{ with: "fabric", on: "in place", off: "flower" }]);
+    expect(EGGPLANT.flowers?.forBees).toBe(false);
+  });
+
+  it("stops tomatoes before the first frost and stores potatoes dark and cool", () => {
+    const stop = TOMATO.care.find(({ practice }) => practice === "stop the tops");
+    expect(stop).toMatchObject({ from: "first frost" });
+    expect(stop?.days.value[1]).toBeLessThan(0);
+    const store = POTATO.care.find(({ practice }) => practice === "cure and store");
+    expect(JSON.stringify(store?.how)).toContain("dark");
   });
 });

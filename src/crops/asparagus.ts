@@ -1,0 +1,89 @@
+import type { Crop } from "./facts.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  inchRange,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
+  published,
+} from "./figures.ts";
+
+/** Asparagus: crowns in a trench, left alone two summers, then cut for some weeks each spring for fifteen years. */
+export const ASPARAGUS: Crop = {
+  ...PLAIN,
+  key: "asparagus",
+  one: "asparagus",
+  many: "asparagus",
+  alsoCalled: ["asparagus crowns"],
+  family: "asparagus family",
+  frost: published("very hardy", CITE.purdue),
+  starts: ["crowns"],
+  comesUp: { kind: "days", days: common([14, 28]) },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(6, 8)),
+    apartCm: published(inchRange(18, 18), CITE.missouri),
+    rowsCm: published(48 * 2.54, CITE.missouri),
+    soilMinC: common((50 - 32) / 1.8),
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    how: "Spread the roots over a low ridge in the trench, buds up. Cover lightly now, and fill the trench as the shoots grow.",
+  },
+  perennial: {
+    firstHarvestYear: published(3, CITE.missouri),
+    harvestDaysAfterLastFrost: published([-10, 10], CITE.virginiaDates),
+    harvestWeeks: common([6, 8]),
+    standsYears: common([12, 20]),
+  },
+  care: [
+    {
+      practice: "yearly",
+      step: "fern",
+      from: "first frost",
+      days: common([14, 42]),
+      verb: "Cut down",
+      how: [
+        "Cut the yellow fern to ",
+        { cm: inchRange(2, 2) },
+        ", clear it away, and mulch with compost.",
+      ],
+      sign: "The fern has turned yellow all over.",
+      why: "Green fern still feeds the roots; old fern shelters beetles.",
+      caution: null,
+      harm: "when you can",
+      minutes: 30,
+      needs: ["compost"],
+    },
+    {
+      practice: "feed",
+      step: "spring",
+      from: "last frost",
+      days: common([-40, -20]),
+      verb: "Feed",
+      how: "Spread compost over the row before the spears come, and pull the first weeds by hand.",
+      sign: null,
+      why: "Spears break easily once they show.",
+      caution: "Fresh manure goes on no bed that is cut within 120 days.",
+      harm: "when you can",
+      minutes: 20,
+      needs: ["compost"],
+    },
+  ],
+  warmth: COOL_WARMTH,
+  eaten: "leaf",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "planting",
+    days: published([1095, 1095], CITE.missouri),
+    kind: "again and again",
+    bearsDays: common([42, 56]),
+    holdsDays: common(2),
+    verb: "Cut",
+    sign: "Spears are a hand long and their tips still tight.",
+    how: "Cut or snap every two or three days, just under the soil.",
+  },
+};
+
+/** The asparagus family. */
+export const ASPARAGUS_FAMILY: readonly Crop[] = [ASPARAGUS];

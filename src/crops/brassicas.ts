@@ -1,0 +1,354 @@
+import type { Crop, Outdoors, SettingOut, Thinning } from "./facts.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
+  published,
+} from "./figures.ts";
+import { CABBAGE_NET, RAISED_COOL } from "./raising.ts";
+
+/** Cabbage kin come up as cabbage does: they are one species or its sisters, with seed of one size. */
+const AS_CABBAGE = {
+  kind: "table",
+  row: "cabbage",
+  standsIn: common("cabbage"),
+} as const;
+
+/** What the cabbages that are raised indoors have in common; heads and sprouts. */
+const HEADED = {
+  ...PLAIN,
+  family: "cabbage family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["seed indoors", "plants", "seed outdoors"],
+  comesUp: AS_CABBAGE,
+  indoors: RAISED_COOL,
+  covers: [CABBAGE_NET],
+  warmth: COOL_WARMTH,
+  care: [
+    {
+      practice: "feed",
+      step: "1",
+      from: "in place",
+      days: common([21, 35]),
+      verb: "Feed",
+      how: "Scratch a handful of compost or plant food round each plant, and water it in.",
+      sign: "New leaves have begun to grow after planting.",
+      why: "It makes its leaves first, and the head is as big as they are.",
+      caution: "Plant food: as much as the label says, no more.",
+      harm: "when you can",
+      minutes: 15,
+      needs: ["compost or plant food"],
+    },
+    {
+      practice: "scout",
+      step: "1",
+      from: "in place",
+      days: common([28, 42]),
+      verb: "Look under leaves of",
+      how: "Turn a few leaves over. Rub off eggs and pick off caterpillars.",
+      sign: "White butterflies fly, or small holes show.",
+      why: "A net with a gap is worse than none.",
+      caution: null,
+      harm: "this week",
+      minutes: 10,
+      needs: [],
+    },
+  ],
+} as const satisfies Partial<Crop>;
+
+/** What goes with every cabbage plant in the hour it is set out. */
+const COLLARED = {
+  things: ["collars of card", "a net, hoops and pegs", "a watering can"],
+  how: "Plant up to the first leaves and firm hard. Lay a collar flat round each stem, water in, and close the net the same hour.",
+} as const satisfies Partial<SettingOut>;
+
+/** Sown half an inch deep where it is to stand, as early as the soil lets it. */
+const sown = (rowsIn: number, frostWeeks: number): Outdoors => ({
+  ...PLAIN_OUTDOORS,
+  depthCm: common(inchRange(0.25, 0.5)),
+  apartCm: common(inchRange(2, 3)),
+  rowsCm: published(rowsIn * 2.54, CITE.missouri),
+  soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+  weeksFromLastFrost: published(frostWeeks, CITE.purdue),
+});
+
+const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
+  {
+    step: "1",
+    daysAfterUp: common([18, 26]),
+    heightCm: published(inchRange(1, 2), CITE.florida),
+    apartCm: apart,
+    how: "Leave the sturdiest, and lift the rest: they grow on in a gap, or go in a salad.",
+  },
+];
+
+/** Broccoli: a head, then side shoots for weeks. */
+export const BROCCOLI: Crop = {
+  ...HEADED,
+  key: "broccoli",
+  one: "broccoli",
+  many: "broccoli",
+  alsoCalled: ["calabrese", "sprouting broccoli", "heading broccoli"],
+  settingOut: {
+    ...COLLARED,
+    weeksFromLastFrost: published(-3, CITE.purdue),
+    soilMinC: null,
+    apartCm: published(18 * 2.54, CITE.colorado),
+    rowsCm: published(24 * 2.54, CITE.missouri),
+  },
+  outdoors: sown(24, -3),
+  thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: published([70, 80], CITE.missouri),
+    kind: "again and again",
+    bearsDays: memory([21, 35], "Virginia, Illinois and Minnesota harvest tables"),
+    holdsDays: common(5),
+    verb: "Cut",
+    sign: "The head is full and its buds still tight, before any yellow shows.",
+    how: "Cut the head with a hand of stalk; leave the plant, and cut side shoots twice a week.",
+  },
+};
+
+/** Cauliflower: one white head, tied in its leaves, spoilt by any check. */
+export const CAULIFLOWER: Crop = {
+  ...HEADED,
+  key: "cauliflower",
+  one: "cauliflower",
+  many: "cauliflowers",
+  alsoCalled: ["caulis", "summer cauliflower"],
+  comesUp: { kind: "table", row: "cauliflower", standsIn: null },
+  settingOut: {
+    ...COLLARED,
+    weeksFromLastFrost: published(-2, CITE.purdue),
+    soilMinC: null,
+    apartCm: published(18 * 2.54, CITE.colorado),
+    rowsCm: published(24 * 2.54, CITE.missouri),
+  },
+  outdoors: sown(24, -2),
+  thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 21 }) },
+  care: [
+    ...HEADED.care,
+    {
+      practice: "fill in and blanch",
+      step: "1",
+      from: "first harvest",
+      days: common([-12, -7]),
+      verb: "Tie leaves over",
+      how: "Draw the big leaves up over the young head and tie them loosely; look under them every few days.",
+      sign: "The white head is as big as an egg.",
+      why: "Sun turns it yellow and strong.",
+      caution: null,
+      harm: "this week",
+      minutes: 10,
+      needs: ["string"],
+    },
+  ],
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: published([65, 75], CITE.missouri),
+    kind: "once",
+    holdsDays: common(5),
+    verb: "Cut",
+    sign: "The head is as wide as a hand, white and close.",
+    how: "Cut with a few leaves on to guard it. One that begins to open won't wait.",
+  },
+};
+
+/** Kale: leaves from below for months, sweeter after frost. */
+export const KALE: Crop = {
+  ...HEADED,
+  key: "kale",
+  one: "kale",
+  many: "kale",
+  alsoCalled: ["curly kale", "borecole", "black kale", "lacinato kale"],
+  frost: published("very hardy", CITE.purdue),
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
+  },
+  settingOut: {
+    ...COLLARED,
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMinC: null,
+    apartCm: derived(
+      12 * 2.54,
+      CITE.missouri,
+      "8 inches given there, half as much again to pick from for months",
+    ),
+    rowsCm: published(24 * 2.54, CITE.missouri),
+  },
+  outdoors: sown(24, -4),
+  thinnings: thinned(
+    derived(inchRange(8, 12), CITE.missouri, "8 inches given there, up to half again"),
+  ),
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([50, 65], CITE.missouri),
+    kind: "again and again",
+    bearsDays: common([70, 120]),
+    holdsDays: common(14),
+    verb: "Pick",
+    sign: "The lower leaves are as long as a hand.",
+    how: "Snap the lowest leaves off downwards and leave the crown. Frost sweetens it.",
+  },
+};
+
+/** Collards: kale's flat-leaved sister, good in heat and in frost. */
+export const COLLARDS: Crop = {
+  ...HEADED,
+  key: "collards",
+  one: "collards",
+  many: "collards",
+  alsoCalled: ["collard", "collard greens"],
+  frost: published("very hardy", CITE.purdue),
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
+  },
+  settingOut: {
+    ...COLLARED,
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMinC: null,
+    apartCm: published(12 * 2.54, CITE.missouri),
+    rowsCm: published(24 * 2.54, CITE.missouri),
+  },
+  outdoors: sown(24, -4),
+  thinnings: thinned(published(inchRange(12, 12), CITE.missouri)),
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([85, 95], CITE.missouri),
+    kind: "again and again",
+    bearsDays: common([60, 100]),
+    holdsDays: common(14),
+    verb: "Pick",
+    sign: "The lower leaves are as big as a hand spread out.",
+    how: "Pick from the bottom up and leave the crown to grow on.",
+  },
+};
+
+/** Brussels sprouts: a long season, sprouts from the bottom up after the first frosts. */
+export const BRUSSELS_SPROUTS: Crop = {
+  ...HEADED,
+  key: "brussels-sprouts",
+  one: "Brussels sprouts",
+  many: "Brussels sprouts",
+  alsoCalled: ["brussels sprouts", "brussels sprout", "brussel sprouts", "sprouts"],
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
+  },
+  settingOut: {
+    ...COLLARED,
+    weeksFromLastFrost: published(-3, CITE.purdue),
+    soilMinC: null,
+    apartCm: common(24 * 2.54),
+    rowsCm: common(30 * 2.54),
+  },
+  outdoors: null,
+  starts: ["seed indoors", "plants"],
+  care: [
+    ...HEADED.care,
+    {
+      practice: "stake and train",
+      step: "1",
+      from: "in place",
+      days: common([42, 63]),
+      verb: "Stake",
+      how: "Drive a stake beside each plant, clear of the stem, and tie it once.",
+      sign: "They stand knee high.",
+      why: "Tall stems full of sprouts lean over in autumn wind.",
+      caution: null,
+      harm: "when you can",
+      minutes: 15,
+      needs: ["stakes and ties"],
+    },
+    {
+      practice: "stop the tops",
+      step: "1",
+      from: "first frost",
+      days: common([-28, -14]),
+      verb: "Take the tops off",
+      how: "Cut the small head of leaves at the top; it is good to eat.",
+      sign: "The lowest sprouts are as big as a thumbnail.",
+      why: "The sprouts below then fill together before the cold.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["a knife"],
+    },
+  ],
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: common([90, 110]),
+    kind: "again and again",
+    bearsDays: common([28, 56]),
+    holdsDays: common(21),
+    verb: "Pick",
+    sign: "The lowest sprouts are hard and as big as a walnut.",
+    how: "Snap them off from the bottom up. A frost or two makes them sweet.",
+  },
+};
+
+/** Kohlrabi: a swollen stem in eight weeks, pulled before it turns to wood. */
+export const KOHLRABI: Crop = {
+  ...HEADED,
+  key: "kohlrabi",
+  one: "kohlrabi",
+  many: "kohlrabi",
+  alsoCalled: ["kohlrabis", "turnip cabbage"],
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  care: [],
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
+  },
+  settingOut: {
+    ...COLLARED,
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMinC: null,
+    apartCm: published(8 * 2.54, CITE.colorado),
+    rowsCm: common(12 * 2.54),
+  },
+  outdoors: { ...sown(24, -4), apartCm: common(inchRange(1, 2)), rowsCm: common(12 * 2.54) },
+  thinnings: thinned(
+    derived(inchRange(4, 6), CITE.missouri, "4 inches given there, up to half again"),
+  ),
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
+  repeatEveryDays: memory([14, 14], "usual extension succession lists"),
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([55, 65], CITE.missouri),
+    kind: "once",
+    holdsDays: common(10),
+    verb: "Cut",
+    sign: "The round stem is between a golf ball and a tennis ball.",
+    how: "Cut under the ball, the biggest first. Old ones are woody.",
+  },
+};
+
+/** The cabbages with heads, sprouts and stems; one family with the greens and roots. */
+export const BRASSICAS: readonly Crop[] = [
+  BROCCOLI,
+  CAULIFLOWER,
+  KALE,
+  COLLARDS,
+  BRUSSELS_SPROUTS,
+  KOHLRABI,
+];

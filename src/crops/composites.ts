@@ -1,0 +1,421 @@
+import type { Crop, Outdoors, Thinning } from "./facts.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  house,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
+  published,
+  WARM_WARMTH,
+} from "./figures.ts";
+import { RAISED_COOL } from "./raising.ts";
+
+/** Lettuce kin come up as lettuce does: small flat seed that wants light and cool soil. */
+const AS_LETTUCE = { kind: "table", row: "lettuce", standsIn: common("lettuce") } as const;
+
+const BOLTS = derived(
+  (70 - 32) / 1.8,
+  CITE.coloradoFrost,
+  "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
+);
+
+const salad = (apartIn: readonly [number, number]): Outdoors => ({
+  ...PLAIN_OUTDOORS,
+  depthCm: common(inchRange(0.25, 0.25)),
+  apartCm: common(inchRange(...apartIn)),
+  rowsCm: common(15 * 2.54),
+  soilMinC: published((45 - 32) / 1.8, CITE.kansas),
+  weeksFromLastFrost: published(-4, CITE.purdue),
+  soilMaxC: memory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
+});
+
+const out = (apartIn: number) =>
+  ({
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMinC: null,
+    apartCm: common(apartIn * 2.54),
+    rowsCm: common(15 * 2.54),
+    things: ["a watering can"],
+    how: "Plant no deeper than they stood in their cells, and water in.",
+  }) as const;
+
+const heads = (apart: readonly [number, number]): readonly Thinning[] => [
+  {
+    step: "1",
+    daysAfterUp: common([14, 22]),
+    heightCm: published(inchRange(1, 2), CITE.florida),
+    apartCm: common(inchRange(...apart)),
+    how: "Leave the best; the rest are salad, or go into a gap.",
+  },
+];
+
+/** Head lettuce: one head a plant, quick to bolt in heat. */
+export const HEAD_LETTUCE: Crop = {
+  ...PLAIN,
+  key: "head-lettuce",
+  one: "head lettuce",
+  many: "head lettuce",
+  alsoCalled: [
+    "butterhead",
+    "butterhead lettuce",
+    "crisphead lettuce",
+    "iceberg lettuce",
+    "romaine",
+    "romaine lettuce",
+    "cos",
+    "cos lettuce",
+    "little gem",
+  ],
+  family: "daisy family",
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed indoors", "plants", "seed outdoors"],
+  comesUp: AS_LETTUCE,
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: memory([3, 5], "Knott's Handbook for Vegetable Growers"),
+  },
+  settingOut: out(10),
+  outdoors: salad([0.5, 1]),
+  thinnings: heads([8, 10]),
+  covers: [
+    {
+      against: "birds",
+      with: "net",
+      on: "in place",
+      off: "first harvest",
+      offDays: common([-21, -14]),
+      offSign: "The plants have begun to fold.",
+    },
+  ],
+  limits: { ...NO_LIMITS, heatC: BOLTS },
+  repeatEveryDays: memory([14, 14], "usual extension succession lists"),
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([55, 80], CITE.missouri),
+    kind: "once",
+    holdsDays: common(7),
+    verb: "Cut",
+    sign: "The head gives a little when you press it, and its middle has not begun to rise.",
+    how: "Cut at the soil in the cool of the morning.",
+  },
+};
+
+/** Endive: bitter leaves, tied up to make the heart pale. */
+export const ENDIVE: Crop = {
+  ...PLAIN,
+  key: "endive",
+  one: "endive",
+  many: "endive",
+  alsoCalled: ["endives", "escarole", "frisee", "frisée", "curly endive"],
+  family: "daisy family",
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed indoors", "plants", "seed outdoors"],
+  comesUp: AS_LETTUCE,
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
+  },
+  settingOut: out(12),
+  outdoors: salad([1, 2]),
+  thinnings: heads([10, 12]),
+  care: [
+    {
+      practice: "fill in and blanch",
+      step: "1",
+      from: "first harvest",
+      days: common([-14, -10]),
+      verb: "Tie up",
+      how: "On a dry day gather the leaves and tie them loosely, or lay a plate over the heart.",
+      sign: "The plants are as wide as two hands.",
+      why: "Ten days in the dark make the heart pale and mild; wet ones rot.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["string"],
+    },
+  ],
+  limits: { heatC: BOLTS, longDays: null, coldYoung: common({ belowC: 7, days: 14 }) },
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([80, 95]),
+    kind: "once",
+    holdsDays: common(14),
+    verb: "Cut",
+    sign: "The heart is pale and full.",
+    how: "Cut at the soil. Light frost does it no harm.",
+  },
+};
+
+/** Radicchio: an autumn head, red once nights are cold. */
+export const RADICCHIO: Crop = {
+  ...PLAIN,
+  key: "radicchio",
+  one: "radicchio",
+  many: "radicchio",
+  alsoCalled: ["red chicory", "chicory"],
+  family: "daisy family",
+  frost: common("very hardy"),
+  starts: ["seed indoors", "plants", "seed outdoors"],
+  comesUp: AS_LETTUCE,
+  indoors: { ...RAISED_COOL, weeksToSettingOut: common([4, 6]) },
+  settingOut: { ...out(10), weeksFromLastFrost: common(-3) },
+  outdoors: { ...salad([1, 2]), weeksFromLastFrost: common(-3) },
+  thinnings: heads([8, 10]),
+  limits: { heatC: BOLTS, longDays: null, coldYoung: common({ belowC: 7, days: 14 }) },
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([75, 90]),
+    kind: "once",
+    holdsDays: common(14),
+    verb: "Cut",
+    sign: "The head is hard when you press it.",
+    how: "Cut at the soil, and strip the green leaves. Cold nights redden it.",
+  },
+};
+
+/** Globe artichoke: raised early and touched by cold so that it buds the first year; where winters are mild it stands for years. */
+export const ARTICHOKE: Crop = {
+  ...PLAIN,
+  key: "artichoke",
+  one: "artichoke",
+  many: "artichokes",
+  alsoCalled: ["globe artichoke", "globe artichokes"],
+  family: "daisy family",
+  frost: common("frost tolerant"),
+  starts: ["seed indoors", "plants"],
+  comesUp: AS_LETTUCE,
+  indoors: {
+    ...RAISED_COOL,
+    weeksToSettingOut: common([8, 10]),
+    potOnDaysAfterUp: common([21, 28]),
+    nightFloorC: common(3),
+  },
+  settingOut: {
+    ...out(36),
+    weeksFromLastFrost: common(-1),
+    rowsCm: common(36 * 2.54),
+    how: "Dig compost in, plant as deep as they stood, and water in. Ten cool nights make it bud this year.",
+  },
+  care: [
+    {
+      practice: "feed",
+      step: "1",
+      from: "in place",
+      days: common([28, 42]),
+      verb: "Feed",
+      how: "Lay compost round each plant and water it in.",
+      sign: "The leaves are as long as an arm.",
+      why: "It makes a big plant in one summer.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["compost"],
+    },
+    {
+      practice: "scout",
+      step: "1",
+      from: "first harvest",
+      days: common([-14, -5]),
+      verb: "Look for aphids on",
+      how: "Look under leaves and between the scales; wash aphids off with water.",
+      sign: "Leaves feel sticky, or ants climb.",
+      why: "Once inside the buds they stay.",
+      caution: "Spray nothing where bees fly; keep to the label.",
+      harm: "when you can",
+      minutes: 10,
+      needs: [],
+    },
+  ],
+  warmth: COOL_WARMTH,
+  eaten: "fruit",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: common([85, 110]),
+    kind: "again and again",
+    bearsDays: common([28, 56]),
+    holdsDays: common(5),
+    verb: "Cut",
+    sign: "Buds are as big as a fist and still closed.",
+    how: "Cut with a hand of stalk, the top bud first; side buds follow.",
+  },
+};
+
+/** Jerusalem artichoke: a tuber that comes back whether you like it or not. */
+export const JERUSALEM_ARTICHOKE: Crop = {
+  ...PLAIN,
+  key: "jerusalem-artichoke",
+  one: "Jerusalem artichoke",
+  many: "Jerusalem artichokes",
+  alsoCalled: ["jerusalem artichoke", "jerusalem artichokes", "sunchoke", "sunchokes"],
+  family: "daisy family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["tubers"],
+  comesUp: { kind: "days", days: common([14, 28]) },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(4, 5)),
+    apartCm: common(inchRange(12, 18)),
+    rowsCm: common(36 * 2.54),
+    soilMinC: common((45 - 32) / 1.8),
+    weeksFromLastFrost: published(-3, CITE.purdue),
+    how: "Choose a place they may keep: every piece left in the soil grows again.",
+  },
+  care: [
+    {
+      practice: "stop the tops",
+      step: "1",
+      from: "up",
+      days: common([85, 105]),
+      verb: "Cut back",
+      how: ["Cut the stems back to about ", { cm: inchRange(60, 60) }, "."],
+      sign: "They stand higher than you can reach.",
+      why: "Tall stems rock in the wind and loosen the tubers.",
+      caution: null,
+      harm: "when you can",
+      minutes: 15,
+      needs: ["shears"],
+    },
+  ],
+  warmth: WARM_WARMTH,
+  eaten: "root",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "planting",
+    days: common([120, 140]),
+    kind: "again and again",
+    bearsDays: common([30, 60]),
+    holdsDays: common(60),
+    verb: "Dig",
+    sign: "The leaves are dead.",
+    how: "Dig what you need; they keep best in the ground.",
+  },
+};
+
+/** Sunflower: for the bees, the birds and the back of the bed. */
+export const SUNFLOWER: Crop = {
+  ...PLAIN,
+  key: "sunflower",
+  one: "sunflower",
+  many: "sunflowers",
+  alsoCalled: ["giant sunflower", "giant sunflowers"],
+  family: "daisy family",
+  frost: common("tender"),
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  comesUp: {
+    kind: "table",
+    row: "corn_sweet",
+    standsIn: house("corn_sweet", "a big seed that goes into warm soil with it and is up as soon"),
+  },
+  indoors: { ...RAISED_COOL, weeksToSettingOut: common([3, 4]), nightFloorC: common(5) },
+  settingOut: { ...out(18), weeksFromLastFrost: common(0), rowsCm: common(24 * 2.54) },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(1, 1)),
+    apartCm: common(inchRange(12, 18)),
+    rowsCm: common(24 * 2.54),
+    soilMinC: common((50 - 32) / 1.8),
+    weeksFromLastFrost: common(0),
+  },
+  covers: [
+    {
+      against: "birds",
+      with: "net",
+      on: "in place",
+      off: "up",
+      offDays: common([12, 20]),
+      offSign: "They have four leaves.",
+    },
+  ],
+  care: [
+    {
+      practice: "stake and train",
+      step: "1",
+      from: "up",
+      days: common([40, 55]),
+      verb: "Stake",
+      how: "Tie tall ones loosely to a stake.",
+      sign: "They stand as high as your hip.",
+      why: "The first storm takes the highest.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["stakes and ties"],
+    },
+  ],
+  flowers: { daysBeforeHarvest: common([35, 45]), forBees: true },
+  warmth: WARM_WARMTH,
+  eaten: "fruit",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([100, 120]),
+    kind: "once",
+    holdsDays: common(21),
+    verb: "Cut",
+    sign: "The back of the head is yellow going brown.",
+    how: "Cut heads with a foot of stem and hang them dry, or leave them to the birds.",
+  },
+};
+
+/** Calendula: a flower set among vegetables; hoverflies come to it. */
+export const CALENDULA: Crop = {
+  ...PLAIN,
+  key: "calendula",
+  one: "calendula",
+  many: "calendula",
+  alsoCalled: ["calendulas", "pot marigold", "pot marigolds"],
+  family: "daisy family",
+  frost: common("very hardy"),
+  starts: ["seed outdoors", "winter-sown", "seed indoors", "plants"],
+  comesUp: {
+    kind: "table",
+    row: "beet",
+    standsIn: house("beet", "a rough cool-soil seed of its size, up in ten days or so"),
+  },
+  indoors: RAISED_COOL,
+  settingOut: out(12),
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(0.25, 0.5)),
+    apartCm: common(inchRange(3, 4)),
+    rowsCm: common(12 * 2.54),
+    soilMinC: common((45 - 32) / 1.8),
+    weeksFromLastFrost: common(-3),
+  },
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([55, 65]),
+    kind: "again and again",
+    bearsDays: common([60, 100]),
+    holdsDays: common(5),
+    verb: "Pick",
+    sign: "The first flowers are open.",
+    how: "Pick flowers often; what goes to seed stops it.",
+  },
+};
+
+/** The daisy family beside leaf lettuce. */
+export const COMPOSITES: readonly Crop[] = [
+  HEAD_LETTUCE,
+  ENDIVE,
+  RADICCHIO,
+  ARTICHOKE,
+  JERUSALEM_ARTICHOKE,
+  SUNFLOWER,
+  CALENDULA,
+];

@@ -1,0 +1,223 @@
+import type { CoverFacts, Crop, Outdoors, Thinning } from "./facts.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  derived,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
+  published,
+} from "./figures.ts";
+import { CABBAGE_NET, RAISED_COOL } from "./raising.ts";
+
+/** A net over quick greens from the day they are sown: small beetles riddle the first leaves. */
+const BEETLE_NET: CoverFacts = {
+  against: "flea beetles",
+  with: "net",
+  on: "in place",
+  off: "first harvest",
+  offDays: common([0, 14]),
+  offSign: "You cut the last of it.",
+};
+
+/** What the greens of the family have in common: sown where they stand, coming up like cabbage. */
+const GREENS = {
+  ...PLAIN,
+  family: "cabbage family",
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  comesUp: { kind: "table", row: "cabbage", standsIn: common("cabbage") },
+  indoors: { ...RAISED_COOL, weeksToSettingOut: common([3, 5]) },
+  covers: [BEETLE_NET],
+  warmth: COOL_WARMTH,
+} as const satisfies Partial<Crop>;
+
+const sown = (
+  apartIn: readonly [number, number],
+  frostWeeks: Outdoors["weeksFromLastFrost"],
+): Outdoors => ({
+  ...PLAIN_OUTDOORS,
+  depthCm: published(inchRange(0.25, 0.25), CITE.missouri),
+  apartCm: common(inchRange(...apartIn)),
+  rowsCm: common(12 * 2.54),
+  soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+  weeksFromLastFrost: frostWeeks,
+});
+
+const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
+  {
+    step: "1",
+    daysAfterUp: common([10, 18]),
+    heightCm: published(inchRange(1, 2), CITE.florida),
+    apartCm: apart,
+    how: "Pull the weakest on a damp day; the thinnings are good to eat.",
+  },
+];
+
+/** Bok choy: bolts if it is cold while young, so sown in milder soil or for autumn. */
+export const BOK_CHOY: Crop = {
+  ...GREENS,
+  key: "bok-choy",
+  one: "bok choy",
+  many: "bok choy",
+  alsoCalled: ["pak choi", "pak choy", "pac choi", "tatsoi"],
+  frost: common("frost tolerant"),
+  settingOut: {
+    weeksFromLastFrost: common(-1),
+    soilMinC: null,
+    apartCm: common(8 * 2.54),
+    rowsCm: common(12 * 2.54),
+    things: ["a net, hoops and pegs", "a watering can"],
+    how: "Plant as deep as they stood, water in, and close the net the same hour.",
+  },
+  outdoors: sown([1, 2], common(0)),
+  thinnings: thinned(common(inchRange(6, 8))),
+  limits: {
+    heatC: null,
+    longDays: common({ hours: 14, aboveC: 18 }),
+    coldYoung: common({ belowC: 10, days: 10 }),
+  },
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([45, 55]),
+    kind: "once",
+    holdsDays: common(7),
+    verb: "Cut",
+    sign: "The stalks stand thick and close, and no flower bud shows in the middle.",
+    how: "Cut whole at the soil, or take outer leaves first.",
+  },
+};
+
+/** Chinese cabbage: an autumn crop; cold while young and long days both make it bolt. */
+export const CHINESE_CABBAGE: Crop = {
+  ...GREENS,
+  key: "chinese-cabbage",
+  one: "Chinese cabbage",
+  many: "Chinese cabbages",
+  alsoCalled: ["chinese cabbage", "chinese cabbages", "napa cabbage", "napa", "chinese leaf"],
+  frost: published("frost tolerant", CITE.purdue),
+  covers: [CABBAGE_NET],
+  settingOut: {
+    weeksFromLastFrost: common(-1),
+    soilMinC: null,
+    apartCm: common(12 * 2.54),
+    rowsCm: published(24 * 2.54, CITE.missouri),
+    things: ["collars of card", "a net, hoops and pegs", "a watering can"],
+    how: "Set them out without hurting the roots. Collar, water, and close the net the same hour.",
+  },
+  outdoors: sown([2, 3], published(-2, CITE.purdue)),
+  thinnings: thinned(
+    derived(
+      inchRange(10, 12),
+      CITE.missouri,
+      "6 inches given there for small heads, twice that for full ones",
+    ),
+  ),
+  limits: {
+    heatC: null,
+    longDays: common({ hours: 14, aboveC: 16 }),
+    coldYoung: common({ belowC: 10, days: 14 }),
+  },
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([75, 80], CITE.missouri),
+    kind: "once",
+    holdsDays: common(10),
+    verb: "Cut",
+    sign: "The head is firm when you press it.",
+    how: "Cut at the soil and strip the outer leaves. It keeps for weeks in the cold.",
+  },
+};
+
+/** Mustard greens: quick leaves for spring and autumn, hot in summer's heat. */
+export const MUSTARD: Crop = {
+  ...GREENS,
+  key: "mustard",
+  one: "mustard",
+  many: "mustard",
+  alsoCalled: ["mustard greens", "leaf mustard", "mizuna"],
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed outdoors"],
+  indoors: null,
+  outdoors: sown([1, 2], published(-4, CITE.purdue)),
+  thinnings: thinned(published(inchRange(3, 3), CITE.missouri)),
+  limits: { ...NO_LIMITS, longDays: common({ hours: 14, aboveC: 18 }) },
+  repeatEveryDays: memory([14, 14], "usual extension succession lists"),
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([30, 40], CITE.missouri),
+    kind: "cut and come again",
+    cuts: { everyDays: common([12, 18]), times: common([2, 3]) },
+    holdsDays: common(7),
+    verb: "Cut",
+    sign: "The leaves are a hand long.",
+    how: "Take outer leaves and leave the heart, or cut all of it an inch up.",
+  },
+};
+
+/** Arugula: salad in five weeks, again and again but in heat. */
+export const ARUGULA: Crop = {
+  ...GREENS,
+  key: "arugula",
+  one: "arugula",
+  many: "arugula",
+  alsoCalled: ["rocket", "salad rocket", "roquette", "rucola"],
+  frost: common("very hardy"),
+  starts: ["seed outdoors"],
+  indoors: null,
+  outdoors: sown([0.5, 1], common(-4)),
+  thinnings: [],
+  limits: { ...NO_LIMITS, longDays: common({ hours: 14, aboveC: 18 }) },
+  repeatEveryDays: memory([14, 21], "usual extension succession lists"),
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([35, 45]),
+    kind: "cut and come again",
+    cuts: { everyDays: common([12, 18]), times: common([2, 3]) },
+    holdsDays: common(7),
+    verb: "Cut",
+    sign: "The leaves are as long as a finger.",
+    how: "Cut an inch above the soil, and water: it grows again.",
+  },
+};
+
+/** Rutabaga: sown in early summer for roots that frost makes sweet. */
+export const RUTABAGA: Crop = {
+  ...GREENS,
+  key: "rutabaga",
+  one: "rutabaga",
+  many: "rutabagas",
+  alsoCalled: ["swede", "swedes", "swede turnip", "yellow turnip"],
+  frost: published("very hardy", CITE.purdue),
+  starts: ["seed outdoors"],
+  indoors: null,
+  covers: [CABBAGE_NET],
+  outdoors: {
+    ...sown([2, 3], published(-4, CITE.purdue)),
+    depthCm: common(inchRange(0.25, 0.5)),
+    rowsCm: common(18 * 2.54),
+  },
+  thinnings: thinned(common(inchRange(6, 8))),
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 21 }) },
+  eaten: "root",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: memory([85, 95], CITE.missouri),
+    kind: "once",
+    holdsDays: common(42),
+    verb: "Lift",
+    sign: "Roots are as big as a grapefruit.",
+    how: "Lift after a frost or two, twist the tops off, and keep them cold and damp.",
+  },
+};
+
+/** The greens and the yellow root of the cabbage family. */
+export const MUSTARDS: readonly Crop[] = [BOK_CHOY, CHINESE_CABBAGE, MUSTARD, ARUGULA, RUTABAGA];

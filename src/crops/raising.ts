@@ -1,0 +1,70 @@
+import type { CoverFacts, Indoors } from "./facts.ts";
+import { CITE, common, derived, inchRange, published } from "./figures.ts";
+
+/** Raised like most cool crops: six weeks in cells, hardened off in two steps, not below 40 °F at night before they are used to it. */
+export const RAISED_COOL: Indoors = {
+  weeksToSettingOut: derived([5, 7], CITE.virginia, "six weeks for most crops, one either way"),
+  soilTempC: common(18),
+  depthCm: common(inchRange(0.25, 0.5)),
+  potOnDaysAfterUp: null,
+  hardenDays: common(7),
+  nightFloorC: derived(
+    (40 - 32) / 1.8,
+    CITE.coloradoFrost,
+    "the warmth from which hardy crops grow there, 40 °F",
+  ),
+};
+
+/** Raised like most warm crops: six weeks, potted on, ten days of hardening off, no night below 50 °F. */
+export const RAISED_WARM: Indoors = {
+  weeksToSettingOut: derived([5, 7], CITE.virginia, "six weeks for most crops, one either way"),
+  soilTempC: common(24),
+  depthCm: common(inchRange(0.25, 0.5)),
+  potOnDaysAfterUp: common([14, 21]),
+  hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),
+  nightFloorC: published(10, CITE.beltrami),
+};
+
+/** Raised like the gourds: three weeks, in pots from the start, since their roots hate to be touched. */
+export const RAISED_GOURD: Indoors = {
+  weeksToSettingOut: derived(
+    [2, 4],
+    CITE.virginia,
+    "three weeks for the gourd family, one either way",
+  ),
+  soilTempC: common(24),
+  depthCm: common(inchRange(0.5, 1)),
+  potOnDaysAfterUp: null,
+  hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
+  nightFloorC: published(10, CITE.maryland),
+};
+
+/** A net over the cabbage family from the hour it goes in until it is cut; it needs no bees. */
+export const CABBAGE_NET: CoverFacts = {
+  against: "cabbage pests",
+  with: "net",
+  on: "in place",
+  off: "first harvest",
+  offDays: common([0, 10]),
+  offSign: "You begin to cut.",
+};
+
+/** Fabric over young gourds until they flower: beetles bring wilt, and bees must come. */
+export const GOURD_FABRIC: CoverFacts = {
+  against: "cucumber beetles",
+  with: "fabric",
+  on: "in place",
+  off: "flower",
+  offDays: published([0, 0], CITE.newEngland),
+  offSign: "The first flower with a small fruit behind it opens.",
+};
+
+/** A net over beets and their kin while flies lay on the young leaves. */
+export const LEAF_MINER_NET: CoverFacts = {
+  against: "leaf miners",
+  with: "net",
+  on: "up",
+  off: "up",
+  offDays: common([35, 49]),
+  offSign: "The leaves are a hand long and tough.",
+};

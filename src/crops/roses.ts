@@ -1,0 +1,103 @@
+import type { Crop } from "./facts.ts";
+import { COOL_WARMTH, common, inchRange, PLAIN, PLAIN_HARVEST } from "./figures.ts";
+
+/** Strawberry: young plants in spring, flowers taken off the first year, three or four summers of fruit. */
+export const STRAWBERRY: Crop = {
+  ...PLAIN,
+  key: "strawberry",
+  one: "strawberry",
+  many: "strawberries",
+  alsoCalled: ["strawberry plants", "june-bearing strawberry", "june-bearing strawberries"],
+  family: "rose family",
+  frost: common("very hardy"),
+  starts: ["plants"],
+  comesUp: { kind: "days", days: common([7, 14]) },
+  settingOut: {
+    weeksFromLastFrost: common(-4),
+    soilMinC: null,
+    apartCm: common(18 * 2.54),
+    rowsCm: common(36 * 2.54),
+    things: ["a watering can", "straw"],
+    how: "Spread the roots, and set the crown level with the soil: too deep rots, too high dries. Water in.",
+  },
+  perennial: {
+    firstHarvestYear: common(2),
+    harvestDaysAfterLastFrost: common([35, 50]),
+    harvestWeeks: common([3, 4]),
+    standsYears: common([3, 4]),
+  },
+  covers: [
+    {
+      against: "birds",
+      with: "net",
+      on: "in place",
+      off: "first harvest",
+      offDays: common([21, 28]),
+      offSign: "The last berries are picked.",
+    },
+  ],
+  care: [
+    {
+      practice: "yearly",
+      step: "straw",
+      from: "last frost",
+      days: common([14, 28]),
+      verb: "Straw under",
+      how: "Tuck clean straw under the leaves and the green fruit.",
+      sign: "The first small green berries hang.",
+      why: "It keeps soil off the fruit and slugs from it.",
+      caution: "Buy straw without weedkiller in it, and ask where it grew.",
+      harm: "this week",
+      minutes: 20,
+      needs: ["straw"],
+    },
+    {
+      practice: "yearly",
+      step: "runners",
+      from: "last frost",
+      days: common([70, 95]),
+      verb: "Cut runners of",
+      how: [
+        "Cut the runners you don't want, and the old leaves ",
+        { cm: inchRange(2, 3) },
+        " above the crown.",
+      ],
+      sign: "The last fruit is picked, and runners reach out.",
+      why: "Crowded plants fruit little next year.",
+      caution: null,
+      harm: "when you can",
+      minutes: 30,
+      needs: ["shears"],
+    },
+    {
+      practice: "yearly",
+      step: "mulch",
+      from: "first frost",
+      days: common([28, 56]),
+      verb: "Mulch",
+      how: ["Lay ", { cm: inchRange(3, 4) }, " of loose straw over the row."],
+      sign: "The ground has begun to freeze, and the leaves lie flat.",
+      why: "Bare crowns are heaved out by frost and thaw.",
+      caution: null,
+      harm: "this week",
+      minutes: 20,
+      needs: ["straw"],
+    },
+  ],
+  warmth: COOL_WARMTH,
+  eaten: "fruit",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: common([365, 400]),
+    kind: "again and again",
+    bearsDays: common([21, 28]),
+    holdsDays: common(2),
+    verb: "Pick",
+    sign: "Red all over, to the tip and under the green cap.",
+    how: "Pick every other day in the cool of the morning, with the cap on.",
+  },
+};
+
+/** The rose family. */
+export const ROSE_FAMILY: readonly Crop[] = [STRAWBERRY];

@@ -1,0 +1,261 @@
+import type { Crop, Indoors } from "./facts.ts";
+import {
+  CITE,
+  COOL_WARMTH,
+  common,
+  inchRange,
+  memory,
+  NO_LIMITS,
+  PLAIN,
+  PLAIN_HARVEST,
+  PLAIN_OUTDOORS,
+  published,
+} from "./figures.ts";
+import { RAISED_COOL } from "./raising.ts";
+
+/** Ten weeks and more, since the seed is dust; never cold while young, or it bolts. */
+const RAISED_LONG: Indoors = {
+  ...RAISED_COOL,
+  weeksToSettingOut: memory([10, 12], "Knott's Handbook for Vegetable Growers"),
+  soilTempC: common(20),
+  depthCm: common([0, 0.3]),
+  potOnDaysAfterUp: common([21, 35]),
+  nightFloorC: common(10),
+};
+
+const SET_OUT = {
+  soilMinC: common(10),
+  rowsCm: common(15 * 2.54),
+  things: ["a watering can"],
+} as const;
+
+/** Celery: rich wet soil, never dry, never cold while young. */
+export const CELERY: Crop = {
+  ...PLAIN,
+  key: "celery",
+  one: "celery",
+  many: "celery",
+  alsoCalled: ["stalk celery", "self-blanching celery"],
+  family: "carrot family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["seed indoors", "plants"],
+  comesUp: { kind: "table", row: "celery", standsIn: null },
+  indoors: RAISED_LONG,
+  settingOut: {
+    ...SET_OUT,
+    weeksFromLastFrost: common(1),
+    apartCm: common(9 * 2.54),
+    how: "Plant in a block so that they shade each other. Water in, and never let them dry.",
+  },
+  care: [
+    {
+      practice: "feed",
+      step: "1",
+      from: "in place",
+      days: common([28, 42]),
+      verb: "Feed",
+      how: "Compost or plant food between the plants, and a deep watering.",
+      sign: null,
+      why: "It is the hungriest and thirstiest of all.",
+      caution: "Plant food: as much as the label says, no more.",
+      harm: "when you can",
+      minutes: 10,
+      needs: ["compost or plant food"],
+    },
+    {
+      practice: "fill in and blanch",
+      step: "1",
+      from: "first harvest",
+      days: common([-21, -14]),
+      verb: "Wrap",
+      how: "Tie the stalks together and wrap them in card, leaves free.",
+      sign: "They stand a foot high.",
+      why: "Two or three weeks in the dark make the stalks mild.",
+      caution: null,
+      harm: "when you can",
+      minutes: 15,
+      needs: ["card and string"],
+    },
+  ],
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 13, days: 12 }) },
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: common([85, 110]),
+    kind: "once",
+    holdsDays: common(21),
+    verb: "Cut",
+    sign: "The outer stalks are as thick as a thumb.",
+    how: "Take outer stalks as you need them, or cut it whole before hard frost.",
+  },
+};
+
+/** Celeriac: celery for its root, lifted after the first light frosts. */
+export const CELERIAC: Crop = {
+  ...PLAIN,
+  key: "celeriac",
+  one: "celeriac",
+  many: "celeriac",
+  alsoCalled: ["celery root", "turnip-rooted celery"],
+  family: "carrot family",
+  frost: published("frost tolerant", CITE.purdue),
+  starts: ["seed indoors", "plants"],
+  comesUp: { kind: "table", row: "celery", standsIn: common("celery") },
+  indoors: RAISED_LONG,
+  settingOut: {
+    ...SET_OUT,
+    weeksFromLastFrost: common(1),
+    apartCm: common(12 * 2.54),
+    how: "Set them no deeper than they stood: the root wants to sit on the soil. Water in.",
+  },
+  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 13, days: 12 }) },
+  warmth: COOL_WARMTH,
+  eaten: "root",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "setting out",
+    days: common([100, 120]),
+    kind: "once",
+    holdsDays: common(30),
+    verb: "Lift",
+    sign: "The root is as big as a fist or bigger.",
+    how: "Lift before hard frost, trim leaves and roots, and keep it cold and damp.",
+  },
+};
+
+/** Fennel: a bulb for autumn; long days and any check make it bolt. */
+export const FENNEL: Crop = {
+  ...PLAIN,
+  key: "fennel",
+  one: "fennel",
+  many: "fennel",
+  alsoCalled: ["florence fennel", "bulb fennel", "finocchio"],
+  family: "carrot family",
+  frost: common("frost tolerant"),
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  comesUp: { kind: "table", row: "parsley", standsIn: common("parsley") },
+  indoors: { ...RAISED_COOL, weeksToSettingOut: common([3, 5]) },
+  settingOut: {
+    ...SET_OUT,
+    weeksFromLastFrost: common(1),
+    apartCm: common(9 * 2.54),
+    how: "Don't touch the roots: it bolts when they are hurt. Water in.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(0.25, 0.5)),
+    apartCm: common(inchRange(2, 3)),
+    rowsCm: common(15 * 2.54),
+    soilMinC: common((55 - 32) / 1.8),
+    weeksFromLastFrost: common(1),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([18, 28]),
+      heightCm: common(inchRange(3, 4)),
+      apartCm: common(inchRange(8, 10)),
+      how: "Leave the sturdiest; the thinnings taste of it too.",
+    },
+  ],
+  limits: { ...NO_LIMITS, longDays: common({ hours: 15, aboveC: 16 }) },
+  care: [
+    {
+      practice: "fill in and blanch",
+      step: "1",
+      from: "first harvest",
+      days: common([-21, -14]),
+      verb: "Draw soil up to",
+      how: "Draw a little soil up to the bulbs.",
+      sign: "The bulb is as big as an egg.",
+      why: "It keeps them white and steady.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["a hoe"],
+    },
+  ],
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([75, 90]),
+    kind: "once",
+    holdsDays: common(10),
+    verb: "Cut",
+    sign: "The bulb is as big as a fist.",
+    how: "Cut above the root: small shoots follow.",
+  },
+};
+
+const HERB_ROWS = {
+  ...PLAIN_OUTDOORS,
+  depthCm: common(inchRange(0.25, 0.5)),
+  apartCm: common(inchRange(1, 2)),
+  rowsCm: common(12 * 2.54),
+  soilMinC: common((50 - 32) / 1.8),
+  weeksFromLastFrost: common(-2),
+} as const;
+
+/** Cilantro: leaf in six weeks, seed head soon after; sown again and again. */
+export const CILANTRO: Crop = {
+  ...PLAIN,
+  key: "cilantro",
+  one: "cilantro",
+  many: "cilantro",
+  alsoCalled: ["coriander", "leaf coriander"],
+  family: "carrot family",
+  frost: common("frost tolerant"),
+  starts: ["seed outdoors"],
+  comesUp: { kind: "table", row: "parsley", standsIn: common("parsley") },
+  outdoors: HERB_ROWS,
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([12, 20]),
+      heightCm: published(inchRange(1, 2), CITE.florida),
+      apartCm: common(inchRange(3, 4)),
+      how: "The thinnings go in the kitchen.",
+    },
+  ],
+  limits: { ...NO_LIMITS, longDays: common({ hours: 14, aboveC: 20 }) },
+  repeatEveryDays: memory([14, 21], "usual extension succession lists"),
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([45, 60]),
+    kind: "cut and come again",
+    cuts: { everyDays: common([14, 18]), times: common([2, 3]) },
+    holdsDays: common(7),
+    verb: "Cut",
+    sign: "The plants stand a hand high and leaves are still broad.",
+    how: "Cut outer leaves low down. Feathery leaves mean it is going to seed.",
+  },
+};
+
+/** Dill: sown where it stands, for leaf, then flower heads for pickles. */
+export const DILL: Crop = {
+  ...CILANTRO,
+  key: "dill",
+  one: "dill",
+  many: "dill",
+  alsoCalled: ["dill weed"],
+  comesUp: { kind: "table", row: "parsley", standsIn: common("parsley") },
+  limits: NO_LIMITS,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([45, 60]),
+    kind: "cut and come again",
+    cuts: { everyDays: common([12, 18]), times: common([2, 3]) },
+    holdsDays: common(10),
+    verb: "Cut",
+    sign: "The plants stand a hand high.",
+    how: "Cut leaf as you need it, and leave some to flower for pickles and hoverflies.",
+  },
+};
+
+/** Celery and its kin, and the herbs of the family. */
+export const UMBELS: readonly Crop[] = [CELERY, CELERIAC, FENNEL, CILANTRO, DILL];
