@@ -1,4 +1,4 @@
-import { crowdedDoubts } from "../beds/crowded.ts";
+import { bedDoubts } from "../beds/doubts.ts";
 import { sayDay } from "../days/day.ts";
 import { understand } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
@@ -9,7 +9,7 @@ function run(call: Call): Exit {
   atMost(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
-  for (const doubt of crowded(call, loaded)) call.terminal.err(`${sayProblem(doubt)}\n`);
+  for (const doubt of doubtsIn(call, loaded)) call.terminal.err(`${sayProblem(doubt)}\n`);
   for (const plan of loaded.asked) {
     const { file, plantings, beds, filled } = plan;
     const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
@@ -25,18 +25,16 @@ function run(call: Call): Exit {
   return 0;
 }
 
-/** Beds too full at one time, by the days on which everything is placed; only of the plans that were asked for. */
-function crowded(call: Call, loaded: Loaded): readonly Problem[] {
+/** What the beds leave in doubt once the year is placed, of the plans that were asked for; told without what is usual, which moves no day. */
+function doubtsIn(call: Call, loaded: Loaded): readonly Problem[] {
   const { plans } = loaded.garden;
-  const told = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
+  const { placed } = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
   const facts = understand(
     plans.flatMap((plan) => plan.diary),
     plans,
   );
-  const asked = new Set(loaded.asked.map(({ file }) => file));
-  return crowdedDoubts({ plans, placed: told.placed, facts }).filter(({ at }) =>
-    asked.has(at.file),
-  );
+  const asked = loaded.asked.map(({ file }) => file);
+  return bedDoubts({ plans, placed, facts }).filter(({ at }) => asked.includes(at.file));
 }
 
 /** Each diary line that was not understood, with the reason where it nearly was. */

@@ -1,9 +1,9 @@
-import { roomIn } from "../beds/room.ts";
+import { type Room, roomIn } from "../beds/room.ts";
 import { isoOf } from "../days/day.ts";
 import { understand } from "../diary/understand.ts";
-import { nearest } from "../plan/nearest.ts";
+import { listed, nearest } from "../plan/nearest.ts";
 import type { Bed } from "../plan/plan.ts";
-import { roomTold } from "../words/room.ts";
+import { type RoomTold, roomTold } from "../words/room.ts";
 import {
   atMost,
   type Call,
@@ -18,54 +18,79 @@ import {
 
 function run(call: Call): Exit {
   atMost(1, call);
-  const name = call.options.bed;
-  if (name === undefined) throw new WrongUsage("--bed: which bed?");
+  const { bed: said, json } = call.options;
+  if (said === undefined) throw new WrongUsage("--bed: which bed?");
   const loaded = load(call);
   if (!loaded) return 1;
-  const bed = bedCalled(name, loaded.newest.beds);
-  if (bed === null) {
-    call.terminal.err(`${noBed(name, loaded)}\n`);
+  const beds = loaded.garden.plans.flatMap((plan) => plan.beds);
+  const bed = named(beds, said);
+  const room = bed && roomOf(call, loaded, bed.key);
+  if (!room) {
+    call.terminal.err(`sowbell: ${noBed(beds, said)}\n`);
     return 1;
   }
+  const text = json ? asJson(room) : written(roomTold(room, loaded.newest.measures));
+  call.terminal.out(`${text}\n`);
+  return 0;
+}
+
+const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLowerCase();
+
+const named = (beds: readonly Bed[], said: string): Bed | undefined =>
+  beds.findLast(({ name, key }) => same(name, said) || same(key, said));
+
+function noBed(beds: readonly Bed[], said: string): string {
+  const names = [...new Set(beds.map(({ name }) => name))];
+  const near = nearest(said, names);
+  const offered =
+    near === null ? `The plan has ${listed(names) || "no bed"}.` : `Did you mean ${near}?`;
+  return `there is no bed called ${said}. ${offered}`;
+}
+
+/** Told without what is usual here, which costs as much again and moves no day. */
+function roomOf(call: Call, loaded: Loaded, bed: string): Room | null {
   const { plans } = loaded.garden;
   const told = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
   const facts = understand(
     plans.flatMap((plan) => plan.diary),
     plans,
   );
-  const room = roomIn({ plans, placed: told.placed, facts }, bed, today(call, loaded).day);
-  if (call.options.json) call.terminal.out(`${JSON.stringify(withDates(room), null, 2)}\n`);
-  else
-    call.terminal.out(
-      `${roomTold(room, loaded.newest.measures)
-        .map(({ name: head, lines }) => [head, ...lines.map((line) => `  ${line}`)].join("\n"))
-        .join("\n\n")}\n`,
-    );
-  return 0;
+  return roomIn({ plans, placed: told.placed, facts }, bed, today(call, loaded).day);
 }
 
-const small = (text: string) => text.trim().toLowerCase();
+/** Keys that hold days of the calendar, whatever they stand in. */
+const DAYS = ["day", "from", "ends", "gone", "freeFrom", "opens", "warm", "usual", "cold"];
 
-function bedCalled(name: string, beds: readonly Bed[]): Bed | null {
-  return beds.find((bed) => small(bed.name) === small(name) || bed.key === small(name)) ?? null;
+/** The report with its days in ISO 8601. */
+function asJson(room: Room): string {
+  const asDay = (key: string, value: unknown) =>
+    DAYS.includes(key) && typeof value === "number" ? isoOf(value as Room["day"]) : value;
+  return JSON.stringify(room, asDay, 2);
 }
 
-function noBed(name: string, { newest }: Loaded): string {
-  const names = newest.beds.map((bed) => bed.name);
-  const near = nearest(name, names);
-  if (names.length === 0) return `--bed ${name}: the plan has no beds.`;
-  return `--bed ${name}: no such bed. ${near ? `Did you mean ${near}` : `There are ${names.join(", ")}`}.`;
-}
+/** Letters to a line of a terminal. */
+const WIDE = 96;
 
-/** Days as ISO dates, as a reader of JSON wants them. */
-function withDates(room: ReturnType<typeof roomIn>): unknown {
-  const days = new Set(["day", "early", "usual", "late", "from"]);
-  return JSON.parse(
-    JSON.stringify(room, (key, value) =>
-      days.has(key) && typeof value === "number" ? isoOf(value as typeof room.day) : value,
-    ),
+function written({ head, sections }: RoomTold): string {
+  const told = sections.map(({ name, lines }) =>
+    [name, ...lines.flatMap((line) => wrapped(line))].join("\n"),
   );
+  return [head.join("\n"), ...told].join("\n\n");
 }
 
-/** `room PLAN --bed NAME`: what stands in a bed on a day, and what may still be begun in it: safe, a gamble, too late. */
+/** A line broken between words, two spaces in and what goes on four. */
+function wrapped(line: string): readonly string[] {
+  const lines: string[] = [];
+  let now = "  ";
+  for (const word of line.split(/(?<=\S) (?=\S)/)) {
+    if (now.trim() !== "" && now.length + word.length + 1 > WIDE) {
+      lines.push(now);
+      now = "    ";
+    }
+    now += now.trim() === "" ? word : ` ${word}`;
+  }
+  return [...lines, now];
+}
+
+/** `room PLAN --bed NAME`: what can still be started in a bed that day, what is a gamble and what is too late. */
 export const ROOM: Command = { takes: ["bed", "on", "json"], run };

@@ -1,9 +1,10 @@
 import { type Day, plus } from "../days/day.ts";
+import { isRaised } from "../plan/begin.ts";
 import type { Ground } from "./anchors.ts";
 import { lastHarvest } from "./ending.ts";
 import type { Growing } from "./growing.ts";
 import type { Reckoned } from "./reckoned.ts";
-import { ripeIfSown } from "./ripe.ts";
+import { ripeIfStarted } from "./ripe.ts";
 import { upFrom } from "./up.ts";
 
 /**
@@ -18,22 +19,22 @@ const PICKING_DAYS = 7;
 /** Days after coming up for which a plant is young. Source: house rule, six weeks. */
 const YOUNG_DAYS = 42;
 
-/** Why a sowing outdoors on a day comes to nothing, or null where it goes well. */
-export function refusalOf(growing: Growing, sown: Day): Refusal | null {
-  const { climate, crop, bed } = growing;
-  const soilMax = crop.outdoors?.soilMaxC ?? null;
-  if (soilMax && climate.soilC(sown, bed) > soilMax.value) return "asleep";
-  const up = upFrom(growing, sown);
+/** Why a start on a day, sown, planted or set out, comes to nothing, or null where it goes well. */
+export function refusalOf(growing: Growing, day: Day): Refusal | null {
+  const { climate, crop, bed, planting } = growing;
+  const soilMax = planting.start === "seed outdoors" ? crop.outdoors?.soilMaxC : null;
+  if (soilMax && climate.soilC(day, bed) > soilMax.value) return "asleep";
+  const up = isRaised(planting.start) ? day : upFrom(growing, day);
   if (up === null) return "never up";
-  const ripe = ripeIfSown(growing, sown);
-  const end = lastHarvest(growing, sown);
-  if (ripe === null || (end !== null && plus(ripe, bearing(growing)) > end)) return "too late";
+  const ripe = ripeIfStarted(growing, day);
+  const end = lastHarvest(growing, day);
+  if (ripe === null || (end !== null && worthTill(growing, ripe) > end)) return "too late";
   return weatherRefuses(growing, up, ripe);
 }
 
-/** Days that it should go on bearing to be worth its place. */
-function bearing({ crop }: Growing): number {
-  return crop.harvest.bearsDays?.value[0] ?? 0;
+/** The day till which it should go on bearing, from its first harvest on, to be worth its place. */
+export function worthTill({ crop }: Growing, ripe: Day): Day {
+  return plus(ripe, crop.harvest.bearsDays?.value[0] ?? 0);
 }
 
 function weatherRefuses({ climate, crop }: Growing, up: Day, ripe: Day): Refusal | null {
@@ -89,7 +90,7 @@ export function withinLimits(growing: Growing, reckoned: Reckoned, first: () => 
 const hasLimits = ({ crop }: Growing) =>
   crop.outdoors?.soilMaxC || crop.limits.heatC || crop.limits.longDays || crop.limits.coldYoung;
 
-/** The first day after a day on which a sowing goes well; null where none of the next half year does. */
+/** The first day after a day on which a start goes well; null where none of the next half year does. */
 export function nextGood(growing: Growing, after: Day): Day | null {
   for (let on = 1; on <= LOOK_AHEAD_DAYS; on++) {
     const day = plus(after, on);

@@ -4,12 +4,12 @@ import { type Clock, clockOf, packetDaysAhead, packetDaysLeft } from "./clock.ts
 import { growingEnds, lastHarvest } from "./ending.ts";
 import { anchorOf, type Growing } from "./growing.ts";
 import { memo } from "./memo.ts";
-import { type Milestone, seenOn } from "./milestones.ts";
+import { type Milestone, reached, seenOn } from "./milestones.ts";
 import { ownWarmth } from "./own.ts";
 import { paceOf } from "./pace.ts";
 import { type Season, warmerK } from "./seasons.ts";
 import { upFrom } from "./up.ts";
-import { boundsOf, dailyWarmth, packetWarmth, reachedOn } from "./warmth.ts";
+import { boundsOf, dailyWarmth, MOST_DAYS, packetWarmth, reachedOn } from "./warmth.ts";
 import { afterWinter } from "./winter.ts";
 
 const ripes = memo<Milestone>();
@@ -28,7 +28,7 @@ function ripeOf(growing: Growing): Milestone {
   if (growing.crop.overwinter) return wintered(growing);
   const clock = clockOf(growing);
   if ("none" in clock) return clock;
-  const days = inEachSeason(growing, clock);
+  const days = spread(growing, clock);
   if (days === null) return { none: "winter comes before it is ready" };
   const grounds = allGrounds(clock.grounds, growing.crop.warmth ? ["warmth"] : ["age"]);
   return { ...days, grounds, seen: false };
@@ -41,24 +41,46 @@ function wintered(growing: Growing): Milestone {
   return afterWinter(growing, from.day, overwinter.harvestDaysAfterLastFrost.value);
 }
 
-type Days = { readonly early: Day; readonly usual: Day; readonly late: Day };
+/** The first day of harvest in a warm, the usual and a cold season, whatever ends it; null where winter comes first. */
+export type InSeasons = Readonly<Record<Season, Day | null>>;
 
-/** The clock run through the three seasons; null where the usual one does not bring it. */
-function inEachSeason(growing: Growing, clock: Clock): Days | null {
+/** The same for a sowing whose acts are anchored, each season by itself; none where its clock has not begun. */
+export function ripeInSeasons(growing: Growing): InSeasons | { readonly none: string } {
+  if (growing.crop.overwinter) {
+    const ripe = wintered(growing);
+    return reached(ripe) ? { warm: ripe.early, usual: ripe.usual, cold: ripe.late } : ripe;
+  }
+  const clock = clockOf(growing);
+  return "none" in clock ? clock : inEachSeason(growing, clock);
+}
+
+/** The clock run through the three seasons; where the usual one does not bring it, the others differ by a span till winter. */
+function inEachSeason(growing: Growing, clock: Clock): InSeasons {
   const own = ownWarmth(growing, clock.days);
   const pace = paceOf(growing);
   const run = (from: Day, days: number, shiftK: number) =>
     runOn(growing, from, { days, shiftK, pace, own: own?.warmth ?? null });
   const usual = run(clock.usual, clock.days, 0);
-  if (usual === null) return null;
+  const until = usual ?? growingEnds(growing, clock.usual) ?? plus(clock.usual, MOST_DAYS);
   const shift = (season: Season) =>
-    warmerK(growing.climate, season, clock.usual, usual - clock.usual);
-  const early = run(clock.early, clock.least, shift("warm")) ?? usual;
-  const late = run(clock.late, clock.most, shift("cold"));
+    warmerK(growing.climate, season, clock.usual, until - clock.usual);
   return {
-    early: earliest(early, usual),
+    warm: run(clock.early, clock.least, shift("warm")),
     usual,
-    late: latest(late ?? lastChance(growing, clock.usual, usual), usual),
+    cold: run(clock.late, clock.most, shift("cold")),
+  };
+}
+
+type Days = { readonly early: Day; readonly usual: Day; readonly late: Day };
+
+/** Early ≤ usual ≤ late; null where the usual season does not bring it. */
+function spread(growing: Growing, clock: Clock): Days | null {
+  const { warm, usual, cold } = inEachSeason(growing, clock);
+  if (usual === null) return null;
+  return {
+    early: earliest(warm ?? usual, usual),
+    usual,
+    late: latest(cold ?? lastChance(growing, clock.usual, usual), usual),
   };
 }
 

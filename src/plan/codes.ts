@@ -56,8 +56,14 @@ export const CODES = {
   "crop-unknown": ["doubt", "a crop that the facts do not have"],
   "start-unknown": ["doubt", "a way to begin that the facts do not have for that crop"],
   "bed-too-full": ["doubt", "more rows or plants than the bed or its bags hold"],
-  "bed-crowded": ["doubt", "plantings that stand in a bed at one time take more than its width"],
-  "net-over-hosts": ["doubt", "a net over a bed that held hosts of the same pest last year"],
+  "bed-crowded": [
+    "doubt",
+    "plantings that stand in a bed at the same time and are together more than it holds",
+  ],
+  "net-over-hosts": [
+    "doubt",
+    "a net or fabric over a bed that held hosts of the same pest the year before",
+  ],
   "greenhouse-too-full": ["doubt", "more trays of seedlings than the greenhouse has places for"],
   "frost-unlike-weather": [
     "doubt",
@@ -70,7 +76,10 @@ export const CODES = {
   "outside-season": ["doubt", "a day that lies outside the plan's season"],
   "left-out-unknown": ["doubt", "work to leave out for a person that is no known kind"],
   "in-twice": ["doubt", "a crop that stands in since last year stands in last year's plan too"],
-  "family-too-soon": ["doubt", "the same family stood in that bed the year before"],
+  "family-too-soon": [
+    "doubt",
+    "the same family stood in that bed fewer years ago than it should be away",
+  ],
   "after-unknown": ["doubt", "a planting to follow that no year's file holds"],
 } as const satisfies Record<string, readonly ["problem" | "doubt", string]>;
 

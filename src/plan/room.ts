@@ -21,7 +21,7 @@ const ROWS_PER_SPACING = 2;
 /** Seedlings to a tray: cells, or pots where a crop is potted on. Source: common practice: 40 cells, 18 pots of 3 inches. */
 const PER_TRAY = { cells: 40, pots: 18 } as const;
 
-/** `bed-too-full` at a planting that alone is more than its bed holds. */
+/** `bed-too-full` at a planting that alone is more than its bed holds; what several take together hangs on the season, and is found in beds/. */
 export function roomDoubts(plan: Plan): readonly Problem[] {
   return plan.plantings.flatMap((planting) => {
     const bed = plan.beds.find(({ key }) => key === planting.bed);
@@ -37,38 +37,42 @@ export function spacingCm(crop: Crop, { start }: Pick<Planting, "start">): numbe
   return thinned ?? crop.outdoors?.apartCm.value[0] ?? 0;
 }
 
-/** The width of bed that one row needs [cm], worked from the sides. */
-export function rowRoomCm(crop: Crop, planting: Pick<Planting, "start">): number {
+/**
+ * How much of it a bed holds once grown, counted as the plan counts it: rows, plants, or centimetres of row; not rounded.
+ * Null where the bed's size, the amount or the crop's spacing is not known.
+ */
+function capacity(planting: Planting, crop: Crop, bed: Bed): number | null {
   const apart = spacingCm(crop, planting);
-  const rows = crop.outdoors?.rowsCm.value ?? crop.settingOut?.rowsCm.value ?? apart;
-  return Math.min(apart * ROWS_PER_SPACING, rows);
+  const kind = planting.amount?.kind;
+  if (kind === undefined || apart === 0) return null;
+  if (bed.bags) return kind === "plants" ? inBags(apart, bed.bags) : null;
+  if (!bed.lengthCm || !bed.widthCm) return null;
+  if (kind === "plants") return (bed.lengthCm.si * bed.widthCm.si) / apart ** 2;
+  const rowCm = Math.min(apart * ROWS_PER_SPACING, crop.outdoors?.rowsCm.value ?? apart);
+  const rows = bed.widthCm.si / rowCm;
+  return kind === "rows" ? rows : rows * bed.lengthCm.si;
+}
+
+function inBags(apart: number, { across, count }: NonNullable<Bed["bags"]>): number {
+  const area = Math.PI * (across.si / 2) ** 2;
+  return Math.max(1, Math.floor(area / (SHARE_IN_BAG * apart ** 2))) * count;
+}
+
+/** The share of its bed that a planting takes once grown, 1 where it fills it; null where amount, spacing or the bed's size is not known. */
+export function bedShare(planting: Planting, crop: Crop, bed: Bed): number | null {
+  const { amount } = planting;
+  const most = capacity(planting, crop, bed);
+  if (amount === null || most === null) return null;
+  return (amount.kind === "length" ? amount.length.si : amount.count) / most;
 }
 
 function bedDoubt(planting: Planting, crop: Crop, bed: Bed): readonly Problem[] {
   const { amount } = planting;
-  const apart = spacingCm(crop, planting);
-  if (amount === null || amount.kind === "length" || apart === 0) return [];
-  if (bed.bags) return bagsDoubt(planting, apart, bed.bags);
-  if (!bed.lengthCm || !bed.widthCm) return [];
-  const rowCm = rowRoomCm(crop, planting);
-  const most =
-    amount.kind === "rows"
-      ? Math.floor(bed.widthCm.si / rowCm + 0.01)
-      : Math.floor((bed.lengthCm.si * bed.widthCm.si) / apart ** 2);
-  return amount.count > most ? [tooFull(planting, bed, { count: amount.count, most })] : [];
-}
-
-function bagsDoubt(
-  planting: Planting,
-  apart: number,
-  bags: NonNullable<Bed["bags"]>,
-): readonly Problem[] {
-  const { amount } = planting;
-  if (amount?.kind !== "plants") return [];
-  const area = Math.PI * (bags.across.si / 2) ** 2;
-  const each = Math.max(1, Math.floor(area / (SHARE_IN_BAG * apart ** 2)));
-  const most = each * bags.count;
-  return amount.count > most ? [tooFull(planting, null, { count: amount.count, most })] : [];
+  const holds = capacity(planting, crop, bed);
+  if (amount === null || amount.kind === "length" || holds === null) return [];
+  const most = Math.floor(holds + 0.01);
+  const where = bed.bags ? null : bed;
+  return amount.count > most ? [tooFull(planting, where, { count: amount.count, most })] : [];
 }
 
 function tooFull(

@@ -1,14 +1,14 @@
 import { cropFor } from "../crops/crops.ts";
-import type { Pest } from "../crops/facts.ts";
 import { inOrder, type Problem } from "../problems/problem.ts";
 import { plantingsNamed } from "./after.ts";
 import { tell } from "./codes.ts";
+import { familyBefore, yearsAway } from "./families.ts";
 import type { Plan, Planting } from "./plan.ts";
 
 /**
  * What is wrong or doubtful between the years' plans of one garden, whatever their order; file by file in year order.
  * Problem: `key-clash`, two files of one year, whose plantings would share their keys. Doubts: `after-unknown`,
- * a planting to follow that no year holds; `family-too-soon`; `net-over-hosts`; `in-twice`. Empty for one plan that follows nothing of another.
+ * a planting to follow that no year holds; `family-too-soon`; `in-twice`. Empty for one plan that follows nothing of another.
  */
 export function joinYears(plans: readonly Plan[]): readonly Problem[] {
   const sorted = [...plans].sort((a, b) => a.year - b.year);
@@ -20,7 +20,6 @@ export function joinYears(plans: readonly Plan[]): readonly Problem[] {
       ...(twin ? [clash(plan, twin)] : []),
       ...plan.plantings.flatMap((planting) => afterDoubt(planting, before)),
       ...plan.plantings.flatMap((planting) => familyDoubt(planting, plan, before)),
-      ...(last ? plan.plantings.flatMap((planting) => hostsDoubt(planting, plan, last)) : []),
       ...(last ? plan.plantings.flatMap((planting) => inTwiceDoubt(planting, last)) : []),
     ]);
   });
@@ -87,54 +86,22 @@ function inTwiceDoubt(planting: Planting, last: Plan): readonly Problem[] {
   ];
 }
 
-/** Years for which a family is kept out of a bed that had it. Source: common practice, three summers to come round. */
-const YEARS_AWAY = 2;
-
-/** What stands over from last year is last year's own; bags have new soil, and what stands for years stays. */
+/** What stands over from last year is last year's own, and what stands for years stays. */
 function familyDoubt(planting: Planting, plan: Plan, before: readonly Plan[]): readonly Problem[] {
-  const family = cropFor(planting)?.family;
+  const crop = cropFor(planting);
   const bed = plan.beds.find(({ key }) => key === planting.bed);
-  if (!family || !bed || bed.kind === "bags" || planting.inSince !== null) return [];
-  const found = [...before]
-    .reverse()
-    .filter(({ year }) => year >= plan.year - YEARS_AWAY)
-    .flatMap(({ year, plantings }) => plantings.map((other) => ({ other, year })))
-    .find(({ other }) => other.bed === bed.key && cropFor(other)?.family === family);
-  if (!found || cropFor(planting)?.perennial) return [];
-  const { other: had, year } = found;
-  const when = year === plan.year - 1 ? "last year" : `in ${year}`;
+  if (!crop || crop.perennial || !bed || planting.inSince !== null) return [];
+  const had = familyBefore(crop, bed, { year: plan.year, before });
+  if (!had) return [];
+  const when = had.plan.year === plan.year - 1 ? "last year" : `in ${had.plan.year}`;
+  const away = yearsAway(crop.family).value;
+  const free = away === 1 ? "a year" : `${away} years`;
   return [
     tell(
       "family-too-soon",
       planting.at,
-      `${bed.name} had ${had.written} ${when}, and ${planting.written} is of the ${family} too`,
-      "Give it another bed, so that the same pests do not find it again",
+      `${bed.name} had ${had.planting.written} ${when} (${had.plan.file}, line ${had.planting.at.line}), and ${planting.written} is of the ${crop.family} too`,
+      `Give it another bed: ${free} without that family, and its pests and diseases die out`,
     ),
   ];
-}
-
-/** Flies that slept in the soil under last year's hosts come up inside the net. Birds do not. */
-function hostsDoubt(planting: Planting, plan: Plan, last: Plan): readonly Problem[] {
-  const bed = plan.beds.find(({ key }) => key === planting.bed);
-  if (!bed || bed.kind === "bags" || planting.without.includes("cover")) return [];
-  const against = pestsOf(planting);
-  const host = last.plantings.find(
-    (other) => other.bed === bed.key && pestsOf(other).some((pest) => against.includes(pest)),
-  );
-  const pest = host && pestsOf(host).find((each) => against.includes(each));
-  if (!host || !pest || planting.inSince !== null) return [];
-  return [
-    tell(
-      "net-over-hosts",
-      planting.at,
-      `${bed.name} had ${host.written} last year: a net over ${planting.written} shuts in the ${pest} that wintered in the soil`,
-      "Give it another bed, or leave the net off with without covers",
-    ),
-  ];
-}
-
-/** What covers keep off it that winters in the soil. */
-function pestsOf(planting: Planting): readonly Pest[] {
-  const pests = cropFor(planting)?.covers.map(({ against }) => against) ?? [];
-  return pests.filter((pest) => pest !== "birds");
 }

@@ -1,94 +1,160 @@
-import { type Chance, type Fit, type Room, wantedFrom } from "../beds/room.ts";
-import { sayDay } from "../days/day.ts";
+import type { Answer, End } from "../beds/chances.ts";
+import type { Stand } from "../beds/free.ts";
+import type { Room } from "../beds/room.ts";
+import type { Chance } from "../beds/would-be.ts";
+import { type Day, sayDay } from "../days/day.ts";
+import type { Refusal } from "../growth/limits.ts";
 import { capital } from "../practices/say.ts";
 import { cm, type Measures } from "../quantities/quantity.ts";
 import { sayQuantity } from "../quantities/say.ts";
-import type { Section } from "./frost-tonight.ts";
 import { list } from "./titles.ts";
 
-/** A bed's room in words: what stands in it, then what may be begun, safest first; sections may be empty of lines, and then are left out. */
-export function roomTold(room: Room, measures: Measures): readonly Section[] {
-  const chances: readonly [Chance, string][] = [
-    ["safe", "Safe"],
-    ["a gamble", "A gamble"],
-    ["not yet", "Not yet"],
-    ["bad season", "Not at this time of year"],
-    ["too late", "Too late"],
-  ];
-  return [
-    { name: `${room.bed}, ${sayDay(room.day)}`, lines: placeTold(room, measures) },
-    ...chances.map(([chance, name]) => ({ name, lines: linesOf(room, chance) })),
-    { name: "For years, in a place of their own", lines: oneLine(room.forYears) },
-  ].filter(({ lines }) => lines.length > 0);
-}
-
-function placeTold(room: Room, measures: Measures): readonly string[] {
-  const { standing, coming, widthCm, takenCm } = room;
-  const there = standing.map(({ name, day }) => `${name} till about ${sayDay(day)}`);
-  const later = coming.map(({ name, day }) => `${name} about ${sayDay(day)}`);
-  const free = widthCm === null ? null : Math.max(0, widthCm - takenCm);
-  const till = wantedFrom(room);
-  return [
-    there.length > 0 ? `Here now: ${list(there)}.` : "Nothing stands here.",
-    ...(later.length > 0 ? [`To come: ${list(later)}.`] : []),
-    ...(free === null || there.length === 0 ? [] : [widthTold(free, measures)]),
-    ...(till === null
-      ? []
-      : [`What you start now should be out by ${sayDay(till)}, or leave room.`]),
-  ];
-}
-
-function widthTold(freeCm: number, measures: Measures): string {
-  const nothing = freeCm < 10;
-  return nothing
-    ? "Its whole width is taken."
-    : `About ${sayQuantity(cm(Math.round(freeCm / 10) * 10), measures)} of its width is free.`;
-}
-
-/** Those that are alike but for their day are one line; few enough to read at a glance. */
-function linesOf({ fits }: Room, chance: Chance): readonly string[] {
-  const mine = fits.filter((fit) => fit.chance === chance);
-  if (chance === "too late") return oneLine([...new Set(mine.map(({ name }) => name))]);
-  if (chance === "bad season") return bySpoiler(mine);
-  return mine.map((fit) => `${capital(fit.name)}${WAYS[fit.start]}: ${dayTold(fit)}.`);
-}
-
-const WAYS: Readonly<Record<Fit["start"], string>> = {
-  "seed indoors": " from plants",
-  "winter-sown": " from plants",
-  "seed outdoors": " from seed",
-  plants: " from plants",
-  tubers: "",
-  cloves: "",
-  sets: " from sets",
-  crowns: "",
+/** A bed's room in words: what stands there, then the crops by what they come to; empty sections are left out. */
+export type RoomTold = {
+  readonly head: readonly string[];
+  readonly sections: readonly { readonly name: string; readonly lines: readonly string[] }[];
 };
 
-function dayTold({ from, ready }: Fit): string {
-  if (from !== null) return `from about ${sayDay(from)}`;
-  if (ready === null) return "not known";
-  return ready.early === ready.late
-    ? `ready about ${sayDay(ready.usual)}`
-    : `ready about ${sayDay(ready.early)} to ${sayDay(ready.late)}`;
+/** The same in the household's measures; a line each for what is ready in time, the rest in lists. */
+export function roomTold(room: Room, measures: Measures): RoomTold {
+  const of = (verdict: Answer["verdict"]) =>
+    room.crops.filter((chance) => chance.verdict === verdict);
+  const sections = [
+    { name: "Safe, ready in time even in a cold season:", lines: readyTold(of("safe")) },
+    { name: "A gamble:", lines: readyTold(of("a gamble")) },
+    { name: "Not yet:", lines: openingTold(of("not yet")) },
+    { name: "Too late, or nothing for this place:", lines: lateTold(of("too late")) },
+    { name: "To stand for years:", lines: yearsTold(room.perennials) },
+  ];
+  return {
+    head: headTold(room, measures),
+    sections: sections.filter(({ lines }) => lines.length > 0),
+  };
 }
 
-const SPOILERS: Readonly<Record<NonNullable<Fit["spoilt"]>, string>> = {
-  asleep: "In soil this warm the seed would sleep",
-  heat: "Heat would spoil them",
-  "long days": "Long days would send them to seed",
-  cold: "Cold while young would send them to seed",
-  "never up": "The soil is too cold for the seed",
-  "too late": "Winter comes first",
+function headTold(room: Room, measures: Measures): readonly string[] {
+  const { name, day, standing, coming, unknown } = room;
+  const [next] = coming;
+  return [
+    `${name} on ${sayDay(day, true)}`,
+    ...(standing.length === 0 ? ["Nothing stands in it."] : standing.map(standTold)),
+    ...(standing.length === 0 ? [] : [freeTold(room, measures)]),
+    ...(next ? [`From ${sayDay(next.from)} it is wanted for ${next.name}.`] : []),
+    ...(unknown.length > 0 ? [`When ${list(unknown)} will stand there is not known.`] : []),
+    ...room.away.map(
+      ({ family, had, year }) =>
+        `It had ${had} in ${year}: better nothing of the ${family} this year.`,
+    ),
+    ...endsTold(room.crops),
+  ];
+}
+
+/** What may go on till it is gone is told by both days. */
+function standTold({ name, ends, gone }: Stand): string {
+  const till = ends >= gone ? sayDay(gone) : `${sayDay(ends)} to ${sayDay(gone)}`;
+  return `${capital(name)} till about ${till}.`;
+}
+
+function freeTold({ freeShare, freeCm, freeFrom }: Room, measures: Measures): string {
+  const all = `all of it about ${sayDay(freeFrom)}`;
+  if (freeShare === null) return `Free: ${all}.`;
+  if (freeShare < LEAST_FREE) return `Nothing is free before; ${all}.`;
+  const part = freeCm === null ? shareTold(freeShare) : sayQuantity(cm(freeCm), measures);
+  return `Free: about ${part}${freeCm === null ? "" : " across"} now, ${all}.`;
+}
+
+/** A smaller share of a bed is no room. Source: house rule, a twentieth. */
+const LEAST_FREE = 0.05;
+
+const shareTold = (share: number) =>
+  share > 0.7 ? "most of it" : share > 0.4 ? "half of it" : "a corner";
+
+const ENDS: Readonly<Record<End["by"], string>> = {
+  frost: "frost takes the tender",
+  "hard frost": "the hardy should be in",
+  "short days": "days get too short to grow",
 };
 
-function bySpoiler(fits: readonly Fit[]): readonly string[] {
-  const reasons = [...new Set(fits.map(({ spoilt }) => spoilt))];
-  return reasons.flatMap((reason) => {
-    if (reason === null) return [];
-    const names = fits.filter(({ spoilt }) => spoilt === reason).map(({ name }) => name);
-    return [`${SPOILERS[reason]}: ${list([...new Set(names)])}.`];
+/** Each end once, by its day. */
+function endsTold(chances: readonly Chance[]): readonly string[] {
+  const days = new Map<End["by"], Day>();
+  for (const { end } of chances) if (end && !days.has(end.by)) days.set(end.by, end.day);
+  const told = [...days].sort((a, b) => a[1] - b[1]);
+  const said = told.map(([by, day]) => `about ${sayDay(day)} ${ENDS[by]}`);
+  return said.length === 0 ? [] : [`${capital(list(said))}.`];
+}
+
+/** A line a crop, its ways side by side; names in one column. */
+function readyTold(chances: readonly Chance[]): readonly string[] {
+  const width = Math.max(0, ...chances.map(({ name }) => name.length));
+  return byCrop(chances).map((ways) => {
+    const said = ways.map((chance) => `${chance.way}, ready ${readyDays(chance)}`);
+    return `${(ways[0]?.name ?? "").padEnd(width)}  ${said.join("; ")}`;
   });
 }
 
-const oneLine = (names: readonly string[]): readonly string[] =>
-  names.length > 0 ? [`${capital(list(names))}.`] : [];
+function byCrop(chances: readonly Chance[]): readonly (readonly Chance[])[] {
+  const crops = [...new Set(chances.map(({ crop }) => crop))];
+  return crops.map((key) => chances.filter(({ crop }) => crop === key));
+}
+
+/** `20 Sep to 14 Oct`; of a gamble the day in the season that still brings it. */
+function readyDays({ ripe, inTime }: Chance): string {
+  const { warm, usual, cold } = ripe ?? { warm: null, usual: null, cold: null };
+  if (inTime === "usual" && usual !== null) return `about ${sayDay(usual)} unless it is cold`;
+  if (inTime === "warm" && warm !== null) return `about ${sayDay(warm)} in a warm year only`;
+  if (warm === null || cold === null) return "in time";
+  return `${sayDay(warm)} to ${sayDay(cold)}`;
+}
+
+const REASONS: Readonly<Record<Refusal, string>> = {
+  asleep: "its seed sleeps in soil so warm",
+  heat: "heat would end it",
+  "long days": "it would bolt in the long days",
+  cold: "cold would make it bolt",
+  "never up": "the soil is too cold",
+  "too late": "it would not be ready",
+};
+
+/** `lettuce (seed, plants)`, each crop once. */
+const waysTold = (chances: readonly Chance[]) =>
+  byCrop(chances)
+    .map((ways) => `${ways[0]?.name ?? ""} (${ways.map(({ way }) => way).join(", ")})`)
+    .join(", ");
+
+/** By the day they may go in, the soonest first, with what makes them wait where it is not spring. */
+function openingTold(chances: readonly Chance[]): readonly string[] {
+  const sorted = [...chances].sort((a, b) => (a.opens ?? 0) - (b.opens ?? 0));
+  return grouped(sorted, ({ opens, why, inTime }) => {
+    const from = `from ${sayDay(opens ?? (0 as Day))}`;
+    const odds = inTime === "any" ? "" : ", a gamble even then";
+    return `${from}${why === null ? "" : `, till then ${REASONS[why]}`}${odds}`;
+  });
+}
+
+function lateTold(chances: readonly Chance[]): readonly string[] {
+  return grouped(chances, ({ why }) => REASONS[why ?? "too late"]);
+}
+
+/** Those of one saying in one line behind it. */
+function grouped(
+  chances: readonly Chance[],
+  saying: (chance: Chance) => string,
+): readonly string[] {
+  const groups = new Map<string, Chance[]>();
+  for (const chance of chances) {
+    const said = saying(chance);
+    groups.set(said, [...(groups.get(said) ?? []), chance]);
+  }
+  return [...groups].map(([said, all]) => `${capital(said)}: ${waysTold(all)}`);
+}
+
+function yearsTold(chances: readonly Chance[]): readonly string[] {
+  return grouped(chances, ({ verdict, opens }) =>
+    verdict === "not yet" && opens !== null
+      ? `from ${sayDay(opens)}`
+      : verdict === "safe"
+        ? "time enough to take root"
+        : "next spring, to take root before the frost",
+  );
+}

@@ -46,3 +46,10 @@ test("a folder without a year's file, and a file that is not there, are problems
   expect(missing.exit).toBe(1);
   expect(missing.err).toContain("no such file");
 });
+
+test("check tells where a bed is shared by more than it holds, exit 0", async () => {
+  const crowded = PLAN.replace("beet: 2 rows", "beet: 6 rows\n      - carrot: 7 rows");
+  const { exit, err } = await sowbell(["check", folderOf({ "2027.yaml": crowded })]);
+  expect(exit).toBe(0);
+  expect(err).toMatch(/2027\.yaml:\d+:\d+: \w+ and .* share Long bed about .* across\. Give one/);
+});

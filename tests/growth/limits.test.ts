@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Crop } from "../../src/crops/facts.ts";
 import { common, NO_LIMITS } from "../../src/crops/figures.ts";
 import { plus } from "../../src/days/day.ts";
-import { nextGood, refusalOf, withinLimits } from "../../src/growth/limits.ts";
+import { nextGood, refusalOf, withinLimits, worthTill } from "../../src/growth/limits.ts";
 import { decide } from "../../src/growth/reckoned.ts";
 import { ripeIfSown } from "../../src/growth/ripe.ts";
 import { upFrom } from "../../src/growth/up.ts";
@@ -170,4 +170,27 @@ describe("a reckoned day within a crop's limits", () => {
     expect(moved.grounds).toEqual(["given", "heat"]);
     expect(moved.day).toBe(on("08-01"));
   });
+});
+
+describe("plants set out", () => {
+  const tomato = (given: Given = {}) =>
+    growingOf(QUARRY, "tomato", { ...given, planting: { start: "plants" } });
+
+  test("are young from that day on, and bolt after cold as seedlings do", () => {
+    expect(refusalOf(tomato(COLD), on("04-20"))).toBe("cold");
+    expect(refusalOf(tomato(COLD), on("06-11"))).toBeNull();
+  });
+
+  test("do not sleep in warm soil, as seed would", () => {
+    const given = sleeping(1);
+    const beets = growingOf(QUARRY, "beet", { ...given, planting: { start: "plants" } });
+    expect(refusalOf(beet(given), on("06-11"))).toBe("asleep");
+    expect(refusalOf(beets, on("06-11"))).not.toBe("asleep");
+  });
+});
+
+test("a first harvest is worth its place as long as it bears at the least", () => {
+  const harvest = { ...beet().crop.harvest, bearsDays: common([20, 40] as const) };
+  expect(worthTill(beet(), on("08-01"))).toBe(on("08-01"));
+  expect(worthTill(beet({ crop: { harvest } }), on("08-01"))).toBe(on("08-21"));
 });

@@ -5,7 +5,7 @@ import { type Day, isoOf, plus } from "../../src/days/day.ts";
 import type { Growing } from "../../src/growth/growing.ts";
 import { reached } from "../../src/growth/milestones.ts";
 import { paceOf } from "../../src/growth/pace.ts";
-import { ripeIfSown, ripeMilestone } from "../../src/growth/ripe.ts";
+import { ripeIfSown, ripeInSeasons, ripeMilestone } from "../../src/growth/ripe.ts";
 import { celsius } from "../../src/quantities/quantity.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
 import { type Acts, always, daysOf, type Given, groundsOf, growingOf, seenIn } from "./growing.ts";
@@ -287,5 +287,33 @@ describe("after a year whose harvest the diary has", () => {
       "2027/tomato": { start: "2027-04-09", "set out": "2027-05-21" },
     });
     expect(isoOf(usual(growingOf(QUARRY, "tomato", { anchors })))).toBe("2027-08-20");
+  });
+});
+
+describe("the three seasons by themselves", () => {
+  test("are the milestone's days where each of them brings it", () => {
+    const carrot = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-20" } });
+    const milestone = ripeMilestone(carrot);
+    if (!reached(milestone)) throw new Error(milestone.none);
+    const { early, usual, late } = milestone;
+    expect(ripeInSeasons(carrot)).toEqual({ warm: early, usual, cold: late });
+  });
+
+  test("are none where winter comes first, the cold one before the warm one", () => {
+    const counts = ["06-20", "07-20", "08-01", "08-10", "08-20", "09-20"].map((day) => {
+      const sown = growingOf(QUARRY, "carrot", { acts: { start: `2027-${day}` } });
+      const seasons = ripeInSeasons(sown);
+      if ("none" in seasons) return 0;
+      const { warm, usual, cold } = seasons;
+      if (usual === null) expect(cold).toBeNull();
+      if (warm === null) expect(usual).toBeNull();
+      return [warm, usual, cold].filter((each) => each !== null).length;
+    });
+    expect(counts).toEqual([...counts].sort((a, b) => b - a));
+    expect([counts[0], counts.at(-1)]).toEqual([3, 0]);
+  });
+
+  test("have none before its clock begins", () => {
+    expect(ripeInSeasons(growingOf(QUARRY, "carrot"))).toHaveProperty("none");
   });
 });
