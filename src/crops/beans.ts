@@ -1,12 +1,11 @@
-import type { Crop, Outdoors } from "./facts.ts";
+import type { Care, Crop } from "./facts.ts";
 import {
   CITE,
-  COOL_WARMTH,
   common,
   derived,
+  house,
   inchRange,
   memory,
-  NO_LIMITS,
   PLAIN,
   PLAIN_HARVEST,
   PLAIN_OUTDOORS,
@@ -14,177 +13,293 @@ import {
   WARM_WARMTH,
 } from "./figures.ts";
 
-/** What the tender beans have in common: warm soil, two seeds to a place, no frost. */
-const TENDER = {
+const RAW = "Cook them; raw, and dry above all, they can make you ill.";
+
+/** A look for bean beetles, while they are few. */
+const BEAN_LOOK: Care = {
+  practice: "scout",
+  step: "1",
+  from: "up",
+  days: common([14, 24]),
+  verb: "Check",
+  how: "Crush yellow eggs and spiny yellow grubs under the leaves. Go among them only when leaves are dry.",
+  sign: "Leaves eaten to lace.",
+  why: "Wet leaves pass on disease, and the first beetles bring the rest.",
+  caution: "Before any spray, read its label and follow it.",
+  harm: "when you can",
+  minutes: 10,
+  needs: [],
+};
+
+/** Poles, put up first. */
+const POLES = {
+  things: ["poles or a trellis taller than you"],
+  how: "Put them up before the seed goes in, tied fast at the top. Late in summer they catch the wind.",
+} as const satisfies Crop["support"];
+
+/** Vines at the top of their poles. */
+const STOP_VINES: Care = {
+  practice: "stop the tops",
+  step: "1",
+  from: "up",
+  days: common([40, 55]),
+  verb: "Stop",
+  how: "Pinch out the tips where the vines have come to the top of their poles.",
+  sign: "Tips wave above the poles.",
+  why: "They branch and bear lower down, where you can reach.",
+  caution: null,
+  harm: "when you can",
+  minutes: 10,
+  needs: [],
+};
+
+const LEAD_UP: Care = {
+  practice: "stake and train",
+  step: "1",
+  from: "up",
+  days: common([12, 20]),
+  verb: "Lead up",
+  how: "Wind each shoot once around its own pole, the way it turns by itself. Tie it if it falls.",
+  sign: "Shoots feel about for something to hold.",
+  why: "Shoots that catch each other make one tangle.",
+  caution: null,
+  harm: "when you can",
+  minutes: 10,
+  needs: ["soft string"],
+};
+
+/** Bush bean: tender, sown into warm soil, picked for three weeks. */
+export const BEAN: Crop = {
   ...PLAIN,
+  key: "bean",
+  one: "bean",
+  many: "beans",
+  alsoCalled: [
+    "bush bean",
+    "bush beans",
+    "snap bean",
+    "snap beans",
+    "green bean",
+    "green beans",
+    "french bean",
+    "french beans",
+    "dwarf bean",
+    "dwarf beans",
+    "dwarf french bean",
+    "dwarf french beans",
+  ],
   family: "pea family",
   frost: published("tender", CITE.purdue),
   starts: ["seed outdoors"],
-  comesUp: { kind: "table", row: "bean_snap", standsIn: common("bean_snap") },
+  comesUp: { kind: "table", row: "bean_snap", standsIn: null },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: derived(
+      inchRange(1, 1),
+      CITE.idaho,
+      "three times the seed's width, about a third of an inch",
+    ),
+    apartCm: published(inchRange(4, 4), CITE.coloradoBlocks),
+    rowsCm: derived(18 * 2.54, CITE.coloradoBlocks, "12 inches given there, half again to pick by"),
+    soilMinC: published((55 - 32) / 1.8, CITE.kansas),
+    weeksFromLastFrost: published(0, CITE.purdue),
+    soilMaxC: derived(
+      (85 - 32) / 1.8,
+      CITE.harrington,
+      "90 in 100 come up at 77 °F and 47 at 86; half at about 85",
+    ),
+  },
+  care: [BEAN_LOOK],
+  repeatEveryDays: memory([10, 14], "usual extension succession lists"),
   warmth: { ...WARM_WARMTH, baseC: published((50 - 32) / 1.8, CITE.peet) },
   eaten: "fruit",
-} as const satisfies Partial<Crop>;
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([50, 60]),
+    kind: "again and again",
+    bearsDays: common([18, 28]),
+    holdsDays: common(3),
+    verb: "Pick",
+    sign: "Pods are as thick as a pencil and snap, before the beans in them show.",
+    how: "Pick every two or three days with both hands, so that the plants don't tear. Missed pods end the crop.",
+    caution: RAW,
+  },
+};
 
-const sown = (apartIn: number, rowsIn: number): Outdoors => ({
-  ...PLAIN_OUTDOORS,
-  depthCm: derived(
-    inchRange(1, 1),
-    CITE.idaho,
-    "three times the seed's width, about a third of an inch",
-  ),
-  apartCm: common(inchRange(apartIn, apartIn)),
-  rowsCm: common(rowsIn * 2.54),
-  soilMinC: published((55 - 32) / 1.8, CITE.kansas),
-  weeksFromLastFrost: published(0, CITE.purdue),
-});
-
-const POLES = {
-  things: ["poles 7 ft high and string"],
-  how: "Set the poles before you sow, a foot deep, and tie them at the top.",
-} as const;
-
-/** Pole bean: climbs, and bears till frost where bush beans tire. */
+/** Pole bean: the bush bean's tall sister, on poles, picked for twice as long. */
 export const POLE_BEAN: Crop = {
-  ...TENDER,
+  ...BEAN,
   key: "pole-bean",
   one: "pole bean",
   many: "pole beans",
-  alsoCalled: ["climbing bean", "climbing beans", "climbing french bean", "climbing french beans"],
-  outdoors: sown(6, 36),
+  alsoCalled: [
+    "climbing bean",
+    "climbing beans",
+    "climbing french bean",
+    "climbing french beans",
+    "vining bean",
+    "vining beans",
+  ],
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: derived(
+      inchRange(1, 1),
+      CITE.idaho,
+      "three times the seed's width, about a third of an inch",
+    ),
+    apartCm: common(inchRange(6, 6)),
+    rowsCm: common(36 * 2.54),
+    soilMinC: published((55 - 32) / 1.8, CITE.kansas),
+    weeksFromLastFrost: published(0, CITE.purdue),
+    soilMaxC: derived(
+      (85 - 32) / 1.8,
+      CITE.harrington,
+      "90 in 100 come up at 77 °F and 47 at 86; half at about 85",
+    ),
+    how: "Sow at the foot of each pole, in a ring or along the trellis.",
+  },
   support: POLES,
+  care: [LEAD_UP, BEAN_LOOK, STOP_VINES],
+  repeatEveryDays: null,
   harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
+    ...BEAN.harvest,
     days: memory([60, 70], CITE.missouri),
-    kind: "again and again",
-    bearsDays: common([35, 56]),
-    holdsDays: common(3),
-    verb: "Pick",
-    sign: "Pods snap, before the beans in them show.",
-    how: "Pick every two or three days, high and low. Missed pods end the crop.",
-    caution: "Cook the beans well; raw dry kidney beans make ill.",
+    bearsDays: common([42, 63]),
+    how: "Pick every two or three days, high and low, with both hands. Missed pods end the crop.",
   },
 };
 
-/** Runner bean: red flowers for bees, pods from late summer, cool nights. */
+/** Runner bean: red flowers on tall poles, fond of damp and of bees. */
 export const RUNNER_BEAN: Crop = {
-  ...TENDER,
+  ...PLAIN,
   key: "runner-bean",
   one: "runner bean",
   many: "runner beans",
-  alsoCalled: ["scarlet runner", "scarlet runners", "scarlet runner bean", "scarlet runner beans"],
-  frost: common("tender"),
-  outdoors: sown(8, 36),
-  support: POLES,
-  flowers: { daysBeforeHarvest: common([14, 21]), forBees: true },
-  care: [
-    {
-      practice: "stop the tops",
-      step: "1",
-      from: "up",
-      days: common([45, 60]),
-      verb: "Pinch tips of",
-      how: "Pinch the tips out when they reach the top of the poles.",
-      sign: "Shoots wave above the poles.",
-      why: "They branch below, where you can pick.",
-      caution: null,
-      harm: "when you can",
-      minutes: 10,
-      needs: [],
-    },
+  alsoCalled: [
+    "runner",
+    "runners",
+    "scarlet runner",
+    "scarlet runners",
+    "scarlet runner bean",
+    "scarlet runner beans",
   ],
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: common([70, 85]),
-    kind: "again and again",
-    bearsDays: common([35, 56]),
-    holdsDays: common(3),
-    verb: "Pick",
-    sign: "Pods are flat and snap without a string.",
-    how: "Pick every other day; old pods are all string and end the crop.",
-    caution: "Cook them: raw runner beans make ill.",
-  },
-};
-
-/** Edamame: soy picked green, all the plant at once. */
-export const EDAMAME: Crop = {
-  ...TENDER,
-  key: "edamame",
-  one: "edamame",
-  many: "edamame",
-  alsoCalled: ["soybean", "soybeans", "soya bean", "soya beans", "vegetable soybean"],
-  frost: common("tender"),
-  outdoors: sown(4, 24),
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: common([80, 95]),
-    kind: "once",
-    holdsDays: common(6),
-    verb: "Pick",
-    sign: "Pods are plump and still bright green.",
-    how: "Cut the whole plant and pick it sitting down. Cook the pods.",
-  },
-};
-
-/** Broad bean: the hardy one, sown in cold soil and over when summer is hot. */
-export const BROAD_BEAN: Crop = {
-  ...PLAIN,
-  key: "broad-bean",
-  one: "broad bean",
-  many: "broad beans",
-  alsoCalled: ["fava", "favas", "fava bean", "fava beans", "field bean", "field beans"],
   family: "pea family",
-  frost: common("very hardy"),
-  starts: ["seed outdoors"],
-  comesUp: { kind: "table", row: "pea", standsIn: common("pea") },
+  frost: derived("tender", CITE.purdue, "the class of snap bean there, its near kin"),
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  comesUp: {
+    kind: "table",
+    row: "bean_snap",
+    standsIn: house(
+      "bean_snap",
+      "near kin, of the same warm soil; both are up in one to two weeks",
+    ),
+  },
+  indoors: {
+    weeksToSettingOut: common([3, 4]),
+    soilTempC: common(18),
+    depthCm: common(inchRange(1, 2)),
+    potOnDaysAfterUp: null,
+    hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
+    nightFloorC: published(10, CITE.beltrami),
+  },
+  settingOut: {
+    weeksFromLastFrost: common(1),
+    soilMinC: derived((55 - 32) / 1.8, CITE.kansas, "given there for snap bean, its near kin"),
+    apartCm: common(8 * 2.54),
+    rowsCm: common(36 * 2.54),
+    things: ["poles and string", "a watering can"],
+    how: "Put up the poles first, and plant one at the foot of each. Water in well.",
+  },
   outdoors: {
     ...PLAIN_OUTDOORS,
     depthCm: common(inchRange(2, 2)),
-    apartCm: common(inchRange(6, 8)),
-    rowsCm: common(18 * 2.54),
-    soilMinC: derived((40 - 32) / 1.8, CITE.kansas, "as pea, which goes in with it"),
-    weeksFromLastFrost: common(-5),
-    soakHours: common([8, 12]),
+    apartCm: common(inchRange(8, 8)),
+    rowsCm: common(36 * 2.54),
+    soilMinC: derived((55 - 32) / 1.8, CITE.kansas, "given there for snap bean, its near kin"),
+    weeksFromLastFrost: derived(0, CITE.purdue, "given there for snap bean, its near kin"),
+    how: "Sow at the foot of each pole, with a few to spare at the row's end.",
   },
-  support: {
-    things: ["stakes and string"],
-    how: "Stakes at the corners and string round the row keep tall ones up.",
-  },
-  flowers: { daysBeforeHarvest: common([25, 35]), forBees: true },
-  care: [
-    {
-      practice: "stop the tops",
-      step: "1",
-      from: "flower",
-      days: common([7, 18]),
-      verb: "Pinch tips of",
-      how: "Pinch out the top hand of each plant; it is good to eat.",
-      sign: "The lowest pods are as long as a finger.",
-      why: "Blackfly gather on the tips, and the pods fill sooner.",
-      caution: null,
-      harm: "this week",
-      minutes: 10,
-      needs: [],
-    },
-  ],
-  limits: { ...NO_LIMITS, heatC: common(22) },
-  warmth: COOL_WARMTH,
+  flowers: { daysBeforeHarvest: common([18, 24]), forBees: true },
+  support: POLES,
+  care: [LEAD_UP, BEAN_LOOK, STOP_VINES],
+  warmth: WARM_WARMTH,
   eaten: "fruit",
   harvest: {
     ...PLAIN_HARVEST,
     from: "sowing",
     days: common([75, 90]),
     kind: "again and again",
-    bearsDays: common([14, 21]),
-    holdsDays: common(4),
+    bearsDays: common([42, 63]),
+    holdsDays: common(3),
     verb: "Pick",
-    sign: "Pods are plump and the scar on the bean still green.",
-    how: "Pick from the bottom up.",
-    caution: "A few people fall ill from broad beans (favism): those ask a doctor first.",
+    sign: "Pods snap clean and no beans swell in them yet.",
+    how: "Pick every two or three days and take off old pods too, for one with ripe beans stops the rest.",
+    caution: "Never eat them raw, dry beans least of all. Boil them well.",
   },
 };
 
-/** Beans beside the bush bean; one family with the pea. */
-export const BEANS: readonly Crop[] = [POLE_BEAN, RUNNER_BEAN, EDAMAME, BROAD_BEAN];
+/** Edamame: soybeans picked green, all within a few days. */
+export const EDAMAME: Crop = {
+  ...PLAIN,
+  key: "edamame",
+  one: "edamame",
+  many: "edamame",
+  alsoCalled: [
+    "edamame bean",
+    "edamame beans",
+    "soybean",
+    "soybeans",
+    "soya bean",
+    "soya beans",
+    "green soybean",
+    "green soybeans",
+  ],
+  family: "pea family",
+  frost: derived("tender", CITE.purdue, "the class of snap bean there, its near kin"),
+  starts: ["seed outdoors"],
+  comesUp: {
+    kind: "table",
+    row: "bean_snap",
+    standsIn: house("bean_snap", "a bean of the same size and the same warm soil"),
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: derived(
+      inchRange(1, 1),
+      CITE.idaho,
+      "three times the seed's width, about a third of an inch",
+    ),
+    apartCm: common(inchRange(3, 4)),
+    rowsCm: common(18 * 2.54),
+    soilMinC: derived(
+      (60 - 32) / 1.8,
+      CITE.kansas,
+      "55 given there for snap bean; soybeans want more",
+    ),
+    weeksFromLastFrost: derived(
+      1,
+      CITE.purdue,
+      "snap bean there on the date, and a week for warmer soil",
+    ),
+    how: "Cover the row with a net if birds take your seedlings.",
+  },
+  care: [BEAN_LOOK],
+  repeatEveryDays: common([10, 14]),
+  warmth: WARM_WARMTH,
+  eaten: "fruit",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([75, 95]),
+    kind: "once",
+    holdsDays: common(5),
+    verb: "Pick",
+    sign: "Pods are bright green and the beans in them nearly touch.",
+    how: "Pull whole plants and strip the pods in the shade. All are ripe within a few days.",
+    caution: "Boil the pods before you eat the beans.",
+  },
+};
+
+/** The beans of the pea family that want warm soil, by name. */
+export const BEANS: readonly Crop[] = [BEAN, EDAMAME, POLE_BEAN, RUNNER_BEAN];

@@ -1,5 +1,4 @@
 import { ASPARAGUS_FAMILY } from "./asparagus.ts";
-import { BEANS } from "./beans.ts";
 import { BEET_FAMILY } from "./beets.ts";
 import { BINDWEED_FAMILY } from "./bindweeds.ts";
 import { BRASSICAS } from "./brassicas.ts";
@@ -20,7 +19,6 @@ import { NIGHTSHADES } from "./nightshades.ts";
 import { ONION_FAMILY } from "./onions.ts";
 import { PEA_FAMILY } from "./peas.ts";
 import { ROSE_FAMILY } from "./roses.ts";
-import { SQUASHES } from "./squashes.ts";
 import { UMBELS } from "./umbels.ts";
 
 /** Every crop the facts know, by family, then by name. */
@@ -36,7 +34,6 @@ export const CROPS: readonly Crop[] = [
   ...DAISY_FAMILY,
   ...COMPOSITES,
   ...GOURD_FAMILY,
-  ...SQUASHES,
   ...GRASS_FAMILY,
   ...HONEYSUCKLE_FAMILY,
   ...KNOTWEED_FAMILY,
@@ -46,7 +43,6 @@ export const CROPS: readonly Crop[] = [
   ...NIGHTSHADES,
   ...ONION_FAMILY,
   ...PEA_FAMILY,
-  ...BEANS,
   ...ROSE_FAMILY,
 ];
 

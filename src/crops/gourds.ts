@@ -11,7 +11,8 @@ import {
   published,
   WARM_WARMTH,
 } from "./figures.ts";
-import { GOURD_FABRIC } from "./raising.ts";
+import { BEETLE_FABRIC, BEETLE_LOOK, FEED_AT_FRUIT, GOURD_INDOORS } from "./gourd-ways.ts";
+import { SQUASHES } from "./squashes.ts";
 
 /** Cucumber: no cold at all; sown into warm soil, or raised three weeks indoors. */
 export const CUCUMBER: Crop = {
@@ -33,18 +34,7 @@ export const CUCUMBER: Crop = {
   frost: published("warm loving", CITE.purdue),
   starts: ["seed outdoors", "seed indoors", "plants"],
   comesUp: { kind: "table", row: "cucumber", standsIn: null },
-  indoors: {
-    weeksToSettingOut: derived(
-      [2, 4],
-      CITE.virginia,
-      "three weeks for the gourd family, one either way",
-    ),
-    soilTempC: common(24),
-    depthCm: common(inchRange(0.5, 1)),
-    potOnDaysAfterUp: null,
-    hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
-    nightFloorC: published(10, CITE.maryland),
-  },
+  indoors: GOURD_INDOORS,
   settingOut: {
     weeksFromLastFrost: published(1, CITE.purdue),
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
@@ -61,8 +51,30 @@ export const CUCUMBER: Crop = {
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(0, CITE.coloradoFrost),
   },
-  covers: [GOURD_FABRIC],
+  covers: [BEETLE_FABRIC],
   flowers: { daysBeforeHarvest: common([8, 14]), forBees: true },
+  support: {
+    things: ["a trellis or netting"],
+    how: "Put it up before they are in, on the north side, so that it shades nothing else.",
+  },
+  care: [
+    {
+      practice: "stake and train",
+      step: "1",
+      from: "flower",
+      days: common([0, 6]),
+      verb: "Tie up",
+      how: "Lead the vines onto the trellis and tie them loosely. From then on their tendrils hold.",
+      sign: "Vines have begun to run over the ground.",
+      why: "Fruit that hangs is straight, clean and easy to see.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["soft ties"],
+    },
+    FEED_AT_FRUIT,
+    BEETLE_LOOK,
+  ],
   warmth: WARM_WARMTH,
   eaten: "fruit",
   harvest: {
@@ -79,5 +91,155 @@ export const CUCUMBER: Crop = {
   },
 };
 
+/** Melon: warm soil, long warmth, and ripe when it slips from its stalk. */
+export const MELON: Crop = {
+  ...PLAIN,
+  key: "melon",
+  one: "melon",
+  many: "melons",
+  alsoCalled: [
+    "muskmelon",
+    "muskmelons",
+    "cantaloupe",
+    "cantaloupes",
+    "cantaloup",
+    "cantaloups",
+    "honeydew",
+    "honeydews",
+    "honeydew melon",
+    "honeydew melons",
+    "sweet melon",
+    "sweet melons",
+  ],
+  family: "gourd family",
+  frost: published("warm loving", CITE.purdue),
+  starts: ["seed indoors", "seed outdoors", "plants"],
+  comesUp: { kind: "table", row: "muskmelon", standsIn: null },
+  indoors: GOURD_INDOORS,
+  settingOut: {
+    weeksFromLastFrost: published(2, CITE.purdue),
+    soilMinC: derived(
+      (64 - 32) / 1.8,
+      CITE.texas,
+      "halfway between the minimum of 60 °F and the 68 given there as best to plant at",
+    ),
+    apartCm: common(30 * 2.54),
+    rowsCm: published(48 * 2.54, CITE.missouri),
+    things: ["fabric, hoops and pegs", "a watering can"],
+    how: "Slip them out whole, for their roots hate to be touched. Water in and cover at once.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: derived(
+      inchRange(0.5, 1),
+      CITE.missouri,
+      "half an inch there, an inch in soil that dries",
+    ),
+    apartCm: common(inchRange(30, 30)),
+    rowsCm: published(48 * 2.54, CITE.missouri),
+    soilMinC: derived(
+      (64 - 32) / 1.8,
+      CITE.texas,
+      "halfway between the minimum of 60 °F and the 68 given there as best to plant at",
+    ),
+    weeksFromLastFrost: published(1, CITE.purdue),
+    how: "Put two seeds at each place, a hand apart.",
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([10, 18]),
+      heightCm: common(inchRange(3, 4)),
+      apartCm: common(inchRange(30, 30)),
+      how: "Keep the stronger one at each place and cut the other at the soil. Pulling would tear both.",
+    },
+  ],
+  covers: [BEETLE_FABRIC],
+  flowers: { daysBeforeHarvest: common([38, 46]), forBees: true },
+  care: [
+    FEED_AT_FRUIT,
+    BEETLE_LOOK,
+    {
+      practice: "stop the tops",
+      step: "1",
+      from: "first frost",
+      days: common([-52, -42]),
+      verb: "Stop",
+      how: "Pinch out the tips of the vines and take off fruits smaller than an egg. Lay a tile under the rest.",
+      sign: "Each vine has a few melons that swell.",
+      why: "What sets from now on won't ripen before frost.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["tiles or boards"],
+    },
+  ],
+  warmth: WARM_WARMTH,
+  eaten: "fruit",
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: published([80, 90], CITE.missouri),
+    kind: "again and again",
+    bearsDays: common([14, 28]),
+    holdsDays: common(3),
+    verb: "Pick",
+    sign: "It smells sweet, and comes off its stalk at a light push; honeydews turn cream instead.",
+    how: "Look every other day and lift each one. Cut honeydews, for they don't come off by themselves.",
+    caution: "Wash them before you cut them.",
+  },
+};
+
+/** Watermelon: the warmest of the family, ripe when its curl dries. */
+export const WATERMELON: Crop = {
+  ...MELON,
+  key: "watermelon",
+  one: "watermelon",
+  many: "watermelons",
+  alsoCalled: ["water melon", "water melons", "icebox watermelon", "icebox watermelons"],
+  comesUp: { kind: "table", row: "watermelon", standsIn: null },
+  settingOut: {
+    weeksFromLastFrost: published(2, CITE.purdue),
+    soilMinC: derived(
+      (66 - 32) / 1.8,
+      CITE.texas,
+      "halfway between the minimum of 60 °F and the 72 given there as best to plant at",
+    ),
+    apartCm: common(48 * 2.54),
+    rowsCm: common(60 * 2.54),
+    things: ["fabric, hoops and pegs", "a watering can"],
+    how: "Slip them out whole, for their roots hate to be touched. Water in and cover at once.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(0.5, 1)),
+    apartCm: common(inchRange(48, 48)),
+    rowsCm: common(60 * 2.54),
+    soilMinC: derived(
+      (66 - 32) / 1.8,
+      CITE.texas,
+      "halfway between the minimum of 60 °F and the 72 given there as best to plant at",
+    ),
+    weeksFromLastFrost: published(2, CITE.purdue),
+    how: "Put two seeds at each place, a hand apart.",
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([10, 18]),
+      heightCm: common(inchRange(3, 4)),
+      apartCm: common(inchRange(48, 48)),
+      how: "Keep the stronger one at each place and cut the other at the soil. Pulling would tear both.",
+    },
+  ],
+  harvest: {
+    ...MELON.harvest,
+    days: memory([80, 100], CITE.missouri),
+    holdsDays: common(7),
+    sign: "The curl beside its stalk is brown and dry, and the patch it lies on has turned yellow.",
+    how: "Cut the stalk with a knife. They ripen no further once they are off.",
+  },
+};
+
 /** The gourd family, for rotations and shared pests. */
-export const GOURD_FAMILY: readonly Crop[] = [CUCUMBER];
+export const GOURD_FAMILY: readonly Crop[] = [CUCUMBER, MELON, ...SQUASHES, WATERMELON];

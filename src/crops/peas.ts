@@ -1,9 +1,11 @@
+import { BEANS } from "./beans.ts";
 import type { Crop } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
   common,
   derived,
+  house,
   inchRange,
   memory,
   NO_LIMITS,
@@ -11,63 +13,112 @@ import {
   PLAIN_HARVEST,
   PLAIN_OUTDOORS,
   published,
-  WARM_WARMTH,
 } from "./figures.ts";
 
-/** Bush bean: tender, sown into warm soil, picked for three weeks. */
-export const BEAN: Crop = {
+/** Broad bean: sown as early as peas, topped when the first pods show. */
+export const BROAD_BEAN: Crop = {
   ...PLAIN,
-  key: "bean",
-  one: "bean",
-  many: "beans",
+  key: "broad-bean",
+  one: "broad bean",
+  many: "broad beans",
   alsoCalled: [
-    "bush bean",
-    "bush beans",
-    "snap bean",
-    "snap beans",
-    "green bean",
-    "green beans",
-    "french bean",
-    "french beans",
-    "dwarf bean",
-    "dwarf beans",
-    "dwarf french bean",
-    "dwarf french beans",
+    "fava",
+    "favas",
+    "fava bean",
+    "fava beans",
+    "faba bean",
+    "faba beans",
+    "horse bean",
+    "horse beans",
+    "windsor bean",
+    "windsor beans",
   ],
   family: "pea family",
-  frost: published("tender", CITE.purdue),
+  frost: common("very hardy"),
   starts: ["seed outdoors"],
-  comesUp: { kind: "table", row: "bean_snap", standsIn: null },
-  outdoors: {
-    ...PLAIN_OUTDOORS,
-    depthCm: derived(
-      inchRange(1, 1),
-      CITE.idaho,
-      "three times the seed's width, about a third of an inch",
-    ),
-    apartCm: published(inchRange(4, 4), CITE.coloradoBlocks),
-    rowsCm: derived(18 * 2.54, CITE.coloradoBlocks, "12 inches given there, half again to pick by"),
-    soilMinC: published((55 - 32) / 1.8, CITE.kansas),
-    weeksFromLastFrost: published(0, CITE.purdue),
-    soilMaxC: derived(
-      (85 - 32) / 1.8,
-      CITE.harrington,
-      "90 in 100 come up at 77 °F and 47 at 86; half at about 85",
+  comesUp: {
+    kind: "table",
+    row: "pea",
+    standsIn: house(
+      "pea",
+      "the other big seed of its family that sprouts in cold soil; both are up in two to three weeks in spring",
     ),
   },
-  repeatEveryDays: memory([10, 14], "usual extension succession lists"),
-  warmth: { ...WARM_WARMTH, baseC: published((50 - 32) / 1.8, CITE.peet) },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(2, 2)),
+    apartCm: common(inchRange(6, 8)),
+    rowsCm: common(24 * 2.54),
+    soilMinC: derived((40 - 32) / 1.8, CITE.kansas, "given there for pea, which is sown with it"),
+    weeksFromLastFrost: derived(
+      -5,
+      CITE.purdue,
+      "inside the four to six weeks given for pea's class",
+    ),
+    soilMaxC: derived(
+      (75 - 32) / 1.8,
+      CITE.colorado,
+      "80 °F given there for pea; it bears less heat",
+    ),
+    how: "Push each seed in on its edge; a double row holds itself up best.",
+  },
+  // Bees carry on under no cover of theirs: nothing waits for the flower but the pinching.
+  flowers: { daysBeforeHarvest: common([32, 42]), forBees: true },
+  support: {
+    things: ["stakes and string"],
+    how: "Stake the corners of the row as you sow, and draw string around it as they grow.",
+  },
+  care: [
+    {
+      practice: "stop the tops",
+      step: "1",
+      from: "flower",
+      days: common([14, 22]),
+      verb: "Stop",
+      how: "Pinch out the soft tip of every plant, a finger long. Clean tips are good to eat, cooked.",
+      sign: "The lowest pods show below the flowers.",
+      why: "Blackfly settle on the tips first, and the pods fill sooner.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: [],
+    },
+    {
+      practice: "scout",
+      step: "1",
+      from: "flower",
+      days: common([4, 10]),
+      verb: "Check",
+      how: "Wash blackfly off with a hard jet of water, or rub them off. Look again in three days.",
+      sign: "Black clusters under the top leaves.",
+      why: "They double within days.",
+      caution: "Never spray open flowers, for bees are in them.",
+      harm: "when you can",
+      minutes: 5,
+      needs: [],
+    },
+  ],
+  warmth: COOL_WARMTH,
+  limits: {
+    ...NO_LIMITS,
+    heatC: derived(
+      (70 - 32) / 1.8,
+      CITE.coloradoFrost,
+      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
+    ),
+  },
   eaten: "fruit",
   harvest: {
     ...PLAIN_HARVEST,
     from: "sowing",
-    days: common([50, 60]),
+    days: common([75, 95]),
     kind: "again and again",
     bearsDays: common([18, 28]),
-    holdsDays: common(3),
+    holdsDays: common(5),
     verb: "Pick",
-    sign: "Pods are as thick as a pencil and snap, before the beans in them show.",
-    how: "Pick every two or three days with both hands, so that the plants don't tear. Missed pods end the crop.",
+    sign: "Pods hang and you feel the beans; the scar on a bean is still green or white.",
+    how: "Pick from the bottom up with a twist down, twice a week.",
+    caution: "They make a few people very ill. Ask a doctor first if it is in your family.",
   },
 };
 
@@ -100,7 +151,6 @@ export const PEA: Crop = {
   comesUp: { kind: "table", row: "pea", standsIn: null },
   outdoors: {
     ...PLAIN_OUTDOORS,
-    soakHours: common([8, 12]),
     depthCm: published(inchRange(1, 1), CITE.colorado),
     apartCm: derived(
       inchRange(2, 3),
@@ -110,8 +160,29 @@ export const PEA: Crop = {
     rowsCm: common(18 * 2.54),
     soilMinC: published((40 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-4, CITE.purdue),
+    soakHours: common([8, 12]),
     soilMaxC: published((80 - 32) / 1.8, CITE.colorado),
   },
+  support: {
+    things: ["twiggy sticks or netting"],
+    how: "Push them in as you sow, along the row. Peas without something to hold lie down and rot.",
+  },
+  care: [
+    {
+      practice: "stake and train",
+      step: "1",
+      from: "up",
+      days: common([16, 24]),
+      verb: "Lead up",
+      how: "Lean stray shoots onto the sticks or netting, and draw string along both sides of the row.",
+      sign: "The first curls reach out.",
+      why: "Once one has hold, the others follow it.",
+      caution: null,
+      harm: "when you can",
+      minutes: 10,
+      needs: ["string"],
+    },
+  ],
   covers: [
     {
       against: "birds",
@@ -122,10 +193,6 @@ export const PEA: Crop = {
       offSign: "The plants stand a hand high and have begun to climb.",
     },
   ],
-  support: {
-    things: ["a trellis or twigs, 4 ft high"],
-    how: "Set it up as you sow: put up later it falls with the peas.",
-  },
   repeatEveryDays: memory([7, 14], "usual extension succession lists"),
   warmth: { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE.peet) },
   limits: {
@@ -155,4 +222,4 @@ export const PEA: Crop = {
 };
 
 /** The pea family, for rotations and shared pests. */
-export const PEA_FAMILY: readonly Crop[] = [BEAN, PEA];
+export const PEA_FAMILY: readonly Crop[] = [...BEANS, BROAD_BEAN, PEA];

@@ -49,16 +49,6 @@ export const CABBAGE_NET: CoverFacts = {
   offSign: "You begin to cut.",
 };
 
-/** Fabric over young gourds until they flower: beetles bring wilt, and bees must come. */
-export const GOURD_FABRIC: CoverFacts = {
-  against: "cucumber beetles",
-  with: "fabric",
-  on: "in place",
-  off: "flower",
-  offDays: published([0, 0], CITE.newEngland),
-  offSign: "The first flower with a small fruit behind it opens.",
-};
-
 /** A net over beets and their kin while flies lay on the young leaves. */
 export const LEAF_MINER_NET: CoverFacts = {
   against: "leaf miners",

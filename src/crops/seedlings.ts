@@ -36,7 +36,11 @@ export const SEEDLINGS_PERCENT: Readonly<Record<string, readonly Percent[]>> = {
 };
 
 /** The table's name of a crop where ours is another. */
-const ROW_OF: Readonly<Record<string, string>> = { bean: "bean_snap" };
+const ROW_OF: Readonly<Record<string, string>> = {
+  bean: "bean_snap",
+  melon: "muskmelon",
+  "pole-bean": "bean_snap",
+};
 
 /**
  * The row of SEEDLINGS_PERCENT for a crop, null where the table has none of its own. A crop that only stands in for its

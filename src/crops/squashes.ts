@@ -1,7 +1,8 @@
-import type { Crop, Outdoors, SettingOut } from "./facts.ts";
+import type { Care, Crop, SettingOut } from "./facts.ts";
 import {
   CITE,
   common,
+  derived,
   house,
   inchRange,
   memory,
@@ -11,223 +12,263 @@ import {
   published,
   WARM_WARMTH,
 } from "./figures.ts";
-import { GOURD_FABRIC, RAISED_GOURD } from "./raising.ts";
+import { BEETLE_FABRIC, FEED_AT_FRUIT, GOURD_INDOORS, SQUASH_LOOK } from "./gourd-ways.ts";
 
-/** What squashes and melons have in common: no cold at all, fabric till they flower, bees after. */
-const RUNNING = {
-  ...PLAIN,
-  family: "gourd family",
-  frost: published("warm loving", CITE.purdue),
-  starts: ["seed outdoors", "seed indoors", "plants"],
-  indoors: RAISED_GOURD,
-  covers: [GOURD_FABRIC],
-  warmth: WARM_WARMTH,
-  eaten: "fruit",
-  care: [
-    {
-      practice: "scout",
-      step: "1",
-      from: "in place",
-      days: common([14, 25]),
-      verb: "Look under leaves of",
-      how: "Turn the leaves: rub off eggs, and knock beetles into soapy water in the cool of the morning.",
-      sign: "Small holes, or yellow and black beetles.",
-      why: "Young plants are lost to beetles in days.",
-      caution: "Spray nothing on flowers or while bees fly; keep to the label.",
-      harm: "this week",
-      minutes: 10,
-      needs: [],
-    },
-  ],
-} as const satisfies Partial<Crop>;
-
-/** Squash seed comes up as melon and cucumber seed does. */
 const AS_CUCUMBER = {
   kind: "table",
   row: "cucumber",
-  standsIn: common("cucumber"),
-} as const;
+  standsIn: house(
+    "cucumber",
+    "near kin, sown into the same warm soil; both are up in about a week",
+  ),
+} as const satisfies Crop["comesUp"];
 
-const out = (apartIn: number, rowsIn: number): SettingOut => ({
-  weeksFromLastFrost: published(1, CITE.purdue),
-  soilMinC: published((60 - 32) / 1.8, CITE.kansas),
-  apartCm: common(apartIn * 2.54),
-  rowsCm: published(rowsIn * 2.54, CITE.missouri),
+/** What every squash wants in the hour it is set out. */
+const OUT = {
   things: ["fabric, hoops and pegs", "a watering can"],
-  how: "Slip them out whole, for their roots hate to be touched. Water in, and close the fabric the same hour.",
-});
+  how: "Slip them out whole, for their roots hate to be touched. Water in and cover at once.",
+} as const satisfies Partial<SettingOut>;
 
-const sown = (apartIn: number, rowsIn: number): Outdoors => ({
-  ...PLAIN_OUTDOORS,
-  depthCm: common(inchRange(0.5, 1)),
-  apartCm: common(inchRange(apartIn, apartIn)),
-  rowsCm: published(rowsIn * 2.54, CITE.missouri),
-  soilMinC: published((60 - 32) / 1.8, CITE.kansas),
-  weeksFromLastFrost: published(1, CITE.purdue),
-  how: "Two seeds to a place; cut the weaker off when both are up.",
-});
+const BITTER = "Don't eat one that tastes bitter; it can make you ill.";
 
-const BITTER = "Don't eat one that tastes bitter.";
+/** The last weeks of a vine go into what hangs on it. */
+const STOP_VINES: Care = {
+  practice: "stop the tops",
+  step: "1",
+  from: "first frost",
+  days: common([-49, -38]),
+  verb: "Stop",
+  how: "Pinch out the tips of the vines and take off flowers and the smallest fruits.",
+  sign: "Each vine has two or three fruits that swell.",
+  why: "What sets from now on won't ripen before frost.",
+  caution: null,
+  harm: "when you can",
+  minutes: 10,
+  needs: [],
+};
 
-/** Summer squash: two plants feed a street, picked every other day. */
+const CURE: Care = {
+  practice: "cure and store",
+  step: "1",
+  from: "first harvest",
+  days: common([0, 3]),
+  verb: "Cure",
+  how: [
+    "Lay them ten days in a dry place of about ",
+    { tempC: 27 },
+    ". Then keep them on a shelf near ",
+    { tempC: 12 },
+    ", none touching. Eat bruised ones first.",
+  ],
+  sign: "A nail no longer marks the skin.",
+  why: "A hard skin keeps them into winter.",
+  caution: "Cook none that has soft spots or smells off.",
+  harm: "when you can",
+  minutes: 15,
+  needs: ["a crate or shelf"],
+};
+
+/** Summer squash: bushes that bear in weeks, picked small and often. */
 export const SUMMER_SQUASH: Crop = {
-  ...RUNNING,
+  ...PLAIN,
   key: "summer-squash",
   one: "summer squash",
   many: "summer squash",
   alsoCalled: [
+    "summer squashes",
     "courgette",
     "courgettes",
     "zucchini",
     "zucchinis",
-    "squash",
-    "patty pan",
+    "yellow squash",
+    "crookneck squash",
+    "pattypan",
+    "pattypans",
+    "pattypan squash",
+    "patty pan squash",
     "marrow",
     "marrows",
+    "vegetable marrow",
+    "vegetable marrows",
   ],
+  family: "gourd family",
+  frost: published("warm loving", CITE.purdue),
+  starts: ["seed outdoors", "seed indoors", "plants"],
   comesUp: AS_CUCUMBER,
-  settingOut: out(30, 48),
-  outdoors: sown(30, 48),
-  flowers: { daysBeforeHarvest: common([4, 8]), forBees: true },
+  indoors: GOURD_INDOORS,
+  settingOut: {
+    ...OUT,
+    weeksFromLastFrost: published(1, CITE.purdue),
+    soilMinC: derived((60 - 32) / 1.8, CITE.kansas, "given there for cucumber, its near kin"),
+    apartCm: common(24 * 2.54),
+    rowsCm: common(48 * 2.54),
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(0.5, 1)),
+    apartCm: common(inchRange(24, 24)),
+    rowsCm: common(48 * 2.54),
+    soilMinC: derived((60 - 32) / 1.8, CITE.kansas, "given there for cucumber, its near kin"),
+    weeksFromLastFrost: published(0, CITE.coloradoFrost),
+    how: "Put two seeds at each place, a hand apart.",
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([10, 18]),
+      heightCm: common(inchRange(3, 4)),
+      apartCm: common(inchRange(24, 24)),
+      how: "Keep the stronger one at each place and cut the other at the soil. Pulling would tear both.",
+    },
+  ],
+  covers: [BEETLE_FABRIC],
+  flowers: { daysBeforeHarvest: common([5, 10]), forBees: true },
+  care: [FEED_AT_FRUIT, SQUASH_LOOK],
+  warmth: WARM_WARMTH,
+  eaten: "fruit",
   harvest: {
     ...PLAIN_HARVEST,
     from: "sowing",
     days: memory([45, 55], CITE.missouri),
     kind: "again and again",
-    bearsDays: common([42, 70]),
+    bearsDays: common([42, 63]),
     holdsDays: common(2),
     verb: "Pick",
-    sign: "As long as a hand, the flower just dropped, the skin soft.",
-    how: "Cut every other day. One left to swell stops the plant.",
+    sign: "As long as your hand, with skin that a nail goes through.",
+    how: "Cut every day or two with a bit of stalk. One left to grow big stops the plant.",
     caution: BITTER,
   },
 };
 
-/** Winter squash: one long summer, cured in the sun, kept till spring. */
+/** Winter squash: long vines, cut once before frost with a hard skin, cured and kept. */
 export const WINTER_SQUASH: Crop = {
-  ...RUNNING,
+  ...PLAIN,
   key: "winter-squash",
   one: "winter squash",
   many: "winter squash",
-  alsoCalled: ["butternut", "butternut squash", "acorn squash", "hubbard", "kabocha", "red kuri"],
+  alsoCalled: [
+    "winter squashes",
+    "butternut",
+    "butternuts",
+    "butternut squash",
+    "butternut squashes",
+    "acorn squash",
+    "acorn squashes",
+    "hubbard squash",
+    "buttercup squash",
+    "kabocha",
+    "kabocha squash",
+    "delicata",
+    "delicata squash",
+    "spaghetti squash",
+    "onion squash",
+  ],
+  family: "gourd family",
+  frost: published("warm loving", CITE.purdue),
+  starts: ["seed outdoors", "seed indoors", "plants"],
   comesUp: AS_CUCUMBER,
-  settingOut: out(48, 48),
-  outdoors: sown(48, 48),
-  flowers: { daysBeforeHarvest: common([45, 60]), forBees: true },
-  care: [
-    ...RUNNING.care,
+  indoors: GOURD_INDOORS,
+  settingOut: {
+    ...OUT,
+    weeksFromLastFrost: published(1, CITE.purdue),
+    soilMinC: derived((60 - 32) / 1.8, CITE.kansas, "given there for cucumber, its near kin"),
+    apartCm: published(60 * 2.54, CITE.missouri),
+    rowsCm: published(48 * 2.54, CITE.missouri),
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: derived(
+      inchRange(0.5, 1),
+      CITE.missouri,
+      "half an inch there, an inch in soil that dries",
+    ),
+    apartCm: published(inchRange(60, 60), CITE.missouri),
+    rowsCm: published(48 * 2.54, CITE.missouri),
+    soilMinC: derived((60 - 32) / 1.8, CITE.kansas, "given there for cucumber, its near kin"),
+    weeksFromLastFrost: published(1, CITE.purdue),
+    how: "Put two seeds at each place, a hand apart.",
+  },
+  thinnings: [
     {
-      practice: "stop the tops",
       step: "1",
-      from: "first frost",
-      days: common([-50, -40]),
-      verb: "Stop the vines of",
-      how: "Cut the tip of every vine past its last good fruit, and take off flowers from now on.",
-      sign: null,
-      why: "What sets from now on is not ripe before the frost.",
-      caution: null,
-      harm: "when you can",
-      minutes: 15,
-      needs: ["shears"],
-    },
-    {
-      practice: "cure and store",
-      step: "1",
-      from: "first harvest",
-      days: common([10, 16]),
-      verb: "Store",
-      how: "Ten days in a warm dry place harden the skin; then lay them apart on a shelf, cool and dry.",
-      sign: "The stalk is dry as cork.",
-      why: "Uncured ones rot before the New Year.",
-      caution: null,
-      harm: "when you can",
-      minutes: 15,
-      needs: ["a shelf or crates"],
+      daysAfterUp: common([10, 18]),
+      heightCm: common(inchRange(3, 4)),
+      apartCm: published(inchRange(60, 60), CITE.missouri),
+      how: "Keep the stronger one at each place and cut the other at the soil. Pulling would tear both.",
     },
   ],
+  covers: [BEETLE_FABRIC],
+  flowers: { daysBeforeHarvest: common([45, 55]), forBees: true },
+  care: [FEED_AT_FRUIT, SQUASH_LOOK, STOP_VINES, CURE],
+  warmth: WARM_WARMTH,
+  eaten: "fruit",
   harvest: {
     ...PLAIN_HARVEST,
     from: "sowing",
     days: published([100, 100], CITE.missouri),
     kind: "once",
-    holdsDays: common(21),
+    holdsDays: house(21, "ripe ones stand on the vine until frost, and only frost spoils them"),
     verb: "Cut",
-    sign: "The skin resists a thumbnail, and the stalk has turned to cork.",
-    how: "Cut with a hand of stalk before any frost. Never carry one by the stalk.",
+    sign: "A nail doesn't mark the skin, and the stalk is dry and corky.",
+    how: "Cut them all before frost, each with a finger of stalk. Never lift one by its stalk.",
     caution: BITTER,
   },
 };
 
-/** Pumpkin: room for a big vine, and a summer to match. */
+/** Pumpkin: the longest vines of all, cut once when coloured, cured and kept. */
 export const PUMPKIN: Crop = {
   ...WINTER_SQUASH,
   key: "pumpkin",
   one: "pumpkin",
   many: "pumpkins",
-  alsoCalled: ["pie pumpkin", "pie pumpkins", "halloween pumpkin"],
-  comesUp: AS_CUCUMBER,
-  settingOut: out(60, 60),
-  outdoors: sown(60, 60),
+  alsoCalled: [
+    "pie pumpkin",
+    "pie pumpkins",
+    "sugar pumpkin",
+    "sugar pumpkins",
+    "carving pumpkin",
+    "carving pumpkins",
+  ],
+  settingOut: {
+    ...OUT,
+    weeksFromLastFrost: published(1, CITE.purdue),
+    soilMinC: published((60 - 32) / 1.8, CITE.texas),
+    apartCm: derived(60 * 2.54, CITE.missouri, "given there for winter squash, its near kin"),
+    rowsCm: common(60 * 2.54),
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(1, 1)),
+    apartCm: derived(
+      inchRange(60, 60),
+      CITE.missouri,
+      "given there for winter squash, its near kin",
+    ),
+    rowsCm: common(60 * 2.54),
+    soilMinC: published((60 - 32) / 1.8, CITE.texas),
+    weeksFromLastFrost: published(1, CITE.purdue),
+    how: "Put two seeds at each place, a hand apart.",
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([10, 18]),
+      heightCm: common(inchRange(3, 4)),
+      apartCm: derived(
+        inchRange(60, 60),
+        CITE.missouri,
+        "given there for winter squash, its near kin",
+      ),
+      how: "Keep the stronger one at each place and cut the other at the soil. Pulling would tear both.",
+    },
+  ],
   harvest: {
     ...WINTER_SQUASH.harvest,
     days: memory([95, 120], CITE.missouri),
-    sign: "Coloured all over, and the skin resists a thumbnail.",
+    sign: "Coloured all over, a nail doesn't mark the skin, and the stalk has dried.",
+    how: "Cut them before frost, each with a hand's length of stalk. Never lift one by its stalk.",
   },
 };
 
-/** Melon: heat, film and a short kind in a cold place. */
-export const MELON: Crop = {
-  ...RUNNING,
-  key: "melon",
-  one: "melon",
-  many: "melons",
-  alsoCalled: ["muskmelon", "muskmelons", "cantaloupe", "cantaloupes", "honeydew"],
-  comesUp: { kind: "table", row: "muskmelon", standsIn: null },
-  settingOut: out(36, 48),
-  outdoors: sown(36, 48),
-  flowers: { daysBeforeHarvest: common([38, 48]), forBees: true },
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: published([80, 90], CITE.missouri),
-    kind: "again and again",
-    bearsDays: common([21, 28]),
-    holdsDays: common(3),
-    verb: "Pick",
-    sign: "The stalk parts by itself at a lift, and it smells of melon.",
-    how: "Lift each fruit with one hand; leave what holds on.",
-  },
-};
-
-/** Watermelon: the longest and hottest summer of all. */
-export const WATERMELON: Crop = {
-  ...RUNNING,
-  key: "watermelon",
-  one: "watermelon",
-  many: "watermelons",
-  alsoCalled: ["water melon", "water melons"],
-  comesUp: { kind: "table", row: "watermelon", standsIn: null },
-  settingOut: out(48, 60),
-  outdoors: {
-    ...sown(48, 60),
-    soilMinC: house(
-      (64 - 32) / 1.8,
-      "between the 60 °F at which it can come up and the 72 that Texas calls realistic",
-    ),
-  },
-  flowers: { daysBeforeHarvest: common([38, 48]), forBees: true },
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: memory([80, 100], CITE.missouri),
-    kind: "again and again",
-    bearsDays: common([21, 28]),
-    holdsDays: common(7),
-    verb: "Cut",
-    sign: "The curl beside the stalk is dry, and the spot below is yellow.",
-    how: "Cut with a bit of stalk, in the morning.",
-  },
-};
-
-/** Squashes and melons; one family with the cucumber. */
-export const SQUASHES: readonly Crop[] = [SUMMER_SQUASH, WINTER_SQUASH, PUMPKIN, MELON, WATERMELON];
+/** The squashes of the gourd family, by name. */
+export const SQUASHES: readonly Crop[] = [PUMPKIN, SUMMER_SQUASH, WINTER_SQUASH];

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { isTender } from "../../src/crops/crops.ts";
-import { CUCUMBER, GOURD_FAMILY } from "../../src/crops/gourds.ts";
+import { CUCUMBER, GOURD_FAMILY, MELON, WATERMELON } from "../../src/crops/gourds.ts";
 import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("the gourd family", () => {
   it("is of one family", () => {
-    expect(GOURD_FAMILY).toEqual([CUCUMBER]);
+    expect(GOURD_FAMILY).toEqual(expect.arrayContaining([CUCUMBER, MELON, WATERMELON]));
+    expect(GOURD_FAMILY).toHaveLength(6);
     for (const { family } of GOURD_FAMILY) expect(family).toBe("gourd family");
   });
 
@@ -25,5 +26,17 @@ describe("the gourd family", () => {
   it("picks them for weeks", () => {
     expect(CUCUMBER.harvest.kind).toBe("again and again");
     expect(CUCUMBER.harvest.bearsDays?.value[0] ?? 0).toBeGreaterThanOrEqual(28);
+  });
+
+  it("has melons and watermelons raised first, into soil warmer than cucumbers need", () => {
+    const soil = (crop: typeof MELON) => crop.settingOut?.soilMinC?.value ?? 0;
+    expect(MELON.starts[0]).toBe("seed indoors");
+    expect(soil(MELON)).toBeGreaterThan(soil(CUCUMBER));
+    expect(soil(WATERMELON)).toBeGreaterThan(soil(MELON));
+  });
+
+  it("tells a ripe melon from a ripe watermelon", () => {
+    expect(MELON.harvest.sign).toContain("smells sweet");
+    expect(WATERMELON.harvest.sign).toContain("curl");
   });
 });

@@ -26,4 +26,10 @@ describe("the grass family", () => {
     expect(CORN.harvest.days.value[1]).toBe(Math.ceil(1890 / aDay - 1e-9));
     expect(CORN.harvest.kind).toBe("once");
   });
+
+  it("is sown in a block, without support, and fed at knee height", () => {
+    expect(CORN.outdoors?.how).toMatch(/block/);
+    expect(CORN.support).toBeNull();
+    expect(CORN.care.find(({ practice }) => practice === "feed")?.sign).toMatch(/knee/);
+  });
 });

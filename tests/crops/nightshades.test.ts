@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { EGGPLANT, NIGHTSHADES, PEPPER, POTATO, TOMATO } from "../../src/crops/nightshades.ts";
+import { NIGHTSHADES, POTATO, TOMATO } from "../../src/crops/nightshades.ts";
+import { EGGPLANT, PEPPER } from "../../src/crops/peppers.ts";
 import { fahrenheit } from "../../src/quantities/quantity.ts";
 import { inch } from "./walk.ts";
 
@@ -25,22 +26,6 @@ describe("the nightshade family", () => {
 
   it("warns of green potatoes", () => {
     expect(POTATO.harvest.caution).toMatch(/green potatoes/i);
-  });
-
-  it("raises peppers and eggplants longer than tomatoes, for warmer soil and later", () => {
-    for (const crop of [PEPPER, EGGPLANT]) {
-      expect(crop.frost.value).toBe("warm loving");
-      expect(crop.indoors?.weeksToSettingOut.value[0]).toBeGreaterThan(
-        TOMATO.indoors?.weeksToSettingOut.value[0] ?? 99,
-      );
-      expect(fahrenheit(crop.settingOut?.soilMinC?.value ?? 0)).toBeCloseTo(60, 6);
-      expect(crop.settingOut?.weeksFromLastFrost.value).toBeGreaterThan(0);
-    }
-  });
-
-  it("keeps fabric over eggplants until they flower", () => {
-    expect(EGGPLANT.covers).toMatchObject([{ with: "fabric", on: "in place", off: "flower" }]);
-    expect(EGGPLANT.flowers?.forBees).toBe(false);
   });
 
   it("stops tomatoes before the first frost and stores potatoes dark and cool", () => {

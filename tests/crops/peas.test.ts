@@ -1,13 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { BEAN } from "../../src/crops/beans.ts";
 import { isTender } from "../../src/crops/crops.ts";
-import { BEAN, PEA, PEA_FAMILY } from "../../src/crops/peas.ts";
+import { BROAD_BEAN, PEA, PEA_FAMILY } from "../../src/crops/peas.ts";
 import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 const soilF = (crop: typeof PEA) => fahrenheit(crop.outdoors?.soilMinC.value ?? 0);
 
 describe("the pea family", () => {
   it("is of one family", () => {
-    expect(PEA_FAMILY).toEqual([BEAN, PEA]);
+    expect(PEA_FAMILY).toEqual(expect.arrayContaining([BEAN, BROAD_BEAN, PEA]));
+    expect(PEA_FAMILY).toHaveLength(6);
     for (const { family } of PEA_FAMILY) expect(family).toBe("pea family");
   });
 
@@ -17,12 +19,12 @@ describe("the pea family", () => {
     expect([isTender(PEA), isTender(BEAN)]).toEqual([false, true]);
   });
 
-  it("sows both at the distance they stand at, with no thinning", () => {
+  it("sows all at the distance they stand at, with no thinning", () => {
     for (const { thinnings } of PEA_FAMILY) expect(thinnings).toEqual([]);
   });
 
-  it("picks both again and again for some weeks", () => {
-    for (const { harvest } of PEA_FAMILY) {
+  it("picks them again and again for some weeks", () => {
+    for (const { harvest } of [BEAN, BROAD_BEAN, PEA]) {
       expect(harvest).toMatchObject({ kind: "again and again", verb: "Pick" });
       expect(harvest.bearsDays?.value[0] ?? 0).toBeGreaterThanOrEqual(14);
     }
@@ -39,5 +41,18 @@ describe("the pea family", () => {
   it("has the days of peas from Delaware's 1,250 degree days at 60 °F", () => {
     const days = 1250 / (fahrenheit(PEA.warmth?.packetC.value ?? 0) - 40);
     expect(PEA.harvest.days.value[0]).toBe(Math.floor(days + 1e-9));
+  });
+
+  it("sows broad beans with peas, tops them after the flower and warns the few they make ill", () => {
+    expect(isTender(BROAD_BEAN)).toBe(false);
+    expect(soilF(BROAD_BEAN)).toBeCloseTo(40, 9);
+    expect(BROAD_BEAN.care).toContainEqual(
+      expect.objectContaining({ practice: "stop the tops", from: "flower" }),
+    );
+    expect(BROAD_BEAN.harvest.caution).toMatch(/very ill.*doctor/s);
+  });
+
+  it("gives peas and broad beans something to hold", () => {
+    for (const { support } of [PEA, BROAD_BEAN]) expect(support?.things).not.toEqual([]);
   });
 });
