@@ -141,6 +141,7 @@ export function practiceFor(
   switch (act) {
     case "sow":
       if (planting.start === "seed indoors") return { practice: "sow indoors", step };
+      if (planting.start === "winter-sown") return { practice: "winter-sow", step };
       return planting.start === "seed outdoors" ? { practice: "sow outdoors", step } : null;
     case "sow again":
       return planting.repeat ? { practice: "repeat", step } : null;

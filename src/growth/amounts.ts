@@ -86,7 +86,7 @@ export function sowApartCm({ planting, crop }: Planted, soilC: number): number |
  */
 export function seedsFor(planted: Planted, soilC: number): number | null {
   const { start } = planted.planting;
-  if (start === "seed indoors") return seedsIndoors(planted, soilC);
+  if (start === "seed indoors" || start === "winter-sown") return seedsIndoors(planted, soilC);
   if (start !== "seed outdoors") return null;
   const length = rowCm(planted);
   const apart = sowApartCm(planted, soilC);

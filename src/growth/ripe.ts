@@ -1,4 +1,5 @@
 import { type Day, earliest, latest, plus } from "../days/day.ts";
+import { isRaised } from "../plan/begin.ts";
 import { allGrounds } from "./anchors.ts";
 import { type Clock, clockOf, packetDaysAhead, packetDaysLeft } from "./clock.ts";
 import { growingEnds, lastHarvest } from "./ending.ts";
@@ -7,6 +8,7 @@ import { memo } from "./memo.ts";
 import { type Milestone, reached, seenOn } from "./milestones.ts";
 import { ownWarmth } from "./own.ts";
 import { paceOf } from "./pace.ts";
+import { yearlyHarvest } from "./perennial.ts";
 import { type Season, warmerK } from "./seasons.ts";
 import { upFrom } from "./up.ts";
 import { boundsOf, dailyWarmth, MOST_DAYS, packetWarmth, reachedOn } from "./warmth.ts";
@@ -25,6 +27,7 @@ export function ripeMilestone(growing: Growing): Milestone {
 function ripeOf(growing: Growing): Milestone {
   const seen = anchorOf(growing, "first ripe");
   if (seen) return seenOn(seen.day);
+  if (growing.crop.perennial) return yearlyHarvest(growing, growing.crop.perennial);
   if (growing.crop.overwinter) return wintered(growing);
   const clock = clockOf(growing);
   if ("none" in clock) return clock;
@@ -36,7 +39,7 @@ function ripeOf(growing: Growing): Milestone {
 
 function wintered(growing: Growing): Milestone {
   const { overwinter } = growing.crop;
-  const from = anchorOf(growing, growing.planting.start === "plants" ? "set out" : "start");
+  const from = anchorOf(growing, isRaised(growing.planting.start) ? "set out" : "start");
   if (!from || !overwinter) return { none: "it is not in its place yet" };
   return afterWinter(growing, from.day, overwinter.harvestDaysAfterLastFrost.value);
 }

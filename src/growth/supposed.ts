@@ -1,5 +1,6 @@
 import type { Day } from "../days/day.ts";
 import { plus } from "../days/day.ts";
+import { isRaised } from "../plan/begin.ts";
 import { type Act, type Anchor, anchorKey } from "./anchors.ts";
 import type { Growing } from "./growing.ts";
 import { middle } from "./milestones.ts";
@@ -12,7 +13,7 @@ import { autumnPlantingDay, plantingOutDay, settingOutDay } from "./starting.ts"
  */
 export function supposed(growing: Growing): Growing | null {
   const { planting } = growing;
-  const raised = planting.start === "seed indoors" || planting.start === "plants";
+  const raised = isRaised(planting.start);
   const acts = raised ? raisedActs(growing) : sownActs(growing);
   if (acts.length === 0) return null;
   const anchors = new Map(growing.anchors);

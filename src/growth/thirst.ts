@@ -2,6 +2,7 @@ import type { Climate } from "../climate/climate.ts";
 import { referenceMm } from "../climate/evaporation.ts";
 import type { Family } from "../crops/facts.ts";
 import { type Day, earliest, latest, partsOf, plus, theDay } from "../days/day.ts";
+import { isRaised } from "../plan/begin.ts";
 import type { Site } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
 import { type Anchors, anchorKey } from "./anchors.ts";
@@ -56,8 +57,7 @@ export function drinkingOf(growing: Growing, anchors: Anchors): Drinking | null 
 
 function outSince(growing: Growing): Day | null {
   const { start } = growing.planting;
-  if (start === "seed indoors" || start === "plants")
-    return anchorOf(growing, "set out")?.day ?? null;
+  if (isRaised(start)) return anchorOf(growing, "set out")?.day ?? null;
   const up = upMilestone(growing);
   return reached(up) ? up.usual : null;
 }

@@ -1,6 +1,7 @@
 import { cropFor } from "../crops/crops.ts";
 import type { Crop } from "../crops/facts.ts";
 import { type Day, plus, sayDay } from "../days/day.ts";
+import { isRaised } from "../plan/begin.ts";
 import type { Bed, Plan, Planting } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
 import { degreesC } from "../quantities/quantity.ts";
@@ -50,7 +51,7 @@ function soilOf(
   { overwinter, outdoors, settingOut }: Crop,
 ): number | null {
   if (overwinter || inSince !== null) return null;
-  if (start === "seed indoors" || start === "plants") return settingOut?.soilMinC?.value ?? null;
+  if (isRaised(start)) return settingOut?.soilMinC?.value ?? null;
   return outdoors?.soilMinC.value ?? null;
 }
 

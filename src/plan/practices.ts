@@ -18,6 +18,18 @@ export const PRACTICE_NAMES: readonly string[] = [
   "harvest",
   "first frost",
   "overwinter",
+  "winter-sow",
+  "warm the bed",
+  "feed",
+  "stake and train",
+  "stop the tops",
+  "fill in and blanch",
+  "scout",
+  "cure and store",
+  "yearly",
+  "greenhouse",
+  "close the bed",
+  "drain the lines",
 ];
 
 const ALSO: Readonly<Record<string, string>> = {
@@ -68,6 +80,17 @@ const ALSO: Readonly<Record<string, string>> = {
   overwintering: "overwinter",
   mulching: "overwinter",
   waiting: "not yet",
+  feeding: "feed",
+  staking: "stake and train",
+  training: "stake and train",
+  tying: "stake and train",
+  stopping: "stop the tops",
+  "pinching out": "stop the tops",
+  blanching: "fill in and blanch",
+  scouting: "scout",
+  curing: "cure and store",
+  storing: "cure and store",
+  warming: "warm the bed",
 };
 
 /** The plain name of the practice that a word of the trade means (`thinning`, `earthing up`), or null. */

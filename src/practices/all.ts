@@ -1,7 +1,11 @@
 import { BOARD } from "./board.ts";
+import { CARE } from "./care.ts";
+import { CLOSE_BED } from "./close-bed.ts";
 import { COVER } from "./cover.ts";
+import { DRAIN } from "./drain.ts";
 import { FIRST_FROST } from "./first-frost.ts";
 import { FROST_AHEAD } from "./frost-ahead.ts";
+import { GREENHOUSE } from "./greenhouse.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
 import { HILL } from "./hill.ts";
@@ -14,24 +18,32 @@ import { REPEAT } from "./repeat.ts";
 import { SET_OUT } from "./set-out.ts";
 import { SOW_INDOORS } from "./sow-indoors.ts";
 import { SOW_OUTDOORS } from "./sow-outdoors.ts";
+import { SUPPORT } from "./support.ts";
 import { THIN } from "./thin.ts";
 import { THINGS_TO_HAVE } from "./things-to-have.ts";
+import { WARM_BED } from "./warm-bed.ts";
 import { WATER } from "./water.ts";
 import { WEED, WEED_BEDS } from "./weed.ts";
+import { WINTER_LIDS, WINTER_SOW } from "./winter-sow.ts";
 
 /** Every practice done planting by planting, as the season meets them. A planting drops one by its name. */
 export const PRACTICES: readonly Practice[] = [
   THINGS_TO_HAVE,
   SOW_INDOORS,
+  WINTER_SOW,
   SOW_OUTDOORS,
   PLANT,
   REPEAT,
   POT_ON,
+  WINTER_LIDS,
+  WARM_BED,
   HARDEN_OFF,
   NOT_YET,
   SET_OUT,
   BOARD,
   COVER,
+  SUPPORT,
+  ...CARE,
   WEED,
   THIN,
   HILL,
@@ -42,4 +54,11 @@ export const PRACTICES: readonly Practice[] = [
 ];
 
 /** Every practice done once for a bed or the garden. */
-export const SHARED_PRACTICES: readonly SharedPractice[] = [WEED_BEDS, WATER, FROST_AHEAD];
+export const SHARED_PRACTICES: readonly SharedPractice[] = [
+  WEED_BEDS,
+  WATER,
+  FROST_AHEAD,
+  GREENHOUSE,
+  CLOSE_BED,
+  DRAIN,
+];

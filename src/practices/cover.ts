@@ -1,24 +1,31 @@
-import { plus } from "../days/day.ts";
+import type { CoverFacts, Pest } from "../crops/facts.ts";
+import { type Day, earliest, plus } from "../days/day.ts";
+import { flowerMilestone } from "../growth/flower.ts";
 import { type Growing, inPlace } from "../growth/growing.ts";
-import { type Milestone, middle, reached } from "../growth/milestones.ts";
+import { daysOn, type Milestone, middle, reached } from "../growth/milestones.ts";
+import { ripeMilestone } from "../growth/ripe.ts";
 import { upMilestone } from "../growth/up.ts";
+import { isRaised } from "../plan/begin.ts";
 import type { Practice } from "./practice.ts";
 import { sowingNumbers } from "./repeat.ts";
 import { how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
-type Up = Exclude<Milestone, { readonly none: string }>;
+type Reached = Exclude<Milestone, { readonly none: string }>;
 
-/** The last sowing under the net that has a day to be up on, `first` where it is the only one. */
-function lastUnder(first: Growing, up: Up): { readonly growing: Growing; readonly up: Up } {
-  for (const sowing of [...sowingNumbers(first)].reverse()) {
-    if (sowing === first.sowing) break;
-    const growing = { ...first, sowing };
-    const later = upMilestone(growing);
-    if (reached(later)) return { growing, up: later };
-  }
-  return { growing: first, up };
-}
+/** Days past its span that a cover may stay where no bee must come under it. Source: house rule. */
+const MAY_STAY_DAYS = 10;
+
+/** What it keeps off, and why on that day. */
+const PESTS: Readonly<Record<Pest, string>> = {
+  birds: "Birds pull seedlings as they come.",
+  "leaf miners": "Flies lay on the first leaves.",
+  "cabbage pests": "White butterflies and root flies find them within the day.",
+  "flea beetles": "Small beetles riddle the first leaves.",
+  "carrot fly": "The fly lays at the roots as the leaves come.",
+  "cucumber beetles": "Striped beetles bring wilt to young plants.",
+  "onion fly": "The fly lays at the neck in spring.",
+};
 
 /** A cover the plan asks for over a crop that the facts give none: on as it goes into its place, off when the gardener likes. */
 function askedFor(growing: Growing): readonly Task[] {
@@ -33,78 +40,130 @@ function askedFor(growing: Growing): readonly Task[] {
       harm: "this week",
       rhythm: "session",
       minutes: 10,
-      title: {
-        verb: thing === "net" ? "Net over" : "Fabric over",
-        object: objectOf(growing),
-        where: "bed",
-      },
+      title: titleOf(growing, thing, "over"),
       say: [
         how("On hoops, clear of the leaves, its edges pegged or weighed down all round."),
         why("The plan asks for it, and it goes on the day they go in."),
       ],
       because: () => [["As it goes into its place, ", { day: placed.day }, "."]],
       grounds: placed.grounds,
-      needs: [`${thing === "net" ? "a net" : "fabric"}, hoops and pegs`],
+      needs: [thingsFor(thing)],
       hangsOn: tasksBehind(growing, "start", "set out"),
     }),
   ];
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const facts = growing.crop.covers[0];
-  if (!facts) return askedFor(growing);
+const titleOf = (growing: Growing, thing: CoverFacts["with"], end: "over" | "off") => ({
+  verb: `${thing === "net" ? "Net" : "Fabric"} ${end}`,
+  object: objectOf(growing),
+  where: "bed",
+});
+
+const thingsFor = (thing: CoverFacts["with"]) =>
+  thing === "net" ? "a net, hoops and pegs" : "fabric, hoops and pegs";
+
+/** The day it goes on: with the plants, or as seed comes up. */
+function onOf(growing: Growing, facts: CoverFacts): Reached | null {
+  const placed = inPlace(growing);
   const up = upMilestone(growing);
-  if (growing.sowing > 1 || growing.planting.start !== "seed outdoors" || !reached(up)) return [];
-  const object = objectOf(growing);
-  const on = up.usual;
-  const shared = {
-    rhythm: "session",
-    grounds: up.grounds,
-    hangsOn: tasksBehind(growing, "start"),
-    because: () => [["Counted from when it is up, ", { day: up.usual }, "."]],
-  } as const;
-  const covering = plantingTask(growing, "cover", "on", {
-    ...shared,
-    window: window(plus(up.early, -1), on, plus(on, 4), "earlier"),
+  if (!placed) return null;
+  if (facts.on === "up" && !isRaised(growing.planting.start)) return reached(up) ? up : null;
+  const day = daysOn(placed.day, [0, 0], placed.grounds);
+  return reached(day) ? day : null;
+}
+
+/** The stage from which its end is counted, for one sowing. */
+function offStage(growing: Growing, facts: CoverFacts): Milestone {
+  if (facts.off === "flower") return flowerMilestone(growing);
+  if (facts.off === "first harvest") return ripeMilestone(growing);
+  const placed = inPlace(growing);
+  const raised = isRaised(growing.planting.start) && placed;
+  return raised ? daysOn(placed.day, [0, 0], placed.grounds) : upMilestone(growing);
+}
+
+/** The last sowing under the cover that has such a day, `first` where it is the only one. */
+function lastUnder(first: Growing, facts: CoverFacts): { growing: Growing; stage: Reached } | null {
+  for (const sowing of [...sowingNumbers(first)].reverse()) {
+    const growing = sowing === first.sowing ? first : { ...first, sowing };
+    const stage = offStage(growing, facts);
+    if (reached(stage)) return { growing, stage };
+  }
+  return null;
+}
+
+function covering(growing: Growing, facts: CoverFacts, on: Reached): Task {
+  const raised = facts.on === "in place" || isRaised(growing.planting.start);
+  return plantingTask(growing, "cover", "on", {
+    window: window(
+      raised ? on.usual : plus(on.early, -1),
+      on.usual,
+      plus(on.usual, raised ? 1 : 4),
+      "earlier",
+    ),
     harm: "this week",
+    rhythm: "session",
     minutes: 10,
-    title: { verb: "Net over", object, where: "bed" },
+    title: titleOf(growing, facts.with, "over"),
     say: [
-      how("A fine net on hoops, clear of the leaves, its edges pegged or weighed down all round."),
-      sign("The first seedlings show."),
-      why(
-        facts.against === "birds"
-          ? "Birds pull seedlings as they come."
-          : "Flies lay on the first leaves.",
+      how(
+        facts.with === "net"
+          ? "A fine net on hoops, clear of the leaves, its edges pegged or weighed down all round."
+          : "Light fabric on hoops, loose enough to grow under, its edges buried all round.",
       ),
+      sign(raised ? "They are in: close it the same hour." : "The first seedlings show."),
+      why(PESTS[facts.against]),
     ],
-    needs: ["a net, hoops and pegs"],
+    because: () => [
+      [raised ? "As they go in, " : "Counted from when it is up, ", { day: on.usual }, "."],
+    ],
+    grounds: on.grounds,
+    needs: [thingsFor(facts.with)],
+    hangsOn: tasksBehind(growing, "start", "set out"),
   });
+}
+
+/** What wants bees is opened as its flowers open, and never later. */
+function uncovering(growing: Growing, facts: CoverFacts, after: Task): readonly Task[] {
+  const last = lastUnder(growing, facts);
+  if (last === null) return [];
+  const { stage } = last;
   const [least, most] = facts.offDays.value;
-  const last = lastUnder(growing, up);
+  const bees = growing.crop.flowers?.forBees === true;
+  const day = (days: number): Day => plus(stage.usual, days);
+  const due = day(bees ? Math.min(0, middle([least, most])) : middle([least, most]));
   return [
-    covering,
     plantingTask(growing, "cover", "off", {
-      ...shared,
-      grounds: last.up.grounds,
-      hangsOn: tasksBehind(last.growing, "start"),
-      because: () => [["Counted from when the last of it is up, ", { day: last.up.usual }, "."]],
-      after: [covering.id],
-      window: window(
-        plus(last.up.usual, least),
-        plus(last.up.usual, middle(facts.offDays.value)),
-        plus(last.up.usual, most + 10),
-      ),
-      harm: "when you can",
+      window: bees
+        ? window(earliest(stage.early, due), due, plus(due, 2), "earlier")
+        : window(day(least), due, day(most + MAY_STAY_DAYS)),
+      harm: bees ? "this week" : "when you can",
+      rhythm: "session",
       minutes: 5,
-      title: { verb: "Net off", object, where: "bed" },
+      title: titleOf(growing, facts.with, "off"),
       say: [
-        how("Take the net off, shake it out and dry it before it is put away."),
+        how(`Take the ${facts.with} off, shake it out and dry it before it is put away.`),
         sign(facts.offSign),
-        why("They have outgrown what the net was for."),
+        why(
+          bees
+            ? "Bees must reach the flowers, or there is no fruit."
+            : "They have outgrown what it was for.",
+        ),
       ],
+      because: () => [["Counted from the last of it, ", { day: stage.usual }, "."]],
+      grounds: stage.grounds,
+      after: [after.id],
+      hangsOn: tasksBehind(last.growing, "start", "set out"),
     }),
   ];
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const [facts] = growing.crop.covers;
+  if (!facts) return askedFor(growing);
+  const on = onOf(growing, facts);
+  if (growing.sowing > 1 || growing.planting.inSince !== null || on === null) return [];
+  const task = covering(growing, facts, on);
+  return [task, ...uncovering(growing, facts, task)];
 }
 
 /** Covers on and off by the plant's stage: on over the first sowing, off when the last of them no longer needs it. */

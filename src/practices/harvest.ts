@@ -1,5 +1,5 @@
 import { isTender } from "../crops/crops.ts";
-import type { Crop } from "../crops/facts.ts";
+import type { Crop, Perennial } from "../crops/facts.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { overOn } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
@@ -100,6 +100,7 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
 
 /** The last picking of what bears for some weeks and not till frost: it frees its place. */
 function lastPicking(growing: Growing, ripe: Ripe): readonly Task[] {
+  if (growing.crop.perennial) return lastOfTheYear(growing, ripe, growing.crop.perennial);
   const { bearsDays, verb } = growing.crop.harvest;
   const due = overOn(growing);
   if (bearsDays === null || due === null) return [];
@@ -123,6 +124,38 @@ function lastPicking(growing: Growing, ripe: Ripe): readonly Task[] {
       after: stepBefore(growing, "harvest", "1"),
       hangsOn: stepBefore(growing, "harvest", "1"),
       sets: { planting: growing.planting.key, sowing: growing.sowing, act: "end" },
+    }),
+  ];
+}
+
+/** What stands for years is left to grow again after some weeks of cutting; that ends nothing. */
+function lastOfTheYear(growing: Growing, ripe: Ripe, { harvestWeeks }: Perennial): readonly Task[] {
+  const [least, most] = harvestWeeks.value;
+  return [
+    plantingTask(growing, "harvest", "last", {
+      window: window(
+        plus(ripe.usual, 7 * least),
+        plus(ripe.usual, 7 * most),
+        plus(ripe.usual, 7 * most + 7),
+        "earlier",
+      ),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 10,
+      title: {
+        verb: `${growing.crop.harvest.verb} the last`,
+        object: objectOf(growing),
+        where: "bed",
+      },
+      say: [
+        how("Leave what comes from now on to grow."),
+        sign("What comes is thinner and smaller than in the first weeks."),
+        why(`After ${least} to ${most} weeks the roots need the rest of the summer.`),
+      ],
+      because: () => [["Counted from the first harvest, about ", { day: ripe.usual }, "."]],
+      grounds: ripe.grounds,
+      after: stepBefore(growing, "harvest", "1"),
+      hangsOn: stepBefore(growing, "harvest", "1"),
     }),
   ];
 }
@@ -160,7 +193,7 @@ function tasks(growing: Growing): readonly Task[] {
   const ripe = ripeMilestone(growing);
   if (reached(ripe))
     return [first(growing, ripe), ...laterCuts(growing, ripe), ...lastPicking(growing, ripe)];
-  return unripe(growing);
+  return growing.crop.perennial ? [] : unripe(growing);
 }
 
 /** Bringing it in: once, again and again, or cut and come again. */

@@ -1,3 +1,4 @@
+import type { Start } from "../crops/facts.ts";
 import type { Growing } from "../growth/growing.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import type { Practice } from "./practice.ts";
@@ -8,6 +9,15 @@ import { objectOf, plantingTask, type Task } from "./task.ts";
 function howPlanted(growing: Growing): Sentence {
   const { crop, bed, planting } = growing;
   const { hilling, outdoors } = crop;
+  const { start } = planting;
+  if (start === "sets" || start === "crowns")
+    return how(
+      `Plant the ${start} `,
+      lengths(outdoors?.depthCm.value ?? [2, 3]),
+      " deep and ",
+      lengths(outdoors?.apartCm.value ?? [10, 15]),
+      ` apart. ${outdoors?.how ?? "Firm them in and water."}`,
+    );
   const up = planting.sproutedFirst ? "shoots up" : "eyes up";
   if (bed?.bags && hilling)
     return how(
@@ -26,10 +36,13 @@ function howPlanted(growing: Growing): Sentence {
   );
 }
 
+/** What goes into the ground whole in spring; cloves go in before winter. */
+const PLANTED: readonly Start[] = ["tubers", "sets", "crowns"];
+
 function tasks(growing: Growing): readonly Task[] {
   const { planting, crop } = growing;
   const facts = crop.outdoors;
-  if (planting.start !== "tubers" || planting.inSince !== null || !facts) return [];
+  if (!PLANTED.includes(planting.start) || planting.inSince !== null || !facts) return [];
   const reckoned = plantingOutDay(growing, facts);
   const guards = outdoorGuards(growing, facts);
   const count = planting.amount?.kind === "plants" ? planting.amount.count : 12;
@@ -37,7 +50,7 @@ function tasks(growing: Growing): readonly Task[] {
     plantingTask(growing, "plant", "1", {
       ...startTold(growing, reckoned, guards),
       minutes: 15 + 2 * count,
-      kinds: ["lifting"],
+      kinds: planting.start === "tubers" ? ["lifting"] : [],
       title: { verb: "Plant", object: objectOf(growing), where: "bed" },
       say: [
         howPlanted(growing),
@@ -49,10 +62,12 @@ function tasks(growing: Growing): readonly Task[] {
         whyDecided(growing, reckoned, guards),
       ],
       needs:
-        crop.comesUp.kind === "days" && growing.bed?.bags ? ["tubers", "bags and mix"] : ["tubers"],
+        planting.start === "tubers" && growing.bed?.bags
+          ? ["tubers", "bags and mix"]
+          : [planting.start],
     }),
   ];
 }
 
-/** Tubers into row or bag. */
+/** Tubers, sets and crowns into row or bag. */
 export const PLANT: Practice = { name: "plant", pass: "start", tasks };
