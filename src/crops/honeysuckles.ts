@@ -35,7 +35,7 @@ export const CORN_SALAD: Crop = {
   harvest: {
     ...PLAIN_HARVEST,
     from: "sowing",
-    days: common([55, 70]),
+    days: common([45, 60]),
     kind: "cut and come again",
     cuts: { everyDays: common([14, 28]), times: common([2, 3]) },
     holdsDays: common(30),

@@ -17,7 +17,8 @@ export type Ripening =
  */
 export function ripening(growing: Growing): Ripening {
   const began = inPlace(growing)?.day ?? null;
-  if (began === null || growing.crop.overwinter) return { ripens: true };
+  const { overwinter, perennial } = growing.crop;
+  if (began === null || overwinter || perennial) return { ripens: true };
   const end = lastHarvest(growing, began);
   const ripe = ripeMilestone(growing);
   if (!reached(ripe)) return { ripens: false, is: ripe.none, fits: longest(growing, end) };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CROPS, cropNamed, cropNames, cropOf, isTender } from "../../src/crops/crops.ts";
 import { EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
+import type { Said } from "../../src/crops/facts.ts";
 import { allFigures } from "./walk.ts";
 
 describe("the crop facts", () => {
@@ -65,5 +66,29 @@ describe("the crop facts", () => {
         expect(thinning.apartCm.value[0]).toBeGreaterThan(thinnings[n]?.apartCm.value[0] ?? 0);
       });
     }
+  });
+
+  it("tell care once a step, in short text without numbers of inches or degrees", () => {
+    const plain = (said: Said | null) =>
+      [said ?? ""]
+        .flat()
+        .map((piece) => (typeof piece === "string" ? piece : "a length"))
+        .join("");
+    for (const { key, care } of CROPS) {
+      const steps = care.map(({ practice, step }) => `${practice}/${step}`);
+      expect(new Set(steps).size, key).toBe(steps.length);
+      for (const { how, sign, why, caution } of care) {
+        const text = [how, sign, why, caution].map(plain).join(" ").trim();
+        expect(text, key).not.toMatch(/\d/);
+        expect(text, key).toMatch(/\.$/);
+        expect(text.length, key).toBeLessThan(350);
+      }
+    }
+  });
+
+  it("tell a cover that comes off at the flower only of a crop that is known to flower", () => {
+    for (const { key, covers, care, flowers } of CROPS)
+      if (covers.some(({ off }) => off === "flower") || care.some(({ from }) => from === "flower"))
+        expect(flowers, key).not.toBeNull();
   });
 });

@@ -40,12 +40,9 @@ export function anyTrade(roll: () => number, plantings: number): string {
     ({ one, starts }) => `      - ${one}: 8 plants, ${FROM[oneOf(starts, roll)]}`,
   );
   const beds = Array.from({ length: Math.ceil(lines.length / 5) }, (_, i) =>
-    [
-      `  Bed ${i + 1}:`,
-      "    is: 24 x 4 ft",
-      "    crops:",
-      ...lines.slice(i * 5, i * 5 + 5),
-    ].join("\n"),
+    [`  Bed ${i + 1}:`, "    is: 24 x 4 ft", "    crops:", ...lines.slice(i * 5, i * 5 + 5)].join(
+      "\n",
+    ),
   );
   return `garden: Any
 year: 2027

@@ -1,0 +1,27 @@
+import { describe, expect, it } from "vitest";
+import { BRASSICAS, BROCCOLI, BRUSSELS_SPROUTS, CAULIFLOWER } from "../../src/crops/brassicas.ts";
+
+describe("the cabbages with heads, sprouts and stems", () => {
+  it("are of the cabbage family and go under a net the hour they are planted", () => {
+    for (const { family, covers, key } of BRASSICAS) {
+      expect(family, key).toBe("cabbage family");
+      expect(covers[0], key).toMatchObject({ against: "cabbage pests", on: "in place" });
+    }
+  });
+
+  it("get a collar and a net in the hour they are set out", () => {
+    for (const { settingOut } of BRASSICAS)
+      expect(settingOut?.things.join()).toMatch(/collars.*net/);
+  });
+
+  it("have a broccoli that goes on after its head, and a cauliflower that does not", () => {
+    expect(BROCCOLI.harvest.kind).toBe("again and again");
+    expect(CAULIFLOWER.harvest.kind).toBe("once");
+    expect(CAULIFLOWER.care.map(({ practice }) => practice)).toContain("fill in and blanch");
+  });
+
+  it("have sprouts that are staked and topped", () => {
+    const care = BRUSSELS_SPROUTS.care.map(({ practice }) => practice);
+    expect(care).toEqual(expect.arrayContaining(["stake and train", "stop the tops"]));
+  });
+});

@@ -1,0 +1,92 @@
+import { describe, expect, test } from "vitest";
+import { plus } from "../../src/days/day.ts";
+import { flowerMilestone } from "../../src/growth/flower.ts";
+import type { Growing } from "../../src/growth/growing.ts";
+import { reached } from "../../src/growth/milestones.ts";
+import { ripeMilestone } from "../../src/growth/ripe.ts";
+import type { Placed } from "../../src/schedule/placed.ts";
+import { gardenOf, planOf } from "../gardens.ts";
+import { random } from "../plan/random.ts";
+import { dawn, toldAt } from "./feeds.ts";
+import { grownIn } from "./grown.ts";
+import { anyTrade } from "./trade.ts";
+
+const roll = random(23);
+const GARDENS = Array.from({ length: 24 }, () => anyTrade(roll, 15)).map((text) => {
+  const told = toldAt(gardenOf(text), dawn("2027-01-01"));
+  return { told, growings: grownIn(planOf(text), told) };
+});
+
+type Told = { readonly growing: Growing; readonly mine: readonly Placed[] };
+
+const EACH: readonly Told[] = GARDENS.flatMap(({ told, growings }) =>
+  growings
+    .filter(({ sowing }) => sowing === 1)
+    .map((growing) => ({
+      growing,
+      mine: told.placed.filter(({ task }) => task.subject.key === growing.planting.key),
+    })),
+);
+
+const taskOf = ({ mine }: Told, practice: string, step: string) =>
+  mine.find(({ task }) => task.practice === practice && task.step === step);
+const nameOf = ({ growing }: Told) => `${growing.planting.key} ${growing.planting.start}`;
+const breaking = (rule: (each: Told) => boolean) =>
+  [...new Set(EACH.filter((each) => !rule(each)).map(nameOf))].sort();
+
+describe("any crops of the trade in any garden", () => {
+  test("are many, and nearly all of them begin", () => {
+    expect(EACH.length).toBeGreaterThan(250);
+    expect(new Set(EACH.map(({ growing }) => growing.crop.key)).size).toBeGreaterThan(45);
+  });
+
+  test("no cover stays closed over a crop in flower that wants bees", () => {
+    const closed = breaking((each) => {
+      const on = taskOf(each, "cover", "on");
+      if (!on || !each.growing.crop.flowers?.forBees) return true;
+      const off = taskOf(each, "cover", "off");
+      const flower = flowerMilestone(each.growing);
+      return off !== undefined && (!reached(flower) || off.day <= plus(flower.usual, 3));
+    });
+    expect(closed).toEqual([]);
+  });
+
+  test("nothing is set out before its things were named", () => {
+    const early = breaking((each) => {
+      const out = taskOf(each, "set out", "1");
+      const things = each.mine.filter(({ task }) => task.practice === "things to have");
+      return !out || things.every(({ task, day }) => task.step !== "set-out" || day <= out.day);
+    });
+    expect(early).toEqual([]);
+  });
+
+  test("nothing is harvested before it may be ripe", () => {
+    const early = breaking((each) => {
+      const first = each.mine.find(
+        ({ task }) => task.practice === "harvest" && !task.title.verb.includes("what there is"),
+      );
+      const ripe = ripeMilestone(each.growing);
+      return !first || !reached(ripe) || first.day >= plus(ripe.early, -1);
+    });
+    expect(early).toEqual([]);
+  });
+
+  test("every hold ends: what is not in the ground yet has its day this season", () => {
+    const held = breaking((each) => {
+      const { start } = each.growing.planting;
+      if (start === "seed indoors" || start === "winter-sown" || start === "plants")
+        return taskOf(each, "set out", "1") !== undefined;
+      return each.mine.some(({ task }) => task.sets?.act === "start");
+    });
+    expect(held).toEqual([]);
+  });
+
+  test("every task is told within its days, or says why not", () => {
+    const late = GARDENS.flatMap(({ told }) => told.placed)
+      .filter(
+        ({ day, window, note }) => note === null && (day < window.earliest || day > window.latest),
+      )
+      .map(({ task }) => task.id);
+    expect(late).toEqual([]);
+  });
+});
