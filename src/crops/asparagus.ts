@@ -64,7 +64,7 @@ export const ASPARAGUS: Crop = {
       how: "Spread compost over the row before the spears come, and pull the first weeds by hand.",
       sign: null,
       why: "Spears break easily once they show.",
-      caution: "Fresh manure goes on no bed that is cut within 120 days.",
+      caution: "No fresh manure on a bed that is cut this spring.",
       harm: "when you can",
       minutes: 20,
       needs: ["compost"],

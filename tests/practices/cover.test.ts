@@ -17,7 +17,7 @@ describe("a net over beets seen up on 20 May", () => {
   });
 
   test("says what it is against, and what to bring", () => {
-    expect(said(stepOf(COVER, beets, "on"))).toContain("Birds pull seedlings as they come.");
+    expect(said(stepOf(COVER, beets, "on"))).toContain("Flies lay on the first leaves.");
     expect(stepOf(COVER, beets, "on")?.needs).toEqual(["a net, hoops and pegs"]);
   });
 
@@ -81,12 +81,13 @@ describe("no net", () => {
     expect(windowsOf(COVER, second)).toEqual([]);
   });
 
-  test("is told for lettuce that was raised indoors", () => {
+  test("is told for seedlings of lettuce that was raised indoors, only for its young plants", () => {
     const raised = growingOf(QUARRY, "lettuce", {
       acts: { start: "2027-04-03" },
       planting: { start: "seed indoors" },
     });
-    expect(windowsOf(COVER, raised)).toEqual([]);
+    const birds = COVER.tasks(raised).map(({ step }) => step);
+    expect(birds).toEqual(["on", "off"]);
   });
 
   test("is told before they are sown", () => {
