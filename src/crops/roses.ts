@@ -26,17 +26,21 @@ export const STRAWBERRY: Crop = {
     harvestWeeks: common([3, 4]),
     standsYears: common([3, 4]),
   },
-  covers: [
-    {
-      against: "birds",
-      with: "net",
-      on: "in place",
-      off: "first harvest",
-      offDays: common([21, 28]),
-      offSign: "The last berries are picked.",
-    },
-  ],
   care: [
+    {
+      practice: "yearly",
+      step: "net",
+      from: "last frost",
+      days: common([26, 40]),
+      verb: "Net over",
+      how: "A net on hoops, clear of the fruit and pegged all round, so that no bird is caught in it. It comes off after the last picking.",
+      sign: "The first berries turn pale.",
+      why: "Birds find the first red ones.",
+      caution: null,
+      harm: "this week",
+      minutes: 15,
+      needs: ["a net, hoops and pegs"],
+    },
     {
       practice: "yearly",
       step: "straw",

@@ -72,10 +72,15 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
   const { cuts, holdsDays, verb, how: method, sign: mark } = growing.crop.harvest;
   if (!cuts) return [];
   const every = middle(cuts.everyDays.value);
+  const end = lastHarvest(growing, ripe.usual);
   return cutsAfter(growing, ripe).map((due, i, all) => {
     const last = i === all.length - 1;
     return plantingTask(growing, "harvest", `cut-${i + 2}`, {
-      window: window(plus(due, -4), due, plus(due, holdsDays.value)),
+      window: window(
+        plus(due, -4),
+        due,
+        earliest(plus(due, holdsDays.value), latest(due, end ?? plus(due, holdsDays.value))),
+      ),
       harm: "when you can",
       rhythm: "session",
       minutes: 15,
@@ -189,9 +194,18 @@ function unripe(growing: Growing): readonly Task[] {
   ];
 }
 
+/** Ready in a usual year before the last day worth it; what was seen, and what stands for years or the winter, is. */
+function isInTime(growing: Growing, ripe: Ripe): boolean {
+  const { overwinter, perennial } = growing.crop;
+  const end = lastHarvest(growing, inPlace(growing)?.day ?? ripe.usual);
+  return (
+    ripe.seen || overwinter !== null || perennial !== null || end === null || ripe.usual <= end
+  );
+}
+
 function tasks(growing: Growing): readonly Task[] {
   const ripe = ripeMilestone(growing);
-  if (reached(ripe))
+  if (reached(ripe) && isInTime(growing, ripe))
     return [first(growing, ripe), ...laterCuts(growing, ripe), ...lastPicking(growing, ripe)];
   return growing.crop.perennial ? [] : unripe(growing);
 }

@@ -20,7 +20,7 @@ describe("covers", () => {
   test("that a plan asks for are against the pests of the family where the facts know birds at most", () => {
     expect(over("parsnip: 2 rows, under a net")).toEqual(["pests of the carrot family"]);
     expect(over("parsnip: 2 rows, under a board")).toEqual([]);
-    expect(over("beet: 2 rows, under a net")).toContain("birds");
+    expect(over("pea: 2 rows, under a net")).toContain("birds");
   });
 
   test("are none where the gardener leaves them out", () => {

@@ -10,8 +10,8 @@ const shared = (...crops: readonly string[]) =>
 
 describe("what shares a net", () => {
   test("is what stands in one bed at the same time with the same pest", () => {
-    expect(shared("beet: 2 rows", "pea: 2 rows", "potato: 4 plants")).toEqual([
-      ["birds", "pea", "beet"],
+    expect(shared("lettuce: 2 rows", "pea: 2 rows", "potato: 4 plants")).toEqual([
+      ["birds", "pea", "lettuce"],
     ]);
   });
 
@@ -21,17 +21,17 @@ describe("what shares a net", () => {
   });
 
   test("is nothing that comes when the other has gone, nor in another bed", () => {
-    const [one, two] = ["pea: 2 rows, sow 20 Apr", "beet: 2 rows, sow 1 Aug"];
+    const [one, two] = ["pea: 2 rows, sow 20 Apr", "lettuce: 2 rows, sow 1 Aug"];
     expect(shared(one, two.replace("1 Aug", "10 May"))).toHaveLength(1);
     expect(
       shared("radish: 1 rows, under a net, sow 20 Apr", "turnip: 1 rows, under a net, sow 20 Jul"),
     ).toEqual([]);
-    const other = `${bedOf([one])}  Short bed:\n    is: 4 x 4 ft\n    crops:\n      - beet: 2 rows\n`;
+    const other = `${bedOf([one])}  Short bed:\n    is: 4 x 4 ft\n    crops:\n      - lettuce: 2 rows\n`;
     expect(sharedNets(grownIn(other))).toEqual([]);
   });
 
   test("needs it from the first of them to the last", () => {
-    const grown = grownIn(bedOf(["beet: 2 rows", "pea: 2 rows"]));
+    const grown = grownIn(bedOf(["lettuce: 2 rows", "pea: 2 rows"]));
     const lives = grown.flatMap((each) => each.lives);
     const [net] = sharedNets(grown);
     expect(net?.from).toBe(Math.min(...lives.map(({ starts }) => starts)));

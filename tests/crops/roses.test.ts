@@ -9,6 +9,6 @@ describe("the rose family", () => {
   });
 
   it("are strawed, cleared of runners and mulched every year", () => {
-    expect(STRAWBERRY.care.map(({ step }) => step)).toEqual(["straw", "runners", "mulch"]);
+    expect(STRAWBERRY.care.map(({ step }) => step)).toEqual(["net", "straw", "runners", "mulch"]);
   });
 });
