@@ -134,7 +134,14 @@ export const CAULIFLOWER: Crop = {
     apartCm: published(18 * 2.54, CITE.colorado),
     rowsCm: published(24 * 2.54, CITE.missouri),
   },
-  outdoors: sown(24, -2),
+  outdoors: {
+    ...sown(24, -2),
+    soilMinC: derived(
+      (50 - 32) / 1.8,
+      CITE.harrington,
+      "none in 100 come up at 41 °F and 58 at 50",
+    ),
+  },
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
   limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 21 }) },
   care: [

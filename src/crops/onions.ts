@@ -81,13 +81,13 @@ const RAISED: Indoors = {
 };
 
 /** How onion seed comes up: the days table has none of its kin. */
-const AS_PARSNIP = {
+const AS_BEET = {
   kind: "table",
-  row: "parsnip",
+  row: "beet",
   standsIn: derived(
-    "parsnip",
+    "beet",
     CITE.colorado,
-    "7 to 12 days given there for onion in soil of 80 °F and more, 15 to 25 for parsnip at 70: parsnip is the nearest of the cold rows, and on the slow side",
+    "7 to 12 days given there for onions and leeks, 7 to 10 for beet, the nearest of the rows",
   ),
 } as const;
 
@@ -144,7 +144,7 @@ export const ONION: Crop = {
   family: "onion family",
   frost: published("very hardy", CITE.purdue),
   starts: ["seed indoors", "sets", "plants", "winter-sown", "seed outdoors"],
-  comesUp: AS_PARSNIP,
+  comesUp: AS_BEET,
   slow: true,
   indoors: RAISED,
   settingOut: {
@@ -233,7 +233,7 @@ export const SCALLION: Crop = {
   family: "onion family",
   frost: common("very hardy"),
   starts: ["seed outdoors", "seed indoors", "plants", "sets"],
-  comesUp: AS_PARSNIP,
+  comesUp: AS_BEET,
   slow: true,
   indoors: { ...RAISED_COOL, weeksToSettingOut: common([6, 8]) },
   settingOut: {
@@ -277,7 +277,7 @@ export const LEEK: Crop = {
   family: "onion family",
   frost: common("very hardy"),
   starts: ["seed indoors", "plants", "winter-sown", "seed outdoors"],
-  comesUp: AS_PARSNIP,
+  comesUp: AS_BEET,
   slow: true,
   indoors: {
     ...RAISED_COOL,

@@ -78,7 +78,7 @@ function unripeFaults(plan: Plan, grown: readonly Growing[]): readonly string[] 
   return grown.flatMap((growing) => {
     const { planting, crop, sowing } = growing;
     const { line, column } = planting.at;
-    if (crop.overwinter || named.has(`${line}:${column}`)) return [];
+    if (crop.overwinter || crop.perennial || named.has(`${line}:${column}`)) return [];
     const ripe = ripeMilestone(growing);
     const from = (anchorOf(growing, "set out") ?? anchorOf(growing, "start"))?.day;
     const end = from === undefined ? null : lastHarvest(growing, from);

@@ -89,4 +89,19 @@ describe("any crops of the trade in any garden", () => {
       .map(({ task }) => task.id);
     expect(late).toEqual([]);
   });
+
+  test("every text keeps to its length and to plain words", () => {
+    const MACHINERY =
+      /\b(emergence|window|rung|threshold|degree.days?|milestone|anchor|overdue|undefined|null|NaN)\b/i;
+    const odd = GARDENS.flatMap(({ told }) => told.events)
+      .filter(
+        ({ kind, title, text }) =>
+          [...title].length > 50 ||
+          text.length > (kind === "session" || kind === "open" ? 900 : 450) ||
+          MACHINERY.test(`${title} ${text}`) ||
+          !/[.!?…]$/.test(text.trim()),
+      )
+      .map(({ title, text }) => `${title}: ${text}`);
+    expect([...new Set(odd)]).toEqual([]);
+  });
 });

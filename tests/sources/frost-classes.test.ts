@@ -54,6 +54,32 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   tomato: ["tomato"],
   bean: ["bean", "snap_bean"],
   pea: ["pea"],
+  asparagus: ["asparagus"],
+  broccoli: ["broccoli"],
+  "brussels-sprouts": ["brussels_sprouts"],
+  cauliflower: ["cauliflower"],
+  celeriac: ["celeriac"],
+  celery: ["celery"],
+  chard: ["chard", "swiss_chard"],
+  "chinese-cabbage": ["chinese_cabbage"],
+  collards: ["collards"],
+  eggplant: ["eggplant"],
+  endive: ["endive"],
+  "jerusalem-artichoke": ["jerusalem_artichoke"],
+  kale: ["kale"],
+  kohlrabi: ["kohlrabi"],
+  melon: ["muskmelon", "cantaloupe"],
+  mustard: ["mustard"],
+  okra: ["okra"],
+  onion: ["onion_seed", "onion"],
+  pepper: ["pepper"],
+  pumpkin: ["pumpkin"],
+  rhubarb: ["rhubarb"],
+  rutabaga: ["rutabaga"],
+  "summer-squash": ["squash_summer", "squash"],
+  "sweet-potato": ["sweet_potato"],
+  watermelon: ["watermelon"],
+  "winter-squash": ["squash_winter", "squash"],
 };
 
 const STEPS: Readonly<Record<string, number>> = {
@@ -95,13 +121,19 @@ const WHOLE = [
     .map((key) => `  - ${key}`),
 ].join("\n");
 
-/** Weeks from the average last frost at which a crop goes into warm soil in our canonical garden. */
+/** Weeks, of plants where what frost kills may be raised, from the average last frost, the lists' own zero point, at which a crop goes into warm soil in our canonical garden. */
 function weeks(key: string): Range {
   const { site } = growingOf(WHOLE, key).plan;
-  const warm = normalsOf(Array<number>(12).fill(14), Array<number>(12).fill(18));
-  const growing = growingOf(WHOLE, key, { plan: { site: { ...site, normals: warm } } });
-  const { outdoors } = growing.crop;
-  const { day } = outdoors ? plantingOutDay(growing, outdoors) : must(settingOutDay(growing));
+  const warm = normalsOf(Array<number>(12).fill(18), Array<number>(12).fill(24));
+  const growing = growingOf(WHOLE, key, {
+    plan: { site: { ...site, normals: warm }, risk: { raised: 0.5, seed: 0.5 } },
+  });
+  const { outdoors, starts } = growing.crop;
+  const sown = ["seed outdoors", "tubers", "crowns", "cloves", "sets"].includes(starts[0] ?? "");
+  const { day } =
+    outdoors && (sown || !growing.crop.settingOut)
+      ? plantingOutDay(growing, outdoors)
+      : must(settingOutDay(growing));
   const after = (day - must(site.lastFrost).usual) / 7;
   return [after, after];
 }
@@ -121,17 +153,20 @@ describe("the classes of frost", () => {
     }
   });
 
-  test("name all our crops but garlic, and Purdue's not parsley", () => {
-    const all = CROPS.map(({ key }) => key).filter((key) => key !== "garlic");
-    expect(Object.keys(NAMES)).toEqual(all);
-    const [purdue, whole] = SYSTEMS.map(([, classes]) => classed(classes).map(({ crop }) => crop));
-    expect(whole).toEqual(all);
-    expect(purdue).toEqual(all.filter((key) => key !== "parsley"));
+  test("name some forty of our crops between them, and no name here stands in none", () => {
+    const named = new Set(
+      SYSTEMS.flatMap(([, classes]) => classed(classes)).map(({ crop }) => crop),
+    );
+    expect([...named].sort()).toEqual(Object.keys(NAMES).sort());
+    expect(named.size).toBeGreaterThan(38);
+    for (const key of named) expect(CROPS.map((crop) => crop.key)).toContain(key);
   });
 
   test("have our weeks from the last frost or a week outside, but for the misses told", () => {
-    expect(missed(HELD)).toEqual(
-      missesOf("frost-classes.yaml").filter((name) => name.includes("weeks")),
+    expect(missed(HELD).toSorted()).toEqual(
+      missesOf("frost-classes.yaml")
+        .filter((name) => name.includes("weeks"))
+        .toSorted(),
     );
   });
 });
@@ -149,11 +184,8 @@ describe("the frosts that damage hardened plants", () => {
       : [{ name: `${key} damaged, Texas`, holds: lightFrost === isTender(ours(key)) }];
   });
 
-  test("name all our crops but parsnip and pea, whose blossom alone is named", () => {
-    expect(Object.keys(NAMES).filter((key) => damagedAt(key) === undefined)).toEqual([
-      "parsnip",
-      "pea",
-    ]);
+  test("name the blossom alone of pea", () => {
+    expect(damagedAt("pea")).toBeUndefined();
     expect(FILE.damaging_temperatures.f.pea_blossom).toBe("28-32");
   });
 
@@ -170,7 +202,7 @@ describe("the frosts that a frost night reckons with", () => {
     const stage = key === "pea" ? "in flower" : ROOTS.includes(key) ? "bearing" : "standing";
     return degrees(must(hardinessOf(ours(key), stage).killsC));
   };
-  const ROOTS = ["beet", "carrot", "radish", "turnip"];
+  const ROOTS = ["beet", "carrot", "radish", "turnip", "rutabaga"];
   const theirs = (at: string): Range => (at === "<20" ? [0, 20] : (spanOf(at) as Range));
   const named = Object.keys(NAMES).flatMap((key) => {
     const at = key === "pea" ? FILE.damaging_temperatures.f.pea_blossom : damagedAt(key);
@@ -181,9 +213,11 @@ describe("the frosts that a frost night reckons with", () => {
     const held = named.map(({ key, at }) =>
       within(`${key} hurt below, Texas`, [killsF(key), theirs(at)], 2),
     );
-    expect(held.length).toBe(Object.keys(NAMES).length - 1);
-    expect(missed(held)).toEqual(
-      missesOf("frost-classes.yaml").filter((name) => name.includes("hurt below")),
+    expect(held.length).toBeGreaterThan(25);
+    expect(missed(held).toSorted()).toEqual(
+      missesOf("frost-classes.yaml")
+        .filter((name) => name.includes("hurt below"))
+        .toSorted(),
     );
   });
 
@@ -226,7 +260,7 @@ describe("the weeks from seed to setting out", () => {
   test("are never what Virginia calls too early", () => {
     for (const { key, indoors } of CROPS)
       if (indoors)
-        expect(indoors.weeksToSettingOut.value[1], key).toBeLessThan(
+        expect(indoors.weeksToSettingOut.value[1], key).toBeLessThanOrEqual(
           FILE.transplants.virginia_rule.too_early_weeks[0],
         );
   });

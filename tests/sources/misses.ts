@@ -140,27 +140,12 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "frost-classes.yaml",
-    name: "corn weeks, Purdue",
-    why: "Sown on the frost date or after it there; ours counts the frost on the day it is up, so in soil this warm seed goes in up to two weeks before.",
-  },
-  {
-    file: "frost-classes.yaml",
     name: "potato weeks, Purdue",
     why: "Four to six weeks before the last frost there; Utah's 14 to 21 days, nearer to Colorado's, keep shoots from most frosts.",
   },
   {
     file: "frost-classes.yaml",
     name: "bean weeks, Purdue",
-    why: "As corn's.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "cucumber weeks, Colorado",
-    why: "As corn's.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "corn weeks, Colorado",
     why: "As corn's.",
   },
   {
@@ -237,6 +222,181 @@ export const MISSES: readonly Miss[] = [
     file: "thinning.yaml",
     name: "parsnip spacing, North Dakota",
     why: "An inch there, far tighter than the tables; Missouri gives 3 and Colorado 5 to 6.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "celeriac weeks, Purdue",
+    why: "Two to three weeks before the last frost there; cold while young makes them bolt, and ours waits till a week after it.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "celery weeks, Purdue",
+    why: "Two to three weeks before the last frost there; cold while young makes them bolt, and ours waits till a week after it.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "okra weeks, Purdue",
+    why: "A week or two after the frost date there; ours waits for warmer soil as well.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "onion weeks, Purdue",
+    why: "Four to six weeks before the last frost there, for seed and sets; ours are plants, which the same list has in the next class.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "summer-squash weeks, Purdue",
+    why: "A week or two after the frost date there; ours is the shorter of them, less what seed takes to come up.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "tomato weeks, Colorado",
+    why: "Two weeks and more after the last frost there, from memory; Purdue's, read, is ours.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "pumpkin weeks, Colorado",
+    why: "Two weeks and more after the last frost there, from memory; Purdue's, read, is ours.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "winter-squash weeks, Colorado",
+    why: "Two weeks and more after the last frost there, from memory; Purdue's, read, is ours.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "brussels-sprouts hurt below, Texas",
+    why: "Below 20 °F there, from memory; Purdue's class of light frosts covers it sooner than it must be.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "mustard hurt below, Texas",
+    why: "As turnip's.",
+  },
+  {
+    file: "frost-classes.yaml",
+    name: "onion hurt below, Texas",
+    why: "As turnip's.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "cauliflower minimum, Knott",
+    why: "40 °F is where it can sprout at all; of Harrington's none came up at 41 °F and 58 in a hundred at 50, which is ours.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "cauliflower minimum, Colorado",
+    why: "40 °F is where it can sprout at all; of Harrington's none came up at 41 °F and 58 in a hundred at 50, which is ours.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "celery minimum, Knott",
+    why: "40 °F for seed; ours is the soil its plants are set into, since cold makes them bolt.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "onion minimum, Knott",
+    why: "35 °F is where it can sprout at all; ours is where it pays to sow, as for lettuce.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "scallion minimum, Colorado",
+    why: "35 °F is where it can sprout at all; ours is where it pays to sow, as for lettuce.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "onion minimum, Colorado",
+    why: "35 °F is where it can sprout at all; ours is where it pays to sow, as for lettuce.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "watermelon minimum, Knott",
+    why: "60 °F is where it can sprout at all; ours lies nearer to the 72 °F that Texas calls realistic.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "watermelon minimum, Colorado",
+    why: "60 °F is where it can sprout at all; ours lies nearer to the 72 °F that Texas calls realistic.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "watermelon minimum, Texas",
+    why: "60 °F is where it can sprout at all; ours lies nearer to the 72 °F that Texas calls realistic.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "watermelon warm season, Nebraska",
+    why: "60 °F is where it can sprout at all; ours lies nearer to the 72 °F that Texas calls realistic.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "pumpkin realistic, Texas",
+    why: "Soil that few northern gardens reach in time; ours lies between it and the minimum.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "watermelon realistic, Texas",
+    why: "Soil that few northern gardens reach in time; ours lies between it and the minimum.",
+  },
+  {
+    file: "germination-ranges.yaml",
+    name: "fennel cool season, Nebraska",
+    why: "One figure for all cool crops there; fennel bolts when it is cold while young.",
+  },
+  {
+    file: "spacing-depth-maturity.csv",
+    name: "swiss_chard spacing",
+    why: "3 in there, for leaves cut young; the crop sheets give 6 to 12 for plants that are picked till frost.",
+  },
+  {
+    file: "spacing-depth-maturity.csv",
+    name: "onion_dry depth",
+    why: "The depth of sets there; ours is that of seed, and that of sets stands under whenBegun.",
+  },
+  {
+    file: "spacing-depth-maturity.csv",
+    name: "onion_green depth",
+    why: "The depth of sets there; ours is that of seed, and that of sets stands under whenBegun.",
+  },
+  {
+    file: "spacing-depth-maturity.csv",
+    name: "asparagus depth",
+    why: "Half an inch for seed there; ours are crowns.",
+  },
+  {
+    file: "spacing-depth-maturity.csv",
+    name: "onion_green days",
+    why: "From sets there; Colorado's 60 from seed are ours.",
+  },
+  {
+    file: "thinning.yaml",
+    name: "onion height, Florida",
+    why: "One rule for all crops there; the crop sheets give 3 to 6 in for what is as thin as grass.",
+  },
+  {
+    file: "thinning.yaml",
+    name: "onion height, North Dakota",
+    why: "One rule for all crops there; the crop sheets give 3 to 6 in for what is as thin as grass.",
+  },
+  {
+    file: "thinning.yaml",
+    name: "leek height, Florida",
+    why: "One rule for all crops there; the crop sheets give 3 to 6 in for what is as thin as grass.",
+  },
+  {
+    file: "thinning.yaml",
+    name: "leek height, North Dakota",
+    why: "One rule for all crops there; the crop sheets give 3 to 6 in for what is as thin as grass.",
+  },
+  {
+    file: "thinning.yaml",
+    name: "kale height, crop sheets",
+    why: "3 to 4 in there, from memory; Florida's and North Dakota's 1 to 2 in, read, are ours.",
+  },
+  {
+    file: "thinning.yaml",
+    name: "collards height, crop sheets",
+    why: "3 to 4 in there, from memory; Florida's and North Dakota's 1 to 2 in, read, are ours.",
   },
 ];
 
