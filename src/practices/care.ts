@@ -50,11 +50,13 @@ export function piecesOf(said: Said): readonly Piece[] {
 
 /** What a crop's own list has under a practice, each once, on the first sowing; none before it is in its place. */
 export function careTasks(growing: Growing, practice: CarePractice): readonly Task[] {
-  const placed = inPlace(growing);
-  if (growing.sowing > 1 || !placed) return [];
-  return growing.crop.care.flatMap((care) => {
+  if (growing.sowing > 1) return [];
+  const wanted = growing.crop.care.filter((care) => care.practice === practice);
+  const placed = wanted.length === 0 ? null : inPlace(growing);
+  if (!placed) return [];
+  return wanted.flatMap((care) => {
     const stage = stageOf(growing, care.from);
-    if (care.practice !== practice || !reached(stage)) return [];
+    if (!reached(stage)) return [];
     const due = plus(stage.usual, middle(care.days.value));
     return due < placed.day ? [] : [careTask(growing, care, stage)];
   });

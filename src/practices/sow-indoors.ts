@@ -25,9 +25,9 @@ function compostTold(planting: Planting): readonly Sentence[] {
 function tasks(growing: Growing): readonly Task[] {
   const { planting, crop } = growing;
   const facts = crop.indoors;
-  const out = settingOutDay(growing);
   if (planting.start !== "seed indoors" || planting.inSince !== null) return [];
   const { settingOut } = crop;
+  const out = settingOutDay(growing);
   if (!facts || !settingOut || !out) return [];
   const [least, most] = facts.weeksToSettingOut.value;
   const weeks = middle(facts.weeksToSettingOut.value);

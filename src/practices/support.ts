@@ -9,7 +9,7 @@ const BY_DAYS = 7;
 
 function tasks(growing: Growing): readonly Task[] {
   const { support } = growing.crop;
-  const placed = inPlace(growing);
+  const placed = support && inPlace(growing);
   if (!support || !placed || growing.sowing > 1 || growing.planting.inSince !== null) return [];
   return [
     plantingTask(growing, "stake and train", "support", {

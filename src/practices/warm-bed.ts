@@ -10,8 +10,9 @@ const AHEAD_DAYS = [14, 21] as const;
 
 function tasks(growing: Growing): readonly Task[] {
   const { bed, crop } = growing;
+  if (!bed?.warmed || !isTender(crop) || growing.sowing > 1) return [];
   const placed = inPlace(growing);
-  if (!bed?.warmed || !isTender(crop) || !placed || growing.sowing > 1) return [];
+  if (!placed) return [];
   const [least, most] = AHEAD_DAYS;
   return [
     plantingTask(growing, "warm the bed", "1", {

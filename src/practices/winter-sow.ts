@@ -49,9 +49,10 @@ function sow(growing: Growing): readonly Task[] {
 export const WINTER_SOW: Practice = { name: "winter-sow", pass: "start", tasks: sow };
 
 function lids(growing: Growing): readonly Task[] {
+  if (growing.planting.start !== "winter-sown") return [];
   const start = anchorOf(growing, "start");
   const out = settingOutDay(growing);
-  if (growing.planting.start !== "winter-sown" || !start || !out) return [];
+  if (!start || !out) return [];
   const from = firstMild(growing, start.day, out.day);
   return [
     plantingTask(growing, "winter-sow", "lids", {
