@@ -43,7 +43,7 @@ function told(garden: WholeGarden): readonly Told[] {
     {
       step: "vents",
       due: mild && plus(mild, -AHEAD_DAYS),
-      verb: "Mind the vents",
+      verb: "Mind the vents of",
       say: [
         how(
           "From now on open vents and door on sunny mornings, and shut them by late afternoon to keep the warmth.",

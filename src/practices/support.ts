@@ -1,7 +1,7 @@
 import { plus } from "../days/day.ts";
 import { type Growing, inPlace } from "../growth/growing.ts";
 import type { Practice } from "./practice.ts";
-import { how, why } from "./say.ts";
+import { capital, how, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Days after it is sown or set out by which what it climbs stands: later its roots are hurt. Source: house rule. */
@@ -19,7 +19,7 @@ function tasks(growing: Growing): readonly Task[] {
       minutes: 20,
       title: { verb: "Put up sticks for", object: objectOf(growing), where: "bed" },
       say: [
-        how(`${support.things.join(" and ")}. ${support.how}`),
+        how(`${capital(support.things.join(" and "))}. ${support.how}`),
         why("Put up later, it goes through grown roots and after fallen plants."),
       ],
       because: () => [["On the day it goes in, ", { day: placed.day }, "."]],

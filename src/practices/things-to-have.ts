@@ -4,6 +4,7 @@ import type { Anchor } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { ripening } from "../growth/ripening.ts";
 import { pieceCm } from "../growth/successions.ts";
+import { isRaised } from "../plan/begin.ts";
 import { spacingCm } from "../plan/room.ts";
 import { seasonOf } from "../plan/season.ts";
 import { litres } from "../quantities/quantity.ts";
@@ -158,6 +159,20 @@ function mixTold(growing: Growing): readonly Sentence[] {
   return mix === null ? [] : [how("About ", { quantity: litres(mix) }, " of mix in all.")];
 }
 
+/** What every garden has at hand already. Source: house rule. */
+const ALWAYS_THERE = ["a watering can", "slips"];
+
+const toFind = (things: readonly string[]) => [
+  ...new Set(things.filter((thing) => !ALWAYS_THERE.includes(thing))),
+];
+
+/** The net or fabric that what is sown here is covered with. */
+function coverThings({ crop, planting }: Growing): readonly string[] {
+  const [cover] = crop.covers;
+  if (!cover || planting.without.includes("cover")) return [];
+  return [cover.with === "net" ? "a net, hoops and pegs" : "fabric, hoops and pegs"];
+}
+
 function atHand(growing: Growing): readonly Task[] {
   const { planting, crop, bed } = growing;
   const out = anchorOf(growing, "set out");
@@ -168,9 +183,19 @@ function atHand(growing: Growing): readonly Task[] {
       ? [
           {
             day: out.day,
-            things: crop.settingOut?.things ?? [],
+            things: toFind(crop.settingOut?.things ?? []),
             grounds: out.grounds,
             step: "set-out",
+          },
+        ]
+      : []),
+    ...(start && !isRaised(planting.start) && growing.sowing === 1
+      ? [
+          {
+            day: start.day,
+            things: toFind([...(crop.support?.things ?? []), ...coverThings(growing)]),
+            grounds: start.grounds,
+            step: "sowing",
           },
         ]
       : []),

@@ -80,10 +80,13 @@ function lids(growing: Growing): readonly Task[] {
   ];
 }
 
-/** The first day usually warm enough to open a lid; the day they go out at the latest. */
+/** The sun opens lids before the month's mean does [K]. Source: house rule, as with vents. */
+const SUNNY_K = 5;
+
+/** The first day on which a sunny one is usually warm enough to open a lid; the day they go out at the latest. */
 function firstMild({ climate }: Growing, from: number, out: number) {
   let day = from as Parameters<typeof climate.air>[0];
-  while (day < out && climate.air(day).highC < OPEN_ABOVE_C) day = plus(day, 1);
+  while (day < out && climate.air(day).highC < OPEN_ABOVE_C - SUNNY_K) day = plus(day, 1);
   return day;
 }
 

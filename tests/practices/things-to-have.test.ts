@@ -198,7 +198,7 @@ describe("what must be at hand", () => {
 
   test("is stakes for tomatoes, a board for carrots, bags and mix for potatoes", () => {
     expect(said(stepOf(THINGS_TO_HAVE, tomatoes, "set-out"))).toContain(
-      "Find or buy this week: stakes and ties, a watering can for tomatoes.",
+      "Find or buy this week: stakes and ties for tomatoes.",
     );
     expect(said(stepOf(THINGS_TO_HAVE, carrots, "board"))).toContain("a board as long as the row");
     expect(said(stepOf(THINGS_TO_HAVE, potatoes, "bags"))).toContain("bags and mix");

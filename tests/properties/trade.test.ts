@@ -60,6 +60,20 @@ describe("any crops of the trade in any garden", () => {
     expect(early).toEqual([]);
   });
 
+  test("every net and fabric of what is sown was named before it is wanted", () => {
+    const unnamed = breaking((each) => {
+      const on = taskOf(each, "cover", "on");
+      if (!on || each.growing.planting.start !== "seed outdoors") return true;
+      return each.mine.some(
+        ({ task, day }) =>
+          task.practice === "things to have" &&
+          day <= on.day &&
+          on.task.needs.every((need) => JSON.stringify(task.say).includes(need)),
+      );
+    });
+    expect(unnamed).toEqual([]);
+  });
+
   test("nothing is harvested before it may be ripe", () => {
     const early = breaking((each) => {
       const first = each.mine.find(
