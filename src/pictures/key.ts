@@ -1,7 +1,7 @@
 import type { Row } from "./beds.ts";
 import { widthOf } from "./measure.ts";
 import { type Lines, marginsOf, paragraph, type Sheet } from "./sheet.ts";
-import { type Eaten, eatenOf } from "./stature.ts";
+import type { Eaten } from "./stature.ts";
 import { element, line, tenth } from "./write.ts";
 
 /** What each colour of plant stands for. */
@@ -36,7 +36,7 @@ export function footOf(sheet: Sheet, shown: Shown, y: number): Lines {
   const crops = shown.rows
     .flatMap(({ plants }) => plants)
     .flatMap((plant) => (plant.crop && plant.lives.length > 0 ? [plant.crop] : []));
-  const seen = new Set(crops.map(eatenOf));
+  const seen = new Set(crops.map((crop) => crop.eaten));
   const eatens = EATEN.filter(([eaten]) => seen.has(eaten));
   let x = margins.leftPx;
   const swatches = eatens.map(([eaten, said]) => {

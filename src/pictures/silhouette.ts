@@ -3,7 +3,7 @@ import type { Crop } from "../crops/facts.ts";
 import type { Day } from "../days/day.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
 import { type Scale, shows, xInside, xOf } from "./scale.ts";
-import { type Eaten, eatenOf, heightOn, lobesOf, STATURE } from "./stature.ts";
+import { type Eaten, heightOn, lobesOf, STATURE } from "./stature.ts";
 import { element, tenth } from "./write.ts";
 
 /** Where a sowing is drawn: the y of its bed's soil line, and the room above and below it [px]. */
@@ -96,7 +96,7 @@ export function silhouette(
   life: Life,
   { crop, ground }: { readonly crop: Crop; readonly ground: Ground },
 ): string {
-  const eaten = eatenOf(crop);
+  const { eaten } = crop;
   const top = topOf(life, ground, eaten);
   const d = outlineOf(top, rootOf(life, ground, eaten));
   const stands = xInside(ground.scale, life.ends);

@@ -1,31 +1,9 @@
 import type { Life } from "../beds/lives.ts";
-import type { Crop } from "../crops/facts.ts";
 import type { Ink } from "./palette.ts";
 import type { Scale } from "./scale.ts";
 
 /** What is eaten of a crop: its leaves, what grows in the ground, or its fruit; the colour it is drawn in. */
 export type Eaten = Extract<Ink, "leaf" | "root" | "fruit">;
-
-/** Crops whose root, bulb or tuber is eaten, by key; those not in the facts yet wait for them. */
-const ROOTS: ReadonlySet<string> = new Set(
-  "beet carrot celeriac garlic leek onion parsnip potato radish rutabaga salsify shallot sunchoke sweet-potato turnip".split(
-    " ",
-  ),
-);
-
-/** Families whose fruit or seed is eaten. */
-const FRUITS: readonly Crop["family"][] = [
-  "nightshade family",
-  "gourd family",
-  "pea family",
-  "grass family",
-];
-
-/** What is eaten of a crop. Source: common knowledge; the facts do not say it. */
-export function eatenOf({ key, family }: Crop): Eaten {
-  if (ROOTS.has(key)) return "root";
-  return FRUITS.includes(family) ? "fruit" : "leaf";
-}
 
 /**
  * How a kind is drawn: the share of the room's height and of the root's that it reaches, its lobes up to the first harvest,

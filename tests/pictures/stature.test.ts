@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CROPS } from "../../src/crops/crops.ts";
-import { eatenOf, heightOn, lobesOf, STATURE } from "../../src/pictures/stature.ts";
+import { heightOn, lobesOf, STATURE } from "../../src/pictures/stature.ts";
 import { on } from "./drawn.ts";
 
 const LIFE = {
@@ -16,7 +16,7 @@ const LIFE = {
 const SCALE = { from: on("2027-04-01"), to: on("2027-10-31"), leftPx: 0, rightPx: 400 };
 
 test("what is eaten goes by the crop, and every known one has an answer", () => {
-  const eaten = (key: string) => CROPS.filter((crop) => crop.key === key).map(eatenOf);
+  const eaten = (key: string) => CROPS.filter((crop) => crop.key === key).map((crop) => crop.eaten);
   expect(["carrot", "potato", "garlic", "beet"].flatMap(eaten)).toEqual([
     "root",
     "root",
@@ -25,7 +25,7 @@ test("what is eaten goes by the crop, and every known one has an answer", () => 
   ]);
   expect(eaten("lettuce")).toEqual(["leaf"]);
   expect(eaten("tomato")).toEqual(["fruit"]);
-  for (const crop of CROPS) expect(Object.keys(STATURE)).toContain(eatenOf(crop));
+  for (const crop of CROPS) expect(Object.keys(STATURE)).toContain(crop.eaten);
 });
 
 describe("its height", () => {
