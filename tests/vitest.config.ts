@@ -20,6 +20,8 @@ export default defineConfig({
           environment: "node",
           // Nothing in the core keeps a state, so files may share what is loaded: half a minute instead of one and a half.
           isolate: false,
+          // Some start processes or tell hundreds of gardens; a busy machine must not fail them.
+          testTimeout: 30_000,
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: [...inWorker, "tests/bench/**"],
         },
