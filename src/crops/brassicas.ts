@@ -1,4 +1,4 @@
-import type { Crop, Outdoors, SettingOut, Thinning } from "./facts.ts";
+import type { Crop, Outdoors, Range, SettingOut, Thinning } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
@@ -62,6 +62,13 @@ const HEADED = {
     },
   ],
 } as const satisfies Partial<Crop>;
+
+/** What is picked for months stays under its net till butterflies are gone. */
+const LONG_NET = {
+  ...CABBAGE_NET,
+  offDays: common<Range>([80, 110]),
+  offSign: "Cold nights have come, and no white butterflies fly.",
+};
 
 /** What goes with every cabbage plant in the hour it is set out. */
 const COLLARED = {
@@ -176,6 +183,7 @@ export const CAULIFLOWER: Crop = {
 /** Kale: leaves from below for months, sweeter after frost. */
 export const KALE: Crop = {
   ...HEADED,
+  covers: [LONG_NET],
   key: "kale",
   one: "kale",
   many: "kale",
@@ -216,6 +224,7 @@ export const KALE: Crop = {
 /** Collards: kale's flat-leaved sister, good in heat and in frost. */
 export const COLLARDS: Crop = {
   ...HEADED,
+  covers: [LONG_NET],
   key: "collards",
   one: "collards",
   many: "collards",
