@@ -1,8 +1,7 @@
 import { climateOf } from "./climate/climate.ts";
-import { cropFor } from "./crops/crops.ts";
 import type { Day } from "./days/day.ts";
 import type { Fact } from "./diary/fact.ts";
-import { understand } from "./diary/understand.ts";
+import { understood } from "./diary/understand.ts";
 import type { Anchors } from "./growth/anchors.ts";
 import type { Growing } from "./growth/growing.ts";
 import { remembered } from "./growth/remembered.ts";
@@ -10,14 +9,14 @@ import type { Plan, Planting } from "./plan/plan.ts";
 import { followed } from "./plan/years.ts";
 import { PRACTICES, SHARED_PRACTICES } from "./practices/all.ts";
 import { PASSES, type Pass } from "./practices/practice.ts";
-import { sowingNumbers } from "./practices/repeat.ts";
+import { growingsOf } from "./practices/repeat.ts";
 import { shareLadders } from "./practices/set-out.ts";
 import type { Task } from "./practices/task.ts";
 import { anchored } from "./schedule/anchored.ts";
 import { daysNamed } from "./schedule/calm.ts";
 import { doneOf } from "./schedule/done.ts";
 import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
-import { type Household, householdOf } from "./schedule/household.ts";
+import { householdOf } from "./schedule/household.ts";
 import { place } from "./schedule/place.ts";
 import type { LastTold, Placed, Standing } from "./schedule/placed.ts";
 import type { Load } from "./schedule/session.ts";
@@ -57,10 +56,7 @@ export function horizonAt(garden: Garden, instant: number): Horizon {
  * and in any process time zone. `standing` is what the last telling gave, or empty.
  */
 export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told {
-  const facts = understand(
-    garden.plans.flatMap((plan) => plan.diary),
-    garden.plans,
-  );
+  const facts = understood(garden.plans);
   const usual = garden.usual ?? usualOf(garden);
   const placed = oneAfterAnother(joined(garden.plans), { facts, standing, usual });
   const shown = placed.filter((each) => each.day >= horizon.firstDay);
@@ -126,8 +122,9 @@ function passes(
     placed.push(...now);
     anchors = anchored(anchors, now);
   };
+  const { around } = household;
   const growing = (planting: Planting) =>
-    sowings(planting, plan, { climate, anchors, facts, household });
+    growingsOf(planting, plan, { climate, anchors, facts, around });
   const grown = new Map<Planting, readonly Growing[]>();
   for (const chain of chains(plan.plantings))
     for (const pass of PASSES) {
@@ -141,7 +138,7 @@ function passes(
       );
     }
   const growings = plan.plantings.flatMap((planting) => grown.get(planting) ?? []);
-  const whole = { plan, climate, growings, anchors, around: household.around };
+  const whole = { plan, climate, growings, anchors, around };
   put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
   return { placed, anchors };
 }
@@ -159,37 +156,6 @@ function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[
     ranks[rank] = [...(ranks[rank] ?? []), planting];
   }
   return ranks.filter((rank) => rank !== undefined);
-}
-
-type Around = {
-  readonly climate: Growing["climate"];
-  readonly anchors: Anchors;
-  readonly facts: readonly Fact[];
-  readonly household: Household;
-};
-
-/** Each sowing of a planting; none where the facts do not know the crop. */
-function sowings(
-  planting: Planting,
-  plan: Plan,
-  { climate, anchors, facts, household }: Around,
-): readonly Growing[] {
-  const crop = cropFor(planting);
-  if (!crop) return [];
-  const bed = plan.beds.find((each) => each.key === planting.bed) ?? null;
-  const mine = facts.filter((fact) => "planting" in fact && fact.planting === planting.key);
-  const first = {
-    plan,
-    planting,
-    crop,
-    bed,
-    sowing: 1,
-    climate,
-    anchors,
-    facts: mine,
-    around: household.around,
-  };
-  return sowingNumbers(first).map((sowing) => (sowing === 1 ? first : { ...first, sowing }));
 }
 
 /** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */

@@ -36,7 +36,7 @@ type Ripe = { readonly full: Day; readonly last: Day; readonly waits: Day };
 /** Null where it does not ripen, whatever is taken of it before its end, and where its harvest is not told though it might be. */
 function ripeDays(growing: Growing, placed: readonly Placed[], up: Day): Ripe | null {
   const ripe = ripeMilestone(growing);
-  const picks = picksOf(growing, placed);
+  const picks = picksOf(placed, growing.planting.key, growing.sowing);
   if (!reached(ripe)) return null;
   if (picks.length === 0 && !growing.planting.without.includes("harvest")) return null;
   const days = picks.map(({ day }) => day);
@@ -45,12 +45,16 @@ function ripeDays(growing: Growing, placed: readonly Placed[], up: Day): Ripe | 
   return { full, last: latest(full, ...days), waits: latest(full, ...waits) };
 }
 
-/** A sowing's harvests. */
-function picksOf({ planting, sowing }: Growing, placed: readonly Placed[]): readonly Placed[] {
+/** The harvests of a sowing of a planting, by its key, in the order they stand. */
+export function picksOf(
+  placed: readonly Placed[],
+  planting: string,
+  sowing: number,
+): readonly Placed[] {
   const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);
   return placed.filter(
     ({ task }) =>
-      task.subject.key === planting.key && task.practice === "harvest" && step.test(task.step),
+      task.subject.key === planting && task.practice === "harvest" && step.test(task.step),
   );
 }
 

@@ -56,7 +56,7 @@ export function grownOf(season: Season): readonly Grown[] {
 }
 
 /** The days of acts: as the diary saw them, else as their tasks were placed. */
-function anchorsOf({ plans, placed, facts }: Season): Anchors {
+export function anchorsOf({ plans, placed, facts }: Season): Anchors {
   const plantings = plans.flatMap((plan) => plan.plantings);
   return anchored(remembered(plantings, facts), placed);
 }

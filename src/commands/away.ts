@@ -1,6 +1,5 @@
 import { awayReports } from "../away/report.ts";
 import { awayTexts, sayDays } from "../away/texts.ts";
-import { understand } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
 import { voiceOf } from "../words/sentences.ts";
 import { list } from "../words/titles.ts";
@@ -10,44 +9,31 @@ import {
   type Command,
   type Exit,
   load,
-  tellOn,
+  personNamed,
+  seasonOn,
   today,
-  WrongUsage,
 } from "./call.ts";
 
 function run(call: Call): Exit {
   atMost(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
-  const { plans } = loaded.garden;
   const name = call.options.for ?? null;
-  const person = keyOf(name, loaded.asked);
-  if (name !== null && person === null)
-    throw new WrongUsage(`--for ${name}: the plan names no such person`);
-  const { placed } = tellOn(call, loaded, {});
-  const facts = understand(
-    plans.flatMap((plan) => plan.diary),
-    plans,
-  );
+  const person = name === null ? null : personNamed(name, loaded.asked);
+  const season = seasonOn(call, loaded);
   const { day } = today(call, loaded);
   const told = loaded.asked.flatMap((plan) =>
-    awayReports(plan, { plans, placed, facts }, { person, today: day }).map((report) => {
+    awayReports(plan, season, { person, today: day }).map((report) => {
       const head = `${who(report.leave.away, plan)}, ${sayDays(report.leave)}`;
-      const texts = awayTexts(report, plan, placed).map(({ title, text }) => `${title}\n${text}`);
+      const texts = awayTexts(report, plan, season.placed).map(
+        ({ title, text }) => `${title}\n${text}`,
+      );
       return `${head}\n\n${texts.join("\n\n")}\n`;
     }),
   );
   const none = `${name ?? "Nobody"} is ${name === null ? "" : "not "}away from today on, by the plan.\n`;
   call.terminal.out(told.length > 0 ? told.join("\n\n") : none);
   return 0;
-}
-
-/** A person by key or name, whatever the case; null where nobody is called that. */
-function keyOf(name: string | null, plans: readonly Plan[]): string | null {
-  const wanted = name?.toLowerCase();
-  const people = plans.flatMap((plan) => plan.people);
-  const found = people.find((each) => each.key === wanted || each.name.toLowerCase() === wanted);
-  return found?.key ?? null;
 }
 
 /** `Oda away`, or that everybody is. */

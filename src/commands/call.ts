@@ -1,6 +1,8 @@
+import type { Season } from "../beds/lives.ts";
 import type { Day } from "../days/day.ts";
 import { dayFromIso } from "../days/day.ts";
 import { dayAt, startOf } from "../days/instants.ts";
+import { understood } from "../diary/understand.ts";
 import { type Garden, horizonAt, type Told, tell } from "../feed.ts";
 import { readGarden } from "../files.ts";
 import type { Plan } from "../plan/plan.ts";
@@ -110,7 +112,26 @@ export function tellOn(call: Call, loaded: Loaded, standing: Standing): Told {
   return tell(loaded.garden, horizonAt(loaded.garden, today(call, loaded).instant), standing);
 }
 
-/** The plan whose year a task's id begins with. */
-export function planOf(id: string, { garden, newest }: Loaded): Plan {
-  return garden.plans.find(({ year }) => id.startsWith(`${year}/`)) ?? newest;
+/** The garden's years as placed that day, nothing told before; without what is usual here, which costs as much again and moves no day. */
+export function seasonOn(call: Call, loaded: Loaded): Season {
+  const { garden } = loaded;
+  const { placed } = tellOn(call, { ...loaded, garden: { ...garden, usual: {} } }, {});
+  return { plans: garden.plans, placed, facts: understood(garden.plans) };
+}
+
+/** Whatever bears a name or key, whatever its case. */
+export function named<T extends { readonly key: string; readonly name: string }>(
+  all: readonly T[],
+  name: string,
+): T | undefined {
+  const low = name.toLowerCase();
+  return all.find((each) => each.key === low || each.name.toLowerCase() === low);
+}
+
+/** Key of the person whom `--for` names, in any of the plans; throws a wrong usage where they name nobody so. */
+export function personNamed(said: string, plans: readonly Plan[]): string {
+  const people = plans.flatMap((plan) => plan.people);
+  const person = named(people, said);
+  if (!person) throw new WrongUsage(`--for ${said}: the plan names no such person`);
+  return person.key;
 }

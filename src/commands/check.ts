@@ -3,7 +3,7 @@ import { sayDay } from "../days/day.ts";
 import { understand } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
 import { type Problem, sayProblem } from "../problems/problem.ts";
-import { atMost, type Call, type Command, type Exit, type Loaded, load, tellOn } from "./call.ts";
+import { atMost, type Call, type Command, type Exit, type Loaded, load, seasonOn } from "./call.ts";
 
 function run(call: Call): Exit {
   atMost(1, call);
@@ -25,16 +25,10 @@ function run(call: Call): Exit {
   return 0;
 }
 
-/** What the beds leave in doubt once the year is placed, of the plans that were asked for; told without what is usual, which moves no day. */
+/** What the beds leave in doubt once the year is placed, of the plans that were asked for. */
 function doubtsIn(call: Call, loaded: Loaded): readonly Problem[] {
-  const { plans } = loaded.garden;
-  const { placed } = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
-  const facts = understand(
-    plans.flatMap((plan) => plan.diary),
-    plans,
-  );
   const asked = loaded.asked.map(({ file }) => file);
-  return bedDoubts({ plans, placed, facts }).filter(({ at }) => asked.includes(at.file));
+  return bedDoubts(seasonOn(call, loaded)).filter(({ at }) => asked.includes(at.file));
 }
 
 /** Each diary line that was not understood, with the reason where it nearly was. */

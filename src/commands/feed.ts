@@ -10,7 +10,9 @@ import {
   type Command,
   type Exit,
   load,
+  named,
   type Options,
+  personNamed,
   tellOn,
   today,
   WrongUsage,
@@ -76,12 +78,6 @@ function choiceOf(options: Options, plans: readonly Plan[]): FeedChoice {
   const kind = kinds.find((each) => each === (options.kind ?? "sessions"));
   if (!kind) throw new WrongUsage(`--kind ${options.kind}: sessions, tasks or warnings`);
   const whose = options.for ?? "household";
-  const person = named(
-    plans.flatMap((plan) => plan.people),
-    whose,
-  );
-  if (whose !== "household" && !person)
-    throw new WrongUsage(`--for ${whose}: the plan names no such person`);
   const bed =
     options.bed === undefined
       ? null
@@ -91,21 +87,12 @@ function choiceOf(options: Options, plans: readonly Plan[]): FeedChoice {
         );
   if (bed === undefined) throw new WrongUsage(`--bed ${options.bed}: the plan has no such bed`);
   return {
-    of: person ? { person: person.key } : "household",
+    of: whose === "household" ? whose : { person: personNamed(whose, plans) },
     kind,
     bed: bed?.key ?? null,
     quiet: options.quiet ?? false,
     reader: false,
   };
-}
-
-/** Whatever bears a name or key, whatever its case. */
-function named<T extends { readonly key: string; readonly name: string }>(
-  all: readonly T[],
-  name: string,
-): T | undefined {
-  const low = name.toLowerCase();
-  return all.find((each) => each.key === low || each.name.toLowerCase() === low);
 }
 
 /** `feed PLAN …`: one calendar on standard output; with a ledger, one that a calendar program can follow. */

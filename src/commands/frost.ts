@@ -1,6 +1,5 @@
 import { type FrostTonight, frostTonight } from "../beds/frost-tonight.ts";
 import { isoOf } from "../days/day.ts";
-import { understand } from "../diary/understand.ts";
 import { type Measures, quantity } from "../quantities/quantity.ts";
 import { numberFrom, quantityFrom } from "../quantities/read.ts";
 import { nightTold } from "../words/frost-tonight.ts";
@@ -9,9 +8,8 @@ import {
   type Call,
   type Command,
   type Exit,
-  type Loaded,
   load,
-  tellOn,
+  seasonOn,
   today,
   WrongUsage,
 } from "./call.ts";
@@ -22,7 +20,8 @@ function run(call: Call): Exit {
   if (said === undefined) throw new WrongUsage(`--low: ${LIKE}`);
   const loaded = load(call);
   if (!loaded) return 1;
-  const report = reportOf(call, loaded, lowOf(said, loaded.newest.measures));
+  const lowC = lowOf(said, loaded.newest.measures);
+  const report = frostTonight(seasonOn(call, loaded), today(call, loaded).day, lowC);
   const { out } = call.terminal;
   if (call.options.json) out(`${JSON.stringify({ ...report, day: isoOf(report.day) }, null, 2)}\n`);
   else out(written(report, loaded.newest.measures));
@@ -39,17 +38,6 @@ function lowOf(said: string, measures: Measures): number {
     number === null ? quantityFrom(plain) : quantity(number, measures === "us" ? "°F" : "°C");
   if (low?.kind !== "temperature") throw new WrongUsage(`--low ${said}: ${LIKE}`);
   return low.si;
-}
-
-/** Told without what is usual here, which costs as much again and moves no day. */
-function reportOf(call: Call, loaded: Loaded, lowC: number): FrostTonight {
-  const { plans } = loaded.garden;
-  const told = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
-  const facts = understand(
-    plans.flatMap((plan) => plan.diary),
-    plans,
-  );
-  return frostTonight({ plans, placed: told.placed, facts }, today(call, loaded).day, lowC);
 }
 
 function written(report: FrostTonight, measures: Measures): string {

@@ -1,4 +1,3 @@
-import { understand } from "../diary/understand.ts";
 import { drawPicture } from "../pictures/picture.ts";
 import type { Form, Subject } from "../pictures/sketch.ts";
 import type { Plan } from "../plan/plan.ts";
@@ -11,7 +10,7 @@ import {
   type Loaded,
   load,
   type Options,
-  tellOn,
+  seasonOn,
   today,
   WrongUsage,
 } from "./call.ts";
@@ -25,15 +24,9 @@ function run(call: Call): Exit {
   const form = oneOf(FORMS, "for", call.options.for ?? "phone");
   const loaded = load(call);
   if (!loaded) return 1;
-  const { plans } = loaded.garden;
   const { day } = today(call, loaded);
   const plan = planIn(loaded, call.options, day);
-  const { placed } = tellOn(call, loaded, {});
-  const facts = understand(
-    plans.flatMap((each) => each.diary),
-    plans,
-  );
-  call.terminal.out(drawPicture(subject, { plan, plans, placed, facts, today: day, form }));
+  call.terminal.out(drawPicture(subject, { ...seasonOn(call, loaded), plan, today: day, form }));
   return 0;
 }
 

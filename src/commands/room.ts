@@ -1,6 +1,5 @@
 import { type Room, roomIn } from "../beds/room.ts";
 import { isoOf } from "../days/day.ts";
-import { understand } from "../diary/understand.ts";
 import { listed, nearest } from "../plan/nearest.ts";
 import type { Bed } from "../plan/plan.ts";
 import { type RoomTold, roomTold } from "../words/room.ts";
@@ -9,9 +8,8 @@ import {
   type Call,
   type Command,
   type Exit,
-  type Loaded,
   load,
-  tellOn,
+  seasonOn,
   today,
   WrongUsage,
 } from "./call.ts";
@@ -24,7 +22,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const beds = loaded.garden.plans.flatMap((plan) => plan.beds);
   const bed = named(beds, said);
-  const room = bed && roomOf(call, loaded, bed.key);
+  const room = bed && roomIn(seasonOn(call, loaded), bed.key, today(call, loaded).day);
   if (!room) {
     call.terminal.err(`sowbell: ${noBed(beds, said)}\n`);
     return 1;
@@ -45,17 +43,6 @@ function noBed(beds: readonly Bed[], said: string): string {
   const offered =
     near === null ? `The plan has ${listed(names) || "no bed"}.` : `Did you mean ${near}?`;
   return `there is no bed called ${said}. ${offered}`;
-}
-
-/** Told without what is usual here, which costs as much again and moves no day. */
-function roomOf(call: Call, loaded: Loaded, bed: string): Room | null {
-  const { plans } = loaded.garden;
-  const told = tellOn(call, { ...loaded, garden: { ...loaded.garden, usual: {} } }, {});
-  const facts = understand(
-    plans.flatMap((plan) => plan.diary),
-    plans,
-  );
-  return roomIn({ plans, placed: told.placed, facts }, bed, today(call, loaded).day);
 }
 
 /** Keys that hold days of the calendar, whatever they stand in. */

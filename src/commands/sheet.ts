@@ -1,6 +1,5 @@
 import { writeFileSync } from "node:fs";
 import { type Day, dayFromIso, monthStart } from "../days/day.ts";
-import type { Plan } from "../plan/plan.ts";
 import { monthSheet } from "../sheets/month.ts";
 import { monthPage } from "../sheets/month-page.ts";
 import {
@@ -9,6 +8,7 @@ import {
   type Command,
   type Exit,
   load,
+  personNamed,
   tellOn,
   today,
   WrongUsage,
@@ -21,7 +21,8 @@ function run(call: Call): Exit {
   const { plans } = loaded.garden;
   const { day } = today(call, loaded);
   const month = monthAsked(call.options.month, day);
-  const person = personNamed(call.options.for, plans);
+  const whose = call.options.for ?? "household";
+  const person = whose === "household" ? null : personNamed(whose, plans);
   const { placed, events } = tellOn(call, loaded, {});
   const sheet = monthSheet({ plans, placed, events, month, today: day, person });
   return deliver(call, monthPage(sheet));
@@ -32,16 +33,6 @@ function monthAsked(said: string | undefined, day: Day): Day {
   const month = dayFromIso(`${said}-01`);
   if (month === null) throw new WrongUsage(`--month ${said}: a month like 2027-05`);
   return month;
-}
-
-function personNamed(said: string | undefined, plans: readonly Plan[]): string | null {
-  if (said === undefined || said === "household") return null;
-  const low = said.toLowerCase();
-  const found = plans
-    .flatMap(({ people }) => people)
-    .find(({ key, name }) => key === low || name.toLowerCase() === low);
-  if (!found) throw new WrongUsage(`--for ${said}: the plan names no such person`);
-  return found.key;
 }
 
 /** Writes a sheet to the file of `--to`, else on standard output. */

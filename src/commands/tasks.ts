@@ -2,10 +2,11 @@ import { isoOf, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
 import { isoWithOffset } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
+import { planOfTask } from "../schedule/year-of.ts";
 import { sayPart, voiceOf } from "../words/sentences.ts";
 import { seasonTold, textOf } from "../words/texts.ts";
 import { titleOf } from "../words/titles.ts";
-import { atMost, type Call, type Command, type Exit, load, planOf, tellOn, today } from "./call.ts";
+import { atMost, type Call, type Command, type Exit, load, tellOn, today } from "./call.ts";
 
 const byDay = (a: Placed, b: Placed) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1);
 
@@ -18,13 +19,13 @@ function run(call: Call): Exit {
     .placed.filter(({ task }) => years.some((year) => task.id.startsWith(year)))
     .sort(byDay);
   if (call.options.json) {
-    const all = tasks.map((each) => asJson(each, planOf(each.task.id, loaded)));
+    const all = tasks.map((each) => asJson(each, planOfTask(each.task.id, loaded.garden.plans)));
     call.terminal.out(`${JSON.stringify(all, null, 2)}\n`);
     return 0;
   }
   const { day } = today(call, loaded);
   for (const each of tasks.filter((task) => task.day >= day))
-    call.terminal.out(`${asLine(each, planOf(each.task.id, loaded))}\n`);
+    call.terminal.out(`${asLine(each, planOfTask(each.task.id, loaded.garden.plans))}\n`);
   return 0;
 }
 

@@ -1,5 +1,6 @@
 import { sayDay } from "../days/day.ts";
 import type { Placed } from "../schedule/placed.ts";
+import { planOfTask } from "../schedule/year-of.ts";
 import { sayPieces, voiceOf } from "../words/sentences.ts";
 import { titleOf } from "../words/titles.ts";
 import {
@@ -9,7 +10,6 @@ import {
   type Exit,
   type Loaded,
   load,
-  planOf,
   tellOn,
   WrongUsage,
 } from "./call.ts";
@@ -41,7 +41,7 @@ function chain(
   told: Set<string>,
 ): readonly string[] {
   told.add(each.task.id);
-  const plan = planOf(each.task.id, loaded);
+  const plan = planOfTask(each.task.id, loaded.garden.plans);
   const voice = voiceOf(plan, "household");
   const { earliest, due, latest } = each.window;
   const note = each.note ? [`  ${sayPieces(each.note.pieces, voice)}`] : [];

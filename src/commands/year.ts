@@ -1,6 +1,5 @@
-import { understand } from "../diary/understand.ts";
+import { understood } from "../diary/understand.ts";
 import { horizonAt, tell, usualOf } from "../feed.ts";
-import type { Plan } from "../plan/plan.ts";
 import { planOn } from "../schedule/horizon.ts";
 import { yearReport } from "../sheets/year.ts";
 import { yearPage } from "../sheets/year-page.ts";
@@ -21,18 +20,12 @@ function run(call: Call): Exit {
   const { placed } = tell(garden, horizon, {});
   const planned = {
     placed: tell({ ...garden, plans: before }, horizon, {}).placed,
-    facts: factsOf(before),
+    facts: understood(before),
   };
   const { plans } = garden;
-  const report = yearReport({ plan, plans, placed, facts: factsOf(plans), planned, today: day });
+  const report = yearReport({ plan, plans, placed, facts: understood(plans), planned, today: day });
   return deliver(call, yearPage(report));
 }
-
-const factsOf = (plans: readonly Plan[]) =>
-  understand(
-    plans.flatMap(({ diary }) => diary),
-    plans,
-  );
 
 /** `year PLAN`: the year looked back on, as one page of HTML. */
 export const YEAR: Command = { takes: ["on", "to"], run };

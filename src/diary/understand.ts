@@ -15,6 +15,14 @@ export function understand(lines: readonly DiaryLine[], plans: readonly Plan[]):
   return lines.flatMap((line) => understandLine(line, plans));
 }
 
+/** What the diaries of a garden's years say, in the order of the plans. */
+export function understood(plans: readonly Plan[]): readonly Fact[] {
+  return understand(
+    plans.flatMap((plan) => plan.diary),
+    plans,
+  );
+}
+
 type Said = { readonly line: DiaryLine; readonly text: string; readonly by: string | null };
 
 /** Longer lines [letters] are prose, not told deeds. Source: house rule. */

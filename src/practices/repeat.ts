@@ -1,3 +1,4 @@
+import { cropFor } from "../crops/crops.ts";
 import type { Outdoors } from "../crops/facts.ts";
 import { earliest, plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
@@ -5,6 +6,7 @@ import type { Growing } from "../growth/growing.ts";
 import type { Reckoned } from "../growth/reckoned.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import { type Sowing, successionOf } from "../growth/successions.ts";
+import type { Plan, Planting } from "../plan/plan.ts";
 import type { Practice } from "./practice.ts";
 import { why } from "./say.ts";
 import { sowingSay } from "./sow-outdoors.ts";
@@ -34,6 +36,31 @@ export function sowingNumbers(growing: Growing): readonly number[] {
   const facts = sownAgain(growing);
   if (!facts) return [1];
   return sowingsOf(growing, facts).map(({ number }) => number);
+}
+
+/** What a garden's growings share; `facts` are those of its whole diary. */
+export type Around = Pick<Growing, "climate" | "anchors" | "facts" | "around">;
+
+/** Each sowing of a planting in its plan's garden, the first first; none where the facts do not know the crop. */
+export function growingsOf(
+  planting: Planting,
+  plan: Plan,
+  { climate, anchors, facts, around }: Around,
+): readonly Growing[] {
+  const crop = cropFor(planting);
+  if (!crop) return [];
+  const first: Growing = {
+    plan,
+    planting,
+    crop,
+    bed: plan.beds.find(({ key }) => key === planting.bed) ?? null,
+    sowing: 1,
+    climate,
+    anchors,
+    facts: facts.filter((fact) => "planting" in fact && fact.planting === planting.key),
+    around,
+  };
+  return sowingNumbers(first).map((sowing) => (sowing === 1 ? first : { ...first, sowing }));
 }
 
 function tasks(growing: Growing): readonly Task[] {

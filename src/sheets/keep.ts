@@ -1,13 +1,10 @@
+import { anchorsOf, type Season } from "../beds/lives.ts";
 import { climateOf } from "../climate/climate.ts";
-import type { Fact } from "../diary/fact.ts";
 import { clockOf } from "../growth/clock.ts";
 import type { Growing } from "../growth/growing.ts";
 import { ownWarmth } from "../growth/own.ts";
-import { remembered } from "../growth/remembered.ts";
 import { packetWarmth } from "../growth/warmth.ts";
 import type { Plan } from "../plan/plan.ts";
-import { anchored } from "../schedule/anchored.ts";
-import type { Placed } from "../schedule/placed.ts";
 import type { Went } from "./stages.ts";
 
 /** What a planting took here beside its packet, in the packet's own days; next year's reckoning goes by it. */
@@ -18,20 +15,14 @@ export type Kept = {
 };
 
 /** The year as it was told. */
-type Told = {
-  readonly plan: Plan;
-  readonly plans: readonly Plan[];
-  readonly placed: readonly Placed[];
-  readonly facts: readonly Fact[];
-};
+type Told = Season & { readonly plan: Plan };
 
 /**
  * The garden's own days of each planting whose first ripe day the diary has, just as growth/own.ts will give them to a
  * planting of the same name next year. None for a crop that does not grow by warmth, or where the days are not believed.
  */
 export function keptOf(went: readonly Went[], told: Told): readonly Kept[] {
-  const plantings = told.plans.flatMap((plan) => plan.plantings);
-  const anchors = anchored(remembered(plantings, told.facts), told.placed);
+  const anchors = anchorsOf(told);
   const climate = climateOf(told.plan, told.facts);
   return went.flatMap(({ planting, crop, plan, sowings }) => {
     if (!crop?.warmth || plan.year !== told.plan.year || sowings.length === 0) return [];

@@ -1,10 +1,10 @@
 import type { Day } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
+import { planOfTask } from "../schedule/year-of.ts";
 import type { Event } from "../words/event.ts";
 import { lastDayTold } from "../words/texts.ts";
 import { wholeTitle } from "./title.ts";
-import { planOfTask } from "./year-of.ts";
 
 /** What was told, and whose sheet it is. */
 type Told = {

@@ -1,17 +1,12 @@
-import { type Grown, grownOf, type Life } from "../beds/lives.ts";
+import { picksOf } from "../beds/ends.ts";
+import { anchorsOf, type Grown, grownOf, type Life, type Season } from "../beds/lives.ts";
 import { type Day, earliest } from "../days/day.ts";
 import type { Fact } from "../diary/fact.ts";
 import { type Act, type Anchors, anchorKey } from "../growth/anchors.ts";
-import { remembered } from "../growth/remembered.ts";
-import type { Plan } from "../plan/plan.ts";
-import { anchored } from "../schedule/anchored.ts";
 import type { Placed } from "../schedule/placed.ts";
 
 /** A year told as it went, and as it was planned before anything of it was written down. */
-export type Years = {
-  readonly plans: readonly Plan[];
-  readonly placed: readonly Placed[];
-  readonly facts: readonly Fact[];
+export type Years = Season & {
   readonly planned: { readonly placed: readonly Placed[]; readonly facts: readonly Fact[] };
 };
 
@@ -43,8 +38,7 @@ export type Went = Pick<Grown, "planting" | "crop" | "plan"> & {
 
 /** Every planting of every year with its sowings' stages as of a day, in the order of the plans. */
 export function stagesOf(years: Years, today: Day): readonly Went[] {
-  const plantings = years.plans.flatMap((plan) => plan.plantings);
-  const anchors = anchored(remembered(plantings, years.facts), years.placed);
+  const anchors = anchorsOf(years);
   const plannedLives = new Map(
     grownOf({ ...years.planned, plans: years.plans }).map((grown) => [
       grown.planting.key,
@@ -116,19 +110,10 @@ function stageOf(
 /** The first harvest written down, else the first ripe one seen, else what was reckoned. */
 function pickedOf(one: One, planned: Day | null): Stage {
   const { key, life, years } = one;
-  const picks = picksOf(years.placed, key, life.sowing);
+  const picks = [...picksOf(years.placed, key, life.sowing)].sort((a, b) => a.day - b.day);
   const done = picks.flatMap((pick) => (pick.done ? [pick.done.day] : []));
   const stage = stageOf(one, "first ripe", { day: life.full, before: planned });
   const usual = picks[0]?.usual ?? null;
   if (done.length === 0) return { ...stage, usual };
   return { ...stage, day: earliest(...done), known: "written", usual };
-}
-
-function picksOf(placed: readonly Placed[], key: string, sowing: number): readonly Placed[] {
-  const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);
-  return placed
-    .filter(
-      ({ task }) => task.subject.key === key && task.practice === "harvest" && step.test(task.step),
-    )
-    .sort((a, b) => a.day - b.day);
 }

@@ -2,11 +2,11 @@ import { type Day, earliest, latest, plus, weekdayOf } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import { planOn } from "../schedule/horizon.ts";
 import type { Placed } from "../schedule/placed.ts";
+import { planOfTask } from "../schedule/year-of.ts";
 import type { Event } from "../words/event.ts";
 import { walking } from "../words/sessions.ts";
 import { type Job, jobOf, type Room } from "./job.ts";
 import { type Ladder, laddersOf } from "./ladder.ts";
-import { planOfTask } from "./year-of.ts";
 
 /** A day of the sheet with its jobs in walking order, warnings before them; not empty. */
 export type SheetDay = {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { planOfTask } from "../../src/sheets/year-of.ts";
+import { planOfTask } from "../../src/schedule/year-of.ts";
 import { planOf, QUARRY } from "../gardens.ts";
 
 test("a task is told by the plan of its own year, an unknown year's by the newest", () => {
