@@ -1,12 +1,11 @@
-import { partsOf, sayDay } from "../days/day.ts";
+import { sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { sayWeekday, voiceOf } from "../words/sentences.ts";
+import { sayDays, sayWeekday, voiceOf } from "../words/sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "../words/texts.ts";
 import { list, titleOf } from "../words/titles.ts";
 import { backLines } from "./back.ts";
 import { beforeLines, type Telling } from "./before.ts";
-import type { Span } from "./leave.ts";
 import { type List, listsOf } from "./lists.ts";
 import { neighbourList } from "./neighbour.ts";
 import type { AwayReport } from "./report.ts";
@@ -28,13 +27,6 @@ export function awayTexts(
   const jobs = listsOf((name) => report.jobs[name].flatMap((id) => byId.get(id) ?? []));
   const telling: Telling = { report, plan, jobs, placed: byId };
   return [before, home, neighbour, waits, back].flatMap((tell) => tell(telling));
-}
-
-/** `19 to 23 June`, `30 July to 3 Aug`, or the one day. */
-export function sayDays({ from, to }: Span): string {
-  if (from === to) return sayDay(from);
-  const sameMonth = partsOf(from).month === partsOf(to).month && to - from < 31;
-  return `${sameMonth ? partsOf(from).date : sayDay(from)} to ${sayDay(to)}`;
 }
 
 /** As many lines as fit; those at the end always. */

@@ -4,14 +4,9 @@ import type { Planting } from "../plan/plan.ts";
 /** A cover over a crop, and what it keeps off. */
 export type Covering = { readonly with: "net" | "fabric"; readonly against: string };
 
-/** The covers that the facts give a crop, in their order; empty where it needs none. The one place that reads them. */
-export function coversOf({ covers }: Crop): readonly Covering[] {
-  return covers;
-}
-
 /** Whether a crop draws a pest: its own cover is against it, or the pests are those of its family. */
 export function isHost(crop: Crop, pest: string): boolean {
-  return pest === familyPests(crop) || coversOf(crop).some(({ against }) => against === pest);
+  return pest === familyPests(crop) || crop.covers.some(({ against }) => against === pest);
 }
 
 const familyPests = ({ family }: Crop) => `pests of the ${family}`;
@@ -22,7 +17,7 @@ const familyPests = ({ family }: Crop) => `pests of the ${family}`;
  */
 export function coversOver(planting: Planting, crop: Crop): readonly Covering[] {
   if (planting.without.includes("cover")) return [];
-  const own = coversOf(crop);
+  const own: readonly Covering[] = crop.covers;
   const asked = planting.under.find((each) => each !== "board");
   const isKnown = own.some(({ against }) => against !== "birds");
   return asked && !isKnown ? [...own, { with: asked, against: familyPests(crop) }] : own;

@@ -39,20 +39,15 @@ export function chancesIn(bed: Bed, { plan, day, facts }: On): readonly Chance[]
       const answer = answerOf({ ...alone, crop: cropFor(planting) ?? crop, planting }, day);
       const { key, many: name, family } = crop;
       return answer
-        ? [{ ...answer, crop: key, name, family, way, forYears: isPerennial(crop) }]
+        ? [{ ...answer, crop: key, name, family, way, forYears: crop.perennial !== null }]
         : [];
     }),
   );
 }
 
 function answerOf(growing: Growing, day: Day): Answer | null {
-  if (isPerennial(growing.crop)) return rootingChance(growing, day);
+  if (growing.crop.perennial) return rootingChance(growing, day);
   return growing.crop.overwinter ? winterChance(growing, day) : chanceOf(growing, day);
-}
-
-/** Whether the facts have it stand for years. */
-function isPerennial(crop: Crop): boolean {
-  return crop.perennial !== null;
 }
 
 function waysOf({ starts, settingOut }: Crop): readonly Way[] {

@@ -1,7 +1,7 @@
 import { awayReports } from "../away/report.ts";
-import { awayTexts, sayDays } from "../away/texts.ts";
+import { awayTexts } from "../away/texts.ts";
 import type { Plan } from "../plan/plan.ts";
-import { voiceOf } from "../words/sentences.ts";
+import { sayDays, voiceOf } from "../words/sentences.ts";
 import { list } from "../words/titles.ts";
 import {
   atMost,

@@ -14,10 +14,11 @@ export type Milestone =
     }
   | { readonly none: string };
 
+/** A milestone that has its days. */
+export type Reached = Exclude<Milestone, { readonly none: string }>;
+
 /** Whether a milestone has a day. */
-export function reached(
-  milestone: Milestone,
-): milestone is Exclude<Milestone, { readonly none: string }> {
+export function reached(milestone: Milestone): milestone is Reached {
   return "usual" in milestone;
 }
 
@@ -29,6 +30,11 @@ export function middle([least, most]: Range): number {
 /** What was seen on a day, whatever was reckoned. */
 export function seenOn(day: Day): Milestone {
   return { early: day, usual: day, late: day, grounds: ["seen"], seen: true };
+}
+
+/** The one day that an act falls on, or a frost usually does. */
+export function onDay(day: Day, grounds: readonly Ground[]): Reached {
+  return { early: day, usual: day, late: day, grounds, seen: false };
 }
 
 /** Days from a day on: the least, the middle and the most of a range. */

@@ -1,4 +1,3 @@
-import { lastFrostAt } from "../climate/frost.ts";
 import type { Perennial } from "../crops/facts.ts";
 import { partsOf } from "../days/day.ts";
 import type { Growing } from "./growing.ts";
@@ -18,6 +17,5 @@ export function yearlyHarvest(growing: Growing, facts: Perennial): Milestone {
   if (summersOf(growing) < facts.firstHarvestYear.value)
     return { none: "it is left alone in its first years" };
   if (!lastFrost) return { none: "there is no last frost to count from" };
-  const frost = lastFrostAt(lastFrost, 0.5);
-  return daysOn(frost, facts.harvestDaysAfterLastFrost.value, ["last frost"]);
+  return daysOn(lastFrost.usual, facts.harvestDaysAfterLastFrost.value, ["last frost"]);
 }

@@ -19,6 +19,9 @@ export type PlantingReading = Telling &
 /** A planting as problems and the list of what was filled in call it. */
 export type About = { readonly what: string; readonly reading: PlantingReading };
 
+/** What is planted of a crop that is not sown: each a way to begin, and a key that counts them. */
+export const PARTS = ["cloves", "tubers", "sets", "crowns"] as const;
+
 /** Whether plants go out that were raised or bought, so that planting them is setting them out. */
 export function isRaised(start: Planting["start"]): boolean {
   return start === "plants" || start === "seed indoors" || start === "winter-sown";
@@ -93,10 +96,8 @@ function startNamed(words: Words, { told }: Telling): Planting["start"] | "seed"
 }
 
 function guessed(tree: Tree): Planting["start"] {
-  if (under(tree, "cloves")) return "cloves";
-  if (under(tree, "tubers")) return "tubers";
-  if (under(tree, "sets")) return "sets";
-  if (under(tree, "crowns")) return "crowns";
+  const part = PARTS.find((each) => under(tree, each));
+  if (part) return part;
   return under(tree, "set out") ? "plants" : "seed outdoors";
 }
 

@@ -1,6 +1,6 @@
 import type { Crop } from "../crops/facts.ts";
 import { quantityFrom } from "../quantities/read.ts";
-import type { About, PlantingReading } from "./begin.ts";
+import { type About, PARTS, type PlantingReading } from "./begin.ts";
 import { tell } from "./codes.ts";
 import { listed, nearest, offer } from "./nearest.ts";
 import { listOf } from "./people.ts";
@@ -8,9 +8,6 @@ import { type Telling, unclear } from "./place.ts";
 import type { Amount, Planting } from "./plan.ts";
 import { namedPractice, PRACTICE_WORDS } from "./practices.ts";
 import { numberUnder, type Tree, under, type Words, wordsUnder } from "./tree.ts";
-
-/** What is planted of a crop that is not sown: each a way to begin, and a key that counts them. */
-export const PARTS = ["cloves", "tubers", "sets", "crowns"] as const;
 
 /**
  * How much of it: plants (cloves, tubers, sets, crowns), rows or a length; null, listed as filled in, where the plan does not say.

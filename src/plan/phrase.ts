@@ -1,4 +1,5 @@
 import type { Problem } from "../problems/problem.ts";
+import { PARTS } from "./begin.ts";
 import { tell } from "./codes.ts";
 import { distance } from "./nearest.ts";
 import { type Entry, leaf, part, type Words, wordsAt } from "./tree.ts";
@@ -104,7 +105,7 @@ export const FORMS: readonly Form[] = [
   { like: "variety early red", pattern: /^variety (.+)$/i, keys: { variety: 1 } },
 ];
 
-const NUMBERS = ["plants", "cloves", "tubers", "sets", "crowns", "rows", "times"];
+const NUMBERS: readonly string[] = ["plants", ...PARTS, "rows", "times"];
 
 /**
  * A phrase such as `early red, 18 plants, sprouted first` as keys, each at its part's place. A first part that

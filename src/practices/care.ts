@@ -3,7 +3,7 @@ import { saySource } from "../crops/figures.ts";
 import { type Day, plus } from "../days/day.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import { type Growing, inPlace } from "../growth/growing.ts";
-import { daysOn, type Milestone, middle, reached } from "../growth/milestones.ts";
+import { type Milestone, middle, onDay, type Reached, reached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { upMilestone } from "../growth/up.ts";
 import { degreesC } from "../quantities/quantity.ts";
@@ -18,12 +18,12 @@ const MAY_WAIT_DAYS = { "this week": 4, "when you can": 10 } as const;
 function stageOf(growing: Growing, from: Care["from"]): Milestone {
   const { lastFrost, firstFrost } = growing.plan.site;
   const on = (day: Day | undefined, ground: "last frost" | "first frost"): Milestone =>
-    day === undefined ? { none: "there is no frost" } : daysOn(day, [0, 0], [ground]);
+    day === undefined ? { none: "there is no frost" } : onDay(day, [ground]);
   switch (from) {
     case "in place": {
       const placed = inPlace(growing);
       return placed && growing.planting.inSince === null
-        ? daysOn(placed.day, [0, 0], placed.grounds)
+        ? onDay(placed.day, placed.grounds)
         : { none: "it is not in its place this season" };
     }
     case "up":
@@ -62,7 +62,7 @@ export function careTasks(growing: Growing, practice: CarePractice): readonly Ta
   });
 }
 
-function careTask(growing: Growing, care: Care, stage: Exclude<Milestone, { none: string }>): Task {
+function careTask(growing: Growing, care: Care, stage: Reached): Task {
   const [least, most] = care.days.value;
   const day = (days: number) => plus(stage.usual, days);
   return plantingTask(growing, care.practice, care.step, {

@@ -1,5 +1,6 @@
 import { killingFrost } from "../climate/frost.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
+import { anchorKey } from "../growth/anchors.ts";
 import type { Bed } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
 import { litres } from "../quantities/quantity.ts";
@@ -28,7 +29,7 @@ function emptyOn({ growings, anchors }: WholeGarden, bed: Bed, frost: Day): Day 
   )
     return null;
   const ends = mine.map(
-    ({ planting, sowing }) => anchors.get(`${planting.key}|${sowing}|end`)?.day ?? frost,
+    ({ planting, sowing }) => anchors.get(anchorKey(planting.key, sowing, "end"))?.day ?? frost,
   );
   return latest(...ends);
 }

@@ -2,7 +2,7 @@ import type { CoverFacts, Pest } from "../crops/facts.ts";
 import { type Day, earliest, plus } from "../days/day.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import { type Growing, inPlace } from "../growth/growing.ts";
-import { daysOn, type Milestone, middle, reached } from "../growth/milestones.ts";
+import { type Milestone, middle, onDay, type Reached, reached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { upMilestone } from "../growth/up.ts";
 import { isRaised } from "../plan/begin.ts";
@@ -10,8 +10,6 @@ import type { Practice } from "./practice.ts";
 import { sowingNumbers } from "./repeat.ts";
 import { how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
-
-type Reached = Exclude<Milestone, { readonly none: string }>;
 
 /** Days past its span that a cover may stay where no bee must come under it. Source: house rule. */
 const MAY_STAY_DAYS = 10;
@@ -59,17 +57,19 @@ const titleOf = (growing: Growing, thing: CoverFacts["with"], end: "over" | "off
   where: "bed",
 });
 
-const thingsFor = (thing: CoverFacts["with"]) =>
-  thing === "net" ? "a net, hoops and pegs" : "fabric, hoops and pegs";
+/** What a cover needs, as a list of things is read. */
+export function thingsFor(cover: CoverFacts["with"]): string {
+  return cover === "net" ? "a net, hoops and pegs" : "fabric, hoops and pegs";
+}
 
 /** The day it goes on: with the plants, or as seed comes up. */
 function onOf(growing: Growing, facts: CoverFacts): Reached | null {
   const placed = inPlace(growing);
-  const up = upMilestone(growing);
   if (!placed) return null;
-  if (facts.on === "up" && !isRaised(growing.planting.start)) return reached(up) ? up : null;
-  const day = daysOn(placed.day, [0, 0], placed.grounds);
-  return reached(day) ? day : null;
+  if (facts.on === "in place" || isRaised(growing.planting.start))
+    return onDay(placed.day, placed.grounds);
+  const up = upMilestone(growing);
+  return reached(up) ? up : null;
 }
 
 /** The stage from which its end is counted, for one sowing. */
@@ -78,7 +78,7 @@ function offStage(growing: Growing, facts: CoverFacts): Milestone {
   if (facts.off === "first harvest") return ripeMilestone(growing);
   const placed = inPlace(growing);
   const raised = isRaised(growing.planting.start) && placed;
-  return raised ? daysOn(placed.day, [0, 0], placed.grounds) : upMilestone(growing);
+  return raised ? onDay(placed.day, placed.grounds) : upMilestone(growing);
 }
 
 /** The last sowing under the cover that has such a day, `first` where it is the only one. */

@@ -1,4 +1,4 @@
-import type { Climate } from "../climate/climate.ts";
+import { firstHigh } from "../climate/first-high.ts";
 import { type Day, plus } from "../days/day.ts";
 import { seasonOf } from "../plan/season.ts";
 import { celsius, degreesC } from "../quantities/quantity.ts";
@@ -10,21 +10,6 @@ import { sharedTask, type Task, window } from "./task.ts";
 const [VENT_C, SHADE_C] = [celsius(55), celsius(80)];
 /** Days that the vents are told ahead, since one day of sun comes sooner than its month's mean. Source: house rule. */
 const AHEAD_DAYS = 14;
-
-/** Days between looks at the usual highs, before the one that is found is looked at day by day. */
-const LOOK_EVERY_DAYS = 7;
-
-/** The first day of the season whose usual high reaches so much [°C]; null where none does. */
-function firstHigh(climate: Climate, { from, to }: Span, atC: number): Day | null {
-  const reaches = (day: Day) => climate.air(day).highC >= atC;
-  let day = from;
-  while (day <= to && !reaches(day)) day = plus(day, LOOK_EVERY_DAYS);
-  if (day > to) return null;
-  while (day > from && reaches(plus(day, -1))) day = plus(day, -1);
-  return day;
-}
-
-type Span = { readonly from: Day; readonly to: Day };
 
 type Told = {
   readonly step: string;

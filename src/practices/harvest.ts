@@ -4,14 +4,13 @@ import { type Day, earliest, latest, plus } from "../days/day.ts";
 import { overOn } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { type Growing, inPlace } from "../growth/growing.ts";
-import { type Milestone, middle, reached } from "../growth/milestones.ts";
+import { middle, type Reached, reached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
+import { ripening } from "../growth/ripening.ts";
 import { ripeTold } from "./growth-told.ts";
 import type { Practice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./say.ts";
 import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
-
-type Ripe = Exclude<Milestone, { readonly none: string }>;
 
 function said({ harvest, overwinter }: Crop, reason: Sentence): readonly Sentence[] {
   const [least, most] = overwinter?.cureWeeks.value ?? [0, 0];
@@ -24,7 +23,7 @@ function said({ harvest, overwinter }: Crop, reason: Sentence): readonly Sentenc
   ];
 }
 
-function first(growing: Growing, ripe: Ripe): Task {
+function first(growing: Growing, ripe: Reached): Task {
   const { harvest } = growing.crop;
   const last = harvest.kind !== "again and again";
   return plantingTask(growing, "harvest", harvest.kind === "cut and come again" ? "cut-1" : "1", {
@@ -51,14 +50,14 @@ function first(growing: Growing, ripe: Ripe): Task {
 }
 
 /** The last day that does no harm: as long as it keeps, or may still come in a cold season, and no later than is worth it. */
-function lastGood(growing: Growing, ripe: Ripe): Day {
+function lastGood(growing: Growing, ripe: Reached): Day {
   const keeps = Math.max(growing.crop.harvest.holdsDays.value, ripe.late - ripe.usual);
   const end = lastHarvest(growing, ripe.usual) ?? plus(ripe.usual, keeps);
   return earliest(plus(ripe.usual, keeps), latest(end, ripe.usual));
 }
 
 /** Cuts after the first, while they are still worth the knife. */
-function cutsAfter(growing: Growing, ripe: Ripe): readonly Day[] {
+function cutsAfter(growing: Growing, ripe: Reached): readonly Day[] {
   const { cuts } = growing.crop.harvest;
   if (!cuts) return [];
   const times = growing.planting.repeat ? cuts.times.value[0] : middle(cuts.times.value);
@@ -68,7 +67,7 @@ function cutsAfter(growing: Growing, ripe: Ripe): readonly Day[] {
   ).filter((due) => end === null || due <= end);
 }
 
-function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
+function laterCuts(growing: Growing, ripe: Reached): readonly Task[] {
   const { cuts, holdsDays, verb, how: method, sign: mark } = growing.crop.harvest;
   if (!cuts) return [];
   const every = middle(cuts.everyDays.value);
@@ -104,7 +103,7 @@ function laterCuts(growing: Growing, ripe: Ripe): readonly Task[] {
 }
 
 /** The last picking of what bears for some weeks and not till frost: it frees its place. */
-function lastPicking(growing: Growing, ripe: Ripe): readonly Task[] {
+function lastPicking(growing: Growing, ripe: Reached): readonly Task[] {
   if (growing.crop.perennial) return lastOfTheYear(growing, ripe, growing.crop.perennial);
   const { bearsDays, verb } = growing.crop.harvest;
   const due = overOn(growing);
@@ -134,7 +133,11 @@ function lastPicking(growing: Growing, ripe: Ripe): readonly Task[] {
 }
 
 /** What stands for years is left to grow again after some weeks of cutting; that ends nothing. */
-function lastOfTheYear(growing: Growing, ripe: Ripe, { harvestWeeks }: Perennial): readonly Task[] {
+function lastOfTheYear(
+  growing: Growing,
+  ripe: Reached,
+  { harvestWeeks }: Perennial,
+): readonly Task[] {
   const [least, most] = harvestWeeks.value;
   return [
     plantingTask(growing, "harvest", "last", {
@@ -194,18 +197,9 @@ function unripe(growing: Growing): readonly Task[] {
   ];
 }
 
-/** Ready in a usual year before the last day worth it; what was seen, and what stands for years or the winter, is. */
-function isInTime(growing: Growing, ripe: Ripe): boolean {
-  const { overwinter, perennial } = growing.crop;
-  const end = lastHarvest(growing, inPlace(growing)?.day ?? ripe.usual);
-  return (
-    ripe.seen || overwinter !== null || perennial !== null || end === null || ripe.usual <= end
-  );
-}
-
 function tasks(growing: Growing): readonly Task[] {
   const ripe = ripeMilestone(growing);
-  if (reached(ripe) && isInTime(growing, ripe))
+  if (reached(ripe) && (ripe.seen || ripening(growing).ripens))
     return [first(growing, ripe), ...laterCuts(growing, ripe), ...lastPicking(growing, ripe)];
   return growing.crop.perennial ? [] : unripe(growing);
 }

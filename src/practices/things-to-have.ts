@@ -8,6 +8,7 @@ import { isRaised } from "../plan/begin.ts";
 import { spacingCm } from "../plan/room.ts";
 import { seasonOf } from "../plan/season.ts";
 import { litres } from "../quantities/quantity.ts";
+import { thingsFor } from "./cover.ts";
 import { mixInAllLitres } from "./hill.ts";
 import type { Practice } from "./practice.ts";
 import { sowingsOf } from "./repeat.ts";
@@ -170,7 +171,7 @@ const toFind = (things: readonly string[]) => [
 function coverThings({ crop, planting }: Growing): readonly string[] {
   const [cover] = crop.covers;
   if (!cover || planting.without.includes("cover")) return [];
-  return [cover.with === "net" ? "a net, hoops and pegs" : "fabric, hoops and pegs"];
+  return [thingsFor(cover.with)];
 }
 
 function atHand(growing: Growing): readonly Task[] {
@@ -189,7 +190,7 @@ function atHand(growing: Growing): readonly Task[] {
           },
         ]
       : []),
-    ...(start && !isRaised(planting.start) && growing.sowing === 1
+    ...(start && !isRaised(planting.start)
       ? [
           {
             day: start.day,

@@ -1,5 +1,6 @@
+import { firstHigh } from "../climate/first-high.ts";
 import { isTender } from "../crops/crops.ts";
-import { plus } from "../days/day.ts";
+import { latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { traysFor } from "../plan/room.ts";
@@ -13,6 +14,9 @@ const WEEKS_AHEAD = { hardy: 9, tender: 5 } as const;
 
 /** Containers are opened above the one and shut below the other [°C]. Source: common practice, 60 and 40 °F. */
 const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
+
+/** The sun opens lids before the month's mean does [K]. Source: house rule, as with vents. */
+const SUNNY_K = 5;
 
 function sow(growing: Growing): readonly Task[] {
   const { planting, crop, plan } = growing;
@@ -53,7 +57,10 @@ function lids(growing: Growing): readonly Task[] {
   const start = anchorOf(growing, "start");
   const out = settingOutDay(growing);
   if (!start || !out) return [];
-  const from = firstMild(growing, start.day, out.day);
+  // The first day on which a sunny one is usually warm enough to open a lid; the day they go out at the latest.
+  const days = { from: start.day, to: out.day };
+  const from =
+    firstHigh(growing.climate, days, OPEN_ABOVE_C - SUNNY_K) ?? latest(out.day, start.day);
   return [
     plantingTask(growing, "winter-sow", "lids", {
       window: window(plus(from, -7), from, plus(from, 7)),
@@ -78,16 +85,6 @@ function lids(growing: Growing): readonly Task[] {
       hangsOn: tasksBehind(growing, "start"),
     }),
   ];
-}
-
-/** The sun opens lids before the month's mean does [K]. Source: house rule, as with vents. */
-const SUNNY_K = 5;
-
-/** The first day on which a sunny one is usually warm enough to open a lid; the day they go out at the latest. */
-function firstMild({ climate }: Growing, from: number, out: number) {
-  let day = from as Parameters<typeof climate.air>[0];
-  while (day < out && climate.air(day).highC < OPEN_ABOVE_C - SUNNY_K) day = plus(day, 1);
-  return day;
 }
 
 /** Pass three: lids opened and shut. */

@@ -1,5 +1,6 @@
-import { type Day, earliest, latest, sayDay } from "../days/day.ts";
+import { type Day, earliest, latest } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
+import { sayDays } from "../words/sentences.ts";
 
 /** Days from the first to the last, both inclusive, and whose sheet it is; null: the household's. */
 export type Span = { readonly from: Day; readonly to: Day; readonly person: string | null };
@@ -12,16 +13,7 @@ export function awayTold(plans: readonly Plan[], { from, to, person }: Span): re
       .filter((each) => person === null || each.person === null || each.person === person)
       .map((each) => {
         const name = people.find(({ key }) => key === each.person)?.name ?? "Everybody";
-        return `${name} is away ${daysTold(latest(each.from, from), earliest(each.to, to))}.`;
+        return `${name} is away ${sayDays({ from: latest(each.from, from), to: earliest(each.to, to) })}.`;
       }),
   );
-}
-
-/** `19 to 23 June`, `30 May to 2 June`, `19 June`: days from one to another, both inclusive. */
-export function daysTold(from: Day, to: Day): string {
-  if (from === to) return sayDay(from);
-  const [date, month] = sayDay(from).split(" ");
-  return sayDay(to).endsWith(` ${month}`)
-    ? `${date} to ${sayDay(to)}`
-    : `${sayDay(from)} to ${sayDay(to)}`;
 }

@@ -1,6 +1,6 @@
 import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
 import { element, escaped } from "../pictures/write.ts";
-import { daysTold } from "./away.ts";
+import { sayDays } from "../words/sentences.ts";
 import type { Job } from "./job.ts";
 import type { Ladder } from "./ladder.ts";
 import type { MonthSheet } from "./month.ts";
@@ -75,7 +75,7 @@ function weekBlock({ from, to, ladders, days }: Week, people: readonly Who[]): s
   return block(
     "section",
     "week",
-    said("h2", "name", daysTold(from, to)),
+    said("h2", "name", sayDays({ from, to })),
     ...days.flatMap((day) => day.warnings.map((warning) => warningBlock(warning, day.day))),
     ...days.flatMap((day) => dayBlock(day, people)),
     ...ladders.map((ladder) => ladderBlock(ladder, people)),

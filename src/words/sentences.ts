@@ -1,4 +1,4 @@
-import { sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
+import { type Day, partsOf, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
 import { sayMinute } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Part, Piece, Sentence } from "../practices/say.ts";
@@ -52,8 +52,15 @@ function between(from: string, to: string): string {
 }
 
 /** `Sunday 23 May`. */
-export function sayWeekday(day: Parameters<typeof sayDay>[0]): string {
+export function sayWeekday(day: Day): string {
   return `${WEEKDAYS[weekdayOf(day) - 1] ?? ""} ${sayDay(day)}`;
+}
+
+/** `19 to 23 June`, `30 July to 3 Aug`, or the one day; both inclusive. */
+export function sayDays({ from, to }: { readonly from: Day; readonly to: Day }): string {
+  if (from === to) return sayDay(from);
+  const sameMonth = partsOf(from).month === partsOf(to).month && to - from < 31;
+  return `${sameMonth ? partsOf(from).date : sayDay(from)} to ${sayDay(to)}`;
 }
 
 /** Pieces put into words. */

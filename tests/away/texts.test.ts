@@ -1,18 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { sayDays } from "../../src/away/texts.ts";
-import { isoDay, QUARRY } from "../gardens.ts";
+import { QUARRY } from "../gardens.ts";
 import { awayOf, LUSH, linesOf, unnamed, withAway } from "./given.ts";
 
 const SUMMER = awayOf(withAway(LUSH, "Oda, 19 to 23 Jun", "everybody, 1 to 7 Aug"));
-
-describe("the days of an absence", () => {
-  test("are said as short as they can be", () => {
-    const said = (from: string, to: string) => sayDays({ from: isoDay(from), to: isoDay(to) });
-    expect(said("2027-06-19", "2027-06-23")).toBe("19 to 23 June");
-    expect(said("2027-07-30", "2027-08-03")).toBe("30 July to 3 Aug");
-    expect(said("2027-07-03", "2027-07-03")).toBe("3 July");
-  });
-});
 
 describe("with one at home", () => {
   test("what passes to them is said, and no neighbour is asked", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { coversOf, coversOver, isHost } from "../../src/beds/covers.ts";
+import { coversOver, isHost } from "../../src/beds/covers.ts";
 import { CROPS, cropOf } from "../../src/crops/crops.ts";
 import { planOf } from "../gardens.ts";
 import { bedOf } from "./gardens.ts";
@@ -12,7 +12,7 @@ const over = (line: string) => {
 
 describe("covers", () => {
   test("are those of the facts, each against something that its crop draws", () => {
-    const all = CROPS.flatMap((crop) => coversOf(crop).map((cover) => ({ crop, cover })));
+    const all = CROPS.flatMap((crop) => crop.covers.map((cover) => ({ crop, cover })));
     expect(all.length).toBeGreaterThan(2);
     for (const { crop, cover } of all) expect(isHost(crop, cover.against)).toBe(true);
   });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { awayTold, daysTold } from "../../src/sheets/away.ts";
+import { awayTold } from "../../src/sheets/away.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
 
 const plan = planOf(QUARRY, {
@@ -19,11 +19,4 @@ test("whoever is away is told with the days that lie in the month", () => {
 
 test("another's absence does not stand on somebody's own sheet, everybody's does", () => {
   expect(inMonth("2027-06-01", "2027-08-31", "imre")).toEqual(["Everybody is away 1 to 7 Aug."]);
-});
-
-test("days are said with their month once where it is one", () => {
-  const days = (a: string, b: string) => daysTold(isoDay(a), isoDay(b));
-  expect(days("2027-05-03", "2027-05-09")).toBe("3 to 9 May");
-  expect(days("2027-05-30", "2027-06-02")).toBe("30 May to 2 June");
-  expect(days("2027-05-31", "2027-05-31")).toBe("31 May");
 });

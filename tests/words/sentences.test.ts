@@ -1,8 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { householdOnly, how, lengths, sign, why } from "../../src/practices/say.ts";
 import { degreesC, inches } from "../../src/quantities/quantity.ts";
-import { sayPart, sayPieces, sayWeekday, type Voice, voiceOf } from "../../src/words/sentences.ts";
-import { planOf, QUARRY } from "../gardens.ts";
+import {
+  sayDays,
+  sayPart,
+  sayPieces,
+  sayWeekday,
+  type Voice,
+  voiceOf,
+} from "../../src/words/sentences.ts";
+import { isoDay, planOf, QUARRY } from "../gardens.ts";
 import { SATURDAY } from "../schedule/given.ts";
 
 const PLAN = planOf(QUARRY);
@@ -62,5 +69,21 @@ describe("one part of what is said", () => {
 
   test("is empty where nothing is said", () => {
     expect(sayPart([why("Because.")], "caution", HOUSEHOLD)).toBe("");
+  });
+});
+
+describe("days from one to another", () => {
+  const said = (from: string, to: string) => sayDays({ from: isoDay(from), to: isoDay(to) });
+
+  test("are said with their month once where it is one", () => {
+    expect(said("2027-05-03", "2027-05-09")).toBe("3 to 9 May");
+    expect(said("2027-06-19", "2027-06-23")).toBe("19 to 23 June");
+    expect(said("2027-05-30", "2027-06-02")).toBe("30 May to 2 June");
+    expect(said("2027-07-30", "2027-08-03")).toBe("30 July to 3 Aug");
+  });
+
+  test("are the one day where they are no more", () => {
+    expect(said("2027-05-31", "2027-05-31")).toBe("31 May");
+    expect(said("2027-07-03", "2027-07-03")).toBe("3 July");
   });
 });
