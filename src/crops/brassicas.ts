@@ -12,7 +12,7 @@ import {
   PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
-import { CABBAGE_NET, RAISED_COOL } from "./raising.ts";
+import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL, RAISED_SHORT } from "./raising.ts";
 
 /** Cabbage kin come up as cabbage does: they are one species or its sisters, with seed of one size. */
 const AS_CABBAGE = {
@@ -70,11 +70,22 @@ const LONG_NET = {
   offSign: "Cold nights have come, and no white butterflies fly.",
 };
 
-/** What goes with every cabbage plant in the hour it is set out. */
-const COLLARED = {
+type Room = Pick<SettingOut, "apartCm" | "rowsCm">;
+
+/** Set out with what goes with every cabbage plant in that hour, so many weeks from the last frost. */
+const collared = (frostWeeks: number, room: Room): SettingOut => ({
+  ...room,
+  weeksFromLastFrost: published(frostWeeks, CITE.purdue),
+  soilMinC: null,
   things: ["collars of card", "a net, hoops and pegs", "a watering can"],
   how: "Plant up to the first leaves and firm hard. Lay a collar flat round each stem, water in, and close the net the same hour.",
-} as const satisfies Partial<SettingOut>;
+});
+
+/** The room of a big head. */
+const HEAD_ROOM: Room = {
+  apartCm: published(18 * 2.54, CITE.colorado),
+  rowsCm: published(24 * 2.54, CITE.missouri),
+};
 
 /** Sown half an inch deep where it is to stand, as early as the soil lets it. */
 const sown = (rowsIn: number, frostWeeks: number): Outdoors => ({
@@ -82,7 +93,7 @@ const sown = (rowsIn: number, frostWeeks: number): Outdoors => ({
   depthCm: common(inchRange(0.25, 0.5)),
   apartCm: common(inchRange(2, 3)),
   rowsCm: published(rowsIn * 2.54, CITE.missouri),
-  soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+  soilMinC: COOL_SOIL_C,
   weeksFromLastFrost: published(frostWeeks, CITE.purdue),
 });
 
@@ -103,13 +114,7 @@ export const BROCCOLI: Crop = {
   one: "broccoli",
   many: "broccoli",
   alsoCalled: ["calabrese", "sprouting broccoli", "heading broccoli"],
-  settingOut: {
-    ...COLLARED,
-    weeksFromLastFrost: published(-3, CITE.purdue),
-    soilMinC: null,
-    apartCm: published(18 * 2.54, CITE.colorado),
-    rowsCm: published(24 * 2.54, CITE.missouri),
-  },
+  settingOut: collared(-3, HEAD_ROOM),
   outdoors: sown(24, -3),
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
   limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
@@ -134,13 +139,7 @@ export const CAULIFLOWER: Crop = {
   many: "cauliflowers",
   alsoCalled: ["caulis", "summer cauliflower"],
   comesUp: { kind: "table", row: "cauliflower", standsIn: null },
-  settingOut: {
-    ...COLLARED,
-    weeksFromLastFrost: published(-2, CITE.purdue),
-    soilMinC: null,
-    apartCm: published(18 * 2.54, CITE.colorado),
-    rowsCm: published(24 * 2.54, CITE.missouri),
-  },
+  settingOut: collared(-2, HEAD_ROOM),
   outdoors: {
     ...sown(24, -2),
     soilMinC: derived(
@@ -189,21 +188,15 @@ export const KALE: Crop = {
   many: "kale",
   alsoCalled: ["curly kale", "borecole", "black kale", "lacinato kale"],
   frost: published("very hardy", CITE.purdue),
-  indoors: {
-    ...RAISED_COOL,
-    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
-  },
-  settingOut: {
-    ...COLLARED,
-    weeksFromLastFrost: published(-4, CITE.purdue),
-    soilMinC: null,
+  indoors: RAISED_SHORT,
+  settingOut: collared(-4, {
     apartCm: derived(
       12 * 2.54,
       CITE.missouri,
       "8 inches given there, half as much again to pick from for months",
     ),
     rowsCm: published(24 * 2.54, CITE.missouri),
-  },
+  }),
   outdoors: sown(24, -4),
   thinnings: thinned(
     derived(inchRange(8, 12), CITE.missouri, "8 inches given there, up to half again"),
@@ -230,17 +223,11 @@ export const COLLARDS: Crop = {
   many: "collards",
   alsoCalled: ["collard", "collard greens"],
   frost: published("very hardy", CITE.purdue),
-  indoors: {
-    ...RAISED_COOL,
-    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
-  },
-  settingOut: {
-    ...COLLARED,
-    weeksFromLastFrost: published(-4, CITE.purdue),
-    soilMinC: null,
+  indoors: RAISED_SHORT,
+  settingOut: collared(-4, {
     apartCm: published(12 * 2.54, CITE.missouri),
     rowsCm: published(24 * 2.54, CITE.missouri),
-  },
+  }),
   outdoors: sown(24, -4),
   thinnings: thinned(published(inchRange(12, 12), CITE.missouri)),
   harvest: {
@@ -263,17 +250,11 @@ export const BRUSSELS_SPROUTS: Crop = {
   one: "Brussels sprouts",
   many: "Brussels sprouts",
   alsoCalled: ["brussels sprouts", "brussels sprout", "brussel sprouts", "sprouts"],
-  indoors: {
-    ...RAISED_COOL,
-    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
-  },
-  settingOut: {
-    ...COLLARED,
-    weeksFromLastFrost: published(-3, CITE.purdue),
-    soilMinC: null,
+  indoors: RAISED_SHORT,
+  settingOut: collared(-3, {
     apartCm: common(24 * 2.54),
     rowsCm: common(30 * 2.54),
-  },
+  }),
   outdoors: null,
   starts: ["seed indoors", "plants"],
   care: [
@@ -330,17 +311,11 @@ export const KOHLRABI: Crop = {
   frost: published("very hardy", CITE.purdue),
   starts: ["seed outdoors", "seed indoors", "plants"],
   care: [],
-  indoors: {
-    ...RAISED_COOL,
-    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
-  },
-  settingOut: {
-    ...COLLARED,
-    weeksFromLastFrost: published(-4, CITE.purdue),
-    soilMinC: null,
+  indoors: RAISED_SHORT,
+  settingOut: collared(-4, {
     apartCm: published(8 * 2.54, CITE.colorado),
     rowsCm: common(12 * 2.54),
-  },
+  }),
   outdoors: { ...sown(24, -4), apartCm: common(inchRange(1, 2)), rowsCm: common(12 * 2.54) },
   thinnings: thinned(
     derived(inchRange(4, 6), CITE.missouri, "4 inches given there, up to half again"),

@@ -1,13 +1,10 @@
-import type { Crop, Outdoors, Thinning } from "./facts.ts";
+import type { Crop } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
   common,
-  derived,
   house,
   inchRange,
-  memory,
-  NO_LIMITS,
   PLAIN,
   PLAIN_HARVEST,
   PLAIN_OUTDOORS,
@@ -15,175 +12,7 @@ import {
   WARM_WARMTH,
 } from "./figures.ts";
 import { RAISED_COOL } from "./raising.ts";
-
-/** Lettuce kin come up as lettuce does: small flat seed that wants light and cool soil. */
-const AS_LETTUCE = { kind: "table", row: "lettuce", standsIn: common("lettuce") } as const;
-
-const BOLTS = derived(
-  (70 - 32) / 1.8,
-  CITE.coloradoFrost,
-  "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
-);
-
-const salad = (apartIn: readonly [number, number]): Outdoors => ({
-  ...PLAIN_OUTDOORS,
-  depthCm: common(inchRange(0.25, 0.25)),
-  apartCm: common(inchRange(...apartIn)),
-  rowsCm: common(15 * 2.54),
-  soilMinC: published((45 - 32) / 1.8, CITE.kansas),
-  weeksFromLastFrost: published(-4, CITE.purdue),
-  soilMaxC: memory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
-});
-
-const out = (apartIn: number) =>
-  ({
-    weeksFromLastFrost: published(-4, CITE.purdue),
-    soilMinC: null,
-    apartCm: common(apartIn * 2.54),
-    rowsCm: common(15 * 2.54),
-    things: ["a watering can"],
-    how: "Plant no deeper than they stood in their cells, and water in.",
-  }) as const;
-
-const heads = (apart: readonly [number, number]): readonly Thinning[] => [
-  {
-    step: "1",
-    daysAfterUp: common([14, 22]),
-    heightCm: published(inchRange(1, 2), CITE.florida),
-    apartCm: common(inchRange(...apart)),
-    how: "Leave the best; the rest are salad, or go into a gap.",
-  },
-];
-
-/** Head lettuce: one head a plant, quick to bolt in heat. */
-export const HEAD_LETTUCE: Crop = {
-  ...PLAIN,
-  key: "head-lettuce",
-  one: "head lettuce",
-  many: "head lettuce",
-  alsoCalled: [
-    "butterhead",
-    "butterhead lettuce",
-    "crisphead lettuce",
-    "iceberg lettuce",
-    "romaine",
-    "romaine lettuce",
-    "cos",
-    "cos lettuce",
-    "little gem",
-  ],
-  family: "daisy family",
-  frost: published("very hardy", CITE.purdue),
-  starts: ["seed indoors", "plants", "seed outdoors"],
-  comesUp: AS_LETTUCE,
-  indoors: {
-    ...RAISED_COOL,
-    weeksToSettingOut: memory([3, 5], "Knott's Handbook for Vegetable Growers"),
-  },
-  settingOut: out(10),
-  outdoors: salad([0.5, 1]),
-  thinnings: heads([8, 10]),
-  covers: [
-    {
-      against: "birds",
-      with: "net",
-      on: "in place",
-      off: "first harvest",
-      offDays: common([-21, -14]),
-      offSign: "The plants have begun to fold.",
-    },
-  ],
-  limits: { ...NO_LIMITS, heatC: BOLTS },
-  repeatEveryDays: memory([14, 14], "usual extension succession lists"),
-  warmth: COOL_WARMTH,
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: published([55, 80], CITE.missouri),
-    kind: "once",
-    holdsDays: common(7),
-    verb: "Cut",
-    sign: "The head gives a little when you press it, and its middle has not begun to rise.",
-    how: "Cut at the soil in the cool of the morning.",
-  },
-};
-
-/** Endive: bitter leaves, tied up to make the heart pale. */
-export const ENDIVE: Crop = {
-  ...PLAIN,
-  key: "endive",
-  one: "endive",
-  many: "endive",
-  alsoCalled: ["endives", "escarole", "frisee", "frisée", "curly endive"],
-  family: "daisy family",
-  frost: published("very hardy", CITE.purdue),
-  starts: ["seed indoors", "plants", "seed outdoors"],
-  comesUp: AS_LETTUCE,
-  indoors: {
-    ...RAISED_COOL,
-    weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
-  },
-  settingOut: out(12),
-  outdoors: salad([1, 2]),
-  thinnings: heads([10, 12]),
-  care: [
-    {
-      practice: "fill in and blanch",
-      step: "1",
-      from: "first harvest",
-      days: common([-14, -10]),
-      verb: "Tie up",
-      how: "On a dry day gather the leaves and tie them loosely, or lay a plate over the heart.",
-      sign: "The plants are as wide as two hands.",
-      why: "Ten days in the dark make the heart pale and mild; wet ones rot.",
-      caution: null,
-      harm: "when you can",
-      minutes: 10,
-      needs: ["string"],
-    },
-  ],
-  limits: { heatC: BOLTS, longDays: null, coldYoung: common({ belowC: 7, days: 14 }) },
-  warmth: COOL_WARMTH,
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: common([80, 95]),
-    kind: "once",
-    holdsDays: common(14),
-    verb: "Cut",
-    sign: "The heart is pale and full.",
-    how: "Cut at the soil. Light frost does it no harm.",
-  },
-};
-
-/** Radicchio: an autumn head, red once nights are cold. */
-export const RADICCHIO: Crop = {
-  ...PLAIN,
-  key: "radicchio",
-  one: "radicchio",
-  many: "radicchio",
-  alsoCalled: ["red chicory", "chicory"],
-  family: "daisy family",
-  frost: common("very hardy"),
-  starts: ["seed indoors", "plants", "seed outdoors"],
-  comesUp: AS_LETTUCE,
-  indoors: { ...RAISED_COOL, weeksToSettingOut: common([4, 6]) },
-  settingOut: { ...out(10), weeksFromLastFrost: common(-3) },
-  outdoors: { ...salad([1, 2]), weeksFromLastFrost: common(-3) },
-  thinnings: heads([8, 10]),
-  limits: { heatC: BOLTS, longDays: null, coldYoung: common({ belowC: 7, days: 14 }) },
-  warmth: COOL_WARMTH,
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: common([75, 90]),
-    kind: "once",
-    holdsDays: common(14),
-    verb: "Cut",
-    sign: "The head is hard when you press it.",
-    how: "Cut at the soil, and strip the green leaves. Cold nights redden it.",
-  },
-};
+import { AS_LETTUCE, fromCells } from "./salads.ts";
 
 /** Globe artichoke: raised early and touched by cold so that it buds the first year; where winters are mild it stands for years. */
 export const ARTICHOKE: Crop = {
@@ -203,7 +32,7 @@ export const ARTICHOKE: Crop = {
     nightFloorC: common(3),
   },
   settingOut: {
-    ...out(36),
+    ...fromCells(36),
     weeksFromLastFrost: common(-1),
     rowsCm: common(36 * 2.54),
     how: "Dig compost in, plant as deep as they stood, and water in. Ten cool nights make it bud this year.",
@@ -320,7 +149,7 @@ export const SUNFLOWER: Crop = {
     standsIn: house("corn_sweet", "a big seed that goes into warm soil with it and is up as soon"),
   },
   indoors: { ...RAISED_COOL, weeksToSettingOut: common([3, 4]), nightFloorC: common(5) },
-  settingOut: { ...out(18), weeksFromLastFrost: common(0), rowsCm: common(24 * 2.54) },
+  settingOut: { ...fromCells(18), weeksFromLastFrost: common(0), rowsCm: common(24 * 2.54) },
   outdoors: {
     ...PLAIN_OUTDOORS,
     depthCm: common(inchRange(1, 1)),
@@ -386,7 +215,7 @@ export const CALENDULA: Crop = {
     standsIn: house("beet", "a rough cool-soil seed of its size, up in ten days or so"),
   },
   indoors: RAISED_COOL,
-  settingOut: out(12),
+  settingOut: fromCells(12),
   outdoors: {
     ...PLAIN_OUTDOORS,
     depthCm: common(inchRange(0.25, 0.5)),
@@ -409,13 +238,5 @@ export const CALENDULA: Crop = {
   },
 };
 
-/** The daisy family beside leaf lettuce. */
-export const COMPOSITES: readonly Crop[] = [
-  HEAD_LETTUCE,
-  ENDIVE,
-  RADICCHIO,
-  ARTICHOKE,
-  JERUSALEM_ARTICHOKE,
-  SUNFLOWER,
-  CALENDULA,
-];
+/** The daisy family's artichokes and flowers. */
+export const COMPOSITES: readonly Crop[] = [ARTICHOKE, JERUSALEM_ARTICHOKE, SUNFLOWER, CALENDULA];

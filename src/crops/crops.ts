@@ -19,9 +19,10 @@ import { NIGHTSHADES } from "./nightshades.ts";
 import { ONION_FAMILY } from "./onions.ts";
 import { PEA_FAMILY } from "./peas.ts";
 import { ROSE_FAMILY } from "./roses.ts";
+import { SALADS } from "./salads.ts";
 import { UMBELS } from "./umbels.ts";
 
-/** Every crop the facts know, by family, then by name. */
+/** Every crop the facts know, family by family. */
 export const CROPS: readonly Crop[] = [
   ...ASPARAGUS_FAMILY,
   ...BEET_FAMILY,
@@ -32,6 +33,7 @@ export const CROPS: readonly Crop[] = [
   ...CARROT_FAMILY,
   ...UMBELS,
   ...DAISY_FAMILY,
+  ...SALADS,
   ...COMPOSITES,
   ...GOURD_FAMILY,
   ...GRASS_FAMILY,

@@ -12,7 +12,7 @@ import {
   PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
-import { CABBAGE_NET, RAISED_COOL } from "./raising.ts";
+import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
 
 /** A net over quick greens from the day they are sown: small beetles riddle the first leaves. */
 const BEETLE_NET: CoverFacts = {
@@ -43,7 +43,7 @@ const sown = (
   depthCm: published(inchRange(0.25, 0.25), CITE.missouri),
   apartCm: common(inchRange(...apartIn)),
   rowsCm: common(12 * 2.54),
-  soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+  soilMinC: COOL_SOIL_C,
   weeksFromLastFrost: frostWeeks,
 });
 

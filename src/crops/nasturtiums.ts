@@ -8,7 +8,7 @@ import {
   PLAIN_OUTDOORS,
   WARM_WARMTH,
 } from "./figures.ts";
-import { RAISED_GOURD } from "./raising.ts";
+import { GOURD_INDOORS } from "./gourd-ways.ts";
 
 /** Nasturtium: flowers and leaves for the salad, set among cabbages and squash. */
 export const NASTURTIUM: Crop = {
@@ -25,7 +25,7 @@ export const NASTURTIUM: Crop = {
     row: "beet",
     standsIn: house("beet", "a big corky seed too, up in ten days or so in mild soil"),
   },
-  indoors: RAISED_GOURD,
+  indoors: GOURD_INDOORS,
   settingOut: {
     weeksFromLastFrost: common(1),
     soilMinC: null,

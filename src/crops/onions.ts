@@ -1,4 +1,4 @@
-import type { Care, CoverFacts, Crop, Indoors } from "./facts.ts";
+import type { Care, CoverFacts, Crop, Harvest, Indoors } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
@@ -12,7 +12,9 @@ import {
   PLAIN_OUTDOORS,
   published,
 } from "./figures.ts";
-import { RAISED_COOL } from "./raising.ts";
+import { LEEKS } from "./leeks.ts";
+import { AS_BEET, FEED_LEAVES, SET_OUT } from "./onion-ways.ts";
+import { COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
 
 /** Garlic: cloves set in autumn, lifted the summer after. */
 export const GARLIC: Crop = {
@@ -80,26 +82,9 @@ const RAISED: Indoors = {
   weeksToSettingOut: memory([10, 12], "Knott's Handbook for Vegetable Growers"),
 };
 
-/** How onion seed comes up: the days table has none of its kin. */
-const AS_BEET = {
-  kind: "table",
-  row: "beet",
-  standsIn: derived(
-    "beet",
-    CITE.colorado,
-    "7 to 12 days given there for onions and leeks, 7 to 10 for beet, the nearest of the rows",
-  ),
-} as const;
-
-const SET_OUT = {
-  weeksFromLastFrost: published(-2, CITE.purdue),
-  soilMinC: null,
-  rowsCm: common(12 * 2.54),
-} as const;
-
-const CURE = (step: string, weeks: readonly [number, number]): Care => ({
+const cured = (weeks: readonly [number, number]): Care => ({
   practice: "cure and store",
-  step,
+  step: "1",
   from: "first harvest",
   days: common([weeks[0] * 7, weeks[1] * 7]),
   verb: "Store",
@@ -112,19 +97,16 @@ const CURE = (step: string, weeks: readonly [number, number]): Care => ({
   needs: ["a net or crates"],
 });
 
-const FEED_LEAVES: Care = {
-  practice: "feed",
-  step: "1",
-  from: "in place",
-  days: common([21, 35]),
-  verb: "Feed",
-  how: "Scatter compost or plant food between the rows and water it in.",
-  sign: "They have made two or three new leaves.",
-  why: "Every leaf made before midsummer is a ring of the bulb.",
-  caution: "Plant food: as much as the label says, no more.",
-  harm: "when you can",
-  minutes: 15,
-  needs: ["compost or plant food"],
+/** How bulbs are brought in, from plants; from sets it counts from their planting. */
+const BULB_HARVEST: Harvest = {
+  ...PLAIN_HARVEST,
+  from: "setting out",
+  days: published([100, 120], CITE.missouri),
+  kind: "once",
+  holdsDays: common(14),
+  verb: "Lift",
+  sign: "Half of the tops have fallen over by themselves.",
+  how: "Lift on a dry day and lay them in the air, out of rain and hot sun. Don't bend the tops.",
 };
 
 /** Onion: early from seed indoors or from sets, so that there is leaf before the long days make bulbs. */
@@ -158,7 +140,7 @@ export const ONION: Crop = {
     depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
     apartCm: common(inchRange(0.5, 1)),
     rowsCm: published(18 * 2.54, CITE.missouri),
-    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+    soilMinC: COOL_SOIL_C,
     weeksFromLastFrost: published(-4, CITE.purdue),
   },
   thinnings: [
@@ -171,7 +153,7 @@ export const ONION: Crop = {
     },
   ],
   covers: [ONION_NET],
-  care: [FEED_LEAVES, CURE("1", [2, 4])],
+  care: [FEED_LEAVES, cured([2, 4])],
   warmth: COOL_WARMTH,
   eaten: "root",
   whenBegun: {
@@ -184,177 +166,14 @@ export const ONION: Crop = {
         depthCm: published(inchRange(1, 1), CITE.missouri),
         apartCm: published(inchRange(3, 3), CITE.missouri),
         rowsCm: published(18 * 2.54, CITE.missouri),
-        soilMinC: derived(
-          (45 - 32) / 1.8,
-          CITE.nebraska,
-          "the upper end given there for cool crops",
-        ),
+        soilMinC: COOL_SOIL_C,
         weeksFromLastFrost: published(-4, CITE.purdue),
         how: "Push each in to its neck, point up. Big sets bolt; small ones make the better bulb.",
       },
-      harvest: {
-        ...PLAIN_HARVEST,
-        from: "planting",
-        days: published([100, 120], CITE.missouri),
-        kind: "once",
-        holdsDays: common(14),
-        verb: "Lift",
-        sign: "Half of the tops have fallen over by themselves.",
-        how: "Lift on a dry day and lay them in the air, out of rain and hot sun. Don't bend the tops.",
-      },
+      harvest: { ...BULB_HARVEST, from: "planting" },
     },
   },
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "setting out",
-    days: published([100, 120], CITE.missouri),
-    kind: "once",
-    holdsDays: common(14),
-    verb: "Lift",
-    sign: "Half of the tops have fallen over by themselves.",
-    how: "Lift on a dry day and lay them in the air, out of rain and hot sun. Don't bend the tops.",
-  },
-};
-
-/** Scallion: onion for its green, sown thick and pulled young. */
-export const SCALLION: Crop = {
-  ...PLAIN,
-  key: "scallion",
-  one: "scallion",
-  many: "scallions",
-  alsoCalled: [
-    "spring onion",
-    "spring onions",
-    "green onion",
-    "green onions",
-    "bunching onion",
-    "bunching onions",
-  ],
-  family: "onion family",
-  frost: common("very hardy"),
-  starts: ["seed outdoors", "seed indoors", "plants", "sets"],
-  comesUp: AS_BEET,
-  slow: true,
-  indoors: { ...RAISED_COOL, weeksToSettingOut: common([6, 8]) },
-  settingOut: {
-    ...SET_OUT,
-    apartCm: common(1.5 * 2.54),
-    things: ["a watering can"],
-    how: "Plant them in pinches of five or six, and water in.",
-  },
-  outdoors: {
-    ...PLAIN_OUTDOORS,
-    depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
-    apartCm: common(inchRange(0.5, 0.5)),
-    rowsCm: common(9 * 2.54),
-    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
-    weeksFromLastFrost: common(-4),
-  },
-  repeatEveryDays: memory([14, 21], "usual extension succession lists"),
-  warmth: COOL_WARMTH,
-  whenBegun: {
-    sets: { comesUp: { kind: "days", days: common([10, 18]) }, slow: false },
-  },
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "sowing",
-    days: published([60, 60], CITE.colorado),
-    kind: "once",
-    holdsDays: common(28),
-    verb: "Pull",
-    sign: "Stems are as thick as a pencil.",
-    how: "Loosen with a fork and pull the thickest first.",
-  },
-};
-
-/** Leek: raised in pots, dibbled deep, blanched by the soil that falls in. */
-export const LEEK: Crop = {
-  ...PLAIN,
-  key: "leek",
-  one: "leek",
-  many: "leeks",
-  alsoCalled: ["winter leek", "winter leeks"],
-  family: "onion family",
-  frost: common("very hardy"),
-  starts: ["seed indoors", "plants", "winter-sown", "seed outdoors"],
-  comesUp: AS_BEET,
-  slow: true,
-  indoors: {
-    ...RAISED_COOL,
-    weeksToSettingOut: memory([8, 12], "Knott's Handbook for Vegetable Growers"),
-  },
-  settingOut: {
-    ...SET_OUT,
-    weeksFromLastFrost: common(-1),
-    apartCm: published(6 * 2.54, CITE.colorado),
-    things: ["a thick dibber", "a watering can"],
-    how: "Make holes as deep as a hand is long, drop a leek in each, and fill them with water and nothing else: they fill themselves.",
-  },
-  outdoors: {
-    ...PLAIN_OUTDOORS,
-    depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
-    apartCm: common(inchRange(0.5, 1)),
-    rowsCm: common(12 * 2.54),
-    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
-    weeksFromLastFrost: common(-4),
-  },
-  thinnings: [
-    {
-      step: "1",
-      daysAfterUp: common([35, 50]),
-      heightCm: common(inchRange(4, 6)),
-      apartCm: published(inchRange(4, 6), CITE.colorado),
-      how: "Use the thinnings like scallions.",
-    },
-  ],
-  care: [
-    FEED_LEAVES,
-    {
-      practice: "fill in and blanch",
-      step: "1",
-      from: "in place",
-      days: memory([21, 28], "Minnesota, Illinois and Cornell extension advice"),
-      verb: "Draw soil up to",
-      how: [
-        "Draw ",
-        { cm: inchRange(1, 2) },
-        " of loose soil up to the stems, not into the leaves.",
-      ],
-      sign: "Stems are as thick as a pencil.",
-      why: "What stands in soil stays white and tender.",
-      caution: null,
-      harm: "when you can",
-      minutes: 20,
-      needs: ["a hoe"],
-    },
-    {
-      practice: "fill in and blanch",
-      step: "2",
-      from: "in place",
-      days: common([42, 56]),
-      verb: "Draw soil again up to",
-      how: ["Another ", { cm: inchRange(1, 2) }, ", and stop below the lowest leaf."],
-      sign: "The stems have grown out of the last hilling.",
-      why: "Grit in the leaves is never washed out.",
-      caution: null,
-      harm: "when you can",
-      minutes: 20,
-      needs: ["a hoe"],
-    },
-  ],
-  warmth: COOL_WARMTH,
-  eaten: "root",
-  harvest: {
-    ...PLAIN_HARVEST,
-    from: "setting out",
-    days: published([120, 120], CITE.colorado),
-    kind: "again and again",
-    bearsDays: common([40, 80]),
-    holdsDays: common(30),
-    verb: "Dig",
-    sign: "Stems are as thick as a broom handle.",
-    how: "Loosen with a fork and dig what you need. They stand in the cold; mulch them to dig in frost.",
-  },
+  harvest: BULB_HARVEST,
 };
 
 /** Shallot: one set makes a cluster. */
@@ -373,11 +192,11 @@ export const SHALLOT: Crop = {
     depthCm: common(inchRange(1, 1)),
     apartCm: common(inchRange(6, 6)),
     rowsCm: common(12 * 2.54),
-    soilMinC: derived((45 - 32) / 1.8, CITE.nebraska, "the upper end given there for cool crops"),
+    soilMinC: COOL_SOIL_C,
     weeksFromLastFrost: common(-4),
     how: "Push each in so that the tip just shows, point up.",
   },
-  care: [CURE("1", [2, 3])],
+  care: [cured([2, 3])],
   warmth: COOL_WARMTH,
   eaten: "root",
   harvest: {
@@ -393,4 +212,4 @@ export const SHALLOT: Crop = {
 };
 
 /** The onion family, for rotations and shared pests. */
-export const ONION_FAMILY: readonly Crop[] = [GARLIC, ONION, SCALLION, LEEK, SHALLOT];
+export const ONION_FAMILY: readonly Crop[] = [GARLIC, ONION, ...LEEKS, SHALLOT];

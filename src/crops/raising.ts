@@ -1,5 +1,5 @@
-import type { CoverFacts, Indoors } from "./facts.ts";
-import { CITE, common, derived, inchRange, published } from "./figures.ts";
+import type { CoverFacts, Figure, Indoors } from "./facts.ts";
+import { CITE, common, derived, inchRange, memory, published } from "./figures.ts";
 
 /** Raised like most cool crops: six weeks in cells, hardened off in two steps, not below 40 °F at night before they are used to it. */
 export const RAISED_COOL: Indoors = {
@@ -15,6 +15,19 @@ export const RAISED_COOL: Indoors = {
   ),
 };
 
+/** The same in four to six weeks: salads and cabbages that stay young in their cells no longer. */
+export const RAISED_SHORT: Indoors = {
+  ...RAISED_COOL,
+  weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
+};
+
+/** Soil from which cool crops go in. */
+export const COOL_SOIL_C: Figure<number> = derived(
+  (45 - 32) / 1.8,
+  CITE.nebraska,
+  "the upper end given there for cool crops",
+);
+
 /** Raised like most warm crops: six weeks, potted on, ten days of hardening off, no night below 50 °F. */
 export const RAISED_WARM: Indoors = {
   weeksToSettingOut: derived([5, 7], CITE.virginia, "six weeks for most crops, one either way"),
@@ -23,20 +36,6 @@ export const RAISED_WARM: Indoors = {
   potOnDaysAfterUp: common([14, 21]),
   hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),
   nightFloorC: published(10, CITE.beltrami),
-};
-
-/** Raised like the gourds: three weeks, in pots from the start, since their roots hate to be touched. */
-export const RAISED_GOURD: Indoors = {
-  weeksToSettingOut: derived(
-    [2, 4],
-    CITE.virginia,
-    "three weeks for the gourd family, one either way",
-  ),
-  soilTempC: common(24),
-  depthCm: common(inchRange(0.5, 1)),
-  potOnDaysAfterUp: null,
-  hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
-  nightFloorC: published(10, CITE.maryland),
 };
 
 /** A net over the cabbage family from the hour it goes in until it is cut; it needs no bees. */

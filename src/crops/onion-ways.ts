@@ -1,0 +1,36 @@
+import type { Care, FromSeed } from "./facts.ts";
+import { CITE, common, derived, published } from "./figures.ts";
+
+/** How onion seed comes up: the days table has none of its kin. */
+export const AS_BEET: FromSeed = {
+  kind: "table",
+  row: "beet",
+  standsIn: derived(
+    "beet",
+    CITE.colorado,
+    "7 to 12 days given there for onions and leeks, 7 to 10 for beet, the nearest of the rows",
+  ),
+};
+
+/** Set out in close rows two weeks before the last frost, whatever the soil. */
+export const SET_OUT = {
+  weeksFromLastFrost: published(-2, CITE.purdue),
+  soilMinC: null,
+  rowsCm: common(12 * 2.54),
+} as const;
+
+/** Food between the rows once they have begun to grow. */
+export const FEED_LEAVES: Care = {
+  practice: "feed",
+  step: "1",
+  from: "in place",
+  days: common([21, 35]),
+  verb: "Feed",
+  how: "Scatter compost or plant food between the rows and water it in.",
+  sign: "They have made two or three new leaves.",
+  why: "Every leaf made before midsummer is a ring of the bulb.",
+  caution: "Plant food: as much as the label says, no more.",
+  harm: "when you can",
+  minutes: 15,
+  needs: ["compost or plant food"],
+};
