@@ -12,6 +12,7 @@ import { mixInAllLitres } from "./hill.ts";
 import type { Practice } from "./practice.ts";
 import { sowingsOf } from "./repeat.ts";
 import { caution, how, type Sentence, why } from "./say.ts";
+import { soak } from "./soak.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
@@ -240,5 +241,5 @@ function atHand(growing: Growing): readonly Task[] {
 export const THINGS_TO_HAVE: Practice = {
   name: "things to have",
   pass: "rest",
-  tasks: (growing) => [...order(growing), ...sprout(growing), ...atHand(growing)],
+  tasks: (growing) => [...order(growing), ...sprout(growing), ...soak(growing), ...atHand(growing)],
 };
