@@ -8,6 +8,7 @@ import { FROST_AHEAD } from "./frost-ahead.ts";
 import { GREENHOUSE } from "./greenhouse.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
+import { HAVE_FOR_BEDS } from "./have-ready.ts";
 import { HILL } from "./hill.ts";
 import { NOT_YET } from "./not-yet.ts";
 import { PLANT_FOR_WINTER, STAND_THE_WINTER } from "./overwinter.ts";
@@ -55,6 +56,7 @@ export const PRACTICES: readonly Practice[] = [
 
 /** Every practice done once for a bed or the garden. */
 export const SHARED_PRACTICES: readonly SharedPractice[] = [
+  HAVE_FOR_BEDS,
   WEED_BEDS,
   WATER,
   FROST_AHEAD,

@@ -63,6 +63,8 @@ export type Task = {
   readonly grounds: readonly Ground[];
   /** Things to take along, as a list is read. */
   readonly needs: readonly string[];
+  /** Things that are found or bought by it, as the `needs` of later tasks name them. */
+  readonly brings: readonly string[];
   /** Tasks of equal `together` are placed on one day. */
   readonly together: string | null;
   /** Ids of tasks whose days this one was reckoned from, forward or back; `why` follows them. */
@@ -118,6 +120,7 @@ export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" 
       | "timed"
       | "because"
       | "needs"
+      | "brings"
       | "together"
       | "hangsOn"
       | "after"
@@ -151,6 +154,7 @@ function taskOf(own: Own, telling: Telling): Task {
     because: telling.because ?? UNEXPLAINED,
     grounds: allGrounds(telling.grounds),
     needs: telling.needs ?? [],
+    brings: telling.brings ?? [],
     together: telling.together ?? null,
     hangsOn: telling.hangsOn ?? [],
     after: telling.after ?? [],

@@ -43,6 +43,7 @@ export function taskOf(given: Partial<Task> = {}): Task {
     because: () => [],
     grounds: ["age"],
     needs: [],
+    brings: [],
     together: null,
     hangsOn: [],
     after: [],
