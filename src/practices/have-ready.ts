@@ -1,4 +1,4 @@
-import { type Day, earliest, plus, weekdayOf } from "../days/day.ts";
+import { type Day, earliest, plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
 import type { Growing } from "../growth/growing.ts";
 import { litres } from "../quantities/quantity.ts";
@@ -21,22 +21,22 @@ import { type Want, wantsOf } from "./wanted.ts";
 /** Things are at hand so many days before they are needed, and looked for on a Saturday. Source: house rule; a week, on the day that shops are open and work is not. */
 const AHEAD_DAYS = 7;
 const SATURDAY = 6;
+/** Days before that from which it may be told: back to a Saturday, and as much more as a told day stays put. Source: house rule. */
+const EARLIER_DAYS = 9;
 
 /** What some bags of mix bring beside themselves: they are filled from it all summer. */
 const WITH_BAGS = "bagged mix";
 
-/** The last Saturday that is a week before it is likely needed, and before it may be. */
-function saturdayFor({ day, from }: Want): Day {
-  const last = earliest(plus(day, -AHEAD_DAYS), plus(from, -1));
-  return plus(last, -((weekdayOf(last) - SATURDAY + 7) % 7));
-}
+/** The last day that is a week before it is likely needed, and before it may be. */
+const lastDayFor = ({ day, from }: Want): Day => earliest(plus(day, -AHEAD_DAYS), plus(from, -1));
 
 /** How such a task is told, of a planting or a bed. */
 function readyTold(want: Want, object: string, more: readonly Sentence[] = []): Telling {
-  const due = saturdayFor(want);
+  const due = lastDayFor(want);
   const { day, from, things, grounds } = want;
   return {
-    window: window(plus(due, -6), due, plus(from, -1), "earlier"),
+    window: window(plus(due, -EARLIER_DAYS), due, plus(from, -1), "earlier"),
+    weekday: SATURDAY,
     harm: "when you can",
     rhythm: "daily",
     minutes: 10,
@@ -75,7 +75,8 @@ export const HAVE_FOR_BEDS: SharedPractice = {
     CLOSE_BED.tasks(garden).map(
       ({ practice, bed, needs, grounds, title, window: { due, earliest } }) => {
         const step = slugOf(practice);
-        const want: Want = { step, day: due, from: earliest, things: needs, grounds };
+        const free = allGrounds(grounds, ["place free"]);
+        const want: Want = { step, day: due, from: earliest, things: needs, grounds: free };
         return sharedTask(
           garden.plan.year,
           bed,

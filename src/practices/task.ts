@@ -1,4 +1,4 @@
-import { type Day, earliest, latest } from "../days/day.ts";
+import { type Day, earliest, latest, type Weekday } from "../days/day.ts";
 import type { Minute } from "../days/instants.ts";
 import { allGrounds, type Ground } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
@@ -65,6 +65,8 @@ export type Task = {
   readonly needs: readonly string[];
   /** Things that are found or bought by it, as the `needs` of later tasks name them. */
   readonly brings: readonly string[];
+  /** The weekday it is placed on, the last such day on or before its due day; null where any will do. */
+  readonly weekday: Weekday | null;
   /** Tasks of equal `together` are placed on one day. */
   readonly together: string | null;
   /** Ids of tasks whose days this one was reckoned from, forward or back; `why` follows them. */
@@ -121,6 +123,7 @@ export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" 
       | "because"
       | "needs"
       | "brings"
+      | "weekday"
       | "together"
       | "hangsOn"
       | "after"
@@ -155,6 +158,7 @@ function taskOf(own: Own, telling: Telling): Task {
     grounds: allGrounds(telling.grounds),
     needs: telling.needs ?? [],
     brings: telling.brings ?? [],
+    weekday: telling.weekday ?? null,
     together: telling.together ?? null,
     hangsOn: telling.hangsOn ?? [],
     after: telling.after ?? [],

@@ -1,4 +1,4 @@
-import { type Day, earliest, latest } from "../days/day.ts";
+import { type Day, earliest, latest, plus, weekdayOf } from "../days/day.ts";
 import { why } from "../practices/say.ts";
 import type { Harm, Task, Window } from "../practices/task.ts";
 import { keepDays, stands } from "./calm.ts";
@@ -94,9 +94,17 @@ function inOrder(group: Group, window: Window, days: Placing["days"]): Window {
   };
 }
 
+/** The window with its due day on the weekday that a task asks for, the last on or before it; as it was where that is too early. */
+function onWeekday({ weekday }: Task, window: Window): Window {
+  if (weekday === null) return window;
+  const due = plus(window.due, -((weekdayOf(window.due) - weekday + 7) % 7));
+  return due < window.earliest ? window : { ...window, due };
+}
+
 function choose(group: Group, placing: Placing): Choice {
   const own = common(group);
-  const choice = chooseIn(group, inOrder(group, own, placing.days), placing);
+  const wanted = onWeekday(group[0], inOrder(group, own, placing.days));
+  const choice = chooseIn(group, wanted, placing);
   if (choice.day <= own.latest || choice.note !== null) return choice;
   return { ...choice, note: why("It had to wait for the job before it.") };
 }

@@ -44,6 +44,7 @@ export function taskOf(given: Partial<Task> = {}): Task {
     grounds: ["age"],
     needs: [],
     brings: [],
+    weekday: null,
     together: null,
     hangsOn: [],
     after: [],
