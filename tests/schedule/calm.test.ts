@@ -37,6 +37,14 @@ describe("what was told stands", () => {
     );
   });
 
+  test("by its due day, where it keeps to a weekday: two days are no week", () => {
+    const friday = windowOf(9, 7, "earlier", inDays(-1));
+    const kept = taskOf({ weekday: 6, window: friday });
+    expect(stands(TOLD, kept, inDays(-7))).toBe(true);
+    const early = taskOf({ weekday: 6, window: windowOf(9, 7, "earlier", inDays(-3)) });
+    expect(stands(TOLD, early, inDays(-7))).toBe(false);
+  });
+
   test("on the very first and the very last day of the window", () => {
     expect(stands(TOLD, taskOf({ window: windowOf(0, 3) }), inDays(1))).toBe(true);
     expect(stands(TOLD, taskOf({ window: windowOf(3, 0) }), inDays(-1))).toBe(true);

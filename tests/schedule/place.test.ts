@@ -41,6 +41,20 @@ describe("where nobody is named", () => {
     expect(placed).toMatchObject({ day: SATURDAY, people: [], at: null, note: null });
   });
 
+  test("what keeps to a weekday falls on the last one on or before its due day", () => {
+    const dayFor = (days: number, before = 9) => {
+      const window = windowOf(before, 3, "earlier", inDays(days));
+      return place([taskOf({ weekday: 6, window })], placingOf([]))[0]?.day;
+    };
+    expect([0, 1, 6, 7].map((days) => dayFor(days))).toEqual([
+      SATURDAY,
+      SATURDAY,
+      SATURDAY,
+      inDays(7),
+    ]);
+    expect(dayFor(4, 2)).toBe(inDays(4));
+  });
+
   test("a rung has its hour all the same", () => {
     const timed = { run: "2027/tomato/1", part: "in", lasts: 60 } as const;
     const [placed] = place([taskOf({ rhythm: "timed", timed })], placingOf([]));
