@@ -8,6 +8,7 @@ import { remembered } from "./growth/remembered.ts";
 import type { Plan, Planting } from "./plan/plan.ts";
 import { followed } from "./plan/years.ts";
 import { PRACTICES, SHARED_PRACTICES } from "./practices/all.ts";
+import { haveReady } from "./practices/have-ready.ts";
 import { PASSES, type Pass } from "./practices/practice.ts";
 import { growingsOf } from "./practices/repeat.ts";
 import { shareLadders } from "./practices/set-out.ts";
@@ -15,6 +16,7 @@ import type { Task } from "./practices/task.ts";
 import { anchored } from "./schedule/anchored.ts";
 import { daysNamed } from "./schedule/calm.ts";
 import { doneOf } from "./schedule/done.ts";
+import { gathered } from "./schedule/gather.ts";
 import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
 import { householdOf } from "./schedule/household.ts";
 import { place } from "./schedule/place.ts";
@@ -116,7 +118,8 @@ function passes(
   let anchors: Anchors = new Map([...before, ...remembered(plan.plantings, facts)]);
   const days = new Map<string, Day>();
   const placed: Placed[] = [];
-  const put = (tasks: readonly Task[]) => {
+  const put = (each: readonly Task[]) => {
+    const tasks = gathered(each);
     const done = doneOf(tasks, facts);
     const now = place(tasks, { household, standing, done, usual, load, days });
     placed.push(...now);
@@ -140,6 +143,7 @@ function passes(
   const growings = plan.plantings.flatMap((planting) => grown.get(planting) ?? []);
   const whole = { plan, climate, growings, anchors, around };
   put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
+  put(haveReady(plan.year, placed, growings));
   return { placed, anchors };
 }
 

@@ -6,6 +6,7 @@ import type { Growing } from "./growing.ts";
 import { middle } from "./milestones.ts";
 import type { Reckoned } from "./reckoned.ts";
 import { autumnPlantingDay, plantingOutDay, settingOutDay } from "./starting.ts";
+import { boxesOut } from "./winter-sown.ts";
 
 /**
  * The first sowing as it would go if everything were done on its reckoned day: with anchors for its start and its
@@ -35,6 +36,9 @@ function raisedActs(growing: Growing): Acts {
   const { indoors } = growing.crop;
   if (!out) return [];
   const set = ["set out", placed(out.day, out)] as const;
+  const boxes = boxesOut(growing);
+  if (boxes)
+    return [["start", { day: boxes.day, from: "placed", grounds: boxes.grounds, task: null }], set];
   if (growing.planting.start !== "seed indoors" || !indoors) return [set];
   const { fixed } = growing.planting;
   const sown = fixed.start ?? plus(out.day, -7 * middle(indoors.weeksToSettingOut.value));

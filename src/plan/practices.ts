@@ -91,6 +91,19 @@ const ALSO: Readonly<Record<string, string>> = {
   curing: "cure and store",
   storing: "cure and store",
   warming: "warm the bed",
+  "warming the bed": "warm the bed",
+  film: "warm the bed",
+  "winter sow": "winter-sow",
+  "winter sowing": "winter-sow",
+  "winter-sowing": "winter-sow",
+  soaking: "things to have",
+  sprouting: "things to have",
+  vents: "greenhouse",
+  venting: "greenhouse",
+  closing: "close the bed",
+  "closing the bed": "close the bed",
+  draining: "drain the lines",
+  "draining the lines": "drain the lines",
 };
 
 /** The plain name of the practice that a word of the trade means (`thinning`, `earthing up`), or null. */

@@ -41,7 +41,6 @@ export const PRACTICES: readonly Practice[] = [
   NOT_YET,
   SET_OUT,
   BOARD,
-  COVER,
   SUPPORT,
   ...CARE,
   WEED,
@@ -55,6 +54,7 @@ export const PRACTICES: readonly Practice[] = [
 
 /** Every practice done once for a bed or the garden. */
 export const SHARED_PRACTICES: readonly SharedPractice[] = [
+  COVER,
   WEED_BEDS,
   WATER,
   FROST_AHEAD,

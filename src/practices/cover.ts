@@ -1,170 +1,156 @@
-import type { CoverFacts, Pest } from "../crops/facts.ts";
-import { type Day, earliest, plus } from "../days/day.ts";
-import { flowerMilestone } from "../growth/flower.ts";
-import { type Growing, inPlace } from "../growth/growing.ts";
-import { type Milestone, middle, onDay, type Reached, reached } from "../growth/milestones.ts";
-import { ripeMilestone } from "../growth/ripe.ts";
-import { upMilestone } from "../growth/up.ts";
-import { isRaised } from "../plan/begin.ts";
-import type { Practice } from "./practice.ts";
-import { sowingNumbers } from "./repeat.ts";
-import { how, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { coverNeeds, coverVerb, howCovered, PESTS } from "./cover-pests.ts";
+import { type CoverDay, type Covered, coversOf } from "./covered.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { caution, how, type Sentence, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind } from "./task.ts";
 
-/** Days past its span that a cover may stay where no bee must come under it. Source: house rule. */
-const MAY_STAY_DAYS = 10;
+/** Covers that are one net: of one bed, against the same pest, at the same time; the first to go on stands first. */
+type Shared = readonly [Covered, ...Covered[]];
 
-/** What it keeps off, and why on that day. */
-const PESTS: Readonly<Record<Pest, string>> = {
-  birds: "Birds pull seedlings as they come.",
-  "leaf miners": "Flies lay on the first leaves.",
-  "cabbage pests": "White butterflies and root flies find them within the day.",
-  "flea beetles": "Small beetles riddle the first leaves.",
-  "carrot fly": "The fly lays at the roots as the leaves come.",
-  "cucumber beetles": "Striped beetles bring wilt to young plants.",
-  "onion fly": "The fly lays at the neck in spring.",
-};
-
-/** A cover the plan asks for over a crop that the facts give none: on as it goes into its place, off when the gardener likes. */
-function askedFor(growing: Growing): readonly Task[] {
-  const { under } = growing.planting;
-  const placed = inPlace(growing);
-  const thing = under.includes("net") ? "net" : under.includes("fabric") ? "fabric" : null;
-  if (thing === null || !placed || growing.sowing > 1 || growing.planting.inSince !== null)
-    return [];
-  return [
-    plantingTask(growing, "cover", "on", {
-      window: window(placed.day, placed.day, plus(placed.day, 3), "earlier"),
-      harm: "this week",
-      rhythm: "session",
-      minutes: 10,
-      title: titleOf(growing, thing, "over"),
-      say: [
-        how("On hoops, clear of the leaves, its edges pegged or weighed down all round."),
-        why("The plan asks for it, and it goes on the day they go in."),
-      ],
-      because: () => [["As it goes into its place, ", { day: placed.day }, "."]],
-      grounds: placed.grounds,
-      needs: [thingsFor(thing)],
-      hangsOn: tasksBehind(growing, "start", "set out"),
-    }),
-  ];
+function tasks({ growings }: WholeGarden): readonly Task[] {
+  return sharedOf(growings.flatMap(coversOf)).flatMap((shared) => [
+    ...shared.map((each) => onTask(each, shared)),
+    ...offTasks(shared),
+  ]);
 }
 
-const titleOf = (growing: Growing, thing: CoverFacts["with"], end: "over" | "off") => ({
-  verb: `${thing === "net" ? "Net" : "Fabric"} ${end}`,
-  object: objectOf(growing),
-  where: "bed",
-});
-
-/** What a cover needs, as a list of things is read. */
-export function thingsFor(cover: CoverFacts["with"]): string {
-  return cover === "net" ? "a net, hoops and pegs" : "fabric, hoops and pegs";
-}
-
-/** The day it goes on: with the plants, or as seed comes up. */
-function onOf(growing: Growing, facts: CoverFacts): Reached | null {
-  const placed = inPlace(growing);
-  if (!placed) return null;
-  if (facts.on === "in place" || isRaised(growing.planting.start))
-    return onDay(placed.day, placed.grounds);
-  const up = upMilestone(growing);
-  return reached(up) ? up : null;
-}
-
-/** The stage from which its end is counted, for one sowing. */
-function offStage(growing: Growing, facts: CoverFacts): Milestone {
-  if (facts.off === "flower") return flowerMilestone(growing);
-  if (facts.off === "first harvest") return ripeMilestone(growing);
-  const placed = inPlace(growing);
-  const raised = isRaised(growing.planting.start) && placed;
-  return raised ? onDay(placed.day, placed.grounds) : upMilestone(growing);
-}
-
-/** The last sowing under the cover that has such a day, `first` where it is the only one. */
-function lastUnder(first: Growing, facts: CoverFacts): { growing: Growing; stage: Reached } | null {
-  for (const sowing of [...sowingNumbers(first)].reverse()) {
-    const growing = sowing === first.sowing ? first : { ...first, sowing };
-    const stage = offStage(growing, facts);
-    if (reached(stage)) return { growing, stage };
+/** Covers put together that share a net, each lot in the order they go on. */
+function sharedOf(all: readonly Covered[]): readonly Shared[] {
+  const lots: Shared[] = [];
+  const inOrder = [...all].sort((a, b) => a.on.window.due - b.on.window.due || byKey(a, b));
+  for (const each of inOrder) {
+    const at = lots.findIndex((lot) => goesUnder(each, lot));
+    const lot = lots[at];
+    if (lot) lots[at] = [...lot, each];
+    else lots.push([each]);
   }
-  return null;
+  return lots;
 }
 
-function covering(growing: Growing, facts: CoverFacts, on: Reached): Task {
-  const raised = facts.on === "in place" || isRaised(growing.planting.start);
-  return plantingTask(growing, "cover", "on", {
-    window: window(
-      raised ? on.usual : plus(on.early, -1),
-      on.usual,
-      plus(on.usual, raised ? 1 : 4),
-      "earlier",
-    ),
+/** Which of two on one day is first must not hang on the order of the plan. */
+const byKey = (a: Covered, b: Covered) =>
+  a.growing.planting.key < b.growing.planting.key ? -1 : 1;
+
+function goesUnder(each: Covered, lot: Shared): boolean {
+  const { bed } = each.growing.planting;
+  if (bed === null || each.against === null) return false;
+  const [first] = lot;
+  return (
+    first.growing.planting.bed === bed &&
+    first.against === each.against &&
+    lot.some(({ off }) => off === null || off.window.due >= each.on.window.due)
+  );
+}
+
+const because = ({ stage }: CoverDay) => [[stage.told, { day: stage.day }, "."]];
+
+function onTask(covered: Covered, shared: Shared): Task {
+  const { growing, on, suffix } = covered;
+  const { thing } = shared[0];
+  const later = covered !== shared[0];
+  return plantingTask(growing, "cover", `on${suffix}`, {
+    window: on.window,
     harm: "this week",
     rhythm: "session",
-    minutes: 10,
-    title: titleOf(growing, facts.with, "over"),
-    say: [
-      how(
-        facts.with === "net"
-          ? "A fine net on hoops, clear of the leaves, its edges pegged or weighed down all round."
-          : "Light fabric on hoops, loose enough to grow under, its edges buried all round.",
-      ),
-      sign(raised ? "They are in: close it the same hour." : "The first seedlings show."),
-      why(PESTS[facts.against]),
-    ],
-    because: () => [
-      [raised ? "As they go in, " : "Counted from when it is up, ", { day: on.usual }, "."],
-    ],
+    minutes: later ? 5 : 10,
+    title: { verb: `${coverVerb(thing)} over`, object: objectOf(growing), where: "bed" },
+    say: later ? sayUnder(covered, thing) : sayOn(covered),
+    because: () => because(on),
     grounds: on.grounds,
-    needs: [thingsFor(facts.with)],
+    needs: later ? [] : [coverNeeds(thing)],
     hangsOn: tasksBehind(growing, "start", "set out"),
   });
 }
 
-/** What wants bees is opened as its flowers open, and never later. */
-function uncovering(growing: Growing, facts: CoverFacts, after: Task): readonly Task[] {
-  const last = lastUnder(growing, facts);
-  if (last === null) return [];
-  const { stage } = last;
-  const [least, most] = facts.offDays.value;
-  const bees = growing.crop.flowers?.forBees === true;
-  const day = (days: number): Day => plus(stage.usual, days);
-  const due = day(bees ? Math.min(0, middle([least, most])) : middle([least, most]));
+function sayOn({ against, thing, growing }: Covered): readonly Sentence[] {
+  if (against === null)
+    return [
+      how(howCovered(thing, false)),
+      why("The plan asks for it, and it goes on the day they go in."),
+    ];
+  const { keepsOff, sealed, wintersAfter } = PESTS[against];
+  const shows = growing.crop.covers.find((cover) => cover.against === against)?.on === "up";
   return [
-    plantingTask(growing, "cover", "off", {
-      window: bees
-        ? window(earliest(stage.early, due), due, plus(due, 2), "earlier")
-        : window(day(least), due, day(most + MAY_STAY_DAYS)),
-      harm: bees ? "this week" : "when you can",
-      rhythm: "session",
-      minutes: 5,
-      title: titleOf(growing, facts.with, "off"),
-      say: [
-        how(`Take the ${facts.with} off, shake it out and dry it before it is put away.`),
-        sign(facts.offSign),
-        why(
-          bees
-            ? "Bees must reach the flowers, or there is no fruit."
-            : "They have outgrown what it was for.",
-        ),
-      ],
-      because: () => [["Counted from the last of it, ", { day: stage.usual }, "."]],
-      grounds: stage.grounds,
-      after: [after.id],
-      hangsOn: tasksBehind(last.growing, "start", "set out"),
-    }),
+    how(howCovered(thing, sealed)),
+    sign(shows ? "The first seedlings show." : "They have just gone in."),
+    why(keepsOff),
+    ...(wintersAfter === null
+      ? []
+      : [
+          caution(
+            `Leave it off where ${wintersAfter} grew last year: what wintered in the soil would be shut in.`,
+          ),
+        ]),
   ];
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const [facts] = growing.crop.covers;
-  if (!facts) return askedFor(growing);
-  const on = onOf(growing, facts);
-  if (growing.sowing > 1 || growing.planting.inSince !== null || on === null) return [];
-  const task = covering(growing, facts, on);
-  return [task, ...uncovering(growing, facts, task)];
+function sayUnder({ against, growing }: Covered, thing: Covered["thing"]): readonly Sentence[] {
+  return [
+    how(`Under the ${thing} that is there, over ${objectOf(growing)}. Shut its edges again.`),
+    ...(against === null ? [] : [why(PESTS[against].keepsOff)]),
+  ];
 }
 
-/** Covers on and off by the plant's stage: on over the first sowing, off when the last of them no longer needs it. */
-export const COVER: Practice = { name: "cover", pass: "rest", tasks };
+/** What bees must reach comes off by itself; all the rest on one day, when the last of them may. */
+function offTasks(shared: Shared): readonly Task[] {
+  const own = shared.filter(({ forBees }) => forBees);
+  const rest = shared.filter(({ forBees, off }) => !forBees && off);
+  const last = rest.reduce<Covered["off"]>(
+    (late, { off }) => (late && off && late.window.due >= off.window.due ? late : off),
+    null,
+  );
+  const together = rest.length > 1 ? idOf(shared[0], "off") : null;
+  return [
+    ...own.flatMap((each) =>
+      each.off ? [offTask(each, each.off, { shared, together: null })] : [],
+    ),
+    ...rest.flatMap((each) => (last ? [offTask(each, last, { shared, together })] : [])),
+  ];
+}
+
+const idOf = ({ growing, suffix }: Covered, step: "on" | "off") =>
+  `${growing.planting.key}/cover/${step}${suffix}`;
+
+function offTask(
+  covered: Covered,
+  off: CoverDay,
+  { shared, together }: { readonly shared: Shared; readonly together: string | null },
+): Task {
+  const { growing, suffix, forBees } = covered;
+  return plantingTask(growing, "cover", `off${suffix}`, {
+    window: off.window,
+    harm: forBees ? "this week" : "when you can",
+    rhythm: "session",
+    minutes: 5,
+    title: { verb: `${coverVerb(shared[0].thing)} off`, object: objectOf(growing), where: "bed" },
+    say: sayOff(covered, shared),
+    because: () => because(off),
+    grounds: off.grounds,
+    hangsOn: tasksBehind(off.growing, "start", "set out"),
+    together,
+    after: [idOf(covered, "on")],
+  });
+}
+
+function sayOff({ forBees, offSign }: Covered, shared: Shared): readonly Sentence[] {
+  const { thing } = shared[0];
+  if (!forBees)
+    return [
+      how(`Take the ${thing} off, shake it out and dry it before it is put away.`),
+      sign(offSign ?? "They are tall enough."),
+      why(`They have outgrown what the ${thing} was for.`),
+    ];
+  const others = shared.some((each) => !each.forBees);
+  return [
+    how(
+      others
+        ? `Lift the ${thing} off these alone; it stays over what is beside them.`
+        : `Take the ${thing} off, shake it out and dry it before it is put away.`,
+    ),
+    sign("The first flower opens."),
+    why("Bees must reach the flowers, or there is no fruit."),
+  ];
+}
+
+/** Covers on and off by the plant's stage: plantings of a bed share one against the same pest, and none shuts bees out. */
+export const COVER: SharedPractice = { name: "cover", tasks };

@@ -1,4 +1,5 @@
 import { firstHigh } from "../climate/first-high.ts";
+import type { Start } from "../crops/facts.ts";
 import { type Day, plus } from "../days/day.ts";
 import { seasonOf } from "../plan/season.ts";
 import { celsius, degreesC } from "../quantities/quantity.ts";
@@ -72,11 +73,18 @@ function told(garden: WholeGarden): readonly Told[] {
   ];
 }
 
+/** Whether there is a greenhouse and something stands in it: trays raised there, or a crop in a bed under glass. */
+function isInUse({ plan }: WholeGarden): boolean {
+  const under = plan.beds.filter(({ kind }) => kind === "greenhouse").map(({ key }) => key);
+  const trays = (start: Start) => plan.site.greenhouse !== null && start === "seed indoors";
+  return plan.plantings.some(
+    ({ start, bed }) => trays(start) || (bed !== null && under.includes(bed)),
+  );
+}
+
 function tasks(garden: WholeGarden): readonly Task[] {
   const { plan } = garden;
-  const glass =
-    plan.site.greenhouse !== null || plan.beds.some(({ kind }) => kind === "greenhouse");
-  if (!glass) return [];
+  if (!isInUse(garden)) return [];
   return told(garden).flatMap(({ step, due, verb, say }) =>
     due === null
       ? []

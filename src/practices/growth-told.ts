@@ -37,6 +37,12 @@ function soilWhenSown({ climate, bed, crop, planting }: Growing, sown: Day): rea
       { quantity: degreesC(crop.indoors?.soilTempC.value ?? 20) },
       ".",
     ];
+  if (planting.start === "winter-sown")
+    return [
+      "Sown ",
+      { day: sown },
+      " in boxes outdoors, about as cold as the soil; it waits there for spring.",
+    ];
   const soil = { quantity: degreesC(climate.soilC(sown, bed)) };
   return ["Sown ", { day: sown }, " into soil near ", soil, "; each day counts by its warmth."];
 }

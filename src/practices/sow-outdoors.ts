@@ -62,6 +62,7 @@ export function sowingSay(growing: Growing, facts: Outdoors, sown: Day): readonl
       { quantity: cm(facts.rowsCm.value) },
       ` apart. Water${board ? ", then lay the board over the row." : "."}`,
     ),
+    ...(facts.how === null ? [] : [how(facts.how)]),
     ...pieceTold(growing, facts),
     ...upTold(growing, sown),
     sign("A handful of soil crumbles instead of sticking."),

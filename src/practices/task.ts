@@ -31,6 +31,9 @@ export type Title = {
   readonly where: string | null;
 };
 
+/** Days that come round and on which small things are done together. */
+export type Round = "every other Saturday";
+
 /** A job with its window, before it has a day. */
 export type Task = {
   /** `2027/beet/thin/1`: subject's key, practice, step. No edit of another planting changes it. */
@@ -63,6 +66,10 @@ export type Task = {
   readonly grounds: readonly Ground[];
   /** Things to take along, as a list is read. */
   readonly needs: readonly string[];
+  /** Things that are found or bought by it, as the `needs` of later tasks name them. */
+  readonly brings: readonly string[];
+  /** A round of the garden's it keeps to: the last such day on or before its due day; null where any will do. */
+  readonly round: Round | null;
   /** Tasks of equal `together` are placed on one day. */
   readonly together: string | null;
   /** Ids of tasks whose days this one was reckoned from, forward or back; `why` follows them. */
@@ -118,6 +125,8 @@ export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" 
       | "timed"
       | "because"
       | "needs"
+      | "brings"
+      | "round"
       | "together"
       | "hangsOn"
       | "after"
@@ -151,6 +160,8 @@ function taskOf(own: Own, telling: Telling): Task {
     because: telling.because ?? UNEXPLAINED,
     grounds: allGrounds(telling.grounds),
     needs: telling.needs ?? [],
+    brings: telling.brings ?? [],
+    round: telling.round ?? null,
     together: telling.together ?? null,
     hangsOn: telling.hangsOn ?? [],
     after: telling.after ?? [],

@@ -1,24 +1,20 @@
+import type { Start } from "../crops/facts.ts";
 import { earliest, plus, theDay } from "../days/day.ts";
 import { bulbsFor, layoutOf, plantsOf, rowCm, saidCount, seedsFor } from "../growth/amounts.ts";
 import type { Anchor } from "../growth/anchors.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { ripening } from "../growth/ripening.ts";
 import { pieceCm } from "../growth/successions.ts";
-import { isRaised } from "../plan/begin.ts";
 import { spacingCm } from "../plan/room.ts";
 import { seasonOf } from "../plan/season.ts";
-import { litres } from "../quantities/quantity.ts";
-import { thingsFor } from "./cover.ts";
-import { mixInAllLitres } from "./hill.ts";
 import type { Practice } from "./practice.ts";
 import { sowingsOf } from "./repeat.ts";
 import { caution, how, type Sentence, why } from "./say.ts";
+import { soak } from "./soak.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
 const SPROUT_DAYS = 28;
-/** Things are at hand so many days before they are needed. Source: house rule, a week. */
-const AHEAD_DAYS = 7;
 /** Seed garlic is ordered so long before it is planted, since it sells out. Source: common practice. */
 const CLOVES_AHEAD_DAYS = 60;
 
@@ -32,6 +28,13 @@ const BOUGHT = {
   cloves: "bulbs",
   plants: "",
 } as const;
+
+/** The same as the job that wants it names it. */
+const NEEDED: Readonly<Record<Start, string>> = {
+  ...BOUGHT,
+  tubers: "tubers",
+  cloves: "seed garlic",
+};
 
 /** The planting with its variety, and with its crop where its own name does not tell it, as one orders it. */
 function named(growing: Growing): string {
@@ -104,7 +107,7 @@ function order(growing: Growing): readonly Task[] {
     planting.start === "cloves"
       ? plus(start.day, -CLOVES_AHEAD_DAYS)
       : earliest(winter, plus(start.day, -21));
-  if (due < plus(season.from, -30)) return [];
+  if (due < plus(season.from, -60)) return [];
   return [
     plantingTask(growing, "things to have", "order", {
       window: window(plus(due, -10), due, plus(due, 21)),
@@ -121,6 +124,7 @@ function order(growing: Growing): readonly Task[] {
       because: () => [["Wanted by ", { day: start.day }, "."]],
       grounds: planting.start === "cloves" ? start.grounds : ["time of year", ...start.grounds],
       hangsOn: tasksBehind(growing, "start"),
+      brings: [NEEDED[planting.start]],
     }),
   ];
 }
@@ -154,92 +158,9 @@ function sprout(growing: Growing): readonly Task[] {
   ];
 }
 
-/** How much mix the bags take in all, from planting to the last lift. */
-function mixTold(growing: Growing): readonly Sentence[] {
-  const mix = mixInAllLitres(growing);
-  return mix === null ? [] : [how("About ", { quantity: litres(mix) }, " of mix in all.")];
-}
-
-/** What every garden has at hand already. Source: house rule. */
-const ALWAYS_THERE = ["a watering can", "slips"];
-
-const toFind = (things: readonly string[]) => [
-  ...new Set(things.filter((thing) => !ALWAYS_THERE.includes(thing))),
-];
-
-/** The net or fabric that what is sown here is covered with. */
-function coverThings({ crop, planting }: Growing): readonly string[] {
-  const [cover] = crop.covers;
-  if (!cover || planting.without.includes("cover")) return [];
-  return [thingsFor(cover.with)];
-}
-
-function atHand(growing: Growing): readonly Task[] {
-  const { planting, crop, bed } = growing;
-  const out = anchorOf(growing, "set out");
-  const start = anchorOf(growing, "start");
-  if (growing.sowing > 1 || planting.inSince !== null) return [];
-  const wanted = [
-    ...(out
-      ? [
-          {
-            day: out.day,
-            things: toFind(crop.settingOut?.things ?? []),
-            grounds: out.grounds,
-            step: "set-out",
-          },
-        ]
-      : []),
-    ...(start && !isRaised(planting.start)
-      ? [
-          {
-            day: start.day,
-            things: toFind([...(crop.support?.things ?? []), ...coverThings(growing)]),
-            grounds: start.grounds,
-            step: "sowing",
-          },
-        ]
-      : []),
-    ...(start && planting.under.includes("board")
-      ? [
-          {
-            day: start.day,
-            things: ["a board as long as the row"],
-            grounds: start.grounds,
-            step: "board",
-          },
-        ]
-      : []),
-    ...(start && bed?.bags
-      ? [{ day: start.day, things: ["bags and mix"], grounds: start.grounds, step: "bags" }]
-      : []),
-  ].filter((each) => each.things.length > 0);
-  return wanted.map(({ day, things, grounds, step }) =>
-    plantingTask(growing, "things to have", step, {
-      window: window(plus(day, -AHEAD_DAYS - 5), plus(day, -AHEAD_DAYS), plus(day, -1), "earlier"),
-      harm: "when you can",
-      rhythm: "daily",
-      minutes: 10,
-      title: {
-        verb: "Have ready:",
-        object: `${things[0] ?? ""} for ${objectOf(growing)}`,
-        where: null,
-      },
-      say: [
-        how(`Find or buy this week: ${things.join(", ")} for ${objectOf(growing)}.`),
-        ...(step === "bags" ? mixTold(growing) : []),
-        why("Needed about ", { day }, "."),
-      ],
-      because: () => [["A week before they are needed, ", { day }, "."]],
-      grounds,
-      hangsOn: tasksBehind(growing, "start", "set out"),
-    }),
-  );
-}
-
-/** What must be bought or at hand before the day that needs it. */
+/** What is ordered in winter, set to sprout and laid to soak; what jobs need beside that is `haveReady`'s. */
 export const THINGS_TO_HAVE: Practice = {
   name: "things to have",
   pass: "rest",
-  tasks: (growing) => [...order(growing), ...sprout(growing), ...atHand(growing)],
+  tasks: (growing) => [...order(growing), ...sprout(growing), ...soak(growing)],
 };

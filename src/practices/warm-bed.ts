@@ -9,8 +9,8 @@ import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.t
 const AHEAD_DAYS = [14, 21] as const;
 
 function tasks(growing: Growing): readonly Task[] {
-  const { bed, crop } = growing;
-  if (!bed?.warmed || !isTender(crop) || growing.sowing > 1) return [];
+  const { bed, crop, planting } = growing;
+  if (planting.inSince !== null || !bed?.warmed || !isTender(crop) || growing.sowing > 1) return [];
   const placed = inPlace(growing);
   if (!placed) return [];
   const [least, most] = AHEAD_DAYS;
@@ -28,7 +28,7 @@ function tasks(growing: Growing): readonly Task[] {
       title: { verb: "Warm the bed for", object: objectOf(growing), where: "bed" },
       say: [
         how(
-          "Rake it level, water if it is dry, and lay black film tight on the soil, its edges buried.",
+          "Rake it level, water if it is dry, and lay black film tight on the soil, its edges buried. Fabric warms it less, but does.",
         ),
         sign("A handful of soil crumbles and does not smear."),
         why(

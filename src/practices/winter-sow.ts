@@ -1,16 +1,13 @@
 import { firstHigh } from "../climate/first-high.ts";
-import { isTender } from "../crops/crops.ts";
 import { latest, plus } from "../days/day.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
 import { settingOutDay } from "../growth/starting.ts";
+import { boxesOut } from "../growth/winter-sown.ts";
 import { traysFor } from "../plan/room.ts";
 import { celsius, degreesC } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
 import { caution, how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
-
-/** Weeks before the usual last frost at which containers go out: of what stands frost, and of what does not. Source: common practice. */
-const WEEKS_AHEAD = { hardy: 9, tender: 5 } as const;
 
 /** Containers are opened above the one and shut below the other [°C]. Source: common practice, 60 and 40 °F. */
 const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
@@ -19,12 +16,12 @@ const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
 const SUNNY_K = 5;
 
 function sow(growing: Growing): readonly Task[] {
-  const { planting, crop, plan } = growing;
+  const { planting, plan } = growing;
   const frost = plan.site.lastFrost;
-  if (planting.start !== "winter-sown" || planting.inSince !== null || !frost) return [];
-  const weeks = isTender(crop) ? WEEKS_AHEAD.tender : WEEKS_AHEAD.hardy;
-  const given = planting.fixed.start;
-  const due = given ?? plus(frost.usual, -7 * weeks);
+  const boxes = boxesOut(growing);
+  if (!boxes || planting.inSince !== null || !frost) return [];
+  const { weeks, day: due, grounds } = boxes;
+  const given = planting.fixed.start !== null;
   const trays = Math.max(1, traysFor({ ...planting, start: "seed indoors" }, "cells"));
   return [
     plantingTask(growing, "winter-sow", "1", {
@@ -38,10 +35,16 @@ function sow(growing: Growing): readonly Task[] {
           `${trays} clear lidded ${trays === 1 ? "box" : "boxes"}: holes below to drain and above for air, never sealed. Damp compost, seed on it, lid on, and out into the open.`,
         ),
         sign("Frost and snow are still about; they do the seed no harm."),
-        why(`About ${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."),
+        given
+          ? why("The plan asks for this day.")
+          : why(`About ${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."),
       ],
-      because: () => [[`${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."]],
-      grounds: given ? ["given"] : ["last frost"],
+      because: () => [
+        given
+          ? ["The plan asks for this day, ", { day: due }, "."]
+          : [`${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."],
+      ],
+      grounds,
       needs: ["seed", "lidded boxes and seed compost"],
       certainty: given ? "fixed" : "expected",
       sets: { planting: planting.key, sowing: growing.sowing, act: "start" },

@@ -6,10 +6,11 @@ import type { LastTold } from "./placed.ts";
 /** A new day nearer than this to the one told does not move it. Source: house rule; a feed that trembles is not read. */
 export const CALM_DAYS = 3;
 
-/** Whether what was told stands: the new day is nearer than CALM_DAYS, and the old one is still inside the window. */
+/** Whether what was told stands: the new day (of what keeps to a round, the due day) is nearer than CALM_DAYS, and the old one is still inside the window. */
 export function stands(told: LastTold, task: Task, newDay: Day): boolean {
   const inside = told.day >= task.window.earliest && told.day <= task.window.latest;
-  return inside && Math.abs(newDay - told.day) < CALM_DAYS;
+  const moved = task.round === null ? newDay - told.day : task.window.due - told.window.due;
+  return inside && Math.abs(moved) < CALM_DAYS;
 }
 
 /** Every day that sentences name, in order. */

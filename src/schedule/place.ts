@@ -1,4 +1,4 @@
-import { type Day, earliest, latest } from "../days/day.ts";
+import { type Day, earliest, latest, plus, theDay } from "../days/day.ts";
 import { why } from "../practices/say.ts";
 import type { Harm, Task, Window } from "../practices/task.ts";
 import { keepDays, stands } from "./calm.ts";
@@ -94,9 +94,22 @@ function inOrder(group: Group, window: Window, days: Placing["days"]): Window {
   };
 }
 
+/** A Saturday from which every other one is counted. */
+const A_SATURDAY = theDay(2000, 1, 1);
+const FORTNIGHT = 14;
+
+/** The window with its due day on the round that a task keeps to, the last on or before it; as it was where that is too early. */
+function onRound({ round }: Task, window: Window): Window {
+  if (round === null) return window;
+  const since = (window.due - A_SATURDAY) % FORTNIGHT;
+  const due = plus(window.due, since < 0 ? -since - FORTNIGHT : -since);
+  return due < window.earliest ? window : { ...window, due };
+}
+
 function choose(group: Group, placing: Placing): Choice {
   const own = common(group);
-  const choice = chooseIn(group, inOrder(group, own, placing.days), placing);
+  const wanted = onRound(group[0], inOrder(group, own, placing.days));
+  const choice = chooseIn(group, wanted, placing);
   if (choice.day <= own.latest || choice.note !== null) return choice;
   return { ...choice, note: why("It had to wait for the job before it.") };
 }

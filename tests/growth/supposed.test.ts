@@ -38,6 +38,11 @@ describe("a sowing as it would go", () => {
     expect(told("tomato", { planting: { start: "plants" } })).toEqual([null, "2027-05-21"]);
   });
 
+  test("in boxes outdoors is sown weeks before the last frost, and set out on its day", () => {
+    const [start, out] = told("tomato", { planting: { start: "winter-sown" } }) ?? [];
+    expect([start, out]).toEqual(["2027-03-25", "2027-05-21"]);
+  });
+
   test("of cloves goes in for the winter", () => {
     expect(told("garlic")).toEqual(["2027-10-27", null]);
   });

@@ -14,6 +14,11 @@ describe("practices by name", () => {
       "potting up": "pot on",
       netting: "cover",
       "hardening off": "harden off",
+      "winter sowing": "winter-sow",
+      vents: "greenhouse",
+      "closing the bed": "close the bed",
+      draining: "drain the lines",
+      "warming the bed": "warm the bed",
     };
     for (const [word, name] of Object.entries(means)) expect(namedPractice(word)).toBe(name);
   });

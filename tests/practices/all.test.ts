@@ -37,6 +37,7 @@ describe("the practices", () => {
       "overwinter",
     ]);
     expect(SHARED_PRACTICES.map(({ name }) => name)).toEqual([
+      "things to have",
       "weed",
       "water",
       "first frost",

@@ -26,6 +26,11 @@ describe("how it comes to be up", () => {
     );
   });
 
+  test("is told of seed that waits outdoors in boxes", () => {
+    const given: Given = { acts: { start: "2027-03-04" }, planting: { start: "winter-sown" } };
+    expect(up("lettuce", given)[1]).toContain("Sown 4 Mar in boxes outdoors");
+  });
+
   test("is what was seen, and nothing before it is sown", () => {
     expect(up("beet", { acts: { start: "2027-05-03", up: "2027-05-20" } })).toEqual([
       "It was seen up on 20 May.",

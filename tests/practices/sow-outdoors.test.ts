@@ -43,6 +43,16 @@ describe("sowing beets where they grow", () => {
     expect(said(SOW_OUTDOORS.tasks(cold)[0])).toContain("the season is too short to wait longer");
   });
 
+  test("says what belongs to its sowing, where the facts have that", () => {
+    const { outdoors } = growingOf(QUARRY, "beet").crop;
+    if (!outdoors) throw new Error("beets are sown outdoors");
+    const block = { ...outdoors, how: "Sow in a block, not in one long row." };
+    const of = (crop: NonNullable<Given["crop"]>) =>
+      said(SOW_OUTDOORS.tasks(growingOf(QUARRY, "beet", { crop }))[0]);
+    expect(of({ outdoors: block })).toContain("how: Sow in a block");
+    expect(of({ outdoors: { ...outdoors, how: null } })).not.toContain("block");
+  });
+
   test("goes by soil that crumbles", () => {
     expect(said(SOW_OUTDOORS.tasks(sowing("beet"))[0])).toContain(
       "sign: A handful of soil crumbles instead of sticking.",

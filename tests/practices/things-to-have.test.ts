@@ -17,13 +17,20 @@ describe("ordering", () => {
     expect(said(stepOf(THINGS_TO_HAVE, carrots, "order"))).toContain("First wanted about 3 May.");
   });
 
+  test("brings what the day it begins needs", () => {
+    const brings = [carrots, potatoes, garlic].map((growing) =>
+      stepOf(THINGS_TO_HAVE, growing, "order")?.brings.join(),
+    );
+    expect(brings).toEqual(["seed", "tubers", "seed garlic"]);
+  });
+
   test("is three weeks before it is needed, where that comes first", () => {
     const early = growingOf(QUARRY, "carrot", { acts: { start: "2027-02-10" } });
     expect(windowsOf(THINGS_TO_HAVE, early)[0]).toBe("order 01-10 01-20 02-10");
   });
 
   test("of seed garlic is two months ahead, since it sells out", () => {
-    expect(windowsOf(THINGS_TO_HAVE, garlic)).toEqual(["order 08-18 08-28 09-18"]);
+    expect(windowsOf(THINGS_TO_HAVE, garlic)[0]).toBe("order 08-18 08-28 09-18");
   });
 
   test("names the crop where the planting's own name does not", () => {
@@ -187,29 +194,6 @@ test("bags are told with all the mix they take to the last lift", () => {
     "how: About 75 gal of mix in all.",
   );
   expect(said(stepOf(THINGS_TO_HAVE, carrots, "board"))).not.toContain("mix");
-});
-
-describe("what must be at hand", () => {
-  test("is looked for a week before, the day before at the latest", () => {
-    expect(windowsOf(THINGS_TO_HAVE, carrots)[1]).toBe("board 04-21 04-26 05-02");
-    expect(windowsOf(THINGS_TO_HAVE, tomatoes)[1]).toBe("set-out 05-09 05-14 05-20");
-    expect(windowsOf(THINGS_TO_HAVE, potatoes)[2]).toBe("bags 04-21 04-26 05-02");
-  });
-
-  test("is stakes for tomatoes, a board for carrots, bags and mix for potatoes", () => {
-    expect(said(stepOf(THINGS_TO_HAVE, tomatoes, "set-out"))).toContain(
-      "Find or buy this week: stakes and ties for tomatoes.",
-    );
-    expect(said(stepOf(THINGS_TO_HAVE, carrots, "board"))).toContain("a board as long as the row");
-    expect(said(stepOf(THINGS_TO_HAVE, potatoes, "bags"))).toContain("bags and mix");
-  });
-
-  test("is anybody's, when there is time", () => {
-    const all = [carrots, potatoes, tomatoes, garlic].flatMap(THINGS_TO_HAVE.tasks);
-    expect(all.every(({ harm, rhythm }) => harm === "when you can" && rhythm === "daily")).toBe(
-      true,
-    );
-  });
 });
 
 describe("nothing is to be had", () => {

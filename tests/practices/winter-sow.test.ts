@@ -19,6 +19,12 @@ describe("winter sowing", () => {
     );
   });
 
+  test("is on the gardener's own day, and says so", () => {
+    const own = ending(toldWith(["calendula: 6 plants, winter-sown, sow 20 Feb"]), "/winter-sow/1");
+    expect(own.task.window.due).toBe(isoDay("2027-02-20"));
+    expect(wordsOf(own)).toContain("The plan asks for this day.");
+  });
+
   test("tells the lids on the first usually mild day, between sowing and setting out", () => {
     const lids = ending(placed, "/winter-sow/lids");
     expect(lids.day).toBeGreaterThan(ending(placed, "/winter-sow/1").day);

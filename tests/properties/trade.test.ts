@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { plus } from "../../src/days/day.ts";
+import { plus, weekdayOf } from "../../src/days/day.ts";
 import { flowerMilestone } from "../../src/growth/flower.ts";
 import type { Growing } from "../../src/growth/growing.ts";
 import { reached } from "../../src/growth/milestones.ts";
@@ -10,6 +10,18 @@ import { random } from "../plan/random.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { grownIn } from "./grown.ts";
 import { anyTrade } from "./trade.ts";
+
+/** Tools and small things that stand in any shed. */
+const EVERYDAY = [
+  "a watering can",
+  "a hoe",
+  "a bucket",
+  "a knife",
+  "shears",
+  "string",
+  "a pot of soapy water",
+  "slips",
+];
 
 const roll = random(23);
 const GARDENS = Array.from({ length: 24 }, () => anyTrade(roll, 15)).map((text) => {
@@ -60,18 +72,29 @@ describe("any crops of the trade in any garden", () => {
     expect(early).toEqual([]);
   });
 
-  test("every net and fabric of what is sown was named before it is wanted", () => {
-    const unnamed = breaking((each) => {
-      const on = taskOf(each, "cover", "on");
-      if (!on || each.growing.planting.start !== "seed outdoors") return true;
-      return each.mine.some(
-        ({ task, day }) =>
-          task.practice === "things to have" &&
-          day <= on.day &&
-          on.task.needs.every((need) => JSON.stringify(task.say).includes(need)),
-      );
-    });
+  test("every thing that a job needs, everyday tools aside, was named before it", () => {
+    const unnamed = GARDENS.flatMap(({ told }) =>
+      told.placed.flatMap(({ task, day }) => {
+        const before = told.placed.filter(
+          (each) =>
+            (each.task.subject.key === task.subject.key || each.task.subject.kind === "garden") &&
+            each.day <= day,
+        );
+        const named = new Set(before.flatMap((each) => each.task.brings));
+        return task.needs
+          .filter((need) => !EVERYDAY.includes(need) && !named.has(need))
+          .map((need) => `${task.id}: ${need}`);
+      }),
+    );
     expect(unnamed).toEqual([]);
+  });
+
+  test("things are named on Saturdays, where nobody's days are in the way", () => {
+    const ready = GARDENS.flatMap(({ told }) => told.placed).filter(
+      ({ task }) => task.title.verb === "Have ready for",
+    );
+    expect(ready.length).toBeGreaterThan(100);
+    expect(ready.filter(({ day }) => weekdayOf(day) !== 6).map(({ task }) => task.id)).toEqual([]);
   });
 
   test("nothing is harvested before it may be ripe", () => {

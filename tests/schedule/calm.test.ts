@@ -37,6 +37,17 @@ describe("what was told stands", () => {
     );
   });
 
+  test("by its due day, where it keeps to a round: two days are no fortnight", () => {
+    const friday = windowOf(9, 7, "earlier", inDays(-1));
+    const kept = taskOf({ round: "every other Saturday", window: friday });
+    expect(stands(TOLD, kept, inDays(-7))).toBe(true);
+    const early = taskOf({
+      round: "every other Saturday",
+      window: windowOf(9, 7, "earlier", inDays(-3)),
+    });
+    expect(stands(TOLD, early, inDays(-7))).toBe(false);
+  });
+
   test("on the very first and the very last day of the window", () => {
     expect(stands(TOLD, taskOf({ window: windowOf(0, 3) }), inDays(1))).toBe(true);
     expect(stands(TOLD, taskOf({ window: windowOf(3, 0) }), inDays(-1))).toBe(true);

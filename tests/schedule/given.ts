@@ -43,6 +43,8 @@ export function taskOf(given: Partial<Task> = {}): Task {
     because: () => [],
     grounds: ["age"],
     needs: [],
+    brings: [],
+    round: null,
     together: null,
     hangsOn: [],
     after: [],

@@ -41,6 +41,19 @@ describe("where nobody is named", () => {
     expect(placed).toMatchObject({ day: SATURDAY, people: [], at: null, note: null });
   });
 
+  test("what keeps to a round falls on its last day on or before its due day", () => {
+    const dayFor = (days: number, before = 16) => {
+      const window = windowOf(before, 3, "earlier", inDays(days));
+      return place([taskOf({ round: "every other Saturday", window })], placingOf([]))[0]?.day;
+    };
+    const days = [0, 1, 6, 7, 13, 14].map((each) => (dayFor(each) ?? 0) - SATURDAY);
+    expect(new Set(days.map((each) => (each + 14) % 14)).size).toBe(1);
+    expect(days).toEqual([...days].sort((a, b) => a - b));
+    expect(days.every((each, i) => each <= ([0, 1, 6, 7, 13, 14][i] ?? 0))).toBe(true);
+    expect((days[5] ?? 0) - (days[0] ?? 0)).toBe(14);
+    expect(dayFor(4, 2)).toBe(inDays(4));
+  });
+
   test("a rung has its hour all the same", () => {
     const timed = { run: "2027/tomato/1", part: "in", lasts: 60 } as const;
     const [placed] = place([taskOf({ rhythm: "timed", timed })], placingOf([]));
