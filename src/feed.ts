@@ -16,7 +16,6 @@ import type { Task } from "./practices/task.ts";
 import { anchored } from "./schedule/anchored.ts";
 import { daysNamed } from "./schedule/calm.ts";
 import { doneOf } from "./schedule/done.ts";
-import { gathered } from "./schedule/gather.ts";
 import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
 import { householdOf } from "./schedule/household.ts";
 import { place } from "./schedule/place.ts";
@@ -118,8 +117,7 @@ function passes(
   let anchors: Anchors = new Map([...before, ...remembered(plan.plantings, facts)]);
   const days = new Map<string, Day>();
   const placed: Placed[] = [];
-  const put = (each: readonly Task[]) => {
-    const tasks = gathered(each);
+  const put = (tasks: readonly Task[]) => {
     const done = doneOf(tasks, facts);
     const now = place(tasks, { household, standing, done, usual, load, days });
     placed.push(...now);

@@ -1,14 +1,18 @@
 import { type Day, earliest, latest } from "../days/day.ts";
-import type { Task } from "../practices/task.ts";
+import type { Harm, Task } from "../practices/task.ts";
 
-/** Like jobs whose due days lie within so many days of each other are looked for on one. Source: house rule; one trip to the shed instead of three. */
-const WITHIN_DAYS = 10;
+/** Like jobs whose due days lie within so many days of each other are looked for on one, by what is lost. Source: house rule; one trip to the shed instead of three. */
+const WITHIN_DAYS: Readonly<Record<Harm, number>> = {
+  tonight: 0,
+  "this week": 4,
+  "when you can": 14,
+};
 
-/** What can wait, has no day of its own and begins nothing: only such jobs are drawn together. */
+/** What can wait a few days, has no day of its own and begins nothing: only such jobs are drawn together. */
 function mayBeDrawn(task: Task): boolean {
   return (
-    task.harm === "when you can" &&
-    task.rhythm === "session" &&
+    WITHIN_DAYS[task.harm] > 0 &&
+    (task.rhythm === "session" || (task.rhythm === "daily" && task.harm === "when you can")) &&
     (task.sets === null || task.sets.act === "end") &&
     task.round === null &&
     task.together === null &&
@@ -25,30 +29,26 @@ function sharedDay(jobs: readonly Task[]): Day | null {
 }
 
 /**
- * The tasks with one due day for like jobs that can wait: those of the same practice and verb whose due days lie
- * near each other and whose windows share a day. Each stays inside its own window. The order is kept.
+ * The day on which to look for each like job that can wait, by task id: one for those of the same practice, verb and
+ * harm whose due days lie near each other and whose windows share a day, and inside the windows of all of them. Jobs that
+ * are like no other are left out.
  */
-export function gathered(tasks: readonly Task[]): readonly Task[] {
+export function drawnTogether(tasks: readonly Task[]): ReadonlyMap<string, Day> {
   const kinds = new Map<string, Task[]>();
   for (const task of tasks) {
     if (!mayBeDrawn(task)) continue;
-    const kind = `${task.practice}|${task.title.verb}`;
+    const kind = `${task.practice}|${task.title.verb}|${task.harm}`;
     const known = kinds.get(kind);
     if (known) known.push(task);
     else kinds.set(kind, [task]);
   }
-  const due = new Map<string, Day>();
+  const days = new Map<string, Day>();
   for (const like of kinds.values())
     for (const visit of visits(like)) {
       const day = visit.length > 1 ? sharedDay(visit) : null;
-      if (day !== null) for (const task of visit) due.set(task.id, day);
+      if (day !== null) for (const task of visit) days.set(task.id, day);
     }
-  return tasks.map((task) => {
-    const day = due.get(task.id);
-    return day === undefined || day === task.window.due
-      ? task
-      : { ...task, window: { ...task.window, due: day } };
-  });
+  return days;
 }
 
 /** Like jobs by due day, those that can share a day together. */
@@ -58,7 +58,7 @@ function visits(like: readonly Task[]): readonly (readonly Task[])[] {
   for (const task of byDue) {
     const open = all[all.length - 1];
     const first = open?.[0];
-    const near = first && task.window.due - first.window.due <= WITHIN_DAYS;
+    const near = first && task.window.due - first.window.due <= WITHIN_DAYS[task.harm];
     if (open && near && sharedDay([...open, task]) !== null) open.push(task);
     else all.push([task]);
   }

@@ -2,6 +2,7 @@ import { type Day, earliest, latest, plus, theDay } from "../days/day.ts";
 import { why } from "../practices/say.ts";
 import type { Harm, Task, Window } from "../practices/task.ts";
 import { keepDays, stands } from "./calm.ts";
+import { drawnTogether } from "./gather.ts";
 import type { Household } from "./household.ts";
 import type { LastTold, Placed, Standing } from "./placed.ts";
 import {
@@ -106,9 +107,10 @@ function onRound({ round }: Task, window: Window): Window {
   return due < window.earliest ? window : { ...window, due };
 }
 
-function choose(group: Group, placing: Placing): Choice {
+function choose(group: Group, placing: Placing, drawn: Day | undefined): Choice {
   const own = common(group);
-  const wanted = onRound(group[0], inOrder(group, own, placing.days));
+  const near = drawn === undefined ? own : { ...own, due: drawn };
+  const wanted = onRound(group[0], inOrder(group, near, placing.days));
   const choice = chooseIn(group, wanted, placing);
   if (choice.day <= own.latest || choice.note !== null) return choice;
   return { ...choice, note: why("It had to wait for the job before it.") };
@@ -151,9 +153,9 @@ function placedOn(task: Task, { usual }: Placing, on: On): Placed {
   };
 }
 
-function placeGroup(group: Group, placing: Placing): readonly Placed[] {
+function placeGroup(group: Group, placing: Placing, drawn: Day | undefined): readonly Placed[] {
   if (group[0].rhythm === "timed") return group.map((task) => timed(task, placing));
-  const choice = choose(group, placing);
+  const choice = choose(group, placing, drawn);
   const told = stillTold(group, choice, placing);
   const { day, people } = told ?? choice;
   if (group[0].rhythm === "session")
@@ -187,7 +189,7 @@ function placeDone(
 
 /**
  * Every task on a day: what is done on the day it was done, the rest one after another, most to lose first,
- * each within its window as far as people's hours, homes and absences let it; a warning on its first day. What was told stays told while
+ * each within its window as far as people's hours, homes and absences let it, like jobs that can wait on one day; a warning on its first day. What was told stays told while
  * it stands. Deterministic; the order of `tasks` does not matter. Sorted by id.
  */
 export function place(tasks: readonly Task[], placing: Placing): readonly Placed[] {
@@ -199,7 +201,9 @@ export function place(tasks: readonly Task[], placing: Placing): readonly Placed
     if (done) placed.set(task.id, placeDone(task, done, placing));
     else open.push(task);
   }
+  const drawn = drawnTogether(open);
   for (const group of inGroups(open))
-    for (const each of placeGroup(group, placing)) placed.set(each.task.id, each);
+    for (const each of placeGroup(group, placing, drawn.get(group[0].id)))
+      placed.set(each.task.id, each);
   return byId.flatMap((task) => placed.get(task.id) ?? []);
 }

@@ -82,11 +82,9 @@ describe("what must be at hand", () => {
   });
 
   test("of bags says how much mix, which fills them all summer", () => {
-    const ready = ending(
-      toldWith(["potato: 6 plants"], "6 grow bags, 16 in across, 14 in high"),
-      "things-to-have/plant-1",
-    );
-    expect(wordsOf(ready)).toContain("of mix in all");
+    const { placed } = tellOf(QUARRY, { on: "2027-01-01" });
+    const ready = ending(placed, "2027/potato/things-to-have/plant-1");
+    expect(said(ready.task)).toContain("how: About 75 gal of mix in all.");
     expect(ready.task.brings).toContain("bagged mix");
   });
 });

@@ -189,13 +189,6 @@ describe("sprouting", () => {
   });
 });
 
-test("bags are told with all the mix they take to the last lift", () => {
-  expect(said(stepOf(THINGS_TO_HAVE, potatoes, "bags"))).toContain(
-    "how: About 75 gal of mix in all.",
-  );
-  expect(said(stepOf(THINGS_TO_HAVE, carrots, "board"))).not.toContain("mix");
-});
-
 describe("nothing is to be had", () => {
   test("for what is in since before", () => {
     const since = { ...carrots, planting: { ...carrots.planting, inSince: isoDay("2027-03-01") } };

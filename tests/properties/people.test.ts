@@ -120,10 +120,11 @@ describe("what was told is calm", () => {
   });
 
   test("a day that would move by four moves, and its chain with it", () => {
-    const dayOf = (told: Told, id: string) => told.placed.find(({ task }) => task.id === id)?.day;
+    const dueOf = (told: Told, id: string) =>
+      told.placed.find(({ task }) => task.id === id)?.task.window.due;
     const moved = then(26);
     expect(bytes(moved)).not.toBe(bytes(first));
     for (const id of ["2027/beet/sow-outdoors/1", "2027/beet/thin/1", "2027/beet/harvest/1"])
-      expect(dayOf(moved, id), id).toBeLessThan(dayOf(first, id) ?? 0);
+      expect(dueOf(moved, id), id).toBeLessThan(dueOf(first, id) ?? 0);
   });
 });

@@ -32,12 +32,18 @@ const PLACES = [
   ],
 ] as const;
 
-/** A sound plan of so many plantings of any crops, each begun in any of its ways, five to a bed, nobody named. */
-export function anyTrade(roll: () => number, plantings: number): string {
+/**
+ * A sound plan of so many plantings of any crops, each begun in any of its ways, five to a bed, nobody named. No two
+ * plantings are of one crop, or so many of each where `ofEach` says so.
+ */
+export function anyTrade(roll: () => number, plantings: number, ofEach = 1): string {
   const [frosts, low, high] = oneOf(PLACES, roll);
-  const crops = [...CROPS].sort(() => roll() - 0.5).slice(0, plantings);
-  const lines = crops.map(
-    ({ one, starts }) => `      - ${one}: 8 plants, ${FROM[oneOf(starts, roll)]}`,
+  const crops = [...CROPS].sort(() => roll() - 0.5).slice(0, plantings / ofEach);
+  const lines = Array.from({ length: ofEach }, (_, i) => i).flatMap((i) =>
+    crops.map(({ one, starts }) => {
+      const named = i === 0 ? "" : ` kind ${i + 1},`;
+      return `      - ${one}:${named} 8 plants, ${FROM[oneOf(starts, roll)]}`;
+    }),
   );
   const beds = Array.from({ length: Math.ceil(lines.length / 5) }, (_, i) =>
     [`  Bed ${i + 1}:`, "    is: 24 x 4 ft", "    crops:", ...lines.slice(i * 5, i * 5 + 5)].join(

@@ -45,7 +45,7 @@ describe("a job on paper", () => {
       "Lettuce, Salad bed",
     ]);
     expect(sow.minutes).toBeGreaterThan(job(QUARRY, ["beet/sow-outdoors/1"]).minutes ?? 0);
-    const nets = job(QUARRY, ["beet/cover/on", "lettuce/cover/on"]);
-    expect(nets.how.length).toBe(1);
+    const weeds = job(QUARRY, ["bed/root-bed/weed/1", "bed/salad-bed/weed/1"]);
+    expect(weeds.how.length).toBe(1);
   });
 });
