@@ -85,6 +85,20 @@ const HURT_BELOW_F = {
   "very hardy": { grown: 20, young: 24 },
 } as const;
 
+/**
+ * Crops whose grown leaves stand a class less, or more, than their crop's weeks in spring tell: what is sown early is not
+ * for that reason left alone in a hard frost. Source: Masabni, Texas A&M AgriLife Extension, from memory, unchecked; the
+ * class whose figure lies nearest.
+ */
+const LEAVES_AS: Readonly<Record<string, keyof typeof HURT_BELOW_F>> = {
+  lettuce: "frost tolerant",
+  mustard: "frost tolerant",
+  turnip: "frost tolerant",
+  onion: "frost tolerant",
+  parsley: "very hardy",
+  "brussels-sprouts": "very hardy",
+};
+
 /** What is taken out of the soil whole, and the families whose roots sit deep in it; a radish stands half out of it. */
 const OUT_OF_THE_SOIL: readonly string[] = ["Pull", "Dig", "Lift"];
 const DEEP_ROOTS: readonly Crop["family"][] = ["beet family", "carrot family"];
@@ -104,7 +118,7 @@ export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
   if (crop.hilling || stage === "in flower") return hurtBelow("tender", HURT_BELOW_F.tender.grown);
   if (isTender(crop)) return hurtBelow("tender", HURT_BELOW_F[crop.frost.value].grown);
   const root = stage === "bearing" && isRoot(crop);
-  const grown = HURT_BELOW_F[root ? "very hardy" : crop.frost.value];
+  const grown = HURT_BELOW_F[root ? "very hardy" : (LEAVES_AS[crop.key] ?? crop.frost.value)];
   const kind = grown.grown > HURT_BELOW_F["very hardy"].grown ? "half-hardy" : "hardy";
   return hurtBelow(kind, stage === "young" ? grown.young : grown.grown);
 }

@@ -63,11 +63,16 @@ describe("what frost does", () => {
   test("goes by the class, and hurts the young sooner", () => {
     expect([killsF("tomato", "bearing"), killsF("cucumber", "standing")]).toEqual([32, 34]);
     expect([killsF("cabbage", "young"), killsF("cabbage", "standing")]).toEqual([28, 24]);
-    expect([killsF("lettuce", "young"), killsF("lettuce", "bearing")]).toEqual([24, 20]);
+    expect([killsF("kale", "young"), killsF("kale", "bearing")]).toEqual([24, 20]);
     for (const each of CROPS)
       expect(hardinessOf(each, "young").killsC ?? 0, each.key).toBeGreaterThanOrEqual(
         hardinessOf(each, "standing").killsC ?? 0,
       );
+  });
+
+  test("takes lettuce, sown as early as kale, sooner than kale, and sprouts later than their class", () => {
+    expect([killsF("lettuce", "young"), killsF("lettuce", "standing")]).toEqual([28, 24]);
+    expect(killsF("brussels-sprouts", "standing")).toBe(20);
   });
 
   test("is nothing to seed in the ground, to what stands the winter, and to tubers", () => {

@@ -71,7 +71,7 @@ const NAMES: Readonly<Record<string, readonly string[]>> = {
   melon: ["muskmelon", "cantaloupe"],
   mustard: ["mustard"],
   okra: ["okra"],
-  onion: ["onion_seed", "onion"],
+  onion: ["onion_plants", "onion"],
   pepper: ["pepper"],
   pumpkin: ["pumpkin"],
   rhubarb: ["rhubarb"],
@@ -121,7 +121,7 @@ const WHOLE = [
     .map((key) => `  - ${key}`),
 ].join("\n");
 
-/** Weeks, of plants where what frost kills may be raised, from the average last frost, the lists' own zero point, at which a crop goes into warm soil in our canonical garden. */
+/** Weeks from the average last frost, the lists' own zero point, at which a crop goes into warm soil in our canonical garden: sown, or of what frost kills and may be raised set out, from the one to the other. */
 function weeks(key: string): Range {
   const { site } = growingOf(WHOLE, key).plan;
   const warm = normalsOf(Array<number>(12).fill(18), Array<number>(12).fill(24));
@@ -130,12 +130,12 @@ function weeks(key: string): Range {
   });
   const { outdoors, starts } = growing.crop;
   const sown = ["seed outdoors", "tubers", "crowns", "cloves", "sets"].includes(starts[0] ?? "");
-  const { day } =
-    outdoors && (sown || !growing.crop.settingOut)
-      ? plantingOutDay(growing, outdoors)
-      : must(settingOutDay(growing));
-  const after = (day - must(site.lastFrost).usual) / 7;
-  return [after, after];
+  const seed =
+    outdoors && (sown || !growing.crop.settingOut) ? plantingOutDay(growing, outdoors) : null;
+  const plants = !seed || isTender(growing.crop) ? settingOutDay(growing) : null;
+  const days = [seed, plants].flatMap((each) => each?.day ?? []);
+  const after = days.map((day) => (day - must(site.lastFrost).usual) / 7);
+  return [Math.min(...after), Math.max(...after)];
 }
 
 const HELD: readonly Held[] = SYSTEMS.flatMap(([system, classes]) =>
@@ -169,6 +169,17 @@ describe("the classes of frost", () => {
         .toSorted(),
     );
   });
+});
+
+test("no more than one row in ten of the file misses", () => {
+  const damaged = Object.keys(NAMES).filter((key) => damagedAt(key) !== undefined);
+  const misses = missesOf("frost-classes.yaml");
+  expect(misses.filter((name) => name.includes("weeks")).length).toBeLessThanOrEqual(
+    HELD.length / 10,
+  );
+  expect(misses.filter((name) => !name.includes("weeks")).length).toBeLessThanOrEqual(
+    damaged.length / 10,
+  );
 });
 
 /** The frost that damages a crop of ours [°F], `28-32` or `<20`; none where the list has no such crop. */
@@ -223,7 +234,7 @@ describe("the frosts that a frost night reckons with", () => {
 
   test("rise with Purdue's class, from hard frosts over light ones to none at all", () => {
     const of = (key: string) => must(hardinessOf(ours(key), "standing").killsC);
-    const rising = ["lettuce", "cabbage", "tomato", "cucumber"].map(of);
+    const rising = ["kale", "cabbage", "tomato", "cucumber"].map(of);
     expect(rising).toEqual([...rising].sort((a, b) => a - b));
     expect(new Set(rising).size).toBe(4);
   });

@@ -10,91 +10,6 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "germination-ranges.yaml",
-    name: "lettuce minimum, Knott",
-    why: "35 °F is where it can sprout at all; the 45 °F of Kansas and Texas is where it pays to sow.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "lettuce minimum, Colorado",
-    why: "As Knott's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "lettuce minimum, Texas",
-    why: "As Knott's; the same page calls 45 °F realistic, and that is ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "lettuce can sprout at, Kansas",
-    why: "The same page says best from 45 °F, and that is ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "spinach minimum, Knott",
-    why: "As lettuce's: 45 °F is where it pays to sow.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "spinach minimum, Texas",
-    why: "As lettuce's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "spinach can sprout at, Kansas",
-    why: "As lettuce's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "parsnip minimum, Knott",
-    why: "35 °F is where it can sprout at all, after months; Kansas' best from 45 °F is ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "parsnip minimum, Colorado",
-    why: "As Knott's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "parsnip can sprout at, Kansas",
-    why: "As lettuce's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "parsley minimum, Knott",
-    why: "40 °F there; in the table of seedlings none comes up at 41 °F and 63 in 100 at 50, and that is ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "parsley minimum, Texas",
-    why: "35 °F there, less than Knott's; 45 °F is realistic on the same page, 5 °F from ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "cabbage minimum, Knott",
-    why: "40 °F there; in the table of seedlings 27 in 100 come up at 41 °F, half only at ours, 46.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "cabbage minimum, Colorado",
-    why: "As Knott's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "cabbage minimum, Texas",
-    why: "As Knott's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "turnip minimum, Knott",
-    why: "40 °F there; in the table of seedlings 14 in 100 come up at 41 °F, and Texas calls 50 realistic.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "turnip minimum, Texas",
-    why: "The same page calls 50 °F realistic, and that is ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
     name: "bean realistic, Texas",
     why: "72 °F is for best success there; Kansas' from 55 °F is ours, and over half come up in it.",
   },
@@ -135,43 +50,18 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "frost-classes.yaml",
-    name: "cucumber weeks, Purdue",
-    why: "A week or two after the frost date there; ours counts the frost on the day it is up, and waits for soil of 60 °F.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "potato weeks, Purdue",
-    why: "Four to six weeks before the last frost there; Utah's 14 to 21 days, nearer to Colorado's, keep shoots from most frosts.",
-  },
-  {
-    file: "frost-classes.yaml",
     name: "bean weeks, Purdue",
-    why: "As corn's.",
+    why: "On or after the frost-free date there; ours counts the frost on the day it is up, as Virginia's, which opens ten days before.",
   },
   {
     file: "frost-classes.yaml",
     name: "bean weeks, Colorado",
-    why: "As corn's.",
+    why: "As Purdue's.",
   },
   {
     file: "frost-classes.yaml",
     name: "potato damaged, Texas",
     why: "Its tops are hurt by a light frost there, and its tubers are not; Purdue has it very hardy, since it grows again from below.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "turnip hurt below, Texas",
-    why: "26 to 31 °F there, from memory; Purdue, read, has it very hardy, and its class decides.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "parsley hurt below, Texas",
-    why: "Below 20 °F there, from memory; its class is that of light frosts, and it is covered sooner than it must be.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "lettuce hurt below, Texas",
-    why: "As turnip's.",
   },
   {
     file: "covers-and-pests.yaml",
@@ -192,6 +82,11 @@ export const MISSES: readonly Miss[] = [
     file: "hardening-off.yaml",
     name: "cucumber floor, list from memory",
     why: "60 °F for cucumbers is a list from memory; 50 °F was read in Maryland's.",
+  },
+  {
+    file: "virginia-426-334-fall-formula.yaml",
+    name: "cucumber latest",
+    why: "28 August there, with 58 days left; the same office's formula, with a harvest and two factors of two weeks, gives the end of July, and so do we.",
   },
   {
     file: "thinning.yaml",
@@ -235,93 +130,8 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "frost-classes.yaml",
-    name: "okra weeks, Purdue",
-    why: "A week or two after the frost date there; ours waits for warmer soil as well.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "onion weeks, Purdue",
-    why: "Four to six weeks before the last frost there, for seed and sets; ours are plants, which the same list has in the next class.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "summer-squash weeks, Purdue",
-    why: "A week or two after the frost date there; ours is the shorter of them, less what seed takes to come up.",
-  },
-  {
-    file: "frost-classes.yaml",
     name: "tomato weeks, Colorado",
     why: "Two weeks and more after the last frost there, from memory; Purdue's, read, is ours.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "pumpkin weeks, Colorado",
-    why: "Two weeks and more after the last frost there, from memory; Purdue's, read, is ours.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "winter-squash weeks, Colorado",
-    why: "Two weeks and more after the last frost there, from memory; Purdue's, read, is ours.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "brussels-sprouts hurt below, Texas",
-    why: "Below 20 °F there, from memory; Purdue's class of light frosts covers it sooner than it must be.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "mustard hurt below, Texas",
-    why: "As turnip's.",
-  },
-  {
-    file: "frost-classes.yaml",
-    name: "onion hurt below, Texas",
-    why: "As turnip's.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "cauliflower minimum, Knott",
-    why: "40 °F is where it can sprout at all; of Harrington's none came up at 41 °F and 58 in a hundred at 50, which is ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "cauliflower minimum, Colorado",
-    why: "40 °F is where it can sprout at all; of Harrington's none came up at 41 °F and 58 in a hundred at 50, which is ours.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "celery minimum, Knott",
-    why: "40 °F for seed; ours is the soil its plants are set into, since cold makes them bolt.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "onion minimum, Knott",
-    why: "35 °F is where it can sprout at all; ours is where it pays to sow, as for lettuce.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "scallion minimum, Colorado",
-    why: "35 °F is where it can sprout at all; ours is where it pays to sow, as for lettuce.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "onion minimum, Colorado",
-    why: "35 °F is where it can sprout at all; ours is where it pays to sow, as for lettuce.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "watermelon minimum, Knott",
-    why: "60 °F is where it can sprout at all; ours lies nearer to the 72 °F that Texas calls realistic.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "watermelon minimum, Colorado",
-    why: "60 °F is where it can sprout at all; ours lies nearer to the 72 °F that Texas calls realistic.",
-  },
-  {
-    file: "germination-ranges.yaml",
-    name: "watermelon minimum, Texas",
-    why: "60 °F is where it can sprout at all; ours lies nearer to the 72 °F that Texas calls realistic.",
   },
   {
     file: "germination-ranges.yaml",
