@@ -143,7 +143,7 @@ export const POTATO: Crop = {
     apartCm: published(inchRange(10, 12), CITE.minnesotaPotato),
     rowsCm: published(33 * 2.54, CITE.minnesotaPotato),
     soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
-    weeksFromLastFrost: published(-3, CITE.utahPotato),
+    weeksFromLastFrost: published(-2, CITE.utahPotato),
     how: "Lay the pieces with their sprouts up and break none off.",
   },
   hilling: {

@@ -19,7 +19,7 @@ describe("the night's report", () => {
       "potato young: bury",
       "carrot standing: leave",
       "beet standing: leave",
-      "lettuce standing: leave",
+      "lettuce young: cover",
       "tomato standing: cover",
     ]);
   });

@@ -50,6 +50,11 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "frost-classes.yaml",
+    name: "potato weeks, Purdue",
+    why: "Four to six weeks before the last frost there; Utah's 14 to 21 days, nearer to Colorado's, keep shoots from most frosts.",
+  },
+  {
+    file: "frost-classes.yaml",
     name: "bean weeks, Purdue",
     why: "On or after the frost-free date there; ours counts the frost on the day it is up, as Virginia's, which opens ten days before.",
   },
