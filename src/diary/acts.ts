@@ -22,6 +22,12 @@ export type Act =
   | "cover"
   | "mulch"
   | "stalks"
+  | "feed"
+  | "stake and train"
+  | "stop the tops"
+  | "fill in and blanch"
+  | "scout"
+  | "cure and store"
   | "harvest";
 
 /**
@@ -49,6 +55,8 @@ function verb(before: string, after: string, deed: Deed, needless = false): read
 }
 
 const COVER = "net|nets|netting|cover|covers|fabric|fleece|row cover";
+
+const SUPPORTED = done("stake and train", "support");
 
 /** Every way to say that something was done or seen, the more particular first. */
 export const WAYS: readonly Way[] = [
@@ -124,6 +132,26 @@ export const WAYS: readonly Way[] = [
     "(?:stalks|scapes) (?:cut|off)",
     done("stalks"),
   ),
+  ...verb(
+    "fed|fertilized|fertilised|side-dressed|top-dressed",
+    "fed|fertilized|fertilised|side-dressed|top-dressed",
+    done("feed"),
+  ),
+  ...verb("put up (?:the )?(?:supports|stakes|trellis|netting) for", "supported", SUPPORTED),
+  ...verb("staked|caged|trellised", "staked|caged|trellised", done("stake and train")),
+  ...verb(
+    "tied(?: in| up)?|trained|led up",
+    "tied(?: in| up)?|trained|led up",
+    done("stake and train"),
+  ),
+  ...verb(
+    "stopped|topped|pinched(?: out)?",
+    "stopped|topped|pinched(?: out)?",
+    done("stop the tops"),
+  ),
+  ...verb("blanched|filled in", "blanched|filled in", done("fill in and blanch")),
+  ...verb("scouted|checked|looked over", "scouted|checked|looked over", done("scout")),
+  ...verb("cured|stored", "cured|stored", done("cure and store")),
   ...verb(
     "cut|picked|pulled|lifted|dug|dug up|harvested",
     "cut|picked|pulled|lifted|dug|dug up|harvested",

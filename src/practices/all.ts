@@ -11,6 +11,7 @@ import { HARVEST } from "./harvest.ts";
 import { HILL } from "./hill.ts";
 import { NOT_YET } from "./not-yet.ts";
 import { PLANT_FOR_WINTER, STAND_THE_WINTER } from "./overwinter.ts";
+import { PALE_LEAVES } from "./pale-leaves.ts";
 import { PLANT } from "./plant.ts";
 import { POT_ON } from "./pot-on.ts";
 import type { Practice, SharedPractice } from "./practice.ts";
@@ -42,6 +43,7 @@ export const PRACTICES: readonly Practice[] = [
   SET_OUT,
   BOARD,
   SUPPORT,
+  PALE_LEAVES,
   ...CARE,
   WEED,
   THIN,

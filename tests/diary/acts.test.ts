@@ -17,6 +17,12 @@ const ACTS: readonly Act[] = [
   "cover",
   "mulch",
   "stalks",
+  "feed",
+  "stake and train",
+  "stop the tops",
+  "fill in and blanch",
+  "scout",
+  "cure and store",
   "harvest",
 ];
 
