@@ -1,10 +1,10 @@
 import { sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
-import { capital } from "../practices/say.ts";
+import { capital, list } from "../practices/say.ts";
 import { HARM_WEIGHT } from "../schedule/place.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayWeekday } from "../words/sentences.ts";
-import { bedName, list, titleOf } from "../words/titles.ts";
+import { bedName, titleOf } from "../words/titles.ts";
 import { minutesTitle, type Telling } from "./before.ts";
 import { comesFirst } from "./leave.ts";
 import type { Need, Picking, Showing, Trays } from "./need.ts";

@@ -1,10 +1,11 @@
 import type { Plan } from "../plan/plan.ts";
+import { list } from "../practices/say.ts";
 import { roundMinutes } from "../practices/task.ts";
 import { degreesC } from "../quantities/quantity.ts";
 import { sayQuantity } from "../quantities/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, sayWeekday, voiceOf } from "../words/sentences.ts";
-import { bedName, list, titleOf } from "../words/titles.ts";
+import { bedName, titleOf } from "../words/titles.ts";
 import { goesLast } from "./leave.ts";
 import type { Lists } from "./lists.ts";
 import type { Need, Picking, Trays } from "./need.ts";

@@ -1,9 +1,9 @@
 import { earliest, sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
-import { capital } from "../practices/say.ts";
+import { capital, list } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, sayWeekday, type Voice } from "../words/sentences.ts";
-import { bedName, list } from "../words/titles.ts";
+import { bedName } from "../words/titles.ts";
 import { waterLines } from "./cans.ts";
 import type { Need, Picking, Trays } from "./need.ts";
 

@@ -1,9 +1,10 @@
 import { sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
+import { list } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayDays, sayWeekday, voiceOf } from "../words/sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "../words/texts.ts";
-import { list, titleOf } from "../words/titles.ts";
+import { titleOf } from "../words/titles.ts";
 import { backLines } from "./back.ts";
 import { beforeLines, type Telling } from "./before.ts";
 import { type List, listsOf } from "./lists.ts";

@@ -1,8 +1,8 @@
 import { awayReports } from "../away/report.ts";
 import { awayTexts } from "../away/texts.ts";
 import type { Plan } from "../plan/plan.ts";
+import { list } from "../practices/say.ts";
 import { sayDays, voiceOf } from "../words/sentences.ts";
-import { list } from "../words/titles.ts";
 import {
   atMost,
   type Call,

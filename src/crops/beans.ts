@@ -208,7 +208,7 @@ export const RUNNER_BEAN: Crop = {
     soilMinC: derived((55 - 32) / 1.8, CITE.kansas, "given there for snap bean, its near kin"),
     apartCm: common(8 * 2.54),
     rowsCm: common(36 * 2.54),
-    things: ["poles and string", "a watering can"],
+    things: ["a watering can"],
     how: "Put up the poles first, and plant one at the foot of each. Water in well.",
   },
   outdoors: {

@@ -40,8 +40,8 @@ export const CUCUMBER: Crop = {
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
     apartCm: memory(12 * 2.54, CITE.missouri),
     rowsCm: derived(48 * 2.54, CITE.missouri, "the rows of cantaloupe given there, its near kin"),
-    things: ["canes or netting", "a watering can"],
-    how: "Slip them out whole, for their roots hate to be touched. Water in and give them something to climb.",
+    things: ["a watering can"],
+    how: "Put up what they climb first, on the north side. Slip them out whole, for their roots hate to be touched, and water in.",
   },
   outdoors: {
     ...PLAIN_OUTDOORS,

@@ -39,7 +39,7 @@ export const TOMATO: Crop = {
     soilMinC: published((55 - 32) / 1.8, CITE.kansas),
     apartCm: published(18 * 2.54, CITE.missouri),
     rowsCm: published(42 * 2.54, CITE.missouri),
-    things: ["stakes and ties", "a watering can"],
+    things: ["soft ties", "a watering can"],
     how: "Drive the stake first, then plant deep, up to the first leaves. Water in and tie loosely.",
   },
   flowers: { daysBeforeHarvest: common([40, 50]), forBees: false },

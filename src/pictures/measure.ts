@@ -1,4 +1,4 @@
-import { list } from "../words/titles.ts";
+import { list } from "../practices/say.ts";
 
 /**
  * Widths of kinds of letters [em], a little more than those of the types named in the style, semibold.

@@ -1,7 +1,7 @@
 import { type Day, earliest, latest } from "../days/day.ts";
 import type { Bed, Plan } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
-import { list } from "../words/titles.ts";
+import { list } from "../practices/say.ts";
 import { bandBoxes, lineBoxes, soilLines } from "./band.ts";
 import { crossings } from "./crossings.ts";
 import { axisPx, degreesOf, type Field, spanOf } from "./degrees.ts";

@@ -37,7 +37,6 @@ export const PRACTICES: readonly Practice[] = [
   REPEAT,
   POT_ON,
   WINTER_LIDS,
-  WARM_BED,
   HARDEN_OFF,
   NOT_YET,
   SET_OUT,
@@ -56,6 +55,7 @@ export const PRACTICES: readonly Practice[] = [
 
 /** Every practice done once for a bed or the garden. */
 export const SHARED_PRACTICES: readonly SharedPractice[] = [
+  WARM_BED,
   COVER,
   WEED_BEDS,
   WATER,

@@ -79,6 +79,7 @@ function objectFor({ task }: Want, growing: Growing | undefined): string {
 
 function readyTold(want: Want, growing: Growing | undefined): Telling {
   const { task, day, things } = want;
+  const all = FOR_ALL[task.practice] !== undefined;
   const due = plus(day, -AHEAD_DAYS);
   return {
     window: window(plus(due, -EARLIER_DAYS), due, plus(day, -1), "earlier"),
@@ -89,9 +90,9 @@ function readyTold(want: Want, growing: Growing | undefined): Telling {
     title: { verb: "Have ready for", object: objectFor(want, growing), where: null },
     say: [
       how(
-        `${capital(things.join("; "))}: wanted about `,
+        `${capital(things.join("; "))}, by `,
         { day },
-        growing ? "." : `, first for ${task.title.object}.`,
+        all ? `, first for ${task.title.object}.` : ".",
       ),
       ...mixTold(growing, things),
       why("A week is time to find, borrow or buy what is missing."),

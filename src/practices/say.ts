@@ -55,3 +55,9 @@ export function lengths([least, most]: readonly [number, number]): Piece {
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** Things joined as one says them: `a`, `a and b`, `a, b and c`. */
+export function list(things: readonly string[]): string {
+  if (things.length < 2) return things[0] ?? "";
+  return `${things.slice(0, -1).join(", ")} and ${things[things.length - 1] ?? ""}`;
+}

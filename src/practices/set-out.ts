@@ -92,7 +92,7 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       because: () => testsTold(growing, out, guards),
       grounds: out.grounds,
-      needs: facts.things,
+      needs: [...facts.things, ...(crop.support?.things ?? [])],
       hangsOn: tasksBehind(growing, "start"),
       certainty: fixed ? "fixed" : "expected",
       sets: { planting: planting.key, sowing: growing.sowing, act: "set out" },

@@ -1,5 +1,6 @@
 import { plus } from "../days/day.ts";
 import { type Growing, inPlace } from "../growth/growing.ts";
+import { isRaised } from "../plan/begin.ts";
 import type { Practice } from "./practice.ts";
 import { capital, how, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
@@ -10,7 +11,8 @@ const BY_DAYS = 7;
 function tasks(growing: Growing): readonly Task[] {
   const { support } = growing.crop;
   const placed = support && inPlace(growing);
-  if (!support || !placed || growing.sowing > 1 || growing.planting.inSince !== null) return [];
+  const { start, inSince } = growing.planting;
+  if (!support || !placed || growing.sowing > 1 || inSince !== null || isRaised(start)) return [];
   return [
     plantingTask(growing, "stake and train", "support", {
       window: window(placed.day, placed.day, plus(placed.day, BY_DAYS), "earlier"),
@@ -25,10 +27,10 @@ function tasks(growing: Growing): readonly Task[] {
       because: () => [["On the day it goes in, ", { day: placed.day }, "."]],
       grounds: placed.grounds,
       needs: support.things,
-      hangsOn: tasksBehind(growing, "start", "set out"),
+      hangsOn: tasksBehind(growing, "start"),
     }),
   ];
 }
 
-/** What a crop climbs, put up on the day it goes in. */
+/** What a crop climbs, put up on the day it is sown; where plants go in, it belongs to setting out. */
 export const SUPPORT: Practice = { name: "stake and train", pass: "rest", tasks };

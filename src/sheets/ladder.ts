@@ -1,9 +1,9 @@
 import type { Day } from "../days/day.ts";
 import { sayMinute } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
+import { list } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, voiceOf } from "../words/sentences.ts";
-import { list } from "../words/titles.ts";
 import { sentencesOf } from "./brief.ts";
 
 /** One day of carrying out and bringing in: `10:00 to 11:00`, or from when where they stay out; who; what is that day's own. */

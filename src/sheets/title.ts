@@ -1,7 +1,7 @@
 import type { Plan } from "../plan/plan.ts";
-import { capital } from "../practices/say.ts";
+import { capital, list } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { bedName, list } from "../words/titles.ts";
+import { bedName } from "../words/titles.ts";
 
 /**
  * Like jobs in one line with all their names, since paper has room that a lock screen has not: `Thin beets and carrots,

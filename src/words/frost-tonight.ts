@@ -2,11 +2,10 @@ import type { BedTonight, FrostTonight, PlantTonight } from "../beds/frost-tonig
 import type { LeftAlone, Need } from "../beds/night-needs.ts";
 import type { Tray } from "../beds/trays-tonight.ts";
 import { plus } from "../days/day.ts";
-import { capital } from "../practices/say.ts";
+import { capital, list } from "../practices/say.ts";
 import { degreesC, type Measures } from "../quantities/quantity.ts";
 import { sayQuantity } from "../quantities/say.ts";
 import { sayWeekday } from "./sentences.ts";
-import { list } from "./titles.ts";
 
 /** What has one name, and the lines under it. */
 export type Section = { readonly name: string; readonly lines: readonly string[] };

@@ -4,10 +4,9 @@ import type { Room } from "../beds/room.ts";
 import type { Chance } from "../beds/would-be.ts";
 import { type Day, sayDay } from "../days/day.ts";
 import type { Refusal } from "../growth/limits.ts";
-import { capital } from "../practices/say.ts";
+import { capital, list } from "../practices/say.ts";
 import { cm, type Measures } from "../quantities/quantity.ts";
 import { sayQuantity } from "../quantities/say.ts";
-import { list } from "./titles.ts";
 
 /** A bed's room in words: what stands there, then the crops by what they come to; empty sections are left out. */
 export type RoomTold = {

@@ -1,11 +1,12 @@
 import { earliest } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
+import { list } from "../practices/say.ts";
 import { roundMinutes } from "../practices/task.ts";
 import { HARM_WEIGHT } from "../schedule/place.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayTold, rightWhen, textOf } from "./texts.ts";
-import { list, titleOf } from "./titles.ts";
+import { titleOf } from "./titles.ts";
 
 /** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
 export function walking(jobs: readonly Placed[], plan: Plan): readonly Placed[] {

@@ -1,9 +1,9 @@
 import { sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
-import { capital } from "../practices/say.ts";
+import { capital, list } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { sayEach, sayPart, sayWeekday, type Voice } from "./sentences.ts";
-import { bedName, list } from "./titles.ts";
+import { bedName } from "./titles.ts";
 
 /** A task's text is never longer than this, its link not counted; a session's twice that. */
 export const LONGEST_TEXT = 450;
@@ -158,7 +158,7 @@ function oneLastDay(all: readonly Placed[]): string {
 
 /**
  * The text of like tasks told together: its own for one; else a line each, all of it where it fits and else an even
- * share, and how many more where not all fit; then once what all have alike.
+ * share and one last good day, the soonest of theirs, and how many more where not all fit; then once what all have alike.
  */
 export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): string {
   const first = all[0];
@@ -171,10 +171,19 @@ export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): str
     ways.map(([each, its]) => [each, its.filter((way) => !shared.includes(way))]),
   );
   const day = oneLastDay(all);
-  const how: Lines = { plan, voice, own, lastDay: day === "" };
-  const end = spaced(...shared, day);
+  const whole = linesAndEnd(all, { plan, voice, own, lastDay: day === "" }, [...shared, day]);
+  if (whole !== null) return whole;
+  const soonest = all.reduce((a, b) => (b.window.latest < a.window.latest ? b : a));
+  const end = spaced(...shared, lastDayTold(soonest));
   const room = LONGEST_TEXT - (end === "" ? 0 : end.length + 1);
-  const whole = all.map((each) => lineOf(each, how, LONGEST_TEXT));
-  const lines = whole.join("\n").length <= room ? whole : inTurn(all, how, room);
-  return [...lines, end].filter((line) => line !== "").join("\n");
+  return [...inTurn(all, { plan, voice, own, lastDay: false }, room), end]
+    .filter((line) => line !== "")
+    .join("\n");
+}
+
+/** A whole line for each and what all have alike below; null where that is too long. */
+function linesAndEnd(all: readonly Placed[], how: Lines, alike: readonly string[]): string | null {
+  const lines = [...all.map((each) => lineOf(each, how, LONGEST_TEXT)), spaced(...alike)];
+  const text = lines.filter((line) => line !== "").join("\n");
+  return text.length <= LONGEST_TEXT ? text : null;
 }

@@ -1,14 +1,9 @@
 import type { Plan } from "../plan/plan.ts";
+import { list } from "../practices/say.ts";
 import type { Placed } from "../schedule/placed.ts";
 
 /** A title is useful alone on a lock screen and never longer than this. */
 export const LONGEST_TITLE = 50;
-
-/** Things joined as one says them: `a`, `a and b`, `a, b and c`. */
-export function list(things: readonly string[]): string {
-  if (things.length < 2) return things[0] ?? "";
-  return `${things.slice(0, -1).join(", ")} and ${things[things.length - 1] ?? ""}`;
-}
 
 /** Found only where characters may be fewer than their halves. */
 const HALVES = /[\ud800-\udbff]/;

@@ -16,7 +16,6 @@ describe("the practices", () => {
       "plant",
       "repeat",
       "pot on",
-      "warm the bed",
       "harden off",
       "not yet",
       "set out",
@@ -36,6 +35,7 @@ describe("the practices", () => {
       "overwinter",
     ]);
     expect(SHARED_PRACTICES.map(({ name }) => name)).toEqual([
+      "warm the bed",
       "cover",
       "weed",
       "water",

@@ -25,7 +25,7 @@ describe("what must be at hand", () => {
   test("is looked for a week before, the day before at the latest, with its things and that day", () => {
     const [task] = haveReady(2027, [job("cover", ["a net, hoops and pegs"])], []);
     expect(task?.window).toMatchObject({ due: day - 7, latest: day - 1, better: "earlier" });
-    expect(said(task)).toContain("how: A net, hoops and pegs: wanted about 21 May");
+    expect(said(task)).toContain("how: A net, hoops and pegs, by 21 May.");
     expect(task).toMatchObject({ brings: ["a net, hoops and pegs"], harm: "when you can" });
     expect(task?.hangsOn).toEqual(["2027/bed/south-bed/cover/1"]);
   });
@@ -48,7 +48,7 @@ describe("what must be at hand", () => {
     expect(rest).toEqual([]);
     expect(task).toMatchObject({ id: "2027/garden/things-to-have/feed-compost" });
     expect(task?.title.object).toBe("feeding");
-    expect(said(task)).toContain("wanted about 21 May, first for South bed.");
+    expect(said(task)).toContain("by 21 May, first for South bed.");
   });
 
   test("is nothing for a planting that drops it", () => {

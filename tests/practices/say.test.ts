@@ -5,6 +5,7 @@ import {
   householdOnly,
   how,
   lengths,
+  list,
   sign,
   why,
 } from "../../src/practices/say.ts";
@@ -39,4 +40,16 @@ describe("lengths", () => {
 test("a text begins with a capital, an empty one stays empty", () => {
   expect(capital("beets")).toBe("Beets");
   expect(capital("")).toBe("");
+});
+
+describe("things joined as one says them", () => {
+  test("by commas, the last by and", () => {
+    expect(list(["beets"])).toBe("beets");
+    expect(list(["beets", "carrots"])).toBe("beets and carrots");
+    expect(list(["beets", "carrots", "leeks"])).toBe("beets, carrots and leeks");
+  });
+
+  test("are nothing where there are none", () => {
+    expect(list([])).toBe("");
+  });
 });

@@ -31,7 +31,7 @@ describe("setting tomatoes out", () => {
     const [task] = SET_OUT.tasks(tomatoes());
     expect(said(task)).toContain("18 in apart. Drive the stake first");
     expect(said(task)).toContain("sign: A grey day or late afternoon");
-    expect(task?.needs).toEqual(["stakes and ties", "a watering can"]);
+    expect(task?.needs).toEqual(["soft ties", "a watering can", "a stake or cage for each plant"]);
   });
 
   test("tells the odds", () => {

@@ -10,6 +10,16 @@ describe("what a crop climbs", () => {
     expect([window.earliest, window.due, window.latest]).toEqual([sown, sown, sown + 7]);
   });
 
+  test("belongs to setting out where plants go in", () => {
+    const placed = toldWith(["pole bean: 1 row", "tomato: 6 plants, bought"]);
+    expect(ending(placed, "tomato/set-out/1").task.needs).toContain(
+      "a stake or cage for each plant",
+    );
+    expect(placed.filter(({ task }) => task.id.endsWith("tomato/stake-and-train/support"))).toEqual(
+      [],
+    );
+  });
+
   test("is nothing for what stands by itself", () => {
     expect(SUPPORT.name).toBe("stake and train");
     expect(toldWith(["beet: 1 row"]).filter(({ task }) => task.step === "support")).toEqual([]);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { bedName, LONGEST_TITLE, list, sessionTitle, titleOf } from "../../src/words/titles.ts";
+import { bedName, LONGEST_TITLE, sessionTitle, titleOf } from "../../src/words/titles.ts";
 import { planOf, QUARRY } from "../gardens.ts";
 import { placedOf } from "../schedule/given.ts";
 
@@ -9,18 +9,6 @@ const thin = (object: string, bed: string | null = "root-bed", where: string | n
 const job = (verb: string, object: string, where: string | null = "bed") =>
   placedOf({}, { id: `${verb} ${object}`, title: { verb, object, where } });
 const LONG = "some parsnips that the neighbour brought us in a box";
-
-describe("things joined as one says them", () => {
-  test("by commas, the last by and", () => {
-    expect(list(["beets"])).toBe("beets");
-    expect(list(["beets", "carrots"])).toBe("beets and carrots");
-    expect(list(["beets", "carrots", "leeks"])).toBe("beets, carrots and leeks");
-  });
-
-  test("are nothing where there are none", () => {
-    expect(list([])).toBe("");
-  });
-});
 
 describe("a bed's name", () => {
   test("is the plan's for its key", () => {
