@@ -1,5 +1,5 @@
-import { cropOf } from "../crops/crops.ts";
 import { type Day, earliest, latest, plus } from "../days/day.ts";
+import { PICKING } from "../practices/harvest.ts";
 import type { Task } from "../practices/task.ts";
 import type { Household } from "../schedule/household.ts";
 import type { Placed } from "../schedule/placed.ts";
@@ -58,7 +58,7 @@ function somebodyHas({ task, people, day }: Placed, household: Household): boole
 }
 
 /** What wants no knowledge of gardening: a can, a look under a board, carrying trays, a cover before a frost night, picking what would grow out. */
-function isForNeighbour({ practice, rhythm, step, crop }: Task): boolean {
+function isForNeighbour({ practice, rhythm, step, kinds }: Task): boolean {
   switch (practice) {
     case "water":
     case "board":
@@ -68,7 +68,7 @@ function isForNeighbour({ practice, rhythm, step, crop }: Task): boolean {
     case "first frost":
       return step.endsWith("warning");
     case "harvest":
-      return crop !== null && cropOf(crop)?.harvest.kind === "again and again";
+      return kinds.includes(PICKING);
     default:
       return false;
   }

@@ -2,6 +2,7 @@ import { type Day, earliest } from "../days/day.ts";
 import { anchorOf, type Growing, inPlace } from "../growth/growing.ts";
 import { reached } from "../growth/milestones.ts";
 import { upMilestone } from "../growth/up.ts";
+import { isRaised } from "../plan/begin.ts";
 import { seasonOf } from "../plan/season.ts";
 import type { WholeGarden } from "../practices/practice.ts";
 import { objectOf } from "../practices/task.ts";
@@ -31,7 +32,7 @@ function traysIn(garden: WholeGarden, placed: readonly Placed[], span: Span): re
   const standing = garden.growings.filter((growing) => {
     const { start, inSince } = growing.planting;
     const [sown, out] = [anchorOf(growing, "start"), anchorOf(growing, "set out")];
-    const raised = start === "seed indoors" && inSince === null;
+    const raised = (start === "seed indoors" || start === "winter-sown") && inSince === null;
     return raised && sown && out && sown.day < span.from && out.day >= span.from;
   });
   const begun = standing.filter((growing) => isHardening(growing, placed, span));
@@ -104,7 +105,7 @@ function firstPick({ planting, sowing }: Growing, placed: readonly Placed[]): Pl
 function showingOf(growing: Growing, placed: readonly Placed[], span: Span): readonly Showing[] {
   const { key, start, bed } = growing.planting;
   const up = upMilestone(growing);
-  if (start === "seed indoors" || start === "plants") return [];
+  if (isRaised(start)) return [];
   if (!reached(up) || up.seen || !isIn(up.usual, span)) return [];
   const off = placed.find(({ task }) => task.id === `${key}/board/off`);
   const board = growing.sowing === 1 && off !== undefined && off.day >= span.from;

@@ -105,7 +105,7 @@ export const LEEK: Crop = {
     },
   ],
   care: [
-    FEED_LEAVES,
+    { ...FEED_LEAVES, why: "Every leaf made before midsummer is a layer of the stem." },
     {
       practice: "fill in and blanch",
       step: "1",

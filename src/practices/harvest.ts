@@ -12,6 +12,11 @@ import type { Practice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./say.ts";
 import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
 
+/** The kind of work that is picking again and again what would else grow out. */
+export const PICKING = "picking";
+
+const lifting = ({ crop }: Growing) => (crop.hilling ? ["lifting"] : []);
+
 function said({ harvest, overwinter }: Crop, reason: Sentence): readonly Sentence[] {
   const [least, most] = overwinter?.cureWeeks.value ?? [0, 0];
   return [
@@ -31,7 +36,7 @@ function first(growing: Growing, ripe: Reached): Task {
     harm: "this week",
     rhythm: "session",
     minutes: 20,
-    kinds: growing.crop.hilling ? ["lifting"] : [],
+    kinds: last ? lifting(growing) : [PICKING],
     title: { verb: harvest.verb, object: objectOf(growing), where: "bed" },
     say: said(
       growing.crop,
@@ -180,7 +185,7 @@ function unripe(growing: Growing): readonly Task[] {
       harm: "this week",
       rhythm: "session",
       minutes: 20,
-      kinds: growing.crop.hilling ? ["lifting"] : [],
+      kinds: lifting(growing),
       title: { verb: `${harvest.verb} what there is:`, object: objectOf(growing), where: "bed" },
       say: [
         how("It is smaller than it might be, and good all the same. Clear the row."),

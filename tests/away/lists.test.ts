@@ -33,7 +33,7 @@ describe("a job in the days of an absence", () => {
       { practice: "water", rhythm: "daily" },
       { practice: "harden off", rhythm: "timed" },
       { practice: "first frost", step: "warning", rhythm: "warning" },
-      { practice: "harvest", crop: "cucumber" },
+      { practice: "harvest", kinds: ["picking"] },
     ] as const)
       expect(placedFor(ALL, inside, task), task.practice).toBe("neighbour");
   });
