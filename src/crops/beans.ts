@@ -197,7 +197,7 @@ export const RUNNER_BEAN: Crop = {
   },
   indoors: {
     weeksToSettingOut: common([3, 4]),
-    soilTempC: common(18),
+    soilTempC: common((65 - 32) / 1.8),
     depthCm: common(inchRange(1, 2)),
     potOnDaysAfterUp: null,
     hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),

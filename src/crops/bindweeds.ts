@@ -75,9 +75,9 @@ export const SWEET_POTATO: Crop = {
       verb: "Cure",
       how: [
         "Lay them unwashed for ten days where it is damp and about ",
-        { tempC: 29 },
+        { tempC: (85 - 32) / 1.8 },
         ". Then keep them dark near ",
-        { tempC: 14 },
+        { tempC: (57 - 32) / 1.8 },
         ", each in paper.",
       ],
       sign: "Scrapes have healed over, and the skin holds.",

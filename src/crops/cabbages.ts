@@ -38,7 +38,7 @@ export const CABBAGE: Crop = {
   comesUp: { kind: "table", row: "cabbage", standsIn: null },
   indoors: {
     weeksToSettingOut: published([5, 7], CITE.colorado),
-    soilTempC: common(18),
+    soilTempC: common((65 - 32) / 1.8),
     depthCm: common(inchRange(0.25, 0.5)),
     potOnDaysAfterUp: null,
     hardenDays: common(7),

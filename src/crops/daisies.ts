@@ -26,7 +26,7 @@ export const LETTUCE: Crop = {
   comesUp: { kind: "table", row: "lettuce", standsIn: null },
   indoors: {
     weeksToSettingOut: memory([3, 5], "Knott's Handbook for Vegetable Growers"),
-    soilTempC: common(18),
+    soilTempC: common((65 - 32) / 1.8),
     depthCm: common(inchRange(0.25, 0.25)),
     potOnDaysAfterUp: null,
     hardenDays: common(7),

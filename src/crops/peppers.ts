@@ -49,7 +49,7 @@ export const PEPPER: Crop = {
   },
   indoors: {
     weeksToSettingOut: common([7, 9]),
-    soilTempC: common(27),
+    soilTempC: common((80 - 32) / 1.8),
     depthCm: common(inchRange(0.25, 0.5)),
     potOnDaysAfterUp: common([18, 26]),
     hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),

@@ -4,7 +4,7 @@ import { CITE, common, derived, inchRange, memory, published } from "./figures.t
 /** Raised like most cool crops: six weeks in cells, hardened off in two steps, not below 40 °F at night before they are used to it. */
 export const RAISED_COOL: Indoors = {
   weeksToSettingOut: derived([5, 7], CITE.virginia, "six weeks for most crops, one either way"),
-  soilTempC: common(18),
+  soilTempC: common((65 - 32) / 1.8),
   depthCm: common(inchRange(0.25, 0.5)),
   potOnDaysAfterUp: null,
   hardenDays: common(7),

@@ -55,9 +55,9 @@ const CURE: Care = {
   verb: "Cure",
   how: [
     "Lay them ten days in a dry place of about ",
-    { tempC: 27 },
+    { tempC: (80 - 32) / 1.8 },
     ". Then keep them on a shelf near ",
-    { tempC: 12 },
+    { tempC: (55 - 32) / 1.8 },
     ", none touching. Eat bruised ones first.",
   ],
   sign: "A nail no longer marks the skin.",

@@ -2,6 +2,7 @@ import { isTender } from "../crops/crops.ts";
 import { plus } from "../days/day.ts";
 import { overOn } from "../growth/bearing.ts";
 import { type Growing, inPlace } from "../growth/growing.ts";
+import { ripening } from "../growth/ripening.ts";
 import type { Practice } from "./practice.ts";
 import { how, sign, why } from "./say.ts";
 import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
@@ -11,12 +12,17 @@ function greenToo({ crop }: Growing): string {
   return crop.family === "nightshade family" ? ", the green ones too; they colour indoors" : "";
 }
 
-/** Whether the first frost is what ends it: tender, out before the frost, and not over of itself before. */
+/** Whether all of it is brought in at once, and before the frost in a usual season. */
+function isInBefore(growing: Growing): boolean {
+  return growing.crop.harvest.kind === "once" && ripening(growing).ripens;
+}
+
+/** Whether the first frost is what ends it: tender, out before the frost, and not over or brought in before. */
 export function endsWithFrost(growing: Growing): boolean {
   const frost = growing.plan.site.firstFrost;
   const standing = inPlace(growing);
   if (!frost || !isTender(growing.crop) || !standing) return false;
-  return standing.day < frost.usual && overOn(growing) === null;
+  return standing.day < frost.usual && overOn(growing) === null && !isInBefore(growing);
 }
 
 function tasks(growing: Growing): readonly Task[] {

@@ -63,8 +63,20 @@ export function textOf(placed: Placed, voice: Voice): string {
 /** Lines joined, whole lines dropped from the third on until they fit. */
 function shorten(lines: readonly string[], longest: number): string {
   const text = lines.join("\n");
-  if (text.length <= longest || lines.length < 3) return clipped(text, longest);
+  if (text.length <= longest || lines.length < 3)
+    return clipped(withoutStub(lines, longest), longest);
   return shorten([...lines.slice(0, 2), ...lines.slice(3)], longest);
+}
+
+/** Room [characters] in which the beginning of a line still says something. Source: house rule. */
+const WORTH_BEGINNING = 40;
+
+/** Lines joined, a last one left out of which only its first words would stand. */
+function withoutStub(lines: readonly string[], longest: number): string {
+  const whole = lines.join("\n");
+  const first = lines.slice(0, -1).join("\n");
+  const room = longest - first.length - 1;
+  return lines.length > 1 && whole.length > longest && room < WORTH_BEGINNING ? first : whole;
 }
 
 function clipped(text: string, longest: number): string {
