@@ -91,5 +91,56 @@ export const BASIL: Crop = {
   },
 };
 
+/** Summer savory: a small bush for the bean pot, sown where it stands once the soil is mild. */
+export const SAVORY: Crop = {
+  ...PLAIN,
+  key: "savory",
+  one: "summer savory",
+  many: "summer savory",
+  alsoCalled: ["savory", "savoury", "summer savoury", "bean herb"],
+  family: "mint family",
+  frost: common("tender"),
+  starts: ["seed outdoors", "plants"],
+  comesUp: { kind: "table", row: "parsley", standsIn: common("parsley") },
+  slow: true,
+  settingOut: {
+    weeksFromLastFrost: common(0),
+    soilMinC: common((55 - 32) / 1.8),
+    apartCm: common(6 * 2.54),
+    rowsCm: common(12 * 2.54),
+    things: ["a watering can"],
+    how: "Plant them as deep as they stood, in sun, and water in.",
+  },
+  outdoors: {
+    ...PLAIN_OUTDOORS,
+    depthCm: common(inchRange(0.125, 0.125)),
+    apartCm: common(inchRange(0.5, 1)),
+    rowsCm: common(12 * 2.54),
+    soilMinC: common((55 - 32) / 1.8),
+    weeksFromLastFrost: common(0),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: common([21, 30]),
+      heightCm: common(inchRange(2, 3)),
+      apartCm: common(inchRange(5, 6)),
+      how: "Snip the weaker ones off; they go in with the beans.",
+    },
+  ],
+  warmth: WARM_WARMTH,
+  harvest: {
+    ...PLAIN_HARVEST,
+    from: "sowing",
+    days: common([60, 70]),
+    kind: "again and again",
+    bearsDays: common([40, 60]),
+    holdsDays: common(10),
+    verb: "Cut",
+    sign: "It stands a hand high and bushy, and no flowers show.",
+    how: "Cut tips down to the last good pair of leaves. For drying, cut whole plants as they begin to flower.",
+  },
+};
+
 /** The mint family. */
-export const MINT_FAMILY: readonly Crop[] = [BASIL];
+export const MINT_FAMILY: readonly Crop[] = [BASIL, SAVORY];

@@ -30,6 +30,7 @@ export const PRACTICE_NAMES: readonly string[] = [
   "greenhouse",
   "close the bed",
   "drain the lines",
+  "test the soil",
 ];
 
 const ALSO: Readonly<Record<string, string>> = {

@@ -17,6 +17,7 @@ import { POT_ON } from "./pot-on.ts";
 import type { Practice, SharedPractice } from "./practice.ts";
 import { REPEAT } from "./repeat.ts";
 import { SET_OUT } from "./set-out.ts";
+import { SOIL_TEST } from "./soil-test.ts";
 import { SOW_INDOORS } from "./sow-indoors.ts";
 import { SOW_OUTDOORS } from "./sow-outdoors.ts";
 import { SUPPORT } from "./support.ts";
@@ -63,4 +64,5 @@ export const SHARED_PRACTICES: readonly SharedPractice[] = [
   GREENHOUSE,
   CLOSE_BED,
   DRAIN,
+  SOIL_TEST,
 ];

@@ -1,11 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { BASIL, MINT_FAMILY } from "../../src/crops/mints.ts";
+import { BASIL, MINT_FAMILY, SAVORY } from "../../src/crops/mints.ts";
 
 describe("the mint family", () => {
   it("has basil, that stands no cold at all", () => {
-    expect(MINT_FAMILY).toEqual([BASIL]);
+    expect(MINT_FAMILY).toEqual([BASIL, SAVORY]);
     expect(BASIL.frost.value).toBe("warm loving");
     expect(BASIL.indoors?.nightFloorC.value).toBe(10);
+  });
+
+  it("has savory, sown where it stands, slow to show and thinned once", () => {
+    expect(SAVORY.starts[0]).toBe("seed outdoors");
+    expect(SAVORY.slow).toBe(true);
+    expect(SAVORY.thinnings).toHaveLength(1);
   });
 
   it("is pinched out before it is picked", () => {

@@ -114,6 +114,7 @@ describe("a crop's row", () => {
       radicchio: null,
       rhubarb: null,
       rutabaga: null,
+      savory: null,
       scallion: null,
       shallot: null,
       strawberry: null,

@@ -70,6 +70,7 @@ describe("every crop, told for a year", () => {
       "pumpkin",
       "radish",
       "rutabaga",
+      "savory",
       "spinach",
       "summer-squash",
       "turnip",

@@ -43,6 +43,7 @@ describe("the practices", () => {
       "greenhouse",
       "close the bed",
       "drain the lines",
+      "test the soil",
     ]);
   });
 
