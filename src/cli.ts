@@ -3,6 +3,7 @@ import { parseArgs } from "node:util";
 import { AWAY } from "./commands/away.ts";
 import { type Command, type Exit, OPTIONS, type Terminal, WrongUsage } from "./commands/call.ts";
 import { CHECK } from "./commands/check.ts";
+import { DIARY } from "./commands/diary.ts";
 import { FEED } from "./commands/feed.ts";
 import { FROST } from "./commands/frost.ts";
 import { LINKS } from "./commands/links.ts";
@@ -21,6 +22,7 @@ sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--b
              [--quiet] [--on DAY] [--ledger FILE]
 sowbell why PLAN TASK [--on DAY]
 sowbell away PLAN [--for PERSON] [--on DAY]
+sowbell diary PLAN [--on DAY]
 sowbell frost PLAN --low DEGREES [--json] [--on DAY]
 sowbell room PLAN --bed NAME [--json] [--on DAY]
 sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on DAY]
@@ -42,6 +44,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   feed: FEED,
   why: WHY,
   away: AWAY,
+  diary: DIARY,
   frost: FROST,
   room: ROOM,
   picture: PICTURE,

@@ -1,6 +1,7 @@
 import { climateOf } from "./climate/climate.ts";
 import type { Day } from "./days/day.ts";
 import type { Fact } from "./diary/fact.ts";
+import { asMoved } from "./diary/moved.ts";
 import { understood } from "./diary/understand.ts";
 import type { Anchors } from "./growth/anchors.ts";
 import type { Growing } from "./growth/growing.ts";
@@ -20,6 +21,7 @@ import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
 import { householdOf } from "./schedule/household.ts";
 import { place } from "./schedule/place.ts";
 import type { LastTold, Placed, Standing } from "./schedule/placed.ts";
+import { asSaid } from "./schedule/said.ts";
 import type { Load } from "./schedule/session.ts";
 import type { Event } from "./words/event.ts";
 import { eventsOf } from "./words/events.ts";
@@ -58,10 +60,11 @@ export function horizonAt(garden: Garden, instant: number): Horizon {
  */
 export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told {
   const facts = understood(garden.plans);
+  const plans = asMoved(garden.plans, facts);
   const usual = garden.usual ?? usualOf(garden);
-  const placed = oneAfterAnother(joined(garden.plans), { facts, standing, usual });
+  const placed = oneAfterAnother(joined(plans), { facts, standing, usual });
   const shown = placed.filter((each) => each.day >= horizon.firstDay);
-  const plan = wholeGarden(garden.plans, horizon.firstDay);
+  const plan = wholeGarden(plans, horizon.firstDay);
   const events = [
     ...eventsOf(shown, { plan, standing, openDays: horizon.openDays }),
     seasonEvent(plan, horizon.firstDay),
@@ -119,7 +122,7 @@ function passes(
   const placed: Placed[] = [];
   const put = (tasks: readonly Task[]) => {
     const done = doneOf(tasks, facts);
-    const now = place(tasks, { household, standing, done, usual, load, days });
+    const now = place(asSaid(tasks, facts, done), { household, standing, done, usual, load, days });
     placed.push(...now);
     anchors = anchored(anchors, now);
   };
@@ -139,7 +142,7 @@ function passes(
       );
     }
   const growings = plan.plantings.flatMap((planting) => grown.get(planting) ?? []);
-  const whole = { plan, climate, growings, anchors, around };
+  const whole = { plan, climate, growings, anchors, facts, around };
   put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
   put(haveReady(plan.year, placed, growings));
   return { placed, anchors };

@@ -15,5 +15,5 @@ export function wholeOf(plan: Plan, season: Season): WholeGarden {
   const { around } = householdOf(plan.people, plan.away);
   const shared = { climate, anchors, facts: season.facts, around };
   const growings = plan.plantings.flatMap((planting) => growingsOf(planting, plan, shared));
-  return { plan, climate, growings, anchors, around };
+  return { plan, climate, growings, anchors, facts: season.facts, around };
 }

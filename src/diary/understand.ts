@@ -3,7 +3,9 @@ import type { Bed, DiaryLine, Plan } from "../plan/plan.ts";
 import type { Quantity } from "../quantities/quantity.ts";
 import { quantityFrom } from "../quantities/read.ts";
 import { type Deed, practiceFor, WAYS } from "./acts.ts";
+import { deniedIn, endedIn, movedIn, type PutOff, putOffIn, undoneIn } from "./denials.ts";
 import type { Fact } from "./fact.ts";
+import { isDeed, settle } from "./settle.ts";
 import { overwinters, type Subject, sayPlanting, subjectOf } from "./subjects.ts";
 
 /**
@@ -15,12 +17,10 @@ export function understand(lines: readonly DiaryLine[], plans: readonly Plan[]):
   return lines.flatMap((line) => understandLine(line, plans));
 }
 
-/** What the diaries of a garden's years say, in the order of the plans. */
+/** What holds of the diaries of a garden's years: what a later line takes back or puts right is left out. In day order. */
 export function understood(plans: readonly Plan[]): readonly Fact[] {
-  return understand(
-    plans.flatMap((plan) => plan.diary),
-    plans,
-  );
+  const lines = plans.flatMap((plan) => plan.diary);
+  return settle(understand(lines, plans), plans).facts;
 }
 
 type Said = { readonly line: DiaryLine; readonly text: string; readonly by: string | null };
@@ -72,6 +72,76 @@ const NOT_SO =
 function factsIn(said: Said, text: string, plans: readonly Plan[]): readonly Fact[] | null {
   const measured = measuredIn(said.line, text, plans);
   if (measured) return [measured];
+  return (
+    undone(said, text, plans) ??
+    denied(said, text, plans) ??
+    ended(said, text, plans) ??
+    deedsIn(said, text, plans)
+  );
+}
+
+/** What is taken back, `undo: carrots up`. */
+function undone(said: Said, text: string, plans: readonly Plan[]): readonly Fact[] | null {
+  const what = undoneIn(text);
+  if (what === null) return null;
+  const facts = factsIn(said, what, plans) ?? [];
+  const undo = facts.flatMap((fact): readonly Fact[] =>
+    isDeed(fact) ? [{ kind: "undone", day: said.line.day, what: fact, text: said.line.text }] : [],
+  );
+  return undo.length > 0 ? undo : [note(said.line, `there is nothing to undo in ${what}`)];
+}
+
+/** What is not up, not ripe or not done yet, and jobs put off or left out; null where the line denies nothing that it names. */
+function denied(said: Said, text: string, plans: readonly Plan[]): readonly Fact[] | null {
+  const off = putOffIn(text);
+  if (off) return [putOff(said, off, plans)];
+  const deed = deniedIn(text);
+  const facts = deed === null || NOT_SO.test(deed) ? null : deedsIn(said, deed, plans);
+  const not = facts?.flatMap((fact) => notYet(fact)) ?? [];
+  return not.length > 0 ? not : null;
+}
+
+function notYet(fact: Fact): readonly Fact[] {
+  if (fact.kind === "seen") {
+    const { day, planting, stage, sowing } = fact;
+    return [{ kind: "not yet", day, planting, of: { stage }, sowing }];
+  }
+  if (fact.kind !== "done") return [];
+  const { day, planting, practice, step } = fact;
+  return [{ kind: "not yet", day, planting, of: { practice, step }, sowing: null }];
+}
+
+function putOff(said: Said, off: PutOff, plans: readonly Plan[]): Fact {
+  const { day, text } = said.line;
+  const subject = subjectOf(off.subject.replace(/^the /, ""), day, null, plans);
+  if ("why" in subject) return note(said.line, subject.why);
+  const { key: planting } = subject.planting;
+  const { practice } = off;
+  return off.left
+    ? { kind: "left", day, planting, practice, text }
+    : { kind: "not yet", day, planting, of: { practice, step: null }, sowing: subject.sowing };
+}
+
+/** What failed, was lost, or was moved to another bed; null where the line tells of no such thing. */
+function ended(said: Said, text: string, plans: readonly Plan[]): readonly Fact[] | null {
+  if (NOT_SO.test(text) && !/(?:come|came) up$/.test(text)) return null;
+  const { day, text: written } = said.line;
+  const moved = movedIn(text);
+  const told = moved ?? endedIn(text);
+  if (told === null) return null;
+  const subject = subjectOf(told.subject.replace(/^(?:the|all the) /, ""), day, null, plans);
+  if ("why" in subject)
+    return moved || subject.why.includes(" fits ") ? [note(said.line, subject.why)] : null;
+  const { planting, sowing } = subject;
+  if ("kind" in told)
+    return [{ kind: told.kind, day, planting: planting.key, sowing, text: written }];
+  const bed = bedNamed(told.bed, plans);
+  if (bed === null) return [note(said.line, `no bed is called ${told.bed}`)];
+  return [{ kind: "moved", day, planting: planting.key, bed: bed.key, text: written }];
+}
+
+/** What was done or seen; null where the clause says nothing of the kind. A note in it says why it nearly did. */
+function deedsIn(said: Said, text: string, plans: readonly Plan[]): readonly Fact[] | null {
   if (NOT_SO.test(text)) return null;
   let nearly: readonly Fact[] | null = null;
   for (const { pattern, deed, needless } of WAYS) {
@@ -137,7 +207,33 @@ const LOW = new RegExp(
   `^(?:a |the )?(?:night'?s? )?(?:low|lowest|min|minimum)(?: of| was| is| last night| tonight|:)* ${TEMPERATURE}(?: last night)?$|^(?<value2>-?\\d+(?:[.,]\\d+)?) ?(?<unit2>°? ?[fc]) last night$`,
 );
 
+const LENGTH = '(?<value>[\\d.,/½¼¾ ]+?) ?(?<unit>mm|cm|in|inch|inches|ft|feet|")';
+const RAIN = new RegExp(
+  `^(?:(?:rain|rained|rainfall)(?: of| was)?:? ${LENGTH}|${LENGTH.replaceAll("?<value>", "?<value2>").replaceAll("?<unit>", "?<unit2>")} (?:of )?rain)(?: today| last night| yesterday)?$`,
+);
+const HEIGHT = new RegExp(
+  `^(?<subject>.+?) (?:is |are |stand |stands |now )*${LENGTH}(?: tall| high)$`,
+);
+
+function rainIn(line: DiaryLine, text: string): Fact | null {
+  const rain = RAIN.exec(text)?.groups;
+  const value = rain && quantityFrom(`${rain.value ?? rain.value2} ${rain.unit ?? rain.unit2}`);
+  return value ? { kind: "measured", day: line.day, what: "rain", bed: null, value } : null;
+}
+
+function heightIn(line: DiaryLine, text: string, plans: readonly Plan[]): Fact | null {
+  const height = HEIGHT.exec(text)?.groups;
+  const value = height && quantityFrom(`${height.value} ${height.unit}`);
+  if (!value) return null;
+  const subject = subjectOf((height.subject ?? "").replace(/^the /, ""), line.day, null, plans);
+  if ("why" in subject) return note(line, subject.why);
+  const { key: planting } = subject.planting;
+  return { kind: "measured", day: line.day, what: "height", bed: null, planting, value };
+}
+
 function measuredIn(line: DiaryLine, text: string, plans: readonly Plan[]): Fact | null {
+  const length = rainIn(line, text) ?? heightIn(line, text, plans);
+  if (length) return length;
   const low = LOW.exec(text)?.groups;
   const night = low && degrees(low.value ?? low.value2, low.unit ?? low.unit2);
   if (night) return { kind: "measured", day: line.day, what: "low", bed: null, value: night };

@@ -1,6 +1,7 @@
 import { plus } from "../days/day.ts";
 import { anchorOf, type Growing, inPlace } from "./growing.ts";
 import { daysOn, type Milestone, middle, reached, seenOn } from "./milestones.ts";
+import { heldBack } from "./not-yet.ts";
 import { ripeMilestone } from "./ripe.ts";
 
 /** Weeks in its place after which what never ripens here may flower all the same [days]. Source: house rule, on the early side. */
@@ -11,6 +12,10 @@ const UNRIPE_DAYS = [28, 42] as const;
  * to nothing that is done, and before it is in its place.
  */
 export function flowerMilestone(growing: Growing): Milestone {
+  return heldBack(growing, "flower", flowerOf(growing));
+}
+
+function flowerOf(growing: Growing): Milestone {
   const seen = anchorOf(growing, "flower");
   if (seen) return seenOn(seen.day);
   const { flowers } = growing.crop;

@@ -1,9 +1,14 @@
 import type { Fact } from "../diary/fact.ts";
+import { MOST_SOWINGS } from "../plan/doubts.ts";
 import type { Planting } from "../plan/plan.ts";
 import { type Anchor, type Anchors, anchorKey } from "./anchors.ts";
 
+/** The sowing that was lost, or where none is named all that there may be. */
+const sowingsOf = (sowing: number | null): readonly number[] =>
+  sowing === null ? Array.from({ length: MOST_SOWINGS }, (_, i) => i + 1) : [sowing];
+
 /**
- * What is known before anything is placed: what stands in the ground since before, and what the diary saw. A
+ * What is known before anything is placed: what stands in the ground since before, and what the diary saw or lost. A
  * sighting that names no sowing counts for the first that has none yet.
  */
 export function remembered(plantings: readonly Planting[], facts: readonly Fact[]): Anchors {
@@ -16,6 +21,15 @@ export function remembered(plantings: readonly Planting[], facts: readonly Fact[
         grounds: ["given"],
         task: null,
       });
+  for (const fact of facts)
+    if (fact.kind === "lost")
+      for (const sowing of sowingsOf(fact.sowing))
+        anchors.set(anchorKey(fact.planting, sowing, "end"), {
+          day: fact.day,
+          from: "diary",
+          grounds: ["seen"],
+          task: null,
+        });
   const seen = facts
     .flatMap((fact) => (fact.kind === "seen" ? [fact] : []))
     .sort((a, b) => a.day - b.day);

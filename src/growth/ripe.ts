@@ -6,6 +6,7 @@ import { growingEnds, lastHarvest } from "./ending.ts";
 import { anchorOf, type Growing } from "./growing.ts";
 import { memo } from "./memo.ts";
 import { type Milestone, reached, seenOn } from "./milestones.ts";
+import { heldBack } from "./not-yet.ts";
 import { ownWarmth } from "./own.ts";
 import { paceOf } from "./pace.ts";
 import { yearlyHarvest } from "./perennial.ts";
@@ -21,7 +22,7 @@ const ripes = memo<Milestone>();
  * warmth counts, in a warm, the usual and a cold season. None where winter comes first. What was seen replaces it.
  */
 export function ripeMilestone(growing: Growing): Milestone {
-  return ripes(growing, () => ripeOf(growing));
+  return ripes(growing, () => heldBack(growing, "first ripe", ripeOf(growing)));
 }
 
 function ripeOf(growing: Growing): Milestone {

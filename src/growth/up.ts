@@ -4,6 +4,7 @@ import { dailyShare, GIVE_UP_DAYS, type Seed, shareIn, upOn } from "./emergence.
 import { anchorOf, type Growing } from "./growing.ts";
 import { memo } from "./memo.ts";
 import { daysOn, type Milestone, middle, seenOn } from "./milestones.ts";
+import { heldBack } from "./not-yet.ts";
 import { warmerK } from "./seasons.ts";
 
 /** Emergence is never told narrower than this, either side [days]. Source: house rule. */
@@ -16,7 +17,7 @@ const ups = memo<Milestone>();
 
 /** When the sowing, tuber or clove shows above the soil, from the day it went in; what was seen replaces it. */
 export function upMilestone(growing: Growing): Milestone {
-  return ups(growing, () => upOf(growing));
+  return ups(growing, () => heldBack(growing, "up", upOf(growing)));
 }
 
 function upOf(growing: Growing): Milestone {

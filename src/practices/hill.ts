@@ -2,6 +2,7 @@ import { plus } from "../days/day.ts";
 import { allGrounds } from "../growth/anchors.ts";
 import { type Bags, bagLifts, type Lift, mixForBags } from "../growth/filling.ts";
 import { anchorOf, type Growing } from "../growth/growing.ts";
+import { tallOn } from "../growth/height.ts";
 import { middle } from "../growth/milestones.ts";
 import { inches, litres } from "../quantities/quantity.ts";
 import type { Practice } from "./practice.ts";
@@ -77,7 +78,8 @@ function tasks(growing: Growing): readonly Task[] {
   const times = bed?.bags ? lifts.length : ROW_TIMES;
   const upDays = crop.comesUp.kind === "days" ? middle(crop.comesUp.days.value) : 0;
   const firstDays = middle(facts.firstDaysAfterPlanting.value);
-  const first = seen ? plus(seen.day, firstDays - upDays) : plus(start.day, firstDays);
+  const tall = tallOn(growing, middle(facts.shootCm.value));
+  const first = tall ?? (seen ? plus(seen.day, firstDays - upDays) : plus(start.day, firstDays));
   const between = middle(facts.daysBetween.value);
   return Array.from({ length: times }, (_, i) => {
     const due = plus(first, i * between);
@@ -113,7 +115,7 @@ function tasks(growing: Growing): readonly Task[] {
           ".",
         ],
       ],
-      grounds: seen ? ["seen"] : allGrounds(start.grounds, ["age"]),
+      grounds: seen || tall !== null ? ["seen"] : allGrounds(start.grounds, ["age"]),
       needs: bed?.bags ? ["bagged mix", "a bucket"] : ["a hoe"],
       hangsOn: tasksBehind(growing, "start"),
       after: stepBefore(growing, "hill", i === 0 ? undefined : String(i)),

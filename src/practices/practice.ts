@@ -1,5 +1,6 @@
 import type { Climate } from "../climate/climate.ts";
 import type { Day } from "../days/day.ts";
+import type { Fact } from "../diary/fact.ts";
 import type { Anchors } from "../growth/anchors.ts";
 import type { Growing } from "../growth/growing.ts";
 import type { Plan } from "../plan/plan.ts";
@@ -27,6 +28,8 @@ export type WholeGarden = {
   readonly climate: Climate;
   readonly growings: readonly Growing[];
   readonly anchors: Anchors;
+  /** What the diary says of the whole garden, in day order. */
+  readonly facts: readonly Fact[];
   readonly around: (day: Day) => boolean;
 };
 

@@ -1,5 +1,6 @@
 import { plus } from "../days/day.ts";
 import type { Growing } from "../growth/growing.ts";
+import { tallOn } from "../growth/height.ts";
 import { middle, reached } from "../growth/milestones.ts";
 import { upMilestone } from "../growth/up.ts";
 import { upTold } from "./growth-told.ts";
@@ -15,12 +16,13 @@ function tasks(growing: Growing): readonly Task[] {
   if (growing.planting.start !== "seed outdoors" || !reached(up)) return [];
   return growing.crop.thinnings.map((thinning, i) => {
     const [least, most] = thinning.daysAfterUp.value;
-    const days = middle(thinning.daysAfterUp.value);
+    const tall = tallOn(growing, middle(thinning.heightCm.value));
+    const days = tall === null ? middle(thinning.daysAfterUp.value) : tall - up.usual;
     return plantingTask(growing, "thin", thinning.step, {
       window: window(
-        plus(up.usual, least),
+        plus(up.usual, Math.min(least, days)),
         plus(up.usual, days),
-        plus(up.usual, most + CROWDED_AFTER_DAYS),
+        plus(up.usual, Math.max(most, days) + CROWDED_AFTER_DAYS),
       ),
       harm: "this week",
       rhythm: "session",
@@ -33,11 +35,13 @@ function tasks(growing: Growing): readonly Task[] {
       say: [
         how("Thin to ", lengths(thinning.apartCm.value), ` apart. ${thinning.how}`),
         sign("They stand ", lengths(thinning.heightCm.value), " tall."),
-        why(
-          up.seen ? "Up on " : "Likely up about ",
-          { day: up.usual },
-          `, so they should be tall enough.`,
-        ),
+        tall === null
+          ? why(
+              up.seen ? "Up on " : "Likely up about ",
+              { day: up.usual },
+              ", so they should be tall enough.",
+            )
+          : why("By the height you measured."),
       ],
       because: () => [
         [`Counted ${days} days from when it is up, `, { day: up.usual }, "."],

@@ -1,4 +1,5 @@
 import { type Day, earliest, latest, plus, theDay, weekdayOf } from "../days/day.ts";
+import type { Fact } from "../diary/fact.ts";
 import type { Growing } from "../growth/growing.ts";
 import { coefficientOn, type Drinking, drinkingOf, usualWaterOf } from "../growth/thirst.ts";
 import type { Bed } from "../plan/plan.ts";
@@ -45,7 +46,7 @@ export function dryWeeksOf(garden: WholeGarden): readonly DryWeek[] {
   const waterOn = usualWaterOf(garden.plan.site, garden.climate);
   return mondaysOf(beds).flatMap((monday) => {
     const middle = plus(monday, TO_MIDDLE);
-    const usual = waterOn?.(middle) ?? null;
+    const usual = rained(waterOn?.(middle) ?? null, garden.facts, monday);
     const needs = beds
       .flatMap((each) => needOf(each, middle, usual))
       .filter(({ mm }) => mm === null || mm >= LEAST_MM);
@@ -87,6 +88,25 @@ function weekNumber(year: number, monday: Day): number {
 }
 
 type Usual = { readonly grassMm: number; readonly rainMm: number };
+
+/** A week's usual water with the rain that the diary measured in it or in the two days before, where that is more than usual. */
+function rained(usual: Usual | null, facts: readonly Fact[], monday: Day): Usual | null {
+  const fell = facts.flatMap((fact) =>
+    fact.kind === "measured" &&
+    fact.what === "rain" &&
+    fact.day >= plus(monday, -STILL_WET_DAYS) &&
+    fact.day < plus(monday, WEEK)
+      ? [fact.value.si * MM_A_CM]
+      : [],
+  );
+  if (fell.length === 0 || usual === null) return usual;
+  const aDay = fell.reduce((sum, mm) => sum + mm, 0) / WEEK;
+  return { ...usual, rainMm: Math.max(usual.rainMm, aDay) };
+}
+
+/** Days for which rain before the week still serves it. Source: house rule. */
+const STILL_WET_DAYS = 2;
+const MM_A_CM = 10;
 
 /** What a bed wants in a week, by its thirstiest plant, less the usual rain; none where nothing stands in it in the middle of the week. */
 function needOf({ bed, drinkers }: Thirsty, middle: Day, usual: Usual | null): readonly Need[] {

@@ -28,10 +28,14 @@ const NO_LOSS =
 /** The diary's remarks from one day to another, both inclusive, in day order, each with what it tells of. */
 export function remarksOf(facts: readonly Fact[], from: Day, to: Day): readonly Remark[] {
   return facts
-    .flatMap((fact) => (fact.kind === "note" ? [fact] : []))
+    .flatMap((fact) => ("text" in fact && fact.kind !== "undone" ? [fact] : []))
     .filter(({ day }) => day >= from && day <= to)
     .sort((a, b) => a.day - b.day)
-    .map(({ day, text }) => ({ day, text, kind: kindOf(text.toLowerCase()) }));
+    .map((fact) => {
+      const { kind, day, text } = fact;
+      if (kind === "note") return { day, text, kind: kindOf(text.toLowerCase()) };
+      return { day, text, kind: kind === "lost" ? "failed" : kind };
+    });
 }
 
 function kindOf(text: string): Kind {

@@ -17,7 +17,18 @@ function say(fact: Fact): string {
     case "seen":
       return `${fact.planting} ${fact.stage} ${fact.sowing}`;
     case "measured":
-      return `${fact.what} ${fact.bed} ${Math.round(fact.value.si * 10) / 10}`;
+      return `${fact.what} ${fact.what === "height" ? fact.planting : fact.bed} ${Math.round(fact.value.si * 10) / 10}`;
+    case "not yet":
+      return `not yet ${fact.planting} ${"stage" in fact.of ? fact.of.stage : `${fact.of.practice} ${fact.of.step}`} ${fact.sowing}`;
+    case "left":
+      return `left ${fact.planting} ${fact.practice}`;
+    case "failed":
+    case "lost":
+      return `${fact.kind} ${fact.planting} ${fact.sowing}`;
+    case "moved":
+      return `moved ${fact.planting} to ${fact.bed}`;
+    case "undone":
+      return `undone: ${say(fact.what)}`;
     case "note":
       return `note: ${fact.why}`;
   }
@@ -135,13 +146,59 @@ describe("what was measured", () => {
   });
 });
 
+describe("what is not so, or no more", () => {
+  const SAID: Readonly<Record<string, string>> = {
+    "carrots not up yet": "not yet 2027/carrot up null",
+    "carrots are still not up": "not yet 2027/carrot up null",
+    "no sign of the carrots": "not yet 2027/carrot up null",
+    "nothing showing in the carrots": "not yet 2027/carrot up null",
+    "tomatoes not ripe yet": "not yet 2027/tomato first ripe null",
+    "haven't thinned the beets yet": "not yet 2027/beet thin null null",
+    "beets not thinned yet": "not yet 2027/beet thin null null",
+    "beets too small to thin": "not yet 2027/beet thin null null",
+    "beets are not tall enough to be thinned": "not yet 2027/beet thin null null",
+    "skipped thinning of beets this year": "left 2027/beet thin",
+    "left the thinning of the beets this year": "left 2027/beet thin",
+    "carrots failed": "failed 2027/carrot null",
+    "carrots never came up": "failed 2027/carrot null",
+    "second lettuce failed": "failed 2027/lettuce 2",
+    "lost all the beets to slugs": "lost 2027/beet null",
+    "slugs ate the beets": "lost 2027/beet null",
+    "beets were eaten by deer": "lost 2027/beet null",
+    "moved the beets to the South bed": "moved 2027/beet to south-bed",
+    "undo: carrots up": "undone: 2027/carrot up null",
+  };
+  for (const [line, means] of Object.entries(SAID))
+    it(`is understood from "${line}"`, () => {
+      expect(said(line)).toBe(means);
+    });
+
+  it("is a note where it names nothing, or no bed", () => {
+    expect(said("no rain yet")).toBe("note: null");
+    expect(said("undo: the whole day")).toBe("note: there is nothing to undo in the whole day");
+    expect(said("moved the beets to the moon")).toBe("note: no bed is called moon");
+  });
+});
+
+describe("what was measured of rain and height", () => {
+  it("is rain, however it is put", () => {
+    for (const line of ["rain 1 in", "1 in of rain", "1 inch of rain last night", "rained 1 in"])
+      expect(said(line), line).toBe("rain null 2.5");
+    expect(said("rain: 12 mm")).toBe("rain null 1.2");
+  });
+
+  it("is how tall a planting stands", () => {
+    expect(said("potatoes 7 in tall")).toBe("height 2027/potato-early-red 17.8");
+    expect(said("the beets stand 5 cm high")).toBe("height 2027/beet 5");
+  });
+});
+
 describe("everything else", () => {
   it("stays a note, as it was written", () => {
     for (const text of [
       "the cat slept in the carrots",
       "Rain at last!",
       "sow the carrots",
-      "carrots not up yet",
       "beets should be thinned",
       "",
       "x".repeat(5000),

@@ -11,7 +11,7 @@ import { said, titles, windows } from "./told.ts";
 /** Covers of a garden with nothing but these in it. */
 function tasksOf(...growings: readonly Growing[]): readonly Task[] {
   const { plan, climate, around } = growingOf(QUARRY, "beet");
-  return COVER.tasks({ plan, climate, growings, anchors: new Map(), around });
+  return COVER.tasks({ plan, climate, growings, anchors: new Map(), facts: [], around });
 }
 
 const windowsOf = (...growings: readonly Growing[]) => windows(tasksOf(...growings));

@@ -28,7 +28,7 @@ describe("the first weeding of slow seed", () => {
 
 function gardenWith(growings: readonly Growing[], given: Given = {}): WholeGarden {
   const { plan, climate, around } = growingOf(QUARRY, "beet", given);
-  return { plan, climate, growings, anchors: new Map(), around };
+  return { plan, climate, growings, anchors: new Map(), facts: [], around };
 }
 
 describe("weeding bed by bed", () => {

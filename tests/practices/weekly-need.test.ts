@@ -17,7 +17,7 @@ const ACTS = {
 
 function gardenOf(growings: readonly Growing[]): WholeGarden {
   const { plan, climate, anchors, around } = must(growings[0]);
-  return { plan, climate, growings, anchors, around };
+  return { plan, climate, growings, anchors, facts: [], around };
 }
 
 const beets = (given: Given = {}, text = DRIP) => growingOf(text, "beet", { acts: ACTS, ...given });
