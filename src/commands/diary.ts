@@ -23,7 +23,8 @@ function run(call: Call): Exit {
   for (const { line, facts } of read.filter(({ line: { at } }) => asked.includes(at.file))) {
     call.terminal.out(`${sayDay(line.day, true)}: ${line.text}\n`);
     for (const fact of facts)
-      for (const said of told(fact, plans, { line, day, settled })) call.terminal.out(`  ${said}\n`);
+      for (const said of told(fact, plans, { line, day, settled }))
+        call.terminal.out(`  ${said}\n`);
   }
   if (lines.length === 0) call.terminal.out("Nothing is written down yet.\n");
   return 0;
@@ -75,9 +76,7 @@ function sayFact(fact: Fact, plans: readonly Plan[]): string {
     case "undone":
       return `taken back: ${sayFact(fact.what, plans)}`;
     case "note":
-      return fact.why === null
-        ? "kept as a note"
-        : `kept as a note, since ${fact.why}`;
+      return fact.why === null ? "kept as a note" : `kept as a note, since ${fact.why}`;
   }
 }
 

@@ -1,6 +1,12 @@
 import type { Ledger } from "../calendar/ledger.ts";
 import { pack, unpack } from "./bytes.ts";
-import { gardenFrom, gardenStatements, type MadeFrom, type StoredGarden } from "./gardens.ts";
+import {
+  GARDEN_STATEMENTS,
+  gardenFrom,
+  gardenStatements,
+  type MadeFrom,
+  type StoredGarden,
+} from "./gardens.ts";
 
 /** Which feed of a garden: the link's part of the path and what follows the link (`quiet/tasks.ics`). */
 export type FeedKey = { readonly garden: string; readonly link: string; readonly feed: string };
@@ -79,7 +85,9 @@ export async function loadFeeds(
           .bind(garden, which.code, which.now);
   const results = await db.batch<unknown>([...gardenStatements(db, garden), wanted]);
   const stored = gardenFrom(results);
-  const rows = (results[2]?.results ?? []) as (Omit<FeedRecord, "ledger"> & { ledger: string })[];
+  const rows = (results[GARDEN_STATEMENTS]?.results ?? []) as (Omit<FeedRecord, "ledger"> & {
+    ledger: string;
+  })[];
   const feeds = rows.map((row) => ({ ...row, ledger: JSON.parse(unpack(row.ledger)) }));
   return stored && { garden: stored, feeds };
 }

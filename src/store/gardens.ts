@@ -1,6 +1,7 @@
 import type { Garden, Usual } from "../feed.ts";
 import type { Standing } from "../schedule/placed.ts";
 import type { Event } from "../words/event.ts";
+import { type DiaryRow, diaryLines, lineOf, type StoredLine, withDiary } from "./diary.ts";
 import { type PlanRow, planOf, plansInForce, type SavedPlan } from "./plans.ts";
 
 /** What something was made from: the garden's revision, the code, and the instant [ms] its horizon ends. */
@@ -22,9 +23,11 @@ export type StoredGarden = {
   readonly usual: Usual | null;
   readonly told: (MadeFrom & { readonly events: string }) | null;
   readonly plans: readonly SavedPlan[];
+  /** What was said over the garden's links, in the order it was said. */
+  readonly lines: readonly StoredLine[];
 };
 
-type GardenRow = Omit<StoredGarden, "standing" | "usual" | "told" | "plans"> & {
+type GardenRow = Omit<StoredGarden, "standing" | "usual" | "told" | "plans" | "lines"> & {
   readonly usual: string | null;
   readonly usualOf: string | null;
   readonly standing: string;
@@ -34,7 +37,7 @@ type GardenRow = Omit<StoredGarden, "standing" | "usual" | "told" | "plans"> & {
   readonly madeUntil: number;
 };
 
-/** The two statements that `gardenFrom` reads, to be run with others in one look at the store. */
+/** The statements that `gardenFrom` reads, GARDEN_STATEMENTS of them, to be run before others in one look at the store. */
 export function gardenStatements(db: D1Database, garden: string): readonly D1PreparedStatement[] {
   const record = db
     .prepare(
@@ -44,8 +47,11 @@ export function gardenStatements(db: D1Database, garden: string): readonly D1Pre
         FROM gardens WHERE id = ?1`,
     )
     .bind(garden);
-  return [record, plansInForce(db, garden)];
+  return [record, plansInForce(db, garden), diaryLines(db, garden)];
 }
+
+/** How many statements a garden's record takes; the results of others stand behind theirs. */
+export const GARDEN_STATEMENTS = 3;
 
 /** The garden from those statements' results; null where there is none, or it has no plan. */
 export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden | null {
@@ -57,8 +63,9 @@ export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden 
   const holds = usual !== null && usualOf === readingsOf(plans);
   const made = { revision: madeRevision, code: madeCode, until: madeUntil };
   const told = events === null ? null : { ...made, events };
+  const lines = ((results[2]?.results ?? []) as DiaryRow[]).map(lineOf);
   const known = { standing: JSON.parse(standing), usual: holds ? JSON.parse(usual) : null };
-  return { ...rest, ...known, told, plans };
+  return { ...rest, ...known, told, plans, lines };
 }
 
 /** Which readings of which plans: what the usual days hang on and nothing else. */
@@ -74,9 +81,10 @@ export async function keepUsual(db: D1Database, garden: StoredGarden, usual: Usu
     .run();
 }
 
-/** The garden as the core takes it. */
-export function gardenIn({ id, plans, usual }: StoredGarden): Garden {
-  const garden = { id, plans: plans.map(({ plan }) => plan) };
+/** The garden as the core takes it, its diary that of its plans and what was said over its links. */
+export function gardenIn({ id, plans, usual, lines }: StoredGarden): Garden {
+  const known = plans.map(({ plan }) => plan);
+  const garden = { id, plans: withDiary(known, lines) };
   return usual === null ? garden : { ...garden, usual };
 }
 
@@ -93,7 +101,7 @@ export async function openGarden(
   const revoked = db.prepare("SELECT link FROM revoked WHERE garden = ?1").bind(garden);
   const results = await db.batch<unknown>([...gardenStatements(db, garden), revoked]);
   const stored = gardenFrom(results);
-  const rows = (results[2]?.results ?? []) as { readonly link: string }[];
+  const rows = (results[GARDEN_STATEMENTS]?.results ?? []) as { readonly link: string }[];
   return stored && { stored, revoked: rows.map((row) => row.link) };
 }
 

@@ -1,0 +1,66 @@
+import { env } from "cloudflare:workers";
+import { beforeAll, describe, expect, test } from "vitest";
+import { theDay } from "../../src/days/day.ts";
+import type { Plan } from "../../src/plan/plan.ts";
+import { addLine, type SaidLine, withDiary } from "../../src/store/diary.ts";
+import { gardenIn, openGarden } from "../../src/store/gardens.ts";
+import { savePlan } from "../../src/store/plans.ts";
+
+const SAVED_AT = Date.UTC(2027, 3, 1);
+const UP: SaidLine = {
+  day: theDay(2027, 5, 24),
+  text: "carrots up",
+  task: "2027/carrot/board/off",
+  person: "oda",
+  saidAt: SAVED_AT + 5,
+};
+
+async function stored(garden: string) {
+  const opened = await openGarden(env.DB, garden);
+  if (opened === null) throw new Error("no such garden");
+  return opened.stored;
+}
+
+describe("a line said over a link", () => {
+  beforeAll(async () => {
+    const plan = {
+      name: "Dell",
+      year: 2027,
+      people: [{ key: "oda", name: "Oda" }],
+      diary: [],
+    } as unknown as Plan;
+    const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+    const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
+    await savePlan(env.DB, { garden: "dell", year: 2027, base: 0, ...from, ...at });
+  });
+
+  test("is kept with its number and raises the garden's revision", async () => {
+    const before = await stored("dell");
+    const first = await addLine(env.DB, "dell", UP);
+    const second = await addLine(env.DB, "dell", { ...UP, text: "undo: carrots up", person: null });
+    expect((second ?? 0) > (first ?? 0)).toBe(true);
+    const after = await stored("dell");
+    expect(after.lines.map(({ text, day }) => [day, text])).toEqual([
+      [UP.day, "carrots up"],
+      [UP.day, "undo: carrots up"],
+    ]);
+    expect([after.revision - before.revision, after.changedAt]).toEqual([2, UP.saidAt]);
+  });
+
+  test("stands in the diary of the garden's newest plan, by whom it was said", async () => {
+    const { plans } = gardenIn(await stored("dell"));
+    expect(plans[0]?.diary.map(({ text }) => text)).toEqual([
+      "Oda: carrots up",
+      "undo: carrots up",
+    ]);
+  });
+
+  test("is none for a garden that is not there", async () => {
+    expect(await addLine(env.DB, "nowhere", UP)).toBeNull();
+  });
+});
+
+test("plans to which nothing was said stay the very same", () => {
+  const plans: readonly Plan[] = [];
+  expect(withDiary(plans, [])).toBe(plans);
+});
