@@ -25,9 +25,9 @@ export type ReadGarden = {
   readonly problems: readonly Problem[];
 };
 
-/** The year files of a garden's folder in year order, with every other YAML file there beside them. Throws where there is no such folder. */
+/** The year files of a garden's folder in year order, with every other YAML file and every calendar there beside them. Throws where there is no such folder. */
 export function planFiles(folder: string): readonly PlanFile[] {
-  const names = readdirSync(folder).filter((name) => /\.ya?ml$/.test(name));
+  const names = readdirSync(folder).filter((name) => /\.(?:ya?ml|ics)$/i.test(name));
   const beside = Object.fromEntries(
     names
       .filter((name) => !YEAR_FILE.test(name))

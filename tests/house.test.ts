@@ -45,6 +45,7 @@ const OWNED: Readonly<Record<string, string>> = {
   suncalc: "climate",
   "csv-parse": "weather",
   "ical-generator": "calendar",
+  "ical.js": "plan",
   hono: "web",
 };
 

@@ -43,6 +43,8 @@ export const CODES = {
     "problem",
     "monthly means that are not twelve, a low above its high, or dates of nights out of order",
   ],
+  "calendar-missing": ["problem", "a calendar file of absences that does not lie beside the plan"],
+  "calendar-wrong": ["problem", "a file of absences that is no iCalendar"],
   // Names.
   alike: ["problem", "two plantings, beds or people of one name"],
   "name-unfit": ["problem", "a name without a letter or a digit, or one kept for the garden's own"],

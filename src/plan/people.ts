@@ -1,16 +1,15 @@
 import { tell } from "./codes.ts";
-import { type DayReading, readSpan, type Span } from "./dates.ts";
+import type { DayReading, Span } from "./dates.ts";
 import { readHours } from "./hours.ts";
 import { namer, slug } from "./names.ts";
 import { offer } from "./nearest.ts";
 import type { Telling } from "./place.ts";
-import type { Absence, Person } from "./plan.ts";
+import type { Person } from "./plan.ts";
 import { namedPractice, PRACTICE_NAMES } from "./practices.ts";
 import {
   type Entry,
   entriesOf,
   itemsOf,
-  part,
   partsOfWords,
   type Tree,
   under,
@@ -78,43 +77,6 @@ function work(words: Words, { told }: Telling): string {
     ),
   );
   return small;
-}
-
-/**
- * Who is away and when, in the order of the file, both days inclusive. Problems: `nobody-called`, those of days;
- * doubt: `outside-season`.
- */
-export function readAway(
-  tree: Tree | null,
-  people: readonly Person[],
-  reading: DayReading,
-): readonly Absence[] {
-  return itemsOf(tree).flatMap((item) => {
-    if (item.kind !== "words") return [];
-    const comma = item.words.text.search(/[,:]/);
-    const who = part(item.words, 0, comma < 0 ? item.words.text.length : comma);
-    const when = comma < 0 ? null : part(item.words, comma + 1);
-    if (when === null || when.text === "") {
-      reading.told.push(
-        tell("day-unclear", who.at, "No days stand here", "Write who and when: Oda, 19 to 23 Jun"),
-      );
-      return [];
-    }
-    const person = personNamed(who, people, reading);
-    const span = readSpan(when, reading);
-    if (person === undefined || span === null) return [];
-    doubtOutside(span, when, reading);
-    return [{ person, ...span }];
-  });
-}
-
-function personNamed(
-  words: Words,
-  people: readonly Person[],
-  reading: DayReading,
-): string | null | undefined {
-  if (/^(?:everybody|everyone|all|all of us|both|both of us|we)$/i.test(words.text)) return null;
-  return personKey(words, people, reading) ?? undefined;
 }
 
 /** The key of the person of that name, or null with `nobody-called` told. */

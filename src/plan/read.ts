@@ -1,6 +1,7 @@
 import { inOrder, type Problem } from "../problems/problem.ts";
 import type { Measures } from "../quantities/quantity.ts";
 import { withAfter } from "./after.ts";
+import { readAway } from "./away.ts";
 import { readBeds } from "./beds.ts";
 import { checkPlan } from "./check.ts";
 import { tell } from "./codes.ts";
@@ -9,7 +10,7 @@ import { readDiary, takeDiary } from "./diary.ts";
 import { doubtsOf } from "./doubts.ts";
 import { inKeyForm } from "./keyform.ts";
 import { readMeasures } from "./measures.ts";
-import { readAway, readPeople } from "./people.ts";
+import { readPeople } from "./people.ts";
 import { readPlace, readRisk, type Telling } from "./place.ts";
 import type { Plan, Site } from "./plan.ts";
 import { readPlantings } from "./plantings.ts";
@@ -104,7 +105,7 @@ function build(tree: Tree, lines: readonly Words[], { at, text, reading }: Build
   const risk = readRisk(under(tree, "risk"), reading);
   const people = readPeople(under(tree, "people"), reading);
   const days = { ...reading, season: seasonFor(year, site, frostless) };
-  const away = readAway(under(tree, "away"), people, days);
+  const away = readAway(under(tree, "away"), people, { ...days, clock: site.clock, beside });
   const beds = readBeds(under(tree, "beds"), reading);
   const found = readPlantings(tree, { ...days, year, people, beds });
   return {

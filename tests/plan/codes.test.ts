@@ -41,6 +41,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "frost-half": least("", "last frost: none\n  first frost: 2 Oct"),
   "frosts-crossed": least("", "last frost: 6 May\n  first frost: 2 Apr"),
   "weather-missing": least("", `${NO_FROST}\n  weather: w.yaml`),
+  "calendar-missing": least("people:\n  Oda:\naway:\n  - Oda, oda.ics"),
   "weather-wrong": weather("1, 2, 3", twelve(50)),
   alike: least("crops:\n  - carrot\n  - carrots"),
   "name-unfit": least("crops:\n  - carrot: called ..."),
@@ -85,6 +86,9 @@ const YEARS = {
   "after-unknown": [year("crops:\n  - carrot: after the moonflower", 2027)],
 };
 
+/** Files beside the plan that raise each code. */
+const BESIDE: Readonly<Record<string, string>> = { "calendar-wrong": "no calendar" };
+
 const HERE = TEXT.slice(0, TEXT.indexOf("beds:"));
 
 /** Years whose beds raise each code once they are placed. */
@@ -127,8 +131,16 @@ describe("codes of problems", () => {
       expect(found.map((problem) => problem.code)).toEqual([code]);
     });
 
+  for (const [code, text] of Object.entries(BESIDE))
+    it(`raises ${code} for a file beside the plan`, () => {
+      const plan = least("people:\n  Oda:\naway:\n  - Oda, oda.ics");
+      expect(read(plan, { "oda.ics": text }).problems.map((problem) => problem.code)).toEqual([
+        code,
+      ]);
+    });
+
   it("has an example here for every code", () => {
-    const shown = [EXAMPLES, SEASONS, YEARS, BEDS].flatMap(Object.keys).sort();
+    const shown = [EXAMPLES, SEASONS, YEARS, BEDS, BESIDE].flatMap(Object.keys).sort();
     expect(shown).toEqual(Object.keys(CODES).sort());
   });
 

@@ -1,11 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isoOf } from "../../src/days/day.ts";
-import { least, PLAN, planOf, read, told } from "./canonical.ts";
-
-const away = (line: string) => {
-  const plan = planOf(least(`people:\n  Oda:\n  Imre:\naway:\n  - ${line}`));
-  return plan.away.map(({ person, from, to }) => `${person} ${isoOf(from)} ${isoOf(to)}`)[0];
-};
+import { least, PLAN, planOf, told } from "./canonical.ts";
 
 describe("people", () => {
   it("have gardening hours, hours at home and work they leave out", () => {
@@ -41,29 +35,6 @@ describe("people", () => {
     expect(plan.people[0]?.leaveOut).toEqual(["weed", "lifting"]);
     expect(told(least("people:\n  Oda: {leave out: singing and weeding}"))).toEqual([
       "left-out-unknown@8:20",
-    ]);
-  });
-});
-
-describe("absences", () => {
-  it("are of one person or of everybody, both days inclusive", () => {
-    expect(away("Oda, 19 to 23 Jun")).toBe("oda 2027-06-19 2027-06-23");
-    expect(away("everybody, 1 Aug to 14 Aug")).toBe("null 2027-08-01 2027-08-14");
-    expect(away("imre, 3 May")).toBe("imre 2027-05-03 2027-05-03");
-    expect(away("Oda, in July")).toBe("oda 2027-07-01 2027-07-31");
-  });
-
-  it("are refused for nobody known and without days", () => {
-    const { problems } = read(least("people:\n  Oda:\naway:\n  - Odo, 3 May\n  - Oda"));
-    expect(problems.map(({ code, at, shouldBe }) => [code, at.line, shouldBe])).toEqual([
-      ["nobody-called", 10, "Did you mean Oda"],
-      ["day-unclear", 11, "Write who and when: Oda, 19 to 23 Jun"],
-    ]);
-  });
-
-  it("outside the season are a doubt", () => {
-    expect(told(least("people:\n  Oda:\naway:\n  - Oda, 3 May 2029"))).toEqual([
-      "outside-season@10:10",
     ]);
   });
 });
