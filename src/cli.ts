@@ -2,6 +2,7 @@ import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
 import { AWAY } from "./commands/away.ts";
 import { type Command, type Exit, OPTIONS, type Terminal, WrongUsage } from "./commands/call.ts";
+import { CHANGES } from "./commands/changes.ts";
 import { CHECK } from "./commands/check.ts";
 import { DIARY } from "./commands/diary.ts";
 import { FEED } from "./commands/feed.ts";
@@ -22,6 +23,7 @@ sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--b
              [--quiet] [--on DAY] [--ledger FILE]
 sowbell why PLAN TASK [--on DAY]
 sowbell away PLAN [--for PERSON] [--on DAY]
+sowbell changes PLAN --since DAY [--on DAY]
 sowbell diary PLAN [--on DAY]
 sowbell frost PLAN --low DEGREES [--json] [--on DAY]
 sowbell room PLAN --bed NAME [--json] [--on DAY]
@@ -44,6 +46,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   feed: FEED,
   why: WHY,
   away: AWAY,
+  changes: CHANGES,
   diary: DIARY,
   frost: FROST,
   room: ROOM,

@@ -25,6 +25,7 @@ export const OPTIONS = {
   json: { type: "boolean" },
   quiet: { type: "boolean" },
   on: { type: "string" },
+  since: { type: "string" },
   for: { type: "string" },
   kind: { type: "string" },
   bed: { type: "string" },

@@ -1,12 +1,21 @@
-import { isoOf, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
-import { isoWithOffset } from "../days/instants.ts";
+import { type Day, isoOf, plus, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
+import { isoWithOffset, sayMinute } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { planOfTask } from "../schedule/year-of.ts";
-import { sayPart, voiceOf } from "../words/sentences.ts";
+import { sayPart, sayWeekday, voiceOf } from "../words/sentences.ts";
 import { seasonTold, textOf } from "../words/texts.ts";
 import { titleOf } from "../words/titles.ts";
-import { atMost, type Call, type Command, type Exit, load, tellOn, today } from "./call.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  type Loaded,
+  load,
+  tellOn,
+  today,
+} from "./call.ts";
 
 const byDay = (a: Placed, b: Placed) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1);
 
@@ -23,10 +32,52 @@ function run(call: Call): Exit {
     call.terminal.out(`${JSON.stringify(all, null, 2)}\n`);
     return 0;
   }
-  const { day } = today(call, loaded);
-  for (const each of tasks.filter((task) => task.day >= day))
-    call.terminal.out(`${asLine(each, planOfTask(each.task.id, loaded.garden.plans))}\n`);
+  for (const line of listed(tasks, loaded, today(call, loaded).day)) call.terminal.out(`${line}\n`);
   return 0;
+}
+
+/** Days that the list calls the week ahead, today left out. */
+const AHEAD_DAYS = 6;
+
+/** Work this long past its last good day is no longer asked about [days], as in the calendar. */
+const ASKED_FOR_DAYS = 28;
+
+/** The morning's list: today with minutes and last good days, what is still open, the week ahead, and all that comes later. */
+function listed(tasks: readonly Placed[], { garden, newest }: Loaded, day: Day): readonly string[] {
+  const between = (from: Day, to: Day | null) =>
+    tasks.filter((each) => each.day >= from && (to === null || each.day <= to));
+  const plan = (each: Placed) => planOfTask(each.task.id, garden.plans);
+  const now = between(day, day).map((each) => [
+    asLine(each, plan(each)),
+    ...details(each, plan(each)),
+  ]);
+  const open = tasks.filter(
+    (each) =>
+      newest.assume === "open" &&
+      each.day < day &&
+      !each.done &&
+      each.task.rhythm === "session" &&
+      day <= plus(each.window.latest, ASKED_FOR_DAYS),
+  );
+  const lines = (some: readonly Placed[]) => some.map((each) => asLine(each, plan(each)));
+  return [
+    ...under(`Today, ${sayWeekday(day)}`, now.length > 0 ? now.flat() : ["Nothing is due."]),
+    ...under("Still open", lines(open)),
+    ...under("The week ahead", lines(between(plus(day, 1), plus(day, AHEAD_DAYS)))),
+    ...under("Later", lines(between(plus(day, AHEAD_DAYS + 1), null))),
+  ];
+}
+
+const under = (head: string, lines: readonly string[]) =>
+  lines.length === 0 ? [] : [head, ...lines, ""];
+
+/** What the morning needs of a job of today: how, the sign, how long, and till when it may wait. */
+function details(placed: Placed, plan: Plan): readonly string[] {
+  const { task, done, at } = placed;
+  const minutes = task.rhythm === "session" && !done ? `About ${task.minutes} min.` : "";
+  const hour = at && !done ? `From ${sayMinute(at.from)}.` : "";
+  const text = textOf(placed, voiceOf(plan, "household")).split("\n");
+  return [minutes, hour, ...text].filter((line) => line !== "").map((line) => `    ${line}`);
 }
 
 /** `Sat 8 May 2027  Thin beets, Root bed (Imre)  2027/beet/thin/1`. */
@@ -67,5 +118,5 @@ function asJson(placed: Placed, plan: Plan): Record<string, unknown> {
   };
 }
 
-/** `tasks PLAN [--json] [--on DAY]`: each job on its day, in day order; as lines from today on, as JSON all of them. */
+/** `tasks PLAN [--json] [--on DAY]`: each job on its day; as a morning's list from today on, as JSON all of them in day order. */
 export const TASKS: Command = { takes: ["json", "on"], run };

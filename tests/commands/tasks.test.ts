@@ -73,6 +73,17 @@ test("a day the gardener gave is fixed, and one the diary tells is done", async 
   });
 });
 
+test("as lines it is the morning's list", async () => {
+  const folder = folderOf({ "2027.yaml": `assume: open\n${PLAN}` });
+  const { out } = await sowbell(["tasks", folder, "--on", "2027-05-08"]);
+  const heads = out.split("\n").filter((line) => /^[A-Z][^0-9]*$|^Today/.test(line));
+  expect(heads).toEqual(["Today, Saturday 8 May", "Still open", "The week ahead", "Later"]);
+  expect(out).toMatch(/\n {4}About \d+ min\.\n/);
+  const quiet = await sowbell(["tasks", folderOf({ "2027.yaml": PLAN }), "--on", "2027-03-02"]);
+  expect(quiet.out).toMatch(/^Today, Tuesday 2 Mar\nNothing is due\.\n\n/);
+  expect(quiet.out).not.toContain("Still open");
+});
+
 test("as lines it begins with today", async () => {
   const folder = folderOf({ "2027.yaml": PLAN });
   const march = await sowbell(["tasks", folder]);
