@@ -99,21 +99,30 @@ type Given = {
 function oneAfterAnother(plans: readonly Plan[], given: Given): readonly Placed[] {
   const load: Load = new Map();
   const placed: Placed[] = [];
+  const doneBefore = new Map<string, Day>();
   let anchors: Anchors = new Map();
   for (const plan of plans) {
-    const year = passes(plan, { ...given, load, anchors });
+    const year = passes(plan, { ...given, load, anchors, doneBefore });
     placed.push(...year.placed);
+    for (const { task, done } of year.placed) if (done) doneBefore.set(task.id, done.day);
     anchors = year.anchors;
   }
   return placed;
 }
+
+/** What was given, and what the years before have come to. */
+type After = Given & {
+  readonly load: Load;
+  readonly anchors: Anchors;
+  readonly doneBefore: ReadonlyMap<string, Day>;
+};
 
 type Year = { readonly placed: readonly Placed[]; readonly anchors: Anchors };
 
 /** Three passes a chain: what starts a clock, what moves plants out, the rest; each placed day anchors the next. */
 function passes(
   plan: Plan,
-  { facts, standing, usual, load, anchors: before }: Given & { load: Load; anchors: Anchors },
+  { facts, standing, usual, load, anchors: before, doneBefore }: After,
 ): Year {
   const household = householdOf(plan.people, plan.away);
   const climate = climateOf(plan, facts);
@@ -122,7 +131,15 @@ function passes(
   const placed: Placed[] = [];
   const put = (tasks: readonly Task[]) => {
     const done = doneOf(tasks, facts);
-    const now = place(asSaid(tasks, facts, done), { household, standing, done, usual, load, days });
+    const now = place(asSaid(tasks, facts, done), {
+      household,
+      standing,
+      done,
+      usual,
+      doneBefore,
+      load,
+      days,
+    });
     placed.push(...now);
     anchors = anchored(anchors, now);
   };

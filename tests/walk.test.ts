@@ -69,6 +69,7 @@ const placing = (tasks: readonly Task[]): readonly Placed[] =>
     standing: {},
     done: new Map(),
     usual: {},
+    doneBefore: new Map(),
     load: new Map(),
     days: new Map(),
   });

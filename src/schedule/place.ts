@@ -14,6 +14,7 @@ import {
   loadKey,
 } from "./session.ts";
 import { CARRY, type Carrying, carryingOn } from "./timed.ts";
+import { yearBefore } from "./year-of.ts";
 
 /** What a task is worth against another in the way of days late. */
 export const HARM_WEIGHT: Readonly<Record<Harm, number>> = {
@@ -31,6 +32,8 @@ export type Placing = {
   readonly standing: Standing;
   readonly done: Done;
   readonly usual: Readonly<Record<string, Day>>;
+  /** Days on which jobs of the years before were done, by their ids. */
+  readonly doneBefore: ReadonlyMap<string, Day>;
   readonly load: Load;
   /** Days of the tasks placed so far, by id; added to as they are placed, so that none comes before what must come first. */
   readonly days: Map<string, Day>;
@@ -140,7 +143,7 @@ function timed(task: Task, placing: Placing): Placed {
 type On = Pick<Placed, "day" | "people"> & Partial<Pick<Placed, "window" | "at" | "done" | "note">>;
 
 /** One shape for everything placed, field by field. */
-function placedOn(task: Task, { usual }: Placing, on: On): Placed {
+function placedOn(task: Task, { usual, doneBefore }: Placing, on: On): Placed {
   return {
     task,
     day: on.day,
@@ -148,6 +151,7 @@ function placedOn(task: Task, { usual }: Placing, on: On): Placed {
     people: on.people,
     at: on.at ?? null,
     usual: usual[task.id] ?? null,
+    lastYear: doneBefore.get(yearBefore(task.id)) ?? null,
     done: on.done ?? null,
     note: on.note ?? null,
   };

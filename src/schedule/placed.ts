@@ -15,6 +15,8 @@ export type Placed = {
   readonly at: { readonly from: Minute; readonly to: Minute } | null;
   /** Due day of the same task here in a mean year, without diary and absences; null where that year has none such. */
   readonly usual: Day | null;
+  /** The day the same job of the year before was done, by the diary; null where that does not say. */
+  readonly lastYear: Day | null;
   /** Done on that day, by whom where the diary says (key of a person). */
   readonly done: { readonly day: Day; readonly by: string | null } | null;
   /** What placing has to say: whom it had to work round, or that it would not fit. */

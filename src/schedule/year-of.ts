@@ -6,3 +6,9 @@ export function planOfTask(id: string, plans: readonly Plan[]): Plan {
   if (!plan) throw new RangeError("a garden has a plan");
   return plan;
 }
+
+/** The id that the same job of the year before has. */
+export function yearBefore(id: string): string {
+  const slash = id.indexOf("/");
+  return `${Number(id.slice(0, slash)) - 1}${id.slice(slash)}`;
+}

@@ -21,6 +21,11 @@ export function seasonTold({ task, window, usual, done }: Placed): string {
   return `${Math.abs(days)} days ${days > 0 ? "later" : "earlier"} than usual.`;
 }
 
+/** When the same job of the year before was done, as a sentence; empty where nobody wrote it down, and of what is done. */
+export function lastYearTold({ lastYear, done }: Placed): string {
+  return lastYear === null || done ? "" : `Last year: ${sayDay(lastYear)}.`;
+}
+
 /** The last good day, or that there is none to spare; empty where it would say nothing. */
 export function lastDayTold({ task, day, window, done }: Placed): string {
   if (done || task.rhythm === "warning" || task.rhythm === "timed") return "";
@@ -53,7 +58,7 @@ export function textOf(placed: Placed, voice: Voice): string {
     doneTold(placed, voice),
     sayPart(say, "how", voice),
     rightWhen(placed, voice),
-    placed.done ? "" : spaced(sayPart(say, "why", voice), seasonTold(placed)),
+    placed.done ? "" : spaced(sayPart(say, "why", voice), seasonTold(placed), lastYearTold(placed)),
     lastDayTold(placed),
     sayPart(say, "caution", voice),
   ].filter((line) => line !== "");
@@ -120,7 +125,8 @@ function lineOf(placed: Placed, { plan, voice, own, lastDay }: Lines, longest: n
   const ways = own.get(placed) ?? [];
   const line = (count: number) => {
     const last = lastDay ? lastDayTold(placed) : "";
-    const told = spaced(doneTold(placed, voice), ...ways.slice(0, count), last);
+    const before = lastYearTold(placed);
+    const told = spaced(doneTold(placed, voice), ...ways.slice(0, count), last, before);
     return told === "" ? `${placeOf(placed, plan)}.` : `${placeOf(placed, plan)}: ${told}`;
   };
   let count = ways.length;

@@ -1,8 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { caution, householdOnly, how, sign, why } from "../../src/practices/say.ts";
 import { voiceOf } from "../../src/words/sentences.ts";
-import { LONGEST_TEXT, lastDayTold, seasonTold, textOf, textOfAll } from "../../src/words/texts.ts";
-import { planOf, QUARRY } from "../gardens.ts";
+import {
+  LONGEST_TEXT,
+  lastDayTold,
+  lastYearTold,
+  seasonTold,
+  textOf,
+  textOfAll,
+} from "../../src/words/texts.ts";
+import { ALONE, planOf, QUARRY, tellOf } from "../gardens.ts";
 import { inDays, placedOf, SATURDAY, windowOf } from "../schedule/given.ts";
 
 const PLAN = planOf(QUARRY);
@@ -173,5 +180,25 @@ describe("the text of like tasks together", () => {
     const text = textOfAll(many, PLAN, HOUSEHOLD);
     expect(text).toMatch(/\nAnd \d more\.\nFine till Saturday 15 May\.$/);
     expect(text.length).toBeLessThanOrEqual(LONGEST_TEXT);
+  });
+});
+
+describe("last year", () => {
+  test("is told of a job that was written down then, and not of what is done", () => {
+    expect(lastYearTold(placedOf({ lastYear: inDays(-360) }))).toBe("Last year: 13 May.");
+    expect(lastYearTold(placedOf())).toBe("");
+    const done = { day: inDays(0), by: null };
+    expect(lastYearTold(placedOf({ lastYear: inDays(-360), done }))).toBe("");
+  });
+
+  test("comes from the earlier file's diary, by the planting's name", () => {
+    const before = ALONE.replace("year: 2027", "year: 2026");
+    const { events } = tellOf([`${before}diary:\n  - 11 Jun: beets thinned\n`, ALONE], {
+      on: "2027-03-01",
+    });
+    const thin = events.find(({ tasks }) => tasks.includes("2027/beet/thin/1"));
+    expect(thin?.text).toContain("Last year: 11 June.");
+    const others = events.filter(({ tasks }) => tasks.includes("2027/carrot/thin/1"));
+    expect(others.every(({ text }) => !text.includes("Last year"))).toBe(true);
   });
 });
