@@ -5,7 +5,7 @@ const root = new URL("..", import.meta.url).pathname;
 
 /** These want the platform's own runtime and store; everything else is pure and runs in plain Node. */
 const inWorker = [
-  "tests/worker.test.ts",
+  "tests/{canaries,worker}.test.ts",
   "tests/store/{diary,feeds,gardens,plans}.test.ts",
   "tests/web/{app,feed,home,plans,render}.test.ts",
 ];

@@ -1,5 +1,6 @@
 import { getTimes } from "suncalc";
 import { type Day, dayOf, partsOf, plus, theDay, YEAR } from "../days/day.ts";
+import { type Minute, startOf } from "../days/instants.ts";
 
 /** Where on earth: degrees, south and west negative. */
 export type Spot = { readonly latitude: number; readonly longitude: number };
@@ -24,6 +25,7 @@ export type Sun = Shared &
 
 const MS_PER_DAY = 86_400_000;
 const MS_PER_HOUR = 3_600_000;
+const MS_PER_MINUTE = 60_000;
 
 /**
  * The sun's day round the noon of a calendar day where its clock is near the sun's: rise and set of one and the
@@ -42,6 +44,23 @@ export function sunOf(day: Day, { latitude, longitude }: Spot): Sun {
   if (sunrise && sunset)
     return { ...shared, kind: "rises", rise: sunrise.getTime(), set: sunset.getTime() };
   return { ...shared, kind: alwaysUp ? "never sets" : "never rises" };
+}
+
+/** Degrees that the sun goes by in an hour. */
+const DEGREES_AN_HOUR = 15;
+
+/**
+ * The minute of the day at which the sun sets by the garden's clock; null where it does not. A plan gives no longitude, so that
+ * of its zone's standard time is taken: an hour off at the edges of a wide zone.
+ * Source: sunOf; the meridian, house rule.
+ */
+export function sunsetOn(day: Day, latitude: number, clock: string): Minute | null {
+  const { year } = partsOf(day);
+  const ahead = (at: Day) => at * MS_PER_DAY - startOf(at, clock);
+  const standard = Math.min(ahead(theDay(year, 1, 1)), ahead(theDay(year, 7, 1)));
+  const longitude = (standard / MS_PER_HOUR) * DEGREES_AN_HOUR;
+  const sun = sunOf(day, { latitude, longitude });
+  return sun.kind === "rises" ? Math.round((sun.set - startOf(day, clock)) / MS_PER_MINUTE) : null;
 }
 
 /**

@@ -6,11 +6,13 @@ import type { LastTold } from "./placed.ts";
 /** A new day nearer than this to the one told does not move it. Source: house rule; a feed that trembles is not read. */
 export const CALM_DAYS = 3;
 
-/** Whether what was told stands: the new day (of what keeps to a round, the due day) is nearer than CALM_DAYS, and the old one is still inside the window. */
-export function stands(told: LastTold, task: Task, newDay: Day): boolean {
-  const inside = told.day >= task.window.earliest && told.day <= task.window.latest;
-  const moved = task.round === null ? newDay - told.day : task.window.due - told.window.due;
-  return inside && Math.abs(moved) < CALM_DAYS;
+/**
+ * Whether what was told stands: the task's due day has moved by less than CALM_DAYS, and the day told is still inside the
+ * window. What only stands beside it, others' jobs and hours, moves no day.
+ */
+export function stands(told: LastTold, { window }: Task): boolean {
+  const inside = told.day >= window.earliest && told.day <= window.latest;
+  return inside && Math.abs(window.due - told.window.due) < CALM_DAYS;
 }
 
 /** Every day that sentences name, in order. */

@@ -68,14 +68,10 @@ function common(group: Group): Window {
   return { earliest: from, due, latest: to, better: group[0].window.better };
 }
 
-/** What was last told for the whole group, where it still stands against a new choice. */
-function stillTold(
-  group: Group,
-  choice: Choice,
-  { standing, household }: Placing,
-): LastTold | null {
+/** What was last told for the whole group, where it still stands. */
+function stillTold(group: Group, { standing, household }: Placing): LastTold | null {
   const told = standing[group[0].id];
-  if (!told || !group.every((task) => stands(told, task, choice.day))) return null;
+  if (!told || !group.every((task) => stands(told, task))) return null;
   const people = eligible(household, group);
   const able = told.people.every((key) =>
     people.some((person) => person.key === key && household.about(person, told.day)),
@@ -160,7 +156,7 @@ function placedOn(task: Task, { usual, doneBefore }: Placing, on: On): Placed {
 function placeGroup(group: Group, placing: Placing, drawn: Day | undefined): readonly Placed[] {
   if (group[0].rhythm === "timed") return group.map((task) => timed(task, placing));
   const choice = choose(group, placing, drawn);
-  const told = stillTold(group, choice, placing);
+  const told = stillTold(group, placing);
   const { day, people } = told ?? choice;
   if (group[0].rhythm === "session")
     for (const person of people) {

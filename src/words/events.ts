@@ -1,7 +1,9 @@
+import { sunsetOn } from "../climate/sun.ts";
 import { type Day, isoOf, weekdayOf } from "../days/day.ts";
-import { instantOf } from "../days/instants.ts";
-import type { Plan } from "../plan/plan.ts";
+import { instantOf, type Minute } from "../days/instants.ts";
+import type { Hours, Person, Plan } from "../plan/plan.ts";
 import type { Placed, Standing } from "../schedule/placed.ts";
+import { waitingOf } from "../schedule/waiting.ts";
 import { EVENING_BEFORE, type Event, type EventSet, eventFor } from "./event.ts";
 import { isOpen, openEvent } from "./open.ts";
 import { voiceOf } from "./sentences.ts";
@@ -111,29 +113,67 @@ function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
   });
 }
 
-/** A person's jobs of a day from the start of their hours on, as long as the jobs together take; null where they give no hours that day. */
-function session(person: string, day: Day, jobs: readonly Placed[], plan: Plan): Event | null {
-  const hours = plan.people
-    .find((each) => each.key === person)
-    ?.gardens.find((each) => each.weekday === weekdayOf(day));
-  if (!hours) return null;
-  const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
+/** When somebody's work of a day begins: with their hours, or as much sooner as the sun sets before it is done, if they are at home by then. */
+function beginsAt(person: Person, hours: Hours, { day, minutes, plan }: Length): Minute {
+  const { latitude, clock } = plan.site;
+  const sunset = latitude === null ? null : sunsetOn(day, latitude, clock);
+  if (sunset === null || hours.from + minutes <= sunset) return hours.from;
+  const home = person.home.find(
+    ({ weekday, from, to }) => weekday === hours.weekday && from <= hours.from && to >= hours.from,
+  );
+  const soonest = home?.from ?? (person.home.length === 0 ? 0 : hours.from);
+  return Math.min(hours.from, Math.max(sunset - minutes, soonest));
+}
+
+type Length = { readonly day: Day; readonly minutes: number; readonly plan: Plan };
+
+const minutesOf = (jobs: readonly Placed[]) => jobs.reduce((sum, job) => sum + job.task.minutes, 0);
+
+/** A person's jobs of a day and what of them their hours do not hold, where that is to be said. */
+type Session = {
+  readonly person: Person;
+  readonly hours: Hours;
+  readonly day: Day;
+  readonly jobs: readonly Placed[];
+  readonly waiting: readonly Placed[];
+};
+
+/** Everybody's sessions in day order, those of whom gives no hours that day left out; what does not fit is said once a week. */
+function sessionsOf(groups: readonly (readonly Placed[])[], plan: Plan): readonly Session[] {
+  const said = new Set<string>();
+  const inOrder = [...groups].sort((a, b) => (a[0]?.day ?? 0) - (b[0]?.day ?? 0));
+  return inOrder.flatMap((jobs) => {
+    const [first] = jobs;
+    const person = plan.people.find(({ key }) => key === first?.people[0]);
+    const hours = person?.gardens.find(({ weekday }) => first && weekday === weekdayOf(first.day));
+    if (!first || !person || !hours) return [];
+    const { day } = first;
+    const week = `${person.key}|${day - weekdayOf(day)}`;
+    const over = said.has(week) ? [] : waitingOf(jobs, hours.to - hours.from);
+    if (over.length > 0) said.add(week);
+    return [{ person, hours, day, jobs, waiting: over }];
+  });
+}
+
+/** A person's jobs of a day from the start of their hours on, as long as those together take that are not to wait. */
+function session({ person, hours, day, jobs, waiting }: Session, plan: Plan): Event {
+  const minutes = minutesOf(jobs.filter((job) => !waiting.includes(job)));
   const { clock } = plan.site;
-  const from = instantOf(day, hours.from, clock);
+  const from = instantOf(day, beginsAt(person, hours, { day, minutes, plan }), clock);
   return {
     ...eventFor(jobs, {
-      key: `${person}/${isoOf(day)}`,
+      key: `${person.key}/${isoOf(day)}`,
       set: "sessions",
       kind: "session",
       title: sessionTitle(mostToLose(jobs, plan)),
-      text: sessionText(jobs, plan, voiceOf(plan, "household")),
+      text: sessionText(jobs, plan, { voice: voiceOf(plan, "household"), waiting }),
       readerText: "",
       when: { kind: "timed", from, to: from + minutes * 60_000 },
       day,
       busy: true,
       remindMinutesBefore: BEFORE_SESSION,
     }),
-    people: [person],
+    people: [person.key],
   };
 }
 
@@ -170,12 +210,8 @@ export function eventsOf(
   const alike = likeGroups(placed, isAlike).map((group) =>
     likeTasks(leadFirst(group, standing), plan, setOf(group[0])),
   );
-  const sessions = grouped(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`).flatMap(
-    (group) => {
-      const first = group[0];
-      return (first && session(first.people[0] ?? "", first.day, group, plan)) ?? [];
-    },
-  );
+  const days = grouped(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`);
+  const sessions = sessionsOf(days, plan).map((each) => session(each, plan));
   const stillOpen = grouped(open, (each) => each.people[0] ?? "").map((group) => {
     const person = group[0]?.people[0] ?? "";
     return openEvent(person, openDays[person] ?? group[0]?.day ?? (0 as Day), group, plan);

@@ -39,6 +39,20 @@ function take(jobs: readonly Placed[]): string {
   return `Take: ${named.join(", ")}.`;
 }
 
+/** Jobs that the line on what waits names, at the most. Source: house rule. */
+const MOST_WAITING = 3;
+
+/** What the hours do not hold and is least missed, and till when the first of it may wait; empty where all fits. */
+function tooMuch(waiting: readonly Placed[], plan: Plan): string {
+  if (waiting.length === 0) return "";
+  const titles = waiting.map((job) => titleOf([job], plan));
+  const more = titles.length - MOST_WAITING;
+  const named = more > 0 ? [...titles.slice(0, MOST_WAITING), `${more} more`] : titles;
+  const last = earliest(...waiting.map((job) => job.window.latest));
+  const till = last > (waiting[0]?.day ?? last) ? `, the first till ${sayWeekday(last)}` : "";
+  return `More than the hours hold. What can wait best: ${list(named)}${till}.`;
+}
+
 const HALF_AN_HOUR = 30;
 
 /** The job that matters most of those that half an hour is enough for, else the one to begin with. */
@@ -63,7 +77,11 @@ function raining(jobs: readonly Placed[], plan: Plan): string {
 }
 
 /** A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain; one job alone is told whole. */
-export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): string {
+export function sessionText(
+  jobs: readonly Placed[],
+  plan: Plan,
+  { voice, waiting = [] }: { readonly voice: Voice; readonly waiting?: readonly Placed[] },
+): string {
   const ordered = walking(jobs, plan);
   const [only] = ordered;
   const head = take(ordered);
@@ -71,7 +89,9 @@ export function sessionText(jobs: readonly Placed[], plan: Plan, voice: Voice): 
     const minutes = `${roundMinutes(only.task.minutes)} min.`;
     return `${head === "" ? minutes : `${minutes} ${head}`}\n${textOf(only, voice)}`;
   }
-  const ends = [halfAnHour(ordered, plan), raining(ordered, plan)].filter((line) => line !== "");
+  const ends = [tooMuch(waiting, plan), halfAnHour(ordered, plan), raining(ordered, plan)].filter(
+    (line) => line !== "",
+  );
   const fixed = [head, ...ends].join("\n").length + 2;
   const each = Math.floor((LONGEST_SESSION - fixed) / ordered.length) - 1;
   const jobLines = ordered.map((job) => jobLine(job, plan, voice, each));

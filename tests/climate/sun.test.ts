@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { dayHours, dayHoursOf, shortDays, sunOf } from "../../src/climate/sun.ts";
+import { dayHours, dayHoursOf, shortDays, sunOf, sunsetOn } from "../../src/climate/sun.ts";
 import { type Day, isoOf, plus } from "../../src/days/day.ts";
 import { isoDay } from "../gardens.ts";
 
@@ -125,5 +125,19 @@ describe("days shorter than ten hours", () => {
 
   test("last all the polar winter where the sun does not rise at all", () => {
     expect(told(90, 2027)?.map((iso) => iso.slice(0, 7))).toEqual(["2027-09", "2028-03"]);
+  });
+});
+
+describe("sunset by the garden's clock", () => {
+  test("is about that of its zone's meridian, summer time with it", () => {
+    const at = (iso: string, latitude: number, clock: string) =>
+      sunsetOn(isoDay(iso), latitude, clock);
+    // Denver lies on its zone's meridian: 20:31 at midsummer, 16:38 at midwinter. Source: from memory, unchecked.
+    const june = at("2027-06-21", 40, "America/Denver") ?? 0;
+    const december = at("2027-12-21", 40, "America/Denver") ?? 0;
+    expect(Math.abs(june - (20 * 60 + 31))).toBeLessThanOrEqual(5);
+    expect(Math.abs(december - (16 * 60 + 38))).toBeLessThanOrEqual(5);
+    expect(at("2027-12-21", 40, "Australia/Sydney")).not.toBeNull();
+    expect(at("2027-06-21", 70, "Europe/Oslo")).toBeNull();
   });
 });

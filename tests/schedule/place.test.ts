@@ -145,8 +145,13 @@ describe("what was told", () => {
     expect(placed(told(2))).toMatchObject({ day: inDays(2), window: windowOf(9, 9) });
   });
 
-  test("goes, day and window, when the new day is three days off", () => {
-    expect(placed(told(3))).toMatchObject({ day: SATURDAY, window: windowOf(7, 7) });
+  test("goes, day and window, when the due day has moved by three days", () => {
+    const window = windowOf(7, 7, "later", inDays(3));
+    expect(placed(told(0), taskOf({ window }))).toMatchObject({ day: inDays(3), window });
+  });
+
+  test("stays where only what stands beside it has changed", () => {
+    expect(placed(told(6))).toMatchObject({ day: inDays(6), window: windowOf(9, 9) });
   });
 
   test("stays with its note", () => {

@@ -37,7 +37,7 @@ const on = (title: string, day: Day) => event({ title, day, when: { kind: "all d
 function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
   const people = [{ key: "imre", name: "Imre" }];
   const plan = { site: { clock: CLOCK }, measures: "metric", people } as unknown as Plan;
-  const stored = { id: "g", plans: [{ plan }], standing: {} } as unknown as StoredGarden;
+  const stored = { id: "g", plans: [{ plan }], lines: [], standing: {} } as unknown as StoredGarden;
   const core = {
     choose,
     horizonAt: () => null,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { theDay } from "../../src/days/day.ts";
 import { startOf } from "../../src/days/instants.ts";
 import type { Placed, Standing } from "../../src/schedule/placed.ts";
 import { eventsOf } from "../../src/words/events.ts";
@@ -52,6 +53,35 @@ describe("work in somebody's gardening hours", () => {
     expect(sessions).toHaveLength(1);
     expect(sessions[0]?.tasks).toEqual(["2027/beet/thin/1", "2027/carrot/thin/1"]);
     expect(sessions[0]?.when).toMatchObject({ to: midnight + (540 + 65) * MINUTE });
+  });
+
+  test("is told with what the hours do not hold, once a week, and is no longer than what they hold", () => {
+    const long = (id: string, day = SATURDAY) =>
+      thin(id, { people: ["imre"], day }, { minutes: 60 });
+    const wednesday = inDays(4);
+    const events = told(["a", "b", "c", "d"].map((id) => long(id)));
+    const [over] = events.filter((event) => event.kind === "session");
+    expect(over?.text).toContain("More than the hours hold.");
+    expect(over?.when).toMatchObject({ to: midnight + (540 + 180) * MINUTE });
+    const twice = told([
+      ...["a", "b", "c", "d"].map((id) => long(id, inDays(-3))),
+      ...["e", "f", "g", "h"].map((id) => long(id)),
+      ...["i", "j"].map((id) => long(id, wednesday)),
+    ]).filter((event) => event.kind === "session");
+    expect(twice.map(({ text }) => text.includes("More than the hours hold."))).toEqual([
+      true,
+      false,
+      true,
+    ]);
+  });
+
+  test("begins sooner where the sun sets before it is done, no sooner than one is home", () => {
+    const october = theDay(2027, 10, 27);
+    const [begun] = told([
+      thin("beet", { people: ["imre"], day: october }, { minutes: 45 }),
+    ]).filter((event) => event.kind === "session");
+    const at = startOf(october, "America/Denver");
+    expect(begun?.when).toMatchObject({ from: at + (17 * 60 + 30) * MINUTE });
   });
 
   test("is not told to readers by its session", () => {

@@ -13,7 +13,7 @@ const job = (id: string, task: Parameters<typeof placedOf>[1] = {}, given = {}) 
 const ids = (jobs: readonly { readonly task: { readonly id: string } }[]) =>
   jobs.map((each) => each.task.id);
 const lines = (...jobs: readonly ReturnType<typeof job>[]) =>
-  sessionText(jobs, PLAN, VOICE).split("\n");
+  sessionText(jobs, PLAN, { voice: VOICE }).split("\n");
 
 describe("the order one walks", () => {
   test("is under a roof first, then bed by bed as the plan has them", () => {
@@ -106,7 +106,7 @@ describe("a session's text", () => {
         job("b"),
       ],
       PLAN,
-      VOICE,
+      { voice: VOICE },
     );
     expect(text).toMatch(/Wet bags are heavy\. Oda is away till 11 May\./);
   });
@@ -115,16 +115,26 @@ describe("a session's text", () => {
     const many = Array.from({ length: 10 }, (_, i) =>
       job(`job ${i}`, { say: [how("Slowly. ".repeat(30).trim())] }),
     );
-    const text = sessionText(many, PLAN, VOICE);
+    const text = sessionText(many, PLAN, { voice: VOICE });
     expect(text.match(/20 min:/g)).toHaveLength(10);
     expect(text.length).toBeLessThanOrEqual(LONGEST_SESSION);
   });
 
   test("counts the jobs of a day that holds too many to name", () => {
     const many = Array.from({ length: 60 }, (_, i) => job(`job ${i}`, { needs: [`thing ${i}`] }));
-    const text = sessionText(many, PLAN, VOICE);
+    const text = sessionText(many, PLAN, { voice: VOICE });
     expect(text.length).toBeLessThanOrEqual(LONGEST_SESSION);
     expect(text).toMatch(/\nAnd \d+ more\./);
     expect(text).toMatch(/Raining\? All of it/);
   });
+});
+
+test("what the hours do not hold is named, the least missed of it, and till when it may wait", () => {
+  const jobs = ["a", "b", "c", "d", "e"].map((id) => job(id));
+  const told = (waiting: typeof jobs) => sessionText(jobs, PLAN, { voice: VOICE, waiting });
+  expect(told(jobs.slice(3))).toMatch(
+    /\nMore than the hours hold\. What can wait best: .+ and .+, the first till \w+ \d+ \w+\./,
+  );
+  expect(told(jobs.slice(1))).toContain(" and 1 more,");
+  expect(told([])).not.toContain("More than");
 });
