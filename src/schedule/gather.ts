@@ -20,12 +20,13 @@ function mayBeDrawn(task: Task): boolean {
   );
 }
 
-/** Jobs not empty, due day rising. The day nearest the middle of their due days that is in all their windows; null where there is none. */
-function sharedDay(jobs: readonly Task[]): Day | null {
-  const from = latest(...jobs.map(({ window }) => window.earliest));
-  const to = earliest(...jobs.map(({ window }) => window.latest));
+/** Like jobs by rising due day, and the days that are in all their windows. */
+type Visit = { readonly jobs: Task[]; from: Day; to: Day };
+
+/** The day nearest the middle of their due days that is in all their windows. */
+function sharedDay({ jobs, from, to }: Visit): Day {
   const middle = jobs[Math.floor((jobs.length - 1) / 2)]?.window.due ?? from;
-  return from > to ? null : earliest(to, latest(from, middle));
+  return earliest(to, latest(from, middle));
 }
 
 /**
@@ -45,22 +46,26 @@ export function drawnTogether(tasks: readonly Task[]): ReadonlyMap<string, Day> 
   const days = new Map<string, Day>();
   for (const like of kinds.values())
     for (const visit of visits(like)) {
-      const day = visit.length > 1 ? sharedDay(visit) : null;
-      if (day !== null) for (const task of visit) days.set(task.id, day);
+      const day = visit.jobs.length > 1 ? sharedDay(visit) : null;
+      if (day !== null) for (const task of visit.jobs) days.set(task.id, day);
     }
   return days;
 }
 
-/** Like jobs by due day, those that can share a day together. */
-function visits(like: readonly Task[]): readonly (readonly Task[])[] {
-  const all: Task[][] = [];
+/** Like jobs by due day, those that can share a day together; each in one visit. */
+function visits(like: readonly Task[]): readonly Visit[] {
+  const all: Visit[] = [];
   const byDue = [...like].sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
   for (const task of byDue) {
     const open = all[all.length - 1];
-    const first = open?.[0];
-    const near = first && task.window.due - first.window.due <= WITHIN_DAYS[task.harm];
-    if (open && near && sharedDay([...open, task]) !== null) open.push(task);
-    else all.push([task]);
+    const { due, earliest: from, latest: to } = task.window;
+    const first = open?.jobs[0];
+    const near = first && due - first.window.due <= WITHIN_DAYS[task.harm];
+    if (open && near && latest(open.from, from) <= earliest(open.to, to)) {
+      open.jobs.push(task);
+      open.from = latest(open.from, from);
+      open.to = earliest(open.to, to);
+    } else all.push({ jobs: [task], from, to });
   }
   return all;
 }

@@ -7,11 +7,22 @@ const MOST_MS = 10;
 /** The work [ms] that the platform's free plan gives one call. */
 const FREE_CALL_MS = 10;
 
+/** What placing the jobs of 600 plantings may take [ms]. */
+const MOST_PLACING_MS = 50;
+
 type Bindings = { readonly RENDERER: { fetch(url: string): Promise<Response> } };
 
-test("a whole render of sixty plantings is done within ten milliseconds once warm", async () => {
+let asked: Promise<Prices> | null = null;
+
+/** The renderer's prices, asked for once: only its first call stands in a fresh isolate. */
+function pricesOf(): Promise<Prices> {
   const { RENDERER } = env as unknown as Bindings;
-  const prices: Prices = await (await RENDERER.fetch("http://renderer/")).json();
+  asked ??= RENDERER.fetch("http://renderer/").then((answer) => answer.json());
+  return asked;
+}
+
+test("a whole render of sixty plantings is done within ten milliseconds once warm", async () => {
+  const prices = await pricesOf();
   const rows: readonly (readonly [string, number])[] = [
     ["first call in a fresh isolate", prices.first],
     ["the usual year, once when a plan is saved", prices.usual],
@@ -27,4 +38,10 @@ test("a whole render of sixty plantings is done within ten milliseconds once war
   expect(prices).toMatchObject({ plantings: 60, same: true });
   expect(prices.events).toBeGreaterThan(100);
   for (const [what, ms] of rows.slice(1)) expect(ms, what).toBeLessThanOrEqual(MOST_MS);
+});
+
+test("the jobs of six hundred plantings are fitted to people within fifty milliseconds", async () => {
+  const { placing } = await pricesOf();
+  console.log(`fitting the jobs of 600 plantings: ${placing.toFixed(1)} ms\n`);
+  expect(placing).toBeLessThanOrEqual(MOST_PLACING_MS);
 });

@@ -4,6 +4,8 @@ import type { Ledger } from "../../src/calendar/ledger.ts";
 import { writeCalendar } from "../../src/calendar/write.ts";
 import { type Garden, horizonAt, tell, usualOf } from "../../src/feed.ts";
 import { readPlan } from "../../src/plan/read.ts";
+import { householdOf } from "../../src/schedule/household.ts";
+import { place } from "../../src/schedule/place.ts";
 import type { Standing } from "../../src/schedule/placed.ts";
 import { pack } from "../../src/store/bytes.ts";
 import type { Event } from "../../src/words/event.ts";
@@ -104,6 +106,26 @@ function written(events: readonly Event[], now: number, choice: FeedChoice, had:
   return { text, print, packed: pack(text), ledger };
 }
 
+/** Ten gardens' worth of jobs, each garden's under its own ids, and the household that has to do them all. */
+function manyJobs(checked: string): () => unknown {
+  const garden: Garden = JSON.parse(checked);
+  const [plan] = garden.plans;
+  const { placed } = tell(garden, horizonAt(garden, NOW), {});
+  const tasks = Array.from({ length: 10 }, (_, i) => i).flatMap((i) =>
+    placed.map(({ task }) => ({ ...task, id: `${task.id}/${i}` })),
+  );
+  return () =>
+    place(tasks, {
+      household: householdOf(plan?.people ?? [], plan?.away ?? []),
+      standing: {},
+      done: new Map(),
+      usual: {},
+      doneBefore: new Map(),
+      load: new Map(),
+      days: new Map(),
+    });
+}
+
 const NOTHING: Kept = { standing: {}, ledger: null };
 
 /** Prices of whole renders [ms], and what they are prices of. */
@@ -117,6 +139,7 @@ export type Prices = {
   readonly tasks: number;
   readonly again: number;
   readonly month: number;
+  readonly placing: number;
 };
 
 async function prices(): Promise<Prices> {
@@ -127,12 +150,13 @@ async function prices(): Promise<Prices> {
   const firstMs = performance.now() - begun;
   const all = render(checked, NOW, ALL, NOTHING);
   const { usual: _, ...unread } = JSON.parse(checked);
-  const [usual = 0, fresh = 0, tasks = 0, again = 0, month = 0] = await medians([
+  const [usual = 0, fresh = 0, tasks = 0, again = 0, month = 0, placing = 0] = await medians([
     () => usualOf(unread),
     () => render(checked, NOW, IMRE, NOTHING),
     () => another(first.events, NOW, ALL),
     () => render(checked, NOW, IMRE, first),
     () => render(checked, NOW + 31 * DAY_MS, ALL, all),
+    manyJobs(checked),
   ]);
   return {
     plantings: JSON.parse(checked).plans[0].plantings.length,
@@ -144,6 +168,7 @@ async function prices(): Promise<Prices> {
     tasks,
     again,
     month,
+    placing,
   };
 }
 
