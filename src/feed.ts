@@ -1,3 +1,4 @@
+import { awayEvents } from "./away/events.ts";
 import { climateOf } from "./climate/climate.ts";
 import type { Day } from "./days/day.ts";
 import type { Fact } from "./diary/fact.ts";
@@ -10,7 +11,7 @@ import type { Plan, Planting } from "./plan/plan.ts";
 import { followed } from "./plan/years.ts";
 import { PRACTICES, SHARED_PRACTICES } from "./practices/all.ts";
 import { haveReady } from "./practices/have-ready.ts";
-import { PASSES, type Pass } from "./practices/practice.ts";
+import { PASSES, type Pass, type WholeGarden } from "./practices/practice.ts";
 import { growingsOf } from "./practices/repeat.ts";
 import { shareLadders } from "./practices/set-out.ts";
 import type { Task } from "./practices/task.ts";
@@ -62,11 +63,12 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
   const facts = understood(garden.plans);
   const plans = asMoved(garden.plans, facts);
   const usual = garden.usual ?? usualOf(garden);
-  const placed = oneAfterAnother(joined(plans), { facts, standing, usual });
+  const { placed, wholes } = oneAfterAnother(joined(plans), { facts, standing, usual });
   const shown = placed.filter((each) => each.day >= horizon.firstDay);
   const plan = wholeGarden(plans, horizon.firstDay);
   const events = [
     ...eventsOf(shown, { plan, standing, openDays: horizon.openDays }),
+    ...awayEvents({ plans, placed, facts, wholes }, horizon.firstDay),
     seasonEvent(plan, horizon.firstDay),
   ];
   return { placed, events, standing: remember(placed, events) };
@@ -75,7 +77,7 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
 /** The same years without diary, absences and anything told before: what is usual here. */
 export function usualOf(garden: Garden): Usual {
   const mean = joined(garden.plans).map((plan) => ({ ...plan, away: [] }));
-  const placed = oneAfterAnother(mean, { facts: [], standing: {}, usual: {} });
+  const { placed } = oneAfterAnother(mean, { facts: [], standing: {}, usual: {} });
   return Object.fromEntries(placed.map(({ task }) => [task.id, task.window.due]));
 }
 
@@ -96,18 +98,20 @@ type Given = {
 };
 
 /** Each year's plan in year order; people have their hours but once, and what ended last year frees its place this year. */
-function oneAfterAnother(plans: readonly Plan[], given: Given): readonly Placed[] {
+function oneAfterAnother(plans: readonly Plan[], given: Given): Years {
   const load: Load = new Map();
   const placed: Placed[] = [];
   const doneBefore = new Map<string, Day>();
+  const wholes = new Map<number, WholeGarden>();
   let anchors: Anchors = new Map();
   for (const plan of plans) {
     const year = passes(plan, { ...given, load, anchors, doneBefore });
     placed.push(...year.placed);
     for (const { task, done } of year.placed) if (done) doneBefore.set(task.id, done.day);
+    wholes.set(plan.year, year.whole);
     anchors = year.anchors;
   }
-  return placed;
+  return { placed, wholes };
 }
 
 /** What was given, and what the years before have come to. */
@@ -117,7 +121,17 @@ type After = Given & {
   readonly doneBefore: ReadonlyMap<string, Day>;
 };
 
-type Year = { readonly placed: readonly Placed[]; readonly anchors: Anchors };
+/** Every year's tasks on their days, and each year as it grows. */
+type Years = {
+  readonly placed: readonly Placed[];
+  readonly wholes: ReadonlyMap<number, WholeGarden>;
+};
+
+type Year = {
+  readonly placed: readonly Placed[];
+  readonly anchors: Anchors;
+  readonly whole: WholeGarden;
+};
 
 /** Three passes a chain: what starts a clock, what moves plants out, the rest; each placed day anchors the next. */
 function passes(
@@ -162,7 +176,7 @@ function passes(
   const whole = { plan, climate, growings, anchors, facts, around };
   put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
   put(haveReady(plan.year, placed, growings));
-  return { placed, anchors };
+  return { placed, anchors, whole: { ...whole, anchors } };
 }
 
 /** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */

@@ -103,6 +103,14 @@ test.each([
   },
 );
 
+test("an absence has its page, for the household alone", async () => {
+  const page = "event/2027/garden/away/2027-06-19/2027-06-23/before";
+  const { status, text } = await told(`${await addressOf("helper", "zebedea")}${page}`);
+  expect(status).toBe(200);
+  expect(text).toContain("Before you go on 19 June");
+  expect((await told(`${await addressOf("reader")}${page}`)).status).toBe(404);
+});
+
 test("nor does an answer to a link that was never given", async () => {
   const { status, text } = await told((await addressOf("reader")).replace(/[^/]{6}\/$/, "AAAAAA/"));
   expect(status).toBe(404);

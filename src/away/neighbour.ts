@@ -62,7 +62,7 @@ function roofLine(need: Need, plan: Plan): readonly string[] {
 }
 
 function traysLine({ called, hardeningFloorC }: Trays, plan: Plan): string {
-  const inside = plan.site.greenhouse ? "in the greenhouse" : "by the window";
+  const inside = plan.site.greenhouse ? "in the greenhouse" : "on the sill";
   const where = hardeningFloorC === null ? inside : "in the shade outdoors";
   return `Every day: small plants in trays (${list(called)}), ${where}. Dry on top? Water them gently.`;
 }

@@ -10,6 +10,8 @@ import { householdOf } from "../schedule/household.ts";
  * own tasks. What daily needs are read from; nothing is placed anew.
  */
 export function wholeOf(plan: Plan, season: Season): WholeGarden {
+  const known = season.wholes?.get(plan.year);
+  if (known) return known;
   const anchors = anchorsOf(season);
   const climate = climateOf(plan, season.facts);
   const { around } = householdOf(plan.people, plan.away);

@@ -9,6 +9,7 @@ import { reached } from "../growth/milestones.ts";
 import { remembered } from "../growth/remembered.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { Plan, Planting } from "../plan/plan.ts";
+import type { WholeGarden } from "../practices/practice.ts";
 import { anchored } from "../schedule/anchored.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { type FullAndEnd, fullAndEnd } from "./ends.ts";
@@ -18,6 +19,8 @@ export type Season = {
   readonly plans: readonly Plan[];
   readonly placed: readonly Placed[];
   readonly facts: readonly Fact[];
+  /** Each year as it grows after what was placed, where the telling that placed it has it at hand. */
+  readonly wholes?: ReadonlyMap<number, WholeGarden>;
 };
 
 /** One sowing from the day it goes in to the day the last of it is gone; days in that order. */

@@ -12,7 +12,7 @@ export type Event = {
   /** What the UID is made of: a task id, `person/2027-05-08`, or `person/open`. Unique within a set. */
   readonly key: string;
   readonly set: EventSet;
-  readonly kind: "session" | "task" | "rung" | "daily" | "warning" | "open" | "season";
+  readonly kind: "session" | "task" | "rung" | "daily" | "warning" | "open" | "away" | "season";
   /** Ids of the tasks told in it, lead first; empty for the season's own line. */
   readonly tasks: readonly string[];
   /** Keys of people; empty: everybody. */
