@@ -90,7 +90,8 @@ test.each([
   "quiet/tasks.ics",
   "quiet/bed/top-bed.ics",
   "on/quillon/2027-05-12",
-  "event/2027/carrot/sow-outdoors/1",
+  "on/2027/carrot/sow-outdoors/1",
+  "on/2027/garden/away/2027-06-19/2027-06-23/before",
   "plans/2027",
   "links",
   "nowhere",
@@ -104,7 +105,7 @@ test.each([
 );
 
 test("an absence has its page, for the household alone", async () => {
-  const page = "event/2027/garden/away/2027-06-19/2027-06-23/before";
+  const page = "on/2027/garden/away/2027-06-19/2027-06-23/before";
   const { status, text } = await told(`${await addressOf("helper", "zebedea")}${page}`);
   expect(status).toBe(200);
   expect(text).toContain("Before you go on 19 June");
