@@ -65,11 +65,11 @@ function inWalkingOrder(lines: readonly Line[], { beds }: Plan): readonly string
   return [...lines].sort((a, b) => at(a) - at(b)).map(({ line }) => line);
 }
 
-/** `20 min: Thin beets, Root bed, on Saturday 31 July.` and its caution; the day where it has one before they go. Water is told last, for all beds. */
+/** `20 min: Thin beets, Root bed, planned for Saturday 31 July.` and its caution; the day where it has one before they go. Water is told last, for all beds. */
 function bedLine(job: Placed, { report, plan }: Telling): readonly Line[] {
   const { task, day } = job;
   if (task.practice === "water") return [];
-  const on = day < report.leave.from ? `, on ${sayWeekday(day)}` : "";
+  const on = day < report.leave.from ? `, planned for ${sayWeekday(day)}` : "";
   const warned = sayPart(task.say, "caution", voiceOf(plan, "household"));
   const line = `${minutesTitle(job, plan)}${on}. ${warned}`.trim();
   return [{ bed: task.bed, indoors: task.indoors, line }];

@@ -1,5 +1,6 @@
 import { bedDoubts } from "../beds/doubts.ts";
 import { sayDay } from "../days/day.ts";
+import { settle } from "../diary/settle.ts";
 import { understand } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
 import { type Problem, sayProblem } from "../problems/problem.ts";
@@ -21,6 +22,10 @@ function run(call: Call): Exit {
     const notes = notesIn(plan, loaded.garden.plans);
     if (notes.length > 0) call.terminal.out("Diary lines kept as notes, which move nothing:\n");
     for (const note of notes) call.terminal.out(`  ${note}\n`);
+    const odd = oddIn(plan, loaded.garden.plans);
+    if (odd.length > 0)
+      call.terminal.out("Diary lines that another puts right, or that cannot be so:\n");
+    for (const line of odd) call.terminal.out(`  ${line}\n`);
   }
   return 0;
 }
@@ -38,6 +43,21 @@ function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
       ? [`${sayDay(fact.day)}: ${fact.text}${fact.why === null ? "" : ` (${fact.why})`}`]
       : [],
   );
+}
+
+/** Each line of a plan's diary of which something is to be said beside the others, and what. */
+function oddIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
+  const read = plans.flatMap(({ diary }) =>
+    diary.map((line) => ({ line, facts: understand([line], plans) })),
+  );
+  const { remarks } = settle(
+    read.flatMap(({ facts }) => facts),
+    plans,
+  );
+  return remarks.flatMap(({ fact, is }) => {
+    const line = read.find(({ facts }) => facts.includes(fact))?.line;
+    return line?.at.file === plan.file ? [`${sayDay(line.day)}: ${line.text} (${is})`] : [];
+  });
 }
 
 /** `check PLAN`: problems and doubts by line, every default that was filled in, and diary lines that move nothing. */

@@ -45,7 +45,7 @@ describe("before you go", () => {
     const job = placedOf({}, { say: [caution("Mind the roots.")] });
     expect(minutesTitle(job, planOf(QUARRY))).toBe("20 min: Thin beets, Root bed");
     expect(lines({ before: [job] })).toEqual([
-      "20 min: Thin beets, Root bed, on Saturday 8 May. Mind the roots.",
+      "20 min: Thin beets, Root bed, planned for Saturday 8 May. Mind the roots.",
     ]);
   });
 
@@ -69,9 +69,9 @@ describe("before you go", () => {
     expect(lines({ before, needs })).toEqual([
       "10 min: Trays of tomatoes: full shade all day, out of the wind, on a wet mat, watered well. Nights below 50 °F to come: leave them inside.",
       "5 min: Greenhouse: vents set to open by themselves, or show the neighbour how.",
-      "20 min: Thin beets, Root bed, on Saturday 8 May.",
+      "20 min: Thin beets, Root bed, planned for Saturday 8 May.",
       "10 min: Pick beans, South bed: all that would grow out, small ones too.",
-      "20 min: Tidy the shed, on Saturday 8 May.",
+      "20 min: Tidy the shed, planned for Saturday 8 May.",
       "30 min: Water beds and bags deep, the evening before; a finger finds them wet all down.",
     ]);
   });

@@ -53,3 +53,15 @@ test("check tells where a bed is shared by more than it holds, exit 0", async ()
   expect(exit).toBe(0);
   expect(err).toMatch(/2027\.yaml:\d+:\d+: \w+ and .* share Long bed about .* across\. Give one/);
 });
+
+test("a diary line that another puts right, or that cannot be so, is told", async () => {
+  const diary =
+    "diary:\n  - 20 May: beets up\n  - 22 May: beets not up\n  - 1 Jun: beets lost\n  - 3 Jun: beets thinned\n";
+  const { out } = await sowbell(["check", folderOf({ "2027.yaml": `${PLAN}${diary}` })]);
+  expect(out).toContain(
+    "Diary lines that another puts right, or that cannot be so:\n  20 May: beets up (no longer holds: 22 May says otherwise)\n",
+  );
+  expect(out).toContain("  3 June: beets thinned (was lost on 1 June, so it moves nothing)\n");
+  const plain = await sowbell(["check", folderOf({ "2027.yaml": PLAN })]);
+  expect(plain.out).not.toContain("Diary lines");
+});
