@@ -10,6 +10,7 @@ import { remembered } from "./growth/remembered.ts";
 import type { Plan, Planting } from "./plan/plan.ts";
 import { followed } from "./plan/years.ts";
 import { PRACTICES, SHARED_PRACTICES } from "./practices/all.ts";
+import { underCover } from "./practices/covered.ts";
 import { haveReady } from "./practices/have-ready.ts";
 import { PASSES, type Pass, type WholeGarden } from "./practices/practice.ts";
 import { growingsOf } from "./practices/repeat.ts";
@@ -198,9 +199,12 @@ function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[
 function tasksOf(growings: readonly Growing[], pass: Pass): readonly Task[] {
   const practices = PRACTICES.filter((practice) => practice.pass === pass);
   const tasks: Task[] = [];
-  for (const growing of growings)
-    for (const practice of practices)
-      if (!growing.planting.without.includes(practice.name)) tasks.push(...practice.tasks(growing));
+  for (const growing of growings) {
+    const { without } = growing.planting;
+    const told = practices.filter(({ name }) => !without.includes(name));
+    const own = told.flatMap((practice) => practice.tasks(growing));
+    tasks.push(...(pass === "rest" ? underCover(growing, own) : own));
+  }
   return pass === "set out" ? shareLadders(tasks) : tasks;
 }
 

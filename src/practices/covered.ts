@@ -8,7 +8,7 @@ import { ripeMilestone } from "../growth/ripe.ts";
 import { upMilestone } from "../growth/up.ts";
 import { isRaised } from "../plan/begin.ts";
 import { sowingNumbers } from "./repeat.ts";
-import { type Window, window } from "./task.ts";
+import { type Task, type Window, window } from "./task.ts";
 
 /** A day that a cover goes on or comes off, and of which sowing and stage that is. */
 export type CoverDay = {
@@ -159,4 +159,23 @@ function askedFor(growing: Growing): readonly Covered[] {
   const on = dayInPlace(growing);
   if (thing === null || inSince !== null || !on) return [];
   return inTime({ growing, against: null, thing, suffix: "", on, off: null, offSign: null });
+}
+
+/**
+ * A sowing's tasks with the cover that each is done under: those due after it is on and before it comes off. What puts it
+ * on or takes it off, and what stands in no bed, is under none.
+ */
+export function underCover(growing: Growing, tasks: readonly Task[]): readonly Task[] {
+  const { bed, without } = growing.planting;
+  if (bed === null || without.includes("cover") || tasks.length === 0) return tasks;
+  if (growing.crop.covers.length === 0 && growing.planting.under.length === 0) return tasks;
+  const covers = coversOf({ ...growing, sowing: 1 });
+  if (covers.length === 0) return tasks;
+  return tasks.map((task) => {
+    const { due } = task.window;
+    const over = covers.find(
+      ({ on, off }) => due > on.window.due && (off === null || due < off.window.due),
+    );
+    return over ? { ...task, under: `${bed}|${over.against ?? over.thing}` } : task;
+  });
 }

@@ -70,6 +70,8 @@ export type Task = {
   readonly brings: readonly string[];
   /** A round of the garden's it keeps to: the last such day on or before its due day; null where any will do. */
   readonly round: Round | null;
+  /** The net or fabric it is done under, `root-bed|leaf miners`: such jobs are looked for on one day. Null where nothing has to be lifted. */
+  readonly under: string | null;
   /** Tasks of equal `together` are placed on one day. */
   readonly together: string | null;
   /** Ids of tasks whose days this one was reckoned from, forward or back; `why` follows them. */
@@ -162,6 +164,7 @@ function taskOf(own: Own, telling: Telling): Task {
     needs: telling.needs ?? [],
     brings: telling.brings ?? [],
     round: telling.round ?? null,
+    under: null,
     together: telling.together ?? null,
     hangsOn: telling.hangsOn ?? [],
     after: telling.after ?? [],

@@ -30,26 +30,37 @@ function sharedDay({ jobs, from, to }: Visit): Day {
 }
 
 /**
- * The day on which to look for each like job that can wait, by task id: one for those of the same practice, verb and
- * harm whose due days lie near each other and whose windows share a day, and inside the windows of all of them. Jobs that
- * are like no other are left out.
+ * The day on which to look for each job that can wait a little, by task id: one for those under the same net, then for those
+ * of the same practice, verb and harm, whose due days lie near each other and whose windows share a day; inside the
+ * windows of all of them. Jobs that are like no other are left out.
  */
 export function drawnTogether(tasks: readonly Task[]): ReadonlyMap<string, Day> {
+  const days = new Map<string, Day>();
+  const free = tasks.filter(mayBeDrawn);
+  draw(free, days, ({ under, harm }) => (under === null ? null : `${under}|${harm}`));
+  draw(free, days, ({ practice, title, harm }) => `${practice}|${title.verb}|${harm}`);
+  return days;
+}
+
+/** Draws together the jobs of one kind that have no day yet; of none (null) there is nothing to draw. */
+function draw(
+  tasks: readonly Task[],
+  days: Map<string, Day>,
+  kindOf: (task: Task) => string | null,
+): void {
   const kinds = new Map<string, Task[]>();
   for (const task of tasks) {
-    if (!mayBeDrawn(task)) continue;
-    const kind = `${task.practice}|${task.title.verb}|${task.harm}`;
+    const kind = days.has(task.id) ? null : kindOf(task);
+    if (kind === null) continue;
     const known = kinds.get(kind);
     if (known) known.push(task);
     else kinds.set(kind, [task]);
   }
-  const days = new Map<string, Day>();
   for (const like of kinds.values())
     for (const visit of visits(like)) {
       const day = visit.jobs.length > 1 ? sharedDay(visit) : null;
       if (day !== null) for (const task of visit.jobs) days.set(task.id, day);
     }
-  return days;
 }
 
 /** Like jobs by due day, those that can share a day together; each in one visit. */

@@ -51,6 +51,32 @@ describe("like jobs that can wait", () => {
   });
 });
 
+describe("jobs under one net", () => {
+  const under = { under: "root-bed|leaf miners" } as const;
+
+  test("are looked for on one day, whatever they are", () => {
+    expect(daysOf(job("a", 0, under), job("b", 3, { ...under, practice: "weed" }))).toEqual({
+      a: 0,
+      b: 0,
+    });
+  });
+
+  test("come before like jobs elsewhere, which are drawn to each other", () => {
+    const days = daysOf(
+      job("a", 0, under),
+      job("b", 4, { ...under, practice: "weed" }),
+      job("c", 6),
+      job("d", 8),
+    );
+    expect(days).toEqual({ a: 0, b: 0, c: 6, d: 6 });
+  });
+
+  test("of another net are none of theirs", () => {
+    const other = { practice: "weed", under: "leaf-bed|birds" };
+    expect(daysOf(job("a", 0, under), job("b", 3, other))).toEqual({});
+  });
+});
+
 describe("nothing is drawn that", () => {
   const near = job("a", 0);
   test.each<[string, Partial<Task>]>([

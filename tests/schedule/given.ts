@@ -45,6 +45,7 @@ export function taskOf(given: Partial<Task> = {}): Task {
     needs: [],
     brings: [],
     round: null,
+    under: null,
     together: null,
     hangsOn: [],
     after: [],
