@@ -7,22 +7,21 @@ import { understood } from "./diary/understand.ts";
 import type { Anchors } from "./growth/anchors.ts";
 import type { Growing } from "./growth/growing.ts";
 import { remembered } from "./growth/remembered.ts";
+import { chains } from "./plan/after.ts";
 import type { Plan, Planting } from "./plan/plan.ts";
-import { followed } from "./plan/years.ts";
-import { PRACTICES, SHARED_PRACTICES } from "./practices/all.ts";
-import { underCover } from "./practices/covered.ts";
+import { joined, wholeGarden } from "./plan/years.ts";
+import { SHARED_PRACTICES, tasksOf } from "./practices/all.ts";
 import { haveReady } from "./practices/have-ready.ts";
-import { PASSES, type Pass, type WholeGarden } from "./practices/practice.ts";
+import { PASSES, type WholeGarden } from "./practices/practice.ts";
 import { growingsOf } from "./practices/repeat.ts";
-import { shareLadders } from "./practices/set-out.ts";
 import type { Task } from "./practices/task.ts";
 import { anchored } from "./schedule/anchored.ts";
-import { daysNamed } from "./schedule/calm.ts";
+import { remember } from "./schedule/calm.ts";
 import { doneOf } from "./schedule/done.ts";
-import { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
-import { householdOf } from "./schedule/household.ts";
+import { type Horizon, horizonOf } from "./schedule/horizon.ts";
+import { type Household, householdOf } from "./schedule/household.ts";
 import { place } from "./schedule/place.ts";
-import type { LastTold, Placed, Standing } from "./schedule/placed.ts";
+import type { Placed, Standing } from "./schedule/placed.ts";
 import { asSaid } from "./schedule/said.ts";
 import type { Load } from "./schedule/session.ts";
 import type { Event } from "./words/event.ts";
@@ -66,13 +65,13 @@ export function tell(garden: Garden, horizon: Horizon, standing: Standing): Told
   const usual = garden.usual ?? usualOf(garden);
   const { placed, wholes } = oneAfterAnother(joined(plans), { facts, standing, usual });
   const shown = placed.filter((each) => each.day >= horizon.firstDay);
-  const plan = wholeGarden(plans, horizon.firstDay);
+  const plan = wholeGarden(plans);
   const events = [
     ...eventsOf(shown, { plan, standing, openDays: horizon.openDays }),
     ...awayEvents({ plans, placed, facts, wholes }, horizon.firstDay),
     seasonEvent(plan, horizon.firstDay),
   ];
-  return { placed, events, standing: remember(placed, events) };
+  return { placed, events, standing: remember(placed, new Set(events.map(({ key }) => key))) };
 }
 
 /** The same years without diary, absences and anything told before: what is usual here. */
@@ -80,15 +79,6 @@ export function usualOf(garden: Garden): Usual {
   const mean = joined(garden.plans).map((plan) => ({ ...plan, away: [] }));
   const { placed } = oneAfterAnother(mean, { facts: [], standing: {}, usual: {} });
   return Object.fromEntries(placed.map(({ task }) => [task.id, task.window.due]));
-}
-
-/** Plans in which each planting that follows one of an earlier year names it by its key. */
-function joined(plans: readonly Plan[]): readonly Plan[] {
-  const named = (planting: Planting) =>
-    planting.after === null
-      ? planting
-      : { ...planting, after: followed(planting, plans)?.key ?? planting.after };
-  return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
 }
 
 /** What years are told by: the diary, what was told before, and each task's usual due day. */
@@ -110,7 +100,7 @@ function oneAfterAnother(plans: readonly Plan[], given: Given): Years {
     placed.push(...year.placed);
     for (const { task, done } of year.placed) if (done) doneBefore.set(task.id, done.day);
     wholes.set(plan.year, year.whole);
-    anchors = year.anchors;
+    anchors = year.whole.anchors;
   }
   return { placed, wholes };
 }
@@ -128,106 +118,47 @@ type Years = {
   readonly wholes: ReadonlyMap<number, WholeGarden>;
 };
 
-type Year = {
-  readonly placed: readonly Placed[];
-  readonly anchors: Anchors;
-  readonly whole: WholeGarden;
-};
+type Year = { readonly placed: readonly Placed[]; readonly whole: WholeGarden };
 
 /** Three passes a chain: what starts a clock, what moves plants out, the rest; each placed day anchors the next. */
-function passes(
-  plan: Plan,
-  { facts, standing, usual, load, anchors: before, doneBefore }: After,
-): Year {
+function passes(plan: Plan, after: After): Year {
+  const { facts } = after;
   const household = householdOf(plan.people, plan.away);
-  const climate = climateOf(plan, facts);
-  let anchors: Anchors = new Map([...before, ...remembered(plan.plantings, facts)]);
-  const days = new Map<string, Day>();
-  const placed: Placed[] = [];
-  const put = (tasks: readonly Task[]) => {
-    const done = doneOf(tasks, facts);
-    const now = place(asSaid(tasks, facts, done), {
-      household,
-      standing,
-      done,
-      usual,
-      doneBefore,
-      load,
-      days,
-    });
-    placed.push(...now);
-    anchors = anchored(anchors, now);
-  };
   const { around } = household;
-  const growing = (planting: Planting) =>
-    growingsOf(planting, plan, { climate, anchors, facts, around });
+  const climate = climateOf(plan, facts);
+  const putting = placingIn(plan, household, after);
   const grown = new Map<Planting, readonly Growing[]>();
   for (const chain of chains(plan.plantings))
     for (const pass of PASSES) {
-      const now = chain.map((planting) => [planting, growing(planting)] as const);
-      for (const [planting, sowings] of now) grown.set(planting, sowings);
-      put(
-        tasksOf(
-          now.flatMap(([, sowings]) => sowings),
-          pass,
-        ),
-      );
+      const known = { climate, anchors: putting.anchors(), facts, around };
+      for (const planting of chain) grown.set(planting, growingsOf(planting, plan, known));
+      const growings = chain.flatMap((planting) => grown.get(planting) ?? []);
+      putting.put(tasksOf(growings, pass));
     }
   const growings = plan.plantings.flatMap((planting) => grown.get(planting) ?? []);
-  const whole = { plan, climate, growings, anchors, facts, around };
-  put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
-  put(haveReady(plan.year, placed, growings));
-  return { placed, anchors, whole: { ...whole, anchors } };
+  const whole = { plan, climate, growings, anchors: putting.anchors(), facts, around };
+  putting.put(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
+  putting.put(haveReady(plan.year, putting.placed, growings));
+  return { placed: putting.placed, whole: { ...whole, anchors: putting.anchors() } };
 }
 
-/** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
-function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
-  const byKey = new Map(plantings.map((planting) => [planting.key, planting]));
-  const behind = (planting: Planting): number => {
-    const before = planting.after === null ? undefined : byKey.get(planting.after);
-    return before ? 1 + behind(before) : 0;
+/** Tasks put on their days, one lot after another, and the anchors that the days have set by then. */
+type Putting = {
+  readonly put: (tasks: readonly Task[]) => void;
+  readonly placed: readonly Placed[];
+  readonly anchors: () => Anchors;
+};
+
+function placingIn(plan: Plan, household: Household, after: After): Putting {
+  const { facts, anchors: before, ...given } = after;
+  const days = new Map<string, Day>();
+  const placed: Placed[] = [];
+  let anchors: Anchors = new Map([...before, ...remembered(plan.plantings, facts)]);
+  const put = (tasks: readonly Task[]) => {
+    const done = doneOf(tasks, facts);
+    const now = place(asSaid(tasks, facts, done), { ...given, household, done, days });
+    placed.push(...now);
+    anchors = anchored(anchors, now);
   };
-  const ranks: Planting[][] = [];
-  for (const planting of plantings) {
-    const rank = behind(planting);
-    ranks[rank] = [...(ranks[rank] ?? []), planting];
-  }
-  return ranks.filter((rank) => rank !== undefined);
-}
-
-/** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */
-function tasksOf(growings: readonly Growing[], pass: Pass): readonly Task[] {
-  const practices = PRACTICES.filter((practice) => practice.pass === pass);
-  const tasks: Task[] = [];
-  for (const growing of growings) {
-    const { without } = growing.planting;
-    const told = practices.filter(({ name }) => !without.includes(name));
-    const own = told.flatMap((practice) => practice.tasks(growing));
-    tasks.push(...(pass === "rest" ? underCover(growing, own) : own));
-  }
-  return pass === "set out" ? shareLadders(tasks) : tasks;
-}
-
-/** The newest plan with every year's beds and people, for words that name them. */
-function wholeGarden(plans: readonly Plan[], day: Day): Plan {
-  const newest = plans[plans.length - 1] ?? planOn(plans, day);
-  const byKey = <T extends { readonly key: string }>(all: readonly T[]) => [
-    ...new Map(all.map((each) => [each.key, each])).values(),
-  ];
-  return {
-    ...newest,
-    beds: byKey(plans.flatMap((plan) => plan.beds)),
-    people: byKey(plans.flatMap((plan) => plan.people)),
-  };
-}
-
-/** What is kept of a telling, by task. */
-function remember(placed: readonly Placed[], events: readonly Event[]): Standing {
-  const leads = new Set(events.map((event) => event.key));
-  const standing: Record<string, LastTold> = {};
-  for (const { task, day, window, people, note } of placed) {
-    const { id, say } = task;
-    standing[id] = { day, window, people, days: daysNamed(say), lead: leads.has(id), note };
-  }
-  return standing;
+  return { put, placed, anchors: () => anchors };
 }

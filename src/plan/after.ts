@@ -115,3 +115,18 @@ function circleIn(plantings: readonly Planting[]): Planting | null {
   }
   return null;
 }
+
+/** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
+export function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
+  const byKey = new Map(plantings.map((planting) => [planting.key, planting]));
+  const behind = (planting: Planting): number => {
+    const before = planting.after === null ? undefined : byKey.get(planting.after);
+    return before ? 1 + behind(before) : 0;
+  };
+  const ranks: Planting[][] = [];
+  for (const planting of plantings) {
+    const rank = behind(planting);
+    ranks[rank] = [...(ranks[rank] ?? []), planting];
+  }
+  return ranks.filter((rank) => rank !== undefined);
+}

@@ -105,3 +105,26 @@ function familyDoubt(planting: Planting, plan: Plan, before: readonly Plan[]): r
     ),
   ];
 }
+
+/** Plans in which each planting that follows one of an earlier year names it by its key. */
+export function joined(plans: readonly Plan[]): readonly Plan[] {
+  const named = (planting: Planting) =>
+    planting.after === null
+      ? planting
+      : { ...planting, after: followed(planting, plans)?.key ?? planting.after };
+  return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
+}
+
+/** The newest plan with every year's beds and people, for words that name them. Plans in year order, not empty. */
+export function wholeGarden(plans: readonly Plan[]): Plan {
+  const newest = plans[plans.length - 1];
+  if (!newest) throw new RangeError("a garden has a plan");
+  const byKey = <T extends { readonly key: string }>(all: readonly T[]) => [
+    ...new Map(all.map((each) => [each.key, each])).values(),
+  ];
+  return {
+    ...newest,
+    beds: byKey(plans.flatMap((plan) => plan.beds)),
+    people: byKey(plans.flatMap((plan) => plan.people)),
+  };
+}

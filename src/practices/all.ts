@@ -1,7 +1,9 @@
+import type { Growing } from "../growth/growing.ts";
 import { BOARD } from "./board.ts";
 import { CARE } from "./care.ts";
 import { CLOSE_BED } from "./close-bed.ts";
 import { COVER } from "./cover.ts";
+import { underCover } from "./covered.ts";
 import { DRAIN } from "./drain.ts";
 import { FIRST_FROST } from "./first-frost.ts";
 import { FROST_AHEAD } from "./frost-ahead.ts";
@@ -14,13 +16,14 @@ import { PLANT_FOR_WINTER, STAND_THE_WINTER } from "./overwinter.ts";
 import { PALE_LEAVES } from "./pale-leaves.ts";
 import { PLANT } from "./plant.ts";
 import { POT_ON } from "./pot-on.ts";
-import type { Practice, SharedPractice } from "./practice.ts";
+import type { Pass, Practice, SharedPractice } from "./practice.ts";
 import { REPEAT } from "./repeat.ts";
-import { SET_OUT } from "./set-out.ts";
+import { SET_OUT, shareLadders } from "./set-out.ts";
 import { SOIL_TEST } from "./soil-test.ts";
 import { SOW_INDOORS } from "./sow-indoors.ts";
 import { SOW_OUTDOORS } from "./sow-outdoors.ts";
 import { SUPPORT } from "./support.ts";
+import type { Task } from "./task.ts";
 import { THIN } from "./thin.ts";
 import { THINGS_TO_HAVE } from "./things-to-have.ts";
 import { WARM_BED } from "./warm-bed.ts";
@@ -66,3 +69,16 @@ export const SHARED_PRACTICES: readonly SharedPractice[] = [
   DRAIN,
   SOIL_TEST,
 ];
+
+/** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */
+export function tasksOf(growings: readonly Growing[], pass: Pass): readonly Task[] {
+  const practices = PRACTICES.filter((practice) => practice.pass === pass);
+  const tasks: Task[] = [];
+  for (const growing of growings) {
+    const { without } = growing.planting;
+    const told = practices.filter(({ name }) => !without.includes(name));
+    const own = told.flatMap((practice) => practice.tasks(growing));
+    tasks.push(...(pass === "rest" ? underCover(growing, own) : own));
+  }
+  return pass === "set out" ? shareLadders(tasks) : tasks;
+}

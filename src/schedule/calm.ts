@@ -1,7 +1,7 @@
 import type { Day } from "../days/day.ts";
 import type { Piece, Sentence } from "../practices/say.ts";
 import type { Task } from "../practices/task.ts";
-import type { LastTold } from "./placed.ts";
+import type { LastTold, Placed, Standing } from "./placed.ts";
 
 /** A new day nearer than this to the one told does not move it. Source: house rule; a feed that trembles is not read. */
 export const CALM_DAYS = 3;
@@ -53,4 +53,14 @@ export function keepDays(say: readonly Sentence[], told: readonly Day[]): readon
       return { ...piece, day };
     }),
   }));
+}
+
+/** What is kept of a telling, by task; `leads` are the keys of its events. */
+export function remember(placed: readonly Placed[], leads: ReadonlySet<string>): Standing {
+  const standing: Record<string, LastTold> = {};
+  for (const { task, day, window, people, note } of placed) {
+    const { id, say } = task;
+    standing[id] = { day, window, people, days: daysNamed(say), lead: leads.has(id), note };
+  }
+  return standing;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { ownName, plantingsNamed } from "../../src/plan/after.ts";
+import { chains, ownName, plantingsNamed } from "../../src/plan/after.ts";
 import { least, PLAN, planOf, read, told } from "./canonical.ts";
 
 const names = (text: string) => plantingsNamed(text, PLAN.plantings).map(ownName);
@@ -73,5 +73,16 @@ describe("after", () => {
     expect(told(crops("carrot", "beet: between the carot rows"))).toEqual([
       "no-planting-called@9:19",
     ]);
+  });
+});
+
+describe("chains of plantings", () => {
+  it("are those that follow none of this plan's, then those that follow these, each in the plan's order", () => {
+    const { plantings } = planOf(
+      crops("beet: after carrot", "carrot", "spinach: after beet", "radish"),
+    );
+    const keys = chains(plantings).map((chain) => chain.map(({ crop }) => crop));
+    expect(keys).toEqual([["carrot", "radish"], ["beet"], ["spinach"]]);
+    expect(chains([])).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { followed, joinYears } from "../../src/plan/years.ts";
+import { followed, joined, joinYears, wholeGarden } from "../../src/plan/years.ts";
+import { ODA } from "../schedule/given.ts";
 import { least, PLAN, planOf } from "./canonical.ts";
 
 const year = (y: number, crops: string) => planOf(least(crops).replace("2027", String(y)));
@@ -70,5 +71,30 @@ describe("the years of a garden", () => {
   it("find it in the plan's own year first", () => {
     const last = PLAN.plantings.at(-1);
     expect(last && followed(last, [PLAN])?.key).toBe("2027/garlic");
+  });
+});
+
+describe("the whole garden", () => {
+  it("is the newest plan with the beds and people of every year, the newest of each", () => {
+    const before = {
+      ...year(2026, bed("carrot", "North bed")),
+      people: [{ ...ODA, name: "Oda May" }],
+    };
+    const now = { ...year(2027, bed("tomato")), people: [ODA] };
+    const { beds, people, year: newest } = wholeGarden([before, now]);
+    expect([newest, beds.map(({ name }) => name)]).toEqual([2027, ["North bed", "South bed"]]);
+    expect(people.map(({ name }) => name)).toEqual(["Oda"]);
+    expect(() => wholeGarden([])).toThrow(RangeError);
+  });
+
+  it("has what follows a planting of an earlier year named by its key", () => {
+    const plans = [
+      year(2026, "crops:\n  - garlic: plant 14 Oct"),
+      year(2027, "crops:\n  - spinach: after the garlic"),
+    ];
+    expect(joined(plans)[1]?.plantings[0]?.after).toBe("2026/garlic");
+    expect(joined([PLAN])[0]?.plantings.map(({ after }) => after)).toEqual(
+      PLAN.plantings.map(({ after }) => after),
+    );
   });
 });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { how, sign } from "../../src/practices/say.ts";
-import { CALM_DAYS, daysNamed, keepDays, stands } from "../../src/schedule/calm.ts";
+import { CALM_DAYS, daysNamed, keepDays, remember, stands } from "../../src/schedule/calm.ts";
 import type { LastTold } from "../../src/schedule/placed.ts";
-import { inDays, SATURDAY, taskOf, windowOf } from "./given.ts";
+import { inDays, placedOf, SATURDAY, taskOf, windowOf } from "./given.ts";
 
 const TOLD: LastTold = {
   day: SATURDAY,
@@ -78,4 +78,21 @@ describe("days that sentences name", () => {
     const [kept] = keepDays([how({ day: SATURDAY, weekday: true }, ".")], [inDays(1)]);
     expect(kept?.pieces[0]).toEqual({ day: inDays(1), weekday: true });
   });
+});
+
+test("what is kept of a telling is each task's day, window, people, days it names and whether it led", () => {
+  const placed = placedOf(
+    { people: ["oda"] },
+    { say: [how("Up about ", { day: inDays(3) }, ".")] },
+  );
+  const kept = remember([placed], new Set(["2027/beet/thin/1"]));
+  expect(kept["2027/beet/thin/1"]).toEqual({
+    day: SATURDAY,
+    window: windowOf(7, 7),
+    people: ["oda"],
+    days: [inDays(3)],
+    lead: true,
+    note: null,
+  });
+  expect(remember([placed], new Set())["2027/beet/thin/1"]?.lead).toBe(false);
 });
