@@ -7,7 +7,7 @@ const root = new URL("..", import.meta.url).pathname;
 const inWorker = [
   "tests/{canaries,worker}.test.ts",
   "tests/store/{diary,feeds,gardens,plans}.test.ts",
-  "tests/web/{app,feed,home,plans,render}.test.ts",
+  "tests/web/{app,feed,home,plans,render,tapped}.test.ts",
 ];
 
 export default defineConfig({

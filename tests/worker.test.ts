@@ -118,3 +118,35 @@ test("every feed of every link is without a fault, and a reader's tells of nobod
     }
   }
 });
+
+test("one tap on a job's page moves the chain behind it, and another takes it back", async () => {
+  const garden = "tap-lane";
+  const key = await keyFrom(SECRET);
+  const at = async (role: Role, person: string | null) =>
+    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
+  const body = JSON.stringify({ text: LANE, file: `plans/${garden}/2027.yaml` });
+  const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
+  await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
+  const base = await at("helper", "quillon");
+  const page = `${base}on/2027/beet/sow-outdoors/1`;
+  const tap = (say: string) =>
+    exports.default.fetch(page, {
+      method: "POST",
+      redirect: "manual",
+      body: new URLSearchParams({ task: "2027/beet/sow-outdoors/1", say }).toString(),
+      headers: { "content-type": "application/x-www-form-urlencoded" },
+    });
+  const textOf = async (address: string) => (await exports.default.fetch(address)).text();
+  const feed = async () => (await textOf(`${base}tasks.ics`)).replaceAll("\r\n ", "");
+
+  expect(await textOf(page)).toContain(">Sown today</button>");
+  const before = await feed();
+  expect((await tap("done")).status).toBe(303);
+  const after = await textOf(page);
+  expect(after).toMatch(/Done \d+ \w+, Quillon\./);
+  expect(after).toContain(">Undo</button>");
+  expect(await feed()).not.toBe(before);
+  expect(await feed()).toMatch(/Done \d+ \w+\\, Quillon/);
+  expect((await tap("undo: done")).status).toBe(303);
+  expect(await textOf(page)).toContain(">Sown today</button>");
+});

@@ -7,7 +7,7 @@ export type Stage = "up" | "flower" | "first ripe";
 /** What was not to be seen or not to be done: a stage, or the next step of a practice. */
 export type NotYet =
   | { readonly stage: Stage }
-  | { readonly practice: string; readonly step: string | null };
+  | { readonly practice: string; readonly step: string | null; readonly task?: string };
 
 /** Facts that can be taken back. */
 type Deeds = Extract<
@@ -28,6 +28,8 @@ export type Fact =
       /** The step where the line names one; null: the earliest step not yet done by then. */
       readonly step: string | null;
       readonly by: string | null;
+      /** Id of the very task, where the line answered it. */
+      readonly task?: string;
     }
   | {
       readonly kind: "seen";
@@ -50,6 +52,8 @@ export type Fact =
       readonly day: Day;
       readonly planting: string;
       readonly practice: string;
+      /** Id of the very task that is left, where the line answered it; else all of that practice. */
+      readonly task?: string;
       readonly text: string;
     }
   | {

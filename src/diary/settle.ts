@@ -67,7 +67,10 @@ function isOver(earlier: Fact, later: Fact, again: ReadonlySet<string>): boolean
         earlier.kind === "lost"
       );
     case "done":
-      return earlier.kind === "left" && earlier.practice === later.practice;
+      return (
+        (earlier.kind === "left" && earlier.practice === later.practice) ||
+        (earlier.kind === "done" && later.task !== undefined && earlier.task === later.task)
+      );
     case "failed":
       return (
         (earlier.kind === "done" || earlier.kind === "seen" || earlier.kind === "not yet") &&

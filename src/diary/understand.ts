@@ -3,6 +3,7 @@ import type { Bed, DiaryLine, Plan } from "../plan/plan.ts";
 import type { Quantity } from "../quantities/quantity.ts";
 import { quantityFrom } from "../quantities/read.ts";
 import { type Deed, practiceFor, WAYS } from "./acts.ts";
+import { factOfAnswer } from "./answers.ts";
 import { deniedIn, endedIn, movedIn, type PutOff, putOffIn, undoneIn } from "./denials.ts";
 import type { Fact } from "./fact.ts";
 import { isDeed, settle } from "./settle.ts";
@@ -29,6 +30,7 @@ type Said = { readonly line: DiaryLine; readonly text: string; readonly by: stri
 const MOST_LETTERS = 300;
 
 function understandLine(line: DiaryLine, plans: readonly Plan[]): readonly Fact[] {
+  if (line.answers) return [factOfAnswer(line)];
   if (line.text.length > MOST_LETTERS) return [note(line, null)];
   const said = whoSaid(line, plans);
   const whole = factsIn(said, said.text, plans);

@@ -164,8 +164,13 @@ export type Planting = {
   readonly at: Place;
 };
 
-/** A line of the plan's diary, not yet understood. */
-export type DiaryLine = { readonly day: Day; readonly text: string; readonly at: Place };
+/** A line of the diary, not yet understood; `answers` is there where it was an answer to one task (its id), given by that person (key) where known. */
+export type DiaryLine = {
+  readonly day: Day;
+  readonly text: string;
+  readonly at: Place;
+  readonly answers?: { readonly task: string; readonly by: string | null };
+};
 
 /** A default that was filled in: for what (`carrot in Root bed`), which, and why it is that. */
 export type Filled = { readonly what: string; readonly value: string; readonly why: string };

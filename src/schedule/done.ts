@@ -8,6 +8,7 @@ type DoneFact = Extract<Fact, { readonly kind: "done" }>;
 const STARTS = ["sow indoors", "sow outdoors", "plant", "repeat", "overwinter"];
 
 function means(task: Task, fact: DoneFact): boolean {
+  if (fact.task !== undefined) return task.id === fact.task;
   if (task.subject.key !== fact.planting) return false;
   const starts =
     STARTS.includes(fact.practice) &&

@@ -1,5 +1,5 @@
 import { type Day, latest, plus } from "../days/day.ts";
-import type { Fact } from "../diary/fact.ts";
+import type { Fact, NotYet } from "../diary/fact.ts";
 import { LOOK_AGAIN_DAYS } from "../growth/not-yet.ts";
 import { type Sentence, why } from "../practices/say.ts";
 import type { Task } from "../practices/task.ts";
@@ -36,7 +36,7 @@ function asSaidOf(task: Task, facts: readonly About[]): Task | null {
   for (const fact of facts)
     switch (fact.kind) {
       case "left":
-        if (fact.practice === task.practice) return null;
+        if (fact.practice === task.practice && (fact.task ?? task.id) === task.id) return null;
         break;
       case "lost":
         if (task.window.due >= fact.day && isOf(task, fact.sowing)) return null;
@@ -55,8 +55,10 @@ function asSaidOf(task: Task, facts: readonly About[]): Task | null {
 
 const isOf = (task: Task, sowing: number | null) => sowing === null || sowingOf(task) === sowing;
 
-const isNext = (task: Task, of: { readonly practice: string; readonly step: string | null }) =>
-  task.practice === of.practice && (of.step === null || of.step === task.step);
+const isNext = (task: Task, of: Extract<NotYet, { readonly practice: string }>) =>
+  of.task === undefined
+    ? task.practice === of.practice && (of.step === null || of.step === task.step)
+    : task.id === of.task;
 
 function again(task: Task, day: Day): Task {
   const reason = why("What was sown before came to nothing on ", { day }, ".");

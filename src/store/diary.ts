@@ -1,4 +1,5 @@
 import { type Day, dayFromIso, isoOf } from "../days/day.ts";
+import { isAnswer } from "../diary/answers.ts";
 import type { DiaryLine, Plan } from "../plan/plan.ts";
 
 /**
@@ -51,14 +52,35 @@ export async function addLine(
   return row?.id ?? null;
 }
 
+/**
+ * Adds an answer to a task, unless the newest line about that task says the very same: two taps are one. Gives whether it was
+ * added.
+ */
+export async function addAnswer(
+  db: D1Database,
+  garden: string,
+  { day, text, task, person, saidAt }: SaidLine & { readonly task: string },
+): Promise<boolean> {
+  const done = await db
+    .prepare(
+      `INSERT INTO diary (garden, day, text, task, person, said_at)
+        SELECT ?1, ?2, ?3, ?4, ?5, ?6 WHERE EXISTS (SELECT 1 FROM gardens WHERE id = ?1)
+          AND ?3 IS NOT (SELECT text FROM diary WHERE garden = ?1 AND task = ?4 ORDER BY id DESC LIMIT 1)`,
+    )
+    .bind(garden, isoOf(day), text, task, person, saidAt)
+    .run();
+  return done.meta.changes > 0;
+}
+
 /** The plans in year order with what was said behind the newest one's own diary, whoever said it named as the plans name them. */
 export function withDiary(plans: readonly Plan[], lines: readonly StoredLine[]): readonly Plan[] {
   const newest = plans.length - 1;
   if (lines.length === 0) return plans;
   const names = new Map(plans.flatMap(({ people }) => people).map(({ key, name }) => [key, name]));
-  const said = lines.map(({ id, day, text, person }): DiaryLine => {
+  const said = lines.map(({ id, day, text, task, person }): DiaryLine => {
     const by = person === null ? undefined : names.get(person);
     const at = { file: "diary", line: id, column: 1 };
+    if (task !== null && isAnswer(text)) return { day, text, at, answers: { task, by: person } };
     return { day, text: by === undefined ? text : `${by}: ${text}`, at };
   });
   return plans.map((plan, i) =>

@@ -5,7 +5,7 @@ const EVERYWHERE = {
 } as const;
 
 const POLICY =
-  "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+  "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
 /** The one answer for whatever is unknown, wrong, revoked or deleted: nothing in it tells which. */
 export function notFound(): Response {

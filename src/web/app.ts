@@ -11,6 +11,7 @@ import { PAPER } from "./paper.ts";
 import { answerPlan, answerPublish } from "./plans.ts";
 import { logged, render } from "./render.ts";
 import type { Shell } from "./shell.ts";
+import { answerTap } from "./taps.ts";
 
 type Here = { Bindings: Shell };
 type At = Context<Here>;
@@ -52,6 +53,7 @@ const LINK = /^links\/([^/]+)$/;
 function allowed(path: string): string {
   const rest = PATH.exec(path)?.[4] ?? "";
   if (PLAN.test(rest)) return "GET, HEAD, PUT";
+  if (readEventPath(rest) !== null) return "GET, HEAD, POST";
   return LINK.test(rest) ? "DELETE" : "GET, HEAD";
 }
 
@@ -74,7 +76,12 @@ function pathname(c: At): string {
 async function answerPage(c: At, link: Link, rest: string): Promise<Response> {
   if (rest === "") return answerHome(c.env, visitOf(c, link));
   const event = link.role === "reader" ? null : readEventPath(rest);
-  return event === null ? notFound() : answerEvent(c.env, link, event);
+  if (event === null) return notFound();
+  if (c.req.method !== "POST") return answerEvent(c.env, link, event);
+  const answer = await answerTap(c.env, link, c.req.raw);
+  if (answer.status === 303)
+    c.executionCtx.waitUntil(logged(link.garden, () => render(c.env, link.garden, "stale")));
+  return answer;
 }
 
 function visitOf(c: At, link: Link): Visit {

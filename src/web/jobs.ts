@@ -10,6 +10,7 @@ import type { Event } from "../words/event.ts";
 import { sayPieces, voiceOf } from "../words/sentences.ts";
 import type { Job, TaskPart } from "./pages.tsx";
 import type { Shell } from "./shell.ts";
+import { tapsOf } from "./taps.ts";
 
 const DAYS_SHOWN = 14;
 
@@ -82,7 +83,8 @@ function sayWhen(telling: Telling, event: Event): string {
  * A task of an event as its page tells it to the household: the days on which it does no harm, both inclusive, and why
  * then, nearest reason first.
  */
-export function partOf({ stored }: Telling, { task, window }: Placed): TaskPart {
+export function partOf({ stored }: Telling, placed: Placed): TaskPart {
+  const { task, window } = placed;
   const plan = stored.plans.at(-1)?.plan;
   const voice = plan && voiceOf(plan, "household");
   const { earliest, latest } = window;
@@ -93,5 +95,6 @@ export function partOf({ stored }: Telling, { task, window }: Placed): TaskPart 
         ? `Its day is ${sayDay(latest)}.`
         : `Any day from ${sayDay(earliest)} to ${sayDay(latest)} does no harm.`,
     why: voice ? task.because().map((pieces) => sayPieces(pieces, voice)) : [],
+    taps: voice && task.rhythm !== "warning" ? tapsOf(placed, voice.nameOf) : null,
   };
 }

@@ -1,4 +1,5 @@
 import type { Child } from "hono/jsx";
+import type { Taps } from "./taps.ts";
 
 /** An address to subscribe to: what it is called and its address on the web (`https://…/sessions.ics`). */
 export type Subscription = { readonly name: string; readonly address: string };
@@ -71,6 +72,8 @@ export type TaskPart = {
   readonly title: string;
   readonly window: string;
   readonly why: readonly string[];
+  /** What can be answered to it; null where nothing can. */
+  readonly taps: Taps | null;
 };
 
 /** One event's page, with each task in it; a task alone needs no title of its own. */
@@ -80,15 +83,31 @@ export function jobPage(home: Back, job: Job, tasks: readonly TaskPart[]): strin
     <>
       <p class="faint">{job.when}</p>
       <p class="text">{job.text}</p>
-      {tasks.map(({ title, window, why }) => (
+      {tasks.map(({ title, window, why, taps }) => (
         <>
           {tasks.length > 1 && <h2>{title}</h2>}
+          {taps && <Answers to={taps} />}
           <p>{window}</p>
           {why.length > 0 && <p class="text">{["Why then:", ...why].join("\n")}</p>}
         </>
       ))}
       <WayBack home={home} />
     </>,
+  );
+}
+
+/** A button an answer; without script, each sends itself and leads back here. */
+function Answers({ to: { task, said, taps } }: { readonly to: Taps }) {
+  return (
+    <form method="post">
+      {said !== null && <p>{said}</p>}
+      <input type="hidden" name="task" value={task} />
+      {taps.map(({ words, says }) => (
+        <button type="submit" name="say" value={says}>
+          {words}
+        </button>
+      ))}
+    </form>
   );
 }
 

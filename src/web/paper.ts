@@ -26,5 +26,12 @@ dd { margin: 0; overflow-wrap: anywhere; }
 dd a { display: inline-block; padding: 0.5rem 0; }
 code { font: 0.85rem/1.4 ui-monospace, monospace; user-select: all; }
 summary { padding: 0.6rem 0; cursor: pointer; }
+form { display: flex; flex-wrap: wrap; gap: 0.5rem; margin: 1rem 0; }
+form p { flex-basis: 100%; margin: 0; }
+button {
+  font: inherit; color: var(--link); background: none; border: 2px solid var(--link); border-radius: 0.3rem;
+  padding: 0.6rem 1rem; min-height: 3rem; cursor: pointer;
+}
+button:focus-visible { outline: 3px solid var(--link); outline-offset: 3px; }
 details { margin-top: 1.25rem; border-top: 1px solid var(--rule); }
 `;

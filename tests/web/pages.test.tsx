@@ -55,13 +55,29 @@ test("a job's lines stay lines, and its title leads to its page where it has one
   );
 });
 
-const PART = { title: "<u>", window: "Any day from <u> to <i>.", why: ["<u>"] };
+const PART = { title: "<u>", window: "Any day from <u> to <i>.", why: ["<u>"], taps: null };
 
 test("a task's title stands over its part only where there is another", () => {
   const one = jobPage(BACK, JOB, [PART]);
   expect(one).not.toContain("<h2>");
   expect(one).toContain("Why then:\n&lt;u&gt;");
   expect(jobPage(BACK, JOB, [PART, { ...PART, why: [] }]).match(/<h2>/g)).toHaveLength(2);
+});
+
+test("each task has its own answers, as buttons that need no script", () => {
+  const taps = {
+    task: "2027/beet/thin/1",
+    said: "Done <u>.",
+    taps: [{ words: "Undo <b>", says: "undo: done" }],
+  };
+  const html = jobPage(BACK, JOB, [{ ...PART, taps }]);
+  expect(html).toContain('<form method="post">');
+  expect(html).toContain('<input type="hidden" name="task" value="2027/beet/thin/1"/>');
+  expect(html).toContain(
+    '<button type="submit" name="say" value="undo: done">Undo &lt;b&gt;</button>',
+  );
+  expect(html).toContain("Done &lt;u&gt;.");
+  expect(jobPage(BACK, JOB, [PART])).not.toContain("<form");
 });
 
 test("markup in a name is text", () => {
