@@ -90,8 +90,9 @@ export function partOf({ stored }: Telling, placed: Placed): TaskPart {
   const { earliest, latest } = window;
   return {
     title: `${task.title.verb} ${task.title.object}`,
-    window:
-      earliest === latest
+    window: placed.done
+      ? ""
+      : earliest === latest
         ? `Its day is ${sayDay(latest)}.`
         : `Any day from ${sayDay(earliest)} to ${sayDay(latest)} does no harm.`,
     why: voice ? task.because().map((pieces) => sayPieces(pieces, voice)) : [],

@@ -67,7 +67,7 @@ export function homePage({ garden, first, more, links, coming }: Home): string {
   );
 }
 
-/** One task of an event: its title, the days that do no harm, and why then, a sentence each. */
+/** One task of an event: its title, the days that do no harm (empty for what is done), and why then, a sentence each. */
 export type TaskPart = {
   readonly title: string;
   readonly window: string;
@@ -87,7 +87,7 @@ export function jobPage(home: Back, job: Job, tasks: readonly TaskPart[]): strin
         <>
           {tasks.length > 1 && <h2>{title}</h2>}
           {taps && <Answers to={taps} />}
-          <p>{window}</p>
+          {window !== "" && <p>{window}</p>}
           {why.length > 0 && <p class="text">{["Why then:", ...why].join("\n")}</p>}
         </>
       ))}
