@@ -150,3 +150,34 @@ test("one tap on a job's page moves the chain behind it, and another takes it ba
   expect((await tap("undo: done")).status).toBe(303);
   expect(await textOf(page)).toContain(">Sown today</button>");
 });
+
+test("frost tonight, the pictures and the month on paper are the household's", async () => {
+  const garden = "look-lane";
+  const key = await keyFrom(SECRET);
+  const at = async (role: Role, person: string | null) =>
+    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
+  const body = JSON.stringify({ text: LANE, file: `plans/${garden}/2027.yaml` });
+  const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
+  await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
+  const helper = await at("helper", "quillon");
+  const get = (rest: string, base = helper) => exports.default.fetch(`${base}${rest}`);
+
+  expect(await (await get("frost")).text()).toContain("low by the forecast, °C");
+  const night = await get("frost?low=-2");
+  expect([night.status, (await night.text()).includes("-2 °C by the forecast")]).toEqual([
+    200,
+    true,
+  ]);
+  expect((await get("frost?low=cold")).status).toBe(400);
+  for (const drawing of ["season.svg", "frost.svg", "soil.svg"]) {
+    const answer = await get(drawing);
+    expect(answer.headers.get("content-type")).toBe("image/svg+xml; charset=utf-8");
+    expect(await answer.text()).toMatch(/^<svg [\s\S]*<\/svg>\s*$/);
+  }
+  const sheet = await get("sheet/2027-06");
+  expect([sheet.status, await sheet.text()]).toEqual([200, expect.stringContaining("June 2027")]);
+  expect((await get("sheet/2027-13")).status).toBe(404);
+  const reader = await at("reader", null);
+  for (const rest of ["frost", "pictures", "season.svg", "sheet"])
+    expect((await get(rest, reader)).status, rest).toBe(404);
+});

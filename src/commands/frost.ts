@@ -1,7 +1,7 @@
 import { type FrostTonight, frostTonight } from "../beds/frost-tonight.ts";
 import { isoOf } from "../days/day.ts";
-import { type Measures, quantity } from "../quantities/quantity.ts";
-import { numberFrom, quantityFrom } from "../quantities/read.ts";
+import type { Measures } from "../quantities/quantity.ts";
+import { temperatureFrom } from "../quantities/read.ts";
 import { nightTold } from "../words/frost-tonight.ts";
 import {
   atMost,
@@ -20,8 +20,9 @@ function run(call: Call): Exit {
   if (said === undefined) throw new WrongUsage(`--low: ${LIKE}`);
   const loaded = load(call);
   if (!loaded) return 1;
-  const lowC = lowOf(said, loaded.newest.measures);
-  const report = frostTonight(seasonOn(call, loaded), today(call, loaded).day, lowC);
+  const low = temperatureFrom(said, loaded.newest.measures);
+  if (low === null) throw new WrongUsage(`--low ${said}: ${LIKE}`);
+  const report = frostTonight(seasonOn(call, loaded), today(call, loaded).day, low.si);
   const { out } = call.terminal;
   if (call.options.json) out(`${JSON.stringify({ ...report, day: isoOf(report.day) }, null, 2)}\n`);
   else out(written(report, loaded.newest.measures));
@@ -29,16 +30,6 @@ function run(call: Call): Exit {
 }
 
 const LIKE = "tonight's low by the forecast, like 29, 29 °F or -2 °C";
-
-/** A temperature [°C] as it is said: with its unit, or in the household's own. */
-function lowOf(said: string, measures: Measures): number {
-  const plain = said.trim().replace(/^[−–]/, "-");
-  const number = numberFrom(plain);
-  const low =
-    number === null ? quantityFrom(plain) : quantity(number, measures === "us" ? "°F" : "°C");
-  if (low?.kind !== "temperature") throw new WrongUsage(`--low ${said}: ${LIKE}`);
-  return low.si;
-}
 
 function written(report: FrostTonight, measures: Measures): string {
   const { head, sections, foot } = nightTold(report, measures);

@@ -1,4 +1,4 @@
-import { type Quantity, quantity, type Unit, unitFrom } from "./quantity.ts";
+import { type Measures, type Quantity, quantity, type Unit, unitFrom } from "./quantity.ts";
 
 const FRACTIONS: Readonly<Record<string, number>> = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
 
@@ -33,4 +33,13 @@ export function quantityFrom(text: string, difference = false): Quantity | null 
   const unit: Unit | null = unitFrom((found[2] ?? "").replace(/\.$/, ""));
   if (value === null || unit === null) return null;
   return quantity(value, unit, difference);
+}
+
+/** A temperature as one says it, with its unit or bare in the household's own (`29`, `29 °F`, `−2`); null for anything else. */
+export function temperatureFrom(text: string, measures: Measures): Quantity | null {
+  const plain = text.trim().replace(/^[−–]/, "-");
+  const number = numberFrom(plain);
+  const said =
+    number === null ? quantityFrom(plain) : quantity(number, measures === "us" ? "°F" : "°C");
+  return said?.kind === "temperature" ? said : null;
 }

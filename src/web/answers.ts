@@ -5,7 +5,7 @@ const EVERYWHERE = {
 } as const;
 
 const POLICY =
-  "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+  "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
 /** The one answer for whatever is unknown, wrong, revoked or deleted: nothing in it tells which. */
 export function notFound(): Response {
@@ -40,6 +40,28 @@ export function page(status: number, html: string): Response {
     "Content-Type": "text/html; charset=utf-8",
     "Cache-Control": "private, no-cache",
     "Content-Security-Policy": POLICY,
+  });
+}
+
+/** Sheets and drawings bring their own style with them, and nothing else. */
+const OWN_STYLE =
+  "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+/** A sheet to be printed. */
+export function paper(html: string): Response {
+  return plain(200, html, {
+    "Content-Type": "text/html; charset=utf-8",
+    "Cache-Control": "private, no-cache",
+    "Content-Security-Policy": OWN_STYLE,
+  });
+}
+
+/** A drawing. */
+export function picture(svg: string): Response {
+  return plain(200, svg, {
+    "Content-Type": "image/svg+xml; charset=utf-8",
+    "Cache-Control": "private, no-cache",
+    "Content-Security-Policy": OWN_STYLE,
   });
 }
 

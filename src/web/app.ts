@@ -5,7 +5,8 @@ import { type Link, readSegment, writeSegment } from "../links/segment.ts";
 import { isOpen, revoke } from "../store/gardens.ts";
 import { json, notAllowed, notFound, page, plain, stylesheet, unavailable } from "./answers.ts";
 import { answerPoll } from "./feed.ts";
-import { answerEvent, answerHome, answerLinks, type Visit } from "./home.ts";
+import { answerEvent, answerHome, answerLinks, answerLooking, type Visit } from "./home.ts";
+import { isLook } from "./looks.ts";
 import { frontPage } from "./pages.tsx";
 import { PAPER } from "./paper.ts";
 import { answerPlan, answerPublish } from "./plans.ts";
@@ -75,6 +76,8 @@ function pathname(c: At): string {
 
 async function answerPage(c: At, link: Link, rest: string): Promise<Response> {
   if (rest === "") return answerHome(c.env, visitOf(c, link));
+  if (isLook(rest))
+    return answerLooking(c.env, link, { rest, low: new URL(c.req.url).searchParams.get("low") });
   const event = link.role === "reader" ? null : readEventPath(rest);
   if (event === null) return notFound();
   if (c.req.method !== "POST") return answerEvent(c.env, link, event);

@@ -4,6 +4,7 @@ import { openGarden } from "../store/gardens.ts";
 import { json, notFound, page } from "./answers.ts";
 import { linksInUse, nameOf, offerOf, pagesToGive } from "./handing.ts";
 import { comingUp, jobOf, partOf, tellNow } from "./jobs.ts";
+import { answerLook } from "./looks.ts";
 import { gonePage, homePage, jobPage } from "./pages.tsx";
 import type { Shell } from "./shell.ts";
 
@@ -20,7 +21,10 @@ export async function answerHome(shell: Shell, { link, origin }: Visit): Promise
   const links = link.role === "owner" ? await pagesToGive(giving) : [];
   const offer = await offerOf(giving, link, base);
   const coming = comingUp(telling, tellNow(telling));
-  return page(200, homePage({ garden: nameOf(stored), ...offer, links, coming }));
+  return page(
+    200,
+    homePage({ garden: nameOf(stored), ...offer, links, coming, looks: link.role !== "reader" }),
+  );
 }
 
 /**
@@ -41,6 +45,18 @@ export async function answerEvent(shell: Shell, link: Link, key: string): Promis
   const placed = told.placed.filter(({ task }) => event.tasks.includes(task.id));
   const parts = placed.map((one) => partOf(telling, one));
   return page(200, jobPage(home, jobOf(telling, event), parts));
+}
+
+/** What the household looks at beside its jobs; nothing for a reader. */
+export async function answerLooking(
+  shell: Shell,
+  link: Link,
+  { rest, low }: { readonly rest: string; readonly low: string | null },
+): Promise<Response> {
+  const opened = link.role === "reader" ? null : await open(shell, link);
+  if (opened === null) return notFound();
+  const { stored, base } = opened;
+  return answerLook({ shell, stored, link, base }, rest, low);
 }
 
 /** The links in use, for the deployment to hand out; 404 where there is no such garden. */

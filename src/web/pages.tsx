@@ -1,4 +1,5 @@
 import type { Child } from "hono/jsx";
+import type { NightTold } from "../words/frost-tonight.ts";
 import type { Taps } from "./taps.ts";
 
 /** An address to subscribe to: what it is called and its address on the web (`https://…/sessions.ics`). */
@@ -19,6 +20,8 @@ export type Home = {
   readonly more: readonly Subscription[];
   readonly links: readonly { readonly name: string; readonly href: string }[];
   readonly coming: Coming;
+  /** Whether there is more to look at: frost tonight, the year in pictures, the month on paper. */
+  readonly looks: boolean;
 };
 
 /** What comes next: the jobs of the next two weeks, or, with `soon` false, the first one after them. */
@@ -40,7 +43,7 @@ export function frontPage(): string {
 }
 
 /** A garden's own page: what to subscribe to, and the next two weeks as they are told today. */
-export function homePage({ garden, first, more, links, coming }: Home): string {
+export function homePage({ garden, first, more, links, coming, looks }: Home): string {
   return sheet(
     garden,
     <>
@@ -63,6 +66,80 @@ export function homePage({ garden, first, more, links, coming }: Home): string {
       )}
       <h2>The next two weeks</h2>
       <Jobs coming={coming} />
+      {looks && (
+        <>
+          <h2>To look at</h2>
+          <p>
+            <a href="frost">Frost tonight: what to cover</a>
+          </p>
+          <p>
+            <a href="pictures">The year in pictures</a>
+          </p>
+          <p>
+            <a href="sheet">This month on paper, for the shed door</a>
+          </p>
+        </>
+      )}
+    </>,
+  );
+}
+
+/** What the frost page shows: the household's unit, what was typed in, whether that was no temperature, and the night told. */
+export type Frost = {
+  readonly unit: string;
+  readonly said: string;
+  readonly wrong: boolean;
+  readonly told: NightTold | null;
+};
+
+/** Tonight's low typed in, and bed by bed what to do about it. */
+export function frostPage(home: Back, { unit, said, wrong, told }: Frost): string {
+  return sheet(
+    "Frost tonight",
+    <>
+      <form method="get">
+        <label for="low">Tonight's low by the forecast, {unit}</label>
+        <input id="low" name="low" value={said} inputmode="text" autocomplete="off" required />
+        <button type="submit">What to cover</button>
+      </form>
+      {wrong && <p>That is no temperature. Write it like 29, 29 °F or -2 °C.</p>}
+      {told && (
+        <>
+          <p class="text">{told.head.join("\n")}</p>
+          {told.sections.map(({ name, lines }) => (
+            <>
+              <h2>{name}</h2>
+              <p class="text">{lines.join("\n")}</p>
+            </>
+          ))}
+          <p class="text">{told.foot.join("\n")}</p>
+        </>
+      )}
+      <WayBack home={home} />
+    </>,
+  );
+}
+
+const DRAWN: Readonly<Record<string, string>> = {
+  "season.svg": "What grows when in each bed",
+  "frost.svg": "When frost is still likely",
+  "soil.svg": "How warm the soil is, and what waits for it",
+};
+
+/** The year's drawings, one under another; each is read out in words by its own description. */
+export function picturesPage(home: Back, files: readonly string[]): string {
+  return sheet(
+    "The year in pictures",
+    <>
+      {files.map((file) => (
+        <>
+          <h2>{DRAWN[file] ?? file}</h2>
+          <a href={file}>
+            <img src={file} alt={DRAWN[file] ?? file} />
+          </a>
+        </>
+      ))}
+      <WayBack home={home} />
     </>,
   );
 }

@@ -33,5 +33,12 @@ button {
   padding: 0.6rem 1rem; min-height: 3rem; cursor: pointer;
 }
 button:focus-visible { outline: 3px solid var(--link); outline-offset: 3px; }
+label { flex-basis: 100%; }
+input {
+  font: inherit; color: var(--ink); background: none; border: 2px solid var(--faint); border-radius: 0.3rem;
+  padding: 0.6rem 0.75rem; width: 8rem;
+}
+input:focus-visible { outline: 3px solid var(--link); outline-offset: 2px; }
+img { width: 100%; height: auto; }
 details { margin-top: 1.25rem; border-top: 1px solid var(--rule); }
 `;

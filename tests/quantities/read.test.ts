@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { numberFrom, quantityFrom } from "../../src/quantities/read.ts";
+import { numberFrom, quantityFrom, temperatureFrom } from "../../src/quantities/read.ts";
 
 describe("numbers in words", () => {
   it("are whole, with point or comma, or fractions", () => {
@@ -30,5 +30,17 @@ describe("amounts in words", () => {
   it("are null without number or unit, or with one that is not known", () => {
     for (const text of ["16", "in", "16 cubits", "", "sixteen in", "16 in in"])
       expect(quantityFrom(text), text).toBeNull();
+  });
+});
+
+describe("a temperature as one says it", () => {
+  it("is in the household's unit where it names none", () => {
+    expect(temperatureFrom("29", "us")?.si).toBeCloseTo(-1.67, 2);
+    expect(temperatureFrom("−2", "metric")).toMatchObject({ kind: "temperature", si: -2 });
+    expect(temperatureFrom("28.4 °F", "metric")?.si).toBeCloseTo(-2, 6);
+  });
+
+  it("is null for anything else", () => {
+    for (const text of ["", "cold", "3 in", "9 l"]) expect(temperatureFrom(text, "us")).toBeNull();
   });
 });

@@ -1,5 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { frontPage, gonePage, type Home, homePage, jobPage } from "../../src/web/pages.tsx";
+import {
+  frontPage,
+  frostPage,
+  gonePage,
+  type Home,
+  homePage,
+  jobPage,
+  picturesPage,
+} from "../../src/web/pages.tsx";
 
 const JOB = {
   title: "Thin beets",
@@ -16,6 +24,7 @@ const HOME: Home = {
   more: [{ name: "All tasks", address: "http://127.0.0.1:8787/g/l/m/tasks.ics" }],
   links: [],
   coming: { soon: true, jobs: [JOB] },
+  looks: true,
 };
 
 describe("every page", () => {
@@ -78,6 +87,28 @@ test("each task has its own answers, as buttons that need no script", () => {
   );
   expect(html).toContain("Done &lt;u&gt;.");
   expect(jobPage(BACK, JOB, [PART])).not.toContain("<form");
+});
+
+test("frost tonight asks for a low, says what is none, and tells the night section by section", () => {
+  const asked = frostPage(BACK, { unit: "°F", said: "", wrong: false, told: null });
+  expect(asked).toContain('<label for="low">');
+  const wrong = frostPage(BACK, { unit: "°F", said: '"><b>', wrong: true, told: null });
+  expect(wrong).toContain("That is no temperature.");
+  expect(wrong).not.toContain("<b>");
+  const told = { head: ["29 °F"], sections: [{ name: "Bags", lines: ["Cover."] }], foot: [] };
+  expect(frostPage(BACK, { unit: "°F", said: "29", wrong: false, told })).toContain(
+    "<h2>Bags</h2>",
+  );
+});
+
+test("the year's pictures stand one under another, each with its words", () => {
+  const html = picturesPage(BACK, ["season.svg", "soil.svg"]);
+  expect(html.match(/<img src="[a-z]+\.svg" alt="[^"]{10,}"/g)).toHaveLength(2);
+});
+
+test("what there is to look at is the household's", () => {
+  expect(homePage(HOME)).toContain('<a href="frost">');
+  expect(homePage({ ...HOME, looks: false })).not.toContain('<a href="frost">');
 });
 
 test("markup in a name is text", () => {
