@@ -162,9 +162,9 @@ test("frost tonight, the pictures and the month on paper are the household's", a
   const helper = await at("helper", "quillon");
   const get = (rest: string, base = helper) => exports.default.fetch(`${base}${rest}`);
 
-  expect(await (await get("frost")).text()).toContain("low by the forecast, °C");
-  const night = await get("frost?low=-2");
-  expect([night.status, (await night.text()).includes("-2 °C by the forecast")]).toEqual([
+  expect(await (await get("frost")).text()).toContain("low by the forecast, °F");
+  const night = await get("frost?low=28");
+  expect([night.status, (await night.text()).includes("28 °F by the forecast")]).toEqual([
     200,
     true,
   ]);
