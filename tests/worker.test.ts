@@ -149,6 +149,19 @@ test("one tap on a job's page moves the chain behind it, and another takes it ba
   expect(await feed()).toMatch(/Done \d+ \w+\\, Quillon/);
   expect((await tap("undo: done")).status).toBe(303);
   expect(await textOf(page)).toContain(">Sown today</button>");
+
+  const thin = `${base}on/2027/carrot/thin/1`;
+  const leave = (say: string) =>
+    exports.default.fetch(thin, {
+      method: "POST",
+      redirect: "manual",
+      body: new URLSearchParams({ task: "2027/carrot/thin/1", say }).toString(),
+      headers: { "content-type": "application/x-www-form-urlencoded" },
+    });
+  await leave("left this year");
+  expect(await textOf(thin)).toContain("Left this year, said");
+  await leave("undo: left this year");
+  expect(await textOf(thin)).toContain(">Leave it this year</button>");
 });
 
 test("frost tonight, the pictures and the month on paper are the household's", async () => {

@@ -7,6 +7,7 @@ import { comingUp, jobOf, partOf, tellNow } from "./jobs.ts";
 import { answerLook } from "./looks.ts";
 import { gonePage, homePage, jobPage } from "./pages.tsx";
 import type { Shell } from "./shell.ts";
+import { leftTaps } from "./taps.ts";
 
 /** A visit over a good link; `origin` is the address that links begin with. */
 export type Visit = { readonly link: Link; readonly origin: string };
@@ -41,7 +42,8 @@ export async function answerEvent(shell: Shell, link: Link, key: string): Promis
     told.events.find((event) => event.key === key) ??
     told.events.find(({ tasks }) => tasks.includes(key));
   const home = { name: nameOf(stored), href: base };
-  if (event === undefined) return page(404, gonePage(home, comingUp(telling, told)));
+  if (event === undefined)
+    return page(404, gonePage(home, comingUp(telling, told), leftTaps(stored.lines, key)));
   const placed = told.placed.filter(({ task }) => event.tasks.includes(task.id));
   const parts = placed.map((one) => partOf(telling, one));
   return page(200, jobPage(home, jobOf(telling, event), parts));

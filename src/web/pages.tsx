@@ -188,11 +188,12 @@ function Answers({ to: { task, said, taps } }: { readonly to: Taps }) {
   );
 }
 
-/** The page of an event that is no more, with what comes next. */
-export function gonePage(home: Back, coming: Coming): string {
+/** The page of an event that is no more, with what comes next, and where it was left this year the way to have it back. */
+export function gonePage(home: Back, coming: Coming, left: Taps | null = null): string {
   return sheet(
     "This one is off the list",
     <>
+      {left && <Answers to={left} />}
       <p>
         It was done, has moved into another visit, or the plan no longer needs it. Your calendar
         will catch up by itself.

@@ -3,7 +3,7 @@ import { dayAt } from "../days/instants.ts";
 import { type Answer, isAnswer, UNDO } from "../diary/answers.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { addAnswer } from "../store/diary.ts";
+import { addAnswer, type StoredLine } from "../store/diary.ts";
 import { openGarden } from "../store/gardens.ts";
 import { notFound, plain } from "./answers.ts";
 import type { Shell } from "./shell.ts";
@@ -48,6 +48,14 @@ export function tapsOf({ task, done }: Placed, nameOf: (person: string) => strin
   const leave = task.sets === null ? [tap("left this year", "Leave it this year")] : [];
   const taps = [...green, tap("done", yes), tap("not yet", notYet), ...leave];
   return { task: task.id, said: null, taps };
+}
+
+/** For a job that is off the list since somebody left it this year, the way to have it back; null for any other. */
+export function leftTaps(lines: readonly StoredLine[], task: string): Taps | null {
+  const last = lines.findLast((line) => line.task === task);
+  if (last?.text !== "left this year") return null;
+  const taps = [{ words: "Undo", says: `${UNDO}left this year` }];
+  return { task, said: `Left this year, said ${sayDay(last.day)}.`, taps };
 }
 
 /** Bytes of a tap. */

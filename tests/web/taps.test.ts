@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isAnswer } from "../../src/diary/answers.ts";
-import { tapsOf } from "../../src/web/taps.ts";
+import { leftTaps, tapsOf } from "../../src/web/taps.ts";
 import { inDays, placedOf } from "../schedule/given.ts";
 
 const words = (placed: ReturnType<typeof placedOf>) =>
@@ -42,4 +42,19 @@ describe("the answers to a job", () => {
       for (const { says } of tapsOf(placedOf({}, { practice }), () => "").taps)
         expect(isAnswer(says), says).toBe(true);
   });
+});
+
+test("a job that was left this year can be had back, and no other that is gone", () => {
+  const line = (text: string, task = "2027/beet/thin/1") => ({
+    ...{ id: 1, day: inDays(0), person: null, saidAt: 0 },
+    ...{ text, task },
+  });
+  expect(leftTaps([line("left this year")], "2027/beet/thin/1")).toEqual({
+    task: "2027/beet/thin/1",
+    said: "Left this year, said 8 May.",
+    taps: [{ words: "Undo", says: "undo: left this year" }],
+  });
+  const back = [line("left this year"), line("undo: left this year")];
+  expect(leftTaps(back, "2027/beet/thin/1")).toBeNull();
+  expect(leftTaps([line("left this year")], "2027/carrot/thin/1")).toBeNull();
 });
