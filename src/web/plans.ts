@@ -2,6 +2,7 @@ import { sayProblem } from "../problems/problem.ts";
 import { openGarden } from "../store/gardens.ts";
 import { type Saving, savedPlan, savePlan } from "../store/plans.ts";
 import { json, notFound, plain } from "./answers.ts";
+import { bodyOf } from "./body.ts";
 import { usualIn } from "./render.ts";
 import type { Shell } from "./shell.ts";
 
@@ -38,7 +39,7 @@ export async function answerPlan({ db }: Shell, { garden, year }: Year): Promise
 export async function answerPublish(shell: Shell, year: Year, request: Request): Promise<Response> {
   const base = baseOf(request.headers);
   if (base === null) return plain(428, "Say which version this started from.\n");
-  const body = await bodyOf(request);
+  const body = await bodyOf(request, MOST_CARRIED);
   const sent = body === null ? null : sentOf(body, year);
   if (body === null || (sent !== null && isTooLong(sent))) {
     return plain(413, "A plan may have 256 KiB.\n");
@@ -90,22 +91,6 @@ function baseOf(headers: Headers): number | null {
   const found = /^\s*"([1-9][0-9]{0,8})"\s*$/.exec(headers.get("if-match") ?? "");
   if (found) return Number(found[1]);
   return headers.get("if-none-match")?.trim() === "*" ? 0 : null;
-}
-
-/** The body's text; null where it is too long, and then no more of it is read. */
-async function bodyOf(request: Request): Promise<string | null> {
-  const decoder = new TextDecoder();
-  let [text, bytes] = ["", 0];
-  const reader = request.body?.getReader();
-  for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
-    bytes += part.value.length;
-    if (bytes > MOST_CARRIED) {
-      await reader?.cancel();
-      return null;
-    }
-    text += decoder.decode(part.value, { stream: true });
-  }
-  return text + decoder.decode();
 }
 
 /** What was sent, null where it is something else. The file's name is only ever shown. */

@@ -6,6 +6,7 @@ import type { Placed } from "../schedule/placed.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
 import { openGarden } from "../store/gardens.ts";
 import { notFound, plain } from "./answers.ts";
+import { bodyOf } from "./body.ts";
 import type { Shell } from "./shell.ts";
 
 /** One answer that a page offers to a task: the words on it, and what is written down. */
@@ -98,10 +99,9 @@ function isFromHere(request: Request): boolean {
 
 async function answerIn(request: Request): Promise<{ task: string; text: string } | null> {
   const type = request.headers.get("content-type") ?? "";
-  const length = Number(request.headers.get("content-length") ?? 0);
-  if (!type.startsWith("application/x-www-form-urlencoded") || length > MOST_BYTES) return null;
-  const body = await request.text();
-  if (body.length > MOST_BYTES) return null;
+  if (!type.startsWith("application/x-www-form-urlencoded")) return null;
+  const body = await bodyOf(request, MOST_BYTES);
+  if (body === null) return null;
   const form = new URLSearchParams(body);
   const [task, text] = [form.get("task"), form.get("say")];
   const good = task !== null && task.length <= MOST_LETTERS && text !== null && isAnswer(text);
