@@ -1,9 +1,8 @@
 import { type Day, dayFromIso, sayDay } from "../days/day.ts";
 import { startOf } from "../days/instants.ts";
-import type { Fact } from "../diary/fact.ts";
-import { understand } from "../diary/understand.ts";
+import { lineByLine, type UnderstoodLine } from "../diary/understand.ts";
 import { horizonAt, tell } from "../feed.ts";
-import type { DiaryLine, Plan } from "../plan/plan.ts";
+import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { planOfTask } from "../schedule/year-of.ts";
 import { titleOf } from "../words/titles.ts";
@@ -53,20 +52,15 @@ const upTo = (plan: Plan, day: Day): Plan => ({
   diary: plan.diary.filter((line) => line.day <= day),
 });
 
-/** A line written in those days, and what it says of which planting; null: of the whole garden. */
-type Said = { readonly line: DiaryLine; readonly facts: readonly Fact[] };
-
-function saidIn({ garden: { plans } }: Loaded, from: Day, to: Day): readonly Said[] {
-  return plans
-    .flatMap(({ diary }) => diary)
-    .filter(({ day }) => day >= from && day <= to)
-    .map((line) => ({ line, facts: understand([line], plans) }));
+/** Lines written in those days, both inclusive. */
+function saidIn({ garden: { plans } }: Loaded, from: Day, to: Day): readonly UnderstoodLine[] {
+  return lineByLine(plans).filter(({ line: { day } }) => day >= from && day <= to);
 }
 
 type Two = {
   readonly before: readonly Placed[];
   readonly now: readonly Placed[];
-  readonly said: readonly Said[];
+  readonly said: readonly UnderstoodLine[];
   readonly since: Day;
 };
 
@@ -114,7 +108,7 @@ function moved(title: string, was: Day, is: Day): string {
 function reasons(
   placed: Placed,
   is: ReadonlyMap<string, Placed>,
-  said: readonly Said[],
+  said: readonly UnderstoodLine[],
 ): readonly string[] {
   const about = subjectsBehind(placed, is);
   const own = said.filter(({ facts }) =>

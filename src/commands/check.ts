@@ -1,7 +1,7 @@
 import { bedDoubts } from "../beds/doubts.ts";
 import { sayDay } from "../days/day.ts";
 import { settle } from "../diary/settle.ts";
-import { understand } from "../diary/understand.ts";
+import { lineByLine, understand } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
 import { type Problem, sayProblem } from "../problems/problem.ts";
 import { atMost, type Call, type Command, type Exit, type Loaded, load, seasonOn } from "./call.ts";
@@ -47,9 +47,7 @@ function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
 
 /** Each line of a plan's diary of which something is to be said beside the others, and what. */
 function oddIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
-  const read = plans.flatMap(({ diary }) =>
-    diary.map((line) => ({ line, facts: understand([line], plans) })),
-  );
+  const read = lineByLine(plans);
   const { remarks } = settle(
     read.flatMap(({ facts }) => facts),
     plans,

@@ -2,8 +2,8 @@ import { type Day, sayDay } from "../days/day.ts";
 import type { Fact } from "../diary/fact.ts";
 import { settle } from "../diary/settle.ts";
 import { sayPlanting } from "../diary/subjects.ts";
-import { understand } from "../diary/understand.ts";
-import type { DiaryLine, Plan } from "../plan/plan.ts";
+import { lineByLine } from "../diary/understand.ts";
+import type { Plan } from "../plan/plan.ts";
 import { sayQuantity } from "../quantities/say.ts";
 import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
 
@@ -13,8 +13,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const { plans } = loaded.garden;
   const { day } = today(call, loaded);
-  const lines = plans.flatMap((plan) => plan.diary);
-  const read = lines.map((line) => ({ line, facts: understand([line], plans) }));
+  const read = lineByLine(plans);
   const settled = settle(
     read.flatMap(({ facts }) => facts),
     plans,
@@ -23,15 +22,13 @@ function run(call: Call): Exit {
   for (const { line, facts } of read.filter(({ line: { at } }) => asked.includes(at.file))) {
     call.terminal.out(`${sayDay(line.day, true)}: ${line.text}\n`);
     for (const fact of facts)
-      for (const said of told(fact, plans, { line, day, settled }))
-        call.terminal.out(`  ${said}\n`);
+      for (const said of told(fact, plans, { day, settled })) call.terminal.out(`  ${said}\n`);
   }
-  if (lines.length === 0) call.terminal.out("Nothing is written down yet.\n");
+  if (read.length === 0) call.terminal.out("Nothing is written down yet.\n");
   return 0;
 }
 
 type Beside = {
-  readonly line: DiaryLine;
   readonly day: Day;
   readonly settled: ReturnType<typeof settle>;
 };

@@ -1,8 +1,7 @@
 import { slug } from "../plan/names.ts";
 import type { DiaryLine } from "../plan/plan.ts";
 import { PRACTICE_NAMES } from "../plan/practices.ts";
-import type { Fact } from "./fact.ts";
-import type { DeedFact } from "./settle.ts";
+import type { DeedFact, Fact } from "./fact.ts";
 
 /** What can be answered to a task: `up` is a stage seen, the rest is of the task itself. */
 export const ANSWERS = ["done", "not yet", "left this year", "up"] as const;

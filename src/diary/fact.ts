@@ -9,8 +9,8 @@ export type NotYet =
   | { readonly stage: Stage }
   | { readonly practice: string; readonly step: string | null; readonly task?: string };
 
-/** Facts that can be taken back. */
-type Deeds = Extract<
+/** Facts that are deeds, which a later line can take back. */
+export type DeedFact = Extract<
   Fact,
   { readonly kind: "done" | "seen" | "failed" | "lost" | "left" | "moved" }
 >;
@@ -99,7 +99,7 @@ export type Fact =
       /** What an earlier line said is taken back: the newest before it that said the same. */
       readonly kind: "undone";
       readonly day: Day;
-      readonly what: Deeds;
+      readonly what: DeedFact;
       readonly text: string;
     }
   | {

@@ -1,12 +1,6 @@
 import { sayDay } from "../days/day.ts";
 import type { Plan } from "../plan/plan.ts";
-import type { Fact } from "./fact.ts";
-
-/** Facts that are deeds, which a later line can take back. */
-export type DeedFact = Extract<
-  Fact,
-  { readonly kind: "done" | "seen" | "failed" | "lost" | "left" | "moved" }
->;
+import type { DeedFact, Fact } from "./fact.ts";
 
 /** Whether a fact is a deed that can be taken back. */
 export function isDeed(fact: Fact): fact is DeedFact {
@@ -68,7 +62,7 @@ function isOver(earlier: Fact, later: Fact, again: ReadonlySet<string>): boolean
       );
     case "done":
       return (
-        (earlier.kind === "left" && earlier.practice === later.practice) ||
+        (earlier.kind === "left" && isSameJob(earlier, later)) ||
         (earlier.kind === "done" && later.task !== undefined && earlier.task === later.task)
       );
     case "failed":
@@ -78,13 +72,20 @@ function isOver(earlier: Fact, later: Fact, again: ReadonlySet<string>): boolean
       );
     case "moved":
       return earlier.kind === "moved";
-    case "measured":
-      return false;
+    case "left":
+      return earlier.kind === "left" && isSameJob(earlier, later);
     default:
-      return earlier.kind === later.kind && "practice" in earlier
-        ? "practice" in later && earlier.practice === later.practice
-        : false;
+      return false;
   }
+}
+
+/** Whether two facts are of one practice, and of one task where both name theirs. */
+function isSameJob(
+  a: { readonly practice: string; readonly task?: string },
+  b: { readonly practice: string; readonly task?: string },
+): boolean {
+  const both = a.task !== undefined && b.task !== undefined;
+  return a.practice === b.practice && (!both || a.task === b.task);
 }
 
 /** Whether an earlier line said to be done or seen what a later one looked for and did not find. */

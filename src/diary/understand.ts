@@ -18,6 +18,16 @@ export function understand(lines: readonly DiaryLine[], plans: readonly Plan[]):
   return lines.flatMap((line) => understandLine(line, plans));
 }
 
+/** Each line of a garden's diaries, in the order of the plans, and what it says by itself. */
+export function lineByLine(plans: readonly Plan[]): readonly UnderstoodLine[] {
+  return plans
+    .flatMap(({ diary }) => diary)
+    .map((line) => ({ line, facts: understandLine(line, plans) }));
+}
+
+/** A line of the diary and the facts in it. */
+export type UnderstoodLine = { readonly line: DiaryLine; readonly facts: readonly Fact[] };
+
 /** What holds of the diaries of a garden's years: what a later line takes back or puts right is left out. In day order. */
 export function understood(plans: readonly Plan[]): readonly Fact[] {
   const lines = plans.flatMap((plan) => plan.diary);
@@ -126,11 +136,12 @@ function putOff(said: Said, off: PutOff, plans: readonly Plan[]): Fact {
 
 /** What failed, was lost, or was moved to another bed; null where the line tells of no such thing. */
 function ended(said: Said, text: string, plans: readonly Plan[]): readonly Fact[] | null {
-  if (NOT_SO.test(text) && !/(?:come|came) up$/.test(text)) return null;
   const { day, text: written } = said.line;
   const moved = movedIn(text);
   const told = moved ?? endedIn(text);
-  if (told === null) return null;
+  // What failed is told by what did not come; the rest is not so where the line says not.
+  const failed = told !== null && "kind" in told && told.kind === "failed";
+  if (told === null || (!failed && NOT_SO.test(text))) return null;
   const subject = subjectOf(told.subject.replace(/^(?:the|all the) /, ""), day, null, plans);
   if ("why" in subject)
     return moved || subject.why.includes(" fits ") ? [note(said.line, subject.why)] : null;

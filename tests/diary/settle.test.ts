@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { theDay } from "../../src/days/day.ts";
+import type { Fact } from "../../src/diary/fact.ts";
 import { isDeed, settle } from "../../src/diary/settle.ts";
 import { understand } from "../../src/diary/understand.ts";
 import { PLAN } from "../plan/canonical.ts";
@@ -38,6 +39,30 @@ describe("of two lines that contradict each other the later counts", () => {
   test("a stage seen twice, but for what is sown again", () => {
     expect(kinds([20, "carrots up"], [24, "carrots up"])).toEqual(["seen 24"]);
     expect(kinds([20, "lettuce up"], [24, "lettuce up"])).toEqual(["seen 20", "seen 24"]);
+  });
+});
+
+describe("leaving a job", () => {
+  const left = (task: string, date: number): Fact => ({
+    kind: "left",
+    day: theDay(2027, 6, date),
+    planting: "beets",
+    practice: "thin",
+    task,
+    text: "left this year",
+  });
+  const tasks = (...facts: readonly Fact[]) =>
+    settle(facts, [PLAN]).facts.map((fact) => ("task" in fact ? fact.task : null));
+
+  test("leaves another job of its practice left", () => {
+    expect(tasks(left("beets/thin/1", 1), left("beets/thin/2", 2))).toEqual([
+      "beets/thin/1",
+      "beets/thin/2",
+    ]);
+  });
+
+  test("twice is once", () => {
+    expect(tasks(left("beets/thin/1", 1), left("beets/thin/1", 2))).toEqual(["beets/thin/1"]);
   });
 });
 
