@@ -32,7 +32,7 @@ function traysIn(garden: WholeGarden, placed: readonly Placed[], span: Span): re
   const standing = garden.growings.filter((growing) => {
     const { start, inSince } = growing.planting;
     const [sown, out] = [anchorOf(growing, "start"), anchorOf(growing, "set out")];
-    const raised = (start === "seed indoors" || start === "winter-sown") && inSince === null;
+    const raised = isRaised(start) && inSince === null;
     return raised && sown && out && sown.day < span.from && out.day >= span.from;
   });
   const begun = standing.filter((growing) => isHardening(growing, placed, span));

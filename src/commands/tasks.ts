@@ -3,6 +3,7 @@ import { isoWithOffset, sayMinute } from "../days/instants.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { planOfTask } from "../schedule/year-of.ts";
+import { isAskedAbout } from "../words/open.ts";
 import { sayPart, sayWeekday, voiceOf } from "../words/sentences.ts";
 import { seasonTold, textOf } from "../words/texts.ts";
 import { titleOf } from "../words/titles.ts";
@@ -39,9 +40,6 @@ function run(call: Call): Exit {
 /** Days that the list calls the week ahead, today left out. */
 const AHEAD_DAYS = 6;
 
-/** Work this long past its last good day is no longer asked about [days], as in the calendar. */
-const ASKED_FOR_DAYS = 28;
-
 /** The morning's list: today with minutes and last good days, what is still open, the week ahead, and all that comes later. */
 function listed(tasks: readonly Placed[], { garden, newest }: Loaded, day: Day): readonly string[] {
   const between = (from: Day, to: Day | null) =>
@@ -51,14 +49,7 @@ function listed(tasks: readonly Placed[], { garden, newest }: Loaded, day: Day):
     asLine(each, plan(each)),
     ...details(each, plan(each)),
   ]);
-  const open = tasks.filter(
-    (each) =>
-      newest.assume === "open" &&
-      each.day < day &&
-      !each.done &&
-      each.task.rhythm === "session" &&
-      day <= plus(each.window.latest, ASKED_FOR_DAYS),
-  );
+  const open = tasks.filter((each) => isAskedAbout(each, newest, day));
   const lines = (some: readonly Placed[]) => some.map((each) => asLine(each, plan(each)));
   return [
     ...under(`Today, ${sayWeekday(day)}`, now.length > 0 ? now.flat() : ["Nothing is due."]),

@@ -169,7 +169,7 @@ export function underCover(growing: Growing, tasks: readonly Task[]): readonly T
   const { bed, without } = growing.planting;
   if (bed === null || without.includes("cover") || tasks.length === 0) return tasks;
   if (growing.crop.covers.length === 0 && growing.planting.under.length === 0) return tasks;
-  const covers = coversOf({ ...growing, sowing: 1 });
+  const covers = coversOf(growing.sowing === 1 ? growing : { ...growing, sowing: 1 });
   if (covers.length === 0) return tasks;
   return tasks.map((task) => {
     const { due } = task.window;

@@ -60,6 +60,10 @@ const FOR_ALL: Readonly<Record<string, string>> = {
   "close the bed": "closing beds",
 };
 
+/** Things that are had once these are found. */
+const broughtWith = (things: readonly string[]) =>
+  things.includes(BAGS) ? [...things, WITH_BAGS] : things;
+
 /** A job and the day it stands on. */
 export type JobOnDay = { readonly task: Task; readonly day: Day };
 
@@ -100,7 +104,7 @@ function readyTold(want: Want, growing: Growing | undefined): Telling {
     because: () => [["A Saturday at least a week before it is needed, ", { day }, "."]],
     grounds: allGrounds(task.grounds),
     hangsOn: [task.id],
-    brings: things.includes(BAGS) ? [...things, WITH_BAGS] : things,
+    brings: broughtWith(things),
   };
 }
 
@@ -111,10 +115,7 @@ function wantsOf(jobs: readonly JobOnDay[]): readonly Want[] {
     .sort((a, b) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1))
     .map(({ task, day }) => {
       const things = [...new Set(task.needs)].filter((thing) => !named.has(thing));
-      for (const thing of things) {
-        named.add(thing);
-        if (thing === BAGS) named.add(WITH_BAGS);
-      }
+      for (const thing of broughtWith(things)) named.add(thing);
       return { task, day, things };
     })
     .filter(({ things }) => things.length > 0);

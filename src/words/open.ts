@@ -8,21 +8,21 @@ import { sessionTitle, titleOf } from "./titles.ts";
 /** Work this long past its last good day is no longer asked about [days]. Source: house rule. */
 const ASKED_FOR_DAYS = 28;
 
-/** Whether a task is still to be told as open on that person's next working day, in a household that wants to be asked. */
+/** Whether work is still to be asked about on a day, in a household that wants to be asked. */
+export function isAskedAbout({ task, done, day, window }: Placed, plan: Plan, on: Day): boolean {
+  const waits = plan.assume === "open" && !done && task.rhythm === "session";
+  return waits && day < on && on <= plus(window.latest, ASKED_FOR_DAYS);
+}
+
+/** Whether a task is still to be told as open on that person's next working day. */
 export function isOpen(
   placed: Placed,
   plan: Plan,
   openDays: Readonly<Record<string, Day>>,
 ): boolean {
-  const day = openDays[placed.people[0] ?? ""];
-  if (
-    plan.assume !== "open" ||
-    placed.done ||
-    placed.task.rhythm !== "session" ||
-    placed.people.length !== 1
-  )
-    return false;
-  return day !== undefined && placed.day < day && day <= plus(placed.window.latest, ASKED_FOR_DAYS);
+  const [person, other] = placed.people;
+  const day = person === undefined || other !== undefined ? undefined : openDays[person];
+  return day !== undefined && isAskedAbout(placed, plan, day);
 }
 
 /** A person's still-open work as one all-day event on their next working day. `open` not empty, in id order. */

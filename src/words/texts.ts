@@ -136,13 +136,12 @@ function lineOf(placed: Placed, { plan, voice, own, lastDay }: Lines, longest: n
 
 /** Like tasks done alike: which they are, then how, the sign and the last good day once, the earliest of theirs. */
 function sameForAll(first: Placed, all: readonly Placed[], plan: Plan, voice: Voice): string {
-  const soonest = all.reduce((a, b) => (b.window.latest < a.window.latest ? b : a), first);
   const lines = [
     `${[...new Set(all.map((each) => placeOf(each, plan)))].join("; ")}.`,
     doneTold(first, voice),
     sayPart(first.task.say, "how", voice),
     rightWhen(first, voice),
-    lastDayTold(soonest),
+    lastDayTold(soonest(all)),
     sayPart(first.task.say, "caution", voice),
   ].filter((line) => line !== "");
   return shorten(lines, LONGEST_TEXT);
@@ -168,6 +167,10 @@ function inTurn(all: readonly Placed[], how: Lines, longest: number): readonly s
   return lines;
 }
 
+/** The one of several whose last good day comes first. Not empty. */
+const soonest = (all: readonly Placed[]) =>
+  all.reduce((a, b) => (b.window.latest < a.window.latest ? b : a));
+
 /** The last good day, where it is the same for all and none of them is done; empty where it is not. */
 function oneLastDay(all: readonly Placed[]): string {
   const [day = "", ...others] = new Set(all.map(lastDayTold));
@@ -191,8 +194,7 @@ export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): str
   const day = oneLastDay(all);
   const whole = linesAndEnd(all, { plan, voice, own, lastDay: day === "" }, [...shared, day]);
   if (whole !== null) return whole;
-  const soonest = all.reduce((a, b) => (b.window.latest < a.window.latest ? b : a));
-  const end = spaced(...shared, lastDayTold(soonest));
+  const end = spaced(...shared, lastDayTold(soonest(all)));
   const room = LONGEST_TEXT - (end === "" ? 0 : end.length + 1);
   return [...inTurn(all, { plan, voice, own, lastDay: false }, room), end]
     .filter((line) => line !== "")
