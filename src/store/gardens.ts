@@ -93,6 +93,11 @@ export function eventsIn({ told }: StoredGarden): readonly Event[] | null {
   return told && (JSON.parse(told.events) as readonly Event[]);
 }
 
+/** The zone of the newest plan, by which a garden's days turn. */
+export function zoneOf({ plans }: StoredGarden): string {
+  return plans.at(-1)?.plan.site.clock ?? "UTC";
+}
+
 /** A garden and every link of it that was revoked, or null where there is no such garden. */
 export async function openGarden(
   db: D1Database,

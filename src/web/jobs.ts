@@ -5,7 +5,7 @@ import type { Told } from "../feed.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { gardenIn, type StoredGarden } from "../store/gardens.ts";
+import { gardenIn, type StoredGarden, zoneOf } from "../store/gardens.ts";
 import type { Event } from "../words/event.ts";
 import { sayPieces, voiceOf } from "../words/sentences.ts";
 import type { Job, TaskPart } from "./pages.tsx";
@@ -37,8 +37,8 @@ export function comingUp(
   telling: Telling,
   { events }: Told,
 ): { readonly soon: boolean; readonly jobs: readonly Job[] } {
-  const { shell, link } = telling;
-  const today = dayAt(shell.now(), clockOf(telling));
+  const { shell, stored, link } = telling;
+  const today = dayAt(shell.now(), zoneOf(stored));
   const ahead = shell.core
     .choose(events, choiceOf(link))
     .filter(({ kind }) => kind !== "season")
@@ -55,11 +55,6 @@ function choiceOf({ role, person }: Link): FeedChoice {
   return { of: person === null ? "household" : { person }, kind: "sessions", ...rest };
 }
 
-/** The zone of the newest plan. */
-function clockOf({ stored }: Telling): string {
-  return stored.plans.at(-1)?.plan.site.clock ?? "UTC";
-}
-
 /** One event as the holder of the link may read it. */
 export function jobOf(telling: Telling, event: Event): Job {
   const reader = telling.link.role === "reader";
@@ -74,7 +69,7 @@ export function jobOf(telling: Telling, event: Event): Job {
 function sayWhen(telling: Telling, event: Event): string {
   const said = `${WEEKDAYS[weekdayOf(event.day) - 1]} ${sayDay(event.day)}`;
   if (event.when.kind === "all day") return said;
-  const digits = { hour: "2-digit", minute: "2-digit", timeZone: clockOf(telling) } as const;
+  const digits = { hour: "2-digit", minute: "2-digit", timeZone: zoneOf(telling.stored) } as const;
   const hour = new Intl.DateTimeFormat("en-GB", digits);
   return `${said}, ${hour.format(event.when.from)} to ${hour.format(event.when.to)}`;
 }

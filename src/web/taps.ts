@@ -4,7 +4,7 @@ import { type Answer, isAnswer, UNDO } from "../diary/answers.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
-import { openGarden } from "../store/gardens.ts";
+import { openGarden, zoneOf } from "../store/gardens.ts";
 import { notFound, plain } from "./answers.ts";
 import { bodyOf } from "./body.ts";
 import type { Shell } from "./shell.ts";
@@ -75,10 +75,9 @@ export async function answerTap(shell: Shell, link: Link, request: Request): Pro
   if (said === null) return plain(400, "That was no answer to a job.\n");
   const opened = await openGarden(shell.db, link.garden);
   if (opened === null || opened.revoked.includes(writeSegment(link))) return notFound();
-  const clock = opened.stored.plans.at(-1)?.plan.site.clock ?? "UTC";
   const now = shell.now();
   await addAnswer(shell.db, link.garden, {
-    day: dayAt(now, clock),
+    day: dayAt(now, zoneOf(opened.stored)),
     ...said,
     person: link.person,
     saidAt: now,

@@ -161,6 +161,7 @@ describe("what is not so, or no more", () => {
     "left the thinning of the beets this year": "left 2027/beet thin",
     "carrots failed": "failed 2027/carrot null",
     "carrots never came up": "failed 2027/carrot null",
+    "nothing came of the carrots": "failed 2027/carrot null",
     "second lettuce failed": "failed 2027/lettuce 2",
     "lost all the beets to slugs": "lost 2027/beet null",
     "slugs ate the beets": "lost 2027/beet null",
