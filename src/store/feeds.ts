@@ -1,5 +1,5 @@
 import type { Ledger } from "../calendar/ledger.ts";
-import { pack, unpack } from "./bytes.ts";
+import { endsWhole, pack, unpack } from "./bytes.ts";
 import {
   GARDEN_STATEMENTS,
   gardenFrom,
@@ -11,13 +11,16 @@ import {
 /** Which feed of a garden: the link's part of the path and what follows the link (`quiet/tasks.ics`). */
 export type FeedKey = { readonly garden: string; readonly link: string; readonly feed: string };
 
-/** What a poll needs. `packed` is the body as the store keeps it, `size` its plain bytes, `lastModified` whole seconds [ms]. */
+/**
+ * What a poll needs. `packed` is the body as the store keeps it, null where it is not whole, `size` its plain bytes,
+ * `lastModified` whole seconds [ms].
+ */
 export type Polled = {
   readonly revoked: boolean;
   readonly revision: number;
   readonly stored:
     | (MadeFrom & {
-        readonly packed: string;
+        readonly packed: string | null;
         readonly size: number;
         readonly print: string;
         readonly lastModified: number;
@@ -40,7 +43,12 @@ export async function pollFeed(db: D1Database, key: FeedKey): Promise<Polled | n
     .first<Row>();
   if (row === null) return null;
   const { now, revoked, ...feed } = row;
-  return { revoked: revoked !== null, revision: now, stored: isStored(feed) ? feed : null };
+  const stored = isStored(feed) ? { ...feed, packed: wholeOf(feed) } : null;
+  return { revoked: revoked !== null, revision: now, stored };
+}
+
+function wholeOf({ packed, size }: Stored): string | null {
+  return packed !== null && endsWhole(packed, size) ? packed : null;
 }
 
 type Stored = NonNullable<Polled["stored"]>;
@@ -48,21 +56,40 @@ type Maybe = { readonly [Name in keyof Stored]: Stored[Name] | null };
 type Row = Maybe & { readonly now: number; readonly revoked: string | null };
 
 function isStored(feed: Maybe): feed is Stored {
-  return feed.packed !== null;
+  return feed.print !== null;
 }
 
-/** A feed as it was last written, to be written again. */
+/** A feed as it was last written, to be written again: whether its body is whole, and its ledger, null where it can't be read. */
 export type FeedRecord = MadeFrom & {
   readonly link: string;
   readonly feed: string;
   readonly version: number;
   readonly print: string;
   readonly lastModified: number;
-  readonly ledger: Ledger;
+  readonly whole: boolean;
+  readonly ledger: Ledger | null;
 };
 
 const RECORD =
-  "link, feed, version, print, last_modified AS lastModified, ledger, revision, code, until";
+  "link, feed, version, print, last_modified AS lastModified, substr(body, -12) AS tail, size, ledger, revision, code, until";
+
+type RecordRow = Omit<FeedRecord, "whole" | "ledger"> & {
+  readonly tail: string;
+  readonly size: number;
+  readonly ledger: string;
+};
+
+function recordOf({ tail, size, ledger, ...rest }: RecordRow): FeedRecord {
+  return { ...rest, whole: endsWhole(tail, size), ledger: ledgerOf(ledger) };
+}
+
+function ledgerOf(packed: string): Ledger | null {
+  try {
+    return JSON.parse(unpack(packed));
+  } catch {
+    return null;
+  }
+}
 
 /** Gardens a cron run takes on, and feeds of each: within the platform's free 50 queries; the rest wait for the next. */
 const GARDENS_AT_ONCE = 3;
@@ -85,11 +112,8 @@ export async function loadFeeds(
           .bind(garden, which.code, which.now);
   const results = await db.batch<unknown>([...gardenStatements(db, garden), wanted]);
   const stored = gardenFrom(results);
-  const rows = (results[GARDEN_STATEMENTS]?.results ?? []) as (Omit<FeedRecord, "ledger"> & {
-    ledger: string;
-  })[];
-  const feeds = rows.map((row) => ({ ...row, ledger: JSON.parse(unpack(row.ledger)) }));
-  return stored && { garden: stored, feeds };
+  const rows = (results[GARDEN_STATEMENTS]?.results ?? []) as RecordRow[];
+  return stored && { garden: stored, feeds: rows.map(recordOf) };
 }
 
 function stale(code: "?1" | "?2", now: "?2" | "?3"): string {

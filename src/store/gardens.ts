@@ -1,6 +1,7 @@
 import type { Garden, Usual } from "../feed.ts";
 import type { Standing } from "../schedule/placed.ts";
 import type { Event } from "../words/event.ts";
+import { kept } from "./bytes.ts";
 import { type DiaryRow, diaryLines, lineOf, type StoredLine, withDiary } from "./diary.ts";
 import { type PlanRow, planOf, plansInForce, type SavedPlan } from "./plans.ts";
 
@@ -11,7 +12,7 @@ export type MadeFrom = { readonly revision: number; readonly code: string; reado
  * A garden's record with its plans in force, in year order. `revision` rises with every change of plans or diary,
  * `changedAt` [ms since 1970 UTC] is the newest of them; `standing` is what each task was last told as; `told` are
  * the events last made, as JSON, null where none ever were; `usual` is null where it was never
- * reckoned from the plans now in force.
+ * reckoned from the plans now in force. Of what was reckoned, what can't be read counts as never kept.
  */
 export type StoredGarden = {
   readonly id: string;
@@ -64,7 +65,10 @@ export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden 
   const made = { revision: madeRevision, code: madeCode, until: madeUntil };
   const told = events === null ? null : { ...made, events };
   const lines = ((results[2]?.results ?? []) as DiaryRow[]).map(lineOf);
-  const known = { standing: JSON.parse(standing), usual: holds ? JSON.parse(usual) : null };
+  const known = {
+    standing: kept<Standing>(standing) ?? {},
+    usual: holds ? kept<Usual>(usual) : null,
+  };
   return { ...rest, ...known, told, plans, lines };
 }
 
@@ -88,9 +92,9 @@ export function gardenIn({ id, plans, usual, lines }: StoredGarden): Garden {
   return usual === null ? garden : { ...garden, usual };
 }
 
-/** The garden's events as they were last told; null where none ever were. */
+/** The garden's events as they were last told; null where none ever were, or they can't be read. */
 export function eventsIn({ told }: StoredGarden): readonly Event[] | null {
-  return told && (JSON.parse(told.events) as readonly Event[]);
+  return told && kept<readonly Event[]>(told.events);
 }
 
 /** The zone of the newest plan, by which a garden's days turn. */

@@ -17,8 +17,8 @@ export type Poll = {
 
 /**
  * Answers a poll from stored bytes, with one query. What is stale is written behind the answer, and in front of it only
- * where nothing is stored. With the store down, whoever holds a copy is told to keep it. Never a 200 that is not a
- * whole calendar: one would empty the calendars of GNOME and Thunderbird.
+ * where nothing is stored, or not the whole. With the store down, whoever holds a copy is told to keep it. Never a 200
+ * that is not a whole calendar: one would empty the calendars of GNOME and Thunderbird.
  */
 export async function answerPoll(shell: Shell, poll: Poll): Promise<Response> {
   const { link, feed } = poll;
@@ -26,11 +26,12 @@ export async function answerPoll(shell: Shell, poll: Poll): Promise<Response> {
   try {
     const polled = await pollFeed(shell.db, key);
     if (polled === null || polled.revoked) return notFound();
-    if (polled.stored === null) return await inFront(shell, key, poll);
+    const answer = polled.stored && answerStored(shell, poll, polled.stored);
+    if (polled.stored === null || answer === null) return await inFront(shell, key, poll);
     if (isStale(shell, polled.revision, polled.stored)) {
       poll.behind(logged(key.garden, () => render(shell, key.garden, key)));
     }
-    return answerStored(shell, poll, polled.stored);
+    return answer;
   } catch (error) {
     console.error(`garden ${key.garden}: the store can't be read:`, error);
     return withoutStore(poll.request);
@@ -43,11 +44,13 @@ type Stored = NonNullable<Polled["stored"]>;
 async function inFront(shell: Shell, key: FeedKey, poll: Poll): Promise<Response> {
   const went = await logged(key.garden, () => render(shell, key.garden, key));
   const polled = await pollFeed(shell.db, key);
-  if (polled?.stored) return answerStored(shell, poll, polled.stored);
-  return went ? notFound() : unavailable();
+  if (went && !polled?.stored) return notFound();
+  const answer = polled?.stored ? answerStored(shell, poll, polled.stored) : null;
+  return answer ?? withoutStore(poll.request);
 }
 
-function answerStored({ epoch }: Shell, { request, feed }: Poll, stored: Stored): Response {
+/** What is stored, or that the client has it already; null where it wants bytes that are not whole. */
+function answerStored({ epoch }: Shell, { request, feed }: Poll, stored: Stored): Response | null {
   const coding = codingFor(request.cf?.clientAcceptEncoding ?? null);
   const etag = etagOf(stored.print, epoch, coding);
   const headers = {
@@ -55,13 +58,14 @@ function answerStored({ epoch }: Shell, { request, feed }: Poll, stored: Stored)
     ETag: etag,
     "Last-Modified": new Date(stored.lastModified).toUTCString(),
   };
-  const { lastModified } = stored;
+  const { lastModified, packed } = stored;
   if (isNotModified(request.headers, { etag, lastModified })) {
     return new Response(null, { status: 304, headers });
   }
+  if (packed === null) return null;
   return coding === "gzip"
-    ? whole(gzipped(stored.packed), { ...headers, ...about(feed), "Content-Encoding": "gzip" })
-    : whole(new TextEncoder().encode(unpack(stored.packed)), { ...headers, ...about(feed) });
+    ? whole(gzipped(packed), { ...headers, ...about(feed), "Content-Encoding": "gzip" })
+    : whole(new TextEncoder().encode(unpack(packed)), { ...headers, ...about(feed) });
 }
 
 function whole(body: Uint8Array<ArrayBuffer>, headers: Record<string, string>): Response {

@@ -60,7 +60,7 @@ function again(over: FeedRecord): Wanted {
 }
 
 function isDue(shell: Shell, { revision }: StoredGarden, over: FeedRecord | null): boolean {
-  return over === null || isStale(shell, revision, over);
+  return over === null || !over.whole || isStale(shell, revision, over);
 }
 
 /** One alone may throw. */
@@ -178,11 +178,11 @@ function isKnown({ plans }: StoredGarden, { choice }: Feed): boolean {
   return hasBed && hasPerson;
 }
 
-/** The instant [ms] of the newest of the causes for writing again: plans or diary, the horizon, the code. */
+/** The instant [ms] of the newest of the causes for writing again: plans or diary, the horizon, the code, a ledger lost. */
 function causeOf({ code }: Shell, { garden, now }: At, over: FeedRecord | null): number {
   const causes = [garden.changedAt];
   if (over !== null && over.until <= now) causes.push(over.until);
-  if (over !== null && over.code !== code) causes.push(now);
+  if (over !== null && (over.code !== code || over.ledger === null)) causes.push(now);
   return Math.max(...causes);
 }
 

@@ -1,6 +1,6 @@
 import { gunzipSync } from "node:zlib";
 import { expect, test } from "vitest";
-import { gzipped, pack, unpack } from "../../src/store/bytes.ts";
+import { endsWhole, gzipped, kept, pack, unpack } from "../../src/store/bytes.ts";
 
 const TEXT = "SUMMARY:Thin the rocket, bäch bed 🥕\r\n".repeat(200);
 
@@ -20,4 +20,24 @@ test("nothing packed is still something stored", () => {
 
 test("what was never packed is no text", () => {
   expect(() => unpack("bm90IGd6aXA=")).toThrow();
+});
+
+test("a packing is whole by its last letters alone, and cut anywhere it is not", () => {
+  for (const text of [TEXT, `${TEXT}a`, `${TEXT}ab`]) {
+    const packed = pack(text);
+    const size = Buffer.byteLength(text);
+    expect(endsWhole(packed, size)).toBe(true);
+    expect(endsWhole(packed.slice(-12), size)).toBe(true);
+    expect(endsWhole(packed, size + 1)).toBe(false);
+    for (let length = 0; length < packed.replace(/=+$/, "").length; length += 1)
+      expect(endsWhole(packed.slice(0, length), size), `cut to ${length}`).toBe(false);
+  }
+});
+
+test("what was kept as JSON is read, and nothing of it once it was cut short", () => {
+  const json = JSON.stringify({ day: [1, 2] });
+  expect(kept(json)).toEqual({ day: [1, 2] });
+  for (let length = 0; length < json.length; length += 1)
+    expect(kept(json.slice(0, length))).toBeNull();
+  expect(kept(null)).toBeNull();
 });

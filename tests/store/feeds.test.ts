@@ -66,6 +66,22 @@ describe("a feed's record", () => {
     expect((await record("quarry-lane")).ledger).toEqual(kept);
   });
 
+  test("cut short keeps its tag and dates, and says that its body or its ledger is no more", async () => {
+    const cut = (column: string) =>
+      env.DB.prepare(`UPDATE feeds SET ${column} = substr(${column}, 1, 20)`).run();
+    expect(await record("quarry-lane")).toMatchObject({ whole: true });
+    await cut("body");
+    await cut("ledger");
+    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
+    expect(polled?.stored).toMatchObject({ packed: null, print: "print of second" });
+    const over = await record("quarry-lane");
+    expect(over).toMatchObject({ whole: false, ledger: null, version: 2 });
+    expect(await storeFeed(env.DB, keyOf("quarry-lane"), { over, written: written("anew") })).toBe(
+      true,
+    );
+    expect(await record("quarry-lane")).toMatchObject({ whole: true, ledger, version: 3 });
+  });
+
   test("goes to the faster of two that were written over the same one", async () => {
     const over = await record("quarry-lane");
     const store = (text: string) =>

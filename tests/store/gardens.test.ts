@@ -80,6 +80,20 @@ describe("a garden's record", () => {
     expect(gardenIn(after)).toEqual({ id: "glen", plans: after.plans.map((saved) => saved.plan) });
   });
 
+  test("counts what was reckoned and can't be read as never kept", async () => {
+    await makeGarden("fen");
+    const before = await stored("fen");
+    await keepTold(env.DB, before, { events: [], standing, code: "code 1", until: 7 });
+    await keepUsual(env.DB, before, { "2027/beet/thin/1": 20950 as Day });
+    await env.DB.prepare(
+      `UPDATE gardens SET events = '[{"key', standing = '{"20', usual = '{"2' WHERE id = 'fen'`,
+    ).run();
+    const after = await stored("fen");
+    expect(after).toMatchObject({ standing: {}, usual: null, standingVersion: 1 });
+    expect(eventsIn(after)).toBeNull();
+    expect(await keepStanding(env.DB, after, standing)).toBe(true);
+  });
+
   test("refuses a standing told before another was kept", async () => {
     const before = await stored("quarry-lane");
     expect(await keepStanding(env.DB, before, {})).toBe(true);

@@ -275,6 +275,40 @@ describe("bytes that are stored", () => {
     expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
   });
 
+  test.each([
+    ["one that takes gzip", GZIP],
+    ["one that doesn't", {}],
+  ])("cut short are written anew in front of the answer to %s", async (_, init) => {
+    const { path, first, text } = await fresh(`cut-${"cf" in init}`);
+    const tag = await etagOf(path, init);
+    for (const length of [0, 1, 200, 201, 202, 400]) {
+      await env.DB.prepare(
+        `UPDATE feeds SET body = substr(body, 1, ${length}) WHERE garden LIKE 'cut-%'`,
+      ).run();
+      const answer = await ask(shell, path, init);
+      const bytes = new Uint8Array(await answer.arrayBuffer());
+      const gzip = answer.headers.get("content-encoding") === "gzip";
+      expect(Buffer.from(gzip ? gunzipSync(bytes) : bytes).toString()).toBe(text);
+      expect(answer.headers.get("etag")).toBe(tag);
+      expect(answer.headers.get("last-modified")).toBe(first.headers.get("last-modified"));
+    }
+  });
+
+  test("cut short and not to be made are nobody's answer; who holds the bytes keeps them", async () => {
+    const { path } = await fresh("fold");
+    const tag = await etagOf(path);
+    await env.DB.prepare("UPDATE feeds SET body = substr(body, 1, 99) WHERE garden = 'fold'").run();
+    vi.spyOn(console, "error").mockReturnValue();
+    const broken = { ...shell, core: { ...core, writeCalendar: () => expect.fail("no") } };
+    expect((await ask(broken, path)).status).toBe(503);
+    for (const held of [tag, '"another"'])
+      expect((await ask(broken, path, { headers: { "if-none-match": held } })).status).toBe(304);
+    const seen = counted(env.DB);
+    const kept = { headers: { "if-none-match": tag } };
+    expect((await ask({ ...broken, db: seen.db }, path, kept)).status).toBe(304);
+    expect(seen.count()).toBe(1);
+  });
+
   test("made twice at once are stored once, and both polls get what is stored", async () => {
     await publish(shell, "twin");
     const path = `${await linkTo("twin", "owner")}tasks.ics`;

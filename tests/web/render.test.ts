@@ -18,7 +18,8 @@ const keyOf = (garden: string, feed = "tasks.ics") => ({ garden, link: "owner-1"
 
 async function textOf(garden: string, feed = "tasks.ics"): Promise<string | null> {
   const polled = await pollFeed(env.DB, keyOf(garden, feed));
-  return polled?.stored ? unpack(polled.stored.packed) : null;
+  const packed = polled?.stored?.packed ?? null;
+  return packed === null ? null : unpack(packed);
 }
 
 async function begin(garden: string, ...feeds: string[]): Promise<void> {
@@ -131,6 +132,40 @@ describe("writing a feed", () => {
     await begin("mill", "bed/no-such-bed.ics");
     expect(await textOf("mill", "bed/no-such-bed.ics")).toBeNull();
   });
+
+  test("begins a ledger that was cut short anew, with now as the cause, and what stands keeps its words", async () => {
+    await begin("moor", "tasks.ics");
+    await env.DB.prepare(
+      "UPDATE feeds SET ledger = substr(ledger, 1, 40) WHERE garden = 'moor'",
+    ).run();
+    const later = { ...shell, now: () => MORNING + 3_600_000 };
+    await publish(later, "moor", PLAN.replace("Thin beets", "Thin carrots"), 1);
+    const text = (await textOf("moor")) ?? "";
+    expect(text).toContain("SUMMARY:Thin carrots");
+    expect(text).toContain("SUMMARY:Hill potatoes");
+    expect(text).not.toContain("DTSTAMP:20270507T060000Z");
+    const loaded = await loadFeeds(env.DB, "moor", keyOf("moor"));
+    expect(Object.keys(loaded?.feeds[0]?.ledger?.entries ?? {}).length).toBeGreaterThan(2);
+  });
+
+  test.each(["events", "standing", "usual"])(
+    "reckons %s anew that were cut short",
+    async (what) => {
+      const garden = `cut-${what}`;
+      await begin(garden, "tasks.ics");
+      const before = await textOf(garden);
+      const cut = `UPDATE gardens SET ${what} = '{"a":' WHERE id = ?1`;
+      await env.DB.prepare(cut).bind(garden).run();
+      await render(shell, garden, keyOf(garden, "household.ics"));
+      await render({ ...shell, code: "code 2" }, garden, keyOf(garden));
+      expect(await textOf(garden)).toBe(before);
+      expect(await textOf(garden, "household.ics")).toContain("END:VCALENDAR");
+      const row = await env.DB.prepare(`SELECT ${what} FROM gardens WHERE id = ?1`)
+        .bind(garden)
+        .first();
+      expect(JSON.stringify(row)).not.toContain('{\\"a\\":"');
+    },
+  );
 
   test("leaves a fresh feed alone", async () => {
     await begin("ford", "tasks.ics");
