@@ -1,0 +1,68 @@
+import { request } from "node:http";
+import { gunzipSync } from "node:zlib";
+import { faultsOf } from "../strict.ts";
+
+/** A poll as a calendar program sends it: whether it takes gzip, and the validator it holds, if any. */
+export type Poll = {
+  readonly url: string;
+  readonly gzip: boolean;
+  readonly held: Readonly<Record<string, string>>;
+};
+
+/** An answer as it came over the wire, nothing unpacked. */
+export type Answer = {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string>>;
+  readonly body: Uint8Array;
+};
+
+/** One poll over a line of its own. */
+export function poll({ url, gzip, held }: Poll): Promise<Answer> {
+  const headers = { ...held, ...(gzip ? { "accept-encoding": "gzip" } : {}) };
+  return new Promise((resolve, reject) => {
+    const asked = request(url, { headers, agent: false }, (answer) => {
+      const parts: Uint8Array[] = [];
+      answer.on("data", (part: Uint8Array) => parts.push(part));
+      answer.on("error", reject);
+      answer.on("end", () =>
+        resolve({
+          status: answer.statusCode ?? 0,
+          headers: answer.headers as Record<string, string>,
+          body: Buffer.concat(parts),
+        }),
+      );
+    });
+    asked.on("error", reject).end();
+  });
+}
+
+/** What is wrong with an answer whatever has happened to the store; `stored` says whether that feed's bytes are there. */
+export function wrongIn(
+  { gzip, held }: Poll,
+  { status, headers, body }: Answer,
+  stored: boolean,
+): readonly string[] {
+  const holds = Object.keys(held).length > 0;
+  if (status === 200) return wrongInCalendar(gzip, headers, body);
+  if (status === 304) return holds && body.length === 0 ? [] : ["a 304 to one who holds nothing"];
+  if (status === 404) return [];
+  if (status !== 503) return [`a status of ${status}`];
+  return [
+    ...(holds ? ["a 503 to one who holds a copy"] : []),
+    ...(stored ? ["a 503 though it is stored"] : []),
+  ];
+}
+
+function wrongInCalendar(
+  gzip: boolean,
+  headers: Answer["headers"],
+  body: Uint8Array,
+): readonly string[] {
+  const packed = headers["content-encoding"] === "gzip";
+  if (packed !== gzip) return ["not in the coding that was asked for"];
+  if (headers["content-length"] !== String(body.length)) return ["not as long as it says"];
+  const bytes = packed ? new Uint8Array(gunzipSync(body)) : body;
+  const text = new TextDecoder().decode(bytes);
+  const whole = text.startsWith("BEGIN:VCALENDAR\r\n") && text.endsWith("\r\nEND:VCALENDAR\r\n");
+  return [...(whole ? [] : ["not whole"]), ...faultsOf(bytes).map(({ code }) => code)];
+}
