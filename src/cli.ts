@@ -7,6 +7,7 @@ import { CHECK } from "./commands/check.ts";
 import { DIARY } from "./commands/diary.ts";
 import { FEED } from "./commands/feed.ts";
 import { FROST } from "./commands/frost.ts";
+import { INVITE } from "./commands/invite.ts";
 import { LINKS } from "./commands/links.ts";
 import { PICTURE } from "./commands/picture.ts";
 import { PUBLISH } from "./commands/publish.ts";
@@ -31,6 +32,7 @@ sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on 
 sowbell sheet PLAN [--month 2027-05] [--for PERSON] [--on DAY] [--to FILE]
 sowbell year PLAN [--on DAY] [--to FILE]
 sowbell links [GARDEN] [--server URL]
+sowbell invite [--server URL] [--database N]
 sowbell publish FOLDER [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
              [--where COLUMN=VALUE] [--in UNIT] [--latitude DEGREES] > weather.yaml
@@ -54,6 +56,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   sheet: SHEET,
   year: YEAR,
   links: LINKS,
+  invite: INVITE,
   publish: PUBLISH,
   site: SITE,
 };

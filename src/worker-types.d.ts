@@ -18,19 +18,34 @@ interface D1Database {
   batch<Row>(statements: readonly D1PreparedStatement[]): Promise<D1Result<Row>[]>;
 }
 
+/** What the platform knows of a request: the codings its client takes, and the zone it seems to be in. */
+interface RequestFacts {
+  readonly clientAcceptEncoding?: string;
+  readonly timezone?: string;
+}
 interface Request {
-  readonly cf?: { readonly clientAcceptEncoding?: string };
+  readonly cf?: RequestFacts;
 }
 interface RequestInit {
-  cf?: { readonly clientAcceptEncoding?: string };
+  cf?: RequestFacts;
 }
 interface ResponseInit {
   encodeBody?: "automatic" | "manual";
 }
 
+/** Counts how often a key has been seen of late; says false where that is too often. */
+interface RateLimiter {
+  limit(of: { readonly key: string }): Promise<{ readonly success: boolean }>;
+}
+
 /** What wrangler.toml and .dev.vars bind. */
 interface Bindings {
   readonly DB: D1Database;
+  /** More databases, `DB_2` and so on; a garden's id says which it lies in. */
+  readonly [more: `DB_${number}`]: D1Database;
+  /** How often one link may write, and one stranger knock; without them nobody is held back. */
+  readonly WRITES?: RateLimiter;
+  readonly STRANGERS?: RateLimiter;
   readonly VERSION: { readonly id: string };
   /** Makes and checks every link: 32 characters or more. */
   readonly SECRET?: string;

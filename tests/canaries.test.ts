@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from "vitest";
 import { theDay } from "../src/days/day.ts";
 import { keyFrom, pathOf } from "../src/links/mac.ts";
 import type { Role } from "../src/links/segment.ts";
-import { addLine } from "../src/store/diary.ts";
+import { addWords } from "../src/store/diary.ts";
 
 const SECRET = "a secret for tests, of more than 32 characters";
 const GARDEN = "canary-row";
@@ -69,9 +69,14 @@ beforeAll(async () => {
     headers: { "if-none-match": "*" },
   });
   expect(made.status).toBe(201);
-  const said = { day: theDay(2027, 5, 24), task: null, person: "zebedea", saidAt: Date.now() };
-  await addLine(env.DB, GARDEN, { ...said, text: "carrots up" });
-  await addLine(env.DB, GARDEN, { ...said, text: "left the key with Dorwick" });
+  const said = {
+    day: theDay(2027, 5, 24),
+    task: null,
+    person: "zebedea",
+    saidAt: Date.now(),
+  } as const;
+  await addWords(env.DB, GARDEN, { ...said, text: "carrots up" });
+  await addWords(env.DB, GARDEN, { ...said, text: "left the key with Dorwick" });
 });
 
 test("what is planted in plan and diary reaches the household, so that it can be looked for", async () => {
@@ -96,6 +101,17 @@ test.each([
   "pictures",
   "season.svg",
   "sheet",
+  "sheet/2027-06",
+  "calendar",
+  "room",
+  "room?bed=top-bed",
+  "year",
+  "diary",
+  "plan",
+  "plan/2027",
+  "plan/2027/1",
+  "leaving",
+  "canary-row.zip",
   "plans/2027",
   "links",
   "nowhere",

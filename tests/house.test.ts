@@ -47,6 +47,9 @@ const OWNED: Readonly<Record<string, string>> = {
   "ical-generator": "calendar",
   "ical.js": "plan",
   hono: "web",
+  uqr: "web",
+  fflate: "web",
+  diff: "web",
 };
 
 const FILES = execFileSync(

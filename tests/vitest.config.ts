@@ -6,8 +6,8 @@ const root = new URL("..", import.meta.url).pathname;
 /** These want the platform's own runtime and store; everything else is pure and runs in plain Node. */
 const inWorker = [
   "tests/{canaries,worker}.test.ts",
-  "tests/store/{diary,feeds,gardens,plans}.test.ts",
-  "tests/web/{app,feed,home,plans,render,tapped}.test.ts",
+  "tests/store/{diary,feeds,gardens,invitations,leaving,links,plans}.test.ts",
+  "tests/web/{app,begin,diary,feed,home,leaving,links,places,plan-page,plans,render,tapped}.test.ts",
 ];
 
 export default defineConfig({

@@ -1,7 +1,6 @@
-import { understood } from "../diary/understand.ts";
 import { horizonAt, tell, usualOf } from "../feed.ts";
 import { planOn } from "../schedule/horizon.ts";
-import { yearReport } from "../sheets/year.ts";
+import { lookBack } from "../sheets/year.ts";
 import { yearPage } from "../sheets/year-page.ts";
 import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
@@ -14,16 +13,10 @@ function run(call: Call): Exit {
   const plan = planOn(loaded.asked, day);
   const garden = { ...loaded.garden, usual: usualOf(loaded.garden) };
   const horizon = horizonAt(garden, instant);
-  const before = garden.plans.map((each) =>
-    each.year < plan.year ? each : { ...each, diary: [] },
-  );
-  const { placed } = tell(garden, horizon, {});
-  const planned = {
-    placed: tell({ ...garden, plans: before }, horizon, {}).placed,
-    facts: understood(before),
-  };
   const { plans } = garden;
-  const report = yearReport({ plan, plans, placed, facts: understood(plans), planned, today: day });
+  const report = lookBack({ plan, plans, today: day }, (plans) => {
+    return tell({ ...garden, plans }, horizon, {}).placed;
+  });
   return deliver(call, yearPage(report));
 }
 

@@ -1,8 +1,11 @@
 import type { FeedChoice } from "../calendar/choose.ts";
-import { fromPart, type Link, toPart } from "./segment.ts";
+import { fromPart, type Link, type Role, toPart } from "./segment.ts";
 
 /** A feed under a link: `path` is what follows the link, `quiet/bed/south-bed.ics`. */
 export type Feed = { readonly path: string; readonly choice: FeedChoice };
+
+/** Roles that read a garden's calendars; a keeper and an invitation have none. */
+const READING: readonly Role[] = ["owner", "helper", "reader"];
 
 /**
  * The feed that the rest of a path names under a link, or null where that link has no such feed. A helper's
@@ -11,7 +14,7 @@ export type Feed = { readonly path: string; readonly choice: FeedChoice };
  */
 export function readFeed(link: Link, path: string): Feed | null {
   const found = /^(quiet\/)?(?:(sessions|tasks|household|warnings)|bed\/([^/]+))\.ics$/.exec(path);
-  if (!found || link.role === "keeper") return null;
+  if (!found || !READING.includes(link.role)) return null;
   const bed = found[3] === undefined ? null : fromPart(found[3]);
   const named = found[2] ?? "bed";
   if (named === "bed" && bed === null) return null;

@@ -1,8 +1,12 @@
-/** What a link lets its holder do. A keeper holds the deployment's own key: it brings plans in and makes gardens. */
-export type Role = "owner" | "helper" | "reader" | "keeper";
+/**
+ * What a link lets its holder do. A keeper holds the deployment's own key: it brings plans in and makes gardens. An
+ * invitation makes its one garden.
+ */
+export type Role = "owner" | "helper" | "reader" | "keeper" | "invitation";
 
 /**
- * What a link says. `person` is the key of the helper whose own link it is and null for every other role.
+ * What a link says. `person` is the key of the helper whose own link it is; null for the household's, and for every
+ * other role.
  * `serial` counts from 1; a lost link is revoked and the next serial takes its place.
  */
 export type Link = {
@@ -12,7 +16,7 @@ export type Link = {
   readonly serial: number;
 };
 
-const ROLES: readonly Role[] = ["owner", "helper", "reader", "keeper"];
+const ROLES: readonly Role[] = ["owner", "helper", "reader", "keeper", "invitation"];
 const PLAIN = /^[A-Za-z0-9_-]$/;
 
 /**
@@ -40,7 +44,7 @@ function characterOf(hex: string): string {
 }
 
 /**
- * A link's part of the path: `owner-1`, `helper-imre-1`, `reader-2`. Up to the first hyphen it is the role and from
+ * A link's part of the path: `owner-1`, `helper-imre-1`, `helper-1` for the household, `reader-2`. Up to the first hyphen it is the role and from
  * the last one the serial, so that hyphens in a person's key are no trouble.
  */
 export function writeSegment(link: Omit<Link, "garden">): string {
@@ -54,6 +58,6 @@ export function readSegment(garden: string, segment: string): Link | null {
   const role = ROLES.find((known) => known === found?.[1]);
   if (!found || !role) return null;
   const person = found[2] === undefined ? null : fromPart(found[2]);
-  if (role === "helper" ? person === null : found[2] !== undefined) return null;
+  if (found[2] !== undefined && (role !== "helper" || person === null)) return null;
   return { garden, role, person, serial: Number(found[3]) };
 }

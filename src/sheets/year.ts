@@ -1,4 +1,5 @@
 import { type Day, earliest, sayDay } from "../days/day.ts";
+import { understood } from "../diary/understand.ts";
 import type { Plan } from "../plan/plan.ts";
 import { seasonOf } from "../plan/season.ts";
 import { capital } from "../practices/say.ts";
@@ -59,6 +60,20 @@ export function yearReport(back: Back): YearReport {
     })),
     untold: plan.assume === "open" ? untoldOf(back) : [],
   };
+}
+
+/**
+ * The report of a garden's year as of a day, and beside it the year as it would have gone without its diary: `placed` tells
+ * the garden with the diaries that it is given.
+ */
+export function lookBack(
+  { plan, plans, today }: Pick<Back, "plan" | "plans" | "today">,
+  placed: (plans: readonly Plan[]) => readonly Placed[],
+): YearReport {
+  const before = plans.map((each) => (each.year < plan.year ? each : { ...each, diary: [] }));
+  const planned = { placed: placed(before), facts: understood(before) };
+  const facts = understood(plans);
+  return yearReport({ plan, plans, placed: placed(plans), facts, planned, today });
 }
 
 /** This year's own, and what another year's file began and this season brings to harvest. */

@@ -52,20 +52,37 @@ export async function addLine(
   return row?.id ?? null;
 }
 
-/**
- * Adds an answer to a task, unless the newest line about that task says the very same: two taps are one. Gives whether it was
- * added.
- */
-export async function addAnswer(
+/** Adds an answer to a task, unless the newest line about that task says the very same: two taps are one. Gives whether it was added. */
+export function addAnswer(
   db: D1Database,
   garden: string,
-  { day, text, task, person, saidAt }: SaidLine & { readonly task: string },
+  said: SaidLine & { readonly task: string },
+): Promise<boolean> {
+  const newest = "SELECT text FROM diary WHERE garden = ?1 AND task = ?4 ORDER BY id DESC LIMIT 1";
+  return addUnless(db, garden, said, `?3 IS (${newest})`);
+}
+
+/** Adds a line in plain words, unless the same person's newest one says the very same of that day. Gives whether it was added. */
+export function addWords(
+  db: D1Database,
+  garden: string,
+  said: SaidLine & { readonly task: null },
+): Promise<boolean> {
+  const newest = `SELECT day || ' ' || text FROM diary
+    WHERE garden = ?1 AND task IS ?4 AND person IS ?5 ORDER BY id DESC LIMIT 1`;
+  return addUnless(db, garden, said, `?2 || ' ' || ?3 IS (${newest})`);
+}
+
+async function addUnless(
+  db: D1Database,
+  garden: string,
+  { day, text, task, person, saidAt }: SaidLine,
+  same: string,
 ): Promise<boolean> {
   const done = await db
     .prepare(
       `INSERT INTO diary (garden, day, text, task, person, said_at)
-        SELECT ?1, ?2, ?3, ?4, ?5, ?6 WHERE EXISTS (SELECT 1 FROM gardens WHERE id = ?1)
-          AND ?3 IS NOT (SELECT text FROM diary WHERE garden = ?1 AND task = ?4 ORDER BY id DESC LIMIT 1)`,
+        SELECT ?1, ?2, ?3, ?4, ?5, ?6 WHERE EXISTS (SELECT 1 FROM gardens WHERE id = ?1) AND NOT (${same})`,
     )
     .bind(garden, isoOf(day), text, task, person, saidAt)
     .run();

@@ -1,5 +1,6 @@
 import type { Garden, Usual } from "../feed.ts";
 import type { Standing } from "../schedule/placed.ts";
+import { type Before, before } from "../words/before.ts";
 import type { Event } from "../words/event.ts";
 import { kept } from "./bytes.ts";
 import { type DiaryRow, diaryLines, lineOf, type StoredLine, withDiary } from "./diary.ts";
@@ -23,16 +24,22 @@ export type StoredGarden = {
   readonly standingVersion: number;
   readonly usual: Usual | null;
   readonly told: (MadeFrom & { readonly events: string }) | null;
+  /** What events were told with before. */
+  readonly before: Before;
   readonly plans: readonly SavedPlan[];
   /** What was said over the garden's links, in the order it was said. */
   readonly lines: readonly StoredLine[];
 };
 
-type GardenRow = Omit<StoredGarden, "standing" | "usual" | "told" | "plans" | "lines"> & {
+type GardenRow = Omit<
+  StoredGarden,
+  "standing" | "usual" | "told" | "before" | "plans" | "lines"
+> & {
   readonly usual: string | null;
   readonly usualOf: string | null;
   readonly standing: string;
   readonly events: string | null;
+  readonly before: string | null;
   readonly madeRevision: number;
   readonly madeCode: string;
   readonly madeUntil: number;
@@ -43,7 +50,7 @@ export function gardenStatements(db: D1Database, garden: string): readonly D1Pre
   const record = db
     .prepare(
       `SELECT id, revision, changed_at AS changedAt, origin, standing, standing_version AS standingVersion,
-          usual, usual_of AS usualOf,
+          usual, usual_of AS usualOf, before,
           events, events_revision AS madeRevision, events_code AS madeCode, events_until AS madeUntil
         FROM gardens WHERE id = ?1`,
     )
@@ -68,6 +75,7 @@ export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden 
   const known = {
     standing: kept<Standing>(standing) ?? {},
     usual: holds ? kept<Usual>(usual) : null,
+    before: kept<Before>(rest.before ?? "") ?? {},
   };
   return { ...rest, ...known, told, plans, lines };
 }
@@ -114,8 +122,9 @@ export async function openGarden(
   return stored && { stored, revoked: rows.map((row) => row.link) };
 }
 
-/** A garden's telling: its events, what each task was told as, and the code and horizon it was told by. */
+/** A garden's telling: its events, what each task was told as, the code and horizon it was told by, and when [ms]. */
 export type Telling = {
+  readonly now: number;
   readonly events: readonly Event[];
   readonly standing: Standing;
   readonly code: string;
@@ -129,47 +138,21 @@ export type Telling = {
 export async function keepTold(
   db: D1Database,
   garden: StoredGarden,
-  { events, standing, code, until }: Telling,
+  { events, standing, code, until, now }: Telling,
 ): Promise<boolean> {
   const text = JSON.stringify(standing);
   const raise = text === JSON.stringify(garden.standing) ? 0 : 1;
   const done = await db
     .prepare(
       `UPDATE gardens SET standing = ?2, standing_version = standing_version + ?5,
-          events = ?6, events_revision = ?4, events_code = ?7, events_until = ?8
+          events = ?6, events_revision = ?4, events_code = ?7, events_until = ?8, before = ?9
         WHERE id = ?1 AND standing_version = ?3 AND revision = ?4`,
     )
     .bind(
       ...[garden.id, text, garden.standingVersion, garden.revision],
       ...[raise, JSON.stringify(events), code, until],
+      JSON.stringify(before(garden.before, { was: eventsIn(garden) ?? [], is: events, now })),
     )
     .run();
   return done.meta.changes > 0;
-}
-
-/** Revokes one link, given as its part of the path (`helper-imre-1`). Again is no mistake. */
-export async function revoke(
-  db: D1Database,
-  garden: string,
-  link: string,
-  at: number,
-): Promise<void> {
-  await db
-    .prepare(
-      "INSERT INTO revoked (garden, link, revoked_at) VALUES (?1, ?2, ?3) ON CONFLICT DO NOTHING",
-    )
-    .bind(garden, link, at)
-    .run();
-}
-
-/** Whether the garden exists and the link was not revoked. One query. */
-export async function isOpen(db: D1Database, garden: string, link: string): Promise<boolean> {
-  const row = await db
-    .prepare(
-      `SELECT id FROM gardens WHERE id = ?1
-        AND NOT EXISTS (SELECT 1 FROM revoked WHERE garden = ?1 AND link = ?2)`,
-    )
-    .bind(garden, link)
-    .first<{ readonly id: string }>();
-  return row !== null;
 }

@@ -67,15 +67,17 @@ export type Saving = Omit<SavedPlan, "version"> & {
 };
 
 /**
- * Saves a plan as the version after `base` and gives that version, or null when another was in force: then nothing
- * is stored. The garden is made where there is none, so who may make one must be settled before.
+ * Saves a plan as the version after `base` and gives that version, or null when another was in force or the garden was
+ * deleted for good: then nothing is stored. The garden is made where there is none, so who may make one must be settled
+ * before.
  */
 export async function savePlan(db: D1Database, saving: Saving): Promise<number | null> {
   const { garden, origin, savedAt, base } = saving;
   const done = await db.batch([
     db
       .prepare(
-        `INSERT INTO gardens (id, changed_at, origin) VALUES (?1, ?2, ?3)
+        `INSERT INTO gardens (id, changed_at, origin)
+          SELECT ?1, ?2, ?3 WHERE NOT EXISTS (SELECT 1 FROM gone WHERE garden = ?1)
           ON CONFLICT (id) DO UPDATE SET origin = excluded.origin`,
       )
       .bind(garden, savedAt, origin),
@@ -90,12 +92,55 @@ function insertion(db: D1Database, saving: Saving): D1PreparedStatement {
     .prepare(
       `INSERT INTO plans (garden, year, version, text, beside, file, plan, read_by, published, saved_at)
         SELECT ?1, ?2, ?3 + 1, ?4, ?5, ?6, ?7, ?8, ?9, ?10
-        WHERE ?3 = (SELECT coalesce(max(version), 0) FROM plans WHERE garden = ?1 AND year = ?2)`,
+        WHERE NOT EXISTS (SELECT 1 FROM gone WHERE garden = ?1)
+          AND ?3 = (SELECT coalesce(max(version), 0) FROM plans WHERE garden = ?1 AND year = ?2)`,
     )
     .bind(
       ...[garden, year, base, text, JSON.stringify(beside), file],
       ...[JSON.stringify(plan), readBy, published, savedAt],
     );
+}
+
+/** A version of a year's plan, without its text: its number and when it was saved [ms since 1970 UTC]. */
+export type Version = Pick<SavedPlan, "version" | "savedAt">;
+
+/** Every version of a year's plan, newest first. */
+export async function planVersions(
+  db: D1Database,
+  garden: string,
+  year: number,
+): Promise<readonly Version[]> {
+  const found = await db
+    .prepare(
+      `SELECT version, saved_at AS savedAt FROM plans WHERE garden = ?1 AND year = ?2 ORDER BY version DESC`,
+    )
+    .bind(garden, year)
+    .all<Version>();
+  return found.results;
+}
+
+/** Every version of every year's plan with its text, oldest first. */
+export async function allVersions(
+  db: D1Database,
+  garden: string,
+): Promise<readonly Pick<SavedPlan, "year" | "version" | "text">[]> {
+  const found = await db
+    .prepare("SELECT year, version, text FROM plans WHERE garden = ?1 ORDER BY year, version")
+    .bind(garden)
+    .all<Pick<SavedPlan, "year" | "version" | "text">>();
+  return found.results;
+}
+
+/** The text of one version and of the files beside it; null where there is no such version. */
+export async function planVersion(
+  db: D1Database,
+  { garden, year, version }: { garden: string; year: number; version: number },
+): Promise<Pick<SavedPlan, "text" | "beside"> | null> {
+  const row = await db
+    .prepare("SELECT text, beside FROM plans WHERE garden = ?1 AND year = ?2 AND version = ?3")
+    .bind(garden, year, version)
+    .first<Pick<PlanRow, "text" | "beside">>();
+  return row && { text: row.text, beside: JSON.parse(row.beside) };
 }
 
 /** Puts a newer code's reading of the same text in place of the old. The garden's revision rises. */

@@ -7,9 +7,19 @@ const EVERYWHERE = {
 const POLICY =
   "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
+/** What a page with a script of ours carries instead: the script may run, and ask here. */
+export const SCRIPTED = {
+  "Content-Security-Policy": `${POLICY}; script-src 'self'; connect-src 'self'`,
+} as const;
+
 /** The one answer for whatever is unknown, wrong, revoked or deleted: nothing in it tells which. */
 export function notFound(): Response {
   return plain(404, "Nothing here. If this was a calendar link, ask its garden for a new one.\n");
+}
+
+/** For whoever asks too often: the seconds after which they may again. */
+export function tooOften(seconds: number): Response {
+  return plain(429, "Too often. Please wait a little.\n", { "Retry-After": String(seconds) });
 }
 
 /** For a method this path does not have; `allow` lists those it has. */
@@ -34,12 +44,13 @@ export function json(status: number, value: unknown, more: Record<string, string
   return plain(status, `${JSON.stringify(value)}\n`, { ...type, ...more });
 }
 
-/** A page for a person, which may show nothing and send nothing that is not from here. */
-export function page(status: number, html: string): Response {
+/** A page for a person, which runs nothing, and shows and sends nothing that is not from here. */
+export function page(status: number, html: string, more: Record<string, string> = {}): Response {
   return plain(status, html, {
     "Content-Type": "text/html; charset=utf-8",
     "Cache-Control": "private, no-cache",
     "Content-Security-Policy": POLICY,
+    ...more,
   });
 }
 
@@ -65,12 +76,27 @@ export function picture(svg: string): Response {
   });
 }
 
-/** The pages' stylesheet. */
-export function stylesheet(css: string): Response {
-  return plain(200, css, {
-    "Content-Type": "text/css; charset=utf-8",
+const TYPES = {
+  css: "text/css",
+  javascript: "text/javascript",
+  "svg+xml": "image/svg+xml",
+} as const;
+
+/** What pages bring with them: the stylesheet, the icon, the script. */
+export function withPages(kind: keyof typeof TYPES, text: string): Response {
+  return plain(200, text, {
+    "Content-Type": `${TYPES[kind]}; charset=utf-8`,
     "Cache-Control": "public, max-age=3600",
   });
+}
+
+/** An archive of files, to be kept under that name and never on the way. */
+export function archive(bytes: Uint8Array<ArrayBuffer>, name: string): Response {
+  const about = {
+    "Content-Type": "application/zip",
+    "Content-Disposition": `attachment; filename="${name.replaceAll(/[^\w.-]/g, "_")}"`,
+  };
+  return new Response(bytes, { headers: { ...EVERYWHERE, "Cache-Control": "no-store", ...about } });
 }
 
 /** What a feed's answers carry with and without a body. */

@@ -1,18 +1,22 @@
 import { type Context, Hono } from "hono";
-import { readEventPath, readFeed } from "../links/feeds.ts";
+import { readFeed } from "../links/feeds.ts";
 import { checkLink } from "../links/mac.ts";
-import { type Link, readSegment, writeSegment } from "../links/segment.ts";
-import { isOpen, revoke } from "../store/gardens.ts";
-import { json, notAllowed, notFound, page, plain, stylesheet, unavailable } from "./answers.ts";
+import type { Link } from "../links/segment.ts";
+import { databaseFor } from "../store/databases.ts";
+import { notAllowed, notFound, page, plain, unavailable, withPages } from "./answers.ts";
+import { answerInvitation } from "./begin.ts";
+import { isFromHere } from "./body.ts";
 import { answerPoll } from "./feed.ts";
-import { answerEvent, answerHome, answerLinks, answerLooking, type Visit } from "./home.ts";
-import { isLook } from "./looks.ts";
-import { frontPage } from "./pages.tsx";
-import { PAPER } from "./paper.ts";
-import { answerPlan, answerPublish } from "./plans.ts";
-import { logged, render } from "./render.ts";
+import { answerStranger, heldBack } from "./limits.ts";
+import { answerKeepersLinks, answerRevoke } from "./links.ts";
+import { ICON } from "./pages/frame.tsx";
+import { frontPage } from "./pages/front.tsx";
+import { PLAN_SCRIPT } from "./pages/plan.tsx";
+import { ICON_SVG, PAPER } from "./paper.ts";
+import { answerPlanFile, placeAt } from "./places.ts";
+import { PLAN_JS } from "./plan-script.ts";
 import type { Shell } from "./shell.ts";
-import { answerTap } from "./taps.ts";
+import { type Knock, openVisit } from "./visit.ts";
 
 type Here = { Bindings: Shell };
 type At = Context<Here>;
@@ -20,7 +24,7 @@ type At = Context<Here>;
 /**
  * Every route. Its bindings are the shell, so that a clock, a store and a core can be passed in:
  * `app.fetch(request, shell, context)`. A link is checked before anything is looked up, and what a path's shape alone
- * refuses (a wrong method) is refused alike for good links and bad.
+ * refuses (a wrong method) is refused alike for good links and bad. What lies under a link stands in places.ts.
  */
 export const app = new Hono<Here>()
   .use(async (c, next) => {
@@ -30,14 +34,16 @@ export const app = new Hono<Here>()
     if (isSecure(c.req.raw)) c.res.headers.set("Strict-Transport-Security", "max-age=31536000");
   })
   .use(async (c, next) => {
-    const allow = allowed(new URL(c.req.url).pathname);
-    if (!allow.split(", ").includes(c.req.method)) return notAllowed(allow);
+    const allow = allowed(pathname(c));
+    if (!allow.includes(c.req.method)) return notAllowed(allow.join(", "));
     await next();
   })
   .get("/", () => page(200, frontPage()))
   .get("/healthz", () => plain(200, "ok\n"))
   .get("/robots.txt", () => plain(200, "User-agent: *\nDisallow:\n"))
-  .get("/paper.css", () => stylesheet(PAPER))
+  .get("/paper.css", () => withPages("css", PAPER))
+  .get(ICON, () => withPages("svg+xml", ICON_SVG))
+  .get(PLAN_SCRIPT, () => withPages("javascript", PLAN_JS))
   .all("/:garden/:link/:mac/*", answerLink)
   .notFound(notFound)
   .onError((error) => {
@@ -48,75 +54,63 @@ export const app = new Hono<Here>()
 /** A path in its parts as they were sent: nothing is decoded, so that a path re-spelt is another path. */
 const PATH = /^\/([^/]+)\/([^/]+)\/([^/]+)(?:\/(.*))?$/;
 
-const PLAN = /^plans\/([1-9][0-9]{3})$/;
-const LINK = /^links\/([^/]+)$/;
+/** An invitation's page takes a form where a garden's own takes none. */
+const INVITED = /^\/[^/]+\/invitation-[^/]+\/[^/]+(?:\/(?:check)?)?$/;
 
-function allowed(path: string): string {
-  const rest = PATH.exec(path)?.[4] ?? "";
-  if (PLAN.test(rest)) return "GET, HEAD, PUT";
-  if (readEventPath(rest) !== null) return "GET, HEAD, POST";
-  return LINK.test(rest) ? "DELETE" : "GET, HEAD";
+function allowed(path: string): readonly string[] {
+  if (INVITED.test(path)) return ["GET", "HEAD", "POST"];
+  return placeAt(PATH.exec(path)?.[4] ?? "")?.place.methods ?? ["GET", "HEAD"];
 }
 
 async function answerLink(c: At): Promise<Response> {
   const [, garden = "", segment = "", mac = "", rest = ""] = PATH.exec(pathname(c)) ?? [];
   const link = await checkLink({ garden, segment, mac }, c.env.key);
-  if (link === null) return notFound();
+  const db = link && databaseFor(c.env.databases, link.garden);
+  if (link === null || db === null) return answerStranger(c.env, c.req.raw);
+  const knock = knockOf(c, { ...c.env, db }, link);
   const feed = readFeed(link, rest);
-  const behind = (work: Promise<unknown>) => c.executionCtx.waitUntil(work);
-  if (feed) return answerPoll(c.env, { request: c.req.raw, link, feed, behind });
-  return link.role === "keeper" || PLAN.test(rest) || LINK.test(rest)
-    ? answerKeeping(c, link, rest)
-    : answerPage(c, link, rest);
+  const answer = feed
+    ? await answerPoll(knock.shell, { ...knock, feed })
+    : await answerPages(knock, rest);
+  return answer ?? answerStranger(c.env, c.req.raw);
 }
 
 function pathname(c: At): string {
   return new URL(c.req.url).pathname;
 }
 
-async function answerPage(c: At, link: Link, rest: string): Promise<Response> {
-  if (rest === "") return answerHome(c.env, visitOf(c, link));
-  if (isLook(rest))
-    return answerLooking(c.env, link, { rest, low: new URL(c.req.url).searchParams.get("low") });
-  const event = link.role === "reader" ? null : readEventPath(rest);
-  if (event === null) return notFound();
-  if (c.req.method !== "POST") return answerEvent(c.env, link, event);
-  const answer = await answerTap(c.env, link, c.req.raw);
-  if (answer.status === 303)
-    c.executionCtx.waitUntil(logged(link.garden, () => render(c.env, link.garden, "stale")));
-  return answer;
+function knockOf(c: At, shell: Shell, link: Link): Knock {
+  const origin = shell.origin ?? new URL(c.req.url).origin;
+  const behind = (work: Promise<unknown>) => c.executionCtx.waitUntil(work);
+  return { shell, link, origin, request: c.req.raw, behind };
 }
 
-function visitOf(c: At, link: Link): Visit {
-  return { link, origin: c.env.origin ?? new URL(c.req.url).origin };
+/** What is no feed; null where the link opens nothing, or no more. */
+async function answerPages(knock: Knock, rest: string): Promise<Response | null> {
+  const { shell, link, request } = knock;
+  const writes = request.method !== "GET" && request.method !== "HEAD";
+  if (writes && !isFromHere(request)) return plain(403, "Not from there.\n");
+  const held = writes ? await heldBack(shell, link) : null;
+  if (held !== null) return held;
+  if (link.role === "keeper") return answerKeeper(knock, rest);
+  if (link.role === "invitation") return answerInvitation(knock, rest);
+  const visit = await openVisit(knock);
+  if (visit === null) return null;
+  const at = placeAt(rest);
+  return at?.place.who.includes(link.role) ? at.place.answer(visit, ...at.found) : notFound();
 }
 
-/** Plans and links, for whoever keeps the garden: its owner, or the deployment, which may also make one. */
-async function answerKeeping(c: At, link: Link, rest: string): Promise<Response> {
-  const keeper = link.role === "keeper";
-  if (!keeper && link.role !== "owner") return notFound();
-  if (!keeper && !(await isOpen(c.env.db, link.garden, writeSegment(link)))) return notFound();
-  const year = PLAN.exec(rest)?.[1];
-  if (year !== undefined) return answerYear(c, { garden: link.garden, year: Number(year) });
-  const other = LINK.exec(rest)?.[1];
-  if (other !== undefined) return answerRevoke(c, link.garden, other);
-  return rest === "links" && keeper ? answerLinks(c.env, visitOf(c, link)) : notFound();
-}
+const PLAN_FILE = /^plans\/([1-9][0-9]{3})$/;
+const A_LINK = /^links\/([^/]+)$/;
 
-async function answerYear(c: At, year: { garden: string; year: number }): Promise<Response> {
-  if (c.req.method !== "PUT") return answerPlan(c.env, year);
-  const answer = await answerPublish(c.env, year, c.req.raw);
-  if (answer.ok) {
-    c.executionCtx.waitUntil(logged(year.garden, () => render(c.env, year.garden, "stale")));
-  }
-  return answer;
-}
-
-async function answerRevoke(c: At, garden: string, segment: string): Promise<Response> {
-  const link = readSegment(garden, segment);
-  if (link === null || link.role === "keeper") return notFound();
-  await revoke(c.env.db, garden, segment, c.env.now());
-  return json(200, { revoked: segment });
+/** The deployment's own: to bring plans in, of gardens that are not there yet too, and to give links out and revoke them. */
+async function answerKeeper(knock: Knock, rest: string): Promise<Response | null> {
+  const year = PLAN_FILE.exec(rest)?.[1];
+  if (year !== undefined) return answerPlanFile(knock, year);
+  const other = A_LINK.exec(rest)?.[1];
+  if (other !== undefined) return answerRevoke(knock, other);
+  const visit = rest === "links" ? await openVisit(knock) : null;
+  return visit === null ? notFound() : answerKeepersLinks(visit);
 }
 
 function isHere(host: string): boolean {

@@ -13,3 +13,22 @@ export async function bodyOf(request: Request, most: number): Promise<string | n
   }
   return text + decoder.decode();
 }
+
+/** A form as a page sends it; null where it is something else or longer than `most` bytes. */
+export async function formOf(request: Request, most: number): Promise<URLSearchParams | null> {
+  const type = request.headers.get("content-type") ?? "";
+  if (!type.startsWith("application/x-www-form-urlencoded")) return null;
+  const body = await bodyOf(request, most);
+  return body === null ? null : new URLSearchParams(body);
+}
+
+/**
+ * Whether nothing tells that a request comes from another site. Who sends it knows the link, which no other site does; pages
+ * here send no referrer, so that older browsers tell no origin either.
+ */
+export function isFromHere(request: Request): boolean {
+  const site = request.headers.get("sec-fetch-site");
+  if (site !== null) return site === "same-origin";
+  const origin = request.headers.get("origin");
+  return origin === null || origin === "null" || origin === new URL(request.url).origin;
+}

@@ -18,14 +18,15 @@ export type Poll = {
 /**
  * Answers a poll from stored bytes, with one query. What is stale is written behind the answer, and in front of it only
  * where nothing is stored, or not the whole. With the store down, whoever holds a copy is told to keep it. Never a 200
- * that is not a whole calendar: one would empty the calendars of GNOME and Thunderbird.
+ * that is not a whole calendar: one would empty the calendars of GNOME and Thunderbird. Null where the link was revoked or
+ * the garden is not there.
  */
-export async function answerPoll(shell: Shell, poll: Poll): Promise<Response> {
+export async function answerPoll(shell: Shell, poll: Poll): Promise<Response | null> {
   const { link, feed } = poll;
   const key = { garden: link.garden, link: writeSegment(link), feed: feed.path };
   try {
     const polled = await pollFeed(shell.db, key);
-    if (polled === null || polled.revoked) return notFound();
+    if (polled === null || polled.revoked) return null;
     const answer = polled.stored && answerStored(shell, poll, polled.stored);
     if (polled.stored === null || answer === null) return await inFront(shell, key, poll);
     if (isStale(shell, polled.revision, polled.stored)) {

@@ -3,7 +3,7 @@ import { pathOf } from "../links/mac.ts";
 import { type Link, type Role, writeSegment } from "../links/segment.ts";
 import type { Bed, Person } from "../plan/plan.ts";
 import type { StoredGarden } from "../store/gardens.ts";
-import type { Subscription } from "./pages.tsx";
+import type { Subscription } from "./pages/calendar.tsx";
 
 /**
  * What links of a garden are made from: its record, the parts of the path of its revoked links, and the address
@@ -18,7 +18,7 @@ export type Giving = {
 
 /** What a garden is called in its newest plan. */
 export function nameOf({ plans }: StoredGarden): string {
-  return plans.at(-1)?.plan.name ?? "Garden";
+  return plans.at(-1)?.plan.name || "Garden";
 }
 
 /** Everybody in any year's plan once, by the newest name. */
@@ -27,78 +27,78 @@ function peopleOf({ plans }: StoredGarden): readonly Person[] {
   return [...new Map(all.map((person) => [person.key, person])).values()];
 }
 
-function bedsOf({ plans }: StoredGarden): readonly Bed[] {
+/** Every bed of any year's plan once, by the newest name, in the order they were first written. */
+export function bedsOf({ plans }: StoredGarden): readonly Bed[] {
   const all = plans.flatMap(({ plan }) => plan.beds);
   return [...new Map(all.map((bed) => [bed.key, bed])).values()];
 }
 
-/** The path of the link in use: the first of its serials that was not revoked. */
-async function current({ key, stored, revoked }: Giving, role: Role, person: string | null) {
+/** The link in use: the first of its serials that was not revoked. */
+function current({ stored, revoked }: Giving, role: Role, person: string | null): Link {
   let link: Link = { garden: stored.id, role, person, serial: 1 };
   while (revoked.includes(writeSegment(link))) link = { ...link, serial: link.serial + 1 };
-  return pathOf(link, key);
+  return link;
 }
 
 /** Whom the deployment hands which link, as paths: the owner's page, the household's calendar, each person's own. */
 export async function linksInUse(giving: Giving) {
-  const owner = await current(giving, "owner", null);
+  const { key, stored } = giving;
+  const path = (role: Role, person: string | null) => pathOf(current(giving, role, person), key);
   const people = await Promise.all(
-    peopleOf(giving.stored).map(async ({ key, name }) => {
-      const path = `${await current(giving, "helper", key)}sessions.ics`;
-      return { key, name, path };
+    peopleOf(stored).map(async (person) => {
+      const own = await path("helper", person.key);
+      return { key: person.key, name: person.name, path: `${own}sessions.ics` };
     }),
   );
-  const { id } = giving.stored;
-  const household = `${owner}household.ics`;
-  return { garden: id, name: nameOf(giving.stored), owner, household, people };
+  const household = `${await path("helper", null)}household.ics`;
+  const owner = await path("owner", null);
+  return { garden: stored.id, name: nameOf(stored), owner, household, people };
 }
 
-/** The pages an owner hands on: each person's own, and one for somebody outside the household. */
-export async function pagesToGive(
-  giving: Giving,
-): Promise<readonly { readonly name: string; readonly href: string }[]> {
-  const people = await Promise.all(
-    peopleOf(giving.stored).map(async (person) => ({
-      name: `${person.name}'s own page`,
-      href: await current(giving, "helper", person.key),
-    })),
-  );
-  const href = await current(giving, "reader", null);
-  return [...people, { name: "For a neighbour: tasks, without names", href }];
+/** A link that an owner may hand on: whose it is, and itself. */
+export type ToHand = { readonly name: string; readonly link: Link };
+
+/** The links in use that an owner hands on: each person's own, the household's, and one for somebody outside it. Never an owner's. */
+export function linksToHand(giving: Giving): readonly ToHand[] {
+  const people = peopleOf(giving.stored).map((person) => ({
+    name: person.name,
+    link: current(giving, "helper", person.key),
+  }));
+  return [
+    ...people,
+    { name: "The household", link: current(giving, "helper", null) },
+    { name: "A neighbour: jobs, without names", link: current(giving, "reader", null) },
+  ];
 }
 
 /** What a link's page offers to subscribe to: `first` what most people want, `more` the rest. */
 export type Offer = {
-  readonly first: readonly Subscription[];
+  readonly first: Subscription;
   readonly more: readonly Subscription[];
 };
 
 /**
- * The offer of a link whose path is `base`. A helper's own sessions go first; an owner sees each person's, under that
- * person's own link, or the household's where the plan names nobody; a reader has tasks alone.
+ * The offer of a link whose path is `base`, not an owner's: what opens everything belongs in no calendar. A helper's own
+ * sessions go first, or the household's; a reader has tasks alone.
  */
-export async function offerOf(giving: Giving, link: Link, base: string): Promise<Offer> {
-  const { stored, origin } = giving;
+export function offerOf({ stored, origin }: Giving, link: Link, base: string): Offer {
   const at = (name: string, path: string) => ({ name, address: `${origin}${base}${path}` });
   const beds = bedsOf(stored).map((bed) => at(bed.name, bedFeed(bed.key)));
-  const [tasks, warnings] = [at("All tasks", "tasks.ics"), at("Warnings alone", "warnings.ics")];
+  const [tasks, warnings] = [
+    at("All jobs, each all day", "tasks.ics"),
+    at("Warnings alone", "warnings.ics"),
+  ];
   if (link.role === "reader") {
-    const quiet = at("Tasks without reminders", "quiet/tasks.ics");
-    return { first: [tasks], more: [...beds, warnings, quiet] };
+    const quiet = at("The same without reminders", "quiet/tasks.ics");
+    return { first: tasks, more: [...beds, warnings, quiet] };
   }
   const household = at("The household", "household.ics");
   const own = peopleOf(stored).find((person) => person.key === link.person);
-  const first = own ? [at(own.name, "sessions.ics")] : await everybody(giving, link);
-  const quiet = at("The same without reminders", "quiet/sessions.ics");
-  const rest = first.length > 0 ? [tasks, household] : [tasks];
-  return {
-    first: first.length > 0 ? first : [household],
-    more: [...rest, ...beds, warnings, quiet],
-  };
-}
-
-async function everybody(giving: Giving, link: Link): Promise<readonly Subscription[]> {
-  if (link.role !== "owner") return [];
-  const { people } = await linksInUse(giving);
-  return people.map(({ name, path }) => ({ name, address: `${giving.origin}${path}` }));
+  const quiet = at(
+    "The same without reminders",
+    own ? "quiet/sessions.ics" : "quiet/household.ics",
+  );
+  return own
+    ? { first: at(own.name, "sessions.ics"), more: [tasks, household, ...beds, warnings, quiet] }
+    : { first: household, more: [tasks, ...beds, warnings, quiet] };
 }

@@ -1,76 +1,58 @@
-import { pathOf } from "../links/mac.ts";
-import { type Link, writeSegment } from "../links/segment.ts";
-import { openGarden } from "../store/gardens.ts";
-import { json, notFound, page } from "./answers.ts";
-import { linksInUse, nameOf, offerOf, pagesToGive } from "./handing.ts";
-import { comingUp, jobOf, partOf, tellNow } from "./jobs.ts";
-import { answerLook } from "./looks.ts";
-import { gonePage, homePage, jobPage } from "./pages.tsx";
-import type { Shell } from "./shell.ts";
-import { leftTaps } from "./taps.ts";
+import { readEventPath } from "../links/feeds.ts";
+import { notFound, page } from "./answers.ts";
+import { comingUp, jobOf, movedPartOf, partOf, tellNow } from "./jobs.ts";
+import { movedBy } from "./moved.ts";
+import { gonePage, jobPage } from "./pages/job.tsx";
+import { weekPage } from "./pages/week.tsx";
+import { logged, render } from "./render.ts";
+import { answerTap, leftTaps } from "./taps.ts";
+import { frameOf, type Knock, type Visit } from "./visit.ts";
 
-/** A visit over a good link; `origin` is the address that links begin with. */
-export type Visit = { readonly link: Link; readonly origin: string };
+/** The garden's own page: this week and the next. */
+export function answerHome(visit: Visit): Response {
+  const calendar = visit.link.role === "owner" ? "links" : "calendar";
+  const coming = comingUp(visit, tellNow(visit));
+  return page(200, weekPage(frameOf(visit), { coming, calendar }));
+}
 
-/** The garden's own page; the one answer for nothing where the link was revoked or the garden is gone. */
-export async function answerHome(shell: Shell, { link, origin }: Visit): Promise<Response> {
-  const opened = await open(shell, link);
-  if (opened === null) return notFound();
-  const { stored, revoked, base } = opened;
-  const telling = { shell, stored, link, base };
-  const giving = { key: shell.key, stored, revoked, origin };
-  const links = link.role === "owner" ? await pagesToGive(giving) : [];
-  const offer = await offerOf(giving, link, base);
-  const coming = comingUp(telling, tellNow(telling));
-  return page(
-    200,
-    homePage({ garden: nameOf(stored), ...offer, links, coming, looks: link.role !== "reader" }),
-  );
+/** An event's own page, or what is answered on it; written down, the garden's feeds are told anew behind the answer. */
+export async function answerEvent(visit: Visit, path: string): Promise<Response> {
+  const key = readEventPath(path);
+  if (key === null) return notFound();
+  if (visit.request.method !== "POST") return showEvent(visit, key);
+  const answer = await answerTap(visit);
+  if (answer.status === 303) tellAgain(visit);
+  return answer;
+}
+
+/** Writes the garden's stale feeds behind the answer. */
+export function tellAgain({ shell, link: { garden }, behind }: Knock): void {
+  behind(logged(garden, () => render(shell, garden, "stale")));
 }
 
 /**
- * An event's own page, found by its key or by a task in it, since like tasks are told together. One that is no more
- * says so, with what comes next. A reader has none.
+ * Found by the event's key or by a task in it, since like tasks are told together, with what a phone that was out of reach
+ * still shows in it. One that is no more says so, with what comes next.
  */
-export async function answerEvent(shell: Shell, link: Link, key: string): Promise<Response> {
-  const opened = await open(shell, link);
-  if (opened === null) return notFound();
-  const { stored, base } = opened;
-  const telling = { shell, stored, link, base };
-  const told = tellNow(telling);
+function showEvent(visit: Visit, key: string): Response {
+  const told = tellNow(visit);
   const event =
     told.events.find((event) => event.key === key) ??
-    told.events.find(({ tasks }) => tasks.includes(key));
-  const home = { name: nameOf(stored), href: base };
-  if (event === undefined)
-    return page(404, gonePage(home, comingUp(telling, told), leftTaps(stored.lines, key)));
-  const placed = told.placed.filter(({ task }) => event.tasks.includes(task.id));
-  const parts = placed.map((one) => partOf(telling, one));
-  return page(200, jobPage(home, jobOf(telling, event), parts));
-}
-
-/** What the household looks at beside its jobs; nothing for a reader. */
-export async function answerLooking(
-  shell: Shell,
-  link: Link,
-  { rest, low }: { readonly rest: string; readonly low: string | null },
-): Promise<Response> {
-  const opened = link.role === "reader" ? null : await open(shell, link);
-  if (opened === null) return notFound();
-  const { stored, base } = opened;
-  return answerLook({ shell, stored, link, base }, rest, low);
-}
-
-/** The links in use, for the deployment to hand out; 404 where there is no such garden. */
-export async function answerLinks(shell: Shell, { link, origin }: Visit): Promise<Response> {
-  const opened = await open(shell, link);
-  if (opened === null) return notFound();
-  const { stored, revoked } = opened;
-  return json(200, await linksInUse({ key: shell.key, stored, revoked, origin }));
-}
-
-async function open({ db, key }: Shell, link: Link) {
-  const opened = await openGarden(db, link.garden);
-  if (opened === null || opened.revoked.includes(writeSegment(link))) return null;
-  return { ...opened, base: await pathOf(link, key) };
+    told.events.find(({ tasks }) => tasks.includes(key)) ??
+    null;
+  const tasks = event?.tasks ?? [];
+  const had = (visit.stored.before[key]?.tasks ?? []).filter((task) => !tasks.includes(task));
+  const placed = (ids: readonly string[]) =>
+    told.placed.filter(({ task }) => ids.includes(task.id));
+  const parts = [
+    ...placed(tasks).map((one) => partOf(visit, one)),
+    ...placed(had).map((one) => movedPartOf(visit, one)),
+  ];
+  const moved = movedBy(visit, [key, ...tasks, ...had]);
+  const left = event === null ? leftTaps(visit.stored.lines, key) : null;
+  if (event === null && parts.length === 0) {
+    return page(404, gonePage(frameOf(visit), { coming: comingUp(visit, told), left, moved }));
+  }
+  const job = event && jobOf(visit, event);
+  return page(200, jobPage(frameOf(visit), { job, parts, moved, left }));
 }

@@ -1,26 +1,17 @@
 import type { FeedChoice } from "../calendar/choose.ts";
-import { plus, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
+import { type Day, plus, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
 import { dayAt } from "../days/instants.ts";
 import type { Told } from "../feed.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { gardenIn, type StoredGarden, zoneOf } from "../store/gardens.ts";
+import { gardenIn, zoneOf } from "../store/gardens.ts";
 import type { Event } from "../words/event.ts";
 import { sayPieces, voiceOf } from "../words/sentences.ts";
-import type { Job, TaskPart } from "./pages.tsx";
-import type { Shell } from "./shell.ts";
+import type { TaskPart } from "./pages/job.tsx";
+import type { Coming, Job } from "./pages/week.tsx";
 import { tapsOf } from "./taps.ts";
-
-const DAYS_SHOWN = 14;
-
-/** A garden as a page tells it to the holder of a link, whose path is `base`. */
-export type Telling = {
-  readonly shell: Shell;
-  readonly stored: StoredGarden;
-  readonly link: Link;
-  readonly base: string;
-};
+import type { Telling } from "./visit.ts";
 
 /** The garden as it is told at this instant; nothing of it is kept. */
 export function tellNow({ shell, stored }: Telling): Told {
@@ -30,23 +21,22 @@ export function tellNow({ shell, stored }: Telling): Told {
 }
 
 /**
- * The next two weeks of what the link's own feed shows, today first; where they are empty, the one job that comes
- * next, with `soon` false. The season's own line is not among them.
+ * What the link's own feed shows of the seven days from today and of the seven after; where both are empty, the one job
+ * that comes next. The season's own line is not among them.
  */
-export function comingUp(
-  telling: Telling,
-  { events }: Told,
-): { readonly soon: boolean; readonly jobs: readonly Job[] } {
+export function comingUp(telling: Telling, { events }: Told): Coming {
   const { shell, stored, link } = telling;
   const today = dayAt(shell.now(), zoneOf(stored));
   const ahead = shell.core
     .choose(events, choiceOf(link))
-    .filter(({ kind }) => kind !== "season")
-    .filter(({ day }) => day >= today)
+    .filter(({ kind, day }) => kind !== "season" && day >= today)
     .sort((a, b) => a.day - b.day);
-  const near = ahead.filter(({ day }) => day < plus(today, DAYS_SHOWN));
-  const shown = near.length > 0 ? near : ahead.slice(0, 1);
-  return { soon: near.length > 0, jobs: shown.map((event) => jobOf(telling, event)) };
+  const between = (from: number, to: number) =>
+    ahead.filter(({ day }) => day >= plus(today, from) && day < plus(today, to));
+  const [week, weekAfter] = [between(0, 7), between(7, 14)];
+  const later = week.length + weekAfter.length === 0 ? ahead.slice(0, 1) : [];
+  const jobs = (found: readonly Event[]) => found.map((event) => jobOf(telling, event));
+  return { week: jobs(week), weekAfter: jobs(weekAfter), later: jobs(later) };
 }
 
 function choiceOf({ role, person }: Link): FeedChoice {
@@ -67,12 +57,20 @@ export function jobOf(telling: Telling, event: Event): Job {
 }
 
 function sayWhen(telling: Telling, event: Event): string {
-  const said = `${WEEKDAYS[weekdayOf(event.day) - 1]} ${sayDay(event.day)}`;
+  const said = `${weekday(event.day)} ${sayDay(event.day)}`;
   if (event.when.kind === "all day") return said;
   const digits = { hour: "2-digit", minute: "2-digit", timeZone: zoneOf(telling.stored) } as const;
   const hour = new Intl.DateTimeFormat("en-GB", digits);
   return `${said}, ${hour.format(event.when.from)} to ${hour.format(event.when.to)}`;
 }
+
+/** A task that an event had when it was told before, with the day it stands on now. */
+export function movedPartOf(telling: Telling, placed: Placed): TaskPart {
+  const now = placed.done ? "" : `Now on ${weekday(placed.day)} ${sayDay(placed.day)}.`;
+  return { ...partOf(telling, placed), now };
+}
+
+const weekday = (day: Day) => WEEKDAYS[weekdayOf(day) - 1] ?? "";
 
 /**
  * A task of an event as its page tells it to the household: the days on which it does no harm, both inclusive, and why
@@ -85,6 +83,7 @@ export function partOf({ stored }: Telling, placed: Placed): TaskPart {
   const { earliest, latest } = window;
   return {
     title: `${task.title.verb} ${task.title.object}`,
+    now: "",
     window: placed.done
       ? ""
       : earliest === latest

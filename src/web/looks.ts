@@ -1,75 +1,112 @@
 import { frostTonight } from "../beds/frost-tonight.ts";
 import type { Season } from "../beds/lives.ts";
+import { roomIn } from "../beds/room.ts";
 import { type Day, dayFromIso, isoOf, monthStart } from "../days/day.ts";
 import { dayAt } from "../days/instants.ts";
 import { understood } from "../diary/understand.ts";
-import type { Link } from "../links/segment.ts";
 import { drawPicture } from "../pictures/picture.ts";
 import type { Plan } from "../plan/plan.ts";
 import { temperatureFrom } from "../quantities/read.ts";
 import { planOn } from "../schedule/horizon.ts";
 import { monthSheet } from "../sheets/month.ts";
 import { monthPage } from "../sheets/month-page.ts";
+import { lookBack } from "../sheets/year.ts";
+import { yearPage } from "../sheets/year-page.ts";
 import { gardenIn } from "../store/gardens.ts";
 import { nightTold } from "../words/frost-tonight.ts";
+import { roomTold } from "../words/room.ts";
 import { notFound, page, paper, picture } from "./answers.ts";
-import { nameOf } from "./handing.ts";
-import { type Telling, tellNow } from "./jobs.ts";
-import { frostPage, picturesPage } from "./pages.tsx";
+import { bedsOf } from "./handing.ts";
+import { tellNow } from "./jobs.ts";
+import { frostPage, picturesPage, roomPage } from "./pages/looks.tsx";
+import { frameOf, type Visit } from "./visit.ts";
 
-/** What the household can look at beside its jobs, by where it lies under their link. */
-export const LOOKS = ["frost", "pictures", "sheet"] as const;
+type At = { readonly today: Day; readonly newest: Plan };
 
-const PICTURES = { "frost.svg": "frost", "soil.svg": "soil", "season.svg": "season" } as const;
-const SHEET = /^sheet\/(?<month>\d{4}-\d{2})$/;
-
-/** Whether a path under a link is something to look at. */
-export function isLook(rest: string): boolean {
-  return LOOKS.some((look) => look === rest) || Object.hasOwn(PICTURES, rest) || SHEET.test(rest);
+function atOf({ shell, stored }: Visit): At | null {
+  const newest = stored.plans.at(-1)?.plan;
+  return newest ? { newest, today: dayAt(shell.now(), newest.site.clock) } : null;
 }
 
-type At = { readonly telling: Telling; readonly today: Day; readonly newest: Plan };
-
-/** Frost tonight, the year in pictures, or a month on paper, for the household; `low` is what was typed in, null where nothing was. */
-export function answerLook(telling: Telling, rest: string, low: string | null): Response {
-  const newest = telling.stored.plans.at(-1)?.plan;
-  if (!newest) return notFound();
-  const at = { telling, newest, today: dayAt(telling.shell.now(), newest.site.clock) };
-  if (rest === "frost") return answerFrost(at, low);
-  if (rest === "pictures") return page(200, picturesPage(backOf(telling), Object.keys(PICTURES)));
-  const drawn = Object.entries(PICTURES).find(([file]) => file === rest)?.[1];
-  if (drawn) {
-    const season = seasonNow(telling);
-    const plan = planOn(season.plans, at.today);
-    return picture(drawPicture(drawn, { ...season, plan, today: at.today, form: "phone" }));
-  }
-  return answerSheet(at, SHEET.exec(rest)?.groups?.month ?? isoOf(at.today).slice(0, 7));
+function asked({ request }: Visit, name: string): string | null {
+  return new URL(request.url).searchParams.get(name);
 }
 
-const backOf = ({ stored, base }: Telling) => ({ name: nameOf(stored), href: base });
-
-function seasonNow(telling: Telling): Season {
-  const { plans } = gardenIn(telling.stored);
-  return { plans, placed: tellNow(telling).placed, facts: understood(plans) };
+function seasonNow(visit: Visit): Season {
+  const { plans } = gardenIn(visit.stored);
+  return { plans, placed: tellNow(visit).placed, facts: understood(plans) };
 }
 
-function answerFrost({ telling, today, newest }: At, said: string | null): Response {
-  const unit = newest.measures === "us" ? "°F" : "°C";
-  const low = said === null ? null : temperatureFrom(said, newest.measures);
-  const told = low && nightTold(frostTonight(seasonNow(telling), today, low.si), newest.measures);
+/** Frost tonight, for the low that was typed in (`?low=29`); 400 where that is no temperature. */
+export function answerFrost(visit: Visit): Response {
+  const at = atOf(visit);
+  if (at === null) return notFound();
+  const { measures } = at.newest;
+  const said = asked(visit, "low");
+  const low = said === null ? null : temperatureFrom(said, measures);
+  const told = low && nightTold(frostTonight(seasonNow(visit), at.today, low.si), measures);
   const wrong = said !== null && low === null;
+  const unit = measures === "us" ? "°F" : "°C";
   return page(
     wrong ? 400 : 200,
-    frostPage(backOf(telling), { unit, said: said ?? "", wrong, told }),
+    frostPage(frameOf(visit), { unit, said: said ?? "", wrong, told }),
   );
 }
 
-function answerSheet({ telling, today }: At, said: string): Response {
-  const month = dayFromIso(`${said}-01`);
-  if (month === null) return notFound();
-  const { plans } = gardenIn(telling.stored);
-  const { placed, events } = tellNow(telling);
-  const { person }: Pick<Link, "person"> = telling.link;
+/** What stands in a bed and what still fits in it (`?bed=south-bed`); 404 for a bed that no plan has. */
+export function answerRoom(visit: Visit): Response {
+  const at = atOf(visit);
+  if (at === null) return notFound();
+  const [beds, bed] = [bedsOf(visit.stored), asked(visit, "bed")];
+  const room = bed === null ? null : roomIn(seasonNow(visit), bed, at.today);
+  const told = room && roomTold(room, at.newest.measures);
+  const missing = bed !== null && told === null;
+  return page(missing ? 404 : 200, roomPage(frameOf(visit), { beds, bed, told }));
+}
+
+const PICTURES = { "frost.svg": "frost", "soil.svg": "soil", "season.svg": "season" } as const;
+
+/** The season in pictures, one page. */
+export function answerPictures(visit: Visit): Response {
+  return page(200, picturesPage(frameOf(visit), Object.keys(PICTURES)));
+}
+
+/** One of the pictures, by its file's name. */
+export function answerPicture(visit: Visit, file: string): Response {
+  const at = atOf(visit);
+  const drawn = Object.entries(PICTURES).find(([name]) => name === file)?.[1];
+  if (at === null || !drawn) return notFound();
+  const season = seasonNow(visit);
+  const plan = planOn(season.plans, at.today);
+  return picture(drawPicture(drawn, { ...season, plan, today: at.today, form: "phone" }));
+}
+
+/** A month on paper, `2027-06`; this month where none is said. */
+export function answerSheet(visit: Visit, said?: string): Response {
+  const at = atOf(visit);
+  const month = at && dayFromIso(`${said ?? isoOf(at.today).slice(0, 7)}-01`);
+  if (at === null || month === null) return notFound();
+  const { plans } = gardenIn(visit.stored);
+  const { placed, events } = tellNow(visit);
+  const { person } = visit.link;
+  const { today } = at;
   const sheet = { plans, placed, events, month: monthStart(month), today, person };
   return paper(monthPage(monthSheet(sheet)));
+}
+
+/** A year looked back on, `2027`; the season today lies in where none is said. */
+export function answerYear({ shell, stored }: Visit, said?: string): Response {
+  const garden = gardenIn(stored);
+  const today = dayAt(shell.now(), garden.plans.at(-1)?.site.clock ?? "UTC");
+  const plan =
+    said === undefined
+      ? planOn(garden.plans, today)
+      : garden.plans.find(({ year }) => year === Number(said));
+  if (!plan) return notFound();
+  const horizon = shell.core.horizonAt(garden, shell.now());
+  const { plans } = garden;
+  const report = lookBack({ plan, plans, today }, (plans) => {
+    return shell.core.tell({ ...garden, plans }, horizon, {}).placed;
+  });
+  return paper(yearPage(report));
 }

@@ -75,8 +75,17 @@ export function isStale({ code, now }: Shell, revision: number, made: MadeFrom):
   return made.revision !== revision || made.code !== code || made.until <= now();
 }
 
-/** The cron's work: gardens with stale feeds, one after another, so that one that fails keeps no other waiting. */
-export async function renderWaiting(shell: Shell): Promise<void> {
+/** How far apart the cron's runs lie [ms], as wrangler.toml has it. */
+const RUNS_APART_MS = 600_000;
+
+/**
+ * The cron's work: gardens with stale feeds, one after another, so that one that fails keeps no other waiting. Where there
+ * are several databases, each run takes the next in turn.
+ */
+export async function renderWaiting(all: Shell): Promise<void> {
+  const databases = [...all.databases.values()];
+  const turn = Math.floor(all.now() / RUNS_APART_MS) % databases.length;
+  const shell = { ...all, db: databases[turn] ?? all.db };
   const waiting = await staleGardens(shell.db, { code: shell.code, now: shell.now() });
   for (const garden of waiting) await logged(garden, () => render(shell, garden, "stale"));
 }
@@ -118,6 +127,7 @@ async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<
     ...told,
     code: shell.code,
     until: horizon.until,
+    now,
   });
   return kept ? { garden: stored, events: told.events, until: horizon.until, now } : null;
 }

@@ -6,6 +6,7 @@ import { keyFrom } from "../links/mac.ts";
 import type { Plan } from "../plan/plan.ts";
 import type { Problem } from "../problems/problem.ts";
 import type { Standing } from "../schedule/placed.ts";
+import { type Databases, databasesIn } from "../store/databases.ts";
 import type { Event } from "../words/event.ts";
 
 /** Where a plan's text comes from, and the texts of the files it names. */
@@ -33,7 +34,10 @@ export type Core = {
  * every validator; `origin` is where links in events lead, null for the address a garden was last published at.
  */
 export type Shell = {
+  /** The database of the garden that is asked for; before one is, the first. */
   readonly db: D1Database;
+  readonly databases: Databases;
+  readonly limits: Limits;
   readonly key: CryptoKey;
   readonly core: Core;
   readonly now: () => number;
@@ -42,12 +46,20 @@ export type Shell = {
   readonly origin: string | null;
 };
 
+/** What holds back whoever writes or knocks too often; null: nothing does. */
+export type Limits = {
+  readonly writes: RateLimiter | null;
+  readonly strangers: RateLimiter | null;
+};
+
 /** The shell from the platform's bindings. Throws without a secret, since every link could then be forged. */
 export async function shellOf(bindings: Bindings, core: Core, now: () => number): Promise<Shell> {
-  const { DB, VERSION, SECRET, ORIGIN, EPOCH } = bindings;
+  const { DB, VERSION, SECRET, ORIGIN, EPOCH, WRITES, STRANGERS } = bindings;
   const origin = ORIGIN ? new URL(ORIGIN).origin : null;
   return {
     db: DB,
+    databases: databasesIn(bindings),
+    limits: { writes: WRITES ?? null, strangers: STRANGERS ?? null },
     key: await keyFrom(SECRET ?? ""),
     core,
     now,

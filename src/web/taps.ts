@@ -1,13 +1,12 @@
 import { sayDay } from "../days/day.ts";
 import { dayAt } from "../days/instants.ts";
 import { type Answer, isAnswer, UNDO } from "../diary/answers.ts";
-import { type Link, writeSegment } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
-import { openGarden, zoneOf } from "../store/gardens.ts";
-import { notFound, plain } from "./answers.ts";
-import { bodyOf } from "./body.ts";
-import type { Shell } from "./shell.ts";
+import { zoneOf } from "../store/gardens.ts";
+import { plain } from "./answers.ts";
+import { formOf } from "./body.ts";
+import type { Visit } from "./visit.ts";
 
 /** One answer that a page offers to a task: the words on it, and what is written down. */
 export type Tap = { readonly words: string; readonly says: string };
@@ -65,19 +64,13 @@ const MOST_BYTES = 2000;
 /** An id of a task or what is said of it, as long as they come. */
 const MOST_LETTERS = 300;
 
-/**
- * Writes an answer down and leads back to the page it came from. Only from a page of ours: a request that says it comes from
- * elsewhere is refused, and nothing is written. The same answer twice is one.
- */
-export async function answerTap(shell: Shell, link: Link, request: Request): Promise<Response> {
-  if (!isFromHere(request)) return plain(403, "Not from there.\n");
-  const said = await answerIn(request);
+/** Writes an answer down and leads back to the page it came from. The same answer twice is one. */
+export async function answerTap({ shell, link, stored, request }: Visit): Promise<Response> {
+  const said = answerIn(await formOf(request, MOST_BYTES));
   if (said === null) return plain(400, "That was no answer to a job.\n");
-  const opened = await openGarden(shell.db, link.garden);
-  if (opened === null || opened.revoked.includes(writeSegment(link))) return notFound();
   const now = shell.now();
   await addAnswer(shell.db, link.garden, {
-    day: dayAt(now, zoneOf(opened.stored)),
+    day: dayAt(now, zoneOf(stored)),
     ...said,
     person: link.person,
     saidAt: now,
@@ -85,24 +78,8 @@ export async function answerTap(shell: Shell, link: Link, request: Request): Pro
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
-/**
- * Whether nothing tells that it comes from another site. Who sends it knows the link, which no other site does; pages here send
- * no referrer, so that older browsers tell no origin either.
- */
-function isFromHere(request: Request): boolean {
-  const site = request.headers.get("sec-fetch-site");
-  if (site !== null) return site === "same-origin";
-  const origin = request.headers.get("origin");
-  return origin === null || origin === "null" || origin === new URL(request.url).origin;
-}
-
-async function answerIn(request: Request): Promise<{ task: string; text: string } | null> {
-  const type = request.headers.get("content-type") ?? "";
-  if (!type.startsWith("application/x-www-form-urlencoded")) return null;
-  const body = await bodyOf(request, MOST_BYTES);
-  if (body === null) return null;
-  const form = new URLSearchParams(body);
-  const [task, text] = [form.get("task"), form.get("say")];
+function answerIn(form: URLSearchParams | null): { task: string; text: string } | null {
+  const [task, text] = [form?.get("task") ?? null, form?.get("say") ?? null];
   const good = task !== null && task.length <= MOST_LETTERS && text !== null && isAnswer(text);
   return good ? { task, text } : null;
 }

@@ -66,6 +66,7 @@ describe("the feeds under a link", () => {
 
   test("the deployment's own key opens no feed", () => {
     expect(readFeed(link("keeper"), "tasks.ics")).toBeNull();
+    expect(readFeed(link("invitation"), "tasks.ics")).toBeNull();
   });
 });
 

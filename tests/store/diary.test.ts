@@ -2,15 +2,15 @@ import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import { theDay } from "../../src/days/day.ts";
 import type { Plan } from "../../src/plan/plan.ts";
-import { addLine, type SaidLine, withDiary } from "../../src/store/diary.ts";
+import { addAnswer, addWords, type SaidLine, withDiary } from "../../src/store/diary.ts";
 import { gardenIn, openGarden } from "../../src/store/gardens.ts";
 import { savePlan } from "../../src/store/plans.ts";
 
 const SAVED_AT = Date.UTC(2027, 3, 1);
-const UP: SaidLine = {
+const UP: SaidLine & { readonly task: null } = {
   day: theDay(2027, 5, 24),
   text: "carrots up",
-  task: "2027/carrot/board/off",
+  task: null,
   person: "oda",
   saidAt: SAVED_AT + 5,
 };
@@ -34,11 +34,11 @@ describe("a line said over a link", () => {
     await savePlan(env.DB, { garden: "dell", year: 2027, base: 0, ...from, ...at });
   });
 
-  test("is kept with its number and raises the garden's revision", async () => {
+  test("is kept in the order it was said and raises the garden's revision", async () => {
     const before = await stored("dell");
-    const first = await addLine(env.DB, "dell", UP);
-    const second = await addLine(env.DB, "dell", { ...UP, text: "undo: carrots up", person: null });
-    expect((second ?? 0) > (first ?? 0)).toBe(true);
+    expect(await addWords(env.DB, "dell", UP)).toBe(true);
+    const undo = { ...UP, text: "undo: carrots up", person: null };
+    expect(await addWords(env.DB, "dell", undo)).toBe(true);
     const after = await stored("dell");
     expect(after.lines.map(({ text, day }) => [day, text])).toEqual([
       [UP.day, "carrots up"],
@@ -56,7 +56,22 @@ describe("a line said over a link", () => {
   });
 
   test("is none for a garden that is not there", async () => {
-    expect(await addLine(env.DB, "nowhere", UP)).toBeNull();
+    expect(await addWords(env.DB, "nowhere", UP)).toBe(false);
+    expect(await addAnswer(env.DB, "nowhere", { ...UP, task: "2027/beet/thin/1" })).toBe(false);
+  });
+
+  test("said again by the same person of the same day is one, and of another day another", async () => {
+    expect(await addWords(env.DB, "dell", UP)).toBe(false);
+    expect(await addWords(env.DB, "dell", { ...UP, day: theDay(2027, 5, 25) })).toBe(true);
+    expect((await stored("dell")).lines).toHaveLength(3);
+  });
+
+  test("that answers a task is one however often it is tapped, till another answer comes", async () => {
+    const answer = { ...UP, task: "2027/beet/thin/1", text: "done" };
+    expect(await addAnswer(env.DB, "dell", answer)).toBe(true);
+    expect(await addAnswer(env.DB, "dell", { ...answer, person: "imre" })).toBe(false);
+    expect(await addAnswer(env.DB, "dell", { ...answer, text: "undo: done" })).toBe(true);
+    expect(await addAnswer(env.DB, "dell", answer)).toBe(true);
   });
 });
 

@@ -10,7 +10,7 @@ import {
   storeFeed,
   type Written,
 } from "../../src/store/feeds.ts";
-import { revoke } from "../../src/store/gardens.ts";
+import { revoke } from "../../src/store/links.ts";
 import { savePlan } from "../../src/store/plans.ts";
 
 const SAVED_AT = Date.UTC(2027, 3, 1);

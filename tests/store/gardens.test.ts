@@ -6,11 +6,9 @@ import type { Standing } from "../../src/schedule/placed.ts";
 import {
   eventsIn,
   gardenIn,
-  isOpen,
   keepTold,
   keepUsual,
   openGarden,
-  revoke,
   type StoredGarden,
 } from "../../src/store/gardens.ts";
 import { savePlan } from "../../src/store/plans.ts";
@@ -20,7 +18,13 @@ const SAVED_AT = Date.UTC(2027, 3, 1);
 const standing = { "2027/beet/thin/1": { day: 20950 } } as unknown as Standing;
 
 const keepStanding = (db: D1Database, garden: StoredGarden, told: Standing) =>
-  keepTold(db, garden, { events: [], standing: told, code: "code 1", until: SAVED_AT + 1 });
+  keepTold(db, garden, {
+    events: [],
+    standing: told,
+    code: "code 1",
+    until: SAVED_AT + 1,
+    now: SAVED_AT,
+  });
 
 async function makeGarden(garden: string): Promise<void> {
   const plan = { name: garden, year: 2027 } as unknown as Plan;
@@ -59,7 +63,7 @@ describe("a garden's record", () => {
     const before = await stored("hill");
     expect([before.told, eventsIn(before)]).toEqual([null, null]);
     const events = [{ key: "2027/beet/thin/1" }] as unknown as readonly Event[];
-    await keepTold(env.DB, before, { events, standing, code: "code 2", until: 7 });
+    await keepTold(env.DB, before, { events, standing, code: "code 2", until: 7, now: SAVED_AT });
     const after = await stored("hill");
     expect(after.told).toMatchObject({ revision: before.revision, code: "code 2", until: 7 });
     expect(eventsIn(after)).toEqual(events);
@@ -83,7 +87,13 @@ describe("a garden's record", () => {
   test("counts what was reckoned and can't be read as never kept", async () => {
     await makeGarden("fen");
     const before = await stored("fen");
-    await keepTold(env.DB, before, { events: [], standing, code: "code 1", until: 7 });
+    await keepTold(env.DB, before, {
+      events: [],
+      standing,
+      code: "code 1",
+      until: 7,
+      now: SAVED_AT,
+    });
     await keepUsual(env.DB, before, { "2027/beet/thin/1": 20950 as Day });
     await env.DB.prepare(
       `UPDATE gardens SET events = '[{"key', standing = '{"20', usual = '{"2' WHERE id = 'fen'`,
@@ -138,21 +148,17 @@ describe("the diary", () => {
   });
 });
 
-describe("revoking", () => {
-  beforeAll(() => makeGarden("weir"));
-
-  test("closes one link and leaves the rest, and again is no mistake", async () => {
-    await revoke(env.DB, "weir", "helper-imre-1", SAVED_AT);
-    await revoke(env.DB, "weir", "helper-imre-1", SAVED_AT + 1);
-    expect(await isOpen(env.DB, "weir", "helper-imre-1")).toBe(false);
-    expect(await isOpen(env.DB, "weir", "helper-oda-1")).toBe(true);
-    expect((await openGarden(env.DB, "weir"))?.revoked).toEqual(["helper-imre-1"]);
-  });
-
-  test("outlasts the garden, so that a garden made again has not the old links", async () => {
-    await env.DB.prepare("DELETE FROM gardens WHERE id = 'weir'").run();
-    expect(await isOpen(env.DB, "weir", "helper-oda-1")).toBe(false);
-    await makeGarden("weir");
-    expect(await isOpen(env.DB, "weir", "helper-imre-1")).toBe(false);
-  });
+test("a garden remembers what its events were told with before", async () => {
+  await makeGarden("mill");
+  const event = (key: string, tasks: readonly string[]) => ({ key, tasks }) as unknown as Event;
+  const keep = async (events: readonly Event[], now: number) => {
+    const { stored } = (await openGarden(env.DB, "mill")) ?? {};
+    if (!stored) throw new Error("no such garden");
+    const told = { events, standing: {}, code: "code 1", until: SAVED_AT + 1, now };
+    expect(await keepTold(env.DB, stored, told)).toBe(true);
+  };
+  await keep([event("imre/2027-05-08", ["a", "b"])], SAVED_AT);
+  await keep([event("imre/2027-05-08", ["a"])], SAVED_AT + 1);
+  const after = (await openGarden(env.DB, "mill"))?.stored;
+  expect(after?.before).toEqual({ "imre/2027-05-08": { tasks: ["b"], at: SAVED_AT + 1 } });
 });

@@ -1,13 +1,16 @@
 import { expect, test } from "vitest";
 import {
+  archive,
   feedHeaders,
   json,
   notAllowed,
   notFound,
   page,
   plain,
-  stylesheet,
+  SCRIPTED,
+  tooOften,
   unavailable,
+  withPages,
 } from "../../src/web/answers.ts";
 
 test.each([
@@ -37,6 +40,23 @@ test("a page may load nothing but its own stylesheet", () => {
   expect(policy).not.toContain("script-src");
 });
 
+test("a page with a script of ours may run that and no other", () => {
+  const policy = page(200, "<p>", SCRIPTED).headers.get("content-security-policy");
+  expect(policy).toMatch(/^default-src 'none';.*script-src 'self'/);
+  expect(policy).not.toContain("unsafe");
+});
+
+test("whoever asks too often is told for how long to wait", () => {
+  const answer = tooOften(60);
+  expect([answer.status, answer.headers.get("retry-after")]).toEqual([429, "60"]);
+});
+
+test("an archive is handed over to be kept, under a plain name", () => {
+  const { headers } = archive(new Uint8Array([1]), 'a"\r\nb.zip');
+  expect(headers.get("content-disposition")).toBe('attachment; filename="a___b.zip"');
+  expect(headers.get("cache-control")).toBe("no-store");
+});
+
 test("values are JSON that ends in a line", async () => {
   const answer = json(200, { version: 1 }, { ETag: '"1"' });
   expect(answer.headers.get("content-type")).toContain("application/json");
@@ -45,6 +65,6 @@ test("values are JSON that ends in a line", async () => {
 });
 
 test("the stylesheet may be kept, a feed only by whom it was sent to", () => {
-  expect(stylesheet("").headers.get("cache-control")).toContain("public");
+  expect(withPages("css", "").headers.get("cache-control")).toContain("public");
   expect(feedHeaders()["Cache-Control"]).toMatch(/^private, max-age=\d+, stale-if-error=\d+$/);
 });

@@ -142,7 +142,8 @@ export const core: Core = {
 
 /** A shell around the test's own store and clock. */
 export async function shellWith(over: Partial<Shell> = {}): Promise<Shell> {
-  const rest = { code: "code 1", epoch: "0", origin: null };
+  const limits = { writes: null, strangers: null };
+  const rest = { code: "code 1", epoch: "0", origin: null, databases: new Map(), limits };
   return { db: env.DB, key: await keyFrom(SECRET), core, now: () => MORNING, ...rest, ...over };
 }
 
@@ -156,7 +157,9 @@ export async function linkTo(garden: string, role: Role, person: string | null =
 export async function ask(shell: Shell, path: string, init: RequestInit = {}): Promise<Response> {
   const context = createExecutionContext();
   const url = path.startsWith("/") ? `${ORIGIN}${path}` : path;
-  const answer = await app.fetch(new Request(url, { redirect: "manual", ...init }), shell, context);
+  const databases = shell.databases.size > 0 ? shell.databases : new Map([[1, shell.db]]);
+  const request = new Request(url, { redirect: "manual", ...init });
+  const answer = await app.fetch(request, { ...shell, databases }, context);
   await waitOnExecutionContext(context);
   return answer;
 }

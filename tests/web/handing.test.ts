@@ -1,8 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { checkLink, keyFrom, pathOf } from "../../src/links/mac.ts";
-import type { Link } from "../../src/links/segment.ts";
+import { keyFrom, pathOf } from "../../src/links/mac.ts";
+import { type Link, writeSegment } from "../../src/links/segment.ts";
 import type { StoredGarden } from "../../src/store/gardens.ts";
-import { type Giving, linksInUse, nameOf, offerOf, pagesToGive } from "../../src/web/handing.ts";
+import {
+  bedsOf,
+  type Giving,
+  linksInUse,
+  linksToHand,
+  nameOf,
+  offerOf,
+} from "../../src/web/handing.ts";
 
 const key = await keyFrom("a secret for tests, of more than 32 characters");
 
@@ -31,12 +38,13 @@ const link = (role: Link["role"], person: string | null = null, serial = 1): Lin
 describe("the links in use", () => {
   test("are the owner's page, the household's calendar and each person's own, as paths", async () => {
     const owner = await pathOf(link("owner"), key);
+    const household = await pathOf(link("helper"), key);
     const imre = await pathOf(link("helper", "imre"), key);
     expect(await linksInUse(giving([plan(2027)]))).toEqual({
       garden: "quarry-lane",
       name: "Quarry Lane",
       owner,
-      household: `${owner}household.ics`,
+      household: `${household}household.ics`,
       people: [{ key: "imre", name: "Imre", path: `${imre}sessions.ics` }],
     });
   });
@@ -57,28 +65,23 @@ describe("the links in use", () => {
   });
 });
 
-test("the pages to give are each person's and a reader's, none of them an owner's", async () => {
-  const pages = await pagesToGive(giving([plan(2027)]));
-  const roles = await Promise.all(
-    pages.map(async ({ href }) => {
-      const [, garden = "", segment = "", mac = ""] = href.split("/");
-      return (await checkLink({ garden, segment, mac }, key))?.role;
-    }),
-  );
-  expect(roles).toEqual(["helper", "reader"]);
+test("the links to hand on are each person's, the household's and a reader's, none of them an owner's", () => {
+  const segments = (revoked: readonly string[]) =>
+    linksToHand(giving([plan(2027)], revoked)).map(({ link }) => writeSegment(link));
+  expect(segments([])).toEqual(["helper-imre-1", "helper-1", "reader-1"]);
+  expect(segments(["helper-1", "reader-1"])).toEqual(["helper-imre-1", "helper-2", "reader-2"]);
 });
 
 describe("what a link offers", () => {
-  const names = async (over: Link, plans = [plan(2027)]) => {
-    const { first, more } = await offerOf(giving(plans), over, "/base/");
-    return [first, more].map((offers) => offers.map(({ name }) => name));
+  const names = (over: Link, plans = [plan(2027)]) => {
+    const { first, more } = offerOf(giving(plans), over, "/base/");
+    return [first.name, ...more.map(({ name }) => name)];
   };
 
-  test("to a helper is their own first", async () => {
-    const [first, more] = await names(link("helper", "imre"));
-    expect(first).toEqual(["Imre"]);
-    expect(more).toEqual([
-      "All tasks",
+  test("to a helper is their own first", () => {
+    expect(names(link("helper", "imre"))).toEqual([
+      "Imre",
+      "All jobs, each all day",
       "The household",
       "Root bed",
       "Warnings alone",
@@ -86,25 +89,39 @@ describe("what a link offers", () => {
     ]);
   });
 
-  test("to an owner is each person's, or the household's where nobody is named", async () => {
-    expect((await names(link("owner")))[0]).toEqual(["Imre"]);
-    const [first, more] = await names(link("owner"), [plan(2027, { people: [] })]);
-    expect(first).toEqual(["The household"]);
-    expect(more).not.toContain("The household");
+  test("to the household, or to somebody no plan names any more, is the household's", () => {
+    const household = names(link("helper"));
+    expect(household[0]).toBe("The household");
+    expect(household.slice(1)).not.toContain("The household");
+    expect(names(link("helper", "imre"), [plan(2027, { people: [] })])).toEqual(household);
   });
 
-  test("to a reader is tasks, beds and warnings alone", async () => {
-    const [first, more] = await names(link("reader"));
-    expect(first).toEqual(["All tasks"]);
-    expect(more).toEqual(["Root bed", "Warnings alone", "Tasks without reminders"]);
+  test("to a reader is tasks, beds and warnings alone", () => {
+    expect(names(link("reader"))).toEqual([
+      "All jobs, each all day",
+      "Root bed",
+      "Warnings alone",
+      "The same without reminders",
+    ]);
   });
 
-  test("is whole addresses that end in .ics", async () => {
-    const { first, more } = await offerOf(giving([plan(2027)]), link("helper", "imre"), "/base/");
-    for (const { address } of [...first, ...more]) {
+  test("is whole addresses that end in .ics", () => {
+    const { first, more } = offerOf(giving([plan(2027)]), link("helper", "imre"), "/base/");
+    for (const { address } of [first, ...more]) {
       expect(address).toMatch(/^https:\/\/garden\.example\/base\/[\w/-]+\.ics$/);
     }
   });
+});
+
+test("beds are each year's once, by their newest name", () => {
+  const renamed = plan(2028, {
+    beds: [
+      { key: "root-bed", name: "Roots" },
+      { key: "bags", name: "Bags" },
+    ],
+  });
+  const { stored } = giving([plan(2027), renamed]);
+  expect(bedsOf(stored).map(({ name }) => name)).toEqual(["Roots", "Bags"]);
 });
 
 test("a garden without a name in its plan is still called something", () => {

@@ -5,8 +5,9 @@ import type { Link } from "../../src/links/segment.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Placed } from "../../src/schedule/placed.ts";
 import type { StoredGarden } from "../../src/store/gardens.ts";
-import { comingUp, jobOf, partOf, type Telling, tellNow } from "../../src/web/jobs.ts";
+import { comingUp, jobOf, movedPartOf, partOf, tellNow } from "../../src/web/jobs.ts";
 import type { Shell } from "../../src/web/shell.ts";
+import type { Telling } from "../../src/web/visit.ts";
 import type { Event } from "../../src/words/event.ts";
 
 const CLOCK = "America/Denver";
@@ -51,21 +52,20 @@ function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
 
 const titles = (events: readonly Event[], over: Partial<Link> = {}) => {
   const at = telling(events, over);
-  const { soon, jobs } = comingUp(at, tellNow(at));
-  return { soon, titles: jobs.map(({ title }) => title) };
+  const { week, weekAfter, later } = comingUp(at, tellNow(at));
+  return [week, weekAfter, later].map((jobs) => jobs.map(({ title }) => title));
 };
 
 describe("what comes up", () => {
-  test("is fourteen days from the garden's own today, in order", () => {
-    const days = [plus(TODAY, 14), plus(TODAY, 13), plus(TODAY, -1), TODAY];
-    const events = days.map((day, at) => on(`job ${at}`, day));
-    expect(titles(events)).toEqual({ soon: true, titles: ["job 3", "job 1"] });
+  test("is seven days from the garden's own today, and the seven after, in order", () => {
+    const days = [14, 13, 7, 6, -1, 0].map((ahead) => on(`in ${ahead}`, plus(TODAY, ahead)));
+    expect(titles(days)).toEqual([["in 0", "in 6"], ["in 7", "in 13"], []]);
   });
 
-  test("is the one job after them where they are empty, and nothing where there is none", () => {
+  test("is the one job after them where both are empty, and nothing where there is none", () => {
     const events = [on("later", plus(TODAY, 60)), on("next", plus(TODAY, 40))];
-    expect(titles(events)).toEqual({ soon: false, titles: ["next"] });
-    expect(titles([])).toEqual({ soon: false, titles: [] });
+    expect(titles(events)).toEqual([[], [], ["next"]]);
+    expect(titles([])).toEqual([[], [], []]);
   });
 
   test("is a helper's own and everybody's, and not the season's line", () => {
@@ -76,7 +76,7 @@ describe("what comes up", () => {
       event({ title: "season", kind: "season" }),
     ];
     const imre = { role: "helper", person: "imre" } as const;
-    expect(titles(events, imre).titles).toEqual(["mine", "ours"]);
+    expect(titles(events, imre)[0]).toEqual(["mine", "ours"]);
   });
 
   test("is the tasks set for a reader, and sessions for the household", () => {
@@ -84,8 +84,8 @@ describe("what comes up", () => {
       event({ title: "visit", set: "sessions" }),
       event({ title: "t", set: "tasks" }),
     ];
-    expect(titles(events, { role: "reader" }).titles).toEqual(["t"]);
-    expect(titles(events).titles).toEqual(["visit"]);
+    expect(titles(events, { role: "reader" })[0]).toEqual(["t"]);
+    expect(titles(events)[0]).toEqual(["visit"]);
   });
 });
 
@@ -130,5 +130,11 @@ describe("a task's part of its event's page", () => {
       title: "Thin beets",
       why: ["Shoots came on 10 Mar", "Sown by Imre"],
     });
+  });
+
+  test("says where it stands now, if its event had it before", () => {
+    const moved = { ...placed(TODAY, TODAY), day: plus(TODAY, 2) } as Placed;
+    expect(movedPartOf(telling([]), moved).now).toBe("Now on Friday 12 Mar.");
+    expect(partOf(telling([]), moved).now).toBe("");
   });
 });

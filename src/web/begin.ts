@@ -1,0 +1,173 @@
+import { CROPS } from "../crops/crops.ts";
+import { isoOf } from "../days/day.ts";
+import { dayAt } from "../days/instants.ts";
+import { pathOf } from "../links/mac.ts";
+import { writeSegment } from "../links/segment.ts";
+import { type FirstAnswers, firstPlan } from "../plan/first-plan.ts";
+import { capital } from "../practices/say.ts";
+import { isInvited } from "../store/invitations.ts";
+import { planVersion } from "../store/plans.ts";
+import { json, page, plain, SCRIPTED } from "./answers.ts";
+import { formOf } from "./body.ts";
+import { cropsPage, FIELDS, firstTextPage, placePage, type Typed } from "./pages/begin.tsx";
+import { linkPage } from "./pages/links.tsx";
+import { checked, planIn } from "./plan-page.ts";
+import { MOST_CARRIED, saveText } from "./saving.ts";
+import type { Knock } from "./visit.ts";
+
+/** Letters of an answer, and lines of people or beds. */
+const MOST_LETTERS = 4000;
+const MOST_LINES = 100;
+
+/**
+ * What an invitation opens: a short form, the crops, the plan as text, and the garden made. Null where it no longer makes
+ * one. Sending the same first plan again, as after a lost answer, shows the owner's link again.
+ */
+export async function answerInvitation(knock: Knock, rest: string): Promise<Response | null> {
+  const { shell, link, request } = knock;
+  const open = await isInvited(shell.db, link.garden, writeSegment(link));
+  if (request.method !== "POST") return open ? page(200, firstPage(knock)) : null;
+  const form = await formOf(request, MOST_CARRIED);
+  if (form === null) return open ? plain(413, "That is no form of ours, or too long.\n") : null;
+  if (rest === "check") return open ? checkText(knock, form) : null;
+  const step = form.get("step");
+  if (step === "save") return saveFirst(knock, form, open);
+  if (!open) return null;
+  const typed = typedIn(form);
+  if (step === "text")
+    return page(200, textPage(knock, firstPlan(answersIn(typed, form))), SCRIPTED);
+  const wrong = wrongIn(knock, typed);
+  if (wrong.length > 0) return page(422, placePage(typed, zones(), wrong));
+  return page(
+    200,
+    cropsPage(
+      typed,
+      CROP_ROWS,
+      bedsIn(typed).map(({ name }) => name),
+    ),
+  );
+}
+
+const CROP_ROWS = CROPS.map(({ key, many }) => ({ key, name: capital(many) })).sort((a, b) =>
+  a.name < b.name ? -1 : 1,
+);
+
+function zones(): readonly string[] {
+  return ["UTC", ...Intl.supportedValuesOf("timeZone")];
+}
+
+/** Nothing typed yet but the clock that the platform supposes and the year that comes next. */
+function firstPage({ shell, request }: Knock): string {
+  const clock = request.cf?.timezone ?? "UTC";
+  const [year = "", month = ""] = isoOf(dayAt(shell.now(), "UTC")).split("-");
+  const next = Number(month) >= 9 ? Number(year) + 1 : Number(year);
+  const empty = Object.fromEntries(FIELDS.map((name) => [name, ""])) as Typed;
+  return placePage({ ...empty, year: String(next), measures: "metric", clock }, zones(), []);
+}
+
+function typedIn(form: URLSearchParams): Typed {
+  const said = (name: string) =>
+    (form.get(name) ?? "").replace(/\r\n?/g, "\n").slice(0, MOST_LETTERS);
+  return Object.fromEntries(FIELDS.map((name) => [name, said(name)])) as Typed;
+}
+
+const oneLine = (text: string) => text.replace(/\s+/g, " ").trim();
+
+function linesIn(text: string): readonly string[] {
+  return text.split("\n").map(oneLine).filter(Boolean).slice(0, MOST_LINES);
+}
+
+function bedsIn({ beds }: Typed) {
+  return linesIn(beds).map((line) => {
+    const [name = "", ...size] = line.split(",").map((part) => part.trim());
+    return { name, size: size.join(", ") };
+  });
+}
+
+function answersIn(typed: Typed, form: URLSearchParams): FirstAnswers {
+  const beds = bedsIn(typed);
+  const bedOf = (key: string) => beds[Number(form.get(`bed-${key}`) ?? 0)]?.name ?? null;
+  const ticked = form.getAll("crop");
+  return {
+    garden: oneLine(typed.garden),
+    year: Number(typed.year),
+    measures: typed.measures === "metric" ? "metric" : "inches and °F",
+    clock: typed.clock,
+    latitude: oneLine(typed.latitude),
+    lastFrost: oneLine(typed.lastFrost),
+    firstFrost: oneLine(typed.firstFrost),
+    people: linesIn(typed.people),
+    beds,
+    crops: CROPS.filter(({ key }) => ticked.includes(key)).map(({ key, one }) => ({
+      name: one,
+      bed: bedOf(key),
+    })),
+  };
+}
+
+/** What keeps the first page's answers from being a plan, in words; names given twice too, since a plan has each but once. */
+function wrongIn({ shell, link }: Knock, typed: Typed): readonly string[] {
+  const answers = answersIn(typed, new URLSearchParams());
+  const twice = (kind: string, names: readonly string[]) =>
+    names
+      .filter((name, at) => names.indexOf(name) !== at)
+      .map((name) => `Two ${kind} are called ${name}. Give one another name.`);
+  const { problems } = shell.core.readPlan(firstPlan(answers), {
+    garden: link.garden,
+    file: "plan",
+  });
+  return [
+    ...twice("people", answers.people),
+    ...twice(
+      "beds",
+      answers.beds.map(({ name }) => name),
+    ),
+    ...checked(problems)
+      .filter(({ stops }) => stops)
+      .map(({ says }) => says),
+  ];
+}
+
+function textPage({ shell, link }: Knock, text: string, why: string | null = null): string {
+  const { problems } = shell.core.readPlan(text, { garden: link.garden, file: "plan" });
+  return firstTextPage({ text, check: "check", problems, why });
+}
+
+function checkText({ shell, link }: Knock, form: URLSearchParams): Response {
+  const sent = planIn(form);
+  if (sent === null) return plain(400, "That is no plan.\n");
+  const { problems } = shell.core.readPlan(sent.text, { garden: link.garden, file: "plan" });
+  return json(200, checked(problems));
+}
+
+async function saveFirst(
+  knock: Knock,
+  form: URLSearchParams,
+  open: boolean,
+): Promise<Response | null> {
+  const { shell, link, origin } = knock;
+  const text = planIn(form)?.text;
+  if (text === undefined) return open ? plain(400, "That is no plan.\n") : null;
+  const { garden } = link;
+  const year = shell.core.readPlan(text, { garden, file: "plan" }).plan?.year ?? 0;
+  const file = `plans/${garden}/${year}.yaml`;
+  if (open) {
+    const wanted = { garden, year, text, file, beside: {}, published: null, base: 0, origin };
+    const outcome = await saveText(shell, wanted);
+    if (outcome.kind === "problems" || outcome.kind === "too long")
+      return page(422, textPage(knock, text, NOT_YET), SCRIPTED);
+  }
+  const first = await planVersion(shell.db, { garden, year, version: 1 });
+  return first?.text === text
+    ? page(200, await ownersPage(knock), { "Cache-Control": "no-store" })
+    : null;
+}
+
+const NOT_YET =
+  "Not saved yet: something has to be put right first. Nothing of what you wrote is lost.";
+
+async function ownersPage({ shell, link, origin }: Knock): Promise<string> {
+  const owner = { garden: link.garden, role: "owner", person: null, serial: 1 } as const;
+  const address = `${origin}${await pathOf(owner, shell.key)}`;
+  return linkPage(null, { name: "Your garden's own link", address, feed: null });
+}

@@ -1,0 +1,55 @@
+import { type Frame, sheet } from "./frame.tsx";
+
+/** A line of the diary: its day in words, what was said (empty for an answer tapped), and how it was understood. */
+export type LineShown = {
+  readonly day: string;
+  readonly text: string;
+  readonly understood: readonly string[];
+};
+
+/** The diary: a line to add, and what was said, newest first. */
+export type DiaryShown = {
+  readonly today: string;
+  readonly said: string;
+  readonly wrong: string | null;
+  readonly lines: readonly LineShown[];
+};
+
+/** Something that happened said in plain words, and what was said before. */
+export function diaryPage(frame: Frame, { today, said, wrong, lines }: DiaryShown): string {
+  return sheet({
+    title: "The diary",
+    frame,
+    children: (
+      <>
+        <p>
+          What was done, seen or measured, in plain words: carrots up, beets thinned, soil in the
+          South bed 12 °C, slugs ate the lettuce. What follows from it moves.
+        </p>
+        <form method="post">
+          <label for="say">What happened?</label>
+          <input id="say" name="say" class="wide" value={said} maxlength={300} required />
+          <label for="day">On which day?</label>
+          <input id="day" name="day" type="date" value={today} max={today} required />
+          <button type="submit">Write it down</button>
+        </form>
+        {wrong !== null && <p role="alert">{wrong}</p>}
+        {lines.length > 0 && (
+          <dl>
+            {lines.map(({ day, text, understood }) => (
+              <>
+                <dt>{day}</dt>
+                <dd>
+                  {text !== "" && <p>{text}</p>}
+                  {understood.map((each) => (
+                    <p class="faint">{each}</p>
+                  ))}
+                </dd>
+              </>
+            ))}
+          </dl>
+        )}
+      </>
+    ),
+  });
+}

@@ -1,0 +1,71 @@
+import type { Child } from "hono/jsx";
+
+/** A garden's own page and where else its link leads, as every page under the link shows them at its foot. */
+export type Frame = {
+  readonly garden: string;
+  /** The link's path, with its closing slash. */
+  readonly base: string;
+  /** What it leads to besides: names, and what follows the link. */
+  readonly ways: readonly Way[];
+};
+
+/** One way on: its name and its path under the link. */
+export type Way = { readonly name: string; readonly path: string };
+
+/** A page and what it shows; `frame` null for a page that belongs to no garden; `script` a script of ours that it can do without. */
+export type Sheet = {
+  readonly title: string;
+  readonly frame: Frame | null;
+  readonly script?: string;
+  readonly children: Child;
+};
+
+/** Where the pages' icon is served. */
+export const ICON = "/icon.svg";
+
+/** A whole document: the title as its one first heading, what it shows, and below it the ways on. */
+export function sheet({ title, frame, script, children }: Sheet): string {
+  const named = frame === null || frame.garden === title ? title : `${title}, ${frame.garden}`;
+  const page = (
+    <html lang="en">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>{named}</title>
+        <link rel="icon" href={ICON} />
+        <link rel="stylesheet" href="/paper.css" />
+        {script && <script src={script} defer />}
+      </head>
+      <body>
+        <main>
+          <h1>{title}</h1>
+          {children}
+        </main>
+        {frame && <WaysOn frame={frame} title={title} />}
+      </body>
+    </html>
+  );
+  return `<!doctype html>${page}`;
+}
+
+function WaysOn({
+  frame: { garden, base, ways },
+}: {
+  readonly frame: Frame;
+  readonly title: string;
+}) {
+  return (
+    <nav aria-label={garden}>
+      <ul>
+        <li>
+          <a href={base}>{garden}</a>
+        </li>
+        {ways.map(({ name, path }) => (
+          <li>
+            <a href={`${base}${path}`}>{name}</a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}

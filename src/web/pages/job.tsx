@@ -1,0 +1,103 @@
+import type { Taps } from "../taps.ts";
+import { type Frame, sheet } from "./frame.tsx";
+import { type Coming, type Job, Jobs } from "./week.tsx";
+
+/** One task of an event: its title, the days that do no harm (empty for what is done), and why then, a sentence each. */
+export type TaskPart = {
+  readonly title: string;
+  /** Where it stands now, for a job that this event had before; else empty. */
+  readonly now: string;
+  readonly window: string;
+  readonly why: readonly string[];
+  /** What can be answered to it; null where nothing can. */
+  readonly taps: Taps | null;
+};
+
+/** What moved because of what was last said here, a line each; null where nothing was said lately. */
+export type Moved = readonly string[] | null;
+
+/** What an event's page shows; `job` is null where the event is no more, but the jobs it had are still there. */
+export type JobShown = {
+  readonly job: Job | null;
+  readonly parts: readonly TaskPart[];
+  readonly moved: Moved;
+  /** Where this very job was left this year, the way to have it back. */
+  readonly left: Taps | null;
+};
+
+/** One event's page, with each task in it; a task alone needs no title of its own. */
+export function jobPage(frame: Frame, { job, parts, moved, left }: JobShown): string {
+  return sheet({
+    title: job?.title ?? "These jobs have moved",
+    frame,
+    children: (
+      <>
+        {job && <p class="faint">{job.when}</p>}
+        {left && <Answers to={left} />}
+        <MovedBy moved={moved} />
+        {job && <p class="text">{job.text}</p>}
+        {parts.map(({ title, now, window, why, taps }) => (
+          <>
+            {(parts.length > 1 || job === null) && <h2>{title}</h2>}
+            {now !== "" && <p>{now}</p>}
+            {taps && <Answers to={taps} />}
+            {window !== "" && <p>{window}</p>}
+            {why.length > 0 && <p class="text">{["Why then:", ...why].join("\n")}</p>}
+          </>
+        ))}
+      </>
+    ),
+  });
+}
+
+/** A button an answer; without script, each sends itself and leads back here. */
+function Answers({ to: { task, said, taps } }: { readonly to: Taps }) {
+  return (
+    <form method="post">
+      {said !== null && <p>{said}</p>}
+      <input type="hidden" name="task" value={task} />
+      {taps.map(({ words, says }) => (
+        <button type="submit" name="say" value={says}>
+          {words}
+        </button>
+      ))}
+    </form>
+  );
+}
+
+function MovedBy({ moved }: { readonly moved: Moved }) {
+  if (moved === null) return <></>;
+  if (moved.length === 0) return <p>Written down. Nothing else moves.</p>;
+  return (
+    <section aria-labelledby="moved">
+      <h2 id="moved">Written down, and so</h2>
+      <ul>
+        {moved.map((line) => (
+          <li>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** What the page of an event that is no more shows: what comes next, and where it was left this year the way to have it back. */
+export type Gone = { readonly coming: Coming; readonly left: Taps | null; readonly moved: Moved };
+
+/** The page of an event that is no more. */
+export function gonePage(frame: Frame, { coming, left, moved }: Gone): string {
+  return sheet({
+    title: "This one is off the list",
+    frame,
+    children: (
+      <>
+        {left && <Answers to={left} />}
+        <MovedBy moved={moved} />
+        <p>
+          It was done, has moved into another visit, or the plan no longer needs it. Your calendar
+          will catch up by itself.
+        </p>
+        <Jobs coming={coming} />
+      </>
+    ),
+  });
+}

@@ -1,0 +1,61 @@
+import { type Frame, sheet } from "./frame.tsx";
+
+/** The page for taking a garden along or ending it; `wrong` where another name was typed than the garden's. */
+export function leavingPage(
+  frame: Frame,
+  { file, wrong }: { file: string; wrong: boolean },
+): string {
+  return sheet({
+    title: "Take it with you, or end it",
+    frame,
+    children: (
+      <>
+        <p>
+          Plans with all their versions, the diary and the calendars as they stand, as files in one
+          archive. Links are left out of it.
+        </p>
+        <p>
+          <a class="do" href={file} download={file}>
+            Take everything along
+          </a>
+        </p>
+        <h2>End it</h2>
+        <p>
+          This deletes the garden for good: plans, diary, calendars and links. Calendars keep what
+          they last had. Nobody can bring it back, so take it along first.
+        </p>
+        <form method="post">
+          <label for="name">To be sure, type the garden's name: {frame.garden}</label>
+          <input
+            id="name"
+            name="name"
+            autocomplete="off"
+            required
+            aria-describedby={wrong ? "wrong" : undefined}
+            aria-invalid={wrong ? "true" : undefined}
+          />
+          <button type="submit">Delete this garden for good</button>
+        </form>
+        {wrong && (
+          <p id="wrong" role="alert">
+            That is another name. Nothing was deleted.
+          </p>
+        )}
+      </>
+    ),
+  });
+}
+
+/** What is left to say where a garden was. */
+export function endedPage(name: string): string {
+  return sheet({
+    title: `${name} is deleted`,
+    frame: null,
+    children: (
+      <p>
+        Nothing of it is kept but the mark that it is gone. Remove its calendars from the phones;
+        they ask in vain from now on.
+      </p>
+    ),
+  });
+}

@@ -1,0 +1,79 @@
+import type { Role } from "../links/segment.ts";
+import { answerCalendar } from "./calendar.ts";
+import { answerDiary } from "./diary.ts";
+import { answerEvent, answerHome, tellAgain } from "./home.ts";
+import { answerArchive, answerLeaving } from "./leaving.ts";
+import { answerLinks, answerRevoke } from "./links.ts";
+import {
+  answerFrost,
+  answerPicture,
+  answerPictures,
+  answerRoom,
+  answerSheet,
+  answerYear,
+} from "./looks.ts";
+import { answerCheck, answerNewest, answerPlanPage, answerVersion } from "./plan-page.ts";
+import { answerPlan, answerPublish } from "./plans.ts";
+import type { Knock, Visit } from "./visit.ts";
+
+/**
+ * Something under a link: the path that follows the link, what may be done with it, whose it is, and its answer. What the
+ * path's groups hold comes along.
+ */
+export type Place = {
+  readonly path: RegExp;
+  readonly methods: readonly string[];
+  readonly who: readonly Role[];
+  readonly answer: (visit: Visit, ...found: readonly string[]) => Response | Promise<Response>;
+};
+
+const LOOK = ["GET", "HEAD"] as const;
+const FORM = ["GET", "HEAD", "POST"] as const;
+
+const ALL: readonly Role[] = ["owner", "helper", "reader"];
+const HOUSEHOLD: readonly Role[] = ["owner", "helper"];
+const OWNER: readonly Role[] = ["owner"];
+
+/** Everything under a link that is no feed, for a garden that is there. The first whose path fits answers. */
+export const PLACES: readonly Place[] = [
+  { path: /^$/, methods: LOOK, who: ALL, answer: answerHome },
+  { path: /^calendar$/, methods: LOOK, who: ALL, answer: answerCalendar },
+  { path: /^(on\/.+)$/, methods: FORM, who: HOUSEHOLD, answer: answerEvent },
+  { path: /^diary$/, methods: FORM, who: HOUSEHOLD, answer: answerDiary },
+  { path: /^frost$/, methods: LOOK, who: HOUSEHOLD, answer: answerFrost },
+  { path: /^room$/, methods: LOOK, who: HOUSEHOLD, answer: answerRoom },
+  { path: /^pictures$/, methods: LOOK, who: HOUSEHOLD, answer: answerPictures },
+  { path: /^([a-z]+\.svg)$/, methods: LOOK, who: HOUSEHOLD, answer: answerPicture },
+  { path: /^sheet(?:\/(\d{4}-\d{2}))?$/, methods: LOOK, who: HOUSEHOLD, answer: answerSheet },
+  { path: /^year(?:\/(\d{4}))?$/, methods: LOOK, who: HOUSEHOLD, answer: answerYear },
+  { path: /^plan$/, methods: LOOK, who: OWNER, answer: answerNewest },
+  { path: /^plan\/(\d{4})$/, methods: FORM, who: OWNER, answer: answerPlanPage },
+  { path: /^plan\/(\d{4})\/check$/, methods: ["POST"], who: OWNER, answer: answerCheck },
+  { path: /^plan\/(\d{4})\/([1-9]\d{0,8})$/, methods: LOOK, who: OWNER, answer: answerVersion },
+  { path: /^links$/, methods: FORM, who: OWNER, answer: answerLinks },
+  { path: /^links\/([^/]+)$/, methods: ["DELETE"], who: OWNER, answer: answerRevoke },
+  { path: /^plans\/([1-9]\d{3})$/, methods: [...LOOK, "PUT"], who: OWNER, answer: answerPlanFile },
+  { path: /^leaving$/, methods: FORM, who: OWNER, answer: answerLeaving },
+  { path: /^[^/]+\.zip$/, methods: LOOK, who: OWNER, answer: answerArchive },
+];
+
+/** The place a path under a link leads to, and what its groups hold; null where there is none. */
+export function placeAt(
+  rest: string,
+): { readonly place: Place; readonly found: readonly string[] } | null {
+  for (const place of PLACES) {
+    const found = place.path.exec(rest);
+    if (found) return { place, found: found.slice(1) };
+  }
+  return null;
+}
+
+/** One year's plan for programs: got with its version, or put over the version it started from. */
+export async function answerPlanFile(visit: Knock, said: string): Promise<Response> {
+  const { shell, link, request } = visit;
+  const year = { garden: link.garden, year: Number(said) };
+  if (request.method !== "PUT") return answerPlan(shell, year);
+  const answer = await answerPublish(shell, year, request);
+  if (answer.ok) tellAgain(visit);
+  return answer;
+}

@@ -1,0 +1,22 @@
+import { expect, test } from "vitest";
+import { differences, together } from "../../src/web/differences.ts";
+
+const BASE = "a\nb\nc\nd\ne\nf\ng\nh\ni\nj\n";
+
+test("lines that differ are told in their order, by which side has them", () => {
+  expect(differences(BASE, BASE.replace("b", "B"))).toEqual([
+    { side: "removed", line: "b" },
+    { side: "added", line: "B" },
+  ]);
+  expect(differences(BASE, BASE)).toEqual([]);
+});
+
+test("changes of two people to other lines come together", () => {
+  expect(together(BASE, BASE.replace("b", "B"), BASE.replace("i", "I"))).toBe(
+    BASE.replace("b", "B").replace("i", "I"),
+  );
+});
+
+test("changes to the same lines do not, and nothing is chosen for anybody", () => {
+  expect(together(BASE, BASE.replace("b", "B"), BASE.replace("b", "X"))).toBeNull();
+});

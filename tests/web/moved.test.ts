@@ -1,0 +1,51 @@
+import { expect, test } from "vitest";
+import { theDay } from "../../src/days/day.ts";
+import { startOf } from "../../src/days/instants.ts";
+import { horizonAt, tell } from "../../src/feed.ts";
+import { readPlan } from "../../src/plan/read.ts";
+import type { StoredLine } from "../../src/store/diary.ts";
+import { movedBy } from "../../src/web/moved.ts";
+import type { Telling } from "../../src/web/visit.ts";
+import { QUARRY } from "../gardens.ts";
+
+const CARROTS_OUT = "2027/carrot/sow-outdoors/1";
+const { plan } = readPlan(QUARRY, { garden: "quarry-lane", file: "2027.yaml" });
+const zone = plan?.site.clock ?? "";
+
+/** The garden as of a day, with answers to its tasks given on days of 2027. */
+function telling(
+  on: readonly [number, number],
+  ...said: readonly (readonly [string, string])[]
+): Telling {
+  const lines = said.map(
+    ([task, text], at): StoredLine => ({
+      ...{ id: at + 1, day: theDay(2027, ...on), text, task, person: null },
+      saidAt: startOf(theDay(2027, ...on), zone),
+    }),
+  );
+  const stored = { id: "quarry-lane", plans: [{ plan }], lines, standing: {}, usual: null };
+  const now = () => startOf(theDay(2027, ...on), zone) + 3_600_000;
+  return { shell: { core: { tell, horizonAt }, now }, stored } as unknown as Telling;
+}
+
+test("an answer that moves later days tells which, and from when", () => {
+  const late = telling([6, 1], [CARROTS_OUT, "done"]);
+  const moved = movedBy(late, [CARROTS_OUT]);
+  expect(moved?.length).toBeGreaterThan(1);
+  expect(moved?.join("\n")).toMatch(/^Thin carrots.*later\)$/m);
+  expect(moved?.join("\n")).not.toMatch(/^Sow carrots/m);
+});
+
+test("one that moves nothing says so, and where nobody answered nothing is said", () => {
+  const weeded = telling([6, 5], ["2027/beet/thin/1", "done"]);
+  expect(movedBy(weeded, ["2027/beet/thin/1"])).toEqual([]);
+  expect(movedBy(weeded, ["2027/carrot/thin/1"])).toBeNull();
+});
+
+test("it is told till the next day's evening, and the newest answer counts", () => {
+  const at = telling([6, 1], [CARROTS_OUT, "done"]);
+  const later = { ...at, shell: { ...at.shell, now: () => at.shell.now() + 40 * 3_600_000 } };
+  expect(movedBy(later, [CARROTS_OUT])).toBeNull();
+  const undone = telling([6, 1], [CARROTS_OUT, "done"], [CARROTS_OUT, "undo: done"]);
+  expect(movedBy(undone, [CARROTS_OUT])?.join("\n")).toMatch(/sooner\)/);
+});
