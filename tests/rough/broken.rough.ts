@@ -1,8 +1,9 @@
 import { readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Answer } from "./calls.ts";
 import { laneText, linkAt, mustPublish, publish } from "./lane.ts";
-import { type Answer, type Poll, poll, wrongIn } from "./polls.ts";
+import { type Poll, poll, wrongIn } from "./polls.ts";
 import { bundled, freshFolder, type Runtime, startOurs } from "./runtime.ts";
 
 const GARDEN = "lane";

@@ -1,6 +1,7 @@
 import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { faultsOf } from "../strict.ts";
+import { call, textOf } from "./calls.ts";
 import { jobsIn, laneText, linkAt, mustPublish } from "./lane.ts";
 import { bundled, freshFolder, type Runtime, startOurs } from "./runtime.ts";
 
@@ -26,10 +27,10 @@ afterAll(async () => {
 type Tapped = { readonly task: string; readonly status: number | null };
 
 async function tap(base: string, task: string): Promise<Tapped> {
-  const body = new URLSearchParams({ task, say: "done" });
-  const init = { method: "POST", body, redirect: "manual" } as const;
+  const body = new URLSearchParams({ task, say: "done" }).toString();
+  const headers = { "content-type": "application/x-www-form-urlencoded" };
   try {
-    const answer = await fetch(`${base}on/${task}`, init);
+    const answer = await call(`${base}on/${task}`, { method: "POST", headers, body });
     return { task, status: answer.status };
   } catch {
     return { task, status: null };
@@ -65,8 +66,8 @@ async function storedOf(garden: string): Promise<ReadonlyMap<string, number>> {
 }
 
 async function jobsOf(garden: string): Promise<readonly string[]> {
-  const feed = await fetch(`${await linkAt(running, garden, "helper")}tasks.ics`);
-  const jobs = [...new Set(jobsIn(await feed.text()))].slice(0, TAPS);
+  const feed = await call(`${await linkAt(running, garden, "helper")}tasks.ics`);
+  const jobs = [...new Set(jobsIn(textOf(feed)))].slice(0, TAPS);
   expect(jobs).toHaveLength(TAPS);
   return jobs;
 }
@@ -109,9 +110,9 @@ async function tapAgain(garden: string, lost: readonly Tapped[]): Promise<void> 
 }
 
 async function expectWholeFeed(garden: string): Promise<void> {
-  const feed = await fetch(`${await linkAt(running, garden, "helper")}sessions.ics`);
+  const feed = await call(`${await linkAt(running, garden, "helper")}sessions.ics`);
   expect(feed.status).toBe(200);
-  expect(faultsOf(new Uint8Array(await feed.arrayBuffer()))).toEqual([]);
+  expect(faultsOf(feed.body)).toEqual([]);
 }
 
 test("what was answered is stored once, however the runtime is killed, and a second tap makes up the rest", async () => {

@@ -1,5 +1,6 @@
 import { keyFrom, pathOf } from "../../src/links/mac.ts";
 import type { Role } from "../../src/links/segment.ts";
+import { type Answer, call, textOf } from "./calls.ts";
 import { type Runtime, SECRET } from "./runtime.ts";
 
 /** Crops of a bed, with enough work in them that ten beds have far more than a hundred jobs. */
@@ -42,18 +43,18 @@ export async function publish(
   at: Pick<Runtime, "origin">,
   garden: string,
   { text, base = 0 }: { readonly text: string; readonly base?: number },
-): Promise<Response> {
+): Promise<Answer> {
   const body = JSON.stringify({ text, file: `plans/${garden}/2027.yaml` });
   const headers: Record<string, string> =
     base === 0 ? { "if-none-match": "*" } : { "if-match": `"${base}"` };
   const address = `${await linkAt(at, garden, "keeper")}plans/2027`;
-  return fetch(address, { method: "PUT", body, headers });
+  return call(address, { method: "PUT", body, headers });
 }
 
 /** Publishes as the garden's first plan, and throws where it is not taken. */
 export async function mustPublish(at: Pick<Runtime, "origin">, garden: string, text: string) {
   const answer = await publish(at, garden, { text });
-  if (answer.status !== 201) throw new Error(`${answer.status}: ${await answer.text()}`);
+  if (answer.status !== 201) throw new Error(`${answer.status}: ${textOf(answer)}`);
 }
 
 /** The jobs a feed tells, by the paths of their pages: what stands behind `on/`. */

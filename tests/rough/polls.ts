@@ -1,6 +1,6 @@
-import { request } from "node:http";
 import { gunzipSync } from "node:zlib";
 import { faultsOf } from "../strict.ts";
+import { type Answer, call } from "./calls.ts";
 
 /** A poll as a calendar program sends it: whether it takes gzip, and the validator it holds, if any. */
 export type Poll = {
@@ -9,31 +9,9 @@ export type Poll = {
   readonly held: Readonly<Record<string, string>>;
 };
 
-/** An answer as it came over the wire, nothing unpacked. */
-export type Answer = {
-  readonly status: number;
-  readonly headers: Readonly<Record<string, string>>;
-  readonly body: Uint8Array;
-};
-
 /** One poll over a line of its own. */
 export function poll({ url, gzip, held }: Poll): Promise<Answer> {
-  const headers = { ...held, ...(gzip ? { "accept-encoding": "gzip" } : {}) };
-  return new Promise((resolve, reject) => {
-    const asked = request(url, { headers, agent: false }, (answer) => {
-      const parts: Uint8Array[] = [];
-      answer.on("data", (part: Uint8Array) => parts.push(part));
-      answer.on("error", reject);
-      answer.on("end", () =>
-        resolve({
-          status: answer.statusCode ?? 0,
-          headers: answer.headers as Record<string, string>,
-          body: Buffer.concat(parts),
-        }),
-      );
-    });
-    asked.on("error", reject).end();
-  });
+  return call(url, { headers: { ...held, ...(gzip ? { "accept-encoding": "gzip" } : {}) } });
 }
 
 /** What is wrong with an answer whatever has happened to the store; `stored` says whether that feed's bytes are there. */

@@ -8,6 +8,7 @@ import { fileURLToPath } from "node:url";
 import { readD1Migrations } from "@cloudflare/vitest-pool-workers";
 import { Miniflare, type WorkerOptions } from "miniflare";
 import { unstable_getMiniflareWorkerOptions } from "wrangler";
+import { call, textOf } from "./calls.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -73,7 +74,8 @@ export async function startOurs(
   { script, state }: { readonly script: string; readonly state: string },
   { migrated = true }: { readonly migrated?: boolean } = {},
 ): Promise<Runtime> {
-  const bindings = { ...FROM_WRANGLER.bindings, SECRET };
+  // Nothing of a gardener's own `.dev.vars`.
+  const bindings = { SECRET };
   const text = readFileSync(script, "utf8");
   const running = await startWorker({ ...FROM_WRANGLER, bindings, script: text }, state);
   if (migrated) await migrate(running.ask);
@@ -101,9 +103,10 @@ async function startWorker(
 
 function askingAt(address: URL): Ask {
   return async (...statements) => {
-    const answer = await fetch(address, { method: "POST", body: JSON.stringify(statements) });
-    if (!answer.ok) throw new Error(`the store answered ${answer.status}`);
-    return (await answer.json()) as Awaited<ReturnType<Ask>>;
+    const body = JSON.stringify(statements);
+    const answer = await call(address.href, { method: "POST", body });
+    if (answer.status !== 200) throw new Error(`the store answered ${answer.status}`);
+    return JSON.parse(textOf(answer));
   };
 }
 

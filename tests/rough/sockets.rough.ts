@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { call, textOf } from "./calls.ts";
 import { jobsIn, laneText, linkAt, mustPublish } from "./lane.ts";
 import { type Reply, send, written } from "./line.ts";
 import { poll, wrongIn } from "./polls.ts";
@@ -23,8 +24,8 @@ beforeAll(async () => {
     new URL(await linkAt(running, "lane", role)).pathname;
   [path, keeper] = [await pathOf("helper"), await pathOf("keeper")];
   [owner, reader] = [await pathOf("owner"), await pathOf("reader")];
-  const feed = await fetch(`${running.origin}${path}tasks.ics`);
-  job = `${path}on/${jobsIn(await feed.text())[0]}`;
+  const feed = await call(`${running.origin}${path}tasks.ics`);
+  job = `${path}on/${jobsIn(textOf(feed))[0]}`;
 });
 
 afterAll(async () => {
@@ -65,11 +66,18 @@ async function ours(bytes: string): Promise<number | null> {
   return reply.status;
 }
 
+/** Each request as if from another address, or the limit for strangers would answer most of them. */
+let strangers = 0;
+const from = () => {
+  strangers += 1;
+  return { Host: host, "CF-Connecting-IP": `10.0.${strangers >> 8}.${strangers & 255}` };
+};
+
 const get = (at: string, headers: Record<string, string> = {}) =>
-  written(`GET ${at} HTTP/1.1`, { Host: host, ...headers });
+  written(`GET ${at} HTTP/1.1`, { ...from(), ...headers });
 
 const post = (at: string, body: string, headers: Record<string, string> = {}) =>
-  written(`POST ${at} HTTP/1.1`, { Host: host, "Content-Type": FORM, ...headers }, body);
+  written(`POST ${at} HTTP/1.1`, { ...from(), "Content-Type": FORM, ...headers }, body);
 
 const diaryLength = async () =>
   (await running.ask(["SELECT count(*) AS lines FROM diary"]))[0]?.[0]?.lines;
@@ -198,6 +206,13 @@ describe("links that were never given out", () => {
     expect(replies.size).toBe(1);
   });
 
+  test("who knocks on and on is told to wait at the most, and keeps no good link waiting", async () => {
+    const knock = written(`GET /lane/owner-1/${"A".repeat(43)}/ HTTP/1.1`, { Host: host });
+    const statuses = new Set<number | null>();
+    for (let times = 0; times < 80; times += 1) statuses.add((await replyTo(knock)).status);
+    expect([404, 429]).toEqual(expect.arrayContaining([...statuses]));
+  });
+
   test.each([
     "owner-1",
     "helper-other-1",
@@ -300,8 +315,8 @@ beds:
 
   /** Every page and feed of a person's own link, and of the owner's. */
   async function everything(): Promise<readonly string[]> {
-    const links = await fetch(`${await linkAt(running, "evil", "keeper")}links`);
-    const { owner, people } = (await links.json()) as Handed;
+    const links = await call(`${await linkAt(running, "evil", "keeper")}links`);
+    const { owner, people } = JSON.parse(textOf(links)) as Handed;
     const own = new URL(people[0]?.path ?? "", running.origin).href.replace("sessions.ics", "");
     const bases = [new URL(owner, running.origin).href, own];
     const looks = [
@@ -315,7 +330,7 @@ beds:
       "sheet",
     ];
     const feeds = ["sessions.ics", "tasks.ics", "household.ics", "warnings.ics"];
-    const feed = await (await fetch(`${own}tasks.ics`)).text();
+    const feed = textOf(await call(`${own}tasks.ics`));
     const jobs = jobsIn(feed).map((one) => `on/${one}`);
     return bases.flatMap((base) => [...looks, ...feeds, ...jobs].map((rest) => base + rest));
   }
@@ -324,11 +339,11 @@ beds:
     await mustPublish(running, "evil", TEXT);
     const seen = { pages: 0, feeds: 0, named: 0 };
     for (const url of await everything()) {
-      const answer = await fetch(url);
-      const text = await answer.text();
+      const answer = await call(url);
+      const text = textOf(answer);
       expect(answer.status, url).toBe(200);
-      expect(answer.headers.get("x-content-type-options")).toBe("nosniff");
-      if (answer.headers.get("content-type")?.startsWith("text/calendar")) {
+      expect(answer.headers["x-content-type-options"]).toBe("nosniff");
+      if (answer.headers["content-type"]?.startsWith("text/calendar")) {
         seen.feeds += 1;
         expect(text).not.toMatch(/^X-EVIL/m);
         const asked = { url, gzip: false, held: {} };
@@ -337,7 +352,7 @@ beds:
         seen.pages += 1;
         seen.named += /&lt;script&gt;/i.test(text) ? 1 : 0;
         expect(text, url).not.toMatch(/<script|<img src=x/i);
-        expect(answer.headers.get("content-security-policy")).toContain("default-src 'none'");
+        expect(answer.headers["content-security-policy"]).toContain("default-src 'none'");
       }
     }
     expect(seen.feeds).toBe(8);

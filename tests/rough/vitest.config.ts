@@ -10,6 +10,7 @@ export default defineConfig({
   test: {
     include: ["tests/rough/**/*.rough.ts"],
     environment: "node",
+    env: { WRANGLER_LOG: "error" },
     fileParallelism: false,
     testTimeout: 300_000,
     hookTimeout: 120_000,
