@@ -12,8 +12,8 @@ import {
 export type FeedKey = { readonly garden: string; readonly link: string; readonly feed: string };
 
 /**
- * What a poll needs. `packed` is the body as the store keeps it, null where it is not whole, `size` its plain bytes,
- * `lastModified` whole seconds [ms].
+ * What a poll needs. `packed` is the body as the store keeps it, null where it is not whole or is held already, `size` its
+ * plain bytes, `lastModified` whole seconds [ms].
  */
 export type Polled = {
   readonly revoked: boolean;
@@ -28,18 +28,25 @@ export type Polled = {
     | null;
 };
 
-/** Everything a poll needs in one query, or null where there is no such garden. */
-export async function pollFeed(db: D1Database, key: FeedKey): Promise<Polled | null> {
+/**
+ * Everything a poll needs in one query, or null where there is no such garden. Of a body whose print is `held` nothing is
+ * brought along: it is most of what a query costs, and most polls need none.
+ */
+export async function pollFeed(
+  db: D1Database,
+  key: FeedKey,
+  held: string | null = null,
+): Promise<Polled | null> {
   const row = await db
     .prepare(
-      `SELECT g.revision AS now, r.link AS revoked, f.body AS packed, f.size, f.print,
-          f.last_modified AS lastModified, f.revision, f.code, f.until
+      `SELECT g.revision AS now, r.link AS revoked, iif(f.print = ?4, NULL, f.body) AS packed, f.size,
+          f.print, f.last_modified AS lastModified, f.revision, f.code, f.until
         FROM gardens AS g
         LEFT JOIN revoked AS r ON r.garden = g.id AND r.link = ?2
         LEFT JOIN feeds AS f ON f.garden = g.id AND f.link = ?2 AND f.feed = ?3
         WHERE g.id = ?1`,
     )
-    .bind(key.garden, key.link, key.feed)
+    .bind(key.garden, key.link, key.feed, held)
     .first<Row>();
   if (row === null) return null;
   const { now, revoked, ...feed } = row;

@@ -5,7 +5,7 @@ import { type FeedKey, type Polled, pollFeed } from "../store/feeds.ts";
 import { feedHeaders, notFound, unavailable } from "./answers.ts";
 import { isStale, logged, render } from "./render.ts";
 import type { Shell } from "./shell.ts";
-import { codingFor, etagOf, heldBy, isNotModified } from "./validators.ts";
+import { type Coding, codingFor, etagOf, heldBy, isNotModified } from "./validators.ts";
 
 /** One poll of a feed over a good link; `behind` keeps work going after the answer. */
 export type Poll = {
@@ -25,7 +25,7 @@ export async function answerPoll(shell: Shell, poll: Poll): Promise<Response | n
   const { link, feed } = poll;
   const key = { garden: link.garden, link: writeSegment(link), feed: feed.path };
   try {
-    const polled = await pollFeed(shell.db, key);
+    const polled = await pollFeed(shell.db, key, heldPrint(shell, poll.request));
     if (polled === null || polled.revoked) return null;
     const answer = polled.stored && answerStored(shell, poll, polled.stored);
     if (polled.stored === null || answer === null) return await inFront(shell, key, poll);
@@ -50,9 +50,20 @@ async function inFront(shell: Shell, key: FeedKey, poll: Poll): Promise<Response
   return answer ?? withoutStore(poll.request);
 }
 
+function codingOf(request: Request): Coding {
+  return codingFor(request.cf?.clientAcceptEncoding ?? null);
+}
+
+/** The print of the bytes a client holds, where it names just one tag and that is one it could get now; else null. */
+function heldPrint({ epoch }: Shell, request: Request): string | null {
+  const { etag } = heldBy(request.headers);
+  const print = /^"([\w-]+)\./.exec(etag ?? "")?.[1];
+  return print !== undefined && etagOf(print, epoch, codingOf(request)) === etag ? print : null;
+}
+
 /** What is stored, or that the client has it already; null where it wants bytes that are not whole. */
 function answerStored({ epoch }: Shell, { request, feed }: Poll, stored: Stored): Response | null {
-  const coding = codingFor(request.cf?.clientAcceptEncoding ?? null);
+  const coding = codingOf(request);
   const etag = etagOf(stored.print, epoch, coding);
   const headers = {
     ...feedHeaders(),

@@ -57,6 +57,14 @@ describe("a feed's record", () => {
     expect(unpack(polled?.stored?.packed ?? "")).toBe(text);
   });
 
+  test("brings no body along for who holds it, and for nobody else", async () => {
+    const print = "print of bäch 🥕";
+    const held = await pollFeed(env.DB, keyOf("quarry-lane"), print);
+    expect(held?.stored).toMatchObject({ packed: null, print, size: 10 });
+    const other = await pollFeed(env.DB, keyOf("quarry-lane"), "another");
+    expect(other?.stored?.packed).toEqual(expect.any(String));
+  });
+
   test("gives the next writing the ledger that was kept", async () => {
     const entry = { print: "p", sequence: 2, stamp: SAVED_AT, when: "day 1", text: "BEGIN:VEVENT" };
     const kept = { entries: { "2027/beet/thin/1": entry } };

@@ -95,6 +95,14 @@ describe("a poll", () => {
     expect(answer.headers.has("content-type")).toBe(false);
   });
 
+  test("with the other coding's tag, or the last epoch's, gets the whole", async () => {
+    const gzipTag = await etagOf(feed, GZIP);
+    const headers = { "if-none-match": gzipTag };
+    expect((await ask(shell, feed, { headers, ...GZIP })).status).toBe(304);
+    expect((await ask(shell, feed, { headers })).status).toBe(200);
+    expect((await ask({ ...shell, epoch: "7" }, feed, { headers, ...GZIP })).status).toBe(200);
+  });
+
   test("with another tag gets the whole, though its date fits", async () => {
     const headers = { "if-none-match": '"old"', "if-modified-since": LAST_MODIFIED };
     expect((await ask(shell, feed, { headers })).status).toBe(200);
