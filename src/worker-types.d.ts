@@ -51,6 +51,8 @@ interface Bindings {
   readonly SECRET?: string;
   /** Where links in events lead; without it, the address the garden was last published at. */
   readonly ORIGIN?: string;
+  /** Gardens that a run of the cron takes on; three, within the free plan, where nothing is said. */
+  readonly GARDENS_A_RUN?: string;
   /** Raised by hand to make every client fetch anew. */
   readonly EPOCH?: string;
 }

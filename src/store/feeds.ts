@@ -98,9 +98,11 @@ function ledgerOf(packed: string): Ledger | null {
   }
 }
 
-/** Gardens a cron run takes on, and feeds of each: within the platform's free 50 queries; the rest wait for the next. */
-const GARDENS_AT_ONCE = 3;
+/** Feeds of a garden that one run writes; the rest wait for the next. Source: the platform's free 50 queries a run, for three gardens. */
 const FEEDS_AT_ONCE = 10;
+
+/** Gardens of a kind that a run chooses from, so that it never reads them all. */
+const CHOSEN_FROM = 200;
 
 /** A garden and some of its feeds, seen at one moment: one feed by its key, or all that `code` at `now` finds stale. */
 export async function loadFeeds(
@@ -115,7 +117,8 @@ export async function loadFeeds(
           .bind(garden, which.link, which.feed)
       : db
           .prepare(`SELECT f.* FROM (SELECT garden, ${RECORD} FROM feeds WHERE garden = ?1) AS f
-            JOIN gardens AS g ON g.id = f.garden WHERE ${stale("?2", "?3")} ORDER BY random() LIMIT ${FEEDS_AT_ONCE}`)
+            JOIN gardens AS g ON g.id = f.garden
+            WHERE f.revision <> g.revision OR f.code <> ?2 OR f.until <= ?3 ORDER BY random() LIMIT ${FEEDS_AT_ONCE}`)
           .bind(garden, which.code, which.now);
   const results = await db.batch<unknown>([...gardenStatements(db, garden), wanted]);
   const stored = gardenFrom(results);
@@ -123,27 +126,42 @@ export async function loadFeeds(
   return stored && { garden: stored, feeds: rows.map(recordOf) };
 }
 
-function stale(code: "?1" | "?2", now: "?2" | "?3"): string {
-  return `(f.revision <> g.revision OR f.code <> ${code} OR f.until <= ${now})
-    AND NOT EXISTS (SELECT 1 FROM revoked AS r WHERE r.garden = f.garden AND r.link = f.link)`;
-}
+/** What a cron run looks for: feeds stale for `code` at `now`, in so many gardens at `most`. */
+export type Looking = { readonly code: string; readonly now: number; readonly most: number };
 
 /**
- * Ids of gardens with a feed that is stale for `code` at `now`, no more than one run can do. In no order, so that
- * some which can't be written never keep the others waiting for good.
+ * Ids of gardens that changed since they were last written, or with a feed that `code` at `now` finds stale. In no order,
+ * so that some which can't be written never keep the others waiting for good. Reads as many rows however many gardens there
+ * are: changed gardens are noted by a trigger, the rest found by an index.
  */
 export async function staleGardens(
   db: D1Database,
-  { code, now }: { readonly code: string; readonly now: number },
+  { code, now, most }: Looking,
 ): Promise<readonly string[]> {
+  const some = (from: string) =>
+    `SELECT garden FROM (SELECT garden FROM ${from} LIMIT ${CHOSEN_FROM})`;
+  const kinds = [
+    some("waiting"),
+    some("feeds WHERE code = ?1 AND until <= ?2"),
+    some("feeds WHERE code < ?1"),
+    some("feeds WHERE code > ?1"),
+  ];
   const found = await db
+    .prepare(`SELECT garden FROM (${kinds.join(" UNION ")}) ORDER BY random() LIMIT ?3`)
+    .bind(code, now, most)
+    .all<{ readonly garden: string }>();
+  return found.results.map((row) => row.garden);
+}
+
+/** Notes that a changed garden was written, unless some feed of it still is as it was before the change. */
+export async function noLongerWaiting(db: D1Database, garden: string): Promise<void> {
+  await db
     .prepare(
-      `SELECT g.id FROM feeds AS f JOIN gardens AS g ON g.id = f.garden WHERE ${stale("?1", "?2")}
-        GROUP BY g.id ORDER BY random() LIMIT ${GARDENS_AT_ONCE}`,
+      `DELETE FROM waiting WHERE garden = ?1 AND NOT EXISTS (SELECT 1 FROM feeds AS f
+        JOIN gardens AS g ON g.id = f.garden WHERE f.garden = ?1 AND f.revision <> g.revision)`,
     )
-    .bind(code, now)
-    .all<{ readonly id: string }>();
-  return found.results.map((row) => row.id);
+    .bind(garden)
+    .run();
 }
 
 /** A feed just written. */
@@ -175,7 +193,8 @@ export async function storeFeed(
 }
 
 const INSERT = `INSERT INTO feeds (garden, link, feed, version, body, size, print, last_modified, ledger, revision, code, until)
-  VALUES (?1, ?2, ?3, ?4 + 1, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12) ON CONFLICT DO NOTHING`;
+  SELECT ?1, ?2, ?3, ?4 + 1, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12
+  WHERE NOT EXISTS (SELECT 1 FROM revoked WHERE garden = ?1 AND link = ?2) ON CONFLICT DO NOTHING`;
 
 const UPDATE = `UPDATE feeds SET version = version + 1, body = ?5, size = ?6, print = ?7, last_modified = ?8,
   ledger = ?9, revision = ?10, code = ?11, until = ?12

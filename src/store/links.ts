@@ -17,17 +17,22 @@ export async function linkUse(db: D1Database, garden: string): Promise<LinkUse> 
   return { used: (used?.results ?? []).map(({ link }) => link), revoked: revoked?.results ?? [] };
 }
 
-/** Revokes one link, given as its part of the path (`helper-imre-1`), at an instant [ms since 1970 UTC]. Again is no mistake. */
+/**
+ * Revokes one link, given as its part of the path (`helper-imre-1`), at an instant [ms since 1970 UTC], and forgets what was
+ * written for it. Again is no mistake.
+ */
 export async function revoke(
   db: D1Database,
   garden: string,
   link: string,
   at: number,
 ): Promise<void> {
-  await db
-    .prepare(
-      "INSERT INTO revoked (garden, link, revoked_at) VALUES (?1, ?2, ?3) ON CONFLICT DO NOTHING",
-    )
-    .bind(garden, link, at)
-    .run();
+  await db.batch([
+    db
+      .prepare(
+        "INSERT INTO revoked (garden, link, revoked_at) VALUES (?1, ?2, ?3) ON CONFLICT DO NOTHING",
+      )
+      .bind(garden, link, at),
+    db.prepare("DELETE FROM feeds WHERE garden = ?1 AND link = ?2").bind(garden, link),
+  ]);
 }

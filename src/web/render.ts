@@ -7,6 +7,7 @@ import {
   type FeedKey,
   type FeedRecord,
   loadFeeds,
+  noLongerWaiting,
   staleGardens,
   storeFeed,
 } from "../store/feeds.ts";
@@ -36,6 +37,11 @@ export async function render(
   garden: string,
   which: FeedKey | "stale",
 ): Promise<void> {
+  await renderDue(shell, garden, which);
+  if (which === "stale") await noLongerWaiting(shell.db, garden);
+}
+
+async function renderDue(shell: Shell, garden: string, which: FeedKey | "stale"): Promise<void> {
   for (let tries = 0; tries < TRIES; tries += 1) {
     const now = shell.now();
     const had = await loadFeeds(
@@ -86,7 +92,8 @@ export async function renderWaiting(all: Shell): Promise<void> {
   const databases = [...all.databases.values()];
   const turn = Math.floor(all.now() / RUNS_APART_MS) % databases.length;
   const shell = { ...all, db: databases[turn] ?? all.db };
-  const waiting = await staleGardens(shell.db, { code: shell.code, now: shell.now() });
+  const looking = { code: shell.code, now: shell.now(), most: shell.gardensARun };
+  const waiting = await staleGardens(shell.db, looking);
   for (const garden of waiting) await logged(garden, () => render(shell, garden, "stale"));
 }
 

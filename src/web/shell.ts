@@ -38,6 +38,8 @@ export type Shell = {
   readonly db: D1Database;
   readonly databases: Databases;
   readonly limits: Limits;
+  /** Gardens that one run of the cron takes on, of those waiting. */
+  readonly gardensARun: number;
   readonly key: CryptoKey;
   readonly core: Core;
   readonly now: () => number;
@@ -52,13 +54,18 @@ export type Limits = {
   readonly strangers: RateLimiter | null;
 };
 
+/** Source: the platform's free 50 queries a run. */
+const GARDENS_A_RUN = 3;
+
 /** The shell from the platform's bindings. Throws without a secret, since every link could then be forged. */
 export async function shellOf(bindings: Bindings, core: Core, now: () => number): Promise<Shell> {
   const { DB, VERSION, SECRET, ORIGIN, EPOCH, WRITES, STRANGERS } = bindings;
+  const gardensARun = Number(bindings.GARDENS_A_RUN ?? GARDENS_A_RUN) || GARDENS_A_RUN;
   const origin = ORIGIN ? new URL(ORIGIN).origin : null;
   return {
     db: DB,
     databases: databasesIn(bindings),
+    gardensARun,
     limits: { writes: WRITES ?? null, strangers: STRANGERS ?? null },
     key: await keyFrom(SECRET ?? ""),
     core,

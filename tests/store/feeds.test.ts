@@ -5,6 +5,7 @@ import { unpack } from "../../src/store/bytes.ts";
 import {
   type FeedRecord,
   loadFeeds,
+  noLongerWaiting,
   pollFeed,
   staleGardens,
   storeFeed,
@@ -113,15 +114,17 @@ describe("a feed's record", () => {
 describe("what is stale", () => {
   const now = SAVED_AT;
   const stale = async (code: string, at: number) =>
-    [...(await staleGardens(env.DB, { code, now: at }))].sort();
+    [...(await staleGardens(env.DB, { code, now: at, most: 3 }))].sort();
 
   beforeAll(async () => {
     await env.DB.prepare("DELETE FROM gardens").run();
     for (const garden of ["brook", "weir"]) {
       await makeGarden(garden);
       await storeFeed(env.DB, keyOf(garden), { over: null, written: written("x") });
+      await noLongerWaiting(env.DB, garden);
     }
     await makeGarden("without-feeds");
+    await noLongerWaiting(env.DB, "without-feeds");
   });
 
   test("is nothing while garden, code and horizon hold", async () => {
@@ -133,8 +136,9 @@ describe("what is stale", () => {
     expect(await stale("code 2", now)).toEqual(["brook", "weir"]);
   });
 
-  test("is a changed garden's alone", async () => {
+  test("is a changed garden's alone, till its feeds are written anew", async () => {
     await env.DB.prepare("UPDATE gardens SET revision = 9 WHERE id = 'weir'").run();
+    await noLongerWaiting(env.DB, "weir");
     expect(await stale("code 1", now)).toEqual(["weir"]);
     const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
     expect(loaded?.feeds.map(({ feed }) => feed)).toEqual(["tasks.ics"]);
@@ -142,7 +146,10 @@ describe("what is stale", () => {
 
   test("is no feed of a revoked link", async () => {
     await revoke(env.DB, "weir", "owner-1", now);
+    await noLongerWaiting(env.DB, "weir");
     expect(await stale("code 1", now)).toEqual([]);
+    const again = await storeFeed(env.DB, keyOf("weir"), { over: null, written: written("x") });
+    expect(again).toBe(false);
     const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
     expect(loaded?.feeds).toEqual([]);
     expect((await pollFeed(env.DB, keyOf("weir")))?.revoked).toBe(true);

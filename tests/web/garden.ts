@@ -143,7 +143,14 @@ export const core: Core = {
 /** A shell around the test's own store and clock. */
 export async function shellWith(over: Partial<Shell> = {}): Promise<Shell> {
   const limits = { writes: null, strangers: null };
-  const rest = { code: "code 1", epoch: "0", origin: null, databases: new Map(), limits };
+  const rest = {
+    code: "code 1",
+    epoch: "0",
+    origin: null,
+    databases: new Map(),
+    limits,
+    gardensARun: 3,
+  };
   return { db: env.DB, key: await keyFrom(SECRET), core, now: () => MORNING, ...rest, ...over };
 }
 

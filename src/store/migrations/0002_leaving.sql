@@ -4,5 +4,16 @@ CREATE TABLE gone (
   gone_at INTEGER NOT NULL
 ) STRICT;
 
+-- Gardens whose plans or diary changed since their feeds were last written, for the cron to find without reading them all.
+CREATE TABLE waiting (
+  garden TEXT PRIMARY KEY REFERENCES gardens (id) ON DELETE CASCADE
+) STRICT;
+
+CREATE TRIGGER garden_changed AFTER UPDATE OF revision ON gardens BEGIN
+  INSERT INTO waiting (garden) VALUES (NEW.id) ON CONFLICT DO NOTHING;
+END;
+
+CREATE INDEX feeds_due ON feeds (code, until);
+
 -- Which tasks an event was told with before it changed, as JSON, for phones that still show it so.
 ALTER TABLE gardens ADD COLUMN before TEXT;
