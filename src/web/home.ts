@@ -1,6 +1,6 @@
 import { readEventPath } from "../links/feeds.ts";
 import { notFound, page } from "./answers.ts";
-import { comingUp, jobOf, movedPartOf, partOf, tellNow } from "./jobs.ts";
+import { comingUp, eventsNow, jobOf, movedPartOf, partOf, tellNow } from "./jobs.ts";
 import { movedBy } from "./moved.ts";
 import { gonePage, jobPage } from "./pages/job.tsx";
 import { weekPage } from "./pages/week.tsx";
@@ -11,7 +11,7 @@ import { frameOf, type Knock, type Visit } from "./visit.ts";
 /** The garden's own page: this week and the next. */
 export function answerHome(visit: Visit): Response {
   const calendar = visit.link.role === "owner" ? "links" : "calendar";
-  const coming = comingUp(visit, tellNow(visit));
+  const coming = comingUp(visit, eventsNow(visit));
   return page(200, weekPage(frameOf(visit), { coming, calendar }));
 }
 
@@ -48,10 +48,13 @@ function showEvent(visit: Visit, key: string): Response {
     ...placed(tasks).map((one) => partOf(visit, one)),
     ...placed(had).map((one) => movedPartOf(visit, one)),
   ];
-  const moved = movedBy(visit, [key, ...tasks, ...had]);
+  const moved = movedBy(visit, [key, ...tasks, ...had], told.placed);
   const left = event === null ? leftTaps(visit.stored.lines, key) : null;
   if (event === null && parts.length === 0) {
-    return page(404, gonePage(frameOf(visit), { coming: comingUp(visit, told), left, moved }));
+    return page(
+      404,
+      gonePage(frameOf(visit), { coming: comingUp(visit, told.events), left, moved }),
+    );
   }
   const job = event && jobOf(visit, event);
   return page(200, jobPage(frameOf(visit), { job, parts, moved, left }));

@@ -5,11 +5,12 @@ import type { Told } from "../feed.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { gardenIn, zoneOf } from "../store/gardens.ts";
+import { eventsIn, gardenIn, zoneOf } from "../store/gardens.ts";
 import type { Event } from "../words/event.ts";
 import { sayPieces, voiceOf } from "../words/sentences.ts";
 import type { TaskPart } from "./pages/job.tsx";
 import type { Coming, Job } from "./pages/week.tsx";
+import { isStale } from "./render.ts";
 import { tapsOf } from "./taps.ts";
 import type { Telling } from "./visit.ts";
 
@@ -20,11 +21,18 @@ export function tellNow({ shell, stored }: Telling): Told {
   return shell.core.tell(garden, horizon, stored.standing);
 }
 
+/** The garden's events at this instant: as they were last told and kept, where that still holds, else told now. */
+export function eventsNow(telling: Telling): readonly Event[] {
+  const { shell, stored } = telling;
+  const holds = stored.told && !isStale(shell, stored.revision, stored.told);
+  return (holds && eventsIn(stored)) || tellNow(telling).events;
+}
+
 /**
  * What the link's own feed shows of the seven days from today and of the seven after; where both are empty, the one job
  * that comes next. The season's own line is not among them.
  */
-export function comingUp(telling: Telling, { events }: Told): Coming {
+export function comingUp(telling: Telling, events: readonly Event[]): Coming {
   const { shell, stored, link } = telling;
   const today = dayAt(shell.now(), zoneOf(stored));
   const ahead = shell.core

@@ -1,5 +1,6 @@
 import { dayAt } from "../days/instants.ts";
 import { lineByLine } from "../diary/understand.ts";
+import type { Placed } from "../schedule/placed.ts";
 import type { StoredLine } from "../store/diary.ts";
 import { gardenIn, type StoredGarden, zoneOf } from "../store/gardens.ts";
 import { changesOf } from "../words/changes.ts";
@@ -13,29 +14,28 @@ const TOLD_FOR_MS = 36 * 3_600_000;
 const MOST_LINES = 8;
 
 /**
- * What the newest answer to one of an event's tasks has moved beside them: the garden told with that answer and without it.
+ * What the newest answer to one of an event's tasks has moved beside them: the garden told with that answer (`now`) and without it.
  * Null where none was given lately; empty where nothing else moves. Found anew each time, so that the page may be looked at
  * again, gone back to, or opened by somebody else.
  */
-export function movedBy(telling: Telling, tasks: readonly string[]): Moved {
-  const { shell, stored } = telling;
+export function movedBy(
+  { shell, stored }: Telling,
+  tasks: readonly string[],
+  now: readonly Placed[],
+): Moved {
   const last = stored.lines.findLast(({ task }) => task !== null && tasks.includes(task));
   if (last === undefined || shell.now() - last.saidAt > TOLD_FOR_MS) return null;
-  const now = placedIn(telling, stored);
-  const before = placedIn(telling, without(stored, last));
-  const said = lineByLine(gardenIn(stored).plans).filter(({ line }) => line.at.line === last.id);
-  const since = dayAt(shell.now(), zoneOf(stored));
+  const garden = gardenIn(without(stored, last));
+  const horizon = shell.core.horizonAt(garden, shell.now());
+  const before = shell.core.tell(garden, horizon, stored.standing).placed;
   const { plans } = gardenIn(stored);
+  const said = lineByLine(plans).filter(({ line }) => line.at.line === last.id);
+  const since = dayAt(shell.now(), zoneOf(stored));
   const lines = changesOf({ before, now, said, since }, plans)
     .filter(({ id }) => !tasks.includes(id))
     .map((change) => change.said);
   const more = lines.length - MOST_LINES;
   return more > 0 ? [...lines.slice(0, MOST_LINES), `and ${more} more`] : lines;
-}
-
-function placedIn({ shell }: Telling, stored: StoredGarden) {
-  const garden = gardenIn(stored);
-  return shell.core.tell(garden, shell.core.horizonAt(garden, shell.now()), stored.standing).placed;
 }
 
 function without(stored: StoredGarden, line: StoredLine): StoredGarden {

@@ -52,7 +52,7 @@ function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
 
 const titles = (events: readonly Event[], over: Partial<Link> = {}) => {
   const at = telling(events, over);
-  const { week, weekAfter, later } = comingUp(at, tellNow(at));
+  const { week, weekAfter, later } = comingUp(at, tellNow(at).events);
   return [week, weekAfter, later].map((jobs) => jobs.map(({ title }) => title));
 };
 

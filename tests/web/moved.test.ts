@@ -4,6 +4,7 @@ import { startOf } from "../../src/days/instants.ts";
 import { horizonAt, tell } from "../../src/feed.ts";
 import { readPlan } from "../../src/plan/read.ts";
 import type { StoredLine } from "../../src/store/diary.ts";
+import { tellNow } from "../../src/web/jobs.ts";
 import { movedBy } from "../../src/web/moved.ts";
 import type { Telling } from "../../src/web/visit.ts";
 import { QUARRY } from "../gardens.ts";
@@ -28,24 +29,26 @@ function telling(
   return { shell: { core: { tell, horizonAt }, now }, stored } as unknown as Telling;
 }
 
+const moved = (at: Telling, task: string) => movedBy(at, [task], tellNow(at).placed);
+
 test("an answer that moves later days tells which, and from when", () => {
   const late = telling([6, 1], [CARROTS_OUT, "done"]);
-  const moved = movedBy(late, [CARROTS_OUT]);
-  expect(moved?.length).toBeGreaterThan(1);
-  expect(moved?.join("\n")).toMatch(/^Thin carrots.*later\)$/m);
-  expect(moved?.join("\n")).not.toMatch(/^Sow carrots/m);
+  const after = moved(late, CARROTS_OUT);
+  expect(after?.length).toBeGreaterThan(1);
+  expect(after?.join("\n")).toMatch(/^Thin carrots.*later\)$/m);
+  expect(after?.join("\n")).not.toMatch(/^Sow carrots/m);
 });
 
 test("one that moves nothing says so, and where nobody answered nothing is said", () => {
   const weeded = telling([6, 5], ["2027/beet/thin/1", "done"]);
-  expect(movedBy(weeded, ["2027/beet/thin/1"])).toEqual([]);
-  expect(movedBy(weeded, ["2027/carrot/thin/1"])).toBeNull();
+  expect(moved(weeded, "2027/beet/thin/1")).toEqual([]);
+  expect(moved(weeded, "2027/carrot/thin/1")).toBeNull();
 });
 
 test("it is told till the next day's evening, and the newest answer counts", () => {
   const at = telling([6, 1], [CARROTS_OUT, "done"]);
   const later = { ...at, shell: { ...at.shell, now: () => at.shell.now() + 40 * 3_600_000 } };
-  expect(movedBy(later, [CARROTS_OUT])).toBeNull();
+  expect(moved(later, CARROTS_OUT)).toBeNull();
   const undone = telling([6, 1], [CARROTS_OUT, "done"], [CARROTS_OUT, "undo: done"]);
-  expect(movedBy(undone, [CARROTS_OUT])?.join("\n")).toMatch(/sooner\)/);
+  expect(moved(undone, CARROTS_OUT)?.join("\n")).toMatch(/sooner\)/);
 });
