@@ -1,10 +1,12 @@
-import { request } from "node:http";
+import { type Agent, request } from "node:http";
 
 /** What is sent: nothing but this and what HTTP itself needs. */
 export type Call = {
   readonly method?: string;
   readonly headers?: Readonly<Record<string, string>>;
   readonly body?: string;
+  /** Lines kept open for many requests; without it each has a line of its own. */
+  readonly lines?: Agent;
 };
 
 /** An answer as it came over the wire, nothing unpacked. */
@@ -14,13 +16,13 @@ export type Answer = {
   readonly body: Uint8Array;
 };
 
-/** One request over a line of its own, so that none hangs on how an earlier one ended. Throws where no answer comes. */
+/** One request, over a line of its own unless told otherwise, so that none hangs on how an earlier one ended. Throws where no answer comes. */
 export function call(
   url: string,
-  { method = "GET", headers = {}, body = "" }: Call = {},
+  { method = "GET", headers = {}, body = "", lines }: Call = {},
 ): Promise<Answer> {
   return new Promise((resolve, reject) => {
-    const asked = request(url, { method, headers, agent: false }, (answer) => {
+    const asked = request(url, { method, headers, agent: lines ?? false }, (answer) => {
       const parts: Uint8Array[] = [];
       answer.on("data", (part: Uint8Array) => parts.push(part));
       answer.on("error", reject);

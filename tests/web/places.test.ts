@@ -1,8 +1,8 @@
-import { beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test, vi } from "vitest";
 import type { Role } from "../../src/links/segment.ts";
 import { PLACES, placeAt } from "../../src/web/places.ts";
 import type { Shell } from "../../src/web/shell.ts";
-import { ask, linkTo, ORIGIN, publish, shellWith } from "./garden.ts";
+import { ask, DOWN, linkTo, ORIGIN, publish, shellWith } from "./garden.ts";
 
 let shell: Shell;
 
@@ -164,4 +164,19 @@ test("a garden lies in the database its id names, and where that is not bound th
   expect((await ask(only2, await linkTo("lea--2", "owner"))).status).toBe(200);
   expect((await ask(shell, await linkTo("lea--2", "owner"))).status).toBe(404);
   expect((await ask(only2, await linkTo("quarry-lane", "owner"))).status).toBe(404);
+});
+
+test("with the store down a page is a short 503 whichever it is, and the log has no link", async () => {
+  const said = vi.spyOn(console, "error").mockReturnValue();
+  const owner = await linkTo("quarry-lane", "owner");
+  const mac = owner.split("/")[3] ?? "";
+  for (const rest of ["", ...HOUSEHOLD, ...OWNERS, "on/2027/beet/thin/1", "tasks.ics"]) {
+    const answer = await ask({ ...shell, db: DOWN, databases: new Map() }, `${owner}${rest}`);
+    expect([rest, answer.status]).toEqual([rest, 503]);
+    expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
+  }
+  expect(said.mock.calls.length).toBeGreaterThan(10);
+  const logged = said.mock.calls.flat().map((word) => (word instanceof Error ? word.stack : word));
+  expect(logged.join("\n")).not.toContain(mac);
+  said.mockRestore();
 });
