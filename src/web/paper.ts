@@ -44,8 +44,9 @@ input:is([type="checkbox"], [type="radio"]) { width: 1.4rem; height: 1.4rem; ver
 input[type="date"] { width: auto; }
 .wide, textarea { width: 100%; }
 .rows { display: block; }
-.rows > label, legend { display: block; font-weight: 600; margin-top: 1.25rem; }
-fieldset { border: 0; margin: 0; padding: 0; }
+.rows > label { display: block; font-weight: 600; margin-top: 1.25rem; }
+fieldset { border: 0; margin: 1.25rem 0 0; padding: 0; }
+legend { padding: 0; font-weight: 600; }
 fieldset label { display: block; padding: 0.4rem 0; }
 .rows > button { margin-top: 1.5rem; }
 .crops { list-style: none; padding: 0; columns: 15rem; }

@@ -101,10 +101,9 @@ export function linkPage(frame: Frame | null, { name, address, feed }: Shown): s
         </p>
         <Qr address={address} says="The same address as a code for a camera" />
         <p>
-          Send it, or let the other phone's camera look at the code.
           {feed === null
-            ? " Keep it: a bookmark, a password store, a slip of paper in a drawer."
-            : " It opens a page that puts the jobs into that phone's calendar."}
+            ? "It opens everything in the garden, so keep it to yourself, and keep it well: a bookmark, a password store, a slip of paper in a drawer. Another device's camera can look at the code."
+            : "Send it, or let the other phone's camera look at the code. It opens a page that puts the jobs into that phone's calendar."}
         </p>
         <p>
           <a class="do" href={address}>
