@@ -63,7 +63,8 @@ async function tapAndKill(
   const all = jobs.map(async (job) => {
     const tapped = await tap(base, job, lines);
     got += tapped.status === null ? 0 : 1;
-    if (got >= answered) killed ??= wait(laterMs).then(() => running.kill());
+    if (got >= answered)
+      killed ??= laterMs === 0 ? running.kill() : wait(laterMs).then(() => running.kill());
     return tapped;
   });
   const done = await Promise.all(all);
@@ -98,7 +99,7 @@ async function round(at: number): Promise<Round> {
   const garden = `lane-${at}`;
   await mustPublish(running, garden, laneText(10));
   const jobs = await jobsOf(garden);
-  const when = { answered: 1 + ((at * 37) % 60), laterMs: (at * 7) % 41 };
+  const when = { answered: 2 + 16 * (at % 6), laterMs: at % 2 === 0 ? 0 : (at * 7) % 41 };
   const tapped = await tapAndKill(await linkAt(running, garden, "helper"), jobs, when);
   await running.stop();
   running = await startOurs({ script, state });

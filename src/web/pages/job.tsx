@@ -66,7 +66,7 @@ function Answers({ to: { task, said, taps } }: { readonly to: Taps }) {
 }
 
 function MovedBy({ moved }: { readonly moved: Moved }) {
-  if (moved === null) return <></>;
+  if (moved === null) return null;
   if (moved.length === 0) return <p>Written down. Nothing else moves.</p>;
   return (
     <section aria-labelledby="moved">

@@ -93,7 +93,7 @@ export function PlanText({ text }: { readonly text: string }) {
 function Said({ word }: { readonly word: Word }) {
   switch (word.kind) {
     case "nothing":
-      return <></>;
+      return null;
     case "saved":
       return <p role="status">Saved as version {word.version}. The calendars follow.</p>;
     case "not saved":
@@ -130,7 +130,7 @@ export function Beside({
   readonly text: string;
   readonly problems: readonly Problem[];
 }) {
-  if (problems.length === 0) return <></>;
+  if (problems.length === 0) return null;
   const lines = text.split("\n");
   const numbers = [...new Set(problems.map(({ at }) => at.line))].sort((a, b) => a - b);
   const wrong = problems.some(({ weight }) => weight === "problem");
