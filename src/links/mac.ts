@@ -42,14 +42,12 @@ function signed(garden: string, segment: string): Uint8Array<ArrayBuffer> {
 
 /** Base64url without padding. Source: RFC 4648, section 5. */
 export function toBase64Url(bytes: Uint8Array): string {
-  const base64 = btoa(String.fromCharCode(...bytes));
-  return base64.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+  return Buffer.from(bytes).toString("base64url");
 }
 
 /** The 32 bytes of a whole code; null for any other length, and for the other endings that decode alike. */
 function fromBase64Url(text: string): Uint8Array<ArrayBuffer> | null {
   if (!/^[A-Za-z0-9_-]{43}$/.test(text)) return null;
-  const binary = atob(text.replaceAll("-", "+").replaceAll("_", "/"));
-  const bytes = Uint8Array.from(binary, (c) => c.charCodeAt(0));
+  const bytes = Uint8Array.from(Buffer.from(text, "base64url"));
   return toBase64Url(bytes) === text ? bytes : null;
 }

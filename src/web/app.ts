@@ -9,6 +9,7 @@ import { isFromHere } from "./body.ts";
 import { answerPoll } from "./feed.ts";
 import { answerStranger, heldBack } from "./limits.ts";
 import { answerKeepersLinks, answerRevoke } from "./links.ts";
+import { forget } from "./memory.ts";
 import { ICON } from "./pages/frame.tsx";
 import { frontPage } from "./pages/front.tsx";
 import { PLAN_SCRIPT } from "./pages/plan.tsx";
@@ -18,7 +19,7 @@ import { PLAN_JS } from "./plan-script.ts";
 import type { Shell } from "./shell.ts";
 import { type Knock, openVisit } from "./visit.ts";
 
-type Here = { Bindings: Shell };
+type Here = { Bindings: Shell; Variables: { url: URL } };
 type At = Context<Here>;
 
 /**
@@ -28,13 +29,15 @@ type At = Context<Here>;
  */
 export const app = new Hono<Here>()
   .use(async (c, next) => {
-    const elsewhere = secureAddress(c.req.raw);
-    if (elsewhere !== null) return new Response(null, { status: 308, headers: elsewhere });
+    const url = new URL(c.req.url);
+    c.set("url", url);
+    const secure = isSecure(c.req.raw, url);
+    if (!secure && !isHere(url.hostname)) return secured(url);
     await next();
-    if (isSecure(c.req.raw)) c.res.headers.set("Strict-Transport-Security", "max-age=31536000");
+    if (secure) c.res.headers.set("Strict-Transport-Security", "max-age=31536000");
   })
   .use(async (c, next) => {
-    const allow = allowed(pathname(c));
+    const allow = allowed(c.get("url").pathname);
     if (!allow.includes(c.req.method)) return notAllowed(allow.join(", "));
     await next();
   })
@@ -63,7 +66,7 @@ function allowed(path: string): readonly string[] {
 }
 
 async function answerLink(c: At): Promise<Response> {
-  const [, garden = "", segment = "", mac = "", rest = ""] = PATH.exec(pathname(c)) ?? [];
+  const [, garden = "", segment = "", mac = "", rest = ""] = PATH.exec(c.get("url").pathname) ?? [];
   const link = await checkLink({ garden, segment, mac }, c.env.key);
   const db = link && databaseFor(c.env.databases, link.garden);
   if (link === null || db === null) return answerStranger(c.env, c.req.raw);
@@ -75,12 +78,8 @@ async function answerLink(c: At): Promise<Response> {
   return answer ?? answerStranger(c.env, c.req.raw);
 }
 
-function pathname(c: At): string {
-  return new URL(c.req.url).pathname;
-}
-
 function knockOf(c: At, shell: Shell, link: Link): Knock {
-  const origin = shell.origin ?? new URL(c.req.url).origin;
+  const origin = shell.origin ?? c.get("url").origin;
   const behind = (work: Promise<unknown>) => c.executionCtx.waitUntil(work);
   return { shell, link, origin, request: c.req.raw, behind };
 }
@@ -92,6 +91,13 @@ async function answerPages(knock: Knock, rest: string): Promise<Response | null>
   if (writes && !isFromHere(request)) return plain(403, "Not from there.\n");
   const held = writes ? await heldBack(shell, link) : null;
   if (held !== null) return held;
+  const answer = await answerRole(knock, rest);
+  if (writes && shell.memory) forget(shell.memory, link.garden);
+  return answer;
+}
+
+async function answerRole(knock: Knock, rest: string): Promise<Response | null> {
+  const { link } = knock;
   if (link.role === "keeper") return answerKeeper(knock, rest);
   if (link.role === "invitation") return answerInvitation(knock, rest);
   const visit = await openVisit(knock);
@@ -117,16 +123,14 @@ function isHere(host: string): boolean {
   return host === "localhost" || host === "127.0.0.1" || host === "[::1]";
 }
 
-function isSecure(request: Request): boolean {
-  const url = new URL(request.url);
-  const proto = request.headers.get("x-forwarded-proto") ?? url.protocol.slice(0, -1);
-  return proto === "https" && !isHere(url.hostname);
+function isSecure(request: Request, { protocol, hostname }: URL): boolean {
+  const proto = request.headers.get("x-forwarded-proto") ?? protocol.slice(0, -1);
+  return proto === "https" && !isHere(hostname);
 }
 
-/** Where a request that came in the clear belongs, or null where it came well. Feeds of `webcal://` arrive here. */
-function secureAddress(request: Request): { readonly Location: string } | null {
-  const url = new URL(request.url);
-  if (isSecure(request) || isHere(url.hostname)) return null;
-  url.protocol = "https:";
-  return { Location: url.href };
+/** Where a request that came in the clear belongs. Feeds of `webcal://` arrive here. */
+function secured(url: URL): Response {
+  const there = new URL(url);
+  there.protocol = "https:";
+  return new Response(null, { status: 308, headers: { Location: there.href } });
 }

@@ -3,6 +3,7 @@ import { type Link, writeSegment } from "../links/segment.ts";
 import { gzipped, unpack } from "../store/bytes.ts";
 import { type FeedKey, type Polled, pollFeed } from "../store/feeds.ts";
 import { feedHeaders, notFound, unavailable } from "./answers.ts";
+import { keep, recall } from "./memory.ts";
 import { isStale, logged, render } from "./render.ts";
 import type { Shell } from "./shell.ts";
 import { type Coding, codingFor, etagOf, heldBy, isNotModified } from "./validators.ts";
@@ -16,7 +17,7 @@ export type Poll = {
 };
 
 /**
- * Answers a poll from stored bytes, with one query. What is stale is written behind the answer, and in front of it only
+ * Answers a poll from stored bytes, with one query at the most. What is stale is written behind the answer, and in front of it only
  * where nothing is stored, or not the whole. With the store down, whoever holds a copy is told to keep it. Never a 200
  * that is not a whole calendar: one would empty the calendars of GNOME and Thunderbird. Null where the link was revoked or
  * the garden is not there.
@@ -25,7 +26,7 @@ export async function answerPoll(shell: Shell, poll: Poll): Promise<Response | n
   const { link, feed } = poll;
   const key = { garden: link.garden, link: writeSegment(link), feed: feed.path };
   try {
-    const polled = await pollFeed(shell.db, key, heldPrint(shell, poll.request));
+    const polled = await found(shell, key, heldPrint(shell, poll.request));
     if (polled === null || polled.revoked) return null;
     const answer = polled.stored && answerStored(shell, poll, polled.stored);
     if (polled.stored === null || answer === null) return await inFront(shell, key, poll);
@@ -37,6 +38,19 @@ export async function answerPoll(shell: Shell, poll: Poll): Promise<Response | n
     console.error(`garden ${key.garden}: the store can't be read:`, error);
     return withoutStore(poll.request);
   }
+}
+
+/** What a poll needs, as it was found within the last second, else asked of the store. What is stale is asked again each time. */
+async function found(shell: Shell, key: FeedKey, held: string | null): Promise<Polled | null> {
+  const { memory } = shell;
+  const now = shell.now();
+  const known = memory && recall(memory, key, { now, held });
+  if (known) return known;
+  const polled = await pollFeed(shell.db, key, held);
+  const lasts =
+    polled?.stored && !polled.revoked && !isStale(shell, polled.revision, polled.stored);
+  if (memory && lasts) keep(memory, key, polled, now);
+  return polled;
 }
 
 type Stored = NonNullable<Polled["stored"]>;

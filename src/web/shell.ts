@@ -8,6 +8,7 @@ import type { Problem } from "../problems/problem.ts";
 import type { Standing } from "../schedule/placed.ts";
 import { type Databases, databasesIn } from "../store/databases.ts";
 import type { Event } from "../words/event.ts";
+import type { Memory } from "./memory.ts";
 
 /** Where a plan's text comes from, and the texts of the files it names. */
 export type PlanAt = {
@@ -38,6 +39,8 @@ export type Shell = {
   readonly db: D1Database;
   readonly databases: Databases;
   readonly limits: Limits;
+  /** What polls have found of late; null: each asks the store. */
+  readonly memory: Memory | null;
   /** Gardens that one run of the cron takes on, of those waiting. */
   readonly gardensARun: number;
   readonly key: CryptoKey;
@@ -57,8 +60,21 @@ export type Limits = {
 /** Source: the platform's free 50 queries a run. */
 const GARDENS_A_RUN = 3;
 
-/** The shell from the platform's bindings. Throws without a secret, since every link could then be forged. */
+const shells = new WeakMap<Bindings, Shell>();
+
+/**
+ * The shell from the platform's bindings, made once an isolate, with the core and the clock it is first asked with. Throws without a secret, since every link could then be
+ * forged.
+ */
 export async function shellOf(bindings: Bindings, core: Core, now: () => number): Promise<Shell> {
+  const known = shells.get(bindings);
+  if (known) return known;
+  const shell = await shellFrom(bindings, core, now);
+  shells.set(bindings, shell);
+  return shell;
+}
+
+async function shellFrom(bindings: Bindings, core: Core, now: () => number): Promise<Shell> {
   const { DB, VERSION, SECRET, ORIGIN, EPOCH, WRITES, STRANGERS } = bindings;
   const gardensARun = Number(bindings.GARDENS_A_RUN ?? GARDENS_A_RUN) || GARDENS_A_RUN;
   const origin = ORIGIN ? new URL(ORIGIN).origin : null;
@@ -66,6 +82,7 @@ export async function shellOf(bindings: Bindings, core: Core, now: () => number)
     db: DB,
     databases: databasesIn(bindings),
     gardensARun,
+    memory: new Map(),
     limits: { writes: WRITES ?? null, strangers: STRANGERS ?? null },
     key: await keyFrom(SECRET ?? ""),
     core,

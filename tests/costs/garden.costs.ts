@@ -28,7 +28,7 @@ let now = Date.UTC(2027, 4, 20, 6);
 
 const shell: Shell = {
   ...{ db: store.db, databases: new Map([[1, store.db]]), key, core, now: () => now },
-  ...{ code: "code 1", epoch: "0", origin: null, gardensARun: 3 },
+  ...{ code: "code 1", epoch: "0", origin: null, gardensARun: 3, memory: null },
   limits: { writes: null, strangers: null },
 };
 

@@ -161,6 +161,38 @@ describe("what a link shows", () => {
   });
 });
 
+describe("a link asked again within the second", () => {
+  test("costs no query, whole or held, and after it one", async () => {
+    const { db, count } = counted(env.DB);
+    let now = MORNING;
+    const busy = { ...shell, db, memory: new Map(), now: () => now };
+    const etag = (await ask(busy, feed)).headers.get("etag") ?? "";
+    expect(count()).toBe(1);
+    for (const [init, status] of [
+      [{}, 200],
+      [{ headers: { "if-none-match": etag } }, 304],
+    ] as const)
+      expect((await ask(busy, feed, init)).status).toBe(status);
+    expect(count()).toBe(1);
+    now += 1000;
+    await ask(busy, feed);
+    expect(count()).toBe(2);
+  });
+
+  test("sees at once what was changed or revoked over the garden's links here", async () => {
+    await publish(shell, "mere");
+    const busy = { ...shell, memory: new Map() };
+    const owner = await linkTo("mere", "owner");
+    const tasks = `${owner}tasks.ics`;
+    const oda = `${await linkTo("mere", "helper", "oda")}sessions.ics`;
+    for (const path of [tasks, oda, tasks, oda]) expect((await ask(busy, path)).status).toBe(200);
+    await publish(busy, "mere", PLAN.replace("Thin beets", "Weed beets"), 1);
+    expect(await (await ask(busy, tasks)).text()).toContain("SUMMARY:Weed beets");
+    await ask(busy, `${owner}links/helper-oda-1`, { method: "DELETE" });
+    expect((await ask(busy, oda)).status).toBe(404);
+  });
+});
+
 describe("what is not there", () => {
   test("is answered alike, byte for byte, whatever is the matter with it", async () => {
     await publish(shell, "gone");

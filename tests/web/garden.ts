@@ -150,6 +150,7 @@ export async function shellWith(over: Partial<Shell> = {}): Promise<Shell> {
     databases: new Map(),
     limits,
     gardensARun: 3,
+    memory: null,
   };
   return { db: env.DB, key: await keyFrom(SECRET), core, now: () => MORNING, ...rest, ...over };
 }
