@@ -14,7 +14,7 @@ import { ICON } from "./pages/frame.tsx";
 import { frontPage } from "./pages/front.tsx";
 import { PLAN_SCRIPT } from "./pages/plan.tsx";
 import { ICON_SVG, PAPER } from "./paper.ts";
-import { answerPlanFile, placeAt } from "./places.ts";
+import { answerPlanFile, FORM, LOOK, placeAt } from "./places.ts";
 import { PLAN_JS } from "./plan-script.ts";
 import type { Shell } from "./shell.ts";
 import { type Knock, openVisit } from "./visit.ts";
@@ -61,8 +61,9 @@ const PATH = /^\/([^/]+)\/([^/]+)\/([^/]+)(?:\/(.*))?$/;
 const INVITED = /^\/[^/]+\/invitation-[^/]+\/[^/]+(?:\/(?:check)?)?$/;
 
 function allowed(path: string): readonly string[] {
-  if (INVITED.test(path)) return ["GET", "HEAD", "POST"];
-  return placeAt(PATH.exec(path)?.[4] ?? "")?.place.methods ?? ["GET", "HEAD"];
+  if (path.endsWith(".ics")) return LOOK;
+  if (INVITED.test(path)) return FORM;
+  return placeAt(PATH.exec(path)?.[4] ?? "")?.place.methods ?? LOOK;
 }
 
 async function answerLink(c: At): Promise<Response> {

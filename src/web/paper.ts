@@ -14,7 +14,7 @@ body {
 }
 h1 { font-size: 1.6rem; line-height: 1.2; margin: 0 0 1.5rem; }
 h2 { font-size: 1.2rem; margin: 2.5rem 0 0.75rem; }
-h3 { font-size: 1.125rem; margin: 1.5rem 0 0; }
+h3, details h2 { font-size: 1.125rem; margin: 1.5rem 0 0; }
 p { margin: 0.25rem 0 0.75rem; overflow-wrap: anywhere; }
 .text { white-space: pre-line; }
 .faint { color: var(--faint); }
@@ -72,7 +72,8 @@ nav { margin-top: 3rem; border-top: 1px solid var(--rule); padding-top: 1rem; }
 nav ul { list-style: none; margin: 0; padding: 0; columns: 14rem; }
 nav a { display: inline-block; padding: 0.45rem 0; }
 h3 a { display: inline-block; padding: 0.2rem 0; }
-img { width: 100%; height: auto; }
+img { display: block; width: 100%; height: auto; }
+a:has(> img) { display: block; }
 details { margin-top: 1.25rem; border-top: 1px solid var(--rule); }
 @media print {
   nav, form, .do { display: none; }

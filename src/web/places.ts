@@ -27,8 +27,10 @@ export type Place = {
   readonly answer: (visit: Visit, ...found: readonly string[]) => Response | Promise<Response>;
 };
 
-const LOOK = ["GET", "HEAD"] as const;
-const FORM = ["GET", "HEAD", "POST"] as const;
+/** Methods of what is only looked at. */
+export const LOOK = ["GET", "HEAD"] as const;
+/** Methods of a page whose form is sent to itself. */
+export const FORM = ["GET", "HEAD", "POST"] as const;
 
 const ALL: readonly Role[] = ["owner", "helper", "reader"];
 const HOUSEHOLD: readonly Role[] = ["owner", "helper"];

@@ -50,7 +50,7 @@ export function calendarPage(frame: Frame, { device, page, first, more }: Calend
           <p>One is enough for most people. These show the same garden in other ways.</p>
           {more.map((each) => (
             <>
-              <h3>{each.name}</h3>
+              <h2>{each.name}</h2>
               <p>
                 <Add them={each} />
               </p>

@@ -27,6 +27,7 @@ export function linksPage(frame: Frame, { rows, older, strays, next, revoked }: 
           Each person has a link of their own. It opens their jobs and their calendar, and answers
           are written down in their name. A link stands on no page: show it when you hand it on.
         </p>
+        <h2>In use</h2>
         {rows.map((row) => (
           <LinkRow row={row} />
         ))}
