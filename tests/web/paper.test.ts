@@ -32,3 +32,7 @@ test.each([
 test("nothing is fetched from elsewhere", () => {
   expect(PAPER).not.toMatch(/url\(|@import|https?:/);
 });
+
+test("a link round a picture is as large as the picture, for the focus to be seen", () => {
+  expect(PAPER).toContain("a:has(> img) { display: block; }");
+});

@@ -27,8 +27,9 @@ export type JobShown = {
 
 /** One event's page, with each task in it; a task alone needs no title of its own. */
 export function jobPage(frame: Frame, { job, parts, moved, left }: JobShown): string {
+  const alone = parts.length === 1 ? parts[0] : undefined;
   return sheet({
-    title: job?.title ?? "These jobs have moved",
+    title: job?.title ?? (alone ? alone.title : "These jobs have moved or are done"),
     frame,
     children: (
       <>
@@ -38,7 +39,7 @@ export function jobPage(frame: Frame, { job, parts, moved, left }: JobShown): st
         {job && <p class="text">{job.text}</p>}
         {parts.map(({ title, now, window, why, taps }) => (
           <>
-            {(parts.length > 1 || job === null) && <h2>{title}</h2>}
+            {!alone && <h2>{title}</h2>}
             {now !== "" && <p>{now}</p>}
             {taps && <Answers to={taps} />}
             {window !== "" && <p>{window}</p>}

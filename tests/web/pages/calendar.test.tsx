@@ -16,6 +16,11 @@ test("a subscription is one tap by webcal and an address to copy, secured or not
   expect(html).toContain('href="webcal://127.0.0.1:8787/g/l/m/tasks.ics"');
 });
 
+test("headings leave out no level, whatever the device", () => {
+  for (const device of ["apple", "android", "other"] as const)
+    expect(calendarPage(FRAME, { ...SHOWN, device })).not.toContain("<h3>");
+});
+
 test("the device in hand comes first and open, and another gets a code for a phone's camera", () => {
   const order = (device: Calendar["device"]) => {
     const html = calendarPage(FRAME, { ...SHOWN, device });

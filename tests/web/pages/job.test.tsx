@@ -63,10 +63,18 @@ test("what moved stands above the job; that nothing did is said too, and nothing
 
 test("jobs whose event is no more have their page still, each with its day", () => {
   const part = { ...PART, title: "Thin beets", now: "Now on Sunday 9 May." };
-  const html = jobPage(FRAME, { job: null, parts: [part], moved: null, left: null });
-  expect(html).toContain("<h1>These jobs have moved</h1>");
+  const parts = [part, { ...PART, title: "Weed carrots" }];
+  const html = jobPage(FRAME, { job: null, parts, moved: null, left: null });
+  expect(html).toContain("<h1>These jobs have moved or are done</h1>");
   expect(html).toContain("<h2>Thin beets</h2>");
   expect(html).toContain("Now on Sunday 9 May.");
+});
+
+test("a single job keeps its own heading when its event is no more, as it is once it was answered", () => {
+  const part = { ...PART, title: "Thin beets" };
+  const html = jobPage(FRAME, { job: null, parts: [part], moved: [], left: null });
+  expect(html).toContain("<h1>Thin beets</h1>");
+  expect(html).not.toMatch(/<h2>|have moved/);
 });
 
 test("one that is off the list says so, and can be had back where it was left", () => {

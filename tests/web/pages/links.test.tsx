@@ -13,6 +13,12 @@ test("each link is shown or revoked by a form of its own, named for whom it is",
   expect(html).toContain("A calendar has asked with it.");
 });
 
+test("whose link it is stands one level below the page's parts", () => {
+  const rows = [{ name: "Imre", segment: "helper-imre-1", used: false }];
+  const html = linksPage(FRAME, { ...NONE, rows });
+  expect(html.indexOf("<h2>")).toBeLessThan(html.indexOf("<h3>Imre</h3>"));
+});
+
 test("no link's address stands on the page of links", () => {
   const rows = [{ name: "Imre", segment: "helper-imre-1", used: false }];
   expect(linksPage(FRAME, { ...NONE, rows })).not.toMatch(/https?:|\.ics|helper-imre-1\//);

@@ -1,0 +1,143 @@
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { DESK, inBrowser, onDevice, onward } from "./chromium.ts";
+import { YEAR } from "./gardens.ts";
+import { invitation } from "./invite.ts";
+import { linkOf } from "./links.ts";
+import { everyPage } from "./pages.ts";
+
+/** Everything on a page that keys can come to, in the order it is written and so read. A group of radios is one stop. */
+const STOPS =
+  'a[href], button, select, textarea:not([hidden]), summary, input:not([type="hidden"]):not([type="radio"]), input[type="radio"]:checked, pre';
+
+/** A stop of the Tab key: its place among all there are, and how its focus shows. */
+type Stop = { readonly at: number; readonly outline: string; readonly inView: boolean };
+
+/** Marks every stop with its place, whatever comes into focus later; gives how many there are. */
+function numberStops(page: Page): Promise<number> {
+  return page.evaluate((stops) => {
+    const all = [...document.querySelectorAll<HTMLElement>(stops)].filter(
+      (each) =>
+        each.checkVisibility() && (each.tagName !== "PRE" || each.scrollWidth > each.clientWidth),
+    );
+    for (const [at, each] of all.entries()) each.dataset.stop = String(at);
+    return all.length;
+  }, STOPS);
+}
+
+function focused(page: Page): Promise<Stop> {
+  return page.evaluate(() => {
+    const at = document.activeElement as HTMLElement;
+    const { outlineStyle, outlineWidth } = getComputedStyle(at);
+    const { bottom, top } = at.getBoundingClientRect();
+    return {
+      at: Number(at.dataset.stop ?? -1),
+      outline: `${outlineStyle} ${outlineWidth}`,
+      inView: bottom > 0 && top < innerHeight,
+    };
+  });
+}
+
+/** What is wrong with going through a page by Tab alone, from its top to its end. */
+async function wrongWithTabs(page: Page): Promise<readonly string[]> {
+  const wrong: string[] = [];
+  const count = await numberStops(page);
+  for (let stop = 0; stop < count; stop++) {
+    await page.keyboard.press("Tab");
+    const { at, outline, inView } = await focused(page);
+    if (at !== stop) return [...wrong, `after ${stop} of ${count} stops comes ${at}`];
+    if (!/^solid [1-9]/.test(outline)) wrong.push(`stop ${at}: ${outline}`);
+    if (!inView) wrong.push(`stop ${at} is out of view`);
+  }
+  return wrong;
+}
+
+/** Goes on by Tab until that is in focus; throws where it never is. */
+async function tabTo(page: Page, name: string): Promise<void> {
+  for (let presses = 0; presses < 120; presses++) {
+    await page.keyboard.press("Tab");
+    const now = await page.evaluate(() => {
+      const { activeElement: at } = document;
+      const labels = (at as HTMLInputElement | null)?.labels ?? [];
+      return [at?.textContent ?? "", ...[...labels].map((each) => each.textContent ?? "")];
+    });
+    if (now.some((each) => each.trim() === name)) return;
+  }
+  throw new Error(`no way by keys to ${name}`);
+}
+
+inBrowser("keys alone", () => {
+  test("reach everything on every page in reading order, and always show where they are", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      for (const { name, address } of await everyPage()) {
+        await page.goto(address);
+        expect(await wrongWithTabs(page), name).toEqual([]);
+      }
+    });
+  });
+
+  test("lead from the garden's page to a job and back", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      await page.goto(await linkOf("this-week", "helper"));
+      await tabTo(page, "Sow carrots");
+      await onward(page, () => page.keyboard.press("Enter"));
+      expect(await page.locator("h1").textContent()).toBe("Sow carrots");
+      await tabTo(page, "This Week");
+      await onward(page, () => page.keyboard.press("Enter"));
+      expect(await page.locator("h1").textContent()).toBe("This Week");
+    });
+  });
+
+  test("answer an invitation's first page and tick crops", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      await page.goto(await invitation());
+      await tabTo(page, "What is the garden called?");
+      await page.keyboard.type("Mill End");
+      await tabTo(page, "metric");
+      await page.keyboard.press("ArrowUp");
+      await tabTo(page, "Whose clock does it go by?");
+      await page.keyboard.type("Europe/Paris");
+      await tabTo(page, "The usual last frost of spring");
+      await page.keyboard.type("about 6 May");
+      await tabTo(page, "The usual first frost of autumn");
+      await page.keyboard.type("about 2 Oct");
+      await tabTo(page, "Who gardens? One name a line");
+      await page.keyboard.type("Ada\nBo");
+      await tabTo(page, "The beds, one a line, with their size");
+      await page.keyboard.type("South bed, 12 x 4 ft\nNorth bed");
+      await tabTo(page, "On to the crops");
+      await onward(page, () => page.keyboard.press("Enter"));
+      expect(await page.locator("h1").textContent()).toBe("What grows there");
+      await tabTo(page, "Carrots");
+      await page.keyboard.press("Space");
+      await page.keyboard.press("Tab");
+      await page.keyboard.press("ArrowDown");
+      await tabTo(page, "On to the plan");
+      await onward(page, () => page.keyboard.press("Enter"));
+      const text = await page.getByLabel("The plan, as text").inputValue();
+      expect(text).toMatch(/measures: inches and °F/);
+      expect(text).toMatch(/clock: Europe\/Paris/);
+      expect(text).toMatch(/North bed:\n(?:.*\n)*? +- carrot/);
+    });
+  });
+
+  test("change a plan, go to the line that is wrong, mend and save it", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      await page.goto(`${await linkOf("written-keys", "owner")}plan/${YEAR}`);
+      const text = page.getByLabel("The plan, as text");
+      const before = await text.inputValue();
+      await tabTo(page, "The plan, as text");
+      await page.keyboard.press("Control+End");
+      await page.keyboard.type("rumour: soft");
+      await page.locator("#checked button").last().waitFor();
+      await tabTo(page, `line ${before.split("\n").length}`);
+      await page.keyboard.press("Enter");
+      await page.keyboard.type("# quiet");
+      await page.locator("#checked").getByText("It can be saved.").waitFor();
+      await tabTo(page, "Save");
+      await onward(page, () => page.keyboard.press("Enter"));
+      expect(await page.getByRole("status").first().textContent()).toContain("Saved as version");
+      expect(await text.inputValue()).toBe(`${before}# quiet`);
+    });
+  });
+});
