@@ -1,7 +1,7 @@
 /** The pages' one stylesheet: a sheet of paper, dark ink on light or light on dark, big enough to read in the sun. */
 export const PAPER = `
 :root {
-  color-scheme: light dark;
+  color-scheme: light dark; accent-color: var(--link);
   --paper: #fdfbf5; --ink: #1d1b16; --faint: #5c574b; --rule: #d8d2c2; --link: #1c4f2e;
 }
 @media (prefers-color-scheme: dark) {
@@ -43,11 +43,13 @@ input { width: 8rem; }
 input:is([type="checkbox"], [type="radio"]) { width: 1.4rem; height: 1.4rem; vertical-align: -0.25rem; }
 input[type="date"] { width: auto; }
 .wide, textarea { width: 100%; }
+textarea { display: block; }
 .rows { display: block; }
 .rows > label { display: block; font-weight: 600; margin-top: 1.25rem; }
 fieldset { border: 0; margin: 1.25rem 0 0; padding: 0; }
 legend { padding: 0; font-weight: 600; }
 fieldset label { display: block; padding: 0.4rem 0; }
+.rows > .faint { margin-top: 0.35rem; }
 .rows > button { margin-top: 1.5rem; }
 .crops { list-style: none; padding: 0; columns: 15rem; }
 .crops li { break-inside: avoid; display: flex; flex-wrap: wrap; gap: 0.25rem 0.75rem; align-items: center; padding: 0.35rem 0; }

@@ -3,8 +3,10 @@ import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { ANDROID, DESK, inBrowser, onDevice } from "./chromium.ts";
-import { linkOf } from "./links.ts";
+import { ANDROID, DESK, inBrowser, onDevice, onward } from "./chromium.ts";
+import { YEAR } from "./gardens.ts";
+import { invitation } from "./invite.ts";
+import { jobPageOf, linkOf } from "./links.ts";
 import { everyPage, everyPicture, everySheet, type Shown } from "./pages.ts";
 
 const SCREENS = fileURLToPath(new URL("../../.sowbell/screens/", import.meta.url));
@@ -29,29 +31,69 @@ async function complaints(page: Page, doing: () => Promise<unknown>): Promise<re
   return heard.filter((line) => !/^Failed to load resource: .* (400|404|422)/.test(line));
 }
 
-/** What lies beside the screen: the pages that would scroll sideways. */
+/** Keeps a picture of the page in view; says where it would scroll sideways. */
+async function keep(page: Page, look: string, name: string): Promise<readonly string[]> {
+  mkdirSync(join(SCREENS, look), { recursive: true });
+  await page.screenshot({ path: join(SCREENS, look, `${name}.png`), fullPage: true });
+  const [needs = 0, has = 0] = await page.evaluate(() => [
+    document.documentElement.scrollWidth,
+    document.documentElement.clientWidth,
+  ]);
+  return needs > has ? [`${name}: ${needs} of ${has}`] : [];
+}
+
 async function lookAt(page: Page, shown: readonly Shown[], look: string) {
   const wide: string[] = [];
-  mkdirSync(join(SCREENS, look), { recursive: true });
   for (const { name, address } of shown) {
     await page.goto(address);
-    const [needs, has] = await page.evaluate(() => [
-      document.documentElement.scrollWidth,
-      document.documentElement.clientWidth,
-    ]);
-    if ((needs ?? 0) > (has ?? 0)) wide.push(`${name}: ${needs} of ${has}`);
     if (address.endsWith(".svg")) await frame(page, address);
-    await page.screenshot({ path: join(SCREENS, look, `${name}.png`), fullPage: true });
+    wide.push(...(await keep(page, look, name)));
   }
   return wide;
 }
 
 /** Puts a drawing into an empty page, since the browser takes no picture of a drawing that stands alone. */
 async function frame(page: Page, address: string): Promise<void> {
-  await page.setContent(`<!doctype html><img src="${address}" alt="" style="width: 100%">`, {
-    waitUntil: "load",
-  });
+  const svg = await (await fetch(address)).text();
+  await page.goto("about:blank");
+  await page.setContent(`<!doctype html>${svg}`);
 }
+
+/** Goes through the forms and stops at each answer, by its name. Nothing it writes stays. */
+async function* answers(page: Page): AsyncGenerator<string> {
+  await page.goto(await invitation());
+  await page.getByLabel("What is the garden called?").fill("Mill End");
+  await page.getByLabel("The usual last frost of spring").fill("about 6 May");
+  await page.getByLabel("The usual first frost of autumn").fill("about 2 Octember");
+  await page.getByLabel("The beds, one a line, with their size").fill("South bed\nNorth bed");
+  await press(page, "On to the crops");
+  yield "invitation-wrong";
+  await page.getByLabel("The usual first frost of autumn").fill("about 2 Oct");
+  await press(page, "On to the crops");
+  yield "invitation-crops";
+  await page.getByLabel("Carrots", { exact: true }).check();
+  await press(page, "On to the plan");
+  yield "invitation-text";
+  await press(page, "Save, and make the garden");
+  yield "invitation-made";
+  await page.goto(`${await linkOf("quarry-lane", "owner")}links`);
+  await press(page, "Show the link of Imre");
+  yield "owner-link-shown";
+  await page.goto(`${await linkOf("quarry-lane", "owner")}plan/${YEAR}`);
+  await page.getByLabel("The plan, as text").fill("garden: Quarry Lane\nmeasuers: metric\n");
+  await page.locator("#checked button").first().waitFor();
+  yield "owner-plan-checked";
+  await press(page, "Save");
+  yield "owner-plan-wrong";
+  await page.goto(await jobPageOf(`${await linkOf("tapped", "helper")}tasks.ics`, "Sow parsnips"));
+  await press(page, "Sown today");
+  yield "job-answered";
+  await press(page, "Undo");
+  yield "job-undone";
+}
+
+const press = (page: Page, name: string) =>
+  onward(page, () => page.getByRole("button", { name, exact: true }).click());
 
 inBrowser("the look of every page", () => {
   test.each(LOOKS)(
@@ -69,6 +111,17 @@ inBrowser("the look of every page", () => {
       });
     },
   );
+
+  test.each(LOOKS)("and so does what answers a form, on $named", async ({ named, device }) => {
+    await onDevice(device, async ({ page }) => {
+      const wide: string[] = [];
+      const heard = await complaints(page, async () => {
+        for await (const name of answers(page)) wide.push(...(await keep(page, named, name)));
+      });
+      expect(wide).toEqual([]);
+      expect(heard).toEqual([]);
+    });
+  });
 
   test("the garden's page with its style takes under 50 kB, all of it from here", async () => {
     await onDevice(ANDROID, async ({ page }) => {

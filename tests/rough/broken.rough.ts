@@ -1,5 +1,6 @@
 import { readdirSync, rmSync } from "node:fs";
 import { join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { Answer } from "./calls.ts";
 import { laneText, linkAt, mustPublish, publish } from "./lane.ts";
@@ -73,8 +74,13 @@ function statusOf(asked: Poll, answer: Answer | undefined, stored: boolean): num
   return answer.status;
 }
 
-const cut = (table: string, column: string, to: number) =>
-  running.ask([`UPDATE ${table} SET ${column} = substr(${column}, 1, ${to})`]);
+/** What polls found before is good for a second more; afterwards each sees the store as it is now. */
+const FORGOTTEN_MS = 1100;
+
+async function cut(table: string, column: string, to: number): Promise<void> {
+  await running.ask([`UPDATE ${table} SET ${column} = substr(${column}, 1, ${to})`]);
+  await wait(FORGOTTEN_MS);
+}
 
 /** Makes every feed stale, as a plan or a line of the diary does. */
 const stale = () => running.ask(["UPDATE gardens SET revision = revision + 1"]);
