@@ -48,14 +48,14 @@ function tell() {
   number();
 }
 
-async function check() {
+async function check(show) {
   const mine = ++asked;
   const form = new URLSearchParams(new FormData(text.form));
   try {
     const answer = await fetch(text.form.dataset.check ?? location.pathname + "/check", { method: "POST", body: form });
     if (!answer.ok || mine !== asked) return;
     problems = await answer.json();
-    tell();
+    show();
   } catch {
     // Without a network the text stays as it is, and saving tells.
   }
@@ -65,8 +65,10 @@ let later;
 text.addEventListener("input", () => {
   number();
   clearTimeout(later);
-  later = setTimeout(check, 700);
+  later = setTimeout(check, 700, tell);
 });
 text.addEventListener("scroll", () => { gutter.scrollTop = text.scrollTop; });
 number();
+// The page has told already what is wrong; its lines are marked too.
+if (document.querySelector(".beside")) check(number);
 `;

@@ -63,7 +63,7 @@ inBrowser("a mistake in a plan", () => {
       );
       expect(await field(page).inputValue()).toContain("\nrumour: soft\n");
       expect(await page.locator(".beside").textContent()).toContain(`line ${line}`);
-      await page.keyboard.press("Escape");
+      await expect.poll(() => page.locator(".gutter").textContent()).toContain(`✗ ${line}\n`);
       await field(page).fill((await field(page).inputValue()).replace("rumour: soft\n", ""));
       await page.locator("#checked").getByText("It can be saved.").waitFor();
       expect(await page.locator(".gutter").textContent()).not.toContain("✗");

@@ -36,3 +36,8 @@ test("nothing is fetched from elsewhere", () => {
 test("a link round a picture is as large as the picture, for the focus to be seen", () => {
   expect(PAPER).toContain("a:has(> img) { display: block; }");
 });
+
+test("what a form asks in hints keeps its distance from the field above", () => {
+  expect(PAPER).toContain("textarea { display: block; }");
+  expect(PAPER).toContain(".rows > .faint { margin-top: 0.35rem; }");
+});

@@ -8,3 +8,7 @@ test("the script can be read, builds no markup from text and reaches nothing but
     /innerHTML|insertAdjacentHTML|document\.write|eval\(|https?:|localStorage|cookie/,
   );
 });
+
+test("lines that the page itself tells of are marked before anything is typed", () => {
+  expect(PLAN_JS).toContain('if (document.querySelector(".beside")) check(number);');
+});
