@@ -53,8 +53,8 @@ fieldset label { display: block; padding: 0.4rem 0; }
 .rows > button { margin-top: 1.5rem; }
 .crops { list-style: none; padding: 0; columns: 15rem; }
 .crops li { break-inside: avoid; display: flex; flex-wrap: wrap; gap: 0.25rem 0.75rem; align-items: center; padding: 0.35rem 0; }
-.crops label { flex: 1 1 9rem; }
-.crops select { flex: 0 1 9rem; padding: 0.35rem; }
+.crops label { flex: 1 1 8rem; }
+.crops select { flex: 0 1 7rem; min-width: 0; padding: 0.35rem; }
 textarea[name="text"], .gutter { font: 0.9rem/1.5 ui-monospace, monospace; }
 textarea[name="text"] { overflow: auto; white-space: pre; }
 .scripted { display: grid; grid-template-columns: auto 1fr; column-gap: 0.5rem; }

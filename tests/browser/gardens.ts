@@ -55,6 +55,7 @@ export const GARDENS: Readonly<Record<string, () => string>> = {
   written: laneText,
   "written-bare": laneText,
   "written-keys": laneText,
+  "written-together": laneText,
 };
 
 /** Lays every garden's folder into the one for plans. */

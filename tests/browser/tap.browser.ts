@@ -70,7 +70,7 @@ inBrowser("one tap on a phone without script", () => {
     });
   });
 
-  test("the page gone back to tells what was answered meanwhile, and answering it there again is the same answer", async () => {
+  test("the same answer from a second window that was open all the while is one answer", async () => {
     await onDevice(SCRIPTLESS, async ({ page, context }) => {
       await openJob(page, "carrot");
       const other = await context.newPage();

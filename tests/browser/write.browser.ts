@@ -114,9 +114,9 @@ inBrowser("a mistake in a plan", () => {
 
   test("and what somebody else saved meanwhile is shown beside one's own", async () => {
     await onDevice(DESK, async ({ page, context }) => {
-      const text = await openPlan(page, "written-keys");
+      const text = await openPlan(page, "written-together");
       const other = await context.newPage();
-      await openPlan(other, "written-keys");
+      await openPlan(other, "written-together");
       await field(page).fill(text.replace(RIGHT, `${RIGHT}   # ours`));
       await onward(page, () => save(page).click());
       await field(other).fill(`${text}  - 26 May: slugs ate the lettuce\n`);

@@ -41,3 +41,9 @@ test("what a form asks in hints keeps its distance from the field above", () => 
   expect(PAPER).toContain("textarea { display: block; }");
   expect(PAPER).toContain(".rows > .faint { margin-top: 0.35rem; }");
 });
+
+test("a crop and its bed have room beside each other in half of a desk's page", () => {
+  const bases = [...PAPER.matchAll(/\.crops (?:label|select) \{ flex: \d \d ([\d.]+)rem/g)];
+  // Half of 36 less the margins of the page and the gap of two columns, less the gap between the two.
+  expect(bases.reduce((sum, [, rem]) => sum + Number(rem), 0)).toBeLessThanOrEqual(15.5);
+});
