@@ -31,7 +31,11 @@ export function page(title: string, ...parts: readonly string[]): string {
   ];
   const inside = [
     element("head", {}, `\n${head.join("\n")}\n`),
-    element("body", {}, `\n${parts.filter((part) => part !== "").join("\n")}\n`),
+    element(
+      "body",
+      {},
+      element("main", {}, `\n${parts.filter((part) => part !== "").join("\n")}\n`),
+    ),
   ];
   return `<!doctype html>\n${element("html", { lang: "en" }, `\n${inside.join("\n")}\n`)}\n`;
 }

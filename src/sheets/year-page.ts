@@ -35,7 +35,7 @@ export function yearPage(report: YearReport): string {
 const HONEST =
   "Days in bold were written down. Days with “about” were not: they are what this garden’s weather and the plan lead one to suppose.";
 
-const HEADS = ["", "Sown or planted", "Up", "Set out", "First ripe or picked"];
+const HEADS = ["Planting", "Sown or planted", "Up", "Set out", "First ripe or picked"];
 
 function bedsTable(beds: readonly BedLines[], year: number): string {
   if (beds.length === 0) return said("p", "none", "Nothing was planned for this year.");

@@ -1,4 +1,7 @@
 import { readEventPath } from "../links/feeds.ts";
+import { wholeGarden } from "../plan/years.ts";
+import { gardenIn } from "../store/gardens.ts";
+import { walking } from "../words/sessions.ts";
 import { notFound, page } from "./answers.ts";
 import { comingUp, eventsNow, jobOf, movedPartOf, partOf, tellNow } from "./jobs.ts";
 import { movedBy } from "./moved.ts";
@@ -42,8 +45,12 @@ function showEvent(visit: Visit, key: string): Response {
     null;
   const tasks = event?.tasks ?? [];
   const had = (visit.stored.before[key]?.tasks ?? []).filter((task) => !tasks.includes(task));
+  const plan = wholeGarden(gardenIn(visit.stored).plans);
   const placed = (ids: readonly string[]) =>
-    told.placed.filter(({ task }) => ids.includes(task.id));
+    walking(
+      told.placed.filter(({ task }) => ids.includes(task.id)),
+      plan,
+    );
   const parts = [
     ...placed(tasks).map((one) => partOf(visit, one)),
     ...placed(had).map((one) => movedPartOf(visit, one)),

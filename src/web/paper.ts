@@ -77,6 +77,9 @@ h3 a { display: inline-block; padding: 0.2rem 0; }
 img { display: block; width: 100%; height: auto; }
 a:has(> img) { display: block; }
 details { margin-top: 1.25rem; border-top: 1px solid var(--rule); }
+@media (min-width: 62rem) {
+  .plan { --wide: min(60rem, 92vw); width: var(--wide); margin-left: calc((36rem - var(--wide)) / 2); }
+}
 @media print {
   nav, form, .do { display: none; }
   body { max-width: none; padding: 0; font-size: 11pt; }

@@ -29,6 +29,8 @@ function goTo(line) {
 }
 
 function tell() {
+  // What was wrong when it was last sent is told below from now on.
+  document.querySelector(".beside")?.remove();
   told.replaceChildren();
   const summary = document.createElement("p");
   const wrong = problems.filter(({ stops }) => stops).length;

@@ -41,7 +41,7 @@ export function jobPage(frame: Frame, { job, parts, moved, left }: JobShown): st
           <>
             {!alone && <h2>{title}</h2>}
             {now !== "" && <p>{now}</p>}
-            {taps && <Answers to={taps} />}
+            {taps && <Answers to={alreadySaid(taps, job) ? { ...taps, said: null } : taps} />}
             {window !== "" && <p>{window}</p>}
             {why.length > 0 && <p class="text">{["Why then:", ...why].join("\n")}</p>}
           </>
@@ -49,6 +49,11 @@ export function jobPage(frame: Frame, { job, parts, moved, left }: JobShown): st
       </>
     ),
   });
+}
+
+/** Whether an event's own text begins with what was said of its one task. */
+function alreadySaid({ said }: Taps, job: Job | null): boolean {
+  return said !== null && (job?.text.startsWith(said) ?? false);
 }
 
 /** A button an answer; without script, each sends itself and leads back here. */

@@ -84,7 +84,7 @@ function Told({ head, sections, foot }: Told) {
       <p class="text">{head.join("\n")}</p>
       {sections.map(({ name, lines }) => (
         <>
-          <h2>{name}</h2>
+          <h2>{name.replace(/:$/, "")}</h2>
           <p class="text">{lines.join("\n")}</p>
         </>
       ))}

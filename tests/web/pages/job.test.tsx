@@ -48,6 +48,14 @@ test("each task has its own answers, as buttons that need no script", () => {
   );
 });
 
+test("what was said of a job alone stands once, where its own text begins with it", () => {
+  const job = { ...JOB, text: "Done <u>.\nTwo fingers apart." };
+  const shown = { job, parts: [{ ...PART, taps: TAPS }], moved: null, left: null };
+  expect(jobPage(FRAME, shown).match(/Done &lt;u&gt;\./g)).toHaveLength(1);
+  const two = { ...shown, job: JOB };
+  expect(jobPage(FRAME, two).match(/Done &lt;u&gt;\./g)).toHaveLength(1);
+});
+
 test("what moved stands above the job; that nothing did is said too, and nothing where nobody answered", () => {
   const moved = ["Hill <potatoes>: 9 June, was 5 June (4 days later)"];
   const html = jobPage(FRAME, { job: JOB, parts: [PART], moved, left: null });

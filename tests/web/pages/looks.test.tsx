@@ -25,7 +25,7 @@ test("the room in the beds is asked by bed, the one that was asked about stays c
   const html = roomPage(FRAME, { beds, bed: "bags", told });
   expect(html).toMatch(/<option value="bags" selected[^>]*>Bags/);
   expect(html).toContain("Root &lt;bed&gt;");
-  expect(html).toContain("<h2>Safe:</h2>");
+  expect(html).toContain("<h2>Safe</h2>");
   expect(roomPage(FRAME, { beds: [], bed: null, told: null })).toContain("names no beds");
 });
 
