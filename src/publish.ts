@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { type PlanFile, planFiles } from "./files.ts";
 import { keyFrom, pathOf } from "./links/mac.ts";
 
@@ -82,13 +82,16 @@ export function sayPublished({ file, outcome, version, lines }: Published): stri
   return [...lines, said].join("\n");
 }
 
-/** The secret in a file of `NAME=value` lines, or null where the file or the name is missing. */
+/** What a file of `NAME=value` lines binds, by name, quotes left out; nothing where there is no such file. */
+export function boundIn(file: string): Readonly<Record<string, string>> {
+  if (!existsSync(file)) return {};
+  const lines = readFileSync(file, "utf8").matchAll(/^([A-Z_]+)="?([^"\n]*?)"?[ \t\r]*$/gm);
+  return Object.fromEntries([...lines].map(([, name = "", value = ""]) => [name, value]));
+}
+
+/** The secret in such a file, or null where the file or the name is missing. */
 export function secretIn(file: string): string | null {
-  try {
-    return /^SECRET="?([^"\n]+)"?\s*$/m.exec(readFileSync(file, "utf8"))?.[1] ?? null;
-  } catch {
-    return null;
-  }
+  return boundIn(file).SECRET || null;
 }
 
 /** An address under the deployment's own link for a garden. */

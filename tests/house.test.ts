@@ -29,6 +29,7 @@ const ORDER = [
   "publish.ts",
   "web",
   "commands",
+  "local.ts",
   "start.ts",
   "cli.ts",
   "worker.ts",

@@ -3,7 +3,14 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import { checkLink, keyFrom } from "../src/links/mac.ts";
-import { linksOf, publishFolder, sayLinks, sayPublished, secretIn } from "../src/publish.ts";
+import {
+  boundIn,
+  linksOf,
+  publishFolder,
+  sayLinks,
+  sayPublished,
+  secretIn,
+} from "../src/publish.ts";
 
 const SECRET = "a secret for tests, of more than 32 characters";
 const SERVER = "https://garden.example";
@@ -151,6 +158,12 @@ test("what became of a file is said after its doubts or problems", () => {
   expect(sayPublished({ file, outcome: "left", version: 3, lines: [] })).toContain(
     "stays in force",
   );
+});
+
+test("what a file binds is read by name, quotes and all else left out", () => {
+  write("bound", '# a note\nSECRET="a=b c"\r\nEPOCH=2\nEMPTY=\nnot this\n');
+  expect(boundIn(join(folder, "bound"))).toEqual({ SECRET: "a=b c", EPOCH: "2", EMPTY: "" });
+  expect(boundIn(join(folder, "none"))).toEqual({});
 });
 
 test("a secret is found in its file, and is null without file or name", () => {

@@ -1,9 +1,9 @@
 import { mkdirSync, mkdtempSync, readFileSync, statSync, writeFileSync } from "node:fs";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { publishAll, type Starting, secretFor, start } from "../src/start.ts";
+import { freePort } from "./port.ts";
 
 const PLAN = `garden: Quarry Lane
 year: 2027
@@ -23,15 +23,6 @@ async function fresh(): Promise<{ starting: Starting; said: string[]; folder: st
   const rest = { secrets: join(folder, ".dev.vars"), state: join(folder, "state") };
   const say = (line: string) => said.push(...line.split("\n"));
   return { starting: { port: await freePort(), plans, say, ...rest }, said, folder };
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const server = createServer().listen(0, "127.0.0.1", () => {
-      const at = server.address();
-      server.close(() => resolve(typeof at === "object" && at ? at.port : 0));
-    });
-  });
 }
 
 test("a start makes its secret once, for nobody else to read, and says where", async () => {

@@ -1,10 +1,10 @@
 import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
-import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
 import { secretIn } from "../../src/publish.ts";
 import { start } from "../../src/start.ts";
+import { freePort } from "../port.ts";
 import { CHROMIUM, NO_CHROMIUM } from "./found.ts";
 import { layOut } from "./gardens.ts";
 
@@ -38,13 +38,4 @@ export default async function once(project: TestProject): Promise<() => Promise<
     await running.stop();
     rmSync(folder, { recursive: true, force: true });
   };
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const server = createServer().listen(0, "127.0.0.1", () => {
-      const at = server.address();
-      server.close(() => resolve(typeof at === "object" && at ? at.port : 0));
-    });
-  });
 }
