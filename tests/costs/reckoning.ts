@@ -7,14 +7,18 @@ export type Measured = Readonly<Record<keyof typeof DAY, Rows>> & {
   readonly bytesAGarden: number;
 };
 
-/** CPU [ms] of one call of each kind on this machine. Source: `npm run load` and `npm run bench`, figures of the README. */
+/**
+ * CPU [ms] of one call of each kind, on two shared cores. Source: `npm run load` for polls and pages; the rest from what a
+ * telling takes by `npm run bench`: one for a day's calendars, three for a tap with the page after it, and as much again
+ * for reading a plan.
+ */
 export const CPU_MS: Readonly<Record<keyof typeof DAY, number>> = {
-  polls304: 0.5,
-  polls200: 0.6,
-  pages: 16,
-  taps: 32,
-  renders: 20,
-  saves: 40,
+  polls304: 0.3,
+  polls200: 0.4,
+  pages: 8,
+  taps: 60,
+  renders: 30,
+  saves: 60,
 };
 
 const CRON_RUNS_A_DAY = 144;
