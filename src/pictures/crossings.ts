@@ -28,6 +28,9 @@ export function crossings(
 /** Least room for words under the curve [px]; with less they may run over its far side. */
 const LEAST_ROOM_PX = 110;
 
+/** Least room for words before a mark [px]; with less each would be cut to a letter or two. */
+const LEAST_WORD_PX = 64;
+
 /** Where a mark's words begin [px] and how wide they may be: from the day on which even a cool season is that warm to the autumn day on which it no longer is. */
 function underCurve(
   { plan }: Sketch,
@@ -65,12 +68,14 @@ function waits(
   ];
   const under = (onPx: number): readonly Side[] =>
     onPx > roomPx / 2 ? [] : [{ from: "start", at: at + onPx, lines: lines(roomPx - onPx) }];
-  const before: Side = { from: "end", at: x - 13, lines: lines(x - 13 - field.scale.leftPx) };
+  const leftPx = x - 13 - field.scale.leftPx;
+  const before: readonly Side[] =
+    leftPx < LEAST_WORD_PX ? [] : [{ from: "end", at: x - 13, lines: lines(leftPx) }];
   return [
     {
       x,
       y,
-      sides: [...NEAR.flatMap(under), before, ...FAR.flatMap(under)],
+      sides: [...NEAR.flatMap(under), ...before, ...FAR.flatMap(under)],
       dot: element("circle", { class: "leaf", cx: x, cy: y, r: 4.5 }),
     },
   ];
