@@ -164,6 +164,41 @@ test("one tap on a job's page moves the chain behind it, and another takes it ba
   expect(await textOf(thin)).toContain(">Leave it this year</button>");
 });
 
+test("a visit of one job answered leads back to that job, whether or not a calendar was ever asked for", async () => {
+  const garden = "one-lane";
+  const key = await keyFrom(SECRET);
+  const at = async (role: Role, person: string | null) =>
+    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
+  const text = `garden: One
+year: 2027
+place: { clock: America/Boise, last frost: about 6 May, first frost: about 2 Oct }
+people: { Ann: { gardens: Sat 9-12 } }
+crops: [{ crop: beet, sow: 8 May, without: [thinning, weeding, things to have] }]
+`;
+  const put = {
+    method: "PUT",
+    body: JSON.stringify({ text, file: "x" }),
+    headers: { "if-none-match": "*" },
+  };
+  expect((await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put)).status).toBe(
+    201,
+  );
+  const page = `${await at("helper", "ann")}on/ann/2027-05-08`;
+  const textOf = async () => (await exports.default.fetch(page)).text();
+  const task = "2027/beet/sow-outdoors/1";
+  expect(await textOf()).toContain(`value="${task}"`);
+  const done = await exports.default.fetch(page, {
+    method: "POST",
+    redirect: "manual",
+    body: new URLSearchParams({ task, say: "done" }).toString(),
+    headers: { "content-type": "application/x-www-form-urlencoded" },
+  });
+  expect(done.status).toBe(303);
+  const after = await exports.default.fetch(page);
+  expect(after.status).toBe(200);
+  expect(await after.text()).toMatch(/Done \d+ \w+, Ann\.[\s\S]*>Undo<\/button>/);
+});
+
 test("frost tonight, the pictures and the month on paper are the household's", async () => {
   const garden = "look-lane";
   const key = await keyFrom(SECRET);

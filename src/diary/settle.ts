@@ -105,8 +105,11 @@ function isDenied(
   );
 }
 
-/** Whether two facts say the same of the same planting, whenever that was. */
+/** Whether two facts say the same of the same planting, whenever that was; one said in words names no task, and a tapped one does. */
 function isSame(a: Fact, b: Fact): boolean {
+  if (a.kind === "done" && b.kind === "done" && (a.task === undefined) !== (b.task === undefined))
+    return a.planting === b.planting && isSameJob(a, b);
+  if (a.kind === "left" && b.kind === "left") return a.planting === b.planting && isSameJob(a, b);
   const bare = (fact: Fact) => JSON.stringify({ ...fact, day: 0, text: "", by: null });
   return bare(a) === bare(b);
 }

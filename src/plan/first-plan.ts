@@ -40,10 +40,8 @@ export function firstPlan(answers: FirstAnswers): string {
     year,
     measures,
     place,
-    ...(people.length === 0 ? {} : { people: Object.fromEntries(people.map((n) => [n, {}])) }),
-    ...(beds.length === 0
-      ? {}
-      : { beds: Object.fromEntries(beds.map((bed) => bedIn(bed, crops))) }),
+    ...(people.length === 0 ? {} : { people: new Map(people.map((name) => [name, {}])) }),
+    ...(beds.length === 0 ? {} : { beds: new Map(beds.map((bed) => bedIn(bed, crops))) }),
     ...(loose.length === 0 ? {} : { crops: loose }),
   });
   document.commentBefore = HINTS;

@@ -52,14 +52,19 @@ export async function addLine(
   return row?.id ?? null;
 }
 
-/** Adds an answer to a task, unless the newest line about that task says the very same: two taps are one. Gives whether it was added. */
+/**
+ * Adds an answer to a task, unless the newest line about that task says the very same: two taps are one. That it is not yet
+ * time is another answer on another day. Gives whether it was added.
+ */
 export function addAnswer(
   db: D1Database,
   garden: string,
   said: SaidLine & { readonly task: string },
 ): Promise<boolean> {
-  const newest = "SELECT text FROM diary WHERE garden = ?1 AND task = ?4 ORDER BY id DESC LIMIT 1";
-  return addUnless(db, garden, said, `?3 IS (${newest})`);
+  const newest = (what: string) =>
+    `(SELECT ${what} FROM diary WHERE garden = ?1 AND task = ?4 ORDER BY id DESC LIMIT 1)`;
+  const same = `?3 IS ${newest("text")} AND (?3 <> 'not yet' OR ?2 IS ${newest("day")})`;
+  return addUnless(db, garden, said, same);
 }
 
 /** Adds a line in plain words, unless the same person's newest one says the very same of that day. Gives whether it was added. */

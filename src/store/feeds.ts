@@ -39,7 +39,7 @@ export async function pollFeed(
 ): Promise<Polled | null> {
   const row = await db
     .prepare(
-      `SELECT g.revision AS now, r.link AS revoked, iif(f.print = ?4, NULL, f.body) AS packed, f.size,
+      `SELECT g.revision AS now, ${OWNED_NO_MORE} OR r.link IS NOT NULL AS revoked, iif(f.print = ?4, NULL, f.body) AS packed, f.size,
           f.print, f.last_modified AS lastModified, f.revision, f.code, f.until
         FROM gardens AS g
         LEFT JOIN revoked AS r ON r.garden = g.id AND r.link = ?2
@@ -51,8 +51,11 @@ export async function pollFeed(
   if (row === null) return null;
   const { now, revoked, ...feed } = row;
   const stored = isStored(feed) ? { ...feed, packed: wholeOf(feed) } : null;
-  return { revoked: revoked !== null, revision: now, stored };
+  return { revoked: revoked !== 0, revision: now, stored };
 }
+
+/** Whether a link (`?2`) is an owner's of a serial that opens no more. */
+const OWNED_NO_MORE = `(?2 GLOB 'owner-*' AND ?2 <> 'owner-' || g.owner AND ?2 IS NOT 'owner-' || g.owner_next)`;
 
 function wholeOf({ packed, size }: Stored): string | null {
   return packed !== null && endsWhole(packed, size) ? packed : null;
@@ -60,7 +63,7 @@ function wholeOf({ packed, size }: Stored): string | null {
 
 type Stored = NonNullable<Polled["stored"]>;
 type Maybe = { readonly [Name in keyof Stored]: Stored[Name] | null };
-type Row = Maybe & { readonly now: number; readonly revoked: string | null };
+type Row = Maybe & { readonly now: number; readonly revoked: number };
 
 function isStored(feed: Maybe): feed is Stored {
   return feed.print !== null;
@@ -151,6 +154,14 @@ export async function staleGardens(
     .bind(code, now, most)
     .all<{ readonly garden: string }>();
   return found.results.map((row) => row.garden);
+}
+
+/** Forgets a feed that no link has any more, so that it does not wait for ever. */
+export async function dropFeed(db: D1Database, { garden, link, feed }: FeedKey): Promise<void> {
+  await db
+    .prepare("DELETE FROM feeds WHERE garden = ?1 AND link = ?2 AND feed = ?3")
+    .bind(garden, link, feed)
+    .run();
 }
 
 /** Notes that a changed garden was written, unless some feed of it still is as it was before the change. */

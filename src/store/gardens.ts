@@ -23,6 +23,9 @@ export type StoredGarden = {
   readonly standing: Standing;
   readonly standingVersion: number;
   readonly usual: Usual | null;
+  /** The serial that opens as the owner, and the one shown to take its place; null: none was. */
+  readonly owner: number;
+  readonly ownerNext: number | null;
   readonly told: (MadeFrom & { readonly events: string }) | null;
   /** What events were told with before. */
   readonly before: Before;
@@ -50,7 +53,7 @@ export function gardenStatements(db: D1Database, garden: string): readonly D1Pre
   const record = db
     .prepare(
       `SELECT id, revision, changed_at AS changedAt, origin, standing, standing_version AS standingVersion,
-          usual, usual_of AS usualOf, before,
+          usual, usual_of AS usualOf, before, owner, owner_next AS ownerNext,
           events, events_revision AS madeRevision, events_code AS madeCode, events_until AS madeUntil
         FROM gardens WHERE id = ?1`,
     )

@@ -62,6 +62,8 @@ export function plansInForce(db: D1Database, garden: string): D1PreparedStatemen
 export type Saving = Omit<SavedPlan, "version"> & {
   readonly garden: string;
   readonly base: number;
+  /** Whether it is to be the garden's very first plan, and is not saved where there is any. */
+  readonly first: boolean;
   /** The address it came to. */
   readonly origin: string;
 };
@@ -72,32 +74,38 @@ export type Saving = Omit<SavedPlan, "version"> & {
  * before.
  */
 export async function savePlan(db: D1Database, saving: Saving): Promise<number | null> {
-  const { garden, origin, savedAt, base } = saving;
+  const { garden, year, origin, savedAt, base, first } = saving;
   const done = await db.batch([
     db
       .prepare(
-        `INSERT INTO gardens (id, changed_at, origin)
-          SELECT ?1, ?2, ?3 WHERE NOT EXISTS (SELECT 1 FROM gone WHERE garden = ?1)
+        `INSERT INTO gardens (id, changed_at, origin) SELECT ?1, ?2, ?3 WHERE ${MAY_SAVE}
           ON CONFLICT (id) DO UPDATE SET origin = excluded.origin`,
       )
-      .bind(garden, savedAt, origin),
+      .bind(garden, savedAt, origin, year, base, Number(first)),
     insertion(db, saving),
   ]);
   return (done[1]?.meta.changes ?? 0) > 0 ? base + 1 : null;
 }
 
+/**
+ * Whether a garden (`?1`) may have a version after that one (`?5`) of that year (`?4`): it was not deleted for good, no other
+ * version is in force, and where it is to be its very first plan (`?6`) there is none at all.
+ */
+const MAY_SAVE = `NOT EXISTS (SELECT 1 FROM gone WHERE garden = ?1)
+  AND ?5 = (SELECT coalesce(max(version), 0) FROM plans WHERE garden = ?1 AND year = ?4)
+  AND (?6 = 0 OR NOT EXISTS (SELECT 1 FROM plans WHERE garden = ?1))`;
+
 function insertion(db: D1Database, saving: Saving): D1PreparedStatement {
-  const { garden, year, base, text, beside, file, plan, readBy, published, savedAt } = saving;
+  const { garden, year, base, text, beside, file, plan, readBy, published, savedAt, first } =
+    saving;
   return db
     .prepare(
       `INSERT INTO plans (garden, year, version, text, beside, file, plan, read_by, published, saved_at)
-        SELECT ?1, ?2, ?3 + 1, ?4, ?5, ?6, ?7, ?8, ?9, ?10
-        WHERE NOT EXISTS (SELECT 1 FROM gone WHERE garden = ?1)
-          AND ?3 = (SELECT coalesce(max(version), 0) FROM plans WHERE garden = ?1 AND year = ?2)`,
+        SELECT ?1, ?4, ?5 + 1, ?2, ?3, ?7, ?8, ?9, ?10, ?11 WHERE ${MAY_SAVE}`,
     )
     .bind(
-      ...[garden, year, base, text, JSON.stringify(beside), file],
-      ...[JSON.stringify(plan), readBy, published, savedAt],
+      ...[garden, text, JSON.stringify(beside), year, base, Number(first)],
+      ...[file, JSON.stringify(plan), readBy, published, savedAt],
     );
 }
 

@@ -5,7 +5,7 @@ import type { Link } from "../links/segment.ts";
 import { databaseFor } from "../store/databases.ts";
 import { notAllowed, notFound, page, plain, unavailable, withPages } from "./answers.ts";
 import { answerInvitation } from "./begin.ts";
-import { isFromHere } from "./body.ts";
+import { isFromHere, isHere } from "./body.ts";
 import { answerPoll } from "./feed.ts";
 import { answerStranger, heldBack } from "./limits.ts";
 import { answerKeepersLinks, answerRevoke } from "./links.ts";
@@ -39,6 +39,7 @@ export const app = new Hono<Here>()
   .use(async (c, next) => {
     const allow = allowed(c.get("url").pathname);
     if (!allow.includes(c.req.method)) return notAllowed(allow.join(", "));
+    if (isWrite(c.req.raw) && !isFromHere(c.req.raw)) return plain(403, "Not from there.\n");
     await next();
   })
   .get("/", () => page(200, frontPage()))
@@ -70,6 +71,7 @@ async function answerLink(c: At): Promise<Response> {
   const [, garden = "", segment = "", mac = "", rest = ""] = PATH.exec(c.get("url").pathname) ?? [];
   const link = await checkLink({ garden, segment, mac }, c.env.key);
   const db = link && databaseFor(c.env.databases, link.garden);
+  if (link?.role === "keeper" && db === null) return plain(404, UNBOUND);
   if (link === null || db === null) return answerStranger(c.env, c.req.raw);
   const knock = knockOf(c, { ...c.env, db }, link);
   const feed = readFeed(link, rest);
@@ -77,6 +79,14 @@ async function answerLink(c: At): Promise<Response> {
     ? await answerPoll(knock.shell, { ...knock, feed })
     : await answerPages(knock, rest);
   return answer ?? answerStranger(c.env, c.req.raw);
+}
+
+/** For the deployment alone, which may have named a garden's folder so without meaning it. */
+const UNBOUND =
+  "A name that ends in -- and a number lies in the database of that number, which is not bound here.\n";
+
+function isWrite({ method }: Request): boolean {
+  return method !== "GET" && method !== "HEAD";
 }
 
 function knockOf(c: At, shell: Shell, link: Link): Knock {
@@ -88,8 +98,7 @@ function knockOf(c: At, shell: Shell, link: Link): Knock {
 /** What is no feed; null where the link opens nothing, or no more. */
 async function answerPages(knock: Knock, rest: string): Promise<Response | null> {
   const { shell, link, request } = knock;
-  const writes = request.method !== "GET" && request.method !== "HEAD";
-  if (writes && !isFromHere(request)) return plain(403, "Not from there.\n");
+  const writes = isWrite(request);
   const held = writes ? await heldBack(shell, link) : null;
   if (held !== null) return held;
   const answer = await answerRole(knock, rest);
@@ -118,10 +127,6 @@ async function answerKeeper(knock: Knock, rest: string): Promise<Response | null
   if (other !== undefined) return answerRevoke(knock, other);
   const visit = rest === "links" ? await openVisit(knock) : null;
   return visit === null ? notFound() : answerKeepersLinks(visit);
-}
-
-function isHere(host: string): boolean {
-  return host === "localhost" || host === "127.0.0.1" || host === "[::1]";
 }
 
 function isSecure(request: Request, { protocol, hostname }: URL): boolean {

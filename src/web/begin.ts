@@ -8,7 +8,7 @@ import { capital } from "../practices/say.ts";
 import { isInvited } from "../store/invitations.ts";
 import { planVersion } from "../store/plans.ts";
 import { json, page, plain, SCRIPTED } from "./answers.ts";
-import { formOf } from "./body.ts";
+import { formOf, isHere } from "./body.ts";
 import { cropsPage, FIELDS, firstTextPage, placePage, type Typed } from "./pages/begin.tsx";
 import { linkPage } from "./pages/links.tsx";
 import { checked, planIn } from "./plan-page.ts";
@@ -16,8 +16,8 @@ import { MOST_CARRIED, saveText } from "./saving.ts";
 import type { Knock } from "./visit.ts";
 
 /** Letters of an answer, and lines of people or beds. */
-const MOST_LETTERS = 4000;
-const MOST_LINES = 100;
+const MOST_LETTERS = 20_000;
+const MOST_LINES = 200;
 
 /**
  * What an invitation opens: a short form, the crops, the plan as text, and the garden made. Null where it no longer makes
@@ -37,7 +37,7 @@ export async function answerInvitation(knock: Knock, rest: string): Promise<Resp
   if (step === "text")
     return page(200, textPage(knock, firstPlan(answersIn(typed, form))), SCRIPTED);
   const wrong = wrongIn(knock, typed);
-  if (wrong.length > 0) return page(422, placePage(typed, zones(), wrong));
+  if (wrong.length > 0) return page(422, placePage(typed, zones(typed.clock), wrong));
   return page(
     200,
     cropsPage(
@@ -52,29 +52,36 @@ const CROP_ROWS = CROPS.map(({ key, many }) => ({ key, name: capital(many) })).s
   a.name < b.name ? -1 : 1,
 );
 
-function zones(): readonly string[] {
-  return ["UTC", ...Intl.supportedValuesOf("timeZone")];
+/** Every zone by the name the runtime has for it, with the one that was named where that is another name for it. */
+function zones(named: string): readonly string[] {
+  const known = ["UTC", ...Intl.supportedValuesOf("timeZone")];
+  return named === "" || known.includes(named) ? known : [named, ...known];
+}
+
+/** The zone that the platform supposes a visitor in; empty where it can't know, as on one's own machine. */
+function supposedZone({ request, origin }: Knock): string {
+  return isHere(new URL(origin).hostname) ? "" : (request.cf?.timezone ?? "");
 }
 
 /** Nothing typed yet but the clock that the platform supposes and the year that comes next. */
-function firstPage({ shell, request }: Knock): string {
-  const clock = request.cf?.timezone ?? "UTC";
+function firstPage(knock: Knock): string {
+  const { shell } = knock;
+  const clock = supposedZone(knock);
   const [year = "", month = ""] = isoOf(dayAt(shell.now(), "UTC")).split("-");
   const next = Number(month) >= 9 ? Number(year) + 1 : Number(year);
   const empty = Object.fromEntries(FIELDS.map((name) => [name, ""])) as Typed;
-  return placePage({ ...empty, year: String(next), measures: "metric", clock }, zones(), []);
+  return placePage({ ...empty, year: String(next), measures: "metric", clock }, zones(clock), []);
 }
 
 function typedIn(form: URLSearchParams): Typed {
-  const said = (name: string) =>
-    (form.get(name) ?? "").replace(/\r\n?/g, "\n").slice(0, MOST_LETTERS);
+  const said = (name: string) => (form.get(name) ?? "").replace(/\r\n?/g, "\n");
   return Object.fromEntries(FIELDS.map((name) => [name, said(name)])) as Typed;
 }
 
 const oneLine = (text: string) => text.replace(/\s+/g, " ").trim();
 
 function linesIn(text: string): readonly string[] {
-  return text.split("\n").map(oneLine).filter(Boolean).slice(0, MOST_LINES);
+  return text.split("\n").map(oneLine).filter(Boolean);
 }
 
 function bedsIn({ beds }: Typed) {
@@ -107,6 +114,12 @@ function answersIn(typed: Typed, form: URLSearchParams): FirstAnswers {
 
 /** What keeps the first page's answers from being a plan, in words; names given twice too, since a plan has each but once. */
 function wrongIn({ shell, link }: Knock, typed: Typed): readonly string[] {
+  if (Object.values(typed).some((said) => said.length > MOST_LETTERS))
+    return ["That is more than this form takes. Say less here, and the rest in the plan."];
+  const many = [linesIn(typed.people), linesIn(typed.beds)].some(
+    ({ length }) => length > MOST_LINES,
+  );
+  if (many) return [`More than ${MOST_LINES} people or beds: put the rest into the plan.`];
   const answers = answersIn(typed, new URLSearchParams());
   const twice = (kind: string, names: readonly string[]) =>
     names
@@ -128,9 +141,14 @@ function wrongIn({ shell, link }: Knock, typed: Typed): readonly string[] {
   ];
 }
 
-function textPage({ shell, link }: Knock, text: string, why: string | null = null): string {
+function textPage(
+  { shell, link, request }: Knock,
+  text: string,
+  why: string | null = null,
+): string {
+  const check = `${new URL(request.url).pathname.replace(/\/?$/, "/")}check`;
   const { problems } = shell.core.readPlan(text, { garden: link.garden, file: "plan" });
-  return firstTextPage({ text, check: "check", problems, why });
+  return firstTextPage({ text, check, problems, why });
 }
 
 function checkText({ shell, link }: Knock, form: URLSearchParams): Response {
@@ -152,7 +170,7 @@ async function saveFirst(
   const year = shell.core.readPlan(text, { garden, file: "plan" }).plan?.year ?? 0;
   const file = `plans/${garden}/${year}.yaml`;
   if (open) {
-    const wanted = { garden, year, text, file, beside: {}, published: null, base: 0, origin };
+    const wanted = { garden, year, text, file, beside: {}, published: null, ...FIRST, origin };
     const outcome = await saveText(shell, wanted);
     if (outcome.kind === "problems" || outcome.kind === "too long")
       return page(422, textPage(knock, text, NOT_YET), SCRIPTED);
@@ -162,6 +180,8 @@ async function saveFirst(
     ? page(200, await ownersPage(knock), { "Cache-Control": "no-store" })
     : null;
 }
+
+const FIRST = { base: 0, first: true } as const;
 
 const NOT_YET =
   "Not saved yet: something has to be put right first. Nothing of what you wrote is lost.";

@@ -14,6 +14,11 @@ export async function bodyOf(request: Request, most: number): Promise<string | n
   return text + decoder.decode();
 }
 
+/** Whether a host is this machine itself. */
+export function isHere(host: string): boolean {
+  return host === "localhost" || host === "127.0.0.1" || host === "[::1]";
+}
+
 /** A form as a page sends it; null where it is something else or longer than `most` bytes. */
 export async function formOf(request: Request, most: number): Promise<URLSearchParams | null> {
   const type = request.headers.get("content-type") ?? "";

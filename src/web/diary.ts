@@ -1,7 +1,7 @@
-import { type Day, dayFromIso, isoOf, sayDay } from "../days/day.ts";
+import { type Day, dayFromIso, isoOf, sayDay, theDay } from "../days/day.ts";
 import { dayAt } from "../days/instants.ts";
 import { addWords } from "../store/diary.ts";
-import { gardenIn, zoneOf } from "../store/gardens.ts";
+import { gardenIn, type StoredGarden, zoneOf } from "../store/gardens.ts";
 import { diaryTold } from "../words/diary.ts";
 import { page, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
@@ -25,18 +25,24 @@ export async function answerDiary(visit: Visit): Promise<Response> {
   if (request.method !== "POST") return show(visit, today, { said: "", wrong: null });
   const form = await formOf(request, MOST_BYTES);
   const text = (form?.get("say") ?? "").replace(/\s+/g, " ").trim();
-  const day = dayFromIso(form?.get("day") ?? "") ?? today;
-  const wrong = wrongIn(text, day, today);
-  if (wrong !== null) return show(visit, today, { said: text.slice(0, MOST_LETTERS), wrong });
+  const named = form?.get("day") ?? "";
+  const day = named === "" ? today : dayFromIso(named);
+  const wrong = day === null ? "There is no such day." : wrongIn(text, day, { today, stored });
+  if (day === null || wrong !== null)
+    return show(visit, today, { said: text.slice(0, MOST_LETTERS), wrong });
   const said = { day, text, task: null, person: link.person, saidAt: shell.now() };
   await addWords(shell.db, link.garden, said);
   tellAgain(visit);
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
-function wrongIn(text: string, day: Day, today: Day): string | null {
+type Around = { readonly today: Day; readonly stored: StoredGarden };
+
+function wrongIn(text: string, day: Day, { today, stored }: Around): string | null {
+  const first = theDay((stored.plans[0]?.year ?? 1) - 1, 1, 1);
   if (text === "") return "Nothing was said.";
   if (text.length > MOST_LETTERS) return "Say it in fewer words: a line has 300 letters.";
+  if (day < first) return "That day lies before this garden's first plan.";
   return day > today ? "That day is still to come." : null;
 }
 

@@ -33,8 +33,9 @@ export function bedsOf({ plans }: StoredGarden): readonly Bed[] {
   return [...new Map(all.map((bed) => [bed.key, bed])).values()];
 }
 
-/** The link in use: the first of its serials that was not revoked. */
+/** The link in use: an owner's by the garden's record, any other the first of its serials that was not revoked. */
 function current({ stored, revoked }: Giving, role: Role, person: string | null): Link {
+  if (role === "owner") return { garden: stored.id, role, person, serial: stored.owner };
   let link: Link = { garden: stored.id, role, person, serial: 1 };
   while (revoked.includes(writeSegment(link))) link = { ...link, serial: link.serial + 1 };
   return link;
@@ -69,6 +70,14 @@ export function linksToHand(giving: Giving): readonly ToHand[] {
     { name: "The household", link: current(giving, "helper", null) },
     { name: "A neighbour: jobs, without names", link: current(giving, "reader", null) },
   ];
+}
+
+/** The links in use of those whom no plan names any more, by their keys; each still opens till it is revoked. */
+export function linksOfStrays(giving: Giving, everybody: readonly string[]): readonly ToHand[] {
+  const known = peopleOf(giving.stored).map(({ key }) => key);
+  return everybody
+    .filter((key) => !known.includes(key))
+    .map((key) => ({ name: key, link: current(giving, "helper", key) }));
 }
 
 /** What a link's page offers to subscribe to: `first` what most people want, `more` the rest. */

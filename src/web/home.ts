@@ -1,6 +1,8 @@
 import { readEventPath } from "../links/feeds.ts";
 import { wholeGarden } from "../plan/years.ts";
-import { gardenIn } from "../store/gardens.ts";
+import { eventsIn, gardenIn } from "../store/gardens.ts";
+import { before } from "../words/before.ts";
+import type { Event } from "../words/event.ts";
 import { walking } from "../words/sessions.ts";
 import { notFound, page } from "./answers.ts";
 import { comingUp, eventsNow, jobOf, movedPartOf, partOf, tellNow } from "./jobs.ts";
@@ -33,6 +35,12 @@ export function tellAgain({ shell, link: { garden }, behind }: Knock): void {
   behind(logged(garden, () => render(shell, garden, "stale")));
 }
 
+/** Tasks that an event had when it was told before, the last telling among them, whose change may not be kept yet. */
+function hadBefore({ shell, stored }: Visit, is: readonly Event[], key: string): readonly string[] {
+  const was = eventsIn(stored) ?? [];
+  return before(stored.before, { was, is, now: shell.now() })[key]?.tasks ?? [];
+}
+
 /**
  * Found by the event's key or by a task in it, since like tasks are told together, with what a phone that was out of reach
  * still shows in it. One that is no more says so, with what comes next.
@@ -44,7 +52,7 @@ function showEvent(visit: Visit, key: string): Response {
     told.events.find(({ tasks }) => tasks.includes(key)) ??
     null;
   const tasks = event?.tasks ?? [];
-  const had = (visit.stored.before[key]?.tasks ?? []).filter((task) => !tasks.includes(task));
+  const had = hadBefore(visit, told.events, key).filter((task) => !tasks.includes(task));
   const plan = wholeGarden(gardenIn(visit.stored).plans);
   const placed = (ids: readonly string[]) =>
     walking(

@@ -47,15 +47,19 @@ type Files = Readonly<Record<string, string>>;
 /** Each year's plan in force as the folder of a garden has it, with the files beside it; earlier versions under their number. */
 async function planFiles({ shell, stored }: Visit): Promise<Files> {
   const versions = await allVersions(shell.db, stored.id);
-  const inForce = stored.plans.flatMap(({ year, text, beside }) => [
-    [`${year}.yaml`, text] as const,
-    ...Object.entries(beside).map(([name, text]) => [fileName(name), text] as const),
-  ]);
+  const files = new Map(stored.plans.map(({ year, text }) => [`${year}.yaml`, text]));
+  // A name that another year has for another file, or a plan has, stands in a folder of its year.
+  for (const { year, beside } of stored.plans.toReversed())
+    for (const [said, text] of Object.entries(beside)) {
+      const name = fileName(said);
+      const free = (files.get(name) ?? text) === text;
+      files.set(free ? name : `${year}/${name}`, text);
+    }
   const earlier = versions.map(({ year, version, text }) => [
     `versions/${year}-${version}.yaml`,
     text,
   ]);
-  return Object.fromEntries([...inForce, ...earlier]);
+  return Object.fromEntries([...files, ...earlier]);
 }
 
 /** A name that stays in its folder, wherever the archive is opened. */

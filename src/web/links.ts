@@ -3,11 +3,11 @@ import { dayAt } from "../days/instants.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment, writeSegment } from "../links/segment.ts";
 import { zoneOf } from "../store/gardens.ts";
-import { type LinkUse, linkUse, revoke } from "../store/links.ts";
+import { keepOneOwner, type LinkUse, linkUse, revoke, showNextOwner } from "../store/links.ts";
 import { json, notFound, page, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { linksInUse, linksToHand } from "./handing.ts";
-import { linkPage, linksPage, type Row } from "./pages/links.tsx";
+import { linksInUse, linksOfStrays, linksToHand, type ToHand } from "./handing.ts";
+import { linkPage, linksPage, type Row, type Shown } from "./pages/links.tsx";
 import { frameOf, type Knock, type Visit } from "./visit.ts";
 
 /** Bytes of a form that shows or revokes a link. */
@@ -18,58 +18,81 @@ export async function answerKeepersLinks({ shell, ...visit }: Visit): Promise<Re
   return json(200, await linksInUse({ key: shell.key, ...visit }));
 }
 
-/** An owner's page of links, or one of them shown or revoked by its form. */
+/** An owner's page of links, or what its forms ask: one shown, one revoked, one's own next one, or all others of an owner closed. */
 export async function answerLinks(visit: Visit): Promise<Response> {
   if (visit.request.method !== "POST") return showLinks(visit);
   const form = await formOf(visit.request, MOST_BYTES);
   const link = readSegment(visit.link.garden, form?.get("link") ?? "");
-  const said = form?.get("do");
-  if (link === null || (said !== "show" && said !== "revoke"))
-    return plain(400, "Show or revoke which link?\n");
-  return said === "show" ? showLink(visit, link) : revokeLink(visit, link);
+  switch (form?.get("do")) {
+    case "next":
+      return showNext(visit);
+    case "close":
+      return closeOthers(visit);
+    case "show":
+      return link ? showLink(visit, link) : plain(400, WHICH);
+    case "revoke":
+      return link ? revokeLink(visit, link) : plain(400, WHICH);
+    default:
+      return plain(400, WHICH);
+  }
 }
 
+const WHICH = "Show or revoke which link? Look at the page of links again.\n";
+
 async function showLinks(visit: Visit): Promise<Response> {
-  const { shell, link, stored } = visit;
+  const { shell, link, stored, request } = visit;
   const use = await linkUse(shell.db, link.garden);
   const giving = { key: shell.key, ...visit };
-  const rows = linksToHand(giving).map(({ name, link }) => rowOf(name, writeSegment(link), use));
-  const older = Array.from({ length: link.serial - 1 }, (_, at) => ({ ...link, serial: at + 1 }))
-    .map(writeSegment)
-    .filter((segment) => !visit.revoked.includes(segment))
-    .map((segment) => rowOf(`Your older link ${segment}`, segment, use));
-  const named = rows.map(({ segment }) => segment);
-  const strays = use.used
-    .filter((segment) => !named.includes(segment) && !segment.startsWith("owner-"))
-    .filter((segment) => !visit.revoked.includes(segment))
-    .map((segment) => rowOf(segment, segment, use));
+  const rows = (links: readonly ToHand[]) => links.map((one) => rowOf(one, use));
   const revoked = use.revoked.map(({ link, at }) => {
     return { segment: link, day: sayDay(dayAt(at, zoneOf(stored)), true) };
   });
-  const next = writeSegment({ ...link, serial: link.serial + 1 });
-  return page(200, linksPage(frameOf(visit), { rows, older, strays, next, revoked }));
+  const others = stored.ownerNext !== null && stored.ownerNext !== stored.owner;
+  const done = new URL(request.url).searchParams.get("revoked");
+  const shown = {
+    rows: rows(linksToHand(giving)),
+    strays: rows(linksOfStrays(giving, use.people)),
+  };
+  return page(200, linksPage(frameOf(visit), { ...shown, others, revoked, done: sayDone(done) }));
 }
 
-function rowOf(name: string, segment: string, { used }: LinkUse): Row {
+/** What was just done, as a page's address says it; nothing for anything else. */
+function sayDone(said: string | null): string | null {
+  return said !== null && /^[\w~-]{1,200}$/.test(said) ? said : null;
+}
+
+function rowOf({ name, link }: ToHand, { used }: LinkUse): Row {
+  const segment = writeSegment(link);
   return { name, segment, used: used.includes(segment) };
 }
 
-/** Only a link that stands on the page is shown: one in use, or the next of one's own. */
+/** Only a link that stands on the page is shown. */
 async function showLink(visit: Visit, link: Link): Promise<Response> {
-  const { shell, origin } = visit;
   const segment = writeSegment(link);
-  const handed = linksToHand({ key: shell.key, ...visit }).find(
-    (one) => writeSegment(one.link) === segment,
-  );
-  const own = writeSegment({ ...visit.link, serial: visit.link.serial + 1 }) === segment;
-  if (!handed && !own)
-    return plain(400, "That link is not in use. Look at the page of links again.\n");
+  const giving = { key: visit.shell.key, ...visit };
+  const handed = linksToHand(giving).find((one) => writeSegment(one.link) === segment);
+  if (!handed) return plain(400, WHICH);
+  return shown(visit, link, `The link of ${handed.name}`);
+}
+
+/** Serials of an owner's next link: so many that nobody who once had a link can have made the next one beforehand. */
+const SERIALS = { from: 100_000, to: 999_999 } as const;
+
+/** Shows an owner a link to take the place of the one in hand, which goes on opening till it is closed. */
+async function showNext(visit: Visit): Promise<Response> {
+  const { shell, link } = visit;
+  const [random = 0] = crypto.getRandomValues(new Uint32Array(1));
+  const serial = SERIALS.from + (random % (SERIALS.to - SERIALS.from + 1));
+  await showNextOwner(shell.db, link.garden, serial);
+  return shown(visit, { ...link, serial }, "Your next link");
+}
+
+async function shown(visit: Visit, link: Link, name: string): Promise<Response> {
+  const { shell, origin } = visit;
   const address = `${origin}${await pathOf(link, shell.key)}`;
-  const feed = handed ? `${address}${feedOf(link)}` : null;
-  const name = handed ? `The link of ${handed.name}` : "Your next link";
-  return page(200, linkPage(frameOf(visit), { name, address, feed }), {
-    "Cache-Control": "no-store",
-  });
+  const feed: Shown["feed"] = link.role === "owner" ? null : `${address}${feedOf(link)}`;
+  const never = { "Cache-Control": "no-store" };
+  return page(200, linkPage(frameOf(visit), { name, address, feed }), never);
 }
 
 function feedOf({ role, person }: Link): string {
@@ -77,19 +100,28 @@ function feedOf({ role, person }: Link): string {
   return person === null ? "household.ics" : "sessions.ics";
 }
 
-/** The one that is in hand stays, since its page could not say what takes its place. */
-async function revokeLink({ shell, link, request }: Visit, other: Link): Promise<Response> {
-  const segment = writeSegment(other);
-  const kept = segment === writeSegment(link) || other.role === "keeper";
-  if (kept) return plain(400, "That link can't be revoked from here.\n");
-  await revoke(shell.db, link.garden, segment, shell.now());
-  return plain(303, "Revoked.\n", { Location: new URL(request.url).pathname });
+/** Makes the link in hand the only one that opens as the owner. */
+async function closeOthers({ shell, link, base }: Visit): Promise<Response> {
+  await keepOneOwner(shell.db, link.garden, link.serial);
+  return plain(303, "Closed.\n", { Location: `${base}links` });
 }
 
-/** Revokes one link by its part of the path, for programs; 404 for what is no link. */
+async function revokeLink({ shell, link, base }: Visit, other: Link): Promise<Response> {
+  if (!isRevocable(other)) return plain(400, WHICH);
+  const segment = writeSegment(other);
+  await revoke(shell.db, link.garden, segment, shell.now());
+  return plain(303, "Revoked.\n", { Location: `${base}links?revoked=${segment}` });
+}
+
+/** Whether one by one is the way to close it; an owner's is replaced, and the deployment's stands as long as its secret. */
+function isRevocable({ role }: Link): boolean {
+  return role !== "owner" && role !== "keeper";
+}
+
+/** Revokes one link by its part of the path, for programs; 404 for what can't be revoked so. */
 export async function answerRevoke({ shell, link }: Knock, segment: string): Promise<Response> {
   const other = readSegment(link.garden, segment);
-  if (other === null || other.role === "keeper") return notFound();
+  if (other === null || !isRevocable(other)) return notFound();
   await revoke(shell.db, link.garden, segment, shell.now());
   return json(200, { revoked: segment });
 }

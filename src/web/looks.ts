@@ -37,13 +37,17 @@ function seasonNow(visit: Visit): Season {
   return { plans, placed: tellNow(visit).placed, facts: understood(plans) };
 }
 
+/** Farther from freezing [°C] no night is. Source: house rule, beyond the coldest night on record in any garden's reach. */
+const MOST_C = 60;
+
 /** Frost tonight, for the low that was typed in (`?low=29`); 400 where that is no temperature. */
 export function answerFrost(visit: Visit): Response {
   const at = atOf(visit);
   if (at === null) return notFound();
   const { measures } = at.newest;
   const said = asked(visit, "low");
-  const low = said === null ? null : temperatureFrom(said, measures);
+  const typed = said === null ? null : temperatureFrom(said, measures);
+  const low = typed && Math.abs(typed.si) <= MOST_C ? typed : null;
   const told = low && nightTold(frostTonight(seasonNow(visit), at.today, low.si), measures);
   const wrong = said !== null && low === null;
   const unit = measures === "us" ? "°F" : "°C";

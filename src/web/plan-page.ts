@@ -25,7 +25,11 @@ export async function answerPlanPage(visit: Visit, said: string): Promise<Respon
   if (visit.request.method === "POST") return saveForm(visit, at);
   const version = Number(new URL(visit.request.url).searchParams.get("saved"));
   const word: Word =
-    at.version > 0 && version === at.version ? { kind: "saved", version } : { kind: "nothing" };
+    at.version === 0
+      ? { kind: "not begun", from: at.year - 1 }
+      : version === at.version
+        ? { kind: "saved", version }
+        : { kind: "nothing" };
   const problems = problemsIn(visit, at, at.text);
   return show(visit, at, { status: 200, word, problems, base: at.version, text: at.text });
 }
@@ -53,7 +57,7 @@ async function saveForm(visit: Visit, at: At): Promise<Response> {
   const { shell, link, origin } = visit;
   const { file, beside } = at;
   const year = { garden: link.garden, year: at.year };
-  const wanted = { ...year, ...sent, file, beside, published: null, origin };
+  const wanted = { ...year, ...sent, file, beside, published: null, first: false, origin };
   const outcome = await saveText(shell, wanted);
   const version = versionOf(outcome, sent.text);
   if (version === null) return notSaved(visit, at, { sent, outcome });

@@ -37,7 +37,7 @@ export async function answerPublish(shell: Shell, year: Year, request: Request):
   if (sent === null) return plain(400, "This is not a plan to publish.\n");
   if (await isGone(shell.db, year.garden)) return plain(410, GONE);
   const { origin } = new URL(request.url);
-  return outcomeTold(await saveText(shell, { ...year, ...sent, base, origin }), base);
+  return outcomeTold(await saveText(shell, { ...year, ...sent, base, first: false, origin }), base);
 }
 
 const TOO_LONG = "A plan may have 256 KiB.\n";

@@ -4,6 +4,7 @@ import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment } from "../links/segment.ts";
 import {
+  dropFeed,
   type FeedKey,
   type FeedRecord,
   loadFeeds,
@@ -54,7 +55,8 @@ async function renderDue(shell: Shell, garden: string, which: FeedKey | "stale")
     const [over = null] = had.feeds;
     const wanted = which === "stale" ? had.feeds.map(again) : [{ ...which, over }];
     const due = wanted.filter((one) => isDue(shell, had.garden, one.over));
-    if (due.length === 0) return;
+    // A garden that no calendar follows yet is told all the same, for its pages to know what was told before.
+    if (due.length === 0 && which !== "stale") return;
     const at = await toldAt(shell, had.garden, now);
     if (at !== null) return renderEach(shell, at, due);
   }
@@ -164,7 +166,8 @@ async function renderOne(shell: Shell, at: At, { link, feed: path, over }: Wante
   const { garden, until, now } = at;
   const opened = readSegment(garden.id, link);
   const feed = opened && readFeed(opened, path);
-  if (!opened || !feed || (over === null && !isKnown(garden, feed))) return;
+  if (!opened || !feed) return dropFeed(shell.db, { garden: garden.id, link, feed: path });
+  if (over === null && !isKnown(garden, feed)) return;
   const { text, ledger } = shell.core.writeCalendar({
     ...tellingOf(shell, at, feed),
     link: await linkOf(shell, garden, opened),
@@ -216,13 +219,16 @@ function nameOf({ plans }: StoredGarden, { choice }: Feed): string {
   return [newest[0]?.name ?? "Garden", whose ?? where ?? rest].filter(Boolean).join(", ");
 }
 
-/** What gives an event's page under a link; a reader has none, since pages there lead to answers. */
+/**
+ * What gives an event's page under a link. A reader has none, since pages there lead to answers, and an owner none, since
+ * what opens everything belongs in no calendar.
+ */
 async function linkOf(
   { key, origin }: Shell,
   garden: StoredGarden,
   link: Link,
 ): Promise<((event: { readonly key: string }) => string) | null> {
-  if (link.role === "reader") return null;
+  if (link.role !== "helper") return null;
   const base = `${origin ?? garden.origin}${await pathOf(link, key)}`;
   return (event) => `${base}${eventPath(event.key)}`;
 }

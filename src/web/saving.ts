@@ -15,7 +15,7 @@ export type Year = { readonly garden: string; readonly year: number };
 
 /** What is to be saved, over which version, and the address it came to. */
 export type Wanted = Year &
-  Pick<Saving, "text" | "file" | "beside" | "published" | "base" | "origin">;
+  Pick<Saving, "text" | "file" | "beside" | "published" | "base" | "first" | "origin">;
 
 /**
  * What became of it. `saved` as that version, with its doubts; else nothing was stored: it has problems, it is too long, or

@@ -3,7 +3,7 @@ import { dayAt } from "../days/instants.ts";
 import { type Answer, isAnswer, UNDO } from "../diary/answers.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
-import { zoneOf } from "../store/gardens.ts";
+import { gardenIn, zoneOf } from "../store/gardens.ts";
 import { plain } from "./answers.ts";
 import { formOf } from "./body.ts";
 import type { Visit } from "./visit.ts";
@@ -65,9 +65,11 @@ const MOST_BYTES = 2000;
 const MOST_LETTERS = 300;
 
 /** Writes an answer down and leads back to the page it came from. The same answer twice is one. */
-export async function answerTap({ shell, link, stored, request }: Visit): Promise<Response> {
+export async function answerTap(visit: Visit): Promise<Response> {
+  const { shell, link, stored, request } = visit;
   const said = answerIn(await formOf(request, MOST_BYTES));
-  if (said === null) return plain(400, "That was no answer to a job.\n");
+  if (said === null || !isJob(visit, said.task))
+    return plain(400, "That was no answer to a job.\n");
   const now = shell.now();
   await addAnswer(shell.db, link.garden, {
     day: dayAt(now, zoneOf(stored)),
@@ -76,6 +78,15 @@ export async function answerTap({ shell, link, stored, request }: Visit): Promis
     saidAt: now,
   });
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
+}
+
+/** Whether a task is one of the garden's: told by now, or answered before. */
+function isJob({ shell, stored }: Visit, task: string): boolean {
+  if (Object.hasOwn(stored.standing, task) || stored.lines.some((line) => line.task === task))
+    return true;
+  const garden = gardenIn(stored);
+  const told = shell.core.tell(garden, shell.core.horizonAt(garden, shell.now()), stored.standing);
+  return told.placed.some((placed) => placed.task.id === task);
 }
 
 function answerIn(form: URLSearchParams | null): { task: string; text: string } | null {

@@ -32,7 +32,13 @@ export async function openVisit(knock: Knock): Promise<Visit | null> {
   const { shell, link } = knock;
   const opened = await openGarden(shell.db, link.garden);
   if (opened === null || opened.revoked.includes(writeSegment(link))) return null;
+  if (link.role === "owner" && !opens(opened.stored, link.serial)) return null;
   return { ...knock, ...opened, base: await pathOf(link, shell.key) };
+}
+
+/** Whether an owner's link of that serial opens: the one in force, or the one shown to take its place. */
+function opens({ owner, ownerNext }: StoredGarden, serial: number): boolean {
+  return serial === owner || serial === ownerNext;
 }
 
 const HOUSEHOLD: readonly Way[] = [

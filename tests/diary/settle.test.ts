@@ -76,6 +76,12 @@ describe("a line taken back", () => {
 
   test("that nobody said is told", () => {
     expect(remarks([21, "undo: carrots up"])).toEqual(["nothing before it said so"]);
+    const tapped = { task: "2027/beet/thin/1", by: null };
+    const lines = [
+      { day: theDay(2027, 5, 3), text: "done", at, answers: tapped },
+      { day: theDay(2027, 5, 4), text: "undo: beets thinned", at },
+    ];
+    expect(settle(understand(lines, [PLAN]), [PLAN]).facts).toEqual([]);
   });
 });
 

@@ -25,8 +25,14 @@ year: 2028     # the year
 beds:
   South bed:
     crops: [carrot]   # year: 2027 stays here
+# behind
 assume: open
 `);
+});
+
+test("notes between the blocks stay, and keys in quotes are keys", () => {
+  const text = `"year": 2027\n'away':\n  - Oda, 19 to 23 Jun\n# my beds\nbeds: {}\n`;
+  expect(nextYear(text, 2028)).toBe(`"year": 2028\n# my beds\nbeds: {}\n`);
 });
 
 test("a good plan gives a good plan of the next year", () => {

@@ -29,7 +29,15 @@ describe("a line said over a link", () => {
       people: [{ key: "oda", name: "Oda" }],
       diary: [],
     } as unknown as Plan;
-    const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+    const from = {
+      text: "",
+      beside: {},
+      file: "",
+      plan,
+      readBy: "code 1",
+      published: null,
+      first: false,
+    };
     const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
     await savePlan(env.DB, { garden: "dell", year: 2027, base: 0, ...from, ...at });
   });

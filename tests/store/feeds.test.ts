@@ -19,7 +19,15 @@ const UNTIL = SAVED_AT + 86_400_000;
 
 async function makeGarden(garden: string): Promise<void> {
   const plan = { name: garden, year: 2027 } as unknown as Plan;
-  const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+  const from = {
+    text: "",
+    beside: {},
+    file: "",
+    plan,
+    readBy: "code 1",
+    published: null,
+    first: false,
+  };
   const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
   await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
 }

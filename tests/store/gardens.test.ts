@@ -28,7 +28,15 @@ const keepStanding = (db: D1Database, garden: StoredGarden, told: Standing) =>
 
 async function makeGarden(garden: string): Promise<void> {
   const plan = { name: garden, year: 2027 } as unknown as Plan;
-  const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+  const from = {
+    text: "",
+    beside: {},
+    file: "",
+    plan,
+    readBy: "code 1",
+    published: null,
+    first: false,
+  };
   const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
   await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
 }
@@ -76,7 +84,15 @@ describe("a garden's record", () => {
     const kept = await stored("glen");
     expect([kept.usual, gardenIn(kept).usual]).toEqual([usual, usual]);
     const plan = { name: "glen", year: 2028 } as unknown as Plan;
-    const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+    const from = {
+      text: "",
+      beside: {},
+      file: "",
+      plan,
+      readBy: "code 1",
+      published: null,
+      first: false,
+    };
     const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
     await savePlan(env.DB, { garden: "glen", year: 2028, base: 0, ...from, ...at });
     const after = await stored("glen");

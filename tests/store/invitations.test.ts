@@ -11,7 +11,15 @@ const NOW = Date.UTC(2027, 4, 8);
 test("an invitation holds till its garden is made, and not again when that is deleted", async () => {
   expect(await isInvited(env.DB, "new", "invitation-1")).toBe(true);
   const plan = { name: "New", year: 2027 } as unknown as Plan;
-  const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+  const from = {
+    text: "",
+    beside: {},
+    file: "",
+    plan,
+    readBy: "code 1",
+    published: null,
+    first: false,
+  };
   const at = { savedAt: NOW, origin: "https://garden.example" };
   await savePlan(env.DB, { garden: "new", year: 2027, base: 0, ...from, ...at });
   expect(await isInvited(env.DB, "new", "invitation-1")).toBe(false);

@@ -13,7 +13,15 @@ const NOW = Date.UTC(2027, 4, 8);
 const plan = { name: "Weir", year: 2027, people: [], diary: [] } as unknown as Plan;
 
 function saving(garden: string): Saving {
-  const from = { text: "x", beside: {}, file: "", plan, readBy: "code 1", published: null };
+  const from = {
+    text: "x",
+    beside: {},
+    file: "",
+    plan,
+    readBy: "code 1",
+    published: null,
+    first: false,
+  };
   const at = { savedAt: NOW, origin: "https://garden.example" };
   return { garden, year: 2027, base: 0, ...from, ...at };
 }

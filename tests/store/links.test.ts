@@ -10,7 +10,15 @@ const NOW = Date.UTC(2027, 4, 8);
 
 async function makeGarden(garden: string): Promise<void> {
   const plan = { name: "Weir", year: 2027 } as unknown as Plan;
-  const from = { text: "", beside: {}, file: "", plan, readBy: "code 1", published: null };
+  const from = {
+    text: "",
+    beside: {},
+    file: "",
+    plan,
+    readBy: "code 1",
+    published: null,
+    first: false,
+  };
   const at = { savedAt: NOW, origin: "https://garden.example" };
   await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
 }

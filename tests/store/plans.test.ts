@@ -17,6 +17,7 @@ function saving(over: Partial<Saving> = {}): Saving {
     plan: { name: "Quarry Lane", year: 2027 } as unknown as Plan,
     readBy: "code 1",
     published: null,
+    first: false,
     savedAt: SAVED_AT,
     origin: "https://garden.example",
     ...over,

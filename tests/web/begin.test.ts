@@ -154,6 +154,44 @@ describe("an invitation", () => {
     expect((await ask(shell, link)).status).toBe(200);
   });
 
+  test("makes one garden even where two send their plans at once", async () => {
+    const link = await linkTo("both", "invitation");
+    const plan = (year: number) =>
+      `garden: G${year}\nyear: ${year}\nplace: { clock: UTC, last frost: none, first frost: none }\ncrops: [leek]\n`;
+    const both = await Promise.all(
+      [2027, 2028].map((year) =>
+        send(link, [
+          ["base", "0"],
+          ["text", plan(year)],
+          ["step", "save"],
+        ]),
+      ),
+    );
+    expect(both.map(({ status }) => status).sort()).toEqual([200, 404]);
+    const saved = await Promise.all([2027, 2028].map((year) => savedPlan(shell.db, "both", year)));
+    expect(saved.filter((one) => one !== null)).toHaveLength(1);
+  });
+
+  test("supposes no clock on one's own machine, and knows the platform's by any name", async () => {
+    const link = await linkTo("clocks", "invitation");
+    const here = await ask(shell, `http://127.0.0.1${link}`, {
+      cf: { timezone: "America/Chicago" },
+    });
+    expect(await here.text()).toContain('<option value="">Choose one</option>');
+    const named = await ask(shell, link, { cf: { timezone: "Asia/Kolkata" } });
+    expect(await named.text()).toMatch(/<option value="Asia\/Kolkata" selected/);
+  });
+
+  test("says so where more was typed than it takes, and cuts nothing off", async () => {
+    const link = await linkTo("another", "invitation");
+    const beds = Array.from({ length: 201 }, (_, at) => `Bed ${at}`).join("\n");
+    const answer = await send(link, [...typed({ beds }), ["step", "crops"]]);
+    expect(answer.status).toBe(422);
+    const html = await answer.text();
+    expect(html).toContain("More than 200 people or beds");
+    expect(html).toContain("Bed 200</textarea>");
+  });
+
   test("revoked by who keeps the deployment opens nothing", async () => {
     const close = { method: "DELETE" };
     const keeper = await linkTo("third", "keeper");

@@ -42,14 +42,16 @@ describe("a line said on the diary's page", () => {
     expect(await rows()).toEqual([row]);
   });
 
-  test("with a day that is none is of today", async () => {
-    await ask(shell, page, say("soil 12 °C", "soon"));
+  test("with no day said is of today", async () => {
+    await ask(shell, page, say("soil 12 °C", ""));
     expect((await rows()).at(-1)).toMatchObject({ day: "2027-05-07", text: "soil 12 °C" });
   });
 
   test.each([
     ["nothing", "  ", "2027-05-05", "Nothing was said."],
     ["too much", "x".repeat(301), "2027-05-05", "fewer words"],
+    ["a day that is none", "frost", "2027-02-31", "no such day"],
+    ["a day before there was a garden", "frost", "1900-01-01", "first plan"],
     ["what is to come", "frost", "2027-05-09", "still to come"],
   ])("%s is not written, and the page says why", async (_, words, day, why) => {
     const before = await rows();

@@ -20,3 +20,12 @@ test("changes of two people to other lines come together", () => {
 test("changes to the same lines do not, and nothing is chosen for anybody", () => {
   expect(together(BASE, BASE.replace("b", "B"), BASE.replace("b", "X"))).toBeNull();
 });
+
+test("texts that differ in more lines than can be told at once are not told, and not brought together", () => {
+  const many = (letter: string) =>
+    Array.from({ length: 8000 }, (_, at) => `#${letter}${at}\n`).join("");
+  const before = performance.now();
+  expect(differences(many("a"), many("b"))).toBeNull();
+  expect(together(many("a"), many("b"), BASE)).toBeNull();
+  expect(performance.now() - before).toBeLessThan(3000);
+});

@@ -136,7 +136,10 @@ export const core: Core = {
       return [text, standing[text] ?? ({ day } as unknown as Standing[string])] as const;
     });
     const events = [...lines.flatMap(eventsOf), ...alwaysOn(open)];
-    return { placed: [], events, standing: Object.fromEntries(told) };
+    // Every task told is remembered, as the real core does, beside the lines it was made from.
+    const ids = events.flatMap(({ tasks }) => tasks.map((id) => [id, {}] as const));
+    const kept = Object.fromEntries([...ids, ...told]) as Standing;
+    return { placed: [], events, standing: kept };
   },
 };
 

@@ -23,8 +23,8 @@ const plan = (year: number, over: Record<string, unknown> = {}) => ({
   },
 });
 
-function giving(plans: readonly unknown[], revoked: readonly string[] = []): Giving {
-  const stored = { id: "quarry-lane", plans } as unknown as StoredGarden;
+function giving(plans: readonly unknown[], revoked: readonly string[] = [], owner = 1): Giving {
+  const stored = { id: "quarry-lane", plans, owner } as unknown as StoredGarden;
   return { key, stored, revoked, origin: "https://garden.example" };
 }
 
@@ -58,8 +58,8 @@ describe("the links in use", () => {
     expect(after.name).toBe("The Lane");
   });
 
-  test("skip every one that was revoked", async () => {
-    const used = await linksInUse(giving([plan(2027)], ["owner-1", "owner-2", "helper-imre-1"]));
+  test("skip every one that was revoked, and are the owner's by the record", async () => {
+    const used = await linksInUse(giving([plan(2027)], ["helper-imre-1"], 3));
     expect(used.owner).toBe(await pathOf(link("owner", null, 3), key));
     expect(used.people[0]?.path).toContain("/helper-imre-2/");
   });

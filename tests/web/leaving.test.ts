@@ -2,7 +2,7 @@ import { strFromU8, strToU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Shell } from "../../src/web/shell.ts";
 import { faultsOf } from "../strict.ts";
-import { ask, linkTo, PLAN, publish, shellWith } from "./garden.ts";
+import { ask, linkTo, PLAN, publish, put, shellWith } from "./garden.ts";
 
 let shell: Shell;
 let owner: string;
@@ -14,7 +14,7 @@ beforeAll(async () => {
   owner = await linkTo("quarry-lane", "owner");
   const words = '=sum(1), and "carrots" up';
   await post("diary", { say: words, day: "2027-05-05" });
-  await post("on/2027/beet/thin/1", { task: "2027/beet/thin/1", say: "done" });
+  await post("on/2027/thin-beets/do/1", { task: "2027/thin-beets/do/1", say: "done" });
 });
 
 const post = (rest: string, form: Record<string, string>) =>
@@ -54,7 +54,7 @@ describe("everything as files", () => {
       [
         "day,person,said,job,written on",
         `2027-05-05,,"'=sum(1), and ""carrots"" up",,2027-05-07`,
-        "2027-05-07,,done,2027/beet/thin/1,2027-05-07",
+        "2027-05-07,,done,2027/thin-beets/do/1,2027-05-07",
         "",
       ].join("\r\n"),
     );
@@ -66,6 +66,23 @@ describe("everything as files", () => {
       if (name.endsWith(".ics")) expect(faultsOf(strToU8(text)), name).toEqual([]);
     }
   });
+});
+
+test("files of one name that two years have apart are both in it, and no file takes a plan's place", async () => {
+  const keeper = await linkTo("two-years", "keeper");
+  for (const year of [2027, 2028]) {
+    const text = `name Two Years\nyear ${year}\n`;
+    const beside = { "weather.yaml": `of ${year}`, "2027.yaml": "no plan", "../out.yaml": "out" };
+    await ask(shell, `${keeper}plans/${year}`, put({ text, file: "x", beside }, 0));
+  }
+  const answer = await ask(shell, `${await linkTo("two-years", "owner")}two-years.zip`);
+  const entries = Object.entries(unzipSync(new Uint8Array(await answer.arrayBuffer())));
+  const files = new Map(entries.map(([name, bytes]) => [name, strFromU8(bytes)]));
+  expect(files.get("two-years/2027.yaml")).toBe("name Two Years\nyear 2027\n");
+  expect(files.get("two-years/weather.yaml")).toBe("of 2028");
+  expect(files.get("two-years/2027/weather.yaml")).toBe("of 2027");
+  expect(files.get("two-years/2028/2027.yaml")).toBe("no plan");
+  expect([...files.keys()].filter((name) => name.includes(".."))).toEqual([]);
 });
 
 describe("a garden's end", () => {

@@ -35,7 +35,7 @@ describe("an owner's links", () => {
     const first = await linkTo("quarry-lane", "helper", "oda");
     expect((await ask(shell, `${first}sessions.ics`)).status).toBe(200);
     const answer = await ask(shell, `${owner}links`, form("helper-oda-1", "revoke"));
-    expect(answer.headers.get("location")).toBe(`${owner}links`);
+    expect(answer.headers.get("location")).toBe(`${owner}links?revoked=helper-oda-1`);
     expect((await ask(shell, `${first}sessions.ics`)).status).toBe(404);
     const html = await page();
     expect(html).toContain('value="helper-oda-2"');
@@ -55,7 +55,7 @@ describe("an owner's links", () => {
   test("of somebody no plan names any more can still be seen and revoked", async () => {
     await publish(shell, "brook");
     const imre = await linkTo("brook", "helper", "imre");
-    await ask(shell, `${imre}sessions.ics`);
+    expect((await ask(shell, imre)).status).toBe(200);
     await publish(shell, "brook", PLAN.replace("person Imre\n", ""), 1);
     const links = `${await linkTo("brook", "owner")}links`;
     expect(await page(links)).toMatch(/nobody in the plan[\s\S]*value="helper-imre-1"/);
@@ -65,17 +65,38 @@ describe("an owner's links", () => {
 });
 
 describe("an owner's own link", () => {
-  test("shows the next, which revokes the old one; the one in hand can't be", async () => {
+  const shownIn = (html: string) =>
+    /<code>https:\/\/garden\.example([^<]+)<\/code>/.exec(html)?.[1] ?? "";
+  const next = async (path: string) =>
+    shownIn(await (await ask(shell, `${path}links`, form("", "next"))).text());
+
+  test("shows the next, from which every other is closed, whoever made it", async () => {
     await publish(shell, "weir");
     const first = await linkTo("weir", "owner");
-    const second = await linkTo("weir", "owner", null, 2);
-    const shown = await ask(shell, `${first}links`, form("owner-2", "show"));
-    expect(await shown.text()).toContain(`${ORIGIN}${second}`);
-    expect((await ask(shell, `${first}links`, form("owner-1", "revoke"))).status).toBe(400);
-    expect(await page(`${second}links`)).toContain("Your older link owner-1");
-    await ask(shell, `${second}links`, form("owner-1", "revoke"));
-    expect((await ask(shell, first)).status).toBe(404);
-    expect((await ask(shell, second)).status).toBe(200);
+    const second = await next(first);
+    expect(second).toMatch(/^\/weir\/owner-[1-9]\d{5}\//);
+    expect([(await ask(shell, first)).status, (await ask(shell, second)).status]).toEqual([
+      200, 200,
+    ]);
+    const intruders = await next(first);
+    expect((await ask(shell, second)).status).toBe(404);
+    const third = await next(first);
+    expect(await page(`${third}links`)).toContain('value="close"');
+    const closed = await ask(shell, `${third}links`, form("", "close"));
+    expect(closed.headers.get("location")).toBe(`${third}links`);
+    for (const path of [first, second, intruders, await linkTo("weir", "owner", null, 2)]) {
+      expect((await ask(shell, path)).status).toBe(404);
+      expect((await ask(shell, `${path}tasks.ics`)).status).toBe(404);
+    }
+    expect((await ask(shell, third)).status).toBe(200);
+    const keepers = await ask(shell, `${await linkTo("weir", "keeper")}links`);
+    expect(await keepers.json()).toMatchObject({ owner: third });
+  });
+
+  test("is revoked by nobody one by one: it is replaced", async () => {
+    for (const path of [owner, await linkTo("quarry-lane", "keeper")])
+      expect((await ask(shell, `${path}links/owner-1`, { method: "DELETE" })).status).toBe(404);
+    expect((await ask(shell, `${owner}links`, form("owner-1", "revoke"))).status).toBe(400);
   });
 });
 

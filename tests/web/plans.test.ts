@@ -1,5 +1,6 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
+import { keepOneOwner, showNextOwner } from "../../src/store/links.ts";
 import { savedPlan } from "../../src/store/plans.ts";
 import type { Shell } from "../../src/web/shell.ts";
 import { ask, linkTo, PLAN, publish, put, shellWith } from "./garden.ts";
@@ -44,6 +45,15 @@ describe("publishing a garden's first plan", () => {
     expect(answer.status).toBe(412);
     expect(await answer.json()).toEqual({ version: 1, text: PLAN });
   });
+});
+
+test("a save that is refused makes no garden, so that its invitation still makes one", async () => {
+  const path = `${await linkTo("unmade", "keeper")}plans/2027`;
+  expect((await ask(shell, path, put(sent(PLAN), 3))).status).toBe(412);
+  const left = await env.DB.prepare(
+    "SELECT count(*) AS n FROM gardens WHERE id = 'unmade'",
+  ).first();
+  expect(left).toEqual({ n: 0 });
 });
 
 describe("publishing over the owner's link", () => {
@@ -122,11 +132,12 @@ describe("publishing over the owner's link", () => {
     expect((await ask(shell, path, put(sent(PLAN), 2))).status).toBe(404);
   });
 
-  test("ends when the link is revoked", async () => {
+  test("ends when another owner's link has closed this one", async () => {
     const second = await linkTo("quarry-lane", "owner", null, 2);
+    expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);
+    await showNextOwner(env.DB, "quarry-lane", 2);
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(200);
-    const revoking = `${await linkTo("quarry-lane", "owner")}links/owner-2`;
-    expect((await ask(shell, revoking, { method: "DELETE" })).status).toBe(200);
+    await keepOneOwner(env.DB, "quarry-lane", 1);
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);
     expect((await ask(shell, `${second}plans/2027`, put(sent(PLAN), 2))).status).toBe(404);
   });

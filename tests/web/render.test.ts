@@ -27,16 +27,21 @@ async function begin(garden: string, ...feeds: string[]): Promise<void> {
   for (const feed of feeds) await render(shell, garden, keyOf(garden, feed));
 }
 
+/** As a garden is that was never told. */
+const untold = (garden: string) =>
+  env.DB.prepare("UPDATE gardens SET events = NULL WHERE id = ?1").bind(garden).run();
+
 describe("writing a feed", () => {
   test("keeps what the garden was told as", async () => {
     await begin("quarry-lane", "tasks.ics");
     const loaded = await loadFeeds(env.DB, "quarry-lane", keyOf("quarry-lane"));
-    expect(Object.keys(loaded?.garden.standing ?? {})).toHaveLength(3);
+    expect(Object.keys(loaded?.garden.standing ?? {})).toContain("2027/thin-beets/do/1");
     expect(loaded?.garden.standingVersion).toBe(1);
   });
 
   test("tells a garden once for all its feeds, and goes on from there after one was cut short", async () => {
     await publish(shell, "meadow");
+    await untold("meadow");
     const tell = vi.fn(core.tell);
     const cut: typeof core.writeCalendar = () => {
       throw new Error("out of time");
@@ -65,6 +70,7 @@ describe("writing a feed", () => {
 
   test("tells the garden again when a plan is saved meanwhile", async () => {
     await publish(shell, "brook");
+    await untold("brook");
     let saved = false;
     const db: D1Database = {
       prepare: (query) => env.DB.prepare(query),
@@ -84,6 +90,7 @@ describe("writing a feed", () => {
 
   test("gives up, and stores nothing, when the garden never keeps still", async () => {
     await publish(shell, "restless");
+    await untold("restless");
     let version = 0;
     const tell: typeof core.tell = (garden, horizon, standing) => {
       version += 1;

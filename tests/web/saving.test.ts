@@ -3,7 +3,7 @@ import { saveText } from "../../src/web/saving.ts";
 import type { Shell } from "../../src/web/shell.ts";
 
 const WANTED = {
-  ...{ garden: "g", year: 2027, file: "g/2027.yaml", beside: {}, published: null },
+  ...{ garden: "g", year: 2027, file: "g/2027.yaml", beside: {}, published: null, first: false },
   ...{ base: 0, origin: "https://garden.example" },
 };
 

@@ -1,7 +1,7 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Shell } from "../../src/web/shell.ts";
-import { ask, linkTo, ORIGIN, publish, shellWith } from "./garden.ts";
+import { ask, linkTo, MORNING, ORIGIN, publish, shellWith } from "./garden.ts";
 
 let shell: Shell;
 let page: string;
@@ -27,23 +27,37 @@ async function rows(garden = "tapped") {
   return found.results;
 }
 
-const DONE = form("2027/beet/thin/1", "done");
+const DONE = form("2027/thin-beets/do/1", "done");
 
 describe("a tap", () => {
   test("is written down once, by whom and for which job, and leads back to its page", async () => {
     const answer = await ask(shell, page, DONE);
     expect(answer.status).toBe(303);
     expect(`${ORIGIN}${answer.headers.get("location")}`).toBe(`${ORIGIN}${page}`);
-    const row = { day: "2027-05-07", text: "done", task: "2027/beet/thin/1", person: "imre" };
+    const row = { day: "2027-05-07", text: "done", task: "2027/thin-beets/do/1", person: "imre" };
     expect(await rows()).toEqual([row]);
     await Promise.all([ask(shell, page, DONE), ask(shell, page, DONE)]);
     expect(await rows()).toEqual([row]);
   });
 
+  test("that it is not yet time counts again on another day, and once on each", async () => {
+    const later = (days: number) => ({ ...shell, now: () => MORNING + days * 86_400_000 });
+    const path = `${await linkTo("tapped", "helper", "oda")}on/2027/hill-potatoes/do/1`;
+    const notYet = form("2027/hill-potatoes/do/1", "not yet");
+    for (const days of [0, 0, 3, 3])
+      expect((await ask(later(days), path, notYet)).status).toBe(303);
+    const found = (await rows()).filter(({ text }) => text === "not yet");
+    expect(found.map((row) => (row as unknown as { day: string }).day)).toEqual([
+      "2027-05-07",
+      "2027-05-10",
+    ]);
+  });
+
   test("is undone by another, and done again by a third", async () => {
-    await ask(shell, page, form("2027/beet/thin/1", "undo: done"));
+    await ask(shell, page, form("2027/thin-beets/do/1", "undo: done"));
     await ask(shell, page, DONE);
-    expect((await rows()).map(({ text }) => text)).toEqual(["done", "undo: done", "done"]);
+    const answers = (await rows()).map(({ text }) => text).filter((text) => text !== "not yet");
+    expect(answers).toEqual(["done", "undo: done", "done"]);
   });
 
   test("changes nothing where the page is only looked at", async () => {
@@ -58,15 +72,16 @@ describe("nothing is written", () => {
   test.each([
     [
       "from another site",
-      form("2027/beet/thin/1", "left this year", { "sec-fetch-site": "cross-site" }),
+      form("2027/thin-beets/do/1", "left this year", { "sec-fetch-site": "cross-site" }),
       403,
     ],
     [
       "from another origin",
-      form("2027/beet/thin/1", "left this year", { origin: "https://evil.example" }),
+      form("2027/thin-beets/do/1", "left this year", { origin: "https://evil.example" }),
       403,
     ],
-    ["that is no answer", form("2027/beet/thin/1", "<script>"), 400],
+    ["to a job the garden has not", form("2027/nope/thin/1", "done"), 400],
+    ["that is no answer", form("2027/thin-beets/do/1", "<script>"), 400],
     ["that is too long", form("x".repeat(5000), "done"), 400],
     [
       "of another type",
@@ -88,7 +103,7 @@ describe("nothing is written", () => {
     expect((await ask(shell, gone, DONE)).status).toBe(404);
     const owner = await linkTo("tapped", "owner");
     await ask(shell, `${owner}links/helper-imre-1`, { method: "DELETE" });
-    expect((await ask(shell, page, form("2027/beet/thin/1", "not yet"))).status).toBe(404);
+    expect((await ask(shell, page, form("2027/thin-beets/do/1", "not yet"))).status).toBe(404);
     expect(await rows()).toEqual(was);
   });
 });

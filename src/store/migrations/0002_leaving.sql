@@ -15,5 +15,9 @@ END;
 
 CREATE INDEX feeds_due ON feeds (code, until);
 
+-- The one serial that opens as the owner, and one shown to take its place; no other owner's link is good.
+ALTER TABLE gardens ADD COLUMN owner INTEGER NOT NULL DEFAULT 1;
+ALTER TABLE gardens ADD COLUMN owner_next INTEGER;
+
 -- Which tasks an event was told with before it changed, as JSON, for phones that still show it so.
 ALTER TABLE gardens ADD COLUMN before TEXT;

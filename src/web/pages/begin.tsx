@@ -8,6 +8,8 @@ export type Typed = {
   readonly [Name in (typeof FIELDS)[number]]: string;
 };
 
+const MEASURES: readonly FirstAnswers["measures"][] = ["inches and °F", "metric"];
+
 /** The fields of the first page, in its order. */
 export const FIELDS = [
   "garden",
@@ -52,7 +54,7 @@ export function placePage(
           <Field name="year" label="For which year?" value={typed.year} mode="numeric" />
           <fieldset>
             <legend>Measures</legend>
-            {(["inches and °F", "metric"] as const).map((value) => (
+            {MEASURES.map((value) => (
               <label>
                 <input
                   type="radio"
@@ -65,7 +67,8 @@ export function placePage(
             ))}
           </fieldset>
           <label for="clock">Whose clock does it go by?</label>
-          <select id="clock" name="clock">
+          <select id="clock" name="clock" required>
+            {typed.clock === "" && <option value="">Choose one</option>}
             {zones.map((zone) => (
               <option value={zone} selected={zone === typed.clock}>
                 {zone.replaceAll("_", " ")}
@@ -243,6 +246,3 @@ export type FirstText = {
   readonly problems: readonly Problem[];
   readonly why: string | null;
 };
-
-/** Measures as the form has them. */
-export const MEASURES: readonly FirstAnswers["measures"][] = ["inches and °F", "metric"];

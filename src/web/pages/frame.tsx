@@ -41,19 +41,14 @@ export function sheet({ title, frame, script, children }: Sheet): string {
           <h1>{title}</h1>
           {children}
         </main>
-        {frame && <WaysOn frame={frame} title={title} />}
+        {frame && <WaysOn frame={frame} />}
       </body>
     </html>
   );
   return `<!doctype html>${page}`;
 }
 
-function WaysOn({
-  frame: { garden, base, ways },
-}: {
-  readonly frame: Frame;
-  readonly title: string;
-}) {
+function WaysOn({ frame: { garden, base, ways } }: { readonly frame: Frame }) {
   return (
     <nav aria-label={garden}>
       <ul>

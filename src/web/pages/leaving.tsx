@@ -12,7 +12,8 @@ export function leavingPage(
       <>
         <p>
           Plans with all their versions, the diary and the calendars as they stand, as files in one
-          archive. Links are left out of it.
+          archive. Links are left out of it. The plans can be brought in again anywhere; the diary's
+          answers are a table to read.
         </p>
         <p>
           <a class="do" href={file} download={file}>

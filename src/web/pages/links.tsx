@@ -7,49 +7,52 @@ export type Row = { readonly name: string; readonly segment: string; readonly us
 /** A link that was revoked: its part of the path and the day, in words. */
 export type Revoked = { readonly segment: string; readonly day: string };
 
-/** What the page of links shows: those in use, an owner's older ones, those of nobody in the plan, and those revoked. */
+/** What the page of links shows: those in use, those of nobody in the plan, whether another owner's link opens too, those revoked, and the one just now. */
 export type Links = {
   readonly rows: readonly Row[];
-  readonly older: readonly Row[];
   readonly strays: readonly Row[];
-  readonly next: string;
+  readonly others: boolean;
   readonly revoked: readonly Revoked[];
+  readonly done: string | null;
 };
 
-/** Every link that is in use, each with a way to show it and one to revoke it. */
-export function linksPage(frame: Frame, { rows, older, strays, next, revoked }: Links): string {
+/** Every link that is in use, each with a way to show it and one to revoke it, and an owner's own. */
+export function linksPage(frame: Frame, { rows, strays, others, revoked, done }: Links): string {
   return sheet({
     title: "Links to hand on",
     frame,
     children: (
       <>
+        {done !== null && <p role="status">{done} is revoked. What it had opens no more.</p>}
         <p>
           Each person has a link of their own. It opens their jobs and their calendar, and answers
-          are written down in their name. A link stands on no page: show it when you hand it on.
+          are written down in their name. A link stands on no page: show it when you hand it on. One
+          that is revoked is closed at once, and the next takes its place here.
         </p>
         <h2>In use</h2>
         {rows.map((row) => (
-          <LinkRow row={row} />
+          <LinkRow row={row} shows />
         ))}
-        {strays.length > 0 && <h2>Of nobody in the plan</h2>}
+        {strays.length > 0 && <h2>Of nobody in the plan any more</h2>}
         {strays.map((row) => (
-          <LinkRow row={row} />
+          <LinkRow row={row} shows={false} />
         ))}
         <h2>Your own</h2>
         <p>
           The link you are here by opens everything: the plan, these links, the garden's end. Keep
           it out of calendars and to yourself. If it may be in other hands, show the next one, open
-          it, and revoke this one from there.
+          it, and close every other from there.
         </p>
         <form method="post">
-          <input type="hidden" name="link" value={next} />
-          <button type="submit" name="do" value="show">
+          <button type="submit" name="do" value="next">
             Show my next link
           </button>
+          {others && (
+            <button type="submit" name="do" value="close">
+              Close every other link of an owner
+            </button>
+          )}
         </form>
-        {older.map((row) => (
-          <LinkRow row={row} />
-        ))}
         {revoked.length > 0 && <h2>Revoked</h2>}
         {revoked.length > 0 && (
           <ul>
@@ -65,7 +68,13 @@ export function linksPage(frame: Frame, { rows, older, strays, next, revoked }: 
   });
 }
 
-function LinkRow({ row: { name, segment, used } }: { readonly row: Row }) {
+function LinkRow({
+  row: { name, segment, used },
+  shows,
+}: {
+  readonly row: Row;
+  readonly shows: boolean;
+}) {
   return (
     <form method="post" aria-label={name}>
       <h3>{name}</h3>
@@ -73,9 +82,11 @@ function LinkRow({ row: { name, segment, used } }: { readonly row: Row }) {
         {used ? "A calendar has asked with it." : "No calendar has asked with it yet."}
       </p>
       <input type="hidden" name="link" value={segment} />
-      <button type="submit" name="do" value="show">
-        Show the link<span class="unseen"> of {name}</span>
-      </button>
+      {shows && (
+        <button type="submit" name="do" value="show">
+          Show the link<span class="unseen"> of {name}</span>
+        </button>
+      )}
       <button type="submit" name="do" value="revoke">
         Revoke it<span class="unseen">, the link of {name}</span>
       </button>

@@ -13,13 +13,14 @@ export type Difference = { readonly side: "added" | "removed"; readonly line: st
 /** What the page of a plan has to say above the text. */
 export type Word =
   | { readonly kind: "nothing" }
+  | { readonly kind: "not begun"; readonly from: number }
   | { readonly kind: "saved"; readonly version: number }
   | { readonly kind: "not saved"; readonly why: string }
   | {
       readonly kind: "another";
       readonly version: number;
       readonly both: boolean;
-      readonly differences: readonly Difference[];
+      readonly differences: readonly Difference[] | null;
     };
 
 /** A year's plan as text, to be changed; `base` is the version that a change starts from, 0 where there is none yet. */
@@ -94,6 +95,8 @@ function Said({ word }: { readonly word: Word }) {
   switch (word.kind) {
     case "nothing":
       return null;
+    case "not begun":
+      return <p>Nothing is saved for this year yet. It begins as the plan for {word.from} was.</p>;
     case "saved":
       return <p role="status">Saved as version {word.version}. The calendars follow.</p>;
     case "not saved":
@@ -113,11 +116,7 @@ function Another({ version, both, differences }: Extract<Word, { kind: "another"
           : "Yours stands below as you wrote it, and touches the same lines: bring over what you want of theirs, and save."}
       </p>
       <p>What they changed:</p>
-      <pre>
-        {differences
-          .map(({ side, line }) => `${side === "added" ? "now " : "was "} ${line}`)
-          .join("\n")}
-      </pre>
+      <pre>{linesOf(differences, { added: "now ", removed: "was " })}</pre>
     </section>
   );
 }
@@ -195,8 +194,18 @@ export type VersionShown = {
   readonly version: number;
   readonly text: string;
   readonly base: number;
-  readonly differences: readonly Difference[];
+  readonly differences: readonly Difference[] | null;
 };
+
+/** Differences a line each behind what says where they stand. */
+function linesOf(
+  differences: readonly Difference[] | null,
+  where: Readonly<Record<Difference["side"], string>>,
+): string {
+  if (differences === null) return "Too many lines differ to show them.";
+  if (differences.length === 0) return "Nothing.";
+  return differences.map(({ side, line }) => `${where[side]} ${line}`).join("\n");
+}
 
 /** One version of a plan to read and to restore, which saves its text as the newest. */
 export function versionPage(frame: Frame, shown: VersionShown): string {
@@ -215,13 +224,7 @@ export function versionPage(frame: Frame, shown: VersionShown): string {
         </form>
         <p class="faint">It is saved as a new version; none is lost.</p>
         <h2>What differs from the one in force</h2>
-        <pre>
-          {differences.length === 0
-            ? "Nothing."
-            : differences
-                .map(({ side, line }) => `${side === "added" ? "here" : "not here"}  ${line}`)
-                .join("\n")}
-        </pre>
+        <pre>{linesOf(differences, { added: "here ", removed: "not here " })}</pre>
         <h2>The whole text</h2>
         <pre>{text}</pre>
       </>

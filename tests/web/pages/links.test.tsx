@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { linkPage, linksPage } from "../../../src/web/pages/links.tsx";
 
 const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
-const NONE = { rows: [], older: [], strays: [], next: "owner-2", revoked: [] };
+const NONE = { rows: [], strays: [], others: false, revoked: [], done: null };
 
 test("each link is shown or revoked by a form of its own, named for whom it is", () => {
   const rows = [{ name: "Imre <x>", segment: "helper-imre-1", used: true }];
@@ -24,12 +24,19 @@ test("no link's address stands on the page of links", () => {
   expect(linksPage(FRAME, { ...NONE, rows })).not.toMatch(/https?:|\.ics|helper-imre-1\//);
 });
 
+test("every other link of an owner can be closed where there may be one, and what was just revoked is said", () => {
+  expect(linksPage(FRAME, NONE)).not.toContain('value="close"');
+  expect(linksPage(FRAME, { ...NONE, others: true })).toContain('value="close"');
+  expect(linksPage(FRAME, { ...NONE, done: "reader-1" })).toContain("reader-1 is revoked.");
+});
+
 test("strays and what was revoked are mentioned where there are any", () => {
   expect(linksPage(FRAME, NONE)).not.toMatch(/nobody in the plan|<h2>Revoked/);
   const strays = [{ name: "helper-cy-1", segment: "helper-cy-1", used: true }];
   const revoked = [{ segment: "reader-1", day: "8 May 2027" }];
   const html = linksPage(FRAME, { ...NONE, strays, revoked });
   expect(html).toContain("Of nobody in the plan");
+  expect(html).not.toContain('value="show"');
   expect(html).toMatch(/reader-1, 8 May 2027/);
 });
 
