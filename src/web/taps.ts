@@ -80,10 +80,11 @@ export async function answerTap(visit: Visit): Promise<Response> {
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
-/** Whether a task is one of the garden's: told by now, or answered before. */
+/** Whether a task is one of the garden's: told last, told before as a phone may still show it, answered before, or told now. */
 function isJob({ shell, stored }: Visit, task: string): boolean {
-  if (Object.hasOwn(stored.standing, task) || stored.lines.some((line) => line.task === task))
-    return true;
+  if (Object.hasOwn(stored.standing, task)) return true;
+  if (stored.lines.some((line) => line.task === task)) return true;
+  if (Object.values(stored.before).some(({ tasks }) => tasks.includes(task))) return true;
   const garden = gardenIn(stored);
   const told = shell.core.tell(garden, shell.core.horizonAt(garden, shell.now()), stored.standing);
   return told.placed.some((placed) => placed.task.id === task);

@@ -100,6 +100,7 @@ inBrowser("axe", () => {
         expect(await violationsOn(page)).toEqual([]);
         await page.goto(at("invitation"));
         await page.getByLabel("What is the garden called?").fill("Mill End");
+        await page.getByLabel("Whose clock does it go by?").selectOption("Europe/Paris");
         await page.getByLabel("The usual last frost of spring").fill("none");
         await page.getByLabel("The usual first frost of autumn").fill("nonsense");
         await page.getByLabel("The beds, one a line, with their size").fill("One\nOther");
