@@ -5,8 +5,8 @@ import type { Plan } from "../../src/plan/plan.ts";
 import { addAnswer, addWords, type SaidLine, withDiary } from "../../src/store/diary.ts";
 import { gardenIn, openGarden } from "../../src/store/gardens.ts";
 import { savePlan } from "../../src/store/plans.ts";
+import { firstOf, SAVED_AT } from "./made.ts";
 
-const SAVED_AT = Date.UTC(2027, 3, 1);
 const UP: SaidLine & { readonly task: null } = {
   day: theDay(2027, 5, 24),
   text: "carrots up",
@@ -29,17 +29,7 @@ describe("a line said over a link", () => {
       people: [{ key: "oda", name: "Oda" }],
       diary: [],
     } as unknown as Plan;
-    const from = {
-      text: "",
-      beside: {},
-      file: "",
-      plan,
-      readBy: "code 1",
-      published: null,
-      first: false,
-    };
-    const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
-    await savePlan(env.DB, { garden: "dell", year: 2027, base: 0, ...from, ...at });
+    await savePlan(env.DB, firstOf("dell", { plan }));
   });
 
   test("is kept in the order it was said and raises the garden's revision", async () => {

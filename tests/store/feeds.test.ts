@@ -1,6 +1,5 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Plan } from "../../src/plan/plan.ts";
 import { unpack } from "../../src/store/bytes.ts";
 import {
   type FeedRecord,
@@ -13,23 +12,12 @@ import {
 } from "../../src/store/feeds.ts";
 import { revoke } from "../../src/store/links.ts";
 import { savePlan } from "../../src/store/plans.ts";
+import { firstOf, SAVED_AT } from "./made.ts";
 
-const SAVED_AT = Date.UTC(2027, 3, 1);
 const UNTIL = SAVED_AT + 86_400_000;
 
 async function makeGarden(garden: string): Promise<void> {
-  const plan = { name: garden, year: 2027 } as unknown as Plan;
-  const from = {
-    text: "",
-    beside: {},
-    file: "",
-    plan,
-    readBy: "code 1",
-    published: null,
-    first: false,
-  };
-  const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
-  await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
+  await savePlan(env.DB, firstOf(garden));
 }
 
 const keyOf = (garden: string, feed = "tasks.ics") => ({ garden, link: "owner-1", feed });

@@ -1,7 +1,6 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Day } from "../../src/days/day.ts";
-import type { Plan } from "../../src/plan/plan.ts";
 import type { Standing } from "../../src/schedule/placed.ts";
 import {
   eventsIn,
@@ -13,8 +12,8 @@ import {
 } from "../../src/store/gardens.ts";
 import { savePlan } from "../../src/store/plans.ts";
 import type { Event } from "../../src/words/event.ts";
+import { firstOf, SAVED_AT } from "./made.ts";
 
-const SAVED_AT = Date.UTC(2027, 3, 1);
 const standing = { "2027/beet/thin/1": { day: 20950 } } as unknown as Standing;
 
 const keepStanding = (db: D1Database, garden: StoredGarden, told: Standing) =>
@@ -27,18 +26,7 @@ const keepStanding = (db: D1Database, garden: StoredGarden, told: Standing) =>
   });
 
 async function makeGarden(garden: string): Promise<void> {
-  const plan = { name: garden, year: 2027 } as unknown as Plan;
-  const from = {
-    text: "",
-    beside: {},
-    file: "",
-    plan,
-    readBy: "code 1",
-    published: null,
-    first: false,
-  };
-  const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
-  await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
+  await savePlan(env.DB, firstOf(garden));
 }
 
 async function stored(garden: string) {
@@ -83,18 +71,7 @@ describe("a garden's record", () => {
     await keepUsual(env.DB, await stored("glen"), usual);
     const kept = await stored("glen");
     expect([kept.usual, gardenIn(kept).usual]).toEqual([usual, usual]);
-    const plan = { name: "glen", year: 2028 } as unknown as Plan;
-    const from = {
-      text: "",
-      beside: {},
-      file: "",
-      plan,
-      readBy: "code 1",
-      published: null,
-      first: false,
-    };
-    const at = { savedAt: SAVED_AT, origin: "https://garden.example" };
-    await savePlan(env.DB, { garden: "glen", year: 2028, base: 0, ...from, ...at });
+    await savePlan(env.DB, firstOf("glen", { year: 2028 }));
     const after = await stored("glen");
     expect(after.usual).toBeNull();
     expect(gardenIn(after)).toEqual({ id: "glen", plans: after.plans.map((saved) => saved.plan) });

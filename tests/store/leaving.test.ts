@@ -1,31 +1,15 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, expect, test } from "vitest";
 import { theDay } from "../../src/days/day.ts";
-import type { Plan } from "../../src/plan/plan.ts";
 import { addWords } from "../../src/store/diary.ts";
 import { storeFeed } from "../../src/store/feeds.ts";
 import { openGarden } from "../../src/store/gardens.ts";
 import { deleteGarden, isGone } from "../../src/store/leaving.ts";
 import { revoke } from "../../src/store/links.ts";
-import { type Saving, savedPlan, savePlan } from "../../src/store/plans.ts";
+import { savedPlan, savePlan } from "../../src/store/plans.ts";
+import { firstOf } from "./made.ts";
 
 const NOW = Date.UTC(2027, 4, 8);
-const plan = { name: "Weir", year: 2027, people: [], diary: [] } as unknown as Plan;
-
-function saving(garden: string): Saving {
-  const from = {
-    text: "x",
-    beside: {},
-    file: "",
-    plan,
-    readBy: "code 1",
-    published: null,
-    first: false,
-  };
-  const at = { savedAt: NOW, origin: "https://garden.example" };
-  return { garden, year: 2027, base: 0, ...from, ...at };
-}
-
 async function rowsOf(garden: string): Promise<number> {
   const tables = ["plans", "diary", "feeds", "revoked"];
   const counts = await Promise.all(
@@ -40,7 +24,7 @@ async function rowsOf(garden: string): Promise<number> {
 
 beforeAll(async () => {
   for (const garden of ["weir", "brook"]) {
-    await savePlan(env.DB, saving(garden));
+    await savePlan(env.DB, firstOf(garden));
     const line = { day: theDay(2027, 5, 8), text: "carrots up", task: null, person: null };
     await addWords(env.DB, garden, { ...line, saidAt: NOW });
     await revoke(env.DB, garden, "reader-1", NOW);
@@ -61,7 +45,7 @@ test("a garden deleted takes its plans, diary, feeds and links with it, and no o
 });
 
 test("it is never made again under that id, so that no old link opens anything", async () => {
-  expect(await savePlan(env.DB, saving("weir"))).toBeNull();
+  expect(await savePlan(env.DB, firstOf("weir"))).toBeNull();
   expect(await savedPlan(env.DB, "weir", 2027)).toBeNull();
   expect(await openGarden(env.DB, "weir")).toBeNull();
 });

@@ -1,26 +1,15 @@
 import { env } from "cloudflare:workers";
 import { expect, test } from "vitest";
-import type { Plan } from "../../src/plan/plan.ts";
 import { storeFeed } from "../../src/store/feeds.ts";
 import { openGarden } from "../../src/store/gardens.ts";
 import { linkUse, revoke } from "../../src/store/links.ts";
 import { savePlan } from "../../src/store/plans.ts";
+import { firstOf } from "./made.ts";
 
 const NOW = Date.UTC(2027, 4, 8);
 
 async function makeGarden(garden: string): Promise<void> {
-  const plan = { name: "Weir", year: 2027 } as unknown as Plan;
-  const from = {
-    text: "",
-    beside: {},
-    file: "",
-    plan,
-    readBy: "code 1",
-    published: null,
-    first: false,
-  };
-  const at = { savedAt: NOW, origin: "https://garden.example" };
-  await savePlan(env.DB, { garden, year: 2027, base: 0, ...from, ...at });
+  await savePlan(env.DB, firstOf(garden));
 }
 
 test("revoking closes one link and leaves the rest; again is no mistake and keeps the first instant", async () => {
