@@ -23,9 +23,13 @@ export type Problem = {
  */
 export function sayProblem(problem: Problem): string {
   const { file, line, column } = problem.at;
-  const end = problem.shouldBe.startsWith("Did you mean") ? "?" : ".";
-  const said = `${file}:${line}:${column}: ${problem.is}. ${problem.shouldBe}${end}`;
+  const said = `${file}:${line}:${column}: ${sayAdvice(problem)}`;
   return said.replace(/\p{Cc}/gu, "\uFFFD");
+}
+
+/** What is wrong and what would be right, without the place: a question where another word is offered. */
+export function sayAdvice({ is, shouldBe }: Problem): string {
+  return `${is}. ${shouldBe}${shouldBe.startsWith("Did you mean") ? "?" : "."}`;
 }
 
 /** In the order a reader meets them: by line, column, then code. */

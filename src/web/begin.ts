@@ -12,7 +12,7 @@ import { formOf, isHere } from "./body.ts";
 import { cropsPage, FIELDS, firstTextPage, placePage, type Typed } from "./pages/begin.tsx";
 import { linkPage } from "./pages/links.tsx";
 import { checked, planIn } from "./plan-page.ts";
-import { MOST_CARRIED, saveText } from "./saving.ts";
+import { MOST_CARRIED, NOT_YET, saveText } from "./saving.ts";
 import type { Knock } from "./visit.ts";
 
 /** Letters of an answer, and lines of people or beds. */
@@ -113,7 +113,7 @@ function answersIn(typed: Typed, form: URLSearchParams): FirstAnswers {
 }
 
 /** What keeps the first page's answers from being a plan, in words; names given twice too, since a plan has each but once. */
-function wrongIn({ shell, link }: Knock, typed: Typed): readonly string[] {
+function wrongIn(knock: Knock, typed: Typed): readonly string[] {
   if (Object.values(typed).some((said) => said.length > MOST_LETTERS))
     return ["That is more than this form takes. Say less here, and the rest in the plan."];
   const many = [linesIn(typed.people), linesIn(typed.beds)].some(
@@ -125,10 +125,7 @@ function wrongIn({ shell, link }: Knock, typed: Typed): readonly string[] {
     names
       .filter((name, at) => names.indexOf(name) !== at)
       .map((name) => `Two ${kind} are called ${name}. Give one another name.`);
-  const { problems } = shell.core.readPlan(firstPlan(answers), {
-    garden: link.garden,
-    file: "plan",
-  });
+  const { problems } = read(knock, firstPlan(answers));
   return [
     ...twice("people", answers.people),
     ...twice(
@@ -141,20 +138,21 @@ function wrongIn({ shell, link }: Knock, typed: Typed): readonly string[] {
   ];
 }
 
-function textPage(
-  { shell, link, request }: Knock,
-  text: string,
-  why: string | null = null,
-): string {
-  const check = `${new URL(request.url).pathname.replace(/\/?$/, "/")}check`;
-  const { problems } = shell.core.readPlan(text, { garden: link.garden, file: "plan" });
+/** A first plan's text, read: what it comes to and what is wrong with it. */
+function read({ shell, link }: Knock, text: string) {
+  return shell.core.readPlan(text, { garden: link.garden, file: "plan" });
+}
+
+function textPage(knock: Knock, text: string, why: string | null = null): string {
+  const check = `${new URL(knock.request.url).pathname.replace(/\/?$/, "/")}check`;
+  const { problems } = read(knock, text);
   return firstTextPage({ text, check, problems, why });
 }
 
-function checkText({ shell, link }: Knock, form: URLSearchParams): Response {
+function checkText(knock: Knock, form: URLSearchParams): Response {
   const sent = planIn(form);
   if (sent === null) return plain(400, "That is no plan.\n");
-  const { problems } = shell.core.readPlan(sent.text, { garden: link.garden, file: "plan" });
+  const { problems } = read(knock, sent.text);
   return json(200, checked(problems));
 }
 
@@ -167,7 +165,7 @@ async function saveFirst(
   const text = planIn(form)?.text;
   if (text === undefined) return open ? plain(400, "That is no plan.\n") : null;
   const { garden } = link;
-  const year = shell.core.readPlan(text, { garden, file: "plan" }).plan?.year ?? 0;
+  const year = read(knock, text).plan?.year ?? 0;
   const file = `plans/${garden}/${year}.yaml`;
   if (open) {
     const wanted = { garden, year, text, file, beside: {}, published: null, ...FIRST, origin };
@@ -182,9 +180,6 @@ async function saveFirst(
 }
 
 const FIRST = { base: 0, first: true } as const;
-
-const NOT_YET =
-  "Not saved yet: something has to be put right first. Nothing of what you wrote is lost.";
 
 async function ownersPage({ shell, link, origin }: Knock): Promise<string> {
   const owner = { garden: link.garden, role: "owner", person: null, serial: 1 } as const;

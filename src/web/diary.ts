@@ -1,13 +1,12 @@
 import { type Day, dayFromIso, isoOf, sayDay, theDay } from "../days/day.ts";
-import { dayAt } from "../days/instants.ts";
 import { addWords } from "../store/diary.ts";
-import { gardenIn, type StoredGarden, zoneOf } from "../store/gardens.ts";
+import { gardenIn, type StoredGarden } from "../store/gardens.ts";
 import { diaryTold } from "../words/diary.ts";
 import { page, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { tellAgain } from "./home.ts";
 import { diaryPage } from "./pages/diary.tsx";
-import { frameOf, type Visit } from "./visit.ts";
+import { frameOf, todayIn, type Visit } from "./visit.ts";
 
 /** Bytes of a line and its day. */
 const MOST_BYTES = 4000;
@@ -21,7 +20,7 @@ const SHOWN = 60;
 /** The diary as a page, or a line of it written down by its form. */
 export async function answerDiary(visit: Visit): Promise<Response> {
   const { shell, link, stored, request } = visit;
-  const today = dayAt(shell.now(), zoneOf(stored));
+  const today = todayIn(visit);
   if (request.method !== "POST") return show(visit, today, { said: "", wrong: null });
   const form = await formOf(request, MOST_BYTES);
   const text = (form?.get("say") ?? "").replace(/\s+/g, " ").trim();

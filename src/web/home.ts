@@ -5,13 +5,13 @@ import { before } from "../words/before.ts";
 import type { Event } from "../words/event.ts";
 import { walking } from "../words/sessions.ts";
 import { notFound, page } from "./answers.ts";
-import { comingUp, eventsNow, jobOf, movedPartOf, partOf, tellNow } from "./jobs.ts";
+import { comingUp, eventsNow, jobOf, movedPartOf, partOf } from "./jobs.ts";
 import { movedBy } from "./moved.ts";
 import { gonePage, jobPage } from "./pages/job.tsx";
 import { weekPage } from "./pages/week.tsx";
 import { logged, render } from "./render.ts";
 import { answerTap, leftTaps } from "./taps.ts";
-import { frameOf, type Knock, type Visit } from "./visit.ts";
+import { frameOf, type Knock, tellNow, type Visit } from "./visit.ts";
 
 /** The garden's own page: this week and the next. */
 export function answerHome(visit: Visit): Response {

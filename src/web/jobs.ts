@@ -1,25 +1,16 @@
 import type { FeedChoice } from "../calendar/choose.ts";
 import { type Day, plus, sayDay, WEEKDAYS, weekdayOf } from "../days/day.ts";
-import { dayAt } from "../days/instants.ts";
-import type { Told } from "../feed.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
 import type { Placed } from "../schedule/placed.ts";
-import { eventsIn, gardenIn, zoneOf } from "../store/gardens.ts";
+import { eventsIn, zoneOf } from "../store/gardens.ts";
 import type { Event } from "../words/event.ts";
 import { sayPieces, voiceOf } from "../words/sentences.ts";
 import type { TaskPart } from "./pages/job.tsx";
 import type { Coming, Job } from "./pages/week.tsx";
 import { isStale } from "./render.ts";
 import { tapsOf } from "./taps.ts";
-import type { Telling } from "./visit.ts";
-
-/** The garden as it is told at this instant; nothing of it is kept. */
-export function tellNow({ shell, stored }: Telling): Told {
-  const garden = gardenIn(stored);
-  const horizon = shell.core.horizonAt(garden, shell.now());
-  return shell.core.tell(garden, horizon, stored.standing);
-}
+import { type Telling, tellNow, todayIn } from "./visit.ts";
 
 /** The garden's events at this instant: as they were last told and kept, where that still holds, else told now. */
 export function eventsNow(telling: Telling): readonly Event[] {
@@ -33,8 +24,8 @@ export function eventsNow(telling: Telling): readonly Event[] {
  * that comes next. The season's own line is not among them.
  */
 export function comingUp(telling: Telling, events: readonly Event[]): Coming {
-  const { shell, stored, link } = telling;
-  const today = dayAt(shell.now(), zoneOf(stored));
+  const { shell, link } = telling;
+  const today = todayIn(telling);
   const ahead = shell.core
     .choose(events, choiceOf(link))
     .filter(({ kind, day }) => kind !== "season" && day >= today)

@@ -8,9 +8,8 @@ import { allVersions } from "../store/plans.ts";
 import { archive, page } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { bedsOf, nameOf } from "./handing.ts";
-import { tellNow } from "./jobs.ts";
 import { endedPage, leavingPage } from "./pages/leaving.tsx";
-import { frameOf, type Visit } from "./visit.ts";
+import { frameOf, tellNow, type Visit } from "./visit.ts";
 
 const MOST_BYTES = 4000;
 

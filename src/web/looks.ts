@@ -2,7 +2,6 @@ import { frostTonight } from "../beds/frost-tonight.ts";
 import type { Season } from "../beds/lives.ts";
 import { roomIn } from "../beds/room.ts";
 import { type Day, dayFromIso, isoOf, monthStart } from "../days/day.ts";
-import { dayAt } from "../days/instants.ts";
 import { understood } from "../diary/understand.ts";
 import { drawPicture } from "../pictures/picture.ts";
 import type { Plan } from "../plan/plan.ts";
@@ -17,15 +16,14 @@ import { nightTold } from "../words/frost-tonight.ts";
 import { roomTold } from "../words/room.ts";
 import { notFound, page, paper, picture } from "./answers.ts";
 import { bedsOf } from "./handing.ts";
-import { tellNow } from "./jobs.ts";
 import { frostPage, picturesPage, roomPage } from "./pages/looks.tsx";
-import { frameOf, type Visit } from "./visit.ts";
+import { frameOf, tellNow, todayIn, type Visit } from "./visit.ts";
 
 type At = { readonly today: Day; readonly newest: Plan };
 
-function atOf({ shell, stored }: Visit): At | null {
-  const newest = stored.plans.at(-1)?.plan;
-  return newest ? { newest, today: dayAt(shell.now(), newest.site.clock) } : null;
+function atOf(visit: Visit): At | null {
+  const newest = visit.stored.plans.at(-1)?.plan;
+  return newest ? { newest, today: todayIn(visit) } : null;
 }
 
 function asked({ request }: Visit, name: string): string | null {
@@ -99,9 +97,10 @@ export function answerSheet(visit: Visit, said?: string): Response {
 }
 
 /** A year looked back on, `2027`; the season today lies in where none is said. */
-export function answerYear({ shell, stored }: Visit, said?: string): Response {
+export function answerYear(visit: Visit, said?: string): Response {
+  const { shell, stored } = visit;
   const garden = gardenIn(stored);
-  const today = dayAt(shell.now(), garden.plans.at(-1)?.site.clock ?? "UTC");
+  const today = todayIn(visit);
   const plan =
     said === undefined
       ? planOn(garden.plans, today)

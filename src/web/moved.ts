@@ -1,11 +1,10 @@
-import { dayAt } from "../days/instants.ts";
 import { lineByLine } from "../diary/understand.ts";
 import type { Placed } from "../schedule/placed.ts";
 import type { StoredLine } from "../store/diary.ts";
-import { gardenIn, type StoredGarden, zoneOf } from "../store/gardens.ts";
+import { gardenIn, type StoredGarden } from "../store/gardens.ts";
 import { changesOf } from "../words/changes.ts";
 import type { Moved } from "./pages/job.tsx";
-import type { Telling } from "./visit.ts";
+import { type Now, tellNow, todayIn } from "./visit.ts";
 
 /** As long after an answer its page tells what moved [ms]. Source: house rule: till the next day's evening. */
 const TOLD_FOR_MS = 36 * 3_600_000;
@@ -19,18 +18,16 @@ const MOST_LINES = 8;
  * again, gone back to, or opened by somebody else.
  */
 export function movedBy(
-  { shell, stored }: Telling,
+  { shell, stored }: Now,
   tasks: readonly string[],
   now: readonly Placed[],
 ): Moved {
   const last = stored.lines.findLast(({ task }) => task !== null && tasks.includes(task));
   if (last === undefined || shell.now() - last.saidAt > TOLD_FOR_MS) return null;
-  const garden = gardenIn(without(stored, last));
-  const horizon = shell.core.horizonAt(garden, shell.now());
-  const before = shell.core.tell(garden, horizon, stored.standing).placed;
+  const before = tellNow({ shell, stored: without(stored, last) }).placed;
   const { plans } = gardenIn(stored);
   const said = lineByLine(plans).filter(({ line }) => line.at.line === last.id);
-  const since = dayAt(shell.now(), zoneOf(stored));
+  const since = todayIn({ shell, stored });
   const lines = changesOf({ before, now, said, since }, plans)
     .filter(({ id }) => !tasks.includes(id))
     .map((change) => change.said);

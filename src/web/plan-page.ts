@@ -1,7 +1,7 @@
 import { sayDay } from "../days/day.ts";
 import { dayAt } from "../days/instants.ts";
 import { nextYear } from "../plan/next-year.ts";
-import type { Problem } from "../problems/problem.ts";
+import { type Problem, sayAdvice } from "../problems/problem.ts";
 import { zoneOf } from "../store/gardens.ts";
 import { planVersion, planVersions, type SavedPlan } from "../store/plans.ts";
 import { json, notFound, page, plain, SCRIPTED } from "./answers.ts";
@@ -9,7 +9,7 @@ import { formOf } from "./body.ts";
 import { differences, together } from "./differences.ts";
 import { tellAgain } from "./home.ts";
 import { type PlanShown, planPage, versionPage, type Word } from "./pages/plan.tsx";
-import { MOST_CARRIED, type Outcome, saveText } from "./saving.ts";
+import { MOST_CARRIED, NOT_YET, type Outcome, saveText } from "./saving.ts";
 import { frameOf, type Visit } from "./visit.ts";
 
 /** The newest year's plan, where the bare path leads. */
@@ -92,10 +92,7 @@ async function notSaved(visit: Visit, at: At, { sent, outcome }: NotSaved): Prom
   const { base, text } = sent;
   if (outcome.kind === "another") return besideAnother(visit, at, { sent, outcome });
   const [problems, status] = outcome.kind === "problems" ? [outcome.problems, 422] : [[], 413];
-  const why =
-    outcome.kind === "problems"
-      ? "Not saved yet: something has to be put right first. Nothing of what you wrote is lost."
-      : "Not saved: a plan may have 256 KiB.";
+  const why = outcome.kind === "problems" ? NOT_YET : "Not saved: a plan may have 256 KiB.";
   return show(visit, at, { status, word: { kind: "not saved", why }, problems, base, text });
 }
 
@@ -152,8 +149,9 @@ export async function answerCheck(visit: Visit, said: string): Promise<Response>
 
 /** Problems as the script takes them: the line, whether it keeps the plan from being saved, and what to say. */
 export function checked(problems: readonly Problem[]) {
-  return problems.map(({ at, weight, is, shouldBe }) => {
-    const end = shouldBe.startsWith("Did you mean") ? "?" : ".";
-    return { line: at.line, stops: weight === "problem", says: `${is}. ${shouldBe}${end}` };
-  });
+  return problems.map((problem) => ({
+    line: problem.at.line,
+    stops: problem.weight === "problem",
+    says: sayAdvice(problem),
+  }));
 }

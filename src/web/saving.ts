@@ -10,6 +10,10 @@ const MOST = 256 * KIB;
 /** Bytes of the JSON or the form that carries them, which write some characters longer. */
 export const MOST_CARRIED = 1024 * KIB;
 
+/** What a page says over a text with something wrong in it. */
+export const NOT_YET =
+  "Not saved yet: something has to be put right first. Nothing of what you wrote is lost.";
+
 /** One year's plan of a garden. */
 export type Year = { readonly garden: string; readonly year: number };
 

@@ -1,12 +1,10 @@
 import { sayDay } from "../days/day.ts";
-import { dayAt } from "../days/instants.ts";
 import { type Answer, isAnswer, UNDO } from "../diary/answers.ts";
 import type { Placed } from "../schedule/placed.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
-import { gardenIn, zoneOf } from "../store/gardens.ts";
 import { plain } from "./answers.ts";
 import { formOf } from "./body.ts";
-import type { Visit } from "./visit.ts";
+import { tellNow, todayIn, type Visit } from "./visit.ts";
 
 /** One answer that a page offers to a task: the words on it, and what is written down. */
 export type Tap = { readonly words: string; readonly says: string };
@@ -66,28 +64,26 @@ const MOST_LETTERS = 300;
 
 /** Writes an answer down and leads back to the page it came from. The same answer twice is one. */
 export async function answerTap(visit: Visit): Promise<Response> {
-  const { shell, link, stored, request } = visit;
+  const { shell, link, request } = visit;
   const said = answerIn(await formOf(request, MOST_BYTES));
   if (said === null || !isJob(visit, said.task))
     return plain(400, "That was no answer to a job.\n");
-  const now = shell.now();
   await addAnswer(shell.db, link.garden, {
-    day: dayAt(now, zoneOf(stored)),
+    day: todayIn(visit),
     ...said,
     person: link.person,
-    saidAt: now,
+    saidAt: shell.now(),
   });
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
 /** Whether a task is one of the garden's: told last, told before as a phone may still show it, answered before, or told now. */
-function isJob({ shell, stored }: Visit, task: string): boolean {
+function isJob(visit: Visit, task: string): boolean {
+  const { stored } = visit;
   if (Object.hasOwn(stored.standing, task)) return true;
   if (stored.lines.some((line) => line.task === task)) return true;
   if (Object.values(stored.before).some(({ tasks }) => tasks.includes(task))) return true;
-  const garden = gardenIn(stored);
-  const told = shell.core.tell(garden, shell.core.horizonAt(garden, shell.now()), stored.standing);
-  return told.placed.some((placed) => placed.task.id === task);
+  return tellNow(visit).placed.some((placed) => placed.task.id === task);
 }
 
 function answerIn(form: URLSearchParams | null): { task: string; text: string } | null {

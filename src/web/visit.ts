@@ -1,6 +1,9 @@
+import type { Day } from "../days/day.ts";
+import { dayAt } from "../days/instants.ts";
+import type { Told } from "../feed.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
-import { openGarden, type StoredGarden } from "../store/gardens.ts";
+import { gardenIn, openGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
 import { nameOf } from "./handing.ts";
 import type { Frame, Way } from "./pages/frame.tsx";
 import type { Shell } from "./shell.ts";
@@ -39,6 +42,20 @@ export async function openVisit(knock: Knock): Promise<Visit | null> {
 /** Whether an owner's link of that serial opens: the one in force, or the one shown to take its place. */
 function opens({ owner, ownerNext }: StoredGarden, serial: number): boolean {
   return serial === owner || serial === ownerNext;
+}
+
+/** What a garden is told from at an instant. */
+export type Now = Pick<Telling, "shell" | "stored">;
+
+/** The garden as it is told at this instant; nothing of it is kept. */
+export function tellNow({ shell, stored }: Now): Told {
+  const garden = gardenIn(stored);
+  return shell.core.tell(garden, shell.core.horizonAt(garden, shell.now()), stored.standing);
+}
+
+/** Today by the garden's own clock. */
+export function todayIn({ shell, stored }: Now): Day {
+  return dayAt(shell.now(), zoneOf(stored));
 }
 
 const HOUSEHOLD: readonly Way[] = [

@@ -5,9 +5,9 @@ import type { Link } from "../../src/links/segment.ts";
 import type { Plan } from "../../src/plan/plan.ts";
 import type { Placed } from "../../src/schedule/placed.ts";
 import type { StoredGarden } from "../../src/store/gardens.ts";
-import { comingUp, jobOf, movedPartOf, partOf, tellNow } from "../../src/web/jobs.ts";
+import { comingUp, jobOf, movedPartOf, partOf } from "../../src/web/jobs.ts";
 import type { Shell } from "../../src/web/shell.ts";
-import type { Telling } from "../../src/web/visit.ts";
+import { type Telling, tellNow } from "../../src/web/visit.ts";
 import type { Event } from "../../src/words/event.ts";
 
 const CLOCK = "America/Denver";

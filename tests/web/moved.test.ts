@@ -4,9 +4,8 @@ import { startOf } from "../../src/days/instants.ts";
 import { horizonAt, tell } from "../../src/feed.ts";
 import { readPlan } from "../../src/plan/read.ts";
 import type { StoredLine } from "../../src/store/diary.ts";
-import { tellNow } from "../../src/web/jobs.ts";
 import { movedBy } from "../../src/web/moved.ts";
-import type { Telling } from "../../src/web/visit.ts";
+import { type Telling, tellNow } from "../../src/web/visit.ts";
 import { QUARRY } from "../gardens.ts";
 
 const CARROTS_OUT = "2027/carrot/sow-outdoors/1";

@@ -1,4 +1,4 @@
-import type { Problem } from "../../problems/problem.ts";
+import { type Problem, sayAdvice } from "../../problems/problem.ts";
 import { type Frame, sheet } from "./frame.tsx";
 
 /** Where the script of the plan's page is served. */
@@ -145,11 +145,10 @@ export function Beside({
             </dt>
             {problems
               .filter(({ at }) => at.line === number)
-              .map(({ is, shouldBe, weight }) => (
+              .map((problem) => (
                 <dd>
-                  {weight === "doubt" && wrong ? "Doubtful: " : ""}
-                  {is}. {shouldBe}
-                  {shouldBe.startsWith("Did you mean") ? "?" : "."}
+                  {problem.weight === "doubt" && wrong ? "Doubtful: " : ""}
+                  {sayAdvice(problem)}
                 </dd>
               ))}
           </>
