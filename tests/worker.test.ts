@@ -30,6 +30,28 @@ async function publish(text: string): Promise<Response> {
   return exports.default.fetch(await addressOf("keeper", "plans/2027"), init);
 }
 
+/** Publishes a garden's first plan, and gives the addresses of its links. */
+async function publishedAs(garden: string, text: string) {
+  const key = await keyFrom(SECRET);
+  const at = async (role: Role, person: string | null) =>
+    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
+  const body = JSON.stringify({ text, file: `plans/${garden}/2027.yaml` });
+  const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
+  const made = await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
+  expect(made.status).toBe(201);
+  return at;
+}
+
+/** Sends an answer to a task from a page, as its button does. */
+function tapOn(page: string, task: string, say: string): Promise<Response> {
+  return exports.default.fetch(page, {
+    method: "POST",
+    redirect: "manual",
+    body: new URLSearchParams({ task, say }).toString(),
+    headers: { "content-type": "application/x-www-form-urlencoded" },
+  });
+}
+
 test("the worker is well", async () => {
   const answer = await exports.default.fetch("https://garden.example/healthz");
   expect(await answer.text()).toBe("ok\n");
@@ -96,13 +118,7 @@ const FEEDS = {
 
 test("every feed of every link is without a fault, and a reader's tells of nobody", async () => {
   const garden = "lane";
-  const key = await keyFrom(SECRET);
-  const at = async (role: Role, person: string | null) =>
-    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
-  const body = JSON.stringify({ text: LANE, file: "plans/lane/2027.yaml" });
-  const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
-  const made = await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
-  expect(made.status).toBe(201);
+  const at = await publishedAs(garden, LANE);
   for (const role of ["owner", "helper", "reader"] as const) {
     const base = await at(role, role === "helper" ? "quillon" : null);
     for (const feed of FEEDS[role]) {
@@ -121,21 +137,10 @@ test("every feed of every link is without a fault, and a reader's tells of nobod
 
 test("one tap on a job's page moves the chain behind it, and another takes it back", async () => {
   const garden = "tap-lane";
-  const key = await keyFrom(SECRET);
-  const at = async (role: Role, person: string | null) =>
-    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
-  const body = JSON.stringify({ text: LANE, file: `plans/${garden}/2027.yaml` });
-  const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
-  await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
+  const at = await publishedAs(garden, LANE);
   const base = await at("helper", "quillon");
   const page = `${base}on/2027/beet/sow-outdoors/1`;
-  const tap = (say: string) =>
-    exports.default.fetch(page, {
-      method: "POST",
-      redirect: "manual",
-      body: new URLSearchParams({ task: "2027/beet/sow-outdoors/1", say }).toString(),
-      headers: { "content-type": "application/x-www-form-urlencoded" },
-    });
+  const tap = (say: string) => tapOn(page, "2027/beet/sow-outdoors/1", say);
   const textOf = async (address: string) => (await exports.default.fetch(address)).text();
   const feed = async () => (await textOf(`${base}tasks.ics`)).replaceAll("\r\n ", "");
 
@@ -151,13 +156,7 @@ test("one tap on a job's page moves the chain behind it, and another takes it ba
   expect(await textOf(page)).toContain(">Sown today</button>");
 
   const thin = `${base}on/2027/carrot/thin/1`;
-  const leave = (say: string) =>
-    exports.default.fetch(thin, {
-      method: "POST",
-      redirect: "manual",
-      body: new URLSearchParams({ task: "2027/carrot/thin/1", say }).toString(),
-      headers: { "content-type": "application/x-www-form-urlencoded" },
-    });
+  const leave = (say: string) => tapOn(thin, "2027/carrot/thin/1", say);
   await leave("left this year");
   expect(await textOf(thin)).toContain("Left this year, said");
   await leave("undo: left this year");
@@ -166,33 +165,18 @@ test("one tap on a job's page moves the chain behind it, and another takes it ba
 
 test("a visit of one job answered leads back to that job, whether or not a calendar was ever asked for", async () => {
   const garden = "one-lane";
-  const key = await keyFrom(SECRET);
-  const at = async (role: Role, person: string | null) =>
-    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
   const text = `garden: One
 year: 2027
 place: { clock: America/Boise, last frost: about 6 May, first frost: about 2 Oct }
 people: { Ann: { gardens: Sat 9-12 } }
 crops: [{ crop: beet, sow: 8 May, without: [thinning, weeding, things to have] }]
 `;
-  const put = {
-    method: "PUT",
-    body: JSON.stringify({ text, file: "x" }),
-    headers: { "if-none-match": "*" },
-  };
-  expect((await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put)).status).toBe(
-    201,
-  );
+  const at = await publishedAs(garden, text);
   const page = `${await at("helper", "ann")}on/ann/2027-05-08`;
   const textOf = async () => (await exports.default.fetch(page)).text();
   const task = "2027/beet/sow-outdoors/1";
   expect(await textOf()).toContain(`value="${task}"`);
-  const done = await exports.default.fetch(page, {
-    method: "POST",
-    redirect: "manual",
-    body: new URLSearchParams({ task, say: "done" }).toString(),
-    headers: { "content-type": "application/x-www-form-urlencoded" },
-  });
+  const done = await tapOn(page, task, "done");
   expect(done.status).toBe(303);
   const after = await exports.default.fetch(page);
   expect(after.status).toBe(200);
@@ -201,12 +185,7 @@ crops: [{ crop: beet, sow: 8 May, without: [thinning, weeding, things to have] }
 
 test("frost tonight, the pictures and the month on paper are the household's", async () => {
   const garden = "look-lane";
-  const key = await keyFrom(SECRET);
-  const at = async (role: Role, person: string | null) =>
-    `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
-  const body = JSON.stringify({ text: LANE, file: `plans/${garden}/2027.yaml` });
-  const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
-  await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
+  const at = await publishedAs(garden, LANE);
   const helper = await at("helper", "quillon");
   const get = (rest: string, base = helper) => exports.default.fetch(`${base}${rest}`);
 
