@@ -1,9 +1,9 @@
 import { env, exports } from "cloudflare:workers";
 import { beforeAll, expect, test } from "vitest";
-import { theDay } from "../src/days/day.ts";
-import { keyFrom, pathOf } from "../src/links/mac.ts";
-import type { Role } from "../src/links/segment.ts";
-import { addWords } from "../src/store/diary.ts";
+import { theDay } from "../src/base/days/day.ts";
+import { keyFrom, pathOf } from "../src/host/links/mac.ts";
+import type { Role } from "../src/host/links/segment.ts";
+import { addWords } from "../src/host/store/diary.ts";
 
 const SECRET = "a secret for tests, of more than 32 characters";
 const GARDEN = "canary-row";

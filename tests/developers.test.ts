@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { choose } from "../src/calendar/choose.ts";
-import { writeCalendar } from "../src/calendar/write.ts";
-import { sayDay } from "../src/days/day.ts";
-import { PRACTICES } from "../src/practices/all.ts";
+import { sayDay } from "../src/base/days/day.ts";
+import { PRACTICES } from "../src/engine/practices/all.ts";
+import { choose } from "../src/views/calendar/choose.ts";
+import { writeCalendar } from "../src/views/calendar/write.ts";
 import { gardenOf, tellOf } from "./gardens.ts";
 
 const NOTES = readFileSync("DEVELOPERS.md", "utf8");

@@ -1,9 +1,9 @@
-import { type Day, dayFromIso } from "../src/days/day.ts";
-import { startOf } from "../src/days/instants.ts";
-import { type Garden, horizonAt, type Told, tell } from "../src/feed.ts";
-import type { Normals, Plan } from "../src/plan/plan.ts";
-import { readPlan } from "../src/plan/read.ts";
-import type { Standing } from "../src/schedule/placed.ts";
+import { type Garden, horizonAt, type Told, tell } from "../src/app/feed.ts";
+import { type Day, dayFromIso } from "../src/base/days/day.ts";
+import { startOf } from "../src/base/days/instants.ts";
+import type { Standing } from "../src/engine/schedule/placed.ts";
+import type { Normals, Plan } from "../src/garden/model/plan.ts";
+import { readPlan } from "../src/garden/plan/read.ts";
 
 const HEAD = `garden: Quarry Lane
 year: 2027

@@ -1,11 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cleanText } from "../src/calendar/clean.ts";
-import type { Ledger } from "../src/calendar/ledger.ts";
-import { writeCalendar } from "../src/calendar/write.ts";
-import { type Day, plus } from "../src/days/day.ts";
-import type { Event } from "../src/words/event.ts";
-import { eventOf, MAY_1, MAY_8 } from "./calendar/events.ts";
+import { type Day, plus } from "../src/base/days/day.ts";
+import { cleanText } from "../src/views/calendar/clean.ts";
+import type { Ledger } from "../src/views/calendar/ledger.ts";
+import { writeCalendar } from "../src/views/calendar/write.ts";
+import type { Event } from "../src/views/events/event.ts";
 import {
   type Answer,
   type Ask,
@@ -19,6 +18,7 @@ import {
   type Reader,
 } from "./readers.ts";
 import type { StrictEvent } from "./strict.ts";
+import { eventOf, MAY_1, MAY_8 } from "./views/calendar/events.ts";
 
 const DAY_MS = 86_400_000;
 const SECOND = 1000;

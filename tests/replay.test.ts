@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { choose, type FeedChoice } from "../src/calendar/choose.ts";
-import { cleanText } from "../src/calendar/clean.ts";
-import { uidOf } from "../src/calendar/uid.ts";
-import { type Garden, horizonAt, tell } from "../src/feed.ts";
-import type { Standing } from "../src/schedule/placed.ts";
-import type { Event } from "../src/words/event.ts";
+import { type Garden, horizonAt, tell } from "../src/app/feed.ts";
+import type { Standing } from "../src/engine/schedule/placed.ts";
+import { choose, type FeedChoice } from "../src/views/calendar/choose.ts";
+import { cleanText } from "../src/views/calendar/clean.ts";
+import { uidOf } from "../src/views/calendar/uid.ts";
+import type { Event } from "../src/views/events/event.ts";
 import { gardenOf, QUARRY } from "./gardens.ts";
 import { CHOICES, dawn, type Kept as Told, write } from "./properties/feeds.ts";
 import { type Answer, type Ask, byUid, type Kept, NOTHING_KEPT, READERS } from "./readers.ts";

@@ -5,9 +5,10 @@ const root = new URL("..", import.meta.url).pathname;
 
 /** These want the platform's own runtime and store; everything else is pure and runs in plain Node. */
 const inWorker = [
-  "tests/{canaries,worker}.test.ts",
-  "tests/store/{diary,feeds,gardens,invitations,leaving,links,plans}.test.ts",
-  "tests/web/{app,begin,diary,feed,home,leaving,links,places,plan-page,plans,render,tapped}.test.ts",
+  "tests/canaries.test.ts",
+  "tests/host/worker.test.ts",
+  "tests/host/store/{diary,feeds,gardens,invitations,leaving,links,plans}.test.ts",
+  "tests/host/web/{app,begin,diary,feed,home,leaving,links,places,plan-page,plans,render,tapped}.test.ts",
 ];
 
 export default defineConfig({
@@ -36,7 +37,7 @@ export default defineConfig({
               cf: false,
               bindings: {
                 SECRET: "a secret for tests, of more than 32 characters",
-                MIGRATIONS: await readD1Migrations(`${root}src/store/migrations`),
+                MIGRATIONS: await readD1Migrations(`${root}src/host/store/migrations`),
               },
             },
           })),
@@ -44,7 +45,7 @@ export default defineConfig({
         test: {
           name: "worker",
           include: inWorker,
-          setupFiles: ["tests/store/migrate.ts"],
+          setupFiles: ["tests/host/store/migrate.ts"],
         },
       },
     ],

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { Event } from "../../src/words/event.ts";
+import type { Event } from "../../src/views/events/event.ts";
 
 const ASCII = /^[ -~]*$/;
 

@@ -1,14 +1,14 @@
 import { createHash } from "node:crypto";
-import { choose, type FeedChoice } from "../../src/calendar/choose.ts";
-import type { Ledger } from "../../src/calendar/ledger.ts";
-import { writeCalendar } from "../../src/calendar/write.ts";
-import { type Garden, horizonAt, tell, usualOf } from "../../src/feed.ts";
-import { readPlan } from "../../src/plan/read.ts";
-import { householdOf } from "../../src/schedule/household.ts";
-import { place } from "../../src/schedule/place.ts";
-import type { Standing } from "../../src/schedule/placed.ts";
-import { pack } from "../../src/store/bytes.ts";
-import type { Event } from "../../src/words/event.ts";
+import { type Garden, horizonAt, tell, usualOf } from "../../src/app/feed.ts";
+import { householdOf } from "../../src/engine/schedule/household.ts";
+import { place } from "../../src/engine/schedule/place.ts";
+import type { Standing } from "../../src/engine/schedule/placed.ts";
+import { readPlan } from "../../src/garden/plan/read.ts";
+import { pack } from "../../src/host/store/bytes.ts";
+import { choose, type FeedChoice } from "../../src/views/calendar/choose.ts";
+import type { Ledger } from "../../src/views/calendar/ledger.ts";
+import { writeCalendar } from "../../src/views/calendar/write.ts";
+import type { Event } from "../../src/views/events/event.ts";
 import { medians } from "./clock.ts";
 
 const NOW = Date.UTC(2027, 4, 1, 18);

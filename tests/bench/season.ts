@@ -1,5 +1,5 @@
-import type { Day } from "../../src/days/day.ts";
-import type { Event } from "../../src/words/event.ts";
+import type { Day } from "../../src/base/days/day.ts";
+import type { Event } from "../../src/views/events/event.ts";
 
 const TEXT = `Thin to one every 3 in, pulling the weakest; water first, so that the roots of those that stay are not torn.
 Right when: the first true leaves are as long as your thumb nail.

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { headAndFoot } from "../../src/calendar/head.ts";
-import { writeEvent } from "../../src/calendar/one.ts";
-import { uidOf } from "../../src/calendar/uid.ts";
-import { writeCalendar } from "../../src/calendar/write.ts";
-import type { Event } from "../../src/words/event.ts";
+import { headAndFoot } from "../../src/views/calendar/head.ts";
+import { writeEvent } from "../../src/views/calendar/one.ts";
+import { uidOf } from "../../src/views/calendar/uid.ts";
+import { writeCalendar } from "../../src/views/calendar/write.ts";
+import type { Event } from "../../src/views/events/event.ts";
 import { medians } from "./clock.ts";
 import { plainEvent } from "./floor.ts";
 import { season } from "./season.ts";

@@ -1,5 +1,5 @@
 import { inject } from "vitest";
-import { run } from "../../src/cli.ts";
+import { run } from "../../src/host/cli/cli.ts";
 
 /** A fresh invitation's address, as `sowbell invite` prints it. */
 export async function invitation(): Promise<string> {

@@ -1,7 +1,7 @@
 import { strFromU8, unzipSync } from "fflate";
 import { inject } from "vitest";
-import { keyFrom, pathOf } from "../../src/links/mac.ts";
-import type { Role } from "../../src/links/segment.ts";
+import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
+import type { Role } from "../../src/host/links/segment.ts";
 import { readStrictly, type StrictEvent } from "../strict.ts";
 
 /** A garden's link by its role, with its closing slash; a helper is Imre. */

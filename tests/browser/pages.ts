@@ -1,4 +1,4 @@
-import type { Role } from "../../src/links/segment.ts";
+import type { Role } from "../../src/host/links/segment.ts";
 import { YEAR } from "./gardens.ts";
 import { invitation } from "./invite.ts";
 import { jobPageOf, linkOf } from "./links.ts";

@@ -13,7 +13,7 @@ export default defineConfig({
       miniflare: {
         cf: false,
         bindings: {
-          MIGRATIONS: await readD1Migrations(`${root}src/store/migrations`),
+          MIGRATIONS: await readD1Migrations(`${root}src/host/store/migrations`),
           QUARRY: readFileSync(`${root}plans/quarry-lane/2027.yaml`, "utf8"),
         },
       },
@@ -21,7 +21,7 @@ export default defineConfig({
   ],
   test: {
     include: ["tests/costs/*.costs.ts"],
-    setupFiles: ["tests/store/migrate.ts"],
+    setupFiles: ["tests/host/store/migrate.ts"],
     testTimeout: 120_000,
   },
 });

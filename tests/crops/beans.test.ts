@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { BEAN, BEANS, EDAMAME, POLE_BEAN, RUNNER_BEAN } from "../../src/crops/beans.ts";
 import { isTender } from "../../src/crops/crops.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("the beans of warm soil", () => {
   it("are tender and of the pea family", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { BEET, BEET_FAMILY, CHARD, SPINACH } from "../../src/crops/beets.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 import { inch } from "./walk.ts";
 
 describe("the beet family", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { BINDWEED_FAMILY, SWEET_POTATO } from "../../src/crops/bindweeds.ts";
 import { cropNamed, isTender } from "../../src/crops/crops.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("the bindweed family", () => {
   it("is the sweet potato, and no potato", () => {

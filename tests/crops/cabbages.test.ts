@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { CABBAGE, CABBAGE_FAMILY, RADISH, TURNIP } from "../../src/crops/cabbages.ts";
 import { saySource } from "../../src/crops/figures.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 import { inch } from "./walk.ts";
 
 describe("the cabbage family", () => {

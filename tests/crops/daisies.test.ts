@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { DAISY_FAMILY, LETTUCE } from "../../src/crops/daisies.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("the daisy family", () => {
   it("is of one family", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { isTender } from "../../src/crops/crops.ts";
 import { CUCUMBER, GOURD_FAMILY, MELON, WATERMELON } from "../../src/crops/gourds.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("the gourd family", () => {
   it("is of one family", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { isTender } from "../../src/crops/crops.ts";
 import { CORN, GRASS_FAMILY } from "../../src/crops/grasses.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("the grass family", () => {
   it("is of one family", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { MALLOW_FAMILY, OKRA } from "../../src/crops/mallows.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 import { inch } from "./walk.ts";
 
 describe("the mallow family", () => {

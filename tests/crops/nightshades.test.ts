@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { NIGHTSHADES, POTATO, TOMATO } from "../../src/crops/nightshades.ts";
 import { EGGPLANT, PEPPER } from "../../src/crops/peppers.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 import { inch } from "./walk.ts";
 
 describe("the nightshade family", () => {

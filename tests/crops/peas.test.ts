@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { BEAN } from "../../src/crops/beans.ts";
 import { isTender } from "../../src/crops/crops.ts";
 import { BROAD_BEAN, PEA, PEA_FAMILY } from "../../src/crops/peas.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 const soilF = (crop: typeof PEA) => fahrenheit(crop.outdoors?.soilMinC.value ?? 0);
 

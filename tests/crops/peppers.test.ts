@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { TOMATO } from "../../src/crops/nightshades.ts";
 import { EGGPLANT, PEPPER, PEPPERS } from "../../src/crops/peppers.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("peppers and eggplants", () => {
   it("are nightshades", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { celsius } from "../../src/base/quantities/quantity.ts";
 import { CROPS, cropOf } from "../../src/crops/crops.ts";
 import { COLUMNS_F, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
 import { saySource } from "../../src/crops/figures.ts";
@@ -8,7 +9,6 @@ import {
   SEEDLINGS_SOURCE,
   seedlingsRow,
 } from "../../src/crops/seedlings.ts";
-import { celsius } from "../../src/quantities/quantity.ts";
 
 const share = (row: string, atF: number) => comeUpShare(row, celsius(atF));
 

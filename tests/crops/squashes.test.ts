@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { PUMPKIN, SQUASHES, SUMMER_SQUASH, WINTER_SQUASH } from "../../src/crops/squashes.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 describe("the squashes", () => {
   it("are gourds that stand no cold, sown in warm soil two to a place", () => {

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { dayFromIso } from "../../src/days/day.ts";
+import { dayFromIso } from "../../src/base/days/day.ts";
 import { planOf, tellOf } from "../gardens.ts";
 
 type Row = {

@@ -1,5 +1,5 @@
 import type { Crop } from "../../src/crops/facts.ts";
-import { middle } from "../../src/growth/milestones.ts";
+import { middle } from "../../src/engine/growth/milestones.ts";
 import { ours } from "../sources/ours.ts";
 
 /** Crops of the hindcast, by their keys: all that come up by the days table, and potato. */

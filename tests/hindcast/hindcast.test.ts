@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { climateOf } from "../../src/climate/climate.ts";
-import { plus, theDay } from "../../src/days/day.ts";
+import { plus, theDay } from "../../src/base/days/day.ts";
+import { climateOf } from "../../src/engine/climate/climate.ts";
 import { CROPS } from "./crops.ts";
 import { casesOf, hindcast, planBefore, STAGES } from "./hindcast.ts";
 import { isInside, type Measured, measured } from "./measured.ts";

@@ -1,4 +1,4 @@
-import { sayDay } from "../../src/days/day.ts";
+import { sayDay } from "../../src/base/days/day.ts";
 import { type Case, hindcast, STAGES } from "./hindcast.ts";
 import { isInside, measured } from "./measured.ts";
 

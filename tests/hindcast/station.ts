@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
-import type { Observed } from "../../src/climate/climate.ts";
-import { monthsIn } from "../../src/climate/months.ts";
-import { frostDatesOf, type NightDates } from "../../src/climate/odds.ts";
-import { type Daily, dayNumbered } from "../../src/climate/record.ts";
-import { partsOf, sayDay } from "../../src/days/day.ts";
-import type { Normals } from "../../src/plan/plan.ts";
+import { partsOf, sayDay } from "../../src/base/days/day.ts";
+import type { Observed } from "../../src/engine/climate/climate.ts";
+import type { Normals } from "../../src/garden/model/plan.ts";
+import { monthsIn } from "../../src/garden/station/months.ts";
+import { frostDatesOf, type NightDates } from "../../src/garden/station/odds.ts";
+import { type Daily, dayNumbered } from "../../src/garden/station/record.ts";
 import { isoDay } from "../gardens.ts";
 
 /** The stations of the record, with their latitudes [degrees] and clocks. */

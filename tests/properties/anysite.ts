@@ -1,9 +1,9 @@
 import fc from "fast-check";
+import { plus, sayDay, theDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
-import { plus, sayDay, theDay } from "../../src/days/day.ts";
-import { isRaised } from "../../src/plan/begin.ts";
-import type { Plan } from "../../src/plan/plan.ts";
-import { readPlan } from "../../src/plan/read.ts";
+import type { Plan } from "../../src/garden/model/plan.ts";
+import { isRaised } from "../../src/garden/plan/begin.ts";
+import { readPlan } from "../../src/garden/plan/read.ts";
 
 const YEAR = 2027;
 const NEW_YEAR = theDay(YEAR, 1, 1);

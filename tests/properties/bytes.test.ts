@@ -1,9 +1,9 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
-import { horizonAt } from "../../src/feed.ts";
+import { horizonAt } from "../../src/app/feed.ts";
+import { random } from "../garden/plan/random.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";
-import { random } from "../plan/random.ts";
 import { bytesOf, dawn } from "./feeds.ts";
 
 const AWAY = "away:\n  - Oda, 19 to 23 Jun\n  - everybody, 1 to 7 Aug\n";

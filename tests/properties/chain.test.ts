@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plus } from "../../src/days/day.ts";
-import type { Told } from "../../src/feed.ts";
-import type { Person, Plan } from "../../src/plan/plan.ts";
+import type { Told } from "../../src/app/feed.ts";
+import { plus } from "../../src/base/days/day.ts";
+import type { Person, Plan } from "../../src/garden/model/plan.ts";
+import { IMRE, ODA, personOf } from "../engine/schedule/given.ts";
 import { normalsOf, planOf, QUARRY } from "../gardens.ts";
-import { IMRE, ODA, personOf } from "../schedule/given.ts";
 import { dawn, toldAt } from "./feeds.ts";
 
 const PLAN = planOf(QUARRY);

@@ -7,9 +7,9 @@ import {
   partsOf,
   plus,
   weekdayOf,
-} from "../../src/days/day.ts";
-import { dayAt, instantOf, startOf, zoneNames } from "../../src/days/instants.ts";
-import { oneOf, random } from "../plan/random.ts";
+} from "../../src/base/days/day.ts";
+import { dayAt, instantOf, startOf, zoneNames } from "../../src/base/days/instants.ts";
+import { oneOf, random } from "../garden/plan/random.ts";
 
 const roll = random(365);
 const anyDay = (): Day => plus(0 as Day, -20_000 + Math.floor(roll() * 60_000));

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { choose } from "../../src/calendar/choose.ts";
-import { uidOf } from "../../src/calendar/uid.ts";
-import type { Told } from "../../src/feed.ts";
+import type { Told } from "../../src/app/feed.ts";
+import { choose } from "../../src/views/calendar/choose.ts";
+import { uidOf } from "../../src/views/calendar/uid.ts";
+import { random } from "../garden/plan/random.ts";
 import { ALONE, gardenOf, QUARRY, tellOf } from "../gardens.ts";
-import { random } from "../plan/random.ts";
 import { readStrictly } from "../strict.ts";
 import { bytesOf, CHOICES, dawn, toldAt, write } from "./feeds.ts";
 

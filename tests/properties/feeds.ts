@@ -1,9 +1,9 @@
-import { choose, type FeedChoice } from "../../src/calendar/choose.ts";
-import type { Ledger } from "../../src/calendar/ledger.ts";
-import { writeCalendar } from "../../src/calendar/write.ts";
-import { startOf } from "../../src/days/instants.ts";
-import { type Garden, horizonAt, type Told, tell } from "../../src/feed.ts";
-import type { Standing } from "../../src/schedule/placed.ts";
+import { type Garden, horizonAt, type Told, tell } from "../../src/app/feed.ts";
+import { startOf } from "../../src/base/days/instants.ts";
+import type { Standing } from "../../src/engine/schedule/placed.ts";
+import { choose, type FeedChoice } from "../../src/views/calendar/choose.ts";
+import type { Ledger } from "../../src/views/calendar/ledger.ts";
+import { writeCalendar } from "../../src/views/calendar/write.ts";
 import { gardenOf, isoDay } from "../gardens.ts";
 
 /** The feeds that tests of bytes look at: each kind, of everybody and of one. */

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { type Day, plus, weekdayOf } from "../../src/days/day.ts";
-import type { Absence, Person } from "../../src/plan/plan.ts";
-import type { Harm, Task } from "../../src/practices/task.ts";
-import { householdOf, minutesOn } from "../../src/schedule/household.ts";
-import { HARM_WEIGHT, place } from "../../src/schedule/place.ts";
-import type { Placed } from "../../src/schedule/placed.ts";
-import { oneOf, random } from "../plan/random.ts";
-import { hours, inDays, personOf, taskOf, windowOf } from "../schedule/given.ts";
+import { type Day, plus, weekdayOf } from "../../src/base/days/day.ts";
+import type { Harm, Task } from "../../src/engine/practices/task.ts";
+import { householdOf, minutesOn } from "../../src/engine/schedule/household.ts";
+import { HARM_WEIGHT, place } from "../../src/engine/schedule/place.ts";
+import type { Placed } from "../../src/engine/schedule/placed.ts";
+import type { Absence, Person } from "../../src/garden/model/plan.ts";
+import { hours, inDays, personOf, taskOf, windowOf } from "../engine/schedule/given.ts";
+import { oneOf, random } from "../garden/plan/random.ts";
 
 const CASES = 10_000;
 const TASKS = 6;

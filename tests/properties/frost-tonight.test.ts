@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { frostTonight } from "../../src/beds/frost-tonight.ts";
-import type { Season } from "../../src/beds/lives.ts";
-import { needRank } from "../../src/beds/night-needs.ts";
-import { plus } from "../../src/days/day.ts";
-import { understand } from "../../src/diary/understand.ts";
-import { celsius } from "../../src/quantities/quantity.ts";
+import { plus } from "../../src/base/days/day.ts";
+import { celsius } from "../../src/base/quantities/quantity.ts";
+import { frostTonight } from "../../src/engine/beds/frost-tonight.ts";
+import type { Season } from "../../src/engine/beds/lives.ts";
+import { needRank } from "../../src/engine/beds/night-needs.ts";
+import { understand } from "../../src/garden/diary/understand.ts";
+import { random } from "../garden/plan/random.ts";
 import { gardenOf, isoDay } from "../gardens.ts";
-import { random } from "../plan/random.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { anyPlan } from "./plans.ts";
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { type Day, plus } from "../../src/days/day.ts";
-import { startOf } from "../../src/days/instants.ts";
-import { horizonAt, tell } from "../../src/feed.ts";
-import type { FrostDates, Plan } from "../../src/plan/plan.ts";
-import type { Task } from "../../src/practices/task.ts";
+import { horizonAt, tell } from "../../src/app/feed.ts";
+import { type Day, plus } from "../../src/base/days/day.ts";
+import { startOf } from "../../src/base/days/instants.ts";
+import type { Task } from "../../src/engine/practices/task.ts";
+import type { FrostDates, Plan } from "../../src/garden/model/plan.ts";
 import { ALONE, isoDay, planOf } from "../gardens.ts";
 
 /** Nobody is named, so placing adds nothing; normals are given, so frost dates do not warm the air. */

@@ -1,11 +1,15 @@
-import { climateOf } from "../../src/climate/climate.ts";
+import type { Told } from "../../src/app/feed.ts";
 import { cropFor } from "../../src/crops/crops.ts";
-import type { Told } from "../../src/feed.ts";
-import { type Anchor, anchorKey } from "../../src/growth/anchors.ts";
-import type { Growing } from "../../src/growth/growing.ts";
-import type { Reckoned } from "../../src/growth/reckoned.ts";
-import { autumnPlantingDay, plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
-import type { Plan } from "../../src/plan/plan.ts";
+import { climateOf } from "../../src/engine/climate/climate.ts";
+import { type Anchor, anchorKey } from "../../src/engine/growth/anchors.ts";
+import type { Growing } from "../../src/engine/growth/growing.ts";
+import type { Reckoned } from "../../src/engine/growth/reckoned.ts";
+import {
+  autumnPlantingDay,
+  plantingOutDay,
+  settingOutDay,
+} from "../../src/engine/growth/starting.ts";
+import type { Plan } from "../../src/garden/model/plan.ts";
 
 /** Every sowing of every planting as it was told: with the days its tasks were placed on, no diary and nobody named. */
 export function grownIn(plan: Plan, told: Told): readonly Growing[] {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { lastFrostAt } from "../../src/climate/frost.ts";
+import { plus, sayDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
-import { plus, sayDay } from "../../src/days/day.ts";
-import type { Placed } from "../../src/schedule/placed.ts";
+import { lastFrostAt } from "../../src/engine/climate/frost.ts";
+import type { Placed } from "../../src/engine/schedule/placed.ts";
 import { isoDay, planOf, QUARRY, tellOf } from "../gardens.ts";
 
 const HEAD = QUARRY.slice(0, QUARRY.indexOf("people:"));

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import type { Ledger } from "../../src/calendar/ledger.ts";
-import { type Day, isoOf, plus } from "../../src/days/day.ts";
-import type { Told } from "../../src/feed.ts";
-import type { Standing } from "../../src/schedule/placed.ts";
+import type { Told } from "../../src/app/feed.ts";
+import { type Day, isoOf, plus } from "../../src/base/days/day.ts";
+import type { Standing } from "../../src/engine/schedule/placed.ts";
+import type { Ledger } from "../../src/views/calendar/ledger.ts";
 import { gardenOf, isoDay, QUARRY } from "../gardens.ts";
 import { readStrictly, type StrictEvent } from "../strict.ts";
 import { CHOICES, dawn, toldAt, write } from "./feeds.ts";

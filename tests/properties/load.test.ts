@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { choose } from "../../src/calendar/choose.ts";
-import type { Day } from "../../src/days/day.ts";
-import type { Event } from "../../src/words/event.ts";
+import type { Day } from "../../src/base/days/day.ts";
+import { choose } from "../../src/views/calendar/choose.ts";
+import type { Event } from "../../src/views/events/event.ts";
+import { random } from "../garden/plan/random.ts";
 import { gardenOf } from "../gardens.ts";
-import { random } from "../plan/random.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { anyTrade } from "./trade.ts";
 

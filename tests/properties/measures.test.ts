@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { celsius } from "../../src/quantities/quantity.ts";
+import { celsius } from "../../src/base/quantities/quantity.ts";
 import { QUARRY, tellOf } from "../gardens.ts";
 
 const MORE = `  Long bed:

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Plan } from "../../src/plan/plan.ts";
-import type { Task } from "../../src/practices/task.ts";
+import type { Task } from "../../src/engine/practices/task.ts";
+import type { Plan } from "../../src/garden/model/plan.ts";
 import { ALONE, planOf } from "../gardens.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { HALF_A_YEAR, mirrored } from "./mirrored.ts";

@@ -1,6 +1,6 @@
-import { curveThrough, monthlyMeans } from "../../src/climate/air.ts";
-import { type Day, plus, YEAR } from "../../src/days/day.ts";
-import type { FrostDates, Normals, Plan, Planting, Site } from "../../src/plan/plan.ts";
+import { type Day, plus, YEAR } from "../../src/base/days/day.ts";
+import { curveThrough, monthlyMeans } from "../../src/engine/climate/air.ts";
+import type { FrostDates, Normals, Plan, Planting, Site } from "../../src/garden/model/plan.ts";
 
 /** Days from a day of one half of the world to the same time of the other half's year. */
 export const HALF_A_YEAR = 182;

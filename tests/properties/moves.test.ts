@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { Told } from "../../src/feed.ts";
-import { readPlan } from "../../src/plan/read.ts";
+import type { Told } from "../../src/app/feed.ts";
+import { readPlan } from "../../src/garden/plan/read.ts";
+import { random } from "../garden/plan/random.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";
-import { random } from "../plan/random.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { anyTrade } from "./trade.ts";
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { plus } from "../../src/days/day.ts";
-import type { Told } from "../../src/feed.ts";
-import type { Absence, Hours, Person, Plan } from "../../src/plan/plan.ts";
-import { householdOf } from "../../src/schedule/household.ts";
+import type { Told } from "../../src/app/feed.ts";
+import { plus } from "../../src/base/days/day.ts";
+import { householdOf } from "../../src/engine/schedule/household.ts";
+import type { Absence, Hours, Person, Plan } from "../../src/garden/model/plan.ts";
+import { oneOf, random } from "../garden/plan/random.ts";
 import { gardenOf, isoDay, planOf, QUARRY } from "../gardens.ts";
-import { oneOf, random } from "../plan/random.ts";
 import { CHOICES, dawn, toldAt, write } from "./feeds.ts";
 
 const PLAN = planOf(QUARRY);

@@ -1,4 +1,4 @@
-import { oneOf } from "../plan/random.ts";
+import { oneOf } from "../garden/plan/random.ts";
 
 /** Names that stand in no word of the trade, so that they are found wherever they leak. */
 export const CANARIES = ["Zyxwulf", "Qorvane", "Xanthippa"] as const;

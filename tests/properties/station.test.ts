@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, test } from "vitest";
-import { frostDatesOf, type NightDates } from "../../src/climate/odds.ts";
+import { dayOf, partsOf, plus, theDay } from "../../src/base/days/day.ts";
+import { frostDatesOf, type NightDates } from "../../src/garden/station/odds.ts";
 import {
   type Daily,
   firstNights,
   lastNights,
   type Search,
   type Searched,
-} from "../../src/climate/record.ts";
-import { dayOf, partsOf, plus, theDay } from "../../src/days/day.ts";
+} from "../../src/garden/station/record.ts";
 
 /** Nearly three years, none of them with a 29 February. */
 const FROM = theDay(2001, 1, 1);

@@ -1,6 +1,6 @@
 import { CROPS } from "../../src/crops/crops.ts";
 import type { Start } from "../../src/crops/facts.ts";
-import { oneOf } from "../plan/random.ts";
+import { oneOf } from "../garden/plan/random.ts";
 
 const FROM: Readonly<Record<Start, string>> = {
   "seed indoors": "from seed indoors",

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Event } from "../../src/words/event.ts";
+import type { Event } from "../../src/views/events/event.ts";
+import { random } from "../garden/plan/random.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";
-import { random } from "../plan/random.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { anyPlan, CANARIES } from "./plans.ts";
 

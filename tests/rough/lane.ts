@@ -1,5 +1,5 @@
-import { keyFrom, pathOf } from "../../src/links/mac.ts";
-import type { Role } from "../../src/links/segment.ts";
+import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
+import type { Role } from "../../src/host/links/segment.ts";
 import { type Answer, call, textOf } from "./calls.ts";
 import { type Runtime, SECRET } from "./runtime.ts";
 

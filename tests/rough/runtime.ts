@@ -137,7 +137,7 @@ async function migrate(ask: Ask): Promise<void> {
   await ask(["CREATE TABLE IF NOT EXISTS applied (name TEXT PRIMARY KEY) WITHOUT ROWID"]);
   const [done = []] = await ask(["SELECT name FROM applied"]);
   const names = new Set(done.map(({ name }) => name));
-  for (const { name, queries } of await readD1Migrations(join(ROOT, "src/store/migrations"))) {
+  for (const { name, queries } of await readD1Migrations(join(ROOT, "src/host/store/migrations"))) {
     if (names.has(name)) continue;
     await ask(...queries.map((query) => [query] as const), [
       "INSERT INTO applied (name) VALUES (?1)",

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { FABRIC_K } from "../../src/beds/fabric.ts";
+import { FABRIC_K } from "../../src/engine/beds/fabric.ts";
 import { missesOf } from "./misses.ts";
 import { type Held, missed, spanOf, within, yamlOf } from "./read.ts";
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { type Day, plus } from "../../src/base/days/day.ts";
+import { celsius } from "../../src/base/quantities/quantity.ts";
 import { COLUMNS_F, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
-import { type Day, plus } from "../../src/days/day.ts";
-import { dailyShare, GIVE_UP_DAYS, upOn } from "../../src/growth/emergence.ts";
-import { celsius } from "../../src/quantities/quantity.ts";
+import { dailyShare, GIVE_UP_DAYS, upOn } from "../../src/engine/growth/emergence.ts";
 import { isoDay } from "../gardens.ts";
 import { missesOf } from "./misses.ts";
 import { csvOf, spanOf, yamlOf } from "./read.ts";

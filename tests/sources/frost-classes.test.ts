@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { CROPS, isTender } from "../../src/crops/crops.ts";
 import type { FrostClass, Range } from "../../src/crops/facts.ts";
-import { hardinessOf } from "../../src/growth/hardiness.ts";
-import { plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
+import { hardinessOf } from "../../src/engine/growth/hardiness.ts";
+import { plantingOutDay, settingOutDay } from "../../src/engine/growth/starting.ts";
+import { growingOf } from "../engine/growth/growing.ts";
 import { ALONE, normalsOf } from "../gardens.ts";
-import { growingOf } from "../growth/growing.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, must, ours, soilMinF } from "./ours.ts";
 import { type Held, missed, spanOf, within, yamlOf } from "./read.ts";

@@ -1,11 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../src/climate/frost.ts";
-import { deviationsAt } from "../../src/climate/normal.ts";
-import { datesOf } from "../../src/climate/odds.ts";
-import { dayNumbered, lastNights, MISSING_NIGHTS, numberOf } from "../../src/climate/record.ts";
-import { type Day, dayOf, isoOf, plus } from "../../src/days/day.ts";
-import type { FrostDates } from "../../src/plan/plan.ts";
-import { lowsFrom, mildBut } from "../climate/series.ts";
+import { type Day, dayOf, isoOf, plus } from "../../src/base/days/day.ts";
+import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../src/engine/climate/frost.ts";
+import { deviationsAt } from "../../src/engine/climate/normal.ts";
+import type { FrostDates } from "../../src/garden/model/plan.ts";
+import { datesOf } from "../../src/garden/station/odds.ts";
+import {
+  dayNumbered,
+  lastNights,
+  MISSING_NIGHTS,
+  numberOf,
+} from "../../src/garden/station/record.ts";
+import { lowsFrom, mildBut } from "../engine/climate/series.ts";
 import { isoDay } from "../gardens.ts";
 import { yamlOf } from "./read.ts";
 

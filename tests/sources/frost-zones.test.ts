@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { Day } from "../../src/base/days/day.ts";
 import { cropOf } from "../../src/crops/crops.ts";
-import type { Day } from "../../src/days/day.ts";
 import { closes, on, opens, type Place, placeWith } from "./opening.ts";
 import { must } from "./ours.ts";
 import { csvOf, yamlOf } from "./read.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../src/climate/frost.ts";
-import { type Day, isoOf, plus, sayDay } from "../../src/days/day.ts";
-import type { FrostDates } from "../../src/plan/plan.ts";
-import { readPlan } from "../../src/plan/read.ts";
+import { type Day, isoOf, plus, sayDay } from "../../src/base/days/day.ts";
+import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../src/engine/climate/frost.ts";
+import type { FrostDates } from "../../src/garden/model/plan.ts";
+import { readPlan } from "../../src/garden/plan/read.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
 import { missesOf } from "./misses.ts";
 import { csvOf, missed, within, yamlOf } from "./read.ts";

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { SEED_DEPTH_M } from "../../src/climate/soil.ts";
+import { celsius, fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { CROPS, isTender } from "../../src/crops/crops.ts";
 import { COLUMNS_F, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
 import { comeUpShare, SEEDLINGS_PERCENT } from "../../src/crops/seedlings.ts";
-import { dailyShare } from "../../src/growth/emergence.ts";
-import { celsius, fahrenheit } from "../../src/quantities/quantity.ts";
+import { SEED_DEPTH_M } from "../../src/engine/climate/soil.ts";
+import { dailyShare } from "../../src/engine/growth/emergence.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, inch, must, ours, soilMinF } from "./ours.ts";
 import {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { plus } from "../../src/base/days/day.ts";
 import type { Range } from "../../src/crops/facts.ts";
-import { plus } from "../../src/days/day.ts";
-import { ALL_DAY, ladder } from "../../src/practices/harden-off.ts";
+import { ALL_DAY, ladder } from "../../src/engine/practices/harden-off.ts";
 import { isoDay } from "../gardens.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, must, ours } from "./ours.ts";

@@ -1,9 +1,9 @@
-import { chanceOf } from "../../src/beds/chances.ts";
+import { type Day, plus, sayDay, theDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
-import { type Day, plus, sayDay, theDay } from "../../src/days/day.ts";
-import type { Growing } from "../../src/growth/growing.ts";
-import { plantingOutDay, settingOutDay } from "../../src/growth/starting.ts";
-import { growingOf } from "../growth/growing.ts";
+import { chanceOf } from "../../src/engine/beds/chances.ts";
+import type { Growing } from "../../src/engine/growth/growing.ts";
+import { plantingOutDay, settingOutDay } from "../../src/engine/growth/starting.ts";
+import { growingOf } from "../engine/growth/growing.ts";
 import { csvOf } from "./read.ts";
 
 /** Means of a month's lows and highs [°F], January first. */

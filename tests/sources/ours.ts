@@ -1,6 +1,6 @@
+import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { cropOf } from "../../src/crops/crops.ts";
 import type { Crop, Range } from "../../src/crops/facts.ts";
-import { fahrenheit } from "../../src/quantities/quantity.ts";
 
 /** Our crop of that key; throws where the facts have none, so that no comparison is skipped. */
 export function ours(key: string): Crop {

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { plus } from "../../src/base/days/day.ts";
 import type { Range } from "../../src/crops/facts.ts";
-import { plus } from "../../src/days/day.ts";
-import { plantingOutDay } from "../../src/growth/starting.ts";
-import { HILL } from "../../src/practices/hill.ts";
+import { plantingOutDay } from "../../src/engine/growth/starting.ts";
+import { HILL } from "../../src/engine/practices/hill.ts";
+import { growingOf } from "../engine/growth/growing.ts";
 import { ALONE, normalsOf } from "../gardens.ts";
-import { growingOf } from "../growth/growing.ts";
 import { inch, must, ours, soilMinF } from "./ours.ts";
 import { spanOf, within, yamlOf } from "./read.ts";
 

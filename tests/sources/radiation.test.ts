@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { grassMm, referenceMm, saturationKPa } from "../../src/climate/evaporation.ts";
+import { plus } from "../../src/base/days/day.ts";
+import { grassMm, referenceMm, saturationKPa } from "../../src/engine/climate/evaporation.ts";
 import {
   clearSkyMJ,
   geometricHours,
@@ -10,8 +11,7 @@ import {
   sunDistance,
   sunsetAngle,
   topOfAirMJ,
-} from "../../src/climate/radiation.ts";
-import { plus } from "../../src/days/day.ts";
+} from "../../src/engine/climate/radiation.ts";
 import { isoDay } from "../gardens.ts";
 import { csvOf, yamlOf } from "./read.ts";
 

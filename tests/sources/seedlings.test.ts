@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { celsius, fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { CROPS } from "../../src/crops/crops.ts";
 import { COLUMNS_F, type Days, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
 import type { Crop } from "../../src/crops/facts.ts";
 import { comeUpShare, SEEDLINGS_PERCENT, seedlingsRow } from "../../src/crops/seedlings.ts";
-import { celsius, fahrenheit } from "../../src/quantities/quantity.ts";
 import { must } from "./ours.ts";
 import { csvOf } from "./read.ts";
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { climateOf } from "../../src/climate/climate.ts";
-import { SOIL_AVERAGES_DAYS } from "../../src/climate/soil.ts";
-import { dampingDepthM, REACH_M, waveC } from "../../src/climate/wave.ts";
-import { type Day, YEAR } from "../../src/days/day.ts";
+import { type Day, YEAR } from "../../src/base/days/day.ts";
+import { climateOf } from "../../src/engine/climate/climate.ts";
+import { SOIL_AVERAGES_DAYS } from "../../src/engine/climate/soil.ts";
+import { dampingDepthM, REACH_M, waveC } from "../../src/engine/climate/wave.ts";
 import { planOf, QUARRY } from "../gardens.ts";
 import { must } from "./ours.ts";
 import { csvOf, spanOf, yamlOf } from "./read.ts";

@@ -1,16 +1,16 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { deviationsAt } from "../../src/climate/normal.ts";
+import { dayFromIso } from "../../src/base/days/day.ts";
+import { deviationsAt } from "../../src/engine/climate/normal.ts";
 import {
   firstNights,
   lastNights,
   numberOf,
   quantile,
   type Searched,
-} from "../../src/climate/record.ts";
-import { dayFromIso } from "../../src/days/day.ts";
+} from "../../src/garden/station/record.ts";
+import { stationOf } from "../garden/station/files.ts";
 import { isoDay } from "../gardens.ts";
-import { stationOf } from "../weather/files.ts";
 import { csvOf, yamlOf } from "./read.ts";
 
 const FILE = new URL("../../node_modules/vega-datasets/data/weather.csv", import.meta.url);

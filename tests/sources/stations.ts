@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
-import type { Air, Observed } from "../../src/climate/climate.ts";
-import { type Day, partsOf } from "../../src/days/day.ts";
-import type { Normals } from "../../src/plan/plan.ts";
+import { type Day, partsOf } from "../../src/base/days/day.ts";
+import type { Air, Observed } from "../../src/engine/climate/climate.ts";
+import type { Normals } from "../../src/garden/model/plan.ts";
 import { isoDay, normalsOf } from "../gardens.ts";
 
 const rowsOf = (name: string): readonly (readonly string[])[] =>

@@ -1,19 +1,19 @@
 import { describe, expect, test } from "vitest";
+import { plus } from "../../src/base/days/day.ts";
+import { celsius, fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { cropNamed } from "../../src/crops/crops.ts";
 import type { Crop } from "../../src/crops/facts.ts";
-import { plus } from "../../src/days/day.ts";
-import type { Growing } from "../../src/growth/growing.ts";
-import { successionOf } from "../../src/growth/successions.ts";
+import type { Growing } from "../../src/engine/growth/growing.ts";
+import { successionOf } from "../../src/engine/growth/successions.ts";
 import {
   boundsOf,
   dailyWarmth,
   dayWarmth,
   packetWarmth,
   warmthBetween,
-} from "../../src/growth/warmth.ts";
-import { celsius, fahrenheit } from "../../src/quantities/quantity.ts";
+} from "../../src/engine/growth/warmth.ts";
+import { growingOf } from "../engine/growth/growing.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
-import { growingOf } from "../growth/growing.ts";
 import { must, ours } from "./ours.ts";
 import { yamlOf } from "./read.ts";
 import { NEW_YORK, normalsIn } from "./stations.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { dayHours, dayHoursOf, type Sun, shortDays, sunOf } from "../../src/climate/sun.ts";
-import { type Day, dayOf, isoOf, plus, theDay } from "../../src/days/day.ts";
+import { type Day, dayOf, isoOf, plus, theDay } from "../../src/base/days/day.ts";
+import { dayHours, dayHoursOf, type Sun, shortDays, sunOf } from "../../src/engine/climate/sun.ts";
 import { isoDay } from "../gardens.ts";
 import { csvOf, yamlOf } from "./read.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { CROPS } from "../../src/crops/crops.ts";
 import type { Range } from "../../src/crops/facts.ts";
-import { layoutOf } from "../../src/growth/amounts.ts";
+import { layoutOf } from "../../src/engine/growth/amounts.ts";
 import { missesOf } from "./misses.ts";
 import { inch, must, ours } from "./ours.ts";
 import { type Held, missed, spanOf, within, withinTwofold, yamlOf } from "./read.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { isoOf, plus } from "../../src/base/days/day.ts";
 import { cropOf, isTender } from "../../src/crops/crops.ts";
-import { isoOf, plus } from "../../src/days/day.ts";
-import { ripeIfStarted } from "../../src/growth/ripe.ts";
+import { ripeIfStarted } from "../../src/engine/growth/ripe.ts";
 import { isoDay } from "../gardens.ts";
 import { missesOf } from "./misses.ts";
 import { closes, growingAt, on, opens, type Place, VIRGINIA_F } from "./opening.ts";

@@ -1,8 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { curveThrough, monthlyMeans } from "../../src/climate/air.ts";
-import { climateOf } from "../../src/climate/climate.ts";
-import { type Day, plus } from "../../src/days/day.ts";
-import { type Bounds, dailyWarmth, dayWarmth, warmthBetween } from "../../src/growth/warmth.ts";
+import { type Day, plus } from "../../src/base/days/day.ts";
+import { curveThrough, monthlyMeans } from "../../src/engine/climate/air.ts";
+import { climateOf } from "../../src/engine/climate/climate.ts";
+import {
+  type Bounds,
+  dailyWarmth,
+  dayWarmth,
+  warmthBetween,
+} from "../../src/engine/growth/warmth.ts";
 import { isoDay, normalsOf, planOf, QUARRY } from "../gardens.ts";
 import { csvOf, yamlOf } from "./read.ts";
 import { hourlyMeans, SEATTLE } from "./stations.ts";

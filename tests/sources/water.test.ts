@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { soilLitres } from "../../src/growth/filling.ts";
-import { DRIP_EFFICIENCY, dripMinutes, litresOn } from "../../src/growth/watering.ts";
-import { quantity, type Unit } from "../../src/quantities/quantity.ts";
+import { quantity, type Unit } from "../../src/base/quantities/quantity.ts";
+import { soilLitres } from "../../src/engine/growth/filling.ts";
+import { DRIP_EFFICIENCY, dripMinutes, litresOn } from "../../src/engine/growth/watering.ts";
 import { must } from "./ours.ts";
 import { yamlOf } from "./read.ts";
 

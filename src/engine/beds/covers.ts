@@ -1,0 +1,24 @@
+import type { Crop } from "../../crops/facts.ts";
+import type { Planting } from "../../garden/model/plan.ts";
+
+/** A cover over a crop, and what it keeps off. */
+export type Covering = { readonly with: "net" | "fabric"; readonly against: string };
+
+/** Whether a crop draws a pest: its own cover is against it, or the pests are those of its family. */
+export function isHost(crop: Crop, pest: string): boolean {
+  return pest === familyPests(crop) || crop.covers.some(({ against }) => against === pest);
+}
+
+const familyPests = ({ family }: Crop) => `pests of the ${family}`;
+
+/**
+ * The covers of a planting: the crop's own, and a net or fabric that the plan asks for, which is taken to be against the
+ * pests of its family where the crop's own are against birds alone. None where the gardener leaves covering out.
+ */
+export function coversOver(planting: Planting, crop: Crop): readonly Covering[] {
+  if (planting.without.includes("cover")) return [];
+  const own: readonly Covering[] = crop.covers;
+  const asked = planting.under.find((each) => each !== "board");
+  const isKnown = own.some(({ against }) => against !== "birds");
+  return asked && !isKnown ? [...own, { with: asked, against: familyPests(crop) }] : own;
+}

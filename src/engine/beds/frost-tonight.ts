@@ -1,0 +1,133 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Crop } from "../../crops/facts.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import { type FrostStage, frostStage, hardinessOf } from "../growth/hardiness.ts";
+import { objectOf } from "../practices/task.ts";
+import { planOn } from "../schedule/horizon.ts";
+import { type Grown, grownOf, type Life, type Season } from "./lives.ts";
+import { type Need, needOf, needRank } from "./night-needs.ts";
+import { type Tray, trayPlace, trayTonight } from "./trays-tonight.ts";
+
+/** A planting in its place on the night: how far it is, below what it is hurt [°C, at the leaves; null: never], and what it needs. */
+export type PlantTonight = {
+  readonly planting: string;
+  readonly name: string;
+  readonly family: Crop["family"];
+  readonly stage: FrostStage;
+  readonly killsC: number | null;
+  readonly need: Need;
+};
+
+/** A bed with what stands in it; `bed` null: what stands in no bed. `carry`: bags light enough to be carried under a roof. */
+export type BedTonight = {
+  readonly bed: string | null;
+  readonly name: string;
+  readonly carry: boolean;
+  readonly plants: readonly PlantTonight[];
+};
+
+/**
+ * What a night asks of a garden, as plain JSON: beds in the plan's order, those with nothing in them left out, what stands
+ * in no bed last; then trays in the order of the plans. `lowC` is the forecast's `forecastC` put right for the garden
+ * [°C]. `unknown` names the plantings of the year whose crop the facts do not know, as written.
+ */
+export type FrostTonight = {
+  readonly day: Day;
+  readonly forecastC: number;
+  readonly lowC: number;
+  readonly beds: readonly BedTonight[];
+  readonly trays: readonly Tray[];
+  readonly unknown: readonly string[];
+};
+
+type Tonight = Season & { readonly plan: Plan; readonly day: Day; readonly lowC: number };
+
+/** The report for the night that follows a day, from the low that the forecast gives [°C]; a colder one never asks less. */
+export function frostTonight(season: Season, day: Day, forecastC: number): FrostTonight {
+  const plan = planOn(season.plans, day);
+  const lowC = forecastC - (plan.site.colderBy?.si ?? 0);
+  const tonight: Tonight = { ...season, plan, day, lowC };
+  const grown = grownOf(season);
+  return {
+    day,
+    forecastC,
+    lowC,
+    beds: [...plan.beds, null].flatMap((bed) => bedTonight(bed, grown, tonight)),
+    trays: grown.flatMap((each) => traysOf(each, tonight)),
+    unknown: plan.plantings.filter(({ known }) => !known).map(({ written }) => written),
+  };
+}
+
+/** A bag of more mix than this is no load for two arms [L]. Source: house rule, about 20 kg when wet. */
+const CARRIED_L = 15;
+
+function carried(bed: Bed | null): boolean {
+  if (!bed?.bags) return false;
+  const { across, high } = bed.bags;
+  return (Math.PI * (across.si / 2) ** 2 * high.si) / 1000 <= CARRIED_L;
+}
+
+function bedTonight(
+  bed: Bed | null,
+  grown: readonly Grown[],
+  tonight: Tonight,
+): readonly BedTonight[] {
+  const keys = tonight.plan.beds.map(({ key }) => key);
+  const here = ({ planting }: Grown) =>
+    bed ? planting.bed === bed.key : !keys.includes(planting.bed ?? "");
+  const plants = grown.filter(here).flatMap((each) => plantTonight(each, bed, tonight));
+  if (plants.length === 0) return [];
+  return [{ bed: bed?.key ?? null, name: bed?.name ?? "", carry: carried(bed), plants }];
+}
+
+const inItsPlace = (life: Life, day: Day) =>
+  life.starts <= day && day < life.gone && (life.out === null || life.out <= day);
+
+/** The sowing of a planting that asks most tonight; none where none of it stands in its place. */
+function plantTonight(
+  { planting, crop, lives }: Grown,
+  bed: Bed | null,
+  { plan, day, lowC }: Tonight,
+): readonly PlantTonight[] {
+  if (!crop) return [];
+  const night = { lowC, site: plan.site, underGlass: bed?.kind === "greenhouse" };
+  const all = lives
+    .filter((life) => inItsPlace(life, day))
+    .map((life) => plantAt({ planting, crop }, stageOf(crop, life, day), night));
+  const [first, ...more] = all;
+  if (!first) return [];
+  return [more.reduce((most, next) => (moreThan(next, most) ? next : most), first)];
+}
+
+const moreThan = (a: PlantTonight, b: PlantTonight) => needRank(a.need) > needRank(b.need);
+
+function stageOf(crop: Crop, { up, out, full, ready }: Life, day: Day): FrostStage {
+  return frostStage(crop, { up, out, ready: ready ? full : null }, day);
+}
+
+function plantAt(
+  what: { readonly planting: Planting; readonly crop: Crop },
+  stage: FrostStage,
+  night: Parameters<typeof needOf>[2],
+): PlantTonight {
+  return {
+    planting: what.planting.key,
+    name: objectOf(what),
+    family: what.crop.family,
+    stage,
+    killsC: hardinessOf(what.crop, stage).killsC,
+    need: needOf(what, stage, night),
+  };
+}
+
+/** The trays of a planting that has not left them yet; one entry, whatever it has of sowings. */
+function traysOf(
+  { planting, crop, lives }: Grown,
+  { plan, placed, day, lowC }: Tonight,
+): readonly Tray[] {
+  const raised = lives.some(({ starts, out }) => out !== null && starts <= day && day < out);
+  if (!crop || !raised) return [];
+  const place = trayPlace(planting.key, placed, day);
+  const tray = { crop, planting, name: objectOf({ planting, crop }) };
+  return [trayTonight(tray, place, { lowC, site: plan.site })];
+}

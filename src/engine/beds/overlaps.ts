@@ -1,0 +1,90 @@
+import { type Day, sayDay } from "../../base/days/day.ts";
+import type { Problem } from "../../base/problems/problem.ts";
+import { cm } from "../../base/quantities/quantity.ts";
+import { sayQuantity } from "../../base/quantities/say.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import { tell } from "../../garden/plan/codes.ts";
+import { listed } from "../../garden/plan/nearest.ts";
+import { followed } from "../../garden/plan/years.ts";
+import type { Grown } from "./lives.ts";
+import { type Standing, shareOn, spansOn, standingIn } from "./standing.ts";
+
+/** How much more than its bed a sharing may be before it is told. Source: house rule; nobody measures rows to a twentieth of a bed. */
+const NEARLY = 0.05;
+
+/** What stands in a bed on a day and is together more than it holds; the one that came last, and the share they need. */
+type Crowd = {
+  readonly bed: Bed;
+  readonly day: Day;
+  readonly last: Standing;
+  readonly others: readonly Standing[];
+  readonly share: number;
+};
+
+/**
+ * `bed-crowded` at the planting that comes last into a bed where plantings that stand there at the same time need
+ * more than its width; each planting once, on its first such day. Those that follow one another never do, nor does what
+ * is gone before its neighbours have grown. What alone is more than a bed holds is left to `bed-too-full`.
+ */
+export function overlapDoubts(plans: readonly Plan[], grown: readonly Grown[]): readonly Problem[] {
+  return bedsOf(plans).flatMap((bed) => {
+    const told = new Map<Planting, Crowd>();
+    const standing = standingIn(bed, grown).filter(({ share }) => (share ?? 0) <= 1);
+    for (const day of daysOfChange(standing)) {
+      const crowd = crowdOn(bed, standing, { day, plans });
+      if (crowd && !told.has(crowd.last.planting)) told.set(crowd.last.planting, crowd);
+    }
+    return [...told.values()].map((crowd) => doubtOf(crowd, plans));
+  });
+}
+
+/** Every bed once, as its newest plan has it. */
+function bedsOf(plans: readonly Plan[]): readonly Bed[] {
+  const beds = [...plans].sort((a, b) => a.year - b.year).flatMap((plan) => plan.beds);
+  return [...new Map(beds.map((bed) => [bed.key, bed])).values()];
+}
+
+function daysOfChange(standing: readonly Standing[]): readonly Day[] {
+  const days = standing.flatMap(({ spans }) => spans.flatMap(({ from, wide }) => [from, wide]));
+  return [...new Set(days)].sort((a, b) => a - b);
+}
+
+type On = { readonly day: Day; readonly plans: readonly Plan[] };
+
+function crowdOn(bed: Bed, standing: readonly Standing[], { day, plans }: On): Crowd | null {
+  const there = standing.filter((each) => (shareOn(each, day) ?? 0) > 0);
+  const left = there.map(({ planting }) => followed(planting, plans)?.key);
+  const here = there.filter(({ planting }) => !left.includes(planting.key));
+  const share = here.reduce((sum, each) => sum + (shareOn(each, day) ?? 0), 0);
+  const last = lastOf(here, day);
+  if (!last || here.length < 2 || share <= 1 + NEARLY) return null;
+  return { bed, day, last, others: here.filter((each) => each !== last), share };
+}
+
+/** The one whose first sowing of the day came last into the bed; of equals the later in the plan. */
+function lastOf(here: readonly Standing[], day: Day): Standing | undefined {
+  const came = (each: Standing) => Math.min(...spansOn(each, day).map(({ from }) => from));
+  return [...here].sort((a, b) => came(a) - came(b)).at(-1);
+}
+
+function doubtOf({ bed, day, last, others, share }: Crowd, plans: readonly Plan[]): Problem {
+  const { planting } = last;
+  const names = listed(others.map((other) => nameOf(other.planting)));
+  const goes = Math.max(...others.flatMap((each) => spansOn(each, day).map(({ ends }) => ends)));
+  return tell(
+    "bed-crowded",
+    planting.at,
+    `${nameOf(planting)} and ${names} share ${bed.name} about ${sayDay(day)} and need ${needed(bed, share, plans)}`,
+    `Give one of them less or another bed, or wait with ${nameOf(planting)} till about ${sayDay(goes as Day)}`,
+  );
+}
+
+const nameOf = ({ name, written }: Planting): string => name ?? written;
+
+/** `about 5.5 ft of its 4 ft across`; of bags a share, since they have no width. */
+function needed({ widthCm }: Bed, share: number, plans: readonly Plan[]): string {
+  const measures = plans.at(-1)?.measures ?? "metric";
+  if (!widthCm) return "more bags than there are";
+  const wanted = sayQuantity(cm(widthCm.si * share), measures);
+  return `about ${wanted} of its ${sayQuantity(widthCm, measures)} across`;
+}

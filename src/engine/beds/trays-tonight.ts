@@ -1,0 +1,61 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Crop } from "../../crops/facts.ts";
+import type { Planting, Site } from "../../garden/model/plan.ts";
+import { hardinessOf } from "../growth/hardiness.ts";
+import type { Placed } from "../schedule/placed.ts";
+import { holds } from "./fabric.ts";
+import { leafC } from "./night-needs.ts";
+
+/** Where a tray stands on the day: in the house or greenhouse, out by day, or out for its first nights. */
+export type TrayPlace = "indoors" | "out by day" | "out overnight";
+
+/** What becomes of a tray tonight: from outdoors under cover, from a greenhouse without heat into the house, or as it is. */
+export type TrayNeed = "leave" | "bring in" | "into the house";
+
+/** Trays of one planting on a night. `floorC`: its nights out stay above this [°C]; null where the facts give none. */
+export type Tray = {
+  readonly planting: string;
+  readonly name: string;
+  readonly place: TrayPlace;
+  readonly floorC: number | null;
+  readonly need: TrayNeed;
+};
+
+/** Steps of hardening off, with the number of a later sowing before them or without. */
+const OUT = /(?:^|-)out-\d+$/;
+
+/** Where a planting's trays stand on a day, by the steps of hardening off as they were placed; hardy ones stay out from their step on. */
+export function trayPlace(planting: string, placed: readonly Placed[], day: Day): TrayPlace {
+  const steps = placed.filter(
+    ({ task, day: on }) =>
+      task.practice === "harden off" && task.subject.key === planting && on <= day,
+  );
+  const today = steps.filter(({ task, day: on }) => on === day && OUT.test(task.step));
+  const nights = (each: Placed) =>
+    each.task.timed ? each.task.timed.lasts === 0 : each.task.step.endsWith("nights");
+  if (today.length > 0) return today.some(nights) ? "out overnight" : "out by day";
+  const hardy = steps.filter(({ task }) => task.timed === null);
+  if (hardy.length === 0) return "indoors";
+  return hardy.some(nights) ? "out overnight" : "out by day";
+}
+
+/** What a planting's trays need on a night of that low [°C], put right for the garden. */
+export function trayTonight(
+  { crop, planting, name }: { crop: Crop; planting: Planting; name: string },
+  place: TrayPlace,
+  { lowC, site }: { readonly lowC: number; readonly site: Site },
+): Tray {
+  const floorC = crop.indoors?.nightFloorC.value ?? null;
+  const tray = { planting: planting.key, name, place, floorC };
+  if (place === "indoors") return { ...tray, need: indoorsNeed(crop, { lowC, site }) };
+  const warm = place === "out overnight" && floorC !== null && holds(lowC, floorC);
+  return { ...tray, need: warm ? "leave" : "bring in" };
+}
+
+/** A greenhouse that nothing heats is no house on a night that is too cold in it. */
+function indoorsNeed(crop: Crop, { lowC, site }: { lowC: number; site: Site }): TrayNeed {
+  const { killsC } = hardinessOf(crop, "young");
+  if (site.greenhouse === null || site.greenhouse.keptAbove !== null || killsC === null)
+    return "leave";
+  return holds(leafC({ lowC, site, underGlass: true }), killsC) ? "leave" : "into the house";
+}

@@ -1,0 +1,56 @@
+import type { Day } from "../../base/days/day.ts";
+import { plus } from "../../base/days/day.ts";
+import { killingFrost } from "../climate/frost.ts";
+import { autumnAfter } from "../growth/ending.ts";
+import type { Growing } from "../growth/growing.ts";
+import { ripeInSeasons } from "../growth/ripe.ts";
+import { autumnPlantingDay, plantingOutDay, settingOutDay } from "../growth/starting.ts";
+import { type Answer, startedOn } from "./chances.ts";
+
+const NO_OUTCOME = { inTime: "none", ripe: null, end: null, why: null, opens: null } as const;
+
+/**
+ * The answer for what is planted in autumn and stands the winter: safe in its usual weeks round the killing frost, a
+ * gamble from then till it would be mulched, since the ground may freeze; null in a place without frost.
+ */
+export function winterChance(growing: Growing, day: Day): Answer | null {
+  const { overwinter } = growing.crop;
+  const reckoned = autumnPlantingDay(growing);
+  const { firstFrost, killingFrost: own } = growing.plan.site;
+  if (!overwinter || !reckoned || !firstFrost) return null;
+  const [least, most] = overwinter.plantDaysAfterKillingFrost.value;
+  const half = Math.floor((most - least) / 2);
+  const opens = plus(reckoned.day, -half);
+  const freezes = plus(
+    killingFrost(firstFrost, own),
+    overwinter.mulchDaysAfterKillingFrost.value[1],
+  );
+  if (day < opens) return { ...goingIn(growing, opens), verdict: "not yet", opens };
+  if (day <= plus(reckoned.day, half)) return { ...goingIn(growing, day), verdict: "safe" };
+  if (day <= freezes) return { ...goingIn(growing, day), inTime: "usual", verdict: "a gamble" };
+  return { ...NO_OUTCOME, verdict: "too late", why: "too late" };
+}
+
+function goingIn(growing: Growing, day: Day): Omit<Answer, "verdict"> {
+  const ripe = ripeInSeasons(startedOn(growing, day));
+  return { ...NO_OUTCOME, inTime: "any", ripe: "none" in ripe ? null : ripe };
+}
+
+/** Days that roots need before hard frost. Source: common practice, six weeks. */
+const ROOTING_DAYS = 42;
+
+/** The answer for a crop of years, which need only take root: safe from its spring day till six weeks before hard frost; null where the facts do not say how it begins so. */
+export function rootingChance(growing: Growing, day: Day): Answer | null {
+  const { crop, planting } = growing;
+  const first =
+    planting.start === "plants"
+      ? settingOutDay(growing)
+      : crop.outdoors && plantingOutDay(growing, crop.outdoors);
+  if (!first) return null;
+  const autumn = autumnAfter(growing, day);
+  const any = { ...NO_OUTCOME, inTime: "any" } as const;
+  if (day < first.day) return { ...any, verdict: "not yet", opens: first.day };
+  if (autumn === null || plus(day, ROOTING_DAYS) <= autumn.killing)
+    return { ...any, verdict: "safe" };
+  return { ...NO_OUTCOME, verdict: "too late", why: "too late" };
+}

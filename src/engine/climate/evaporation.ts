@@ -1,0 +1,72 @@
+import { type Day, dayOfYear } from "../../base/days/day.ts";
+import {
+  clearSkyMJ,
+  netLongwaveMJ,
+  netShortwaveMJ,
+  type Swing,
+  solarFromSwingMJ,
+  topOfAirMJ,
+} from "./radiation.ts";
+
+/** Wind two metres up where nobody measures it [m/s]. Source: Allen and others, FAO 56, 1998, chapter 3: the mean of over 2000 stations. */
+const USUAL_WIND_MS = 2;
+
+/** The most vapour that air of that temperature [°C] holds [kPa]. Source: Allen and others, FAO 56, 1998, eq. 11. */
+export function saturationKPa(airC: number): number {
+  return 0.6108 * Math.exp((17.27 * airC) / (airC + 237.3));
+}
+
+/** How steeply that rises with temperature [kPa/°C]. Source: Allen and others, FAO 56, 1998, eq. 13. */
+export function saturationSlope(airC: number): number {
+  return (4098 * saturationKPa(airC)) / (airC + 237.3) ** 2;
+}
+
+/** The air's usual pressure [kPa] at an altitude [m]. Source: Allen and others, FAO 56, 1998, eq. 7. */
+export function pressureKPa(altitudeM: number): number {
+  return 101.3 * ((293 - 0.0065 * altitudeM) / 293) ** 5.26;
+}
+
+/** All that the equation goes by: wind two metres up, vapour pressure of the air, what the grass keeps of sun and warmth. */
+export type Weather = Swing & {
+  readonly vapourKPa: number;
+  readonly windMs: number;
+  readonly netMJ: number;
+  readonly altitudeM: number;
+};
+
+/**
+ * What short, well-watered grass gives off in a day [mm], at least nothing; the soil's own store of warmth is left out,
+ * as it is for single days.
+ * Source: Allen and others, FAO 56, 1998, eq. 6, with eq. 8, 9 and 12.
+ */
+export function grassMm({ lowC, highC, vapourKPa, windMs, netMJ, altitudeM }: Weather): number {
+  const meanC = (lowC + highC) / 2;
+  const slope = saturationSlope(meanC);
+  const psychrometric = 0.665e-3 * pressureKPa(altitudeM);
+  const dryness = (saturationKPa(lowC) + saturationKPa(highC)) / 2 - vapourKPa;
+  const bySun = 0.408 * slope * netMJ;
+  const byWind = ((psychrometric * 900) / (meanC + 273)) * windMs * dryness;
+  return Math.max(0, (bySun + byWind) / (slope + psychrometric * (1 + 0.34 * windMs)));
+}
+
+/** A day where only lows and highs are known: degrees, south negative; altitude in metres, sea level where not given. */
+export type PlainDay = Swing & {
+  readonly day: Day;
+  readonly latitude: number;
+  readonly altitudeM?: number;
+};
+
+/**
+ * What short, well-watered grass gives off in a day [mm], from the day's low and high alone: the air as damp as if
+ * its dew lay at the low, wind of 2 m/s, the sun by the swing. Too little in dry country, where no dew falls.
+ * Source: Allen and others, FAO 56, 1998, eq. 6 with its chapter 3 for missing data, eq. 48 and 50.
+ */
+export function referenceMm({ day, latitude, altitudeM = 0, lowC, highC }: PlainDay): number {
+  const topMJ = topOfAirMJ(latitude, dayOfYear(day) + 1);
+  const solarMJ = solarFromSwingMJ({ lowC, highC }, topMJ);
+  const vapourKPa = saturationKPa(lowC);
+  const clear = clearSkyMJ(topMJ, altitudeM);
+  const lost = netLongwaveMJ({ lowC, highC, vapourKPa, solarMJ, clearSkyMJ: clear });
+  const netMJ = netShortwaveMJ(solarMJ) - lost;
+  return grassMm({ lowC, highC, vapourKPa, windMs: USUAL_WIND_MS, netMJ, altitudeM });
+}

@@ -1,0 +1,25 @@
+import { YEAR } from "../../base/days/day.ts";
+
+/** Degrees [K] that film or fabric laid on it warms a bed's soil. Source: house rule; the low end of what growers report. */
+export const FILM_WARMS_K = 3;
+
+/** Days of air that the soil at seed depth averages. Source: Zheng, Hunt and Running, Climate Research 2, 1993, from memory. */
+export const SOIL_AVERAGES_DAYS = 11;
+
+/** Seed depth in open soil, where only one depth is asked for [m]. Source: house rule, two inches. */
+export const SEED_DEPTH_M = 0.05;
+
+/** Soil at seed depth is never told colder than this [°C]: while it freezes and under snow it stays there. Source: house rule. */
+export const FROZEN_C = 0;
+
+/** Soil of each day of a year [°C]: the mean of the air of the days up to and including it, round the year, before freezing holds it. */
+export function soilCurve(meanAirC: Float64Array): Float64Array {
+  const soil = new Float64Array(YEAR);
+  for (let i = 0; i < YEAR; i++) {
+    let sum = 0;
+    for (let back = 0; back < SOIL_AVERAGES_DAYS; back++)
+      sum += meanAirC[(i - back + YEAR) % YEAR] ?? 0;
+    soil[i] = sum / SOIL_AVERAGES_DAYS;
+  }
+  return soil;
+}

@@ -1,0 +1,113 @@
+import type { Crop } from "../../crops/facts.ts";
+import { comeUpShare, seedlingsRow } from "../../crops/seedlings.ts";
+import { spacingCm } from "../../garden/plan/room.ts";
+import type { Growing } from "./growing.ts";
+
+/** What amounts are reckoned from: a planting, its crop and its bed. */
+export type Planted = Pick<Growing, "planting" | "crop" | "bed">;
+
+/** Seeds taken beyond those reckoned, for mice and slips of the hand. Source: house rule, a tenth. */
+const SPARE = 1.1;
+/** The share of seeds that come up where no table has the crop or its soil. Source: house rule, three in four. */
+const USUAL_SHARE = 0.75;
+/** However few come up, nobody sows more than four times as thick. Source: house rule; it is too cold or too hot then. */
+const LEAST_SHARE = 0.25;
+/** Seeds to a cell indoors, the weaker of them pinched off. Source: common practice. */
+const SEEDS_A_CELL = 2;
+/** Cloves that a bulb of seed garlic gives. Source: common practice, ten to twelve. */
+const CLOVES_A_BULB = 11;
+/** A bed's length that is a whole number of spacings, but for what inches lose in centimetres. */
+const NEAR = 1e-6;
+
+/** The room a bed gives and a crop asks for, all in centimetres; rows run along the length. */
+export type Room = {
+  readonly lengthCm: number;
+  readonly widthCm: number;
+  readonly apartCm: number;
+  readonly rowsCm: number;
+};
+
+/** Rows of a bed, plants in a row, and plants in all; 0 where the bed is narrower than a plant needs. */
+export type Layout = { readonly rows: number; readonly perRow: number; readonly plants: number };
+
+/**
+ * How many plants stand in a bed in straight rows, half the plants' spacing left free along every edge.
+ * Source: usual extension advice on raised beds, from memory.
+ */
+export function layoutOf({ lengthCm, widthCm, apartCm, rowsCm }: Room): Layout {
+  const along = (side: number, step: number) =>
+    Math.max(0, Math.floor((side - apartCm) / step + NEAR) + 1);
+  const rows = along(widthCm, rowsCm);
+  const perRow = along(lengthCm, apartCm);
+  return { rows, perRow, plants: rows * perRow };
+}
+
+/**
+ * The length of row a planting takes [cm]: its rows along the bed, its own length, or its plants at their spacing; null
+ * where the plan says neither how much nor how long the bed is.
+ */
+export function rowCm({ planting, crop, bed }: Planted): number | null {
+  const { amount } = planting;
+  if (amount === null) return null;
+  if (amount.kind === "length") return amount.length.si;
+  if (amount.kind === "plants") return amount.count * spacingCm(crop, planting);
+  return bed?.lengthCm ? amount.count * bed.lengthCm.si : null;
+}
+
+/** How many plants a planting is to give in the end: those it names, or its length of row at their spacing; null where the plan does not say. */
+export function plantsOf(planted: Planted): number | null {
+  const { planting, crop } = planted;
+  if (planting.amount?.kind === "plants") return planting.amount.count;
+  const length = rowCm(planted);
+  const apart = spacingCm(crop, planting);
+  return length === null || apart === 0 ? null : Math.floor(length / apart + NEAR);
+}
+
+/** The share of a crop's seeds, 0.25 to 1, that may be hoped for in soil of that temperature [°C]. Source: crops/seedlings.ts, else three in four. */
+export function hopedShare(crop: Crop, soilC: number): number {
+  const row = seedlingsRow(crop);
+  const share = row === null ? null : comeUpShare(row, soilC);
+  return Math.max(LEAST_SHARE, share ?? USUAL_SHARE);
+}
+
+/**
+ * How far apart seed is sown outdoors [cm] so that enough come up in soil of that temperature [°C]: as the facts say, or
+ * thicker where fewer would come up than are to stand; null for a crop never sown outdoors.
+ */
+export function sowApartCm({ planting, crop }: Planted, soilC: number): number | null {
+  if (crop.outdoors === null) return null;
+  const [least, most] = crop.outdoors.apartCm.value;
+  return Math.min((least + most) / 2, spacingCm(crop, planting) * hopedShare(crop, soilC));
+}
+
+/**
+ * Seeds for one sowing of a planting into soil of that temperature [°C], a tenth to spare: along its row outdoors, two
+ * to a cell or more indoors; null for what is no seed, or where the plan does not say how much.
+ */
+export function seedsFor(planted: Planted, soilC: number): number | null {
+  const { start } = planted.planting;
+  if (start === "seed indoors" || start === "winter-sown") return seedsIndoors(planted, soilC);
+  if (start !== "seed outdoors") return null;
+  const length = rowCm(planted);
+  const apart = sowApartCm(planted, soilC);
+  return length === null || apart === null ? null : Math.ceil((length / apart) * SPARE);
+}
+
+function seedsIndoors(planted: Planted, soilC: number): number | null {
+  const plants = plantsOf(planted);
+  if (plants === null) return null;
+  const each = Math.max(SEEDS_A_CELL, 1 / hopedShare(planted.crop, soilC));
+  return Math.ceil(plants * each * SPARE);
+}
+
+/** Bulbs of seed garlic to buy for so many cloves, to the nearest whole one and at least one. */
+export function bulbsFor(cloves: number): number {
+  return Math.max(1, Math.round(cloves / CLOVES_A_BULB));
+}
+
+const SAID = [20, 50, 100, 200, 300, 500, 1000];
+
+/** A number of seeds as one says it, never less than it is: 20, 50, 100, 200, 300, 500, 1000, then whole thousands. */
+export function saidCount(count: number): number {
+  return SAID.find((said) => said >= count) ?? Math.ceil(count / 1000) * 1000;
+}

@@ -1,0 +1,89 @@
+import { type Day, plus } from "../../base/days/day.ts";
+import { fahrenheit } from "../../base/quantities/quantity.ts";
+import { COLUMNS_F, EMERGENCE_DAYS } from "../../crops/emergence.ts";
+import type { Bed } from "../../garden/model/plan.ts";
+import type { Climate } from "../climate/climate.ts";
+import { dailySwingShare } from "../climate/wave.ts";
+import { kept } from "./memo.ts";
+import { broughtBy, type Daily } from "./sums.ts";
+
+/** Seed that has not come up after so many days never will. Source: house rule; longer than any crop at a soil it may be sown in. */
+export const GIVE_UP_DAYS = 90;
+
+/** Points of a day's wave at which its rate is taken, from the warmest to the coldest; the way back is the same. */
+const POINTS = [1, 3, 5, 7, 9, 11, 13, 15].map((odd) => Math.cos((odd * Math.PI) / 16));
+
+/**
+ * The share of the way from sowing to emergence that a day at that mean soil temperature [°C] brings: one over the
+ * table's days, between two columns in proportion, taken over the day's swing of so much [K] to either side of the
+ * mean; 0 where nothing comes up or nothing was tested. Throws for a row the table does not have.
+ * Source: Harrington and Minges, University of California, 1954, as in crops/emergence.ts.
+ */
+export function dailyShare(row: string, soilC: number, swingK = 0): number {
+  const rates = ratesOf(row);
+  if (swingK === 0) return shareAt(rates, soilC);
+  let sum = 0;
+  for (const point of POINTS) sum += shareAt(rates, soilC + swingK * point);
+  return sum / POINTS.length;
+}
+
+/** The columns lie nine degrees apart. */
+const STEP_F = COLUMNS_F[1] - COLUMNS_F[0];
+const LAST = COLUMNS_F.length - 1;
+
+/** One over each cell's days, row by row; 0 where there are none. */
+const RATES: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
+  Object.entries(EMERGENCE_DAYS).map(([row, cells]) => [
+    row,
+    cells.map((cell) => (typeof cell === "number" ? 1 / cell : 0)),
+  ]),
+);
+
+function ratesOf(row: string): readonly number[] {
+  const rates = RATES[row];
+  if (!rates) throw new RangeError(`no row ${row} in the table of days to emergence`);
+  return rates;
+}
+
+function shareAt(rates: readonly number[], soilC: number): number {
+  const along = (fahrenheit(soilC) - COLUMNS_F[0]) / STEP_F;
+  const near = Math.round(along);
+  if (Math.abs(along - near) < 1e-9) return rates[near] ?? 0;
+  if (along < 0 || along > LAST) return 0;
+  const low = Math.floor(along);
+  const rate = rates[low] ?? 0;
+  return rate + ((rates[low + 1] ?? 0) - rate) * (along - low);
+}
+
+/**
+ * The day that seed is up when sown on a day, by each day's share of the way, or null where it would take longer than
+ * GIVE_UP_DAYS. At a constant temperature it gives the table's days, rounded up.
+ */
+export function upOn(sown: Day, share: Daily): Day | null {
+  const last = broughtBy(share, sown, { wanted: 1, within: GIVE_UP_DAYS });
+  return last === null ? null : plus(last, 1);
+}
+
+/** Where seed lies: the row it comes up by, its bed and its depth [cm], in a season so much warmer than usual [K]. */
+export type Seed = {
+  readonly row: string;
+  readonly bed: Bed | null;
+  readonly depthCm: number;
+  readonly warmerK: number;
+};
+
+/** Shares by climate and seed. A memo, nothing more. */
+const shares = new WeakMap<Climate, Map<string, Map<number, Daily>>>();
+
+/** Each day's share for seed in a bed of the garden: the soil there, and the part of the air's swing that reaches its depth. */
+export function shareIn(climate: Climate, seed: Seed): Daily {
+  const byPlace = kept(shares, climate, () => new Map<string, Map<number, Daily>>());
+  const place = `${seed.row}|${climate.soilOf(seed.bed)}|${seed.depthCm}`;
+  const bySeason = kept(byPlace, place, () => new Map<number, Daily>());
+  return kept(bySeason, seed.warmerK, () => reckonedIn(climate, seed));
+}
+
+function reckonedIn(climate: Climate, { row, bed, depthCm, warmerK }: Seed): Daily {
+  const felt = dailySwingShare(depthCm);
+  return (day) => dailyShare(row, climate.soilC(day, bed, warmerK), climate.swingK(day) * felt);
+}

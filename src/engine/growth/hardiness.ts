@@ -1,0 +1,124 @@
+import { type Day, latest, plus } from "../../base/days/day.ts";
+import { celsius } from "../../base/quantities/quantity.ts";
+import { isTender } from "../../crops/crops.ts";
+import type { Crop } from "../../crops/facts.ts";
+import { anchorOf, type Growing, inPlace } from "./growing.ts";
+import { reached } from "./milestones.ts";
+import { ripeMilestone } from "./ripe.ts";
+import { upMilestone } from "./up.ts";
+
+/** How far a sowing is when frost comes: nothing above the soil, its first weeks, grown, in blossom that frost takes, or ready to bring in. */
+export type FrostStage = "not up" | "young" | "standing" | "in flower" | "bearing";
+
+/** The days of a sowing that its stage hangs on: `out` null where it grows in its place from the start, `ready` null where it does not get ready. */
+export type StageDays = {
+  readonly up: Day;
+  readonly out: Day | null;
+  readonly ready: Day | null;
+};
+
+/** Shoots may show so many days before their usual day. Source: house rule; coming up is never told narrower than that. */
+const MAY_BE_EARLY_DAYS = 3;
+
+/** What is up, or set out, for less than this is hurt sooner than what is grown [days]. Source: house rule; figures of what plants stand are for hardened ones, Masabni, Texas A&M AgriLife Extension, from memory. */
+export const YOUNG_DAYS = 21;
+
+/** Peas flower so many days before their first pods. Source: common practice, about three weeks. */
+const FLOWER_DAYS = 21;
+
+/** The stage of a crop's sowing on the night that follows a day. */
+export function frostStage(crop: Crop, { up, out, ready }: StageDays, day: Day): FrostStage {
+  if (out === null && day < plus(up, -MAY_BE_EARLY_DAYS)) return "not up";
+  const flowers =
+    crop.family === "pea family" && ready !== null && day >= plus(ready, -FLOWER_DAYS);
+  if (flowers && !isTender(crop)) return "in flower";
+  if (ready !== null && day >= ready) return "bearing";
+  return day < plus(latest(up, out ?? up), YOUNG_DAYS) ? "young" : "standing";
+}
+
+/** The same of what is growing, by its usual days; null where it is not in its place on that day. */
+export function frostStageOf(growing: Growing, day: Day): FrostStage | null {
+  const placed = inPlace(growing);
+  if (!placed || placed.day > day) return null;
+  const [up, ripe] = [upMilestone(growing), ripeMilestone(growing)];
+  const days: StageDays = {
+    up: reached(up) ? up.usual : placed.day,
+    out: anchorOf(growing, "set out")?.day ?? null,
+    ready: reached(ripe) ? ripe.usual : null,
+  };
+  return frostStage(growing.crop, days, day);
+}
+
+/**
+ * What frost does to it: kills it, spares it while it is light, or hardly ever hurts it. `killsC`: hurt below this, at
+ * the leaves [°C]; null where no frost of a growing season does. `spared` says why that is.
+ */
+export type Hardiness = {
+  readonly kind: "tender" | "half-hardy" | "hardy";
+  readonly killsC: number | null;
+  readonly spared: "not up" | "stands the winter" | "under the soil" | null;
+};
+
+const never = (spared: Hardiness["spared"]): Hardiness => ({ kind: "hardy", killsC: null, spared });
+const hurtBelow = (kind: Hardiness["kind"], fahrenheit: number): Hardiness => ({
+  kind,
+  killsC: celsius(fahrenheit),
+  spared: null,
+});
+
+/**
+ * Colder at the leaves on a still clear night than the forecast says [K], 4 °F. Source: Ritchison, Frost Season: a frost
+ * advisory is given for 33 to 36 °F because official thermometers hang near five feet; the larger step, to 32 °F.
+ */
+export const COLDER_AT_LEAVES_K = (4 * 5) / 9;
+
+/**
+ * Degrees at the leaves [°F] below which each class is hurt, grown and young. Source: Purdue University Extension HO-203,
+ * Vegetables: frost resistance: tender are killed by frost, warm-loving stand no cold (house rule: two degrees sooner),
+ * frost-tolerant stand light frosts (28 °F forecast and above), very hardy hard ones for short periods (24 °F); both less
+ * COLDER_AT_LEAVES_K. Young: four degrees sooner, house rule.
+ */
+const HURT_BELOW_F = {
+  "warm loving": { grown: 34, young: 34 },
+  tender: { grown: 32, young: 32 },
+  "frost tolerant": { grown: 24, young: 28 },
+  "very hardy": { grown: 20, young: 24 },
+} as const;
+
+/**
+ * Crops whose grown leaves stand a class less, or more, than their crop's weeks in spring tell: what is sown early is not
+ * for that reason left alone in a hard frost. Source: Masabni, Texas A&M AgriLife Extension, from memory, unchecked; the
+ * class whose figure lies nearest.
+ */
+const LEAVES_AS: Readonly<Record<string, keyof typeof HURT_BELOW_F>> = {
+  lettuce: "frost tolerant",
+  mustard: "frost tolerant",
+  turnip: "frost tolerant",
+  onion: "frost tolerant",
+  parsley: "very hardy",
+  "brussels-sprouts": "very hardy",
+};
+
+/** What is taken out of the soil whole, and the families whose roots sit deep in it; a radish stands half out of it. */
+const OUT_OF_THE_SOIL: readonly string[] = ["Pull", "Dig", "Lift"];
+const DEEP_ROOTS: readonly Crop["family"][] = ["beet family", "carrot family"];
+const isRoot = ({ family, harvest }: Crop) =>
+  DEEP_ROOTS.includes(family) && OUT_OF_THE_SOIL.includes(harvest.verb);
+
+/**
+ * The one judgement of what frost does to a crop at a stage. Above the class stand: nothing that is not up is hurt; what
+ * is planted to stand the winter does; shoots that are hilled are tender and their tubers safe; peas' blossom is tender;
+ * beets, carrots and their like, ready to pull, stand what the very hardy do.
+ * Source: HURT_BELOW_F; shoots, blossom and roots: Masabni, Texas A&M AgriLife Extension, from memory, unchecked.
+ */
+export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
+  if (stage === "not up") return never("not up");
+  if (crop.overwinter) return never("stands the winter");
+  if (crop.hilling && stage === "bearing") return never("under the soil");
+  if (crop.hilling || stage === "in flower") return hurtBelow("tender", HURT_BELOW_F.tender.grown);
+  if (isTender(crop)) return hurtBelow("tender", HURT_BELOW_F[crop.frost.value].grown);
+  const root = stage === "bearing" && isRoot(crop);
+  const grown = HURT_BELOW_F[root ? "very hardy" : (LEAVES_AS[crop.key] ?? crop.frost.value)];
+  const kind = grown.grown > HURT_BELOW_F["very hardy"].grown ? "half-hardy" : "hardy";
+  return hurtBelow(kind, stage === "young" ? grown.young : grown.grown);
+}

@@ -1,0 +1,100 @@
+import { type Day, plus } from "../../base/days/day.ts";
+import { isRaised } from "../../garden/plan/begin.ts";
+import type { Ground } from "./anchors.ts";
+import { lastHarvest } from "./ending.ts";
+import type { Growing } from "./growing.ts";
+import type { Reckoned } from "./reckoned.ts";
+import { ripeIfStarted } from "./ripe.ts";
+import { upFrom } from "./up.ts";
+
+/**
+ * Why a sowing on a day comes to nothing in a usual season: the seed sleeps in soil too warm; the crop is ready in heat
+ * that ends it; it bolts in long days, or after cold while young; it never comes up, or is too late before winter.
+ */
+export type Refusal = "asleep" | "heat" | "long days" | "cold" | "never up" | "too late";
+
+/** Days from the first harvest on over which heat is looked for. Source: house rule; a first week of picking. */
+const PICKING_DAYS = 7;
+
+/** Days after coming up for which a plant is young. Source: house rule, six weeks. */
+const YOUNG_DAYS = 42;
+
+/** Why a start on a day, sown, planted or set out, comes to nothing, or null where it goes well. */
+export function refusalOf(growing: Growing, day: Day): Refusal | null {
+  const { climate, crop, bed, planting } = growing;
+  const soilMax = planting.start === "seed outdoors" ? crop.outdoors?.soilMaxC : null;
+  if (soilMax && climate.soilC(day, bed) > soilMax.value) return "asleep";
+  const up = isRaised(planting.start) ? day : upFrom(growing, day);
+  if (up === null) return "never up";
+  const ripe = ripeIfStarted(growing, day);
+  const end = lastHarvest(growing, day);
+  if (ripe === null || (end !== null && worthTill(growing, ripe) > end)) return "too late";
+  return weatherRefuses(growing, up, ripe);
+}
+
+/** The day till which it should go on bearing, from its first harvest on, to be worth its place. */
+export function worthTill({ crop }: Growing, ripe: Day): Day {
+  return plus(ripe, crop.harvest.bearsDays?.value[0] ?? 0);
+}
+
+function weatherRefuses({ climate, crop }: Growing, up: Day, ripe: Day): Refusal | null {
+  const { heatC, longDays, coldYoung } = crop.limits;
+  const warmAt = (day: Day, aboveC: number) => climate.airC(day) > aboveC;
+  if (heatC && (warmAt(ripe, heatC.value) || warmAt(plus(ripe, PICKING_DAYS), heatC.value)))
+    return "heat";
+  const isLong = longDays && (climate.dayHours?.(ripe) ?? 0) > longDays.value.hours;
+  if (isLong && warmAt(ripe, longDays.value.aboveC)) return "long days";
+  if (!coldYoung) return null;
+  let cold = 0;
+  for (let day = up; day < up + YOUNG_DAYS; day = plus(day, 1))
+    if (!warmAt(day, coldYoung.value.belowC)) cold += 1;
+  return cold > coldYoung.value.days ? "cold" : null;
+}
+
+const GROUNDS: Readonly<Record<Refusal, Ground>> = {
+  asleep: "heat",
+  heat: "heat",
+  "long days": "day length",
+  cold: "cold",
+  "never up": "soil",
+  "too late": "first frost",
+};
+
+/** Days that are looked through for a better one. Source: house rule; half a year leads from spring to autumn. */
+const LOOK_AHEAD_DAYS = 183;
+
+/**
+ * A reckoned sowing day kept out of heat, long days and cold that come to nothing. What only cold is against waits for
+ * warmth. What heat or long days are against waits for the other side of summer, but only where the gardener's own wish
+ * or a place that was taken had put it there: a spring day that the season itself gives stays, `first` giving that day.
+ */
+export function withinLimits(growing: Growing, reckoned: Reckoned, first: () => Day): Reckoned {
+  const refusal = hasLimits(growing) ? refusalOf(growing, reckoned.day) : null;
+  if (refusal === null || refusal === "too late" || refusal === "never up") return reckoned;
+  if (refusal !== "cold" && reckoned.day <= first()) return reckoned;
+  const better = nextGood(growing, reckoned.day);
+  if (better === null) return reckoned;
+  const ground = GROUNDS[refusal];
+  return {
+    ...reckoned,
+    day: better,
+    early: better,
+    late: better,
+    grounds: [...reckoned.grounds, ground],
+    tests: [...reckoned.tests, { ground, day: better }],
+    stop: null,
+    stopped: false,
+  };
+}
+
+const hasLimits = ({ crop }: Growing) =>
+  crop.outdoors?.soilMaxC || crop.limits.heatC || crop.limits.longDays || crop.limits.coldYoung;
+
+/** The first day after a day on which a start goes well; null where none of the next half year does. */
+export function nextGood(growing: Growing, after: Day): Day | null {
+  for (let on = 1; on <= LOOK_AHEAD_DAYS; on++) {
+    const day = plus(after, on);
+    if (refusalOf(growing, day) === null) return day;
+  }
+  return null;
+}

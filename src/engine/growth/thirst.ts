@@ -1,0 +1,112 @@
+import { type Day, earliest, latest, partsOf, plus, theDay } from "../../base/days/day.ts";
+import type { Family } from "../../crops/facts.ts";
+import type { Site } from "../../garden/model/plan.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import { isRaised } from "../../garden/plan/begin.ts";
+import type { Climate } from "../climate/climate.ts";
+import { referenceMm } from "../climate/evaporation.ts";
+import { type Anchors, anchorKey } from "./anchors.ts";
+import { anchorOf, type Growing } from "./growing.ts";
+import { reached } from "./milestones.ts";
+import { ripeMilestone } from "./ripe.ts";
+import { upMilestone } from "./up.ts";
+
+/** What a crop gives off for each millimetre of short grass: young, full grown, and at its end. */
+type Coefficients = { readonly young: number; readonly full: number; readonly late: number };
+
+/** Source: Allen and others, FAO 56, 1998, Table 12, small vegetables; from memory, unchecked. */
+const SMALL: Coefficients = { young: 0.7, full: 1.05, late: 0.95 };
+
+/** Families that drink otherwise. Source: Allen and others, FAO 56, 1998, Table 12; from memory, unchecked. */
+const FAMILIES: Partial<Record<Family, Coefficients>> = {
+  "nightshade family": { young: 0.6, full: 1.15, late: 0.8 },
+  "gourd family": { young: 0.6, full: 1, late: 0.8 },
+  "pea family": { young: 0.6, full: 1.15, late: 0.95 },
+  "grass family": { young: 0.6, full: 1.15, late: 0.95 },
+};
+
+/** Parts of the time to the first harvest at which it stops being young, is full grown, and begins to go. Source: Allen and others, FAO 56, 1998, Table 11; from memory, unchecked. */
+const STAGES = { young: 0.2, full: 0.5, going: 0.85 } as const;
+
+/** Days to harvest where nothing tells them. Source: house rule. */
+const USUAL_DAYS = 90;
+
+/** A sowing while it drinks outdoors; both days inclusive. */
+export type Drinking = { readonly from: Day; readonly to: Day; readonly ripe: Day };
+
+/**
+ * From the day a sowing is up or set out to its last harvest, at the latest the usual first frost, within its plan's
+ * season; `anchors` tell its end, where they know it; null where it never stands outdoors in it, and in a greenhouse.
+ * Source: house rule.
+ */
+export function drinkingOf(growing: Growing, anchors: Anchors): Drinking | null {
+  const { plan, bed } = growing;
+  const out = bed?.kind === "greenhouse" ? null : outSince(growing);
+  if (out === null) return null;
+  const season = seasonOf(plan);
+  const ripeness = ripeMilestone(growing);
+  const ripe = reached(ripeness) ? ripeness.usual : plus(out, USUAL_DAYS);
+  const to = earliest(
+    lastDay(growing, ripe, anchors),
+    plan.site.firstFrost?.usual ?? season.to,
+    season.to,
+  );
+  const from = latest(out, season.from);
+  return from <= to ? { from, to, ripe } : null;
+}
+
+function outSince(growing: Growing): Day | null {
+  const { start } = growing.planting;
+  if (isRaised(start)) return anchorOf(growing, "set out")?.day ?? null;
+  const up = upMilestone(growing);
+  return reached(up) ? up.usual : null;
+}
+
+/** Its end as seen or placed, else as long as its kind bears or keeps. What bears till frost ends with it, on whichever day the last is picked. */
+function lastDay(growing: Growing, ripe: Day, anchors: Anchors): Day {
+  const { kind, bearsDays, holdsDays } = growing.crop.harvest;
+  const end = anchors.get(anchorKey(growing.planting.key, growing.sowing, "end"));
+  const tillFrost = kind === "again and again" && bearsDays === null;
+  if (end && (end.from === "diary" || !tillFrost)) return end.day;
+  return tillFrost ? seasonOf(growing.plan).to : plus(ripe, bearsDays?.value[1] ?? holdsDays.value);
+}
+
+/**
+ * What a sowing gives off on a day for each millimetre of short grass; 0 on a day it does not stand outdoors. What
+ * bears again and again does not fall off after its first harvest.
+ * Source: Allen and others, FAO 56, 1998, eq. 66, with Tables 11 and 12 from memory.
+ */
+export function coefficientOn(growing: Growing, drinking: Drinking, day: Day): number {
+  if (day < drinking.from || day > drinking.to) return 0;
+  const { young, full, late } = FAMILIES[growing.crop.family] ?? SMALL;
+  const part = (day - drinking.from) / Math.max(1, drinking.ripe - drinking.from);
+  const goes = growing.crop.harvest.kind === "once" && part > STAGES.going;
+  if (goes) return between(full, late, (part - STAGES.going) / (1 - STAGES.going));
+  return between(young, full, (part - STAGES.young) / (STAGES.full - STAGES.young));
+}
+
+function between(from: number, to: number, share: number): number {
+  return from + (to - from) * Math.min(1, Math.max(0, share));
+}
+
+/**
+ * What short grass gives off and what rain brings in a day of a usual year [mm]; null where the plan has no latitude
+ * or no monthly means. Rain is nothing where the plan does not give it.
+ * Source: Allen and others, FAO 56, 1998, as in climate/evaporation.ts; rain spread evenly over its month, house rule.
+ */
+export function usualWaterOf(
+  { latitude, normals }: Site,
+  climate: Climate,
+): ((day: Day) => { readonly grassMm: number; readonly rainMm: number }) | null {
+  if (latitude === null || normals === null) return null;
+  return (day) => ({
+    grassMm: referenceMm({ ...climate.air(day), day, latitude }),
+    rainMm: (normals.rainMm?.[partsOf(day).month - 1] ?? 0) / daysInMonth(day),
+  });
+}
+
+function daysInMonth(day: Day): number {
+  const { year, month } = partsOf(day);
+  const next = month === 12 ? theDay(year + 1, 1, 1) : theDay(year, month + 1, 1);
+  return next - theDay(year, month, 1);
+}

@@ -1,0 +1,24 @@
+import { type Day, plus } from "../../base/days/day.ts";
+import { isTender } from "../../crops/crops.ts";
+import type { Ground } from "./anchors.ts";
+import type { Growing } from "./growing.ts";
+
+/** Weeks before the usual last frost at which containers go out: of what stands frost, eight to ten, and of what does not. Source: common practice. */
+const WEEKS_AHEAD = { hardy: 9, tender: 6 } as const;
+
+/** The day its boxes go out, how many weeks before the usual last frost that is meant to be, and what the day goes by. */
+export type BoxesOut = {
+  readonly day: Day;
+  readonly weeks: number;
+  readonly grounds: readonly Ground[];
+};
+
+/** When a winter-sown planting's boxes go out: the gardener's own day, else weeks before the usual last frost; null for other starts and where no frost is known. */
+export function boxesOut({ planting, crop, plan }: Growing): BoxesOut | null {
+  const frost = plan.site.lastFrost;
+  if (planting.start !== "winter-sown" || !frost) return null;
+  const weeks = isTender(crop) ? WEEKS_AHEAD.tender : WEEKS_AHEAD.hardy;
+  const given = planting.fixed.start;
+  if (given !== null) return { day: given, weeks, grounds: ["given"] };
+  return { day: plus(frost.usual, -7 * weeks), weeks, grounds: ["last frost"] };
+}

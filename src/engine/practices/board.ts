@@ -1,0 +1,115 @@
+import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import { reached } from "../growth/milestones.ts";
+import { upMilestone } from "../growth/up.ts";
+import { upTold } from "./growth-told.ts";
+import type { Practice } from "./practice.ts";
+import { householdOnly, how, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** A board is off by this day after sowing, whatever shows. Source: extension advice on carrots, from memory: 7 to 14, up to 21 days. */
+export const BOARD_OFF_BY_DAYS = 21;
+/** Nothing is up under a board before this day after sowing. Source: as above, looked at from day 5 on. */
+const FIRST_LOOK_DAYS = 5;
+
+/** Whether somebody can look every day from one day to another, both inclusive. */
+function watched(growing: Growing, from: Day, to: Day): boolean {
+  for (let day = from; day <= to; day = plus(day, 1)) if (!growing.around(day)) return false;
+  return true;
+}
+
+/** The last day before `day`, or that day, on which somebody is about; `day` itself where nobody is for three weeks. */
+function lastAround(growing: Growing, day: Day): Day {
+  for (let back = 0; back < BOARD_OFF_BY_DAYS; back++)
+    if (growing.around(plus(day, -back))) return plus(day, -back);
+  return day;
+}
+
+/** The board off by its last day, where the soil is too cold to say when anything will show. */
+function offUnseen(growing: Growing, stop: Day): Task {
+  const day = lastAround(growing, stop);
+  return plantingTask(growing, "board", "off", {
+    window: window(plus(stop, -FIRST_LOOK_DAYS), day, day, "earlier"),
+    harm: "tonight",
+    rhythm: "daily",
+    minutes: 5,
+    title: { verb: "Board off", object: objectOf(growing), where: "bed" },
+    say: [
+      how("Take the board away for good, green or not, and keep the row damp."),
+      why("Three weeks under a board is the most that seedlings stand."),
+    ],
+    because: () => [["Off by day 21 whatever shows, ", { day: stop }, "."]],
+    grounds: anchorOf(growing, "start")?.grounds ?? [],
+    hangsOn: tasksBehind(growing, "start"),
+  });
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const start = anchorOf(growing, "start");
+  const up = upMilestone(growing);
+  if (!growing.planting.under.includes("board") || !start) return [];
+  const stop = plus(start.day, BOARD_OFF_BY_DAYS);
+  if (!reached(up)) return [offUnseen(growing, stop)];
+  const look = earliest(latest(up.early, plus(start.day, FIRST_LOOK_DAYS)), plus(stop, -2));
+  const off = earliest(up.usual, stop);
+  const canLook = watched(growing, look, off);
+  const shared = {
+    harm: "tonight",
+    rhythm: "daily",
+    grounds: up.grounds,
+    hangsOn: tasksBehind(growing, "start"),
+    because: () => [
+      [
+        "Sown ",
+        { day: start.day },
+        up.seen ? ", up on " : ", likely up about ",
+        { day: up.usual },
+        "; off by day 21 whatever shows, ",
+        { day: stop },
+        ".",
+      ],
+      ...upTold(growing),
+    ],
+  } as const;
+  const object = objectOf(growing);
+  const offDay = canLook ? off : lastAround(growing, look);
+  const taking = plantingTask(growing, "board", "off", {
+    ...shared,
+    window: window(canLook ? look : plus(start.day, 1), offDay, canLook ? stop : offDay, "earlier"),
+    minutes: 5,
+    title: { verb: "Board off", object, where: "bed" },
+    say: canLook
+      ? [
+          how(
+            "Take the board away for good the evening you see the first green, then keep the row damp.",
+          ),
+          sign("The first bent green threads show, even a few."),
+          up.seen
+            ? why("Green was seen on ", { day: up.usual }, ".")
+            : why("Sown ", { day: start.day }, ", so green is likely now."),
+        ]
+      : [
+          how("Take the board off now and keep the row damp each day it is dry."),
+          householdOnly(why("Nobody can look under it every evening.")),
+          why("Left on over green seedlings for a day, it kills the row."),
+        ],
+  });
+  if (!canLook || up.seen) return [taking];
+  return [
+    plantingTask(growing, "board", "look", {
+      ...shared,
+      window: window(plus(look, -1), look, look, "earlier"),
+      minutes: 5,
+      title: { verb: "Look under the board:", object, where: "bed" },
+      say: [
+        how("From tonight lift an edge each evening, and water if the soil is dry."),
+        sign("Any green at all means off tonight."),
+        why("Sown ", { day: start.day }, "; this is the first likely day."),
+      ],
+    }),
+    taking,
+  ];
+}
+
+/** A board over slow seed: looked under each evening from the first likely day, off at first green. */
+export const BOARD: Practice = { name: "board", pass: "rest", tasks };

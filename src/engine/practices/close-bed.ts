@@ -1,0 +1,75 @@
+import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import { litres } from "../../base/quantities/quantity.ts";
+import type { Bed } from "../../garden/model/plan.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import { killingFrost } from "../climate/frost.ts";
+import { anchorKey } from "../growth/anchors.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { caution, how, type Sentence, sign, why } from "./say.ts";
+import { sharedTask, type Task, window } from "./task.ts";
+
+/** Compost laid on a bed in autumn [cm]. Source: common practice, an inch. */
+const COMPOST_CM = 2.54;
+/** Days in which a bed may be closed after the killing frost. Source: house rule; the soil is open for some weeks. */
+const MAY_WAIT_DAYS = 21;
+
+/** How much compost an inch over the bed is; nothing where the plan gives no size. */
+function compostTold({ lengthCm, widthCm }: Bed): readonly Sentence[] {
+  if (!lengthCm || !widthCm) return [how("Spread an inch of compost.")];
+  const volume = (lengthCm.si * widthCm.si * COMPOST_CM) / 1000;
+  return [how("Spread compost over it, about ", { quantity: litres(volume) }, ".")];
+}
+
+/** The last known end of what stands in the bed; the killing frost where an end is not known. */
+function emptyOn({ growings, anchors }: WholeGarden, bed: Bed, frost: Day): Day | null {
+  const mine = growings.filter(({ planting }) => planting.bed === bed.key);
+  if (
+    mine.length === 0 ||
+    mine.some(({ crop }) => crop.perennial !== null || crop.overwinter !== null)
+  )
+    return null;
+  const ends = mine.map(
+    ({ planting, sowing }) => anchors.get(anchorKey(planting.key, sowing, "end"))?.day ?? frost,
+  );
+  return latest(...ends);
+}
+
+function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly Task[] {
+  const empty = emptyOn(garden, bed, frost);
+  const { to } = seasonOf(garden.plan);
+  if (empty === null || bed.kind !== "bed" || empty > to) return [];
+  const due = earliest(latest(plus(empty, 3), plus(frost, -21)), to);
+  return [
+    sharedTask(garden.plan.year, bed.key, "close the bed", "1", {
+      window: window(plus(empty, 1), due, plus(latest(due, frost), MAY_WAIT_DAYS)),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 45,
+      kinds: ["lifting"],
+      title: { verb: "Close for winter", object: bed.name, where: null },
+      say: [
+        how("Clear what is dead; sick plants go in the bin and not on the heap."),
+        ...compostTold(bed),
+        how("Cover it with leaves or straw."),
+        sign("Nothing you want grows in it."),
+        why("Bare soil washes out over winter; fed now it is ready in spring."),
+        caution(
+          "Raw manure: at least 120 days before you harvest what touches soil, 90 for the rest.",
+        ),
+      ],
+      because: () => [["After the last of the bed is out, about ", { day: empty }, "."]],
+      grounds: ["first frost"],
+      needs: ["compost", "leaves or straw"],
+    }),
+  ];
+}
+
+function tasks(garden: WholeGarden): readonly Task[] {
+  const { firstFrost, killingFrost: own } = garden.plan.site;
+  if (!firstFrost) return [];
+  const frost = killingFrost(firstFrost, own);
+  return garden.plan.beds.flatMap((bed) => closing(garden, bed, frost));
+}
+
+/** Each bed cleared, fed and covered once its last crop is out. */
+export const CLOSE_BED: SharedPractice = { name: "close the bed", tasks };

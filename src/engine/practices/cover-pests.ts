@@ -1,0 +1,66 @@
+import type { CoverFacts, Pest } from "../../crops/facts.ts";
+
+/** What a cover against a pest is for, and what would be under it all the same. */
+export type PestTold = {
+  /** A full sentence on what it keeps off. */
+  readonly keepsOff: string;
+  /** Whether a gap would let them in, so that its edges are buried. */
+  readonly sealed: boolean;
+  /** Crops from whose soil they hatch the year after, so that a cover would shut them in; null where they come from outside alone. */
+  readonly wintersAfter: string | null;
+};
+
+/** What each pest does and where it winters. Source: common practice of integrated pest management for covers. */
+export const PESTS: Readonly<Record<Pest, PestTold>> = {
+  birds: {
+    keepsOff: "Birds pull seedlings as they come.",
+    sealed: false,
+    wintersAfter: null,
+  },
+  "leaf miners": {
+    keepsOff: "It keeps off the flies whose grubs tunnel in the leaves.",
+    sealed: true,
+    wintersAfter: "beets, chard or spinach",
+  },
+  "cabbage pests": {
+    keepsOff: "It keeps off white butterflies and their caterpillars, and root flies.",
+    sealed: true,
+    wintersAfter: "cabbages or their kin",
+  },
+  "flea beetles": {
+    keepsOff: "It keeps off beetles that bite small holes into young leaves.",
+    sealed: true,
+    wintersAfter: "a crop they eat",
+  },
+  "carrot fly": {
+    keepsOff: "It keeps off the fly whose grubs bore into the roots.",
+    sealed: true,
+    wintersAfter: "carrots, parsnips or celery",
+  },
+  "cucumber beetles": {
+    keepsOff: "It keeps off striped beetles, which bite and bring wilt.",
+    sealed: true,
+    wintersAfter: "cucumbers, squash or melons",
+  },
+  "onion fly": {
+    keepsOff: "It keeps off the fly whose grubs eat the bulbs.",
+    sealed: true,
+    wintersAfter: "onions or their kin",
+  },
+};
+
+/** A cover as it begins a title: `Net` or `Fabric`. */
+export const coverVerb = (thing: CoverFacts["with"]): string =>
+  thing === "net" ? "Net" : "Fabric";
+
+/** What to bring for a cover, as a list is read. */
+export const coverNeeds = (thing: CoverFacts["with"]): string =>
+  `${thing === "net" ? "a net" : "fabric"}, hoops and pegs`;
+
+/** How it is put on; against what crawls and flies its edges are shut with soil. */
+export function howCovered(thing: CoverFacts["with"], sealed: boolean): string {
+  const what = thing === "net" ? "A fine net" : "Fabric";
+  return sealed
+    ? `${what} on hoops, clear of the leaves. Bury its edges in soil all round; any gap lets them in.`
+    : `${what} on hoops, clear of the leaves, its edges pegged or weighed down all round.`;
+}

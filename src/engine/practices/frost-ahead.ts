@@ -1,0 +1,108 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Family } from "../../crops/facts.ts";
+import { firstFrostAt } from "../climate/frost.ts";
+import { anchorKey } from "../growth/anchors.ts";
+import type { Growing } from "../growth/growing.ts";
+import { frostStageOf, hardinessOf } from "../growth/hardiness.ts";
+import { endsWithFrost } from "./first-frost.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { how, type Sentence, why } from "./say.ts";
+import { objectOf, sharedTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Share of autumns that have had their frost by the day of the warning. Source: house rule. */
+const WARNED_AT = 0.1;
+
+/** Letters that the names may take, of what is to be saved and of what may stay. Source: house rule, so that the rest has room. */
+const LONGEST = { saved: 120, left: 90 } as const;
+
+/** A planting by its name, and the name of its bed; empty where it stands in none. */
+type Named = { readonly name: string; readonly bed: string };
+
+/** In the order of the plan's beds, behind them what stands in none; alike in one bed once. */
+function inWalkingOrder({ plan }: WholeGarden, growings: readonly Growing[]): readonly Named[] {
+  return [...plan.beds, null].flatMap((bed) => {
+    const here = growings.filter((growing) => (growing.bed?.key ?? null) === (bed?.key ?? null));
+    return [...new Set(here.map(objectOf))].map((name) => ({ name, bed: bed?.name ?? "" }));
+  });
+}
+
+/** `tomatoes, basil (South bed), beans (Long bed)`. */
+function byBed(all: readonly Named[]): string {
+  return all
+    .map(({ name, bed }, i) => (bed === "" || bed === all[i + 1]?.bed ? name : `${name} (${bed})`))
+    .join(", ");
+}
+
+/** As many as there is room for, one at the least; then how many more. */
+function listed(all: readonly Named[], longest: number): string {
+  let count = all.length;
+  while (count > 1 && byBed(all.slice(0, count)).length > longest) count -= 1;
+  const more = all.length - count;
+  return `${byBed(all.slice(0, count))}${more > 0 ? ` and ${more} more` : ""}`;
+}
+
+/** Families whose roots and heads frost makes sweeter. Source: common practice. */
+const SWEETENED: readonly Family[] = ["carrot family", "cabbage family"];
+
+function leaveTold(garden: WholeGarden, left: readonly Growing[]): readonly Sentence[] {
+  if (left.length === 0) return [];
+  const sweet = left.some(({ crop }) => SWEETENED.includes(crop.family));
+  const names = listed(inWalkingOrder(garden, left), LONGEST.left);
+  const more = sweet ? ", and makes roots and cabbages sweeter" : "";
+  return [how(`Leave ${names}: a light frost does no harm${more}.`)];
+}
+
+/** Whether it still stands on a day and frost does it no harm that matters. */
+function staysOut({ anchors }: WholeGarden, growing: Growing, day: Day): boolean {
+  const { planting, crop, sowing } = growing;
+  const stage = frostStageOf(growing, day);
+  const end = anchors.get(anchorKey(planting.key, sowing, "end"));
+  if (stage === null || stage === "not up" || (end && end.day <= day)) return false;
+  return !endsWithFrost(growing) && hardinessOf(crop, stage).kind !== "tender";
+}
+
+function say(
+  garden: WholeGarden,
+  saved: readonly Growing[],
+  { warned, usual }: { readonly warned: Day; readonly usual: Day },
+): readonly Sentence[] {
+  const left = garden.growings.filter((growing) => staysOut(garden, growing, warned));
+  return [
+    how(
+      `Cover on a frost night, or pick before it: ${listed(inWalkingOrder(garden, saved), LONGEST.saved)}.`,
+    ),
+    how("Have covers ready: two frost nights under them often win two more mild weeks."),
+    how("Bring in what is tender in pots."),
+    ...leaveTold(garden, left),
+    why(
+      "1 autumn in 10 has had its first frost by today; the usual day is about ",
+      { day: usual },
+      ".",
+    ),
+  ];
+}
+
+function tasks(garden: WholeGarden): readonly Task[] {
+  const frost = garden.plan.site.firstFrost;
+  const saved = garden.growings.filter(
+    (growing) => endsWithFrost(growing) && !growing.planting.without.includes("first frost"),
+  );
+  if (!frost || saved.length === 0) return [];
+  const warned = firstFrostAt(frost, WARNED_AT);
+  return [
+    sharedTask(garden.plan.year, null, "first frost", "warning", {
+      window: window(warned, warned, warned),
+      harm: "tonight",
+      rhythm: "warning",
+      minutes: 5,
+      title: { verb: "Be ready for", object: "the first frost", where: null },
+      say: say(garden, saved, { warned, usual: frost.usual }),
+      because: () => [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
+      grounds: ["first frost"],
+      hangsOn: [...new Set(saved.flatMap((growing) => tasksBehind(growing, "set out")))],
+    }),
+  ];
+}
+
+/** That frost may come from now on, once for the garden, with what it would take and what may stay, bed by bed. */
+export const FROST_AHEAD: SharedPractice = { name: "first frost", tasks };

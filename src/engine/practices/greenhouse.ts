@@ -1,0 +1,109 @@
+import { type Day, plus } from "../../base/days/day.ts";
+import { celsius, degreesC } from "../../base/quantities/quantity.ts";
+import type { Start } from "../../crops/facts.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import { firstHigh } from "../climate/first-high.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { caution, how, type Sentence, sign, why } from "./say.ts";
+import { sharedTask, type Task, window } from "./task.ts";
+
+/** A mean high [°C] from which the sun under glass wants the vents open, and one from which it wants shade. Source: common practice, 55 and 80 °F outdoors. */
+const [VENT_C, SHADE_C] = [celsius(55), celsius(80)];
+/** Days that the vents are told ahead, since one day of sun comes sooner than its month's mean. Source: house rule. */
+const AHEAD_DAYS = 14;
+
+type Told = {
+  readonly step: string;
+  readonly due: Day | null;
+  readonly verb: string;
+  readonly say: readonly Sentence[];
+};
+
+function told(garden: WholeGarden): readonly Told[] {
+  const { plan, climate } = garden;
+  const season = seasonOf(plan);
+  const mild = firstHigh(climate, season, VENT_C);
+  const kept = plan.site.greenhouse?.keptAbove ?? null;
+  const above: Sentence[] = kept
+    ? [how("Keep it above ", { quantity: kept }, "; a thermometer at plant height tells.")]
+    : [];
+  const first = plan.site.firstFrost?.early ?? null;
+  return [
+    {
+      step: "vents",
+      due: mild && plus(mild, -AHEAD_DAYS),
+      verb: "Mind the vents of",
+      say: [
+        how(
+          "From now on open vents and door on sunny mornings, and shut them by late afternoon to keep the warmth.",
+        ),
+        sign("The sun is on the glass before ten."),
+        why(
+          "Shut up in sun it is ",
+          { quantity: degreesC(38) },
+          " in an hour, and seedlings cook.",
+        ),
+      ],
+    },
+    {
+      step: "shade",
+      due: firstHigh(climate, season, SHADE_C),
+      verb: "Shade",
+      say: [
+        how(
+          "Hang shade cloth or whitewash the glass, leave vents open at night, and wet the floor on hot mornings.",
+        ),
+        sign("Leaves hang at noon though the soil is damp."),
+        why("Flowers drop in great heat, and so do people: work there early."),
+      ],
+    },
+    {
+      step: "cold nights",
+      due: first && plus(first, -7),
+      verb: "Ready for cold nights:",
+      say: [
+        ...above,
+        how(
+          "Shut it before sunset, lay fabric over what is tender, and try the heater before you need it.",
+        ),
+        why("The first frosts may come from about ", { day: first ?? season.to }, "."),
+        caution("Burning heaters need fresh air: fumes kill people and plants. Follow the label."),
+      ],
+    },
+  ];
+}
+
+/** Whether there is a greenhouse and something stands in it: trays raised there, or a crop in a bed under glass. */
+function isInUse({ plan }: WholeGarden): boolean {
+  const under = plan.beds.filter(({ kind }) => kind === "greenhouse").map(({ key }) => key);
+  const trays = (start: Start) => plan.site.greenhouse !== null && start === "seed indoors";
+  return plan.plantings.some(
+    ({ start, bed }) => trays(start) || (bed !== null && under.includes(bed)),
+  );
+}
+
+function tasks(garden: WholeGarden): readonly Task[] {
+  const { plan } = garden;
+  if (!isInUse(garden)) return [];
+  return told(garden).flatMap(({ step, due, verb, say }) =>
+    due === null
+      ? []
+      : [
+          sharedTask(plan.year, null, "greenhouse", step.replace(" ", "-"), {
+            window: window(plus(due, -5), due, plus(due, 7)),
+            harm: "this week",
+            rhythm: "daily",
+            minutes: 10,
+            title: { verb, object: "the greenhouse", where: null },
+            say,
+            because: () => [
+              ["By the usual warmth and frost of the place, about ", { day: due }, "."],
+            ],
+            grounds: step === "cold nights" ? ["first frost"] : ["time of year"],
+          }),
+        ],
+  );
+}
+
+/** Vents, shade and cold nights, each told once at its season. */
+export const GREENHOUSE: SharedPractice = { name: "greenhouse", tasks };

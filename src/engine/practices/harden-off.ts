@@ -1,0 +1,147 @@
+import { type Day, plus } from "../../base/days/day.ts";
+import { degreesC } from "../../base/quantities/quantity.ts";
+import { isTender } from "../../crops/crops.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import type { Practice } from "./practice.ts";
+import { capital, how, type Sentence, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Whole days out before the nights of a ladder. Source: common practice. */
+export const WHOLE_DAYS = 2;
+/** Nights out at the end of a ladder, the last ending on setting-out day. Source: common practice. */
+export const NIGHTS = 2;
+/** How long "all day" is [minutes]. Source: house rule; out at ten, in by dusk. */
+export const ALL_DAY = 600;
+
+/** A rung of the ladder: its number from 1, its day, and how long plants stay out; nights are out till morning. */
+export type Rung = { readonly number: number; readonly day: Day; readonly out: number | "night" };
+
+/**
+ * The ladder for tender plants, counted back from setting out over days on which somebody is about: an hour,
+ * then an hour more each day up to a whole one, then whole days, then nights, the last of them ending on setting-out day. A day
+ * on which nobody is about is passed over; the hours of the next one go on from there. `days` at least 4.
+ */
+export function ladder(setOut: Day, days: number, around: (day: Day) => boolean): readonly Rung[] {
+  const dates: Day[] = [];
+  for (let back = 1; dates.length < days && back <= days + 21; back++) {
+    const day = plus(setOut, -back);
+    if (around(day)) dates.unshift(day);
+  }
+  const hours = dates.length - WHOLE_DAYS - NIGHTS;
+  return dates.map((day, i) => {
+    const out =
+      i < hours ? Math.min((i + 1) * 60, ALL_DAY) : i < hours + WHOLE_DAYS ? ALL_DAY : "night";
+    return { number: i + 1, day, out };
+  });
+}
+
+function placeTold(rung: Rung): string {
+  if (rung.out === "night") return "";
+  if (rung.out === ALL_DAY)
+    return "Out all day, in full sun and a little wind, and back in by dusk.";
+  const hours = rung.out / 60;
+  const time = hours === 1 ? "one hour" : `${hours} hours`;
+  if (rung.number <= 3) return `Out for ${time}, in full shade and out of the wind.`;
+  return `Out for ${time}: early sun, then shade, out of the wind.`;
+}
+
+function outSay(rung: Rung, { object, setOut, floorC }: Ladder): readonly Sentence[] {
+  const told =
+    rung.out === "night"
+      ? how(
+          "Leave them out tonight if it stays above ",
+          { quantity: degreesC(floorC) },
+          "; if not, bring them in. Water in the morning, less than before.",
+        )
+      : how(
+          `${placeTold(rung)} Water first. A cold or windy day: give the last hours again instead.`,
+        );
+  return [told, why(`${capital(object)} go out for good about `, { day: setOut }, ".")];
+}
+
+/** What all rungs of one ladder share. */
+type Ladder = Pick<Task, "because" | "grounds" | "hangsOn"> & {
+  readonly object: string;
+  readonly setOut: Day;
+  readonly floorC: number;
+};
+
+function rungTasks(growing: Growing, rung: Rung, shared: Ladder): readonly Task[] {
+  const { object, because, grounds, hangsOn } = shared;
+  const night = rung.out === "night";
+  const lasts = rung.out === "night" ? 0 : rung.out;
+  const run = `${growing.planting.key}/${rung.number}`;
+  const task = (part: "out" | "in", verb: string, say: readonly Sentence[]) =>
+    plantingTask(growing, "harden off", `${part}-${rung.number}`, {
+      window: window(rung.day, rung.day, rung.day),
+      harm: part === "in" ? "tonight" : "this week",
+      rhythm: "timed",
+      minutes: 15,
+      timed: { run, part, lasts },
+      title: { verb, object, where: null },
+      say,
+      because,
+      grounds,
+      hangsOn,
+    });
+  const out = task("out", night ? "Leave out overnight:" : "Carry out", outSay(rung, shared));
+  return night ? [out] : [out, task("in", "Bring in", [BACK])];
+}
+
+const BACK = how(
+  "Back inside, in good light. Leaves that curl or pale want the same hours again tomorrow.",
+);
+
+function hardySteps(growing: Growing, setOut: Day, days: number, floorC: number): readonly Task[] {
+  const object = objectOf(growing);
+  const shared = {
+    harm: "this week",
+    rhythm: "daily",
+    minutes: 10,
+    because: () => [["Counted back from setting out, ", { day: setOut }, "."]],
+    grounds: anchorOf(growing, "set out")?.grounds ?? [],
+    hangsOn: tasksBehind(growing, "set out"),
+  } as const;
+  const outFrom = plus(setOut, -days);
+  const nightsFrom = plus(setOut, -NIGHTS);
+  return [
+    plantingTask(growing, "harden off", "days", {
+      ...shared,
+      window: window(plus(outFrom, -2), outFrom, plus(outFrom, 2)),
+      title: { verb: "Start hardening off", object, where: null },
+      say: [
+        how("Out in a sheltered place by day from now on, a little longer each day; in at night."),
+      ],
+    }),
+    plantingTask(growing, "harden off", "nights", {
+      ...shared,
+      window: window(plus(nightsFrom, -1), nightsFrom, plus(nightsFrom, 1)),
+      title: { verb: "Leave out overnight:", object, where: null },
+      say: [
+        how("Nights out from now on where they stay above ", { quantity: degreesC(floorC) }, "."),
+      ],
+    }),
+  ];
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const { planting, crop } = growing;
+  const facts = crop.indoors;
+  const out = anchorOf(growing, "set out");
+  if (planting.start !== "seed indoors" || planting.inSince !== null || !facts || !out) return [];
+  const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
+  const floorC = facts.nightFloorC.value;
+  if (!isTender(crop)) return hardySteps(growing, out.day, days, floorC);
+  const shared: Ladder = {
+    object: objectOf(growing),
+    setOut: out.day,
+    floorC,
+    because: () => [["Counted back from setting out, ", { day: out.day }, "."]],
+    grounds: out.grounds,
+    hangsOn: tasksBehind(growing, "set out"),
+  };
+  return ladder(out.day, days, growing.around).flatMap((rung) => rungTasks(growing, rung, shared));
+}
+
+/** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */
+export const HARDEN_OFF: Practice = { name: "harden off", pass: "rest", tasks };

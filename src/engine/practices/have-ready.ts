@@ -1,0 +1,163 @@
+import { type Day, plus } from "../../base/days/day.ts";
+import { litres } from "../../base/quantities/quantity.ts";
+import { allGrounds } from "../growth/anchors.ts";
+import type { Growing } from "../growth/growing.ts";
+import { mixInAllLitres } from "./hill.ts";
+import { capital, how, type Sentence, why } from "./say.ts";
+import {
+  objectOf,
+  plantingTask,
+  sharedTask,
+  slugOf,
+  type Task,
+  type Telling,
+  window,
+} from "./task.ts";
+
+/** Things are at hand so many days before they are needed. Source: house rule; time to find, borrow or buy them. */
+const AHEAD_DAYS = 7;
+/** Days before that from which it may be told: back to the Saturday of the round before, and as much more as a told day stays put. Source: house rule. */
+const EARLIER_DAYS = 16;
+
+const NAME = "things to have";
+
+/** What some bags of mix bring beside themselves: they are filled from it all summer. */
+const BAGS = "bags and mix";
+const WITH_BAGS = "bagged mix";
+
+/** What every garden has at hand already, and what is bought with the seed. Source: house rule. */
+const EVERYDAY: readonly string[] = [
+  "a watering can",
+  "a hoe",
+  "a bucket",
+  "a knife",
+  "shears",
+  "string",
+  "a pot of soapy water",
+  "slips",
+  "seed",
+  "seed garlic",
+  "tubers",
+  "sets",
+  "crowns",
+];
+
+/**
+ * Practices whose things serve every crop in turn and so are found once for the garden, by what they are found for.
+ * The rest, as nets, stakes and boards, stay with the planting or bed that has them.
+ */
+const FOR_ALL: Readonly<Record<string, string>> = {
+  "sow indoors": "sowing indoors",
+  "winter-sow": "winter sowing",
+  "pot on": "potting on",
+  feed: "feeding",
+  "fill in and blanch": "blanching",
+  hill: "hilling",
+  scout: "checking leaves",
+  yearly: "yearly care",
+  "first frost": "the first frost",
+  "cure and store": "storing",
+  "close the bed": "closing beds",
+};
+
+/** Things that are had once these are found. */
+const broughtWith = (things: readonly string[]) =>
+  things.includes(BAGS) ? [...things, WITH_BAGS] : things;
+
+/** A job and the day it stands on. */
+export type JobOnDay = { readonly task: Task; readonly day: Day };
+
+/** A job with those of its needs that no earlier job of its planting, its bed or, where it serves all, its practice has named. */
+type Want = JobOnDay & { readonly things: readonly string[] };
+
+/** How much mix the bags take in all, from planting to the last lift. */
+function mixTold(growing: Growing | undefined, things: readonly string[]): readonly Sentence[] {
+  const mix = growing && things.includes(BAGS) ? mixInAllLitres(growing) : null;
+  return mix === null ? [] : [how("About ", { quantity: litres(mix) }, " of mix in all.")];
+}
+
+/** What it is found for: the planting, the practice where it serves all crops, else what the job is done to. */
+function objectFor({ task }: Want, growing: Growing | undefined): string {
+  return growing ? objectOf(growing) : (FOR_ALL[task.practice] ?? task.title.object);
+}
+
+function readyTold(want: Want, growing: Growing | undefined): Telling {
+  const { task, day, things } = want;
+  const all = FOR_ALL[task.practice] !== undefined;
+  const due = plus(day, -AHEAD_DAYS);
+  return {
+    window: window(plus(due, -EARLIER_DAYS), due, plus(day, -1), "earlier"),
+    round: "every other Saturday",
+    harm: "when you can",
+    rhythm: "daily",
+    minutes: 10,
+    title: { verb: "Have ready for", object: objectFor(want, growing), where: null },
+    say: [
+      how(
+        `${capital(things.join("; "))}, by `,
+        { day },
+        all ? `, first for ${task.title.object}.` : ".",
+      ),
+      ...mixTold(growing, things),
+      why("A week is time to find, borrow or buy what is missing."),
+    ],
+    because: () => [["A Saturday at least a week before it is needed, ", { day }, "."]],
+    grounds: allGrounds(task.grounds),
+    hangsOn: [task.id],
+    brings: broughtWith(things),
+  };
+}
+
+/** Jobs of one planting, bed or practice that want something new, first wanted first. */
+function wantsOf(jobs: readonly JobOnDay[]): readonly Want[] {
+  const named = new Set(EVERYDAY);
+  return [...jobs]
+    .sort((a, b) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1))
+    .map(({ task, day }) => {
+      const things = [...new Set(task.needs)].filter((thing) => !named.has(thing));
+      for (const thing of broughtWith(things)) named.add(thing);
+      return { task, day, things };
+    })
+    .filter(({ things }) => things.length > 0);
+}
+
+/** Jobs that need something, by whose things those are. */
+function byOwner(jobs: readonly JobOnDay[], drops: ReadonlySet<string>): readonly JobOnDay[][] {
+  const owners = new Map<string, JobOnDay[]>();
+  for (const job of jobs) {
+    const { needs, practice, subject } = job.task;
+    if (needs.length === 0 || practice === NAME || drops.has(subject.key)) continue;
+    const owner = FOR_ALL[practice] ?? subject.key;
+    const known = owners.get(owner);
+    if (known) known.push(job);
+    else owners.set(owner, [job]);
+  }
+  return [...owners.values()];
+}
+
+/**
+ * Whatever `jobs` of a year need beside everyday tools, a week before the day that first wants it, on every other
+ * Saturday: each thing once for its planting or bed, what serves every crop once for the garden. Jobs may stand in any
+ * order; `growings` are those of the year's plantings, of which those that drop the practice are told nothing.
+ */
+export function haveReady(
+  year: number,
+  jobs: readonly JobOnDay[],
+  growings: readonly Growing[],
+): readonly Task[] {
+  const growingOf = new Map<string, Growing>();
+  for (const each of growings) if (each.sowing === 1) growingOf.set(each.planting.key, each);
+  const dropping = growings.filter(({ planting }) => planting.without.includes(NAME));
+  const drops = new Set(dropping.map(({ planting }) => planting.key));
+  return byOwner(jobs, drops)
+    .flatMap(wantsOf)
+    .map((want) => {
+      const { practice, step, subject, bed } = want.task;
+      const all = FOR_ALL[practice] !== undefined;
+      const growing = all ? undefined : growingOf.get(subject.key);
+      const told = readyTold(want, growing);
+      if (growing) return plantingTask(growing, NAME, `${slugOf(practice)}-${step}`, told);
+      const thing = want.things[0]?.replaceAll(" ", "-") ?? step;
+      return sharedTask(year, all ? null : bed, NAME, `${slugOf(practice)}-${thing}`, told);
+    });
+}

@@ -1,0 +1,58 @@
+import { plus } from "../../base/days/day.ts";
+import { degreesC } from "../../base/quantities/quantity.ts";
+import { allGrounds } from "../growth/anchors.ts";
+import type { Growing } from "../growth/growing.ts";
+import { reached } from "../growth/milestones.ts";
+import { upMilestone } from "../growth/up.ts";
+import { upTold } from "./growth-told.ts";
+import type { Practice } from "./practice.ts";
+import { caution, how, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Days after it is up by which what was in the seed is used up. Source: common practice, ten to fourteen days. */
+const PALE_DAYS = [10, 12, 14] as const;
+
+/** Soil in which roots find little food, however much there is [°C]. Source: common practice, 50 °F. */
+const COLD_SOIL_C = 10;
+
+/**
+ * A look for pale leaves on what was sown outdoors and has come up in cold soil. None for peas and their kin, whose roots
+ * feed themselves, nor for what stands the winter, which looks no better for feeding before spring.
+ */
+function paleLeaves(growing: Growing): readonly Task[] {
+  const { crop, planting, climate, bed } = growing;
+  const up = upMilestone(growing);
+  if (planting.start !== "seed outdoors" || !reached(up)) return [];
+  if (crop.overwinter || crop.family === "pea family") return [];
+  const [least, days, most] = PALE_DAYS;
+  const due = plus(up.usual, days);
+  const soil = climate.soilC(due, bed);
+  if (soil >= COLD_SOIL_C) return [];
+  return [
+    plantingTask(growing, "feed", "pale", {
+      window: window(plus(up.usual, least), due, plus(up.usual, most + 4)),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 5,
+      title: { verb: "Look for pale leaves:", object: objectOf(growing), where: "bed" },
+      say: [
+        how(
+          "Where leaves are pale, water with a weak liquid feed. Where they are green, do nothing.",
+        ),
+        sign("The lowest leaves turn yellow, and growth stands still."),
+        why("Cold soil gives roots little food. It passes as the soil warms."),
+        caution("Give no more than the label says."),
+      ],
+      because: () => [
+        ["Ten to fourteen days after it is up, in soil near ", { quantity: degreesC(soil) }, "."],
+        ...upTold(growing),
+      ],
+      grounds: allGrounds(up.grounds, ["soil"]),
+      needs: ["liquid feed"],
+      hangsOn: tasksBehind(growing, "start"),
+    }),
+  ];
+}
+
+/** In soil still cold, a look whether what has come up wants food sooner than its crop's own list gives it. */
+export const PALE_LEAVES: Practice = { name: "feed", pass: "rest", tasks: paleLeaves };

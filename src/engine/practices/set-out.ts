@@ -1,0 +1,139 @@
+import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import { cm } from "../../base/quantities/quantity.ts";
+import { isTender } from "../../crops/crops.ts";
+import { isRaised } from "../../garden/plan/begin.ts";
+import { allGrounds } from "../growth/anchors.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import type { Reckoned } from "../growth/reckoned.ts";
+import { settingOutDay } from "../growth/starting.ts";
+import { stopDay } from "../growth/stopping.ts";
+import type { Practice } from "./practice.ts";
+import { type Guards, settingOutGuards, testsTold, whyDecided } from "./reckoning.ts";
+import { caution, how, type Sentence, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Days that hardened plants may wait for their bed. Source: common practice; pots dry out and roots circle. */
+const MAY_WAIT_DAYS = 10;
+
+/** The kind of work that setting out is where a ladder of hardening off stands before it. */
+const HARDENED = "hardened off";
+
+/** Plants whose setting out lies within so many days of each other share one ladder and one day. Source: house rule. */
+export const SHARE_WITHIN_DAYS = 4;
+
+/** The weather's day, or the day the plants themselves are old enough, whichever is later. */
+function oldEnough(growing: Growing, out: Reckoned): Reckoned {
+  const start = anchorOf(growing, "start");
+  const { indoors } = growing.crop;
+  if (!start || !indoors || growing.planting.start !== "seed indoors") return out;
+  const ready = plus(start.day, indoors.weeksToSettingOut.value[0] * 7);
+  return {
+    ...out,
+    day: latest(out.day, ready),
+    tests: [...out.tests, { ground: "age", day: ready }],
+    grounds: allGrounds(out.grounds, start.grounds, ["age"]),
+    stopped: out.stopped && ready <= out.day,
+  };
+}
+
+function reason(growing: Growing, out: Reckoned, guards: Guards): Sentence {
+  const age = out.tests.find((test) => test.ground === "age");
+  if (
+    age &&
+    age.day === out.day &&
+    out.tests.every((test) => test.ground === "age" || test.day < age.day)
+  )
+    return why("They are only now old enough.");
+  return whyDecided(growing, out, guards);
+}
+
+/** Ten days on, but not past the day that would end a hold. */
+function lastDay(growing: Growing, out: Reckoned): Day {
+  const day = plus(out.day, MAY_WAIT_DAYS);
+  if (out.stop === null || day <= out.stop) return day;
+  return latest(out.day, earliest(day, stopDay(growing, out.stop)));
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const { planting, crop } = growing;
+  const facts = crop.settingOut;
+  const weather = settingOutDay(growing);
+  const raised = isRaised(planting.start);
+  if (!raised || planting.inSince !== null || !facts || !weather) return [];
+  if (planting.start !== "plants" && !anchorOf(growing, "start")) return [];
+  const out = oldEnough(growing, weather);
+  const guards = settingOutGuards(growing, facts);
+  const fixed = planting.fixed.out !== null;
+  const hoops = out.stopped
+    ? [
+        caution(
+          "The soil is cold still: plant under hoops and fleece, and leave them on until nights are mild.",
+        ),
+      ]
+    : [];
+  const bought = planting.start === "plants" && isTender(crop);
+  const glass = bought
+    ? [caution("If they come from under glass, get them used to the open first, a week or so.")]
+    : [];
+  return [
+    plantingTask(growing, "set out", "1", {
+      window: window(out.day, out.day, fixed ? out.day : lastDay(growing, out)),
+      harm: "this week",
+      rhythm: "session",
+      minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,
+      kinds: planting.start === "seed indoors" && isTender(crop) ? [HARDENED] : [],
+      title: { verb: "Set out", object: objectOf(growing), where: "bed" },
+      say: [
+        how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
+        sign("A grey day or late afternoon, and a handful of soil crumbles."),
+        reason(growing, out, guards),
+        ...hoops,
+        ...glass,
+      ],
+      because: () => testsTold(growing, out, guards),
+      grounds: out.grounds,
+      needs: [...facts.things, ...(crop.support?.things ?? [])],
+      hangsOn: tasksBehind(growing, "start"),
+      certainty: fixed ? "fixed" : "expected",
+      sets: { planting: planting.key, sowing: growing.sowing, act: "set out" },
+    }),
+  ];
+}
+
+/** Raised plants into their bed, with everything that belongs to that hour. */
+export const SET_OUT: Practice = { name: "set out", pass: "set out", tasks };
+
+/**
+ * Gives tender plants whose setting out falls within SHARE_WITHIN_DAYS of each other one day, the latest of
+ * theirs. Days the gardener fixed stay, and none is held past the last day that does it no harm. Other tasks
+ * come back as they were; the order is kept.
+ */
+export function shareLadders(tasks: readonly Task[]): readonly Task[] {
+  const mine = tasks
+    .filter((task) => task.kinds.includes(HARDENED) && task.certainty === "expected")
+    .sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
+  const shared = new Map<string, Task>();
+  let ladder: Task[] = [];
+  const close = () => {
+    const due = latest(...ladder.map((task) => task.window.due));
+    const lead = ladder[0]?.id ?? "";
+    if (ladder.length > 1)
+      for (const task of ladder)
+        shared.set(task.id, {
+          ...task,
+          together: lead,
+          window: { ...task.window, earliest: due, due },
+          grounds: allGrounds(...ladder.map((each) => each.grounds)),
+        });
+    ladder = [];
+  };
+  for (const task of mine) {
+    const first = ladder[0];
+    const far = first && task.window.due - first.window.due > SHARE_WITHIN_DAYS;
+    const late = ladder.some((each) => each.window.latest < task.window.due);
+    if (far || late) close();
+    ladder.push(task);
+  }
+  if (ladder.length > 0) close();
+  return tasks.map((task) => shared.get(task.id) ?? task);
+}

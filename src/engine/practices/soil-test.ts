@@ -1,0 +1,39 @@
+import { plus } from "../../base/days/day.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { how, sign, why } from "./say.ts";
+import { sharedTask, type Task, window } from "./task.ts";
+
+/** Years from one soil test to the next. Source: common practice, every third year. */
+const EVERY_YEARS = 3;
+/** Days after the usual first frost. Source: common practice; autumn, when the laboratory has time and lime has the winter. */
+const AFTER_FROST_DAYS = 7;
+
+/** Every third year by the calendar, so that no diary need remember the last one; none in a place without frost or beds. */
+function tasks({ plan }: WholeGarden): readonly Task[] {
+  const frost = plan.site.firstFrost;
+  const ground = plan.beds.some(({ kind }) => kind === "bed");
+  if (!frost || !ground || plan.year % EVERY_YEARS !== 0) return [];
+  const due = plus(frost.usual, AFTER_FROST_DAYS);
+  return [
+    sharedTask(plan.year, null, "test the soil", "1", {
+      window: window(plus(due, -14), due, plus(due, 28)),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 30,
+      title: { verb: "Take", object: "soil for a test", where: null },
+      say: [
+        how(
+          "A trowel of soil from a hand deep in ten places of the beds, mixed in a clean bucket; dry a cupful and send it to the laboratory your extension office names.",
+        ),
+        sign("The soil is bare and not wet."),
+        why("Every third year is enough. Feed and lime by its answer, not by guess."),
+      ],
+      because: () => [["After the usual first frost, ", { day: frost.usual }, "."]],
+      grounds: ["first frost"],
+      needs: ["a bucket"],
+    }),
+  ];
+}
+
+/** Soil sent to be tested every third autumn. */
+export const SOIL_TEST: SharedPractice = { name: "test the soil", tasks };

@@ -1,0 +1,71 @@
+import { plus } from "../../base/days/day.ts";
+import { degreesC, litres } from "../../base/quantities/quantity.ts";
+import type { Planting } from "../../garden/model/plan.ts";
+import { traysFor } from "../../garden/plan/room.ts";
+import { allGrounds } from "../growth/anchors.ts";
+import { mixLitres } from "../growth/filling.ts";
+import type { Growing } from "../growth/growing.ts";
+import { middle } from "../growth/milestones.ts";
+import { settingOutDay } from "../growth/starting.ts";
+import type { Practice } from "./practice.ts";
+import { settingOutGuards, testsTold } from "./reckoning.ts";
+import { how, lengths, type Sentence, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, window } from "./task.ts";
+
+/** How many trays of cells and how much compost that takes; nothing where the plan names no number of plants. */
+function compostTold(planting: Planting): readonly Sentence[] {
+  const cells = traysFor(planting, "cells");
+  if (cells === 0) return [];
+  const compost = { quantity: litres(mixLitres({ cells, pots: 0 })) };
+  return [
+    how(`${cells} ${cells === 1 ? "tray" : "trays"} of cells, about `, compost, " of compost."),
+  ];
+}
+
+function tasks(growing: Growing): readonly Task[] {
+  const { planting, crop } = growing;
+  const facts = crop.indoors;
+  if (planting.start !== "seed indoors" || planting.inSince !== null) return [];
+  const { settingOut } = crop;
+  const out = settingOutDay(growing);
+  if (!facts || !settingOut || !out) return [];
+  const [least, most] = facts.weeksToSettingOut.value;
+  const weeks = middle(facts.weeksToSettingOut.value);
+  const given = planting.fixed.start;
+  const due = given ?? plus(out.day, -7 * weeks);
+  return [
+    plantingTask(growing, "sow indoors", "1", {
+      window: given
+        ? window(due, due, due)
+        : window(plus(out.day, -7 * most), due, plus(out.day, -7 * least)),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 20,
+      indoors: true,
+      title: { verb: "Sow", object: objectOf(growing), where: "indoors" },
+      say: [
+        how(
+          "Two seeds to a cell, ",
+          lengths(facts.depthCm.value),
+          " deep, damp, at about ",
+          { quantity: degreesC(facts.soilTempC.value) },
+          ".",
+        ),
+        ...compostTold(planting),
+        sign("You have light for them as soon as they show."),
+        why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
+      ],
+      because: () => [
+        [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
+        ...testsTold(growing, out, settingOutGuards(growing, settingOut)),
+      ],
+      grounds: given ? ["given"] : allGrounds(out.grounds, ["age"]),
+      needs: ["seed", "cells and seed compost"],
+      certainty: given ? "fixed" : "expected",
+      sets: { planting: planting.key, sowing: growing.sowing, act: "start" },
+    }),
+  ];
+}
+
+/** Seed under cover, counted back from the day its plants may go out. */
+export const SOW_INDOORS: Practice = { name: "sow indoors", pass: "start", tasks };

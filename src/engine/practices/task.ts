@@ -1,0 +1,256 @@
+import { type Day, earliest, latest } from "../../base/days/day.ts";
+import type { Minute } from "../../base/days/instants.ts";
+import { allGrounds, type Ground } from "../growth/anchors.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import type { Piece, Sentence } from "./say.ts";
+
+/** What a task is about, by key: `2027/beet`, `2027/bed/root-bed`, `2027/garden`. */
+export type Subject = { readonly kind: "planting" | "bed" | "garden"; readonly key: string };
+
+/** What is lost when a task is late: the row tonight, the crop this week, or little. */
+export type Harm = "tonight" | "this week" | "when you can";
+
+/**
+ * `session`: wants somebody's gardening hours. `daily`: anybody about that day. `timed`: a carrying out or a
+ * bringing in at an hour, wants somebody home then. `warning`: told on its day, nobody's work.
+ */
+export type Rhythm = "session" | "daily" | "timed" | "warning";
+
+/** earliest ≤ due ≤ latest, all inclusive; `latest` is the last day that does no harm. `better` is the side that hurts less. */
+export type Window = {
+  readonly earliest: Day;
+  readonly due: Day;
+  readonly latest: Day;
+  readonly better: "earlier" | "later";
+};
+
+/** `where`: "bed" names the bed, other words stand as they are (`indoors`), null names nothing. */
+export type Title = {
+  readonly verb: string;
+  readonly object: string;
+  readonly where: string | null;
+};
+
+/** Days that come round and on which small things are done together. */
+export type Round = "every other Saturday";
+
+/** A job with its window, before it has a day. */
+export type Task = {
+  /** `2027/beet/thin/1`: subject's key, practice, step. No edit of another planting changes it. */
+  readonly id: string;
+  readonly subject: Subject;
+  /** Key of the bed it stands in; null where it stands in none. */
+  readonly bed: string | null;
+  readonly crop: string | null;
+  readonly practice: string;
+  readonly step: string;
+  readonly window: Window;
+  readonly harm: Harm;
+  readonly rhythm: Rhythm;
+  /** One of MINUTES. */
+  readonly minutes: number;
+  /** Kinds of work a person may leave out, e.g. `lifting`. */
+  readonly kinds: readonly string[];
+  /** Done under a roof, and so left for rain. */
+  readonly indoors: boolean;
+  /** For a timed task: minutes the plants stay out (0 for a moment), which end it is, and where the day is set by the run. */
+  readonly timed: {
+    readonly run: string;
+    readonly part: "out" | "in";
+    readonly lasts: Minute;
+  } | null;
+  readonly title: Title;
+  readonly say: readonly Sentence[];
+  /** What `why` tells, nearest first; sentences of one plain fact each. Made when it is asked for, which is seldom. */
+  readonly because: () => readonly (readonly Piece[])[];
+  readonly grounds: readonly Ground[];
+  /** Things to take along, as a list is read. */
+  readonly needs: readonly string[];
+  /** Things that are found or bought by it, as the `needs` of later tasks name them. */
+  readonly brings: readonly string[];
+  /** A round of the garden's it keeps to: the last such day on or before its due day; null where any will do. */
+  readonly round: Round | null;
+  /** The net or fabric it is done under, `root-bed|leaf miners`: such jobs are looked for on one day. Null where nothing has to be lifted. */
+  readonly under: string | null;
+  /** Tasks of equal `together` are placed on one day. */
+  readonly together: string | null;
+  /** Ids of tasks whose days this one was reckoned from, forward or back; `why` follows them. */
+  readonly hangsOn: readonly string[];
+  /** Ids of tasks that must not come later than this one. */
+  readonly after: readonly string[];
+  /** The act whose day this task sets, and of which planting and sowing. */
+  readonly sets: {
+    readonly planting: string;
+    readonly sowing: number;
+    readonly act: "start" | "set out" | "end";
+  } | null;
+  readonly certainty: "done" | "fixed" | "expected";
+  /** Key of the person whose it must be; null: whoever fits. */
+  readonly whose: string | null;
+};
+
+/** The only minutes a text ever says. */
+export const MINUTES = [5, 10, 15, 20, 30, 45, 60] as const;
+
+/** Minutes rounded up to those a text may say; more than an hour is an hour. */
+export function roundMinutes(minutes: number): number {
+  return MINUTES.find((known) => known >= minutes) ?? 60;
+}
+
+const slugs = new Map<string, string>();
+
+/** A practice's name as ids have it: `harden-off`. */
+export function slugOf(practice: string): string {
+  const slug = slugs.get(practice) ?? practice.replaceAll(" ", "-");
+  slugs.set(practice, slug);
+  return slug;
+}
+
+/** A window with its ends put in order round the due day. */
+export function window(
+  earliestDay: Day,
+  due: Day,
+  latestDay: Day,
+  better: Window["better"] = "later",
+): Window {
+  return { earliest: earliest(earliestDay, due), due, latest: latest(latestDay, due), better };
+}
+
+/** What every task must say; the rest has plain defaults. */
+export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" | "grounds"> &
+  Partial<
+    Pick<
+      Task,
+      | "minutes"
+      | "kinds"
+      | "indoors"
+      | "timed"
+      | "because"
+      | "needs"
+      | "brings"
+      | "round"
+      | "together"
+      | "hangsOn"
+      | "after"
+      | "sets"
+      | "certainty"
+    >
+  >;
+
+type Own = Pick<Task, "id" | "subject" | "bed" | "crop" | "practice" | "step" | "whose">;
+
+const UNEXPLAINED = () => [];
+
+/** One shape for every task, field by field: thousands are made in a telling, and spreading costs ten times as much. */
+function taskOf(own: Own, telling: Telling): Task {
+  return {
+    id: own.id,
+    subject: own.subject,
+    bed: own.bed,
+    crop: own.crop,
+    practice: own.practice,
+    step: own.step,
+    window: telling.window,
+    harm: telling.harm,
+    rhythm: telling.rhythm,
+    minutes: roundMinutes(telling.minutes ?? 10),
+    kinds: telling.kinds ?? [],
+    indoors: telling.indoors ?? false,
+    timed: telling.timed ?? null,
+    title: telling.title,
+    say: telling.say,
+    because: telling.because ?? UNEXPLAINED,
+    grounds: allGrounds(telling.grounds),
+    needs: telling.needs ?? [],
+    brings: telling.brings ?? [],
+    round: telling.round ?? null,
+    under: null,
+    together: telling.together ?? null,
+    hangsOn: telling.hangsOn ?? [],
+    after: telling.after ?? [],
+    sets: telling.sets ?? null,
+    certainty: telling.certainty ?? "expected",
+    whose: own.whose,
+  };
+}
+
+/** A task of one sowing of a planting. Steps of a second sowing and later carry its number. */
+export function plantingTask(
+  growing: Growing,
+  practice: string,
+  step: string,
+  telling: Telling,
+): Task {
+  const { planting } = growing;
+  const named = stepOf(growing, step);
+  const own: Own = {
+    id: `${planting.key}/${slugOf(practice)}/${named}`,
+    subject: { kind: "planting", key: planting.key },
+    bed: planting.bed,
+    crop: planting.crop,
+    practice,
+    step: named,
+    whose: planting.whose,
+  };
+  return taskOf(own, telling);
+}
+
+/** A task of a bed or of the whole garden. */
+export function sharedTask(
+  year: number,
+  bed: string | null,
+  practice: string,
+  step: string,
+  telling: Telling,
+): Task {
+  const key = bed === null ? `${year}/garden` : `${year}/bed/${bed}`;
+  const own: Own = {
+    id: `${key}/${slugOf(practice)}/${step}`,
+    subject: { kind: bed === null ? "garden" : "bed", key },
+    bed,
+    crop: null,
+    practice,
+    step,
+    whose: null,
+  };
+  return taskOf(own, telling);
+}
+
+/**
+ * The planting as a title says it: its own name, else the crop's as the gardener wrote it, in the plural where that is
+ * the trade's: `beet` as beets, `bush bean` as bush beans.
+ */
+export function objectOf({ planting, crop }: Pick<Growing, "planting" | "crop">): string {
+  if (planting.name) return planting.name;
+  const { written } = planting;
+  const kind = ` ${written.toLowerCase()}`.endsWith(` ${crop.one}`);
+  return kind ? `${written.slice(0, -crop.one.length)}${crop.many}` : written;
+}
+
+/** A step as its id has it: those of a second sowing and later carry its number. */
+function stepOf(growing: Growing, step: string): string {
+  return growing.sowing === 1 ? step : `sowing-${growing.sowing}-${step}`;
+}
+
+/** The id of the step that must come before, for `after`; none where there is no such step. */
+export function stepBefore(
+  growing: Growing,
+  practice: string,
+  step: string | undefined,
+): readonly string[] {
+  if (step === undefined) return [];
+  return [`${growing.planting.key}/${slugOf(practice)}/${stepOf(growing, step)}`];
+}
+
+/** Ids of the tasks that set this sowing's acts, for `hangsOn`; those of the diary have none. */
+export function tasksBehind(
+  growing: Growing,
+  ...acts: readonly ("start" | "set out")[]
+): readonly string[] {
+  const ids: string[] = [];
+  for (const act of acts) {
+    const id = anchorOf(growing, act)?.task ?? null;
+    if (id !== null) ids.push(id);
+  }
+  return ids;
+}

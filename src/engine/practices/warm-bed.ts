@@ -1,0 +1,73 @@
+import { plus } from "../../base/days/day.ts";
+import { isTender } from "../../crops/crops.ts";
+import type { Bed } from "../../garden/model/plan.ts";
+import type { Anchor } from "../growth/anchors.ts";
+import { type Growing, inPlace } from "../growth/growing.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { caution, how, list, sign, why } from "./say.ts";
+import { objectOf, sharedTask, type Task, tasksBehind, window } from "./task.ts";
+
+const NAME = "warm the bed";
+
+/** Days that film lies before a warm crop goes in. Source: common practice, two to three weeks. */
+const AHEAD_DAYS = [14, 21] as const;
+
+/** What wants a bed warm, and the day it goes in. */
+type Warm = { readonly growing: Growing; readonly placed: Anchor };
+
+/** The tender plantings of a bed that are yet to go in, first in first. */
+function warmIn({ growings }: WholeGarden, bed: Bed): readonly Warm[] {
+  return growings
+    .filter(
+      ({ planting, crop, sowing }) =>
+        planting.bed === bed.key &&
+        sowing === 1 &&
+        planting.inSince === null &&
+        isTender(crop) &&
+        !planting.without.includes(NAME),
+    )
+    .flatMap((growing) => {
+      const placed = inPlace(growing);
+      return placed ? [{ growing, placed }] : [];
+    })
+    .sort((a, b) => a.placed.day - b.placed.day);
+}
+
+function warming(garden: WholeGarden, bed: Bed): readonly Task[] {
+  const warm = bed.warmed ? warmIn(garden, bed) : [];
+  const [first] = warm;
+  if (!first) return [];
+  const { day, grounds } = first.placed;
+  const [least, most] = AHEAD_DAYS;
+  return [
+    sharedTask(garden.plan.year, bed.key, NAME, "1", {
+      window: window(plus(day, -most - 4), plus(day, -most), plus(day, -least), "earlier"),
+      harm: "when you can",
+      rhythm: "session",
+      minutes: 20,
+      title: { verb: "Warm", object: bed.name, where: null },
+      say: [
+        how(
+          "Rake it level, water if it is dry, and lay black film tight on the soil, its edges buried. Fabric warms it less, but does.",
+        ),
+        sign("A handful of soil crumbles and does not smear."),
+        why(
+          `It is for ${list(warm.map(({ growing }) => objectOf(growing)))}, from about `,
+          { day },
+          " on; two to three weeks of sun under film warm it for them.",
+        ),
+        caution("Weeds and slugs gather under it: look before you plant."),
+      ],
+      because: () => [["Three weeks before the first of them goes in, ", { day }, "."]],
+      grounds,
+      needs: ["black film"],
+      hangsOn: tasksBehind(first.growing, "start", "set out"),
+    }),
+  ];
+}
+
+/** Film over a bed two to three weeks ahead of the first of it that wants warm soil. */
+export const WARM_BED: SharedPractice = {
+  name: NAME,
+  tasks: (garden) => garden.plan.beds.flatMap((bed) => warming(garden, bed)),
+};

@@ -1,0 +1,122 @@
+import { plus } from "../../base/days/day.ts";
+import { quantity } from "../../base/quantities/quantity.ts";
+import type { Site } from "../../garden/model/plan.ts";
+import { areaM2Of, dripMinutes, type Runs, runsOf } from "../growth/watering.ts";
+import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { caution, how, type Piece, type Sentence, sign, why } from "./say.ts";
+import { sharedTask, type Task, window } from "./task.ts";
+import { type DryWeek, dryWeeksOf, type Need } from "./weekly-need.ts";
+
+/** An inch, as both kinds of household say it. */
+const INCH: Piece = { quantity: quantity(25, "mm") };
+
+/** A depth of water as one says it, to the nearest 5 mm and no less than that. */
+const depth = (mm: number): Piece => ({
+  quantity: quantity(Math.max(5, Math.round(mm / 5) * 5), "mm"),
+});
+
+/** Letters that the beds' minutes may take in a text. Source: house rule, so that the sign and the caution stay. */
+const LONGEST_LIST = 200;
+
+type Dripped = { readonly name: string; readonly runs: Runs };
+
+/** Beds whose minutes are known: those with drip lines, a size and a need. */
+function drippedOf(needs: readonly Need[]): readonly Dripped[] {
+  return needs.flatMap(({ bed, mm }) => {
+    const areaM2 = bed && areaM2Of(bed);
+    if (!bed?.drip || mm === null || areaM2 === null) return [];
+    const minutes = dripMinutes({ needMm: mm, areaM2, flowLh: bed.drip.si });
+    return [{ name: bed.name, runs: runsOf(minutes) }];
+  });
+}
+
+/** How often: nothing for once. */
+function sayTimes(times: number): string {
+  return times === 1 ? "" : times === 2 ? " twice" : ` ${times} times`;
+}
+
+/** `Root bed 40 min, South bed 50 min twice`; those that do not fit by their least and most. */
+function listed(beds: readonly Dripped[]): string {
+  const said = beds.map(({ name, runs }) => `${name} ${runs.minutes} min${sayTimes(runs.times)}`);
+  let count = beds.length;
+  while (count > 0 && said.slice(0, count).join(", ").length > LONGEST_LIST) count -= 1;
+  const rest = beds.slice(count).map(({ runs }) => runs.minutes * runs.times);
+  if (rest.length === 0) return said.join(", ");
+  const more = `${rest.length} more ${Math.min(...rest)} to ${Math.max(...rest)} min in all`;
+  return [...said.slice(0, count), more].join(", ");
+}
+
+function ways(needs: readonly Need[]): readonly Sentence[] {
+  const dripped = drippedOf(needs);
+  const names = new Set(dripped.map(({ name }) => name));
+  const byHand = needs.filter(({ bed }) => bed === null || !names.has(bed.name));
+  const who = dripped.length > 0 ? "The other beds: " : "Give the beds ";
+  return [
+    ...(dripped.length > 0 ? [how(`Drip: ${listed(dripped)}.`)] : []),
+    ...(byHand.length > 0
+      ? [how(who, mostOf(byHand), " of water over the week, rain counted.")]
+      : []),
+    how("After ", mostOf(needs), " of rain, none."),
+  ];
+}
+
+/** What the thirstiest of some beds wants in the week, or an inch where that is not known. */
+function mostOf(needs: readonly Need[]): Piece {
+  const known = needs.flatMap(({ mm }) => mm ?? []);
+  return known.length > 0 ? depth(Math.max(...known)) : INCH;
+}
+
+function reason({ latitude, normals }: Site, needs: readonly Need[]): Sentence {
+  if (latitude === null || normals === null) {
+    const missing = latitude === null ? "latitude" : "monthly lows and highs";
+    return why(`The plan gives no ${missing}, so this is the usual rule and no minutes.`);
+  }
+  const rain = normals.rainMm ? ", beyond the usual rain" : ", no rain taken off";
+  return why(
+    "In a usual year the thirstiest bed loses about ",
+    mostOf(needs),
+    ` this week${rain}.`,
+  );
+}
+
+const BACKFLOW = caution(
+  "Drip lines need a backflow preventer where they join the house's water; local rules say which.",
+);
+
+/** What the week's need was reckoned from, as `why` tells it. */
+function reckonedTold({ latitude, normals }: Site, needs: readonly Need[]): readonly Piece[] {
+  if (latitude === null || normals === null) return ["It is the usual rule of an inch a week."];
+  const rain = normals.rainMm ? ", less the usual rain" : "; the plan gives no rain to take off";
+  const from =
+    " this week: what short grass gives off by FAO's paper 56, from this place's usual lows and highs and its sun, times what the crop takes at its age";
+  return ["The thirstiest bed loses about ", mostOf(needs), from, rain, "."];
+}
+
+function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
+  const { number, monday, needs } = week;
+  const warned = first && plan.beds.some((bed) => bed.drip);
+  return sharedTask(plan.year, null, "water", `week-${number}`, {
+    window: window(monday, monday, plus(monday, 6), "earlier"),
+    harm: "when you can",
+    rhythm: "daily",
+    minutes: 10,
+    title: { verb: "Water", object: "the beds", where: "this week" },
+    say: [
+      ...ways(needs),
+      sign("A finger two knuckles deep feels dry."),
+      reason(plan.site, needs),
+      ...(warned ? [BACKFLOW] : []),
+    ],
+    because: () => [
+      ["Something grows in the beds, and in a usual year this week's rain is not enough for it."],
+      reckonedTold(plan.site, needs),
+    ],
+    grounds: ["time of year"],
+  });
+}
+
+/** Watering all beds, once a week while something grows outdoors and the usual rain is not enough for it. */
+export const WATER: SharedPractice = {
+  name: "water",
+  tasks: (garden) => dryWeeksOf(garden).map((week, i) => taskOf(garden, week, i === 0)),
+};

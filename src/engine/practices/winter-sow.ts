@@ -1,0 +1,94 @@
+import { latest, plus } from "../../base/days/day.ts";
+import { celsius, degreesC } from "../../base/quantities/quantity.ts";
+import { traysFor } from "../../garden/plan/room.ts";
+import { firstHigh } from "../climate/first-high.ts";
+import { anchorOf, type Growing } from "../growth/growing.ts";
+import { settingOutDay } from "../growth/starting.ts";
+import { boxesOut } from "../growth/winter-sown.ts";
+import type { Practice } from "./practice.ts";
+import { caution, how, sign, why } from "./say.ts";
+import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+
+/** Containers are opened above the one and shut below the other [°C]. Source: common practice, 60 and 40 °F. */
+const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
+
+/** The sun opens lids before the month's mean does [K]. Source: house rule, as with vents. */
+const SUNNY_K = 5;
+
+function sow(growing: Growing): readonly Task[] {
+  const { planting, plan } = growing;
+  const frost = plan.site.lastFrost;
+  const boxes = boxesOut(growing);
+  if (!boxes || planting.inSince !== null || !frost) return [];
+  const { weeks, day: due, grounds } = boxes;
+  const given = planting.fixed.start !== null;
+  const trays = Math.max(1, traysFor({ ...planting, start: "seed indoors" }, "cells"));
+  return [
+    plantingTask(growing, "winter-sow", "1", {
+      window: given ? window(due, due, due) : window(plus(due, -14), due, plus(due, 14)),
+      harm: "this week",
+      rhythm: "session",
+      minutes: 20,
+      title: { verb: "Winter-sow", object: objectOf(growing), where: null },
+      say: [
+        how(
+          `${trays} clear lidded ${trays === 1 ? "box" : "boxes"}: holes below to drain and above for air, never sealed. Damp compost, seed on it, lid on, and out into the open.`,
+        ),
+        sign("Frost and snow are still about; they do the seed no harm."),
+        given
+          ? why("The plan asks for this day.")
+          : why(`About ${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."),
+      ],
+      because: () => [
+        given
+          ? ["The plan asks for this day, ", { day: due }, "."]
+          : [`${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."],
+      ],
+      grounds,
+      needs: ["seed", "lidded boxes and seed compost"],
+      certainty: given ? "fixed" : "expected",
+      sets: { planting: planting.key, sowing: growing.sowing, act: "start" },
+    }),
+  ];
+}
+
+/** Pass one: out of the house with them. */
+export const WINTER_SOW: Practice = { name: "winter-sow", pass: "start", tasks: sow };
+
+function lids(growing: Growing): readonly Task[] {
+  if (growing.planting.start !== "winter-sown") return [];
+  const start = anchorOf(growing, "start");
+  const out = settingOutDay(growing);
+  if (!start || !out) return [];
+  // The first day on which a sunny one is usually warm enough to open a lid; the day they go out at the latest.
+  const days = { from: start.day, to: out.day };
+  const from =
+    firstHigh(growing.climate, days, OPEN_ABOVE_C - SUNNY_K) ?? latest(out.day, start.day);
+  return [
+    plantingTask(growing, "winter-sow", "lids", {
+      window: window(plus(from, -7), from, plus(from, 7)),
+      harm: "this week",
+      rhythm: "daily",
+      minutes: 5,
+      title: { verb: "Mind the lids of", object: objectOf(growing), where: null },
+      say: [
+        how(
+          "From now on open the lids on days above ",
+          { quantity: degreesC(OPEN_ABOVE_C) },
+          ", and shut them when it falls below ",
+          { quantity: degreesC(SHUT_BELOW_C) },
+          ". Water when the compost looks pale.",
+        ),
+        sign("The lid is wet inside and the sun is on it."),
+        why("An hour of sun under a shut lid cooks seedlings."),
+        caution("Shaded boxes heat less; never leave them shut on a bright day away from home."),
+      ],
+      because: () => [["The first days usually warm enough, until they are set out."]],
+      grounds: ["time of year"],
+      hangsOn: tasksBehind(growing, "start"),
+    }),
+  ];
+}
+
+/** Pass three: lids opened and shut. */
+export const WINTER_LIDS: Practice = { name: "winter-sow", pass: "rest", tasks: lids };

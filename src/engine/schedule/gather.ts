@@ -1,0 +1,82 @@
+import { type Day, earliest, latest } from "../../base/days/day.ts";
+import type { Harm, Task } from "../practices/task.ts";
+
+/** Like jobs whose due days lie within so many days of each other are looked for on one, by what is lost. Source: house rule; one trip to the shed instead of three. */
+const WITHIN_DAYS: Readonly<Record<Harm, number>> = {
+  tonight: 0,
+  "this week": 4,
+  "when you can": 14,
+};
+
+/** What can wait a few days, has no day of its own and begins nothing: only such jobs are drawn together. */
+function mayBeDrawn(task: Task): boolean {
+  return (
+    WITHIN_DAYS[task.harm] > 0 &&
+    (task.rhythm === "session" || (task.rhythm === "daily" && task.harm === "when you can")) &&
+    (task.sets === null || task.sets.act === "end") &&
+    task.round === null &&
+    task.together === null &&
+    task.certainty === "expected"
+  );
+}
+
+/** Like jobs by rising due day, and the days that are in all their windows. */
+type Visit = { readonly jobs: Task[]; from: Day; to: Day };
+
+/** The day nearest the middle of their due days that is in all their windows. */
+function sharedDay({ jobs, from, to }: Visit): Day {
+  const middle = jobs[Math.floor((jobs.length - 1) / 2)]?.window.due ?? from;
+  return earliest(to, latest(from, middle));
+}
+
+/**
+ * The day on which to look for each job that can wait a little, by task id: one for those under the same net, then for those
+ * of the same practice, verb and harm, whose due days lie near each other and whose windows share a day; inside the
+ * windows of all of them. Jobs that are like no other are left out.
+ */
+export function drawnTogether(tasks: readonly Task[]): ReadonlyMap<string, Day> {
+  const days = new Map<string, Day>();
+  const free = tasks.filter(mayBeDrawn);
+  draw(free, days, ({ under, harm }) => (under === null ? null : `${under}|${harm}`));
+  draw(free, days, ({ practice, title, harm }) => `${practice}|${title.verb}|${harm}`);
+  return days;
+}
+
+/** Draws together the jobs of one kind that have no day yet; of none (null) there is nothing to draw. */
+function draw(
+  tasks: readonly Task[],
+  days: Map<string, Day>,
+  kindOf: (task: Task) => string | null,
+): void {
+  const kinds = new Map<string, Task[]>();
+  for (const task of tasks) {
+    const kind = days.has(task.id) ? null : kindOf(task);
+    if (kind === null) continue;
+    const known = kinds.get(kind);
+    if (known) known.push(task);
+    else kinds.set(kind, [task]);
+  }
+  for (const like of kinds.values())
+    for (const visit of visits(like)) {
+      const day = visit.jobs.length > 1 ? sharedDay(visit) : null;
+      if (day !== null) for (const task of visit.jobs) days.set(task.id, day);
+    }
+}
+
+/** Like jobs by due day, those that can share a day together; each in one visit. */
+function visits(like: readonly Task[]): readonly Visit[] {
+  const all: Visit[] = [];
+  const byDue = [...like].sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
+  for (const task of byDue) {
+    const open = all[all.length - 1];
+    const { due, earliest: from, latest: to } = task.window;
+    const first = open?.jobs[0];
+    const near = first && due - first.window.due <= WITHIN_DAYS[task.harm];
+    if (open && near && latest(open.from, from) <= earliest(open.to, to)) {
+      open.jobs.push(task);
+      open.from = latest(open.from, from);
+      open.to = earliest(open.to, to);
+    } else all.push({ jobs: [task], from, to });
+  }
+  return all;
+}

@@ -1,0 +1,273 @@
+import { type Day, plus, weekdayOf } from "../../base/days/day.ts";
+import type { Person } from "../../garden/model/plan.ts";
+import { householdOnly, type Sentence, why } from "../practices/say.ts";
+import type { Task, Window } from "../practices/task.ts";
+import { type Household, minutesOn } from "./household.ts";
+
+/** Minutes of work already given to a person on a day, by `person|day`. */
+export type Load = Map<string, number>;
+
+/** The key of a person's day in a Load. */
+export const loadKey = (person: string, day: Day): string => `${person}|${day}`;
+
+/** A day and a person for some tasks, and what has to be said of the choice. */
+export type Choice = {
+  readonly day: Day;
+  readonly people: readonly string[];
+  readonly note: Sentence | null;
+};
+
+/** Days past its last good day that work is looked a place for. */
+const LOOK_ON_DAYS = 45;
+
+type Candidate = { readonly day: Day; readonly person: Person; readonly cost: readonly number[] };
+
+/** The people who may be asked: whose it is, and who does not leave such work out. */
+export function eligible(household: Household, tasks: readonly Task[]): readonly Person[] {
+  const whose = tasks.find((task) => task.whose !== null)?.whose;
+  if (!whose && household.people.every((person) => person.leaveOut.length === 0))
+    return household.people;
+  const willing = household.people.filter(
+    (person) =>
+      (!whose || person.key === whose) &&
+      !tasks.some(
+        (task) =>
+          task.kinds.some((kind) => person.leaveOut.includes(kind)) ||
+          person.leaveOut.includes(task.practice),
+      ),
+  );
+  return willing.length > 0 ? willing : household.people;
+}
+
+/** Whom to ask in turn: whose it is first, then, where that is somebody, whoever else does such work. */
+function circles(household: Household, tasks: readonly Task[]): readonly (readonly Person[])[] {
+  const own = eligible(household, tasks);
+  if (tasks.every(({ whose }) => whose === null)) return [own];
+  const others = eligible(
+    household,
+    tasks.map((task) => ({ ...task, whose: null })),
+  );
+  return others.length > own.length ? [own, others] : [own];
+}
+
+/** A choice that falls to somebody else than whose it is, and says so. */
+function standingIn(choice: Choice, tasks: readonly Task[]): Choice {
+  const whose = tasks.find((task) => task.whose !== null)?.whose;
+  if (!whose || choice.people.includes(whose)) return choice;
+  const note = householdOnly(
+    why({ person: whose }, " is not there in time, so it falls to another."),
+  );
+  return { ...choice, note };
+}
+
+/** Below nought where `a` is the better one. */
+function compare(a: Candidate, b: Candidate): number {
+  for (let i = 0; i < a.cost.length; i++) {
+    const less = (a.cost[i] ?? 0) - (b.cost[i] ?? 0);
+    if (less !== 0) return less;
+  }
+  return a.day - b.day || (a.person.key < b.person.key ? -1 : 1);
+}
+
+/** The days of a span, both ends inclusive, nearest to a day first, the earlier of two as near. */
+function nearestFirst([from, to]: readonly [Day, Day], day: Day): readonly Day[] {
+  const days: Day[] = [];
+  for (let away = 0; day - away >= from || day + away <= to; away++) {
+    if (day - away >= from && day - away <= to) days.push(plus(day, -away));
+    if (away > 0 && day + away >= from && day + away <= to) days.push(plus(day, away));
+  }
+  return days;
+}
+
+/** The best working day in a span: minutes over hours first, then days from due, then a day already used, then who has less to do. */
+function bestOf(
+  household: Household,
+  people: readonly Person[],
+  span: readonly [Day, Day],
+  due: Day,
+  minutes: number,
+  better: Window["better"],
+  load: Load,
+): Candidate | null {
+  let best: Candidate | null = null;
+  for (const day of nearestFirst(span, due)) {
+    if (best && best.cost[0] === 0 && Math.abs(day - due) > (best.cost[1] ?? 0)) break;
+    for (const person of people) {
+      const free = minutesOn(household, person, day);
+      const open = household.hasHours(person) ? free > 0 : household.about(person, day);
+      if (!open) continue;
+      const used = load.get(loadKey(person.key, day)) ?? 0;
+      const over = household.hasHours(person) ? Math.max(0, used + minutes - free) : 0;
+      const wrongSide = (better === "later") === day < due ? 0.5 : 0;
+      const cost = [over, Math.abs(day - due) + wrongSide, used > 0 ? 0 : 1, used];
+      const candidate = { day, person, cost };
+      if (best === null || compare(candidate, best) < 0) best = candidate;
+    }
+  }
+  return best;
+}
+
+/** Whether a person would have had time on that day of the week. */
+type Free = (person: Person, day: Day) => boolean;
+
+const gardens: Free = (person, day) =>
+  person.gardens.length === 0 || person.gardens.some(({ weekday }) => weekday === weekdayOf(day));
+
+/** The absence that kept the tasks from a day nearer their due day, on which somebody would have had time; told to the household. */
+function whoWasAway(
+  household: Household,
+  people: readonly Person[],
+  { from: due, to: chosen, free }: { readonly from: Day; readonly to: Day; readonly free: Free },
+): Sentence | null {
+  const step = chosen > due ? 1 : -1;
+  for (let day = due; day !== chosen; day = plus(day, step))
+    for (const person of people) {
+      const absence = free(person, day) ? household.absence(person, day) : null;
+      if (absence)
+        return householdOnly(
+          why(
+            "Moved from ",
+            { day: due, weekday: true },
+            ": ",
+            absence.person === null ? "everybody" : { person: person.key },
+            " is away till ",
+            { day: absence.to },
+            ".",
+          ),
+        );
+    }
+  return null;
+}
+
+/**
+ * A day within the window and a person with the hours for it; where none is free, somebody at home; where
+ * nobody is, the first working day after the window, and the choice says so. Never a day on which the person
+ * is away, except where the gardener fixed a day on which everybody is.
+ */
+export function chooseSession(
+  household: Household,
+  tasks: readonly Task[],
+  window: Window,
+  load: Load,
+): Choice {
+  const minutes = tasks.reduce((sum, task) => sum + task.minutes, 0);
+  const asked = circles(household, tasks);
+  for (const people of asked) {
+    const choice = chooseAmong(household, people, { window, minutes, load });
+    if (choice) return standingIn(choice, tasks);
+  }
+  return chooseAfter(household, asked, { window, minutes, load });
+}
+
+type Wanted = { readonly window: Window; readonly minutes: number; readonly load: Load };
+
+/** A day within the window: one with hours enough for somebody of these, else one on which one of them is at home. */
+function chooseAmong(
+  household: Household,
+  people: readonly Person[],
+  { window, minutes, load }: Wanted,
+): Choice | null {
+  const within = bestOf(
+    household,
+    people,
+    [window.earliest, window.latest],
+    window.due,
+    minutes,
+    window.better,
+    load,
+  );
+  if (within) {
+    const note = whoWasAway(household, people, {
+      from: window.due,
+      to: within.day,
+      free: gardens,
+    });
+    return { day: within.day, people: [within.person.key], note };
+  }
+  return atHome(household, people, window);
+}
+
+/** The first working day after the window of any that may be asked, with the note that it is late. */
+function chooseAfter(
+  household: Household,
+  asked: readonly (readonly Person[])[],
+  { window, minutes, load }: Wanted,
+): Choice {
+  for (const people of asked) {
+    const first = firstAfter(household, people, { last: window.latest, minutes, load });
+    if (!first) continue;
+    const note = householdOnly(
+      why(
+        "Nobody is free by ",
+        { day: window.latest },
+        ", the last good day; this is the first day after it.",
+      ),
+    );
+    return { day: first.day, people: [first.person.key], note };
+  }
+  return {
+    day: window.due,
+    people: [],
+    note: householdOnly(why("Nobody is free for this; ask a neighbour.")),
+  };
+}
+
+/** The first working day after a day, and who of these has the hours for it. */
+function firstAfter(
+  household: Household,
+  people: readonly Person[],
+  { last, minutes, load }: { last: Day; minutes: number; load: Load },
+): Candidate | null {
+  for (let days = 1; days <= LOOK_ON_DAYS; days++) {
+    const day = plus(last, days);
+    const found = bestOf(household, people, [day, day], last, minutes, "later", load);
+    if (found) return found;
+  }
+  return null;
+}
+
+/** Nobody gardens in the window, but somebody is at home: the nearest such day to the due one. */
+function atHome(household: Household, people: readonly Person[], window: Window): Choice | null {
+  for (const day of nearestFirst([window.earliest, window.latest], window.due)) {
+    const person = people.find((each) => household.about(each, day));
+    if (person) {
+      const note =
+        whoWasAway(household, people, { from: window.due, to: day, free: gardens }) ??
+        householdOnly(
+          why("Nobody has gardening hours while it matters, so it stands on a day at home."),
+        );
+      return { day, people: [person.key], note: window.earliest === window.latest ? null : note };
+    }
+  }
+  return null;
+}
+
+/** Anybody about: the nearest day to the due one inside the window on which somebody is; told to all who are. */
+export function chooseDaily(household: Household, tasks: readonly Task[], window: Window): Choice {
+  for (const people of circles(household, tasks)) {
+    const choice = aboutOn(household, people, window);
+    if (choice) return standingIn(choice, tasks);
+  }
+  return {
+    day: window.due,
+    people: [],
+    note: householdOnly(why("Nobody is about then; ask a neighbour.")),
+  };
+}
+
+function aboutOn(household: Household, people: readonly Person[], window: Window): Choice | null {
+  const home = atHome(household, people, window);
+  if (!home) return null;
+  const all = people
+    .filter((person) => household.about(person, home.day))
+    .map((person) => person.key);
+  return {
+    day: home.day,
+    people: all.length > 1 ? all.sort() : all,
+    note: whoWasAway(household, people, {
+      from: window.due,
+      to: home.day,
+      free: () => true,
+    }),
+  };
+}

@@ -1,0 +1,63 @@
+import type { DiaryLine } from "../model/plan.ts";
+import { slug } from "../plan/names.ts";
+import { PRACTICE_NAMES } from "../plan/practices.ts";
+import type { DeedFact, Fact } from "./fact.ts";
+
+/** What can be answered to a task: `up` is a stage seen, the rest is of the task itself. */
+export const ANSWERS = ["done", "not yet", "left this year", "up"] as const;
+
+/** One of ANSWERS. */
+export type Answer = (typeof ANSWERS)[number];
+
+/** How an answer is taken back: the answer's own words behind these. */
+export const UNDO = "undo: ";
+
+/** Whether a text is an answer, or takes one back. */
+export function isAnswer(text: string): boolean {
+  const said = text.startsWith(UNDO) ? text.slice(UNDO.length) : text;
+  return ANSWERS.some((answer) => answer === said);
+}
+
+/** A task's id in its parts: `2027/beet/thin/1`, `2027/bed/root-bed/weed/1`, `2027/garden/water/week-20`. */
+const ID = /^(?<subject>\d{4}\/(?:bed\/[^/]+|[^/]+))\/(?<practice>[^/]+)\/(?<step>[^/]+)$/;
+
+/** What a line that answers a task says; a note where the id is none or the words are no answer. */
+export function factOfAnswer(line: DiaryLine): Fact {
+  const { day, text, answers } = line;
+  const { subject, practice: named, step } = ID.exec(answers?.task ?? "")?.groups ?? {};
+  const practice = PRACTICE_NAMES.find((name) => slug(name) === named);
+  if (!answers || !subject || !practice || !step || !isAnswer(text))
+    return { kind: "note", day, text, why: "it answers no task" };
+  const of = { planting: subject, practice, step, task: answers.task };
+  const undo = text.startsWith(UNDO);
+  const fact = answered(undo ? text.slice(UNDO.length) : text, line, of);
+  if (!undo) return fact;
+  return fact.kind === "not yet"
+    ? { kind: "note", day, text, why: null }
+    : { kind: "undone", day, what: fact, text };
+}
+
+type Of = {
+  readonly planting: string;
+  readonly practice: string;
+  readonly step: string;
+  readonly task: string;
+};
+
+type Answered = DeedFact | Extract<Fact, { readonly kind: "not yet" }>;
+
+function answered(text: string, { day, answers }: DiaryLine, of: Of): Answered {
+  const { planting, practice, step, task } = of;
+  switch (text) {
+    case "up": {
+      const sowing = Number(/^sowing-(\d+)-/.exec(step)?.[1] ?? 1);
+      return { kind: "seen", day, planting, stage: "up", sowing };
+    }
+    case "not yet":
+      return { kind: "not yet", day, planting, of: { practice, step, task }, sowing: null };
+    case "left this year":
+      return { kind: "left", day, planting, practice, task, text };
+    default:
+      return { kind: "done", day, planting, practice, step, by: answers?.by ?? null, task };
+  }
+}

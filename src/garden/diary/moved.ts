@@ -1,0 +1,19 @@
+import type { Plan } from "../model/plan.ts";
+import type { Fact } from "./fact.ts";
+
+/** The plans with each planting in the bed that the diary last moved it to; one that its year's plan does not have moves nothing. */
+export function asMoved(plans: readonly Plan[], facts: readonly Fact[]): readonly Plan[] {
+  const beds = new Map(
+    facts.flatMap((fact) => (fact.kind === "moved" ? [[fact.planting, fact.bed] as const] : [])),
+  );
+  if (beds.size === 0) return plans;
+  return plans.map((plan) => ({
+    ...plan,
+    plantings: plan.plantings.map((planting) => {
+      const bed = beds.get(planting.key);
+      return bed !== undefined && plan.beds.some(({ key }) => key === bed)
+        ? { ...planting, bed }
+        : planting;
+    }),
+  }));
+}

@@ -1,0 +1,102 @@
+import type { Day } from "../../base/days/day.ts";
+import { cropFor } from "../../crops/crops.ts";
+import type { Plan, Planting } from "../model/plan.ts";
+import { seasonOf } from "../model/season.ts";
+import { plantingsNamed } from "../plan/after.ts";
+import type { Act } from "./acts.ts";
+
+/** What a name in a line means on a day: one planting, and which of its sowings where said; else why not. */
+export type Subject =
+  | { readonly planting: Planting; readonly sowing: number | null }
+  | { readonly why: string };
+
+const ORDINALS: Readonly<Record<string, number>> = {
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+};
+
+/**
+ * The planting that a gardener means by a name on a day, with the sowing that is numbered in it (`lettuce 2`,
+ * `second lettuce`, `third sowing of lettuce`). The season's own plantings come first, with those that stand
+ * over from the year before; then all others. Where more than one fits, or none, it is why.
+ */
+export function subjectOf(
+  name: string,
+  day: Day,
+  act: Act | null,
+  plans: readonly Plan[],
+): Subject {
+  const groups = groupsOn(day, plans).map((group) => group.filter((p) => canBe(p, act)));
+  const whole = among(name, groups);
+  if ("planting" in whole) return whole;
+  const numbered = withNumber(name);
+  if (numbered === null || whole.why.includes(" fits ")) return whole;
+  const found = among(numbered.name, groups);
+  return "planting" in found ? { ...found, sowing: numbered.sowing } : whole;
+}
+
+/** Plantings of the day's own season and what overwinters into it; then every other one. */
+function groupsOn(day: Day, plans: readonly Plan[]): readonly (readonly Planting[])[] {
+  const isNow = (plan: Plan) => {
+    const { from, to } = seasonOf(plan);
+    return day >= from && day <= to;
+  };
+  const now = plans.filter(isNow);
+  const before = plans.filter((plan) => now.some(({ year }) => year === plan.year + 1));
+  const over = before.flatMap(({ plantings }) => plantings.filter(overwinters));
+  const first = [...now.flatMap(({ plantings }) => plantings), ...over];
+  const rest = plans.flatMap(({ plantings }) => plantings).filter((p) => !first.includes(p));
+  return [first, rest];
+}
+
+/** Whether its crop is planted in autumn to stand the winter. */
+export function overwinters(planting: Planting): boolean {
+  return cropFor(planting)?.overwinter !== null && cropFor(planting) !== null;
+}
+
+/** What is in the ground since another year is not sown or planted again; a board needs a board. */
+function canBe(planting: Planting, act: Act | null): boolean {
+  if (act === "board") return planting.under.includes("board");
+  if (act === "sow" || act === "plant" || act === "set out") return planting.inSince === null;
+  return true;
+}
+
+function among(name: string, groups: readonly (readonly Planting[])[]): Subject {
+  for (const group of groups) {
+    const fitting = plantingsNamed(name, group);
+    const [only, second] = fitting;
+    if (only && !second) return { planting: only, sowing: null };
+    if (only) return { why: `${name} fits ${fitting.map(sayPlanting).join(" and ")}` };
+  }
+  return { why: `no planting is called ${name}` };
+}
+
+/** Its own name, or variety and crop. */
+export function sayPlanting({ name, variety, written }: Planting): string {
+  return name ?? [variety, written].filter((word) => word !== null).join(" ");
+}
+
+function withNumber(name: string): { readonly name: string; readonly sowing: number } | null {
+  const plain = name.replace(/^the /, "");
+  const last = /^(.+?),?(?: sowing| no\.?| number)? #?(\d{1,2})$/.exec(plain);
+  if (last) return { name: last[1] ?? "", sowing: Number(last[2]) };
+  const first =
+    /^(\w+?)(?:st|nd|rd|th)? (?:sowing of |lot of |batch of )?(?:the )?(.+?)(?: sowing)?$/.exec(
+      plain,
+    );
+  const sowing = Number(first?.[1]) || ordinal(plain);
+  return first && sowing ? { name: nameBehind(plain), sowing } : null;
+}
+
+function ordinal(text: string): number {
+  const word = /^\w+/.exec(text)?.[0] ?? "";
+  return Object.hasOwn(ORDINALS, word) ? (ORDINALS[word] ?? 0) : 0;
+}
+
+function nameBehind(text: string): string {
+  return text.replace(/^\w+ (?:(?:sowing|lot|batch) of )?(?:the )?/, "").replace(/ sowing$/, "");
+}

@@ -1,0 +1,132 @@
+import type { Problem } from "../../base/problems/problem.ts";
+import { cropNamed } from "../../crops/crops.ts";
+import type { Planting } from "../model/plan.ts";
+import { tell } from "./codes.ts";
+import { slug } from "./names.ts";
+import { listed, nearest } from "./nearest.ts";
+import type { Found } from "./plantings.ts";
+import type { Words } from "./tree.ts";
+
+/** The slug of a planting's own name: its key without the year. */
+export function ownName(planting: Planting): string {
+  return planting.key.slice(planting.key.indexOf("/") + 1);
+}
+
+/**
+ * The plantings that a name fits, in their order: the one whose own name it is, else those called so, else those
+ * of that crop, alone or with the variety. Articles and the word rows do not matter; plurals and trade names do as
+ * for crops.
+ */
+export function plantingsNamed(text: string, plantings: readonly Planting[]): readonly Planting[] {
+  const plain = plainName(text);
+  const key = slug(plain);
+  const called = plantings.filter(({ name }) => name !== null && slug(name) === key);
+  if (called.length > 0) return called;
+  const crop = cropNamed(plain)?.key ?? key;
+  const own = plantings.filter((planting) => [key, crop].includes(ownName(planting)));
+  if (own.length > 0) return own;
+  const whole = plantings.filter((planting) => namesOf(planting).includes(key));
+  return whole.length > 0 ? whole : plantings.filter((planting) => planting.crop === crop);
+}
+
+function plainName(text: string): string {
+  const small = text.trim().toLowerCase();
+  return small.replace(/^(?:the|our|my) /, "").replace(/ (?:rows?|plants?)$/, "");
+}
+
+function namesOf({ variety, written, crop }: Planting): readonly string[] {
+  if (variety === null) return [];
+  return [
+    slug(variety),
+    slug(`${variety} ${written}`),
+    slug(`${variety} ${crop}`),
+    slug(`${written} ${variety}`),
+    slug(`${crop} ${variety}`),
+  ];
+}
+
+/**
+ * The plantings with what each follows: the key of a planting of this plan, or where none fits the name as
+ * written (its slug), for the years before. Problems: `fits-several`, `no-planting-called` for a near miss,
+ * `after-circle`.
+ */
+export function withAfter(found: readonly Found[], told: Problem[]): readonly Planting[] {
+  const plantings = found.map(({ planting }) => planting);
+  const done = found.map(({ planting, after, between }) => {
+    if (between) resolve(between, planting, { plantings, told });
+    const follows = after && resolve(after, planting, { plantings, told });
+    return { ...planting, after: follows };
+  });
+  const circle = circleIn(done);
+  if (circle === null) return done;
+  const at = found.find(({ planting }) => planting.key === circle.key)?.after?.at ?? circle.at;
+  told.push(
+    tell("after-circle", at, "These plantings each wait for the other", "Take out one after"),
+  );
+  return done;
+}
+
+type Among = { readonly plantings: readonly Planting[]; readonly told: Problem[] };
+
+function resolve(words: Words, planting: Planting, { plantings, told }: Among): string | null {
+  const others = plantings.filter(({ key }) => key !== planting.key);
+  const fitting = plantingsNamed(words.text, others);
+  const [first, second] = fitting;
+  if (first && !second) return first.key;
+  if (first && second) {
+    const names = fitting.map((one) => ownName(one).replaceAll("-", " "));
+    told.push(
+      tell(
+        "fits-several",
+        words.at,
+        `${words.text.slice(0, 60)} fits ${listed(names)}`,
+        "Write the name of one",
+      ),
+    );
+    return null;
+  }
+  const plain = plainName(words.text);
+  const near = nearest(plain, others.flatMap(offered));
+  if (near === null) return slug(plain);
+  told.push(
+    tell(
+      "no-planting-called",
+      words.at,
+      `Nothing in this plan is called ${plain.slice(0, 60)}`,
+      `Did you mean ${near}`,
+    ),
+  );
+  return null;
+}
+
+function offered(planting: Planting): readonly string[] {
+  return [planting.name, planting.written, planting.crop].filter((name) => name !== null);
+}
+
+/** The first planting in order that follows itself over others, or null. */
+function circleIn(plantings: readonly Planting[]): Planting | null {
+  const next = new Map(plantings.map(({ key, after }) => [key, after]));
+  for (const planting of plantings) {
+    let at = planting.after;
+    for (let steps = 0; at !== null && steps <= plantings.length; steps++) {
+      if (at === planting.key) return planting;
+      at = next.get(at) ?? null;
+    }
+  }
+  return null;
+}
+
+/** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
+export function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
+  const byKey = new Map(plantings.map((planting) => [planting.key, planting]));
+  const behind = (planting: Planting): number => {
+    const before = planting.after === null ? undefined : byKey.get(planting.after);
+    return before ? 1 + behind(before) : 0;
+  };
+  const ranks: Planting[][] = [];
+  for (const planting of plantings) {
+    const rank = behind(planting);
+    ranks[rank] = [...(ranks[rank] ?? []), planting];
+  }
+  return ranks.filter((rank) => rank !== undefined);
+}

@@ -1,0 +1,79 @@
+import ICAL from "ical.js";
+import { type Day, plus } from "../../base/days/day.ts";
+import { dayAt } from "../../base/days/instants.ts";
+import type { Span } from "./dates.ts";
+
+/** An event shorter than this is no absence but an appointment [ms]. Source: house rule, most of a day and a night. */
+const LEAST_MS = 20 * 3_600_000;
+
+/** Occurrences of one event that are looked at, before and in the span. Source: house rule; ten years of every day. */
+const MOST_OCCURRENCES = 3660;
+
+/**
+ * The days that the events of an iCalendar file (RFC 5545) take up within a span, both ends inclusive, in day order and
+ * without repeats; of each only the days and nothing of what it says. Whole days as they stand, timed events of twenty hours and
+ * more by the garden's clock; shorter ones, cancelled ones and to-dos are none. Null where the text is no such file.
+ */
+export function spansIn(text: string, clock: string, within: Span): readonly Span[] | null {
+  try {
+    const calendar = new ICAL.Component(ICAL.parse(text));
+    return calendar.name === "vcalendar" ? spansOf(calendar, clock, within) : null;
+  } catch {
+    // The parser throws its own errors, and trips over an event without a start or with a rule that is none.
+    return null;
+  }
+}
+
+function spansOf(calendar: ICAL.Component, clock: string, within: Span): readonly Span[] {
+  const events = calendar
+    .getAllSubcomponents("vevent")
+    .map((component) => new ICAL.Event(component));
+  const exceptions = events.filter((event) => event.isRecurrenceException());
+  const spans = events
+    .filter((event) => !event.isRecurrenceException())
+    .flatMap((event) => {
+      for (const each of exceptions) if (each.uid === event.uid) event.relateException(each);
+      return occurrences(event, clock, within);
+    })
+    .filter(({ from, to }) => from <= to && to >= within.from && from <= within.to)
+    .sort((a, b) => a.from - b.from || a.to - b.to);
+  return spans.filter(
+    (span, i) => i === 0 || span.from !== spans[i - 1]?.from || span.to !== spans[i - 1]?.to,
+  );
+}
+
+/** The spans of an event, every time it comes round up to the end of what is asked for. */
+function occurrences(event: ICAL.Event, clock: string, within: Span): readonly Span[] {
+  if (!event.isRecurring()) return spanOf(event, event.startDate, event.endDate, clock);
+  const spans: Span[] = [];
+  const times = event.iterator();
+  for (let count = 0; count < MOST_OCCURRENCES; count++) {
+    const next = times.next();
+    if (!next) break;
+    const { item, startDate, endDate } = event.getOccurrenceDetails(next);
+    const [span] = spanOf(item, startDate, endDate, clock);
+    if (span && span.from > within.to) break;
+    if (span) spans.push(span);
+  }
+  return spans;
+}
+
+function spanOf(
+  event: ICAL.Event,
+  start: ICAL.Time,
+  end: ICAL.Time,
+  clock: string,
+): readonly Span[] {
+  const status = event.component.getFirstPropertyValue("status");
+  if (String(status ?? "").toUpperCase() === "CANCELLED") return [];
+  if (start.isDate) {
+    const from = dayOfDate(start);
+    return [{ from, to: plus(dayOfDate(end), -1) }];
+  }
+  const [from, to] = [start.toUnixTime() * 1000, end.toUnixTime() * 1000];
+  if (to - from < LEAST_MS) return [];
+  return [{ from: dayAt(from, clock), to: dayAt(to - 1, clock) }];
+}
+
+const dayOfDate = ({ year, month, day }: ICAL.Time): Day =>
+  (Date.UTC(year, month - 1, day) / 86_400_000) as Day;

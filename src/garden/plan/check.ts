@@ -1,0 +1,175 @@
+import * as v from "valibot";
+import type { Place, Problem } from "../../base/problems/problem.ts";
+import { type Code, tell } from "./codes.ts";
+import { nearest } from "./nearest.ts";
+import { Checked, Weather } from "./shape.ts";
+import { plainOf, type Tree, under } from "./tree.ts";
+
+/** How often a shape is checked again with an unknown key taken out: the check itself names only the first. */
+const MOST_UNKNOWN = 20;
+
+type Issue = v.BaseIssue<unknown>;
+type Shape = v.GenericSchema;
+
+/**
+ * What is wrong with the shape of a plan whose crops are written as keys: `unknown-key`, `missing`,
+ * `wrong-type`, `out-of-range`, each at its place. Empty where nothing is.
+ */
+export function checkPlan(tree: Tree): readonly Problem[] {
+  return [...checkShape(Checked, tree), ...frostsMissing(tree)];
+}
+
+/** A place without weather must say its frost dates itself; whether a weather file has them is told where it is read. */
+function frostsMissing(tree: Tree): readonly Problem[] {
+  const place = under(tree, "place");
+  if (place?.kind !== "map" || under(place, "weather")) return [];
+  return (["last frost", "first frost"] as const)
+    .filter((key) => !under(place, key))
+    .map((key) => {
+      const { at } = placeOf(tree, ["place", key]);
+      return tell("missing", at, `${key} is missing`, adviceFor(key));
+    });
+}
+
+/** The same for a weather file. */
+export function checkWeather(tree: Tree): readonly Problem[] {
+  return checkShape(Weather, tree);
+}
+
+function checkShape(shape: Shape, tree: Tree): readonly Problem[] {
+  const told: Problem[] = [];
+  const plain = plainOf(tree);
+  for (let round = 0; round < MOST_UNKNOWN; round++) {
+    const issues = (v.safeParse(shape, plain).issues ?? []).flatMap(opened);
+    const unknown = issues.filter(isUnknownKey);
+    told.push(...unknown.map((issue) => sayIssue(issue, shape, tree)));
+    if (unknown.length === 0 || round === MOST_UNKNOWN - 1) {
+      const others = issues.filter((issue) => !isUnknownKey(issue));
+      return [...told, ...others.map((issue) => sayIssue(issue, shape, tree))];
+    }
+    for (const issue of unknown) takeOut(issue);
+  }
+  return told;
+}
+
+/** Keys where words could stand too are wrong by what is wrong in them, not as a whole. */
+function opened(issue: Issue): readonly Issue[] {
+  if (issue.type !== "union" || typeof issue.input !== "object") return [issue];
+  const inside = (issue.issues ?? []).filter(({ path }) => path !== undefined);
+  if (inside.length === 0) return [issue];
+  return inside.map((inner) => ({
+    ...inner,
+    path: [...(issue.path ?? []), ...(inner.path ?? [])] as unknown as NonNullable<Issue["path"]>,
+  }));
+}
+
+const isUnknownKey = (issue: Issue) => issue.expected === "never" && issue.type === "strict_object";
+
+function takeOut(issue: Issue): void {
+  const last = issue.path?.at(-1);
+  if (last?.type === "object") delete (last.input as Record<string, unknown>)[String(last.key)];
+}
+
+type Spot = { readonly at: Place; readonly name: string };
+
+function sayIssue(issue: Issue, shape: Shape, tree: Tree): Problem {
+  const path = (issue.path ?? []).map((item) => item.key);
+  const { at, name } = placeOf(tree, path);
+  if (isListForKeys(tree, path))
+    return tell("wrong-type", at, `${name} is a list`, "Write keys below it, without dashes");
+  if (isUnknownKey(issue)) return unknownKey(issue, shape, { at, name });
+  if (issue.type === "strict_object" && issue.input === undefined)
+    return tell("missing", at, `${String(path.at(-1))} is missing`, adviceFor(String(path.at(-1))));
+  const code: Code = issue.kind === "validation" ? "out-of-range" : "wrong-type";
+  return tell(code, at, `${name} is ${sayInput(issue.input)}`, issue.message);
+}
+
+/** Whether a path wants a key where the file has a list. */
+function isListForKeys(tree: Tree, path: readonly unknown[]): boolean {
+  return path.some((step, index) => {
+    const tip = path.slice(0, index).reduce<Tree | null>(stepInto, tree);
+    return tip?.kind === "list" && typeof step !== "number";
+  });
+}
+
+function stepInto(tree: Tree | null, step: unknown): Tree | null {
+  if (tree?.kind === "list") return typeof step === "number" ? (tree.items[step] ?? null) : null;
+  return tree?.kind === "map"
+    ? (tree.entries.find((e) => e.key.text === step)?.value ?? null)
+    : null;
+}
+
+function unknownKey(issue: Issue, shape: Shape, { at, name }: Spot): Problem {
+  const siblings = keysAt(shape, (issue.path ?? []).slice(0, -1)) ?? [];
+  const near = nearest(name, siblings);
+  const advice = near ? `Did you mean ${near}` : `Here may stand: ${siblings.join(", ")}`;
+  return tell("unknown-key", at, `${name} is not a key here`, advice);
+}
+
+type Loose = {
+  readonly type?: string;
+  readonly entries?: Readonly<Record<string, Loose>>;
+  readonly wrapped?: Loose;
+  readonly item?: Loose;
+  readonly value?: Loose;
+  readonly options?: readonly Loose[];
+};
+
+/** The keys that the definition has at the end of a path, or null where it has none. */
+function keysAt(shape: unknown, path: readonly { readonly key: unknown }[]): string[] | null {
+  let at: Loose | undefined = shape as Loose;
+  for (const { key } of path) {
+    at = unwrapped(at);
+    at = at?.entries?.[String(key)] ?? at?.value ?? at?.item;
+  }
+  const entries = unwrapped(at)?.entries;
+  return entries ? Object.keys(entries) : null;
+}
+
+function unwrapped(shape: Loose | undefined): Loose | undefined {
+  let at = shape;
+  while (at?.wrapped) at = at.wrapped;
+  return at?.options?.find((option) => option.entries) ?? at;
+}
+
+function adviceFor(key: string): string {
+  const examples: Readonly<Record<string, string>> = {
+    garden: "Write garden: and its name",
+    year: "Write year: and the season's year",
+    place: "Write place: with its clock and frost dates below it",
+    clock: "Write clock: and the time zone, such as America/Denver",
+    "last frost": "Write last frost: about 6 May, or none",
+    "first frost": "Write first frost: about 2 Oct, or none",
+    crop: "Write crop: and its name",
+    low: "Write low: and twelve monthly means",
+    high: "Write high: and twelve monthly means",
+  };
+  return examples[key] ?? `Write ${key}:`;
+}
+
+function sayInput(input: unknown): string {
+  if (input === null || input === undefined) return "empty";
+  if (Array.isArray(input)) return "a list";
+  if (typeof input === "object") return "a group of keys";
+  return String(input).slice(0, 60);
+}
+
+/** The place of what a path leads to, or of the last thing on it that stands in the file; and its name. */
+function placeOf(tree: Tree, path: readonly unknown[]): Spot {
+  let tip: Tree | null = tree;
+  let at = tree.at;
+  let name = "The plan";
+  for (const step of path) {
+    if (tip?.kind === "list" && typeof step === "number") {
+      tip = tip.items[step] ?? null;
+      at = tip?.at ?? at;
+      continue;
+    }
+    const entry = tip?.kind === "map" ? tip.entries.find((e) => e.key.text === step) : undefined;
+    if (!entry) return { at, name };
+    name = entry.key.text;
+    at = entry.key.at;
+    tip = entry.value;
+  }
+  return { at, name };
+}

@@ -1,0 +1,135 @@
+import { quantityFrom } from "../../base/quantities/read.ts";
+import type { Crop } from "../../crops/facts.ts";
+import type { Amount, Planting } from "../model/plan.ts";
+import { type About, PARTS, type PlantingReading } from "./begin.ts";
+import { tell } from "./codes.ts";
+import { listed, nearest, offer } from "./nearest.ts";
+import { listOf } from "./people.ts";
+import { type Telling, unclear } from "./place.ts";
+import { namedPractice, PRACTICE_WORDS } from "./practices.ts";
+import { numberUnder, type Tree, under, type Words, wordsUnder } from "./tree.ts";
+
+/**
+ * How much of it: plants (cloves, tubers, sets, crowns), rows or a length; null, listed as filled in, where the plan does not say.
+ * Problems: `said-twice`, `quantity-unclear`.
+ */
+export function readAmount(tree: Tree, what: string, reading: PlantingReading): Amount | null {
+  const given = ["plants", ...PARTS, "rows", "length"].filter((key) => under(tree, key));
+  const second = given[1];
+  if (second) {
+    const at = under(tree, second)?.at ?? tree.at;
+    reading.told.push(
+      tell("said-twice", at, `How much is said twice: ${listed(given)}`, "Keep one of them"),
+    );
+  }
+  if (given.length === 0)
+    reading.filled.push({
+      what: `${what}: how much`,
+      value: "nothing",
+      why: "the plan does not say",
+    });
+  const length = wordsUnder(tree, "length");
+  if (length) return readLength(length, reading);
+  const rows = numberUnder(tree, "rows");
+  if (rows !== null) return { kind: "rows", count: rows };
+  const counted = ["plants", ...PARTS].find((key) => numberUnder(tree, key) !== null);
+  const count = counted === undefined ? null : numberUnder(tree, counted);
+  return count === null ? null : { kind: "plants", count };
+}
+
+function readLength(words: Words, { told }: Telling): Amount | null {
+  const length = quantityFrom(words.text);
+  if (length?.kind === "length" && length.si > 0) return { kind: "length", length };
+  told.push(unclear(words, "a length", "10 ft or 3 m"));
+  return null;
+}
+
+const SMALL: readonly string[] = ["zero", "one", "two", "three", "four", "five", "six"];
+
+/** Days that words say: `72`, `72 days`, `2 weeks`, `two weeks`; null for anything else. */
+export function daysFrom(text: string): number | null {
+  const small = text.trim().toLowerCase();
+  if (small === "week") return 7;
+  const found = /^(\d+|[a-z]+)(?: (days?|weeks?))?$/.exec(small);
+  const word = found?.[1] ?? "";
+  const count = /^\d+$/.test(word) ? Number(word) : SMALL.indexOf(word);
+  const days = count * (found?.[2]?.startsWith("week") ? 7 : 1);
+  return days > 0 && days <= 1000 ? days : null;
+}
+
+/** The days of a key, or null; tells `quantity-unclear`. */
+export function daysUnder(tree: Tree, key: string, { told }: Telling): number | null {
+  const words = wordsUnder(tree, key);
+  const days = words && daysFrom(words.text);
+  if (words && days === null)
+    told.push(
+      tell(
+        "quantity-unclear",
+        words.at,
+        `${words.text.slice(0, 60)} is no number of days`,
+        "Write one such as 72 days",
+      ),
+    );
+  return days;
+}
+
+/** Sown again and again: by `every`, or `times` alone with the crop's own distance, which is listed as filled in. */
+export function readRepeat(
+  tree: Tree,
+  crop: Crop | null,
+  { what, reading }: About,
+): Planting["repeat"] {
+  const every = daysUnder(tree, "every", reading);
+  const times = numberUnder(tree, "times");
+  if (every !== null) return { everyDays: every, times };
+  if (times === null || times < 2 || under(tree, "every")) return null;
+  const usual = crop?.repeatEveryDays?.value ?? [14, 14];
+  const everyDays = Math.round((usual[0] + usual[1]) / 2);
+  reading.filled.push({
+    what: `${what}: every`,
+    value: `${everyDays} days`,
+    why: crop?.repeatEveryDays ? "the crop facts" : "house rule: two weeks",
+  });
+  return { everyDays, times };
+}
+
+const COVERS: Readonly<Record<string, Planting["under"][number]>> = {
+  board: "board",
+  boards: "board",
+  net: "net",
+  nets: "net",
+  netting: "net",
+  fabric: "fabric",
+  fleece: "fabric",
+  "row cover": "fabric",
+};
+
+/** What lies over it, in the order said. Problem: `unknown-word`. */
+export function readCovers(tree: Tree, { told }: Telling): Planting["under"] {
+  return listOf(tree, "under").flatMap((words) => {
+    const small = words.text.toLowerCase().replace(/^(?:an?|the) /, "");
+    const cover = Object.hasOwn(COVERS, small) ? COVERS[small] : undefined;
+    if (cover) return [cover];
+    const advice = offer(small, Object.keys(COVERS), "Write a board, a net or fabric");
+    told.push(tell("unknown-word", words.at, `${words.text.slice(0, 60)} covers nothing`, advice));
+    return [];
+  });
+}
+
+/** Practices it goes without, by their plain names. Problem: `practice-unknown`. */
+export function readWithout(tree: Tree, { told }: Telling): readonly string[] {
+  return listOf(tree, "without").flatMap((words) => {
+    const practice = namedPractice(words.text);
+    if (practice) return [practice];
+    const near = nearest(words.text, PRACTICE_WORDS);
+    told.push(
+      tell(
+        "practice-unknown",
+        words.at,
+        `${words.text.slice(0, 60)} is no practice that can be left out`,
+        near ? `Did you mean ${near}` : "Write one such as weeding, thinning or hilling",
+      ),
+    );
+    return [];
+  });
+}

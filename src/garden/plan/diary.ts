@@ -1,0 +1,113 @@
+import type { DiaryLine } from "../model/plan.ts";
+import { tell } from "./codes.ts";
+import { type DayReading, readDay } from "./dates.ts";
+import { entriesOf, itemsOf, part, type Tree, type Words, wordsAt } from "./tree.ts";
+
+/**
+ * The diary's lines taken out of a plan's text before the rest is read, so that prose may hold colons, quotes
+ * and whatever else a gardener writes. `rest` has the same lines, those of the diary empty. Only a list under a
+ * top-level `diary:` is taken; anything else stays for the reader of the rest.
+ */
+export function takeDiary(
+  text: string,
+  file: string,
+): { readonly rest: string; readonly lines: readonly Words[] } {
+  const lines = text.split("\n");
+  const start = lines.findIndex((line) => /^diary:\s*(?:#.*)?$/.test(line));
+  if (start < 0) return { rest: text, lines: [] };
+  const after = lines.slice(start + 1).findIndex((line) => /^(?:[^\s#-]|---)/.test(line));
+  const end = after < 0 ? lines.length : start + 1 + after;
+  const taken = entries(lines.slice(start + 1, end), start + 2, file);
+  if (taken === null) return { rest: text, lines: [] };
+  const rest = lines.map((line, index) => (index > start && index < end ? "" : line));
+  return { rest: rest.join("\n"), lines: taken };
+}
+
+/** Each dash begins a line of the diary, what is indented further goes on with it; null where it is no plain list. */
+function entries(
+  lines: readonly string[],
+  firstLine: number,
+  file: string,
+): readonly Words[] | null {
+  const found: Words[] = [];
+  let indent: number | null = null;
+  for (const [index, raw] of lines.entries()) {
+    const comment = raw.indexOf(" # ");
+    const line = (comment < 0 ? raw : raw.slice(0, comment)).trimEnd();
+    if (line.trim() === "" || line.trim().startsWith("#")) continue;
+    const dash = /^( *)- +(?=\S)/.exec(line);
+    const deep = /^ */.exec(line)?.[0].length ?? 0;
+    const last = found.at(-1);
+    if (dash && deep === (indent ?? deep)) {
+      indent = deep;
+      found.push(wordsIn(line.slice(dash[0].length), file, firstLine + index, dash[0].length + 1));
+    } else if (last && indent !== null && deep > indent && !line.startsWith("\t"))
+      found[found.length - 1] = { ...last, text: `${last.text} ${line.trim()}` };
+    else return null;
+  }
+  return found;
+}
+
+function wordsIn(text: string, file: string, line: number, column: number): Words {
+  return {
+    text,
+    at: { file, line, column },
+    where: (offset) => ({ file, line, column: column + offset }),
+  };
+}
+
+const MONTH = "[A-Za-z]{3,9}\\.?";
+const DAY = new RegExp(
+  `^["'{ ]*((?:[A-Za-z]{3,9}\\.?,? )?(?:\\d{4}-\\d{1,2}-\\d{1,2}|\\d{1,2}(?:st|nd|rd|th|\\.)? ${MONTH}(?:,? \\d{4})?|${MONTH} \\d{1,2}(?:st|nd|rd|th)?(?:,? \\d{4})?))["']?(?:\\s*[:,–]\\s*|\\s+-\\s+|\\s+|$)`,
+);
+
+/**
+ * The diary of a plan, in the order of the file, each line with its day and what was written. Only a day that is
+ * none is told, as for any day; what was written is never wrong.
+ */
+export function readDiary(
+  tree: Tree | null,
+  lines: readonly Words[],
+  reading: DayReading,
+): readonly DiaryLine[] {
+  return [...lines, ...fromTree(tree)].flatMap((words) => readLine(words, reading));
+}
+
+function fromTree(tree: Tree | null): readonly Words[] {
+  if (tree?.kind === "map") return entriesOf(tree).map(({ key, value }) => joined(key, value));
+  return itemsOf(tree).flatMap((item) =>
+    item.kind === "words" ? [item.words] : entriesOf(item).map((e) => joined(e.key, e.value)),
+  );
+}
+
+function joined(key: Words, value: Tree): Words {
+  const text = value.kind === "words" ? value.words.text : "";
+  return { ...key, text: `${key.text}: ${text}` };
+}
+
+function readLine(written: Words, reading: DayReading): readonly DiaryLine[] {
+  const quoted = /^(["']).*\1$/.test(written.text);
+  const words = quoted ? part(written, 1, written.text.length - 1) : written;
+  const found = DAY.exec(words.text);
+  const colon = words.text.indexOf(":");
+  const end = found ? found[0].length : colon < 0 ? 0 : colon + 1;
+  if (end === 0) {
+    const is = `${words.text.slice(0, 60)} has no day`;
+    reading.told.push(tell("day-unclear", words.at, is, "Write its day first: 24 May: carrots up"));
+    return [];
+  }
+  const day = readDay(dayWords(words, found?.[1] ?? words.text.slice(0, colon)), reading);
+  if (day === null) return [];
+  const text = unquoted(part(words, end).text);
+  return [{ day, text, at: written.at }];
+}
+
+function dayWords(words: Words, text: string): Words {
+  const start = Math.max(0, words.text.indexOf(text));
+  return text.trim() === "" ? wordsAt(text, words.at) : part(words, start, start + text.length);
+}
+
+function unquoted(text: string): string {
+  const quoted = /^(["'])(.*)\1$/.exec(text);
+  return (quoted?.[2] ?? text.replace(/["'} ]+$/, (end) => (/[}]/.test(end) ? "" : end))).trim();
+}

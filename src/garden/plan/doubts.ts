@@ -1,0 +1,93 @@
+import { type Day, MONTHS, partsOf, sayDay } from "../../base/days/day.ts";
+import type { Place, Problem } from "../../base/problems/problem.ts";
+import type { FrostDates, Plan, Planting } from "../model/plan.ts";
+import { tell } from "./codes.ts";
+import { roomDoubts } from "./room.ts";
+import { type Tree, under } from "./tree.ts";
+
+/** Sowings of one planting that are told in a season, at the most. Source: house rule: once a week from spring to midsummer. */
+export const MOST_SOWINGS = 12;
+
+/**
+ * What is doubtful in a plan without problems: `bed-too-full`, `frost-unlike-weather`, `not-sown-again`,
+ * `too-many-sowings`. Two crops sharing a bed are good practice and no doubt.
+ */
+export function doubtsOf(plan: Plan, tree: Tree): readonly Problem[] {
+  const again = plan.plantings.flatMap(againDoubt);
+  return [...frostDoubts(plan, tree), ...roomDoubts(plan), ...again];
+}
+
+/** Sowing again counts harvests from seed in its place; plants and tubers begin but once. */
+function againDoubt({ repeat, start, written, at }: Planting): readonly Problem[] {
+  if (repeat === null) return [];
+  if (start === "seed outdoors") return manyDoubt(written, repeat.times ?? 0, at);
+  const is = `${written} begins from ${start} here, which is not done again and again`;
+  return [tell("not-sown-again", at, is, "Write from seed outdoors, or give each its own line")];
+}
+
+function manyDoubt(written: string, times: number, at: Place): readonly Problem[] {
+  if (times <= MOST_SOWINGS) return [];
+  const is = `${written} is sown ${times} times here, and only the first ${MOST_SOWINGS} are told`;
+  return [tell("too-many-sowings", at, is, `Write ${MOST_SOWINGS} times or fewer`)];
+}
+
+/**
+ * Mean daily lows [°C] that a usual frost date may have.
+ * Source: house rule: on a usual frost date the mean low lies a few degrees above freezing, as its spread over the
+ * years is some four degrees; three such spreads either way and one of the two figures is of another place.
+ */
+const LOW_ON_FROST_DATE_C = { least: -6, most: 10 } as const;
+
+/** A month's mean low [°C] under which no place is without frost. Source: house rule: the half of its nights at least. */
+const LOW_WITHOUT_FROST_C = -5;
+
+function noFrostDoubt(lows: readonly number[], tree: Tree): readonly Problem[] {
+  const coldest = Math.min(...lows);
+  if (coldest >= LOW_WITHOUT_FROST_C) return [];
+  const place = under(tree, "place");
+  const at = (under(place, "last frost") ?? under(place, "weather") ?? tree).at;
+  const is = `The weather's mean low of ${MONTHS[lows.indexOf(coldest)]} is ${Math.round(coldest)} °C, and there is no frost`;
+  return [
+    tell("frost-unlike-weather", at, is, "Check that the dates and the weather are of this place"),
+  ];
+}
+
+function frostDoubts({ site }: Plan, tree: Tree): readonly Problem[] {
+  const { normals, lastFrost, firstFrost } = site;
+  if (normals === null) return [];
+  if (lastFrost === null && firstFrost === null) return noFrostDoubt(normals.lowC, tree);
+  const dates = [
+    ["last frost", lastFrost],
+    ["first frost", firstFrost],
+  ] as const;
+  return dates.flatMap(([key, frost]) => unlikeWeather(key, frost, { lows: normals.lowC, tree }));
+}
+
+function unlikeWeather(
+  key: string,
+  frost: FrostDates | null,
+  { lows, tree }: { readonly lows: readonly number[]; readonly tree: Tree },
+): readonly Problem[] {
+  if (frost === null) return [];
+  const low = lowOn(frost.usual, lows);
+  if (low >= LOW_ON_FROST_DATE_C.least && low <= LOW_ON_FROST_DATE_C.most) return [];
+  const place = under(tree, "place");
+  const at = (under(place, key) ?? under(place, "weather") ?? tree).at;
+  return [
+    tell(
+      "frost-unlike-weather",
+      at,
+      `The weather's mean low on ${sayDay(frost.usual)} is ${Math.round(low)} °C, ${low > 0 ? "warm" : "cold"} for the ${key}`,
+      "Check that the date and the weather are of this place",
+    ),
+  ];
+}
+
+/** Mean low [°C] of a day, straight between the middles of the months. */
+function lowOn(day: Day, lows: readonly number[]): number {
+  const { month, date } = partsOf(day);
+  const share = (date - 15) / 30;
+  const here = lows[month - 1] ?? 0;
+  const next = lows[(month - 1 + (share < 0 ? 11 : 1)) % 12] ?? here;
+  return here + (next - here) * Math.abs(share);
+}

@@ -1,0 +1,225 @@
+import {
+  type Day,
+  dayOf,
+  latest,
+  midway,
+  partsOf,
+  plus,
+  sayDay,
+  theDay,
+} from "../../base/days/day.ts";
+import type { FrostDates, Site } from "../model/plan.ts";
+import { sameDay } from "../model/season.ts";
+import { tell } from "./codes.ts";
+import type { Written } from "./dates.ts";
+import { NIGHT_KEYS } from "./nights.ts";
+import {
+  type Both,
+  bothSides,
+  type Dated,
+  type FrostReading,
+  isFrostless,
+  type OneOrThree,
+  sayThree,
+  sideOf,
+} from "./sides.ts";
+import { type Tree, wordsUnder } from "./tree.ts";
+
+/**
+ * Days from the usual frost date to the early and the late one, where a plan gives one date.
+ * Source: NOAA NCEI, 2011, U.S. Climate Normals 1981-2010, Supplemental; the median gap between the 50 and 90 % dates
+ * of 32 °F frosts over 50 stations.
+ */
+export const FROST_SPREAD_DAYS = 15;
+
+/**
+ * How far the middle of the frosty time may lie from midwinter (15 January, south 15 July) [days].
+ * Source: house rule: at the stations of NOAA NCEI's normals it lies within a month of it; twice that is no winter.
+ */
+const MOST_FROM_MIDWINTER = 60;
+
+/** Nearer the equator than this [degrees] frost follows height, not winter. Source: house rule. */
+const NO_WINTER_WITHIN = 10;
+
+/** The longest summer between frosts [days]. Source: house rule: a year and two weeks; records are uneven. */
+const LONGEST_SUMMER_DAYS = 380;
+
+/** How far a date may lie from the weather file's own before it is doubted [days]. Source: house rule: twice the usual spread is another place. */
+const UNLIKE_OWN_DAYS = 2 * FROST_SPREAD_DAYS;
+
+/** Frost dates of a site; `frostless` tells a place without frost from one whose dates are wrong and told. */
+export type Frosts = Pick<Site, "lastFrost" | "firstFrost" | "killingFrost"> & {
+  readonly frostless: boolean;
+};
+
+const NOTHING: Frosts = { lastFrost: null, firstFrost: null, killingFrost: null, frostless: false };
+
+/**
+ * Last and first frost of a plan's season: the last one in the plan's year, the first one the next after it, in the
+ * gardener's own words, else from the weather's own dates. Both null for a place without frost, and where something
+ * is wrong and told. The killing frost is the weather's, never before the first frost, else null. Problems: those of
+ * days, `missing`, `frost-order`, `frost-half`, `frosts-crossed`; doubt: `frost-unlike-weather`. Lists what it
+ * filled in.
+ */
+export function readFrosts(
+  tree: Tree | null,
+  latitude: number | null,
+  reading: FrostReading,
+): Frosts {
+  const last = sideOf(tree, "last", reading);
+  const first = sideOf(tree, "first", reading);
+  if (!last || !first) return NOTHING;
+  if (isFrostless(last, first, reading)) return { ...NOTHING, frostless: true };
+  const whole = bothSides(last, first, reading);
+  if (whole === null || reading.year === null) return NOTHING;
+  const found = placed(whole, { latitude, reading, year: reading.year });
+  if (found === null) return NOTHING;
+  doubtUnlike(tree, found, reading);
+  return { ...found, killingFrost: killingOf(found.firstFrost, reading), frostless: false };
+}
+
+/** The weather's own dates of the killing frost, none of them before the first frost. */
+function killingOf(first: FrostDates, { own, filled }: FrostReading): FrostDates | null {
+  const found = own?.frosts.killing ?? null;
+  if (own === null || found === null || found.dates === "none") return null;
+  const { early, usual, late } = found.dates;
+  const dates: FrostDates = {
+    early: latest(early, first.early),
+    usual: latest(usual, first.usual),
+    late: latest(late, first.late),
+    given: 3,
+  };
+  const why = [own.from, ...found.notes].join("; ");
+  filled.push({ what: "killing frost, 28 °F", value: sayThree(dates), why });
+  return dates;
+}
+
+/** Dates of the gardener's own that lie far from the weather's are of another place, or slips. */
+function doubtUnlike(
+  tree: Tree | null,
+  found: { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates },
+  { own, told }: FrostReading,
+): void {
+  for (const side of ["last", "first"] as const) {
+    const key = NIGHT_KEYS[side][32];
+    const words = wordsUnder(tree, key);
+    const theirs = own?.frosts[side]?.dates;
+    if (!own || !words || !theirs) continue;
+    const { usual } = side === "last" ? found.lastFrost : found.firstFrost;
+    const off = theirs === "none" ? null : apart(usual, theirs.usual);
+    if (off !== null && off <= UNLIKE_OWN_DAYS) continue;
+    const is =
+      theirs === "none" || off === null
+        ? `${own.name} has no frost`
+        : `${own.name} has its ${key} about ${sayDay(theirs.usual)}, ${off} days from ${sayDay(usual)}`;
+    const check = "Check that the date and the weather are of this place";
+    told.push(tell("frost-unlike-weather", words.at, is, check));
+  }
+}
+
+/** Days between two days of the year, whichever year they are in. */
+function apart(a: Day, b: Day): number {
+  const off = Math.abs(a - b) % 365;
+  return Math.min(off, 365 - off);
+}
+
+type Around = {
+  readonly latitude: number | null;
+  readonly reading: FrostReading;
+  readonly year: number;
+};
+
+/** Last and first frost in the plan's season, or null and told. */
+function placed(
+  { last, first }: Both,
+  { latitude, reading, year }: Around,
+): { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates } | null {
+  const usualLast = last.kind === "own" ? last.dates.usual : inYear(usualOf(last.dates), year);
+  const usualFirst =
+    first.kind === "own" ? first.dates.usual : nextAfter(usualLast, usualOf(first.dates));
+  const days = usualFirst - usualLast;
+  const crossed =
+    days <= 0 || days > LONGEST_SUMMER_DAYS || !isWinter(usualLast, usualFirst, latitude);
+  const lastFrost = spread(last, usualLast, { reading, name: "last frost" });
+  const firstFrost = spread(first, usualFirst, { reading, name: "first frost" });
+  if (!lastFrost || !firstFrost) return null;
+  if (!crossed) return { lastFrost, firstFrost };
+  reading.told.push(
+    tell(
+      "frosts-crossed",
+      first.kind === "own" ? first.at : first.words.at,
+      `First frost ${sayDay(usualFirst)} does not end a summer that begins ${sayDay(usualLast)}`,
+      "Write spring's last frost and autumn's first one; south of the equator latitude is negative",
+    ),
+  );
+  return null;
+}
+
+/** The middle one of three, or the one. */
+const usualOf = (dates: OneOrThree): Written => dates[1] ?? dates[0];
+
+/** In the plan's year, whatever the season; 28 February for a 29th that the year lacks. */
+function inYear(written: Written, year: number): Day {
+  const { month, date } = written;
+  return dayOf(written.year ?? year, month, date) ?? theDay(written.year ?? year, month, 28);
+}
+
+function nextAfter(day: Day, written: Written): Day {
+  if (written.year !== null) return inYear(written, written.year);
+  const same = inYear(written, partsOf(day).year);
+  return same > day ? same : sameDay(same, 1);
+}
+
+function isWinter(last: Day, first: Day, latitude: number | null): boolean {
+  if (latitude !== null && Math.abs(latitude) < NO_WINTER_WITHIN) return true;
+  const middle = midway(sameDay(first, -1), last);
+  const { year } = partsOf(middle);
+  const away = (month: number) =>
+    Math.min(...[year - 1, year, year + 1].map((y) => Math.abs(middle - theDay(y, month, 15))));
+  const north = away(1) <= MOST_FROM_MIDWINTER;
+  const south = away(7) <= MOST_FROM_MIDWINTER;
+  return latitude === null ? north || south : latitude > 0 ? north : south;
+}
+
+function spread(
+  side: Dated,
+  usual: Day,
+  around: { readonly reading: FrostReading; readonly name: string },
+): FrostDates | null {
+  if (side.kind === "own") return side.dates;
+  const [first, second, third] = side.dates;
+  if (!second || !third) return spreadOne(usual, around);
+  const early = nearestTo(usual, first);
+  const late = nearestTo(usual, third);
+  if (early <= usual && usual <= late) return { early, usual, late, given: 3 };
+  around.reading.told.push(
+    tell(
+      "frost-order",
+      side.words.at,
+      `${side.words.text.slice(0, 60)} are not in order`,
+      "Write the early, the usual and the late date",
+    ),
+  );
+  return null;
+}
+
+function spreadOne(
+  usual: Day,
+  { reading, name }: { readonly reading: FrostReading; readonly name: string },
+): FrostDates {
+  const early = plus(usual, -FROST_SPREAD_DAYS);
+  const late = plus(usual, FROST_SPREAD_DAYS);
+  reading.filled.push({
+    what: name,
+    value: `early ${sayDay(early)}, late ${sayDay(late)}`,
+    why: `${FROST_SPREAD_DAYS} days either side of the usual date, the middle of NOAA's stations`,
+  });
+  return { early, usual, late, given: 1 };
+}
+
+function nearestTo(day: Day, written: Written): Day {
+  if (written.year !== null) return inYear(written, written.year);
+  const { year } = partsOf(day);
+  const around = [year - 1, year, year + 1].map((y) => inYear(written, y));
+  return around.reduce((best, d) => (Math.abs(d - day) < Math.abs(best - day) ? d : best));
+}

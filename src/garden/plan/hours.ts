@@ -1,0 +1,162 @@
+import { WEEKDAYS, type Weekday } from "../../base/days/day.ts";
+import type { Minute } from "../../base/days/instants.ts";
+import type { Problem } from "../../base/problems/problem.ts";
+import type { Hours } from "../model/plan.ts";
+import { tell } from "./codes.ts";
+import { nearest } from "./nearest.ts";
+import { partsOfWords, type Words } from "./tree.ts";
+
+const ALL: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];
+const WORDS: Readonly<Record<string, readonly Weekday[]>> = {
+  weekdays: [1, 2, 3, 4, 5],
+  "every weekday": [1, 2, 3, 4, 5],
+  weekends: [6, 7],
+  weekend: [6, 7],
+  "the weekend": [6, 7],
+  "every day": ALL,
+  everyday: ALL,
+  daily: ALL,
+  always: ALL,
+};
+
+const NEAR = [...WEEKDAYS, ...Object.keys(WORDS), ...WEEKDAYS.map((name) => name.slice(0, 3))];
+const HOW = "Write days and hours such as Wed 18-19 and Sat 9-12, or every day but Tue";
+
+/** From inclusive to exclusive [minutes of the day]. */
+type Times = { readonly from: Minute; readonly to: Minute };
+type Piece = {
+  readonly days: readonly Weekday[];
+  readonly group: boolean;
+  readonly times: Times | null;
+};
+
+/**
+ * The hours that words say, in weekday order, then by hour: `Wed 18-19 and Sat 9-12`, `weekdays from 17:30 and
+ * weekends`, `every day but Tue`, `Mon-Fri 6-8pm`, `Sat 9-12 and 14-16`. Days without hours have those of the
+ * named day after them (`Mon and Wed 18-19`), else `allDay`. Tells `hours-unclear` at the piece and gives
+ * what it could read.
+ */
+export function readHours(words: Words, allDay: Times, told: Problem[]): readonly Hours[] {
+  const pieces = partsOfWords(words, / *(?:, *and |,|;| and | & ) */);
+  const read: Piece[] = [];
+  for (const piece of glued(pieces)) {
+    const found = readPiece(piece.text, read.at(-1)?.days ?? null);
+    if (found === null) {
+      told.push(unclear(piece));
+      return [];
+    }
+    read.push(found);
+  }
+  return inWeekOrder(read, allDay);
+}
+
+/** `every day but Tue and Wed`: what is left out goes on over `and` while only bare day names follow. */
+function glued(pieces: readonly Words[]): readonly Words[] {
+  const done: Words[] = [];
+  for (const piece of pieces) {
+    const last = done.at(-1);
+    const goesOn = last && /\b(?:but|except)\b/i.test(last.text) && weekday(piece.text) !== null;
+    if (goesOn) done[done.length - 1] = { ...last, text: `${last.text} & ${piece.text}` };
+    else done.push(piece);
+  }
+  return done;
+}
+
+function unclear(piece: Words): Problem {
+  const word = /^[^\d\s]+/.exec(piece.text)?.[0] ?? "";
+  const near = word === "" ? null : nearest(word, NEAR);
+  const advice = near && near.toLowerCase() !== word.toLowerCase() ? `Did you mean ${near}` : HOW;
+  const is = `${piece.text.slice(0, 60) || "Nothing"} is not understood as days and hours`;
+  return tell("hours-unclear", piece.at, is, advice);
+}
+
+function readPiece(text: string, before: readonly Weekday[] | null): Piece | null {
+  const at = text.search(/(?:\bfrom |\bafter |\buntil |\btill |\bto (?=\d)|\bbefore |\d)/i);
+  const named = (at < 0 ? text : text.slice(0, at)).trim().replace(/\s+at$/, "");
+  const times = at < 0 ? null : readTimes(text.slice(at));
+  if (at >= 0 && times === null) return null;
+  if (named === "") return before && times ? { days: before, group: false, times } : null;
+  const days = readDays(named);
+  return days && { days, group: weekday(named) === null, times };
+}
+
+function readDays(text: string): readonly Weekday[] | null {
+  const small = text.toLowerCase().trim();
+  const but = /^(.*?),? +(?:but|except)(?: for)?(?: on)? +(.+)$/.exec(small);
+  if (but) {
+    const all = readDays(but[1] ?? "");
+    const out = (but[2] ?? "").split(/ & |, ?/).map(weekday);
+    return all && !out.includes(null) ? all.filter((day) => !out.includes(day)) : null;
+  }
+  const range = /^([a-z]+)\.? ?(?:-|–| to ) ?([a-z]+)\.?$/.exec(small);
+  if (range) return between(weekday(range[1] ?? ""), weekday(range[2] ?? ""));
+  const known = Object.hasOwn(WORDS, small) ? WORDS[small] : undefined;
+  const day = weekday(small.replace(/^every /, ""));
+  return known ?? (day === null ? null : [day]);
+}
+
+function between(first: Weekday | null, last: Weekday | null): readonly Weekday[] | null {
+  if (first === null || last === null) return null;
+  return first <= last
+    ? ALL.filter((day) => day >= first && day <= last)
+    : ALL.filter((day) => day >= first || day <= last);
+}
+
+/** The weekday a name or its beginning means (`Wed`, `Saturdays`), or null; three letters at least. */
+export function weekday(text: string): Weekday | null {
+  const small = text.trim().toLowerCase().replace(/\.$/, "").replace(/days$/, "day");
+  if (small.length < 3) return null;
+  const index = WEEKDAYS.findIndex((name) => name.toLowerCase().startsWith(small));
+  return index < 0 ? null : ((index + 1) as Weekday);
+}
+
+const TIME = String.raw`(\d{1,2})(?:[:.h](\d{2}))? ?(am|pm)?`;
+
+function readTimes(text: string): Times | null {
+  const both = new RegExp(`^(?:from )?${TIME} ?(?:-|–|to|until|till) ?${TIME}$`, "i").exec(text);
+  if (both) {
+    const to = minute(both[4], both[5], both[6]);
+    const from = minute(both[1], both[2], both[3] ?? afternoon(both[1], both[4], both[6]));
+    return from !== null && to !== null && from < to ? { from, to } : null;
+  }
+  const open = new RegExp(`^(?:from|after) ${TIME}(?: on)?$`, "i").exec(text);
+  const start = open ? minute(open[1], open[2], open[3]) : null;
+  if (start !== null && start < 1440) return { from: start, to: 1440 };
+  const shut = new RegExp(`^(?:until|till|to|before) ${TIME}$`, "i").exec(text);
+  const end = shut ? minute(shut[1], shut[2], shut[3]) : null;
+  return end !== null && end > 0 ? { from: 0, to: end } : null;
+}
+
+/** `6-8pm` is six in the evening, `9-1pm` nine in the morning. */
+function afternoon(from?: string, to?: string, half?: string): string | undefined {
+  return half && Number(from) % 12 < Number(to) % 12
+    ? half
+    : half?.toLowerCase() === "pm"
+      ? "am"
+      : half;
+}
+
+/** A time of the day [minutes], 24 hours or with am and pm: `9`, `9:30`, `17:30`, `6pm`; null where no clock shows it. */
+export function minute(hour?: string, minutes?: string, half?: string): Minute | null {
+  const h = Number(hour);
+  const m = Number(minutes ?? 0);
+  const late = half?.toLowerCase();
+  if (late && (h < 1 || h > 12)) return null;
+  const on24 = late ? (h % 12) + (late === "pm" ? 12 : 0) : h;
+  const total = on24 * 60 + m;
+  return m < 60 && total <= 1440 ? total : null;
+}
+
+function inWeekOrder(pieces: readonly Piece[], allDay: Times): readonly Hours[] {
+  const hours = pieces.flatMap((piece, index) => {
+    const times = piece.times ?? timesAfter(pieces, index) ?? allDay;
+    return piece.days.map((day) => ({ weekday: day, ...times }));
+  });
+  return hours.sort((a, b) => a.weekday - b.weekday || a.from - b.from);
+}
+
+function timesAfter(pieces: readonly Piece[], index: number): Times | null {
+  if (pieces[index]?.group) return null;
+  const next = pieces.slice(index + 1).find((piece) => piece.group || piece.times !== null);
+  return next && !next.group ? next.times : null;
+}

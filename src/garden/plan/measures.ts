@@ -1,0 +1,43 @@
+import type { Measures } from "../../base/quantities/quantity.ts";
+import { tell } from "./codes.ts";
+import { offer } from "./nearest.ts";
+import type { Telling } from "./place.ts";
+import { type Tree, under, wordsUnder } from "./tree.ts";
+
+const US =
+  /^(?:inches|inch|in|feet|ft|us|imperial|°f|fahrenheit)(?:(?: and |, | & )(?:°f|f|fahrenheit|inches|feet))?$/i;
+const METRIC =
+  /^(?:metric|cm|centimetres|metres|si|°c|celsius)(?:(?: and |, | & )(?:°c|c|celsius|cm))?$/i;
+
+/** Zones whose gardeners measure in inches. Source: from memory, unchecked: IANA zones of the United States. */
+const US_ZONES =
+  /^(?:US\/.*|Pacific\/Honolulu|America\/(?:New_York|Detroit|Chicago|Denver|Boise|Phoenix|Los_Angeles|Anchorage|Juneau|Sitka|Nome|Adak|Menominee|Indiana\/.*|Kentucky\/.*|North_Dakota\/.*))$/;
+
+/**
+ * The household's measures. Left out, they are those of the first unit in the plan, else by its time zone, and
+ * listed as filled in. Problem: `unknown-word`.
+ */
+export function readMeasures(tree: Tree, text: string, { told, filled }: Telling): Measures {
+  const words = wordsUnder(tree, "measures");
+  if (words && US.test(words.text)) return "us";
+  if (words && METRIC.test(words.text)) return "metric";
+  const [measures, why] = guessed(text, wordsUnder(under(tree, "place"), "clock")?.text ?? "");
+  if (words) {
+    const advice = offer(words.text, ["metric", "inches and °F"], "Write inches and °F, or metric");
+    told.push(tell("unknown-word", words.at, `${words.text.slice(0, 60)} are no measures`, advice));
+    return measures;
+  }
+  filled.push({
+    what: "measures",
+    value: measures === "us" ? "inches and °F" : "metric",
+    why,
+  });
+  return measures;
+}
+
+function guessed(text: string, zone: string): readonly [Measures, string] {
+  const plain = text.replace(/#.*$/gm, "");
+  const unit = /\d ?(°F|in|ft|feet|inch(?:es)?|gal|yd|°C|cm|m|mm|L|litres?)\b/.exec(plain)?.[1];
+  if (unit) return [/^(?:°C|cm|m|mm|L|lit)/.test(unit) ? "metric" : "us", "the plan's own units"];
+  return [US_ZONES.test(zone) ? "us" : "metric", "the usual ones of that time zone"];
+}

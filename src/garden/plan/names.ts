@@ -1,0 +1,54 @@
+import type { Problem } from "../../base/problems/problem.ts";
+import { tell } from "./codes.ts";
+import type { Words } from "./tree.ts";
+
+/**
+ * A name as it stands in keys: lower case, letters and digits of any script, hyphens between. Empty where the name
+ * has neither letter nor digit. Two names of one slug are one name.
+ */
+export function slug(name: string): string {
+  return name
+    .normalize("NFKC")
+    .toLowerCase()
+    .replace(/[^\p{L}\p{M}\p{N}]+/gu, "-")
+    .replace(/^-+|-+$/g, "");
+}
+
+/** Slugs that a year's own keys begin with, so no planting may be called that. */
+const KEPT = ["bed", "garden"];
+
+/**
+ * Gives each name its slug, once a kind of thing and year. Tells `name-unfit` for a name without letters or one
+ * that is kept for the garden's own, and `alike` at the second of two; both give null.
+ */
+export function namer(kind: string, told: Problem[]): (name: Words) => string | null {
+  const had = new Map<string, number>();
+  return (name) => {
+    const key = slug(name.text);
+    if (key === "" || (kind === "planting" && KEPT.includes(key))) {
+      told.push(
+        tell(
+          "name-unfit",
+          name.at,
+          `${name.text.slice(0, 60) || "Nothing"} cannot be the name of a ${kind}`,
+          "Give it another name, with a letter or a digit",
+        ),
+      );
+      return null;
+    }
+    const first = had.get(key);
+    had.set(key, first ?? name.at.line);
+    if (first === undefined) return key;
+    told.push(
+      tell(
+        "alike",
+        name.at,
+        `There is a ${kind} called ${key.replaceAll("-", " ").slice(0, 60)} in line ${first} already`,
+        kind === "planting"
+          ? "Give this one a name of its own, such as name: second sowing"
+          : "Give this one a name of its own",
+      ),
+    );
+    return null;
+  };
+}

@@ -1,0 +1,207 @@
+import type { Problem } from "../../base/problems/problem.ts";
+import { PARTS } from "./begin.ts";
+import { tell } from "./codes.ts";
+import { distance } from "./nearest.ts";
+import { type Entry, leaf, part, type Words, wordsAt } from "./tree.ts";
+
+/** A form of a phrase's part: how it looks, an example to offer, and the keys it is turned into. */
+type Form = {
+  readonly like: string;
+  readonly pattern: RegExp;
+  /** For each key either the number of the pattern's group that holds its words, or the words themselves. */
+  readonly keys: Readonly<Record<string, number | string | true>>;
+};
+
+const UNITS = "in|inch|inches|ft|foot|feet|yd|yards?|cm|m|metres?|meters?|[\"']";
+
+/**
+ * The small set of words a planting's phrase is made of, each part between commas being one of these. The first
+ * that fits a part wins.
+ */
+export const FORMS: readonly Form[] = [
+  {
+    like: "18 plants",
+    pattern: /^(\d+) (?:plants?|slips?|runners?)$/i,
+    keys: { plants: 1 },
+  },
+  { like: "60 cloves", pattern: /^(\d+) cloves?$/i, keys: { cloves: 1 } },
+  { like: "60 sets", pattern: /^(\d+) sets?$/i, keys: { sets: 1 } },
+  { like: "12 crowns", pattern: /^(\d+) crowns?$/i, keys: { crowns: 1 } },
+  { like: "12 tubers", pattern: /^(\d+) (?:seed )?(?:tubers?|potatoes)$/i, keys: { tubers: 1 } },
+  { like: "3 rows", pattern: /^(\d+) rows?$/i, keys: { rows: 1 } },
+  {
+    like: "10 ft",
+    pattern: new RegExp(`^([\\d.,/½¼¾ ]+ ?(?:${UNITS}))(?: of row| row| long)?$`, "iu"),
+    keys: { length: 1 },
+  },
+  { like: "72 days", pattern: /^(\d+ days?)(?: to harvest)?$/i, keys: { days: 1 } },
+  {
+    like: "from seed indoors",
+    pattern: /^(?:(?:from |sown? )?(?:seed )?(?:sown )?(?:indoors|inside|under glass))$/i,
+    keys: { from: "seed indoors" },
+  },
+  {
+    like: "from seed outdoors",
+    pattern:
+      /^(?:(?:from |sown? )?(?:seed )?(?:sown )?(?:outdoors|outside|direct|in place|in the ground)|direct sown)$/i,
+    keys: { from: "seed outdoors" },
+  },
+  { like: "from seed", pattern: /^(?:from )?seed$/i, keys: { from: "seed" } },
+  {
+    like: "bought",
+    pattern: /^(?:bought|given|bought plants|bought in|from (?:bought )?plants|as plants)$/i,
+    keys: { from: "plants" },
+  },
+  { like: "from tubers", pattern: /^from (?:seed )?tubers$/i, keys: { from: "tubers" } },
+  { like: "winter-sown", pattern: /^winter[- ]sown$/i, keys: { from: "winter-sown" } },
+  { like: "from sets", pattern: /^from sets$/i, keys: { from: "sets" } },
+  { like: "from crowns", pattern: /^from crowns$/i, keys: { from: "crowns" } },
+  { like: "from slips", pattern: /^from (?:slips|runners)$/i, keys: { from: "plants" } },
+  { like: "like dill", pattern: /^like (?:an? |the )?(.+)$/i, keys: { like: 1 } },
+  { like: "from cloves", pattern: /^from cloves$/i, keys: { from: "cloves" } },
+  {
+    like: "sprouted first",
+    pattern: /^(?:sprouted|chitted|pre-?sprouted)(?: first)?$/i,
+    keys: { "sprouted first": true },
+  },
+  {
+    like: "harden off 7 days",
+    pattern: /^harden(?:ed)?(?: off)?(?: for| over)? (\d+(?: days)?)$/i,
+    keys: { "harden off": 1 },
+  },
+  { like: "not before 8 Jun", pattern: /^not before (.+)$/i, keys: { "not before": 1 } },
+  {
+    like: "in since 14 Oct 2026",
+    pattern: /^(?:in(?: the ground)?|there) since (.+)$/i,
+    keys: { "in since": 1 },
+  },
+  {
+    like: "set out 8 Jun",
+    pattern: /^(?:set|planted|plant) out (?:on )?(.+)$/i,
+    keys: { "set out": 1 },
+  },
+  { like: "sow 14 May", pattern: /^(?:sow|sown) (?:on |in )?(.+)$/i, keys: { sow: 1 } },
+  {
+    like: "plant this October",
+    pattern: /^(?:plant|planted) (?:on |in )?(.+)$/i,
+    keys: { plant: 1 },
+  },
+  {
+    like: "every 14 days",
+    pattern: /^(?:again |sown? (?:again )?)?every (.+)$/i,
+    keys: { every: 1 },
+  },
+  { like: "4 times", pattern: /^(\d+) (?:times|sowings)$/i, keys: { times: 1 } },
+  {
+    like: "under a board",
+    pattern: /^under (?:an? |the )?((?:board|net|netting|fabric|fleece|row cover)s?(?: and .+)?)$/i,
+    keys: { under: 1 },
+  },
+  { like: "after the garlic", pattern: /^after (.+)$/i, keys: { after: 1 } },
+  { like: "between the carrot rows", pattern: /^between (.+)$/i, keys: { between: 1 } },
+  { like: "without weeding", pattern: /^without (.+)$/i, keys: { without: 1 } },
+  { like: "for Imre", pattern: /^for (.+)$/i, keys: { for: 1 } },
+  { like: "called second garlic", pattern: /^(?:called|named) (.+)$/i, keys: { name: 1 } },
+  { like: "variety early red", pattern: /^variety (.+)$/i, keys: { variety: 1 } },
+];
+
+const NUMBERS: readonly string[] = ["plants", ...PARTS, "rows", "times"];
+
+/**
+ * A phrase such as `early red, 18 plants, sprouted first` as keys, each at its part's place. A first part that
+ * is not understood and is no near miss is the variety; any other is told as `unknown-word`.
+ */
+export function phraseKeys(phrase: Words, told: Problem[]): readonly Entry[] {
+  return pieces(phrase).flatMap((piece, index) => {
+    const keys = understood(piece);
+    if (keys) return keys;
+    const near = nearMiss(piece.text);
+    if (index === 0 && near === null && piece.text !== "")
+      return [{ key: wordsAt("variety", piece.at), value: leaf(piece) }];
+    told.push(notUnderstood(piece, near));
+    return [];
+  });
+}
+
+/** Parts between commas; a comma before a year (`May 14, 2027`) separates nothing. */
+function pieces(phrase: Words): readonly Words[] {
+  const found: Words[] = [];
+  let from = 0;
+  for (const hit of phrase.text.matchAll(/[,;](?!\d)(?! *\d{4}(?: *[,;]|$))/g)) {
+    found.push(part(phrase, from, hit.index));
+    from = hit.index + 1;
+  }
+  return [...found, part(phrase, from)];
+}
+
+function understood(piece: Words): readonly Entry[] | null {
+  for (const { pattern, keys } of FORMS) {
+    const hit = pattern.exec(piece.text);
+    if (hit) return Object.entries(keys).map(([key, from]) => entry(key, from, { piece, hit }));
+  }
+  return null;
+}
+
+type Hit = { readonly piece: Words; readonly hit: RegExpExecArray };
+
+function entry(key: string, from: number | string | true, { piece, hit }: Hit): Entry {
+  const named = wordsAt(key, piece.at);
+  if (from === true) return { key: named, value: leaf(piece, true) };
+  if (typeof from === "string") return { key: named, value: leaf({ ...piece, text: from }) };
+  const text = hit[from] ?? "";
+  const start = Math.max(0, piece.text.indexOf(text, from === 1 ? offsetOf(hit, text) : 0));
+  const words = part(piece, start, start + text.length);
+  return { key: named, value: NUMBERS.includes(key) ? leaf(words, Number(text)) : leaf(words) };
+}
+
+/** A group stands at the end of nearly every form: its last occurrence is its place. */
+function offsetOf(hit: RegExpExecArray, text: string): number {
+  return Math.max(0, hit[0].lastIndexOf(text));
+}
+
+function notUnderstood(piece: Words, near: string | null): Problem {
+  return tell(
+    "unknown-word",
+    piece.at,
+    piece.text === ""
+      ? "Nothing stands between two commas"
+      : `${piece.text.slice(0, 60)} is not understood`,
+    near === null
+      ? "Write one such as 18 plants, 3 rows, under a board, from seed indoors; a variety comes first"
+      : `Did you mean ${near}`,
+  );
+}
+
+const HEADS = FORMS.map(({ like }) => like.replace(/^\d+ /, "# "));
+
+/**
+ * The form that a part nearly is, as its example, or null: a known first word with something else behind it, a
+ * number with a misspelt word, or a first word that is misspelt by a letter or two.
+ */
+export function nearMiss(text: string): string | null {
+  const small = text.toLowerCase().replace(/^[\d.,/½¼¾]+ ?/u, "# ");
+  let best: { readonly like: string; readonly far: number } | null = null;
+  HEADS.forEach((head, index) => {
+    const far = farFrom(small, head.toLowerCase());
+    if (far !== null && (best === null || far < best.far))
+      best = { like: FORMS[index]?.like ?? "", far };
+  });
+  const found = best as { readonly like: string; readonly far: number } | null;
+  if (found) return found.like;
+  return small.startsWith("# ") ? "18 plants" : null;
+}
+
+function farFrom(text: string, head: string): number | null {
+  const whole = distance(text.slice(0, 40), head);
+  if (whole <= Math.max(1, Math.floor(head.length / 4))) return whole;
+  const [first = "", second = ""] = head.split(" ");
+  const [word = "", next = ""] = text.split(" ");
+  if (first === "#")
+    return word === "#" && distance(next, second) <= 2 ? distance(next, second) : null;
+  const slip = distance(word, first);
+  if (slip === 0) return 1 + whole / 10;
+  const many = text.includes(" ");
+  return many && first.length >= 4 && slip <= (first.length >= 6 ? 2 : 1)
+    ? slip + whole / 10
+    : null;
+}

@@ -1,0 +1,131 @@
+import { cropNamed, cropNames } from "../../crops/crops.ts";
+import type { Crop } from "../../crops/facts.ts";
+import type { Bed, Planting } from "../model/plan.ts";
+import { type PlantingReading, readDays, readStart } from "./begin.ts";
+import { tell } from "./codes.ts";
+import { daysUnder, readAmount, readCovers, readRepeat, readWithout } from "./details.ts";
+import { namer, slug } from "./names.ts";
+import { offer } from "./nearest.ts";
+import { personKey } from "./people.ts";
+import type { Telling } from "./place.ts";
+import { entriesOf, itemsOf, type Tree, under, type Words, wordsAt, wordsUnder } from "./tree.ts";
+
+/** A planting, and the words it is said to follow or stand between, for finding them once all are known. */
+export type Found = {
+  readonly planting: Planting;
+  readonly after: Words | null;
+  readonly between: Words | null;
+};
+
+/** A planting in key form and the name of its bed, null where it has none. */
+type Item = { readonly tree: Tree; readonly bed: string | null };
+
+/**
+ * Every planting of a plan in key form, in the order of the file. What a planting does not say is filled from the
+ * facts and listed. One without a usable name or crop is left out, with its problem told.
+ */
+export function readPlantings(tree: Tree, reading: PlantingReading): readonly Found[] {
+  const name = namer("planting", reading.told);
+  return inFileOrder(tree, reading.beds).flatMap((item) => {
+    const found = readPlanting(item, name, reading);
+    return found ? [found] : [];
+  });
+}
+
+function inFileOrder(tree: Tree, beds: readonly Bed[]): readonly Item[] {
+  const inBeds = entriesOf(under(tree, "beds")).flatMap(({ key, value }) => {
+    const bed = beds.find((known) => known.name === key.text)?.key ?? null;
+    return itemsOf(under(value, "crops")).map((item) => ({ tree: item, bed }));
+  });
+  const others = itemsOf(under(tree, "crops")).map((item) => ({ tree: item, bed: null }));
+  const line = ({ tree: { at } }: Item) => at.line * 1e6 + at.column;
+  return [...inBeds, ...others].sort((a, b) => line(a) - line(b));
+}
+
+function readPlanting(
+  { tree, bed }: Item,
+  nameOf: (name: Words) => string | null,
+  reading: PlantingReading,
+): Found | null {
+  const written = wordsUnder(tree, "crop");
+  if (written === null) return null;
+  const model = readLike(tree, reading);
+  const crop = model ?? cropOfWords(written, reading);
+  const key = nameOf(identity(tree, written, model ? null : crop));
+  if (key === null) return null;
+  const what = wordsUnder(tree, "name")?.text ?? written.text;
+  const start = readStart(tree, crop, { what, reading });
+  return {
+    planting: {
+      key: `${reading.year ?? 0}/${key}`,
+      crop: model ? slug(written.text) : (crop?.key ?? slug(written.text)),
+      known: crop !== null,
+      like: model?.key ?? null,
+      written: written.text,
+      name: wordsUnder(tree, "name")?.text ?? null,
+      variety: wordsUnder(tree, "variety")?.text ?? null,
+      bed,
+      amount: readAmount(tree, what, reading),
+      start,
+      ...readDays(tree, start, reading),
+      days: daysUnder(tree, "days", reading),
+      hardenDays: daysUnder(tree, "harden off", reading),
+      repeat: readRepeat(tree, crop, { what, reading }),
+      under: readCovers(tree, reading),
+      sproutedFirst: isTrue(tree, "sprouted first"),
+      after: null,
+      without: readWithout(tree, reading),
+      whose: readWhose(tree, reading),
+      at: written.at,
+    },
+    after: wordsUnder(tree, "after"),
+    between: wordsUnder(tree, "between"),
+  };
+}
+
+/** `was:`, else `name:`, else crop and variety. */
+function identity(tree: Tree, written: Words, crop: Crop | null): Words {
+  const named = wordsUnder(tree, "was") ?? wordsUnder(tree, "name");
+  if (named) return crop ? asKeyed(named, crop) : named;
+  const variety = wordsUnder(tree, "variety")?.text ?? "";
+  return wordsAt(`${crop?.key ?? written.text} ${variety}`.trim(), written.at);
+}
+
+/** A name that begins with its crop's, as any of the trade has it, begins with the one in the key: `was: beetroot` was `beet`. */
+function asKeyed(named: Words, crop: Crop): Words {
+  const parts = named.text.trim().split(/[\s,:]+/);
+  for (let count = parts.length; count > 0; count--)
+    if (cropNamed(parts.slice(0, count).join(" ")) === crop)
+      return wordsAt([crop.key, ...parts.slice(count)].join(" "), named.at);
+  return named;
+}
+
+/** The crop that one of the gardener's own is grown like, or null. Doubt: `crop-unknown`. */
+function readLike(tree: Tree, reading: PlantingReading): Crop | null {
+  const words = wordsUnder(tree, "like");
+  return words && cropOfWords(words, reading);
+}
+
+function cropOfWords(words: Words, { told }: Telling): Crop | null {
+  const crop = cropNamed(words.text);
+  if (crop) return crop;
+  told.push(
+    tell(
+      "crop-unknown",
+      words.at,
+      `${words.text.slice(0, 60)} is not in the crop facts`,
+      offer(words.text, cropNames(), "It stays in the plan, without work of its own"),
+    ),
+  );
+  return null;
+}
+
+function readWhose(tree: Tree, reading: PlantingReading): string | null {
+  const words = wordsUnder(tree, "for");
+  return words && personKey(words, reading.people, reading);
+}
+
+function isTrue(tree: Tree, key: string): boolean {
+  const value = under(tree, key);
+  return value?.kind === "words" && value.value === true;
+}

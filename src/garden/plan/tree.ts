@@ -1,0 +1,109 @@
+import type { Place } from "../../base/problems/problem.ts";
+
+/** Some words of the file and where each of their letters stands. */
+export type Words = {
+  readonly text: string;
+  readonly at: Place;
+  /** The place of the letter at that offset [letters from 0]. */
+  readonly where: (offset: number) => Place;
+};
+
+/** A file as keys, lists and words, each with its place; what a key is given may be nothing. */
+export type Tree =
+  | { readonly kind: "map"; readonly at: Place; readonly entries: readonly Entry[] }
+  | { readonly kind: "list"; readonly at: Place; readonly items: readonly Tree[] }
+  | {
+      readonly kind: "words";
+      readonly at: Place;
+      readonly value: string | number | boolean;
+      readonly words: Words;
+    }
+  | { readonly kind: "nothing"; readonly at: Place };
+
+/** One key of a map and what it is given. */
+export type Entry = { readonly key: Words; readonly value: Tree };
+
+/** The part of some words from one offset to another (exclusive), without the spaces around it. */
+export function part(words: Words, from: number, to: number = words.text.length): Words {
+  const raw = words.text.slice(from, to);
+  const start = from + (raw.length - raw.trimStart().length);
+  return {
+    text: raw.trim(),
+    at: words.where(start),
+    where: (offset) => words.where(start + offset),
+  };
+}
+
+/** The parts between separators, in order, without spaces around them; empty parts stay. */
+export function partsOfWords(words: Words, separator: RegExp): readonly Words[] {
+  const found: Words[] = [];
+  let from = 0;
+  for (const hit of words.text.matchAll(new RegExp(separator, "giu"))) {
+    found.push(part(words, from, hit.index));
+    from = hit.index + hit[0].length;
+  }
+  return [...found, part(words, from)];
+}
+
+/** The value of a key of a map, or null where the tree is no map, has no such key or gives it nothing. */
+export function under(tree: Tree | null, key: string): Tree | null {
+  const found = entryOf(tree, key)?.value ?? null;
+  return found === null || found.kind === "nothing" ? null : found;
+}
+
+/** The entry of that key, or null. */
+export function entryOf(tree: Tree | null, key: string): Entry | null {
+  if (tree?.kind !== "map") return null;
+  return tree.entries.find((entry) => entry.key.text === key) ?? null;
+}
+
+/** The entries of a map in the order of the file; none for anything else. */
+export function entriesOf(tree: Tree | null): readonly Entry[] {
+  return tree?.kind === "map" ? tree.entries : [];
+}
+
+/** The items of a list, or the one value that stands alone, or none for nothing. */
+export function itemsOf(tree: Tree | null): readonly Tree[] {
+  if (tree === null || tree.kind === "nothing") return [];
+  return tree.kind === "list" ? tree.items : [tree];
+}
+
+/** The words of a key, or null where there are none. */
+export function wordsUnder(tree: Tree | null, key: string): Words | null {
+  const value = under(tree, key);
+  return value?.kind === "words" ? value.words : null;
+}
+
+/** The number of a key, or null where there is none. */
+export function numberUnder(tree: Tree | null, key: string): number | null {
+  const value = under(tree, key);
+  return value?.kind === "words" && typeof value.value === "number" ? value.value : null;
+}
+
+/** A tree as plain values, for checking its shape; what is given nothing is left out. */
+export function plainOf(tree: Tree): unknown {
+  switch (tree.kind) {
+    case "map":
+      return Object.fromEntries(
+        tree.entries
+          .filter(({ value }) => value.kind !== "nothing")
+          .map(({ key, value }) => [key.text, plainOf(value)]),
+      );
+    case "list":
+      return tree.items.map(plainOf);
+    case "words":
+      return tree.value;
+    case "nothing":
+      return null;
+  }
+}
+
+/** Words that stand nowhere but at one place, for what a phrase implies. */
+export function wordsAt(text: string, at: Place): Words {
+  return { text, at, where: () => at };
+}
+
+/** A tree of some words. */
+export function leaf(words: Words, value: string | number | boolean = words.text): Tree {
+  return { kind: "words", at: words.at, value, words };
+}

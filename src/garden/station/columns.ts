@@ -1,0 +1,132 @@
+import type { Problem } from "../../base/problems/problem.ts";
+import { nearest } from "../plan/nearest.ts";
+import { type Row, type Table, wrong } from "./table.ts";
+
+/** What a column holds. */
+export type Holds = "date" | "low" | "high" | "rain";
+
+/** Names of columns as the caller gave them; those left out are looked for. */
+export type Named = { readonly [K in Holds]?: string };
+
+/** Where in a row each stands; null where the file has no rain. */
+export type Columns = Readonly<Record<Exclude<Holds, "rain">, number>> & {
+  readonly rain: number | null;
+};
+
+/** Names that stations give their columns, in small letters, without signs and units. Source: from memory, unchecked: NOAA's, Canada's and common exports. */
+const NAMES: Readonly<Record<Holds, readonly string[]>> = {
+  date: ["date", "datetime", "day", "time"],
+  low: ["tmin", "low", "min", "tempmin", "mintemp", "minimumtemperature", "tn"],
+  high: ["tmax", "high", "max", "tempmax", "maxtemp", "maximumtemperature", "tx"],
+  rain: ["prcp", "rain", "precipitation", "precip", "totalprecip", "rr"],
+};
+
+/** Columns that tell stations apart, most telling first. */
+const STATIONS = [
+  "station",
+  "stationid",
+  "name",
+  "stationname",
+  "location",
+  "place",
+  "city",
+  "site",
+  "climateid",
+];
+
+/** A column's name as it is compared: `Min Temp (°C)` is mintemp. */
+function plain(name: string): string {
+  return name
+    .toLowerCase()
+    .replace(/[([].*$/, "")
+    .replace(/[^a-z0-9]/g, "");
+}
+
+/** The index of a column: by its very name, else whatever its capitals; null where there is none. */
+export function columnNamed(head: Row, name: string): number | null {
+  const exact = head.cells.indexOf(name);
+  const small = head.cells.findIndex((cell) => cell.toLowerCase() === name.toLowerCase());
+  return exact >= 0 ? exact : small >= 0 ? small : null;
+}
+
+/** `There is no column X`, with the nearest name or all there are. Problem: `no-column`. */
+export function noColumn(head: Row, name: string): Problem {
+  const near = nearest(name, head.cells);
+  const all = head.cells.slice(0, 20).join(", ").slice(0, 300);
+  const advice = near === null ? `Name one of ${all}` : `Did you mean ${near}`;
+  return wrong("no-column", head.at(0), `There is no column ${name.slice(0, 60)}`, advice);
+}
+
+/** The first column whose name is one of those, in small letters, without signs and units; null where there is none. */
+export function columnLike(head: Row, names: readonly string[]): number | null {
+  const plains = head.cells.map(plain);
+  return names.map((name) => plains.indexOf(name)).find((at) => at >= 0) ?? null;
+}
+
+/** The columns of a file; a name that the caller gave must be there. Problem: `no-column`, one for each that is missing. */
+export function columnsOf(
+  head: Row,
+  named: Named,
+): { readonly columns: Columns | null; readonly problems: readonly Problem[] } {
+  const problems: Problem[] = [];
+  const find = (holds: Holds): number | null => {
+    const name = named[holds];
+    const at = name === undefined ? columnLike(head, NAMES[holds]) : columnNamed(head, name);
+    if (at !== null || (holds === "rain" && name === undefined)) return at;
+    problems.push(name === undefined ? unnamed(head, holds) : noColumn(head, name));
+    return null;
+  };
+  const [date, low, high, rain] = [find("date"), find("low"), find("high"), find("rain")];
+  const columns = date === null || low === null || high === null ? null : { date, low, high, rain };
+  return { columns: problems.length > 0 ? null : columns, problems };
+}
+
+function unnamed(head: Row, holds: Holds): Problem {
+  const what = holds === "date" ? "the day" : `the day's ${holds}`;
+  const all = head.cells.slice(0, 20).join(", ").slice(0, 300);
+  const is = `No column is known to hold ${what}`;
+  return wrong("no-column", head.at(0), is, `Say which with --${holds}, one of ${all}`);
+}
+
+/** A column's value that rows must have, such as location and Seattle. */
+export type Where = { readonly column: string; readonly value: string };
+
+/**
+ * The rows that have all those values, of one station. Problems: `no-column`, `nothing-left`, `several-stations`
+ * with the stations there are.
+ */
+export function rowsWhere(
+  { head, rows }: Extract<Table, { readonly head: Row }>,
+  where: readonly Where[],
+): { readonly rows: readonly Row[]; readonly problems: readonly Problem[] } {
+  let left = rows;
+  for (const { column, value } of where) {
+    const at = columnNamed(head, column);
+    if (at === null) return { rows: [], problems: [noColumn(head, column)] };
+    const values = valuesOf(left, at);
+    left = left.filter(({ cells }) => cells[at] === value);
+    if (left.length > 0) continue;
+    const near = nearest(value, values);
+    const advice = near ? `Did you mean ${near}` : `There are ${some(values)}`;
+    const is = `No row has ${column} ${value.slice(0, 60)}`;
+    return { rows: [], problems: [wrong("nothing-left", head.at(at), is, advice)] };
+  }
+  return { rows: left, problems: severalStations(head, left) };
+}
+
+const valuesOf = (rows: readonly Row[], at: number) => [
+  ...new Set(rows.map(({ cells }) => cells[at] ?? "")),
+];
+
+const some = (values: readonly string[]) =>
+  values.length > 8 ? `${values.slice(0, 8).join(", ")} and more` : values.join(", ");
+
+/** The most telling column there is decides: one station may have changed its name. */
+function severalStations(head: Row, rows: readonly Row[]): readonly Problem[] {
+  const at = columnLike(head, STATIONS);
+  const values = at === null ? [] : valuesOf(rows, at);
+  if (at === null || values.length < 2) return [];
+  const is = `Days of ${values.length} stations stand in it: ${some(values)}`;
+  const advice = `Choose one with --where "${head.cells[at]}=${values[0]}"`;
+  return [wrong("several-stations", head.at(at), is, advice)];
+}

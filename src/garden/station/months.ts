@@ -1,0 +1,108 @@
+import { monthStart, partsOf, theDay } from "../../base/days/day.ts";
+import type { Daily } from "./record.ts";
+import { likelySpreadK } from "./spread.ts";
+
+/** The share of a month's days that must be there. Source: house rule, as common in national normals: four days in five. */
+const DAYS_THERE = 0.8;
+
+/** Years of a month that a spread is told from at least. Source: house rule: of two years it says nothing. */
+const YEARS_FOR_SPREAD = 3;
+
+/**
+ * A record's months, January first: means of daily lows and highs [°C], rain of the month [mm], and the spread of the
+ * month's mean from year to year to go by [K], as likelySpreadK has it. A month that no year has whole is null in its list;
+ * rain is null where none was written down, or some month has none, and spread under three years of any month.
+ */
+export type MonthlyNormals = {
+  readonly lowC: readonly (number | null)[];
+  readonly highC: readonly (number | null)[];
+  readonly rainMm: readonly number[] | null;
+  readonly spreadK: readonly number[] | null;
+  /** Months of the record left out because under four days in five are there. */
+  readonly leftOut: number;
+};
+
+type Month = {
+  readonly month: number;
+  readonly lowC: number | null;
+  readonly highC: number | null;
+  readonly rainMm: number | null;
+};
+
+const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
+
+/** Mean of what is there, or null under four days in five. */
+function meanOf(values: readonly (number | null)[], days: number): number | null {
+  const there = values.filter((value) => value !== null);
+  return there.length >= DAYS_THERE * days ? mean(there) : null;
+}
+
+function monthsOf(series: readonly Daily[]): readonly Month[] {
+  const byMonth = new Map<string, Daily[]>();
+  for (const daily of series) {
+    const { year, month } = partsOf(daily.day);
+    const key = `${year}/${month}`;
+    byMonth.set(key, [...(byMonth.get(key) ?? []), daily]);
+  }
+  return [...byMonth].map(([key, dailies]) => {
+    const [year = 0, month = 0] = key.split("/").map(Number);
+    const days = monthStart(theDay(year, month, 1), 1) - theDay(year, month, 1);
+    const rain = meanOf(
+      dailies.map(({ rainMm }) => rainMm),
+      days,
+    );
+    return {
+      month,
+      lowC: meanOf(
+        dailies.map(({ lowC }) => lowC),
+        days,
+      ),
+      highC: meanOf(
+        dailies.map(({ highC }) => highC),
+        days,
+      ),
+      rainMm: rain === null ? null : rain * days,
+    };
+  });
+}
+
+/** Standard deviation (n - 1), drawn towards the usual spread the more the fewer years there are. */
+function spreadOf(values: readonly number[]): number | null {
+  const years = values.length;
+  if (years < YEARS_FOR_SPREAD) return null;
+  const middle = mean(values);
+  const squares = values.reduce((sum, value) => sum + (value - middle) ** 2, 0);
+  return likelySpreadK(Math.sqrt(squares / (years - 1)), years);
+}
+
+/** All twelve, or null where one is missing. */
+function whole(values: readonly (number | null)[]): readonly number[] | null {
+  const there = values.filter((value) => value !== null);
+  return there.length === values.length ? there : null;
+}
+
+/**
+ * The months of a record in day order, gaps allowed. Each month of each year counts once, however many of its days
+ * are there, so long as four in five are.
+ */
+export function monthsIn(series: readonly Daily[]): MonthlyNormals {
+  const months = monthsOf(series);
+  const each = (value: (month: Month) => number | null) =>
+    Array.from({ length: 12 }, (_, i) =>
+      months
+        .filter(({ month }) => month === i + 1)
+        .map(value)
+        .filter((one) => one !== null),
+    );
+  const means = (value: (month: Month) => number | null) =>
+    each(value).map((years) => (years.length === 0 ? null : mean(years)));
+  const middle = ({ lowC, highC }: Month) =>
+    lowC === null || highC === null ? null : (lowC + highC) / 2;
+  return {
+    lowC: means(({ lowC }) => lowC),
+    highC: means(({ highC }) => highC),
+    rainMm: whole(means(({ rainMm }) => rainMm)),
+    spreadK: whole(each(middle).map(spreadOf)),
+    leftOut: months.filter((month) => middle(month) === null).length,
+  };
+}

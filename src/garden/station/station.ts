@@ -1,0 +1,165 @@
+import type { Problem } from "../../base/problems/problem.ts";
+import {
+  type Columns,
+  columnLike,
+  columnsOf,
+  type Named,
+  rowsWhere,
+  type Where,
+} from "./columns.ts";
+import type { Daily } from "./record.ts";
+import { type Line, linesOf } from "./rows.ts";
+import { type Row, tableOf, wrong } from "./table.ts";
+import { type FileUnit, inC, inMm, unitOfHead, unitOfHighs } from "./units.ts";
+
+/** How a file is read: its name for problems, the columns that were named, the rows that were chosen, the unit that was said. */
+export type Asked = {
+  readonly file: string;
+  readonly columns: Named;
+  readonly where: readonly Where[];
+  readonly unit: FileUnit | null;
+};
+
+/** A station's days, in day order, with what was taken for granted to read them. */
+export type Station = {
+  /** What the file calls it; null where it does not. */
+  readonly name: string | null;
+  /** Degrees, south negative, where the file says. */
+  readonly latitude: number | null;
+  readonly days: readonly Daily[];
+  readonly unit: FileUnit;
+  /** How the unit is known. */
+  readonly unitBy: "said" | "head" | "values";
+  /** The names of the columns that were read. */
+  readonly read: { readonly low: string; readonly high: string; readonly rain: string | null };
+};
+
+/** Days [days] a record must run at least. Source: house rule: under a year some month was never seen. */
+const LEAST_DAYS = 365;
+
+/** Problems told of one file's rows at most; the rest are counted. Source: house rule: twenty show what is wrong. */
+const MOST_TOLD = 20;
+
+/** Air at a station never was outside of these [°C]. Source: from memory, unchecked: the coldest and warmest on record lie inside. */
+const AIR_C = { least: -95, most: 60 } as const;
+
+function daily(
+  line: Line,
+  {
+    columns,
+    unit,
+    told,
+  }: { readonly columns: Columns; readonly unit: FileUnit; readonly told: Problem[] },
+): Daily {
+  const air = (value: number | null, at: number) => {
+    const found = value === null ? null : inC(value, unit);
+    if (found === null || (found >= AIR_C.least && found <= AIR_C.most)) return found;
+    told.push(
+      wrong(
+        "no-such-air",
+        line.row.at(at),
+        `${value} can't be a day's ${unit === "tenths" ? "tenths of °C" : unit}`,
+        "Leave the cell empty, or say the unit with --in",
+      ),
+    );
+    return null;
+  };
+  const [lowC, highC] = [air(line.low, columns.low), air(line.high, columns.high)];
+  if (lowC !== null && highC !== null && lowC > highC)
+    told.push(
+      wrong(
+        "low-above-high",
+        line.row.at(columns.low),
+        `The low ${line.low} is above the high ${line.high}`,
+        "Swap the columns, or empty both cells",
+      ),
+    );
+  if (line.rain !== null && line.rain < 0)
+    told.push(
+      wrong(
+        "no-such-rain",
+        line.row.at(columns.rain ?? 0),
+        `${line.rain} can't be a day's rain`,
+        "Leave the cell empty where nothing was measured",
+      ),
+    );
+  return { day: line.day, lowC, highC, rainMm: line.rain === null ? null : inMm(line.rain, unit) };
+}
+
+/** What a file gives: a station, or null exactly when there are problems. */
+export type ReadStation = {
+  readonly station: Station | null;
+  readonly problems: readonly Problem[];
+};
+
+const failed = (problems: readonly Problem[]): ReadStation => {
+  const more = problems.length - MOST_TOLD;
+  const last = problems[MOST_TOLD - 1];
+  if (more <= 0 || !last) return { station: null, problems };
+  const rest = wrong(
+    "and-more",
+    last.at,
+    `${more} more rows are wrong like these`,
+    "Mend these first",
+  );
+  return { station: null, problems: [...problems.slice(0, MOST_TOLD), rest] };
+};
+
+/**
+ * The days of a station's file: NOAA's daily summaries, or any rows of a date, a low and a high, with rain or without.
+ * Never throws, whatever the text. Problems: `station-unreadable`, `no-column`, `nothing-left`, `several-stations`,
+ * `no-day`, `not-a-number`, `day-twice`, `no-such-air`, `low-above-high`, `no-such-rain`, `under-a-year`.
+ */
+export function readStation(text: string, asked: Asked): ReadStation {
+  const table = tableOf(text, asked.file);
+  if ("problem" in table) return failed([table.problem]);
+  const { columns, problems } = columnsOf(table.head, asked.columns);
+  const chosen = rowsWhere(table, asked.where);
+  const wrongs = [...problems, ...chosen.problems];
+  if (columns === null || wrongs.length > 0) return failed(wrongs);
+  return ofRows({ head: table.head, rows: chosen.rows, columns, asked });
+}
+
+type Chosen = {
+  readonly head: Row;
+  readonly rows: readonly Row[];
+  readonly columns: Columns;
+  readonly asked: Asked;
+};
+
+function ofRows({ head, rows, columns, asked }: Chosen): ReadStation {
+  const { lines, problems } = linesOf(rows, columns);
+  const headed = unitOfHead(head.cells[columns.high] ?? "");
+  const unit = asked.unit ?? headed ?? unitOfHighs(lines.flatMap(({ high }) => high ?? []));
+  const told = [...problems];
+  const days = lines.map((line) => daily(line, { columns, unit, told }));
+  if (told.length === 0) told.push(...tooShort(head, days));
+  if (told.length > 0) return failed(told);
+  const first = (...names: readonly string[]) =>
+    rows[0]?.cells[columnLike(head, names) ?? -1] || null;
+  const latitude = Number(first("latitude", "lat") ?? Number.NaN);
+  const named = (at: number | null) => (at === null ? null : (head.cells[at] ?? ""));
+  return {
+    station: {
+      name: first("name", "stationname") ?? asked.where.at(-1)?.value ?? first("station"),
+      latitude: Math.abs(latitude) <= 90 ? latitude : null,
+      days,
+      unit,
+      unitBy: asked.unit ? "said" : headed ? "head" : "values",
+      read: {
+        low: named(columns.low) ?? "",
+        high: named(columns.high) ?? "",
+        rain: named(columns.rain),
+      },
+    },
+    problems: [],
+  };
+}
+
+function tooShort(head: Row, days: readonly Daily[]): readonly Problem[] {
+  const [first, last] = [days[0]?.day, days.at(-1)?.day];
+  const run = first === undefined || last === undefined ? 0 : last - first + 1;
+  if (run >= LEAST_DAYS) return [];
+  const is = `Its days run over ${run} days, under a year`;
+  return [wrong("under-a-year", head.at(0), is, "Give a year or more; ten are better")];
+}

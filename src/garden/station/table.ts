@@ -1,0 +1,98 @@
+import { CsvError, parse } from "csv-parse/sync";
+import type { Place, Problem } from "../../base/problems/problem.ts";
+
+/** A row's cells, and where each stands in the file. */
+export type Row = {
+  readonly cells: readonly string[];
+  /** The place of the cell with that index from 0, or of the row's end where it has fewer. */
+  readonly at: (index: number) => Place;
+};
+
+/** A file of cells: its head and the rows below it, or what keeps it from being read. */
+export type Table =
+  | { readonly head: Row; readonly rows: readonly Row[] }
+  | { readonly problem: Problem };
+
+/** Separators a station's file may have; the one that stands most often in its first line is its own. */
+const SEPARATORS = [",", ";", "\t"] as const;
+
+const LOOK = "Give a station's file of daily lows and highs, with the names of the columns on top";
+
+/** A problem of a station's file, told as those of plans are. */
+export function wrong(code: string, at: Place, is: string, shouldBe: string): Problem {
+  return { code, weight: "problem", at, is, shouldBe };
+}
+
+function separatorOf(text: string): string {
+  const line = text.split(/\r?\n/, 50).find((each) => /\S/.test(each) && !each.startsWith("#"));
+  const count = (separator: string) => (line ?? "").split(separator).length;
+  return [...SEPARATORS].sort((a, b) => count(b) - count(a))[0] ?? ",";
+}
+
+/** Letters of a row from its start to the cell of that index, quotes counted. */
+function columnOf(raw: string, index: number, separator: string): number {
+  let [cell, quoted] = [0, false];
+  for (let i = 0; i < raw.length; i++) {
+    if (cell === index) return i + 1;
+    if (raw[i] === '"') quoted = !quoted;
+    else if (raw[i] === separator && !quoted) cell += 1;
+  }
+  return Math.max(raw.length, 1);
+}
+
+type Parsed = {
+  readonly record: readonly string[];
+  readonly raw: string;
+  readonly info: { readonly lines: number };
+};
+
+/** A sign that no text has, the ends of lines and tabs apart. */
+const NO_TEXT = /[^\P{Cc}\t\r\n]/u;
+
+/** The text of a row alone: comments and empty lines before it are kept with it, and its line's end. */
+const alone = (raw: string) => raw.replace(/^(?:\uFEFF|#.*\r?\n|[ \t]*\r?\n)*/, "").trimEnd();
+
+function rowOf({ record, raw, info }: Parsed, file: string, separator: string): Row {
+  const at = (index: number) => {
+    const text = alone(raw);
+    const line = info.lines - (text.split("\n").length - 1);
+    return { file, line, column: columnOf(text, index, separator) };
+  };
+  return { cells: record, at };
+}
+
+/**
+ * The cells of a file of comma, semicolon or tab separated values. Cells may be quoted; empty lines and lines after
+ * a # are passed over, and rows may be shorter or longer than the head. Problems: `station-unreadable`, also of a
+ * file that holds signs no text has, so that none of them is ever told.
+ */
+export function tableOf(text: string, file: string): Table {
+  if (NO_TEXT.test(text)) return nothing(file, 1, "This is no text");
+  const separator = separatorOf(text);
+  const options = {
+    delimiter: separator,
+    bom: true,
+    trim: true,
+    info: true,
+    raw: true,
+    comment: "#",
+    comment_no_infix: true,
+    relax_column_count: true,
+    relax_quotes: true,
+    skip_empty_lines: true,
+  };
+  try {
+    const parsed = parse(text, options) as unknown as readonly Parsed[];
+    const [head, ...rows] = parsed.map((each) => rowOf(each, file, separator));
+    if (head && rows.length > 0) return { head, rows };
+    return nothing(file, 1, "There are no rows of days in it");
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    const line = "lines" in error && typeof error.lines === "number" ? error.lines : 1;
+    return nothing(file, line, "A quote is never closed, or closed inside a cell");
+  }
+}
+
+function nothing(file: string, line: number, is: string): Table {
+  return { problem: wrong("station-unreadable", { file, line, column: 1 }, is, LOOK) };
+}

@@ -1,0 +1,79 @@
+import { MONTHS, theDay } from "../../base/days/day.ts";
+import type { Problem } from "../../base/problems/problem.ts";
+import { fahrenheit } from "../../base/quantities/quantity.ts";
+import type { MonthlyNormals } from "./months.ts";
+import {
+  contradicts,
+  firstNights,
+  isSouth,
+  lastNights,
+  numberOf,
+  type Searched,
+} from "./record.ts";
+import type { Station } from "./station.ts";
+import { wrong } from "./table.ts";
+import type { SiteFigures } from "./written.ts";
+
+/** The mean high of the warmest month under which nothing is gardened [°C]. Source: house rule: plants of the tundra's edge need more. */
+const LEAST_SUMMER_C = 5;
+
+/** Rain of a mean month over which the unit is doubted [mm]. Source: house rule: few stations on earth have as much. */
+const MOST_RAIN_MM = 1000;
+
+/** How near midsummer every year's frost nights must lie to be no garden's [days]. Source: house rule: half a week. */
+const NEAR_MIDSUMMER_DAYS = 3;
+
+function coldSummer({ highC }: MonthlyNormals, inF: boolean): readonly string[] {
+  const warmest = Math.max(...highC.flatMap((high) => high ?? []));
+  if (warmest >= LEAST_SUMMER_C) return [];
+  const said = inF ? `${Math.round(fahrenheit(warmest))} °F` : `${Math.round(warmest)} °C`;
+  return [`The warmest month's mean high is ${said}, which is no summer.`];
+}
+
+function muchRain({ rainMm }: MonthlyNormals, inF: boolean): readonly string[] {
+  const most = Math.max(...(rainMm ?? [0]));
+  if (most <= MOST_RAIN_MM) return [];
+  const month = MONTHS[rainMm?.indexOf(most) ?? 0];
+  const said = inF ? `${Math.round(most / 25.4)} in` : `${Math.round(most)} mm`;
+  return [`${month} has ${said} of rain, which hardly any place on earth has.`];
+}
+
+/**
+ * What can hardly be in a station's figures, a sentence each, with what looks wrong: a summer without warmth and
+ * months of too much rain speak against the unit, January and July against the latitude. Empty where nothing does.
+ */
+export function unlikelyIn(station: Station, { months, latitude }: SiteFigures): readonly string[] {
+  const inF = station.unit === "°F";
+  const odd = [...coldSummer(months, inF), ...muchRain(months, inF)];
+  const unit = `The unit looks wrong: the file was read in ${station.unit}; say another with --in.`;
+  const half = latitude !== null && contradicts(station.days, latitude) ? [sayHalf(latitude)] : [];
+  return [...odd, ...(odd.length > 0 ? [unit] : []), ...half];
+}
+
+function sayHalf(latitude: number): string {
+  const [side, month] = latitude < 0 ? ["south", "July"] : ["north", "January"];
+  return `Latitude ${latitude} lies ${side} of the equator, but ${month} is much the warmer month: check which of the two is wrong.`;
+}
+
+/**
+ * The problem of a record whose every counted year has frost through midsummer, last and first nights alike, else
+ * null. Midsummer is that of the warmer of January and July, whatever the latitude. Problem: `frost-at-midsummer`.
+ */
+export function frozenThrough({ days, unit }: Station, file: string): Problem | null {
+  const south = isSouth(days, null);
+  const search = { atMostC: 0, south };
+  const midsummer = numberOf(south ? theDay(2028, 1, 31) : theDay(2027, 7, 31), 2027);
+  const nights = counted([...lastNights(days, search), ...firstNights(days, search)]);
+  const near = (night: number | "none") =>
+    night !== "none" && Math.abs(night - midsummer) <= NEAR_MIDSUMMER_DAYS;
+  if (nights.length === 0 || !nights.every(near)) return null;
+  const is = `Every year's last and first frost lie at midsummer, read in ${unit}`;
+  const at = { file, line: 1, column: 1 };
+  return wrong("frost-at-midsummer", at, is, "The unit looks wrong: say another with --in");
+}
+
+function counted(searched: readonly Searched[]): readonly (number | "none")[] {
+  return searched.flatMap(({ night }) =>
+    night === "left out" || night === "cut off" ? [] : [night],
+  );
+}

@@ -1,0 +1,46 @@
+import { list } from "../../engine/practices/say.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { awayReports } from "../../views/away/report.ts";
+import { awayTexts } from "../../views/away/texts.ts";
+import { sayDays, voiceOf } from "../../views/events/sentences.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  load,
+  personNamed,
+  seasonOn,
+  today,
+} from "./call.ts";
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const name = call.options.for ?? null;
+  const person = name === null ? null : personNamed(name, loaded.asked);
+  const season = seasonOn(call, loaded);
+  const { day } = today(call, loaded);
+  const told = loaded.asked.flatMap((plan) =>
+    awayReports(plan, season, { person, today: day }).map((report) => {
+      const head = `${who(report.leave.away, plan)}, ${sayDays(report.leave)}`;
+      const texts = awayTexts(report, plan, season.placed).map(
+        ({ title, text }) => `${title}\n${text}`,
+      );
+      return `${head}\n\n${texts.join("\n\n")}\n`;
+    }),
+  );
+  const none = `${name ?? "Nobody"} is ${name === null ? "" : "not "}away from today on, by the plan.\n`;
+  call.terminal.out(told.length > 0 ? told.join("\n\n") : none);
+  return 0;
+}
+
+/** `Oda away`, or that everybody is. */
+function who(away: readonly string[], plan: Plan): string {
+  if (away.length === plan.people.length) return "Everybody away";
+  return `${list(away.map(voiceOf(plan, "household").nameOf))} away`;
+}
+
+/** `away PLAN [--for PERSON] [--on DAY]`: for each absence from today on, what to do before, what waits, the neighbour's list, and what to look at after. */
+export const AWAY: Command = { takes: ["for", "on"], run };

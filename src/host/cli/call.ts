@@ -1,0 +1,139 @@
+import { type Garden, horizonAt, type Told, tell } from "../../app/feed.ts";
+import type { Day } from "../../base/days/day.ts";
+import { dayFromIso } from "../../base/days/day.ts";
+import { dayAt, startOf } from "../../base/days/instants.ts";
+import { sayProblem } from "../../base/problems/problem.ts";
+import type { Season } from "../../engine/beds/lives.ts";
+import type { Standing } from "../../engine/schedule/placed.ts";
+import { understood } from "../../garden/diary/understand.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { readGarden } from "./files.ts";
+
+/** Where a run of the command line writes, and what it reaches the world by: the clock [ms since 1970 UTC] and the network. */
+export type Terminal = {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly now: () => number;
+  readonly fetch: (url: string, init?: RequestInit) => Promise<Response>;
+};
+
+/** 0: done, doubts too; 1: the plan has problems, or what was asked for is not there; 2: wrong usage. */
+export type Exit = 0 | 1 | 2;
+
+/** The options of all commands, as node's own parser takes them. */
+export const OPTIONS = {
+  json: { type: "boolean" },
+  quiet: { type: "boolean" },
+  on: { type: "string" },
+  since: { type: "string" },
+  for: { type: "string" },
+  kind: { type: "string" },
+  bed: { type: "string" },
+  ledger: { type: "string" },
+  server: { type: "string" },
+  database: { type: "string" },
+  of: { type: "string" },
+  year: { type: "string" },
+  month: { type: "string" },
+  to: { type: "string" },
+  low: { type: "string" },
+  high: { type: "string" },
+  rain: { type: "string" },
+  date: { type: "string" },
+  where: { type: "string", multiple: true },
+  in: { type: "string" },
+  latitude: { type: "string" },
+  help: { type: "boolean" },
+} as const;
+
+/** What was said for each option; absent where nothing was. */
+export type Options = {
+  readonly [K in keyof typeof OPTIONS]?: (typeof OPTIONS)[K] extends { readonly multiple: true }
+    ? readonly string[]
+    : (typeof OPTIONS)[K]["type"] extends "boolean"
+      ? boolean
+      : string;
+};
+
+/** What a command was called with; `rest` are the words after its name. */
+export type Call = {
+  readonly rest: readonly string[];
+  readonly options: Options;
+  readonly terminal: Terminal;
+};
+
+/** One verb of the command line, with the options it takes. */
+export type Command = {
+  readonly takes: readonly (keyof Options)[];
+  readonly run: (call: Call) => Exit | Promise<Exit>;
+};
+
+/** A mistake in how a command was called; told with the usage, exit 2. */
+export class WrongUsage extends Error {}
+
+/** The garden read whole, and of it the plans that were asked for; at least one of each. */
+export type Loaded = {
+  readonly garden: Garden;
+  readonly asked: readonly [Plan, ...Plan[]];
+  readonly newest: Plan;
+};
+
+/** The garden of a plan's file or folder, its problems and doubts told on standard error; null where there are problems. */
+export function load({ rest, terminal }: Call): Loaded | null {
+  const [path] = rest;
+  if (path === undefined) throw new WrongUsage("which plan?");
+  const read = readGarden(path);
+  for (const problem of read.problems) terminal.err(`${sayProblem(problem)}\n`);
+  const [first, ...others] = read.asked;
+  const newest = read.garden?.plans[read.garden.plans.length - 1];
+  return read.garden && first && newest
+    ? { garden: read.garden, asked: [first, ...others], newest }
+    : null;
+}
+
+/** Throws a wrong usage where more words were given than a command takes. */
+export function atMost(most: number, { rest }: Call): void {
+  if (rest.length > most) throw new WrongUsage(`what is ${rest[most] ?? ""}?`);
+}
+
+/** The day the caller says is today, or the clock's in the garden's zone, and its instant [ms since 1970 UTC]. */
+export function today(
+  { options, terminal }: Call,
+  { newest }: Loaded,
+): { readonly day: Day; readonly instant: number } {
+  const { clock } = newest.site;
+  if (options.on === undefined)
+    return { day: dayAt(terminal.now(), clock), instant: terminal.now() };
+  const day = dayFromIso(options.on);
+  if (day === null) throw new WrongUsage(`--on ${options.on}: a day like 2027-05-08`);
+  return { day, instant: startOf(day, clock) };
+}
+
+/** The garden told as of that day, after what was told before. */
+export function tellOn(call: Call, loaded: Loaded, standing: Standing): Told {
+  return tell(loaded.garden, horizonAt(loaded.garden, today(call, loaded).instant), standing);
+}
+
+/** The garden's years as placed that day, nothing told before; without what is usual here, which costs as much again and moves no day. */
+export function seasonOn(call: Call, loaded: Loaded): Season {
+  const { garden } = loaded;
+  const { placed } = tellOn(call, { ...loaded, garden: { ...garden, usual: {} } }, {});
+  return { plans: garden.plans, placed, facts: understood(garden.plans) };
+}
+
+/** Whatever bears a name or key, whatever its case. */
+export function named<T extends { readonly key: string; readonly name: string }>(
+  all: readonly T[],
+  name: string,
+): T | undefined {
+  const low = name.toLowerCase();
+  return all.find((each) => each.key === low || each.name.toLowerCase() === low);
+}
+
+/** Key of the person whom `--for` names, in any of the plans; throws a wrong usage where they name nobody so. */
+export function personNamed(said: string, plans: readonly Plan[]): string {
+  const people = plans.flatMap((plan) => plan.people);
+  const person = named(people, said);
+  if (!person) throw new WrongUsage(`--for ${said}: the plan names no such person`);
+  return person.key;
+}

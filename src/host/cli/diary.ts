@@ -1,0 +1,22 @@
+import { sayDay } from "../../base/days/day.ts";
+import { diaryTold } from "../../views/events/diary.ts";
+import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const lines = diaryTold(loaded.garden.plans, today(call, loaded).day);
+  const asked = loaded.asked.map(({ file }) => file);
+  const { out } = call.terminal;
+  for (const { line, understood } of lines.filter(({ line }) => asked.includes(line.at.file))) {
+    out(`${sayDay(line.day, true)}: ${line.text}\n`);
+    for (const { is, but } of understood)
+      out([`  ${is}`, ...but.map((b) => `    ${b}`), ""].join("\n"));
+  }
+  if (lines.length === 0) out("Nothing is written down yet.\n");
+  return 0;
+}
+
+/** `diary PLAN`: each line of the diary and what was understood of it, with what no longer holds or cannot be so. */
+export const DIARY: Command = { takes: ["on"], run };

@@ -1,0 +1,99 @@
+import { readFileSync, renameSync, writeFileSync } from "node:fs";
+import type { Standing } from "../../engine/schedule/placed.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { choose, type FeedChoice } from "../../views/calendar/choose.ts";
+import type { Ledger } from "../../views/calendar/ledger.ts";
+import { writeCalendar } from "../../views/calendar/write.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  load,
+  named,
+  type Options,
+  personNamed,
+  tellOn,
+  today,
+  WrongUsage,
+} from "./call.ts";
+
+type Kept = { readonly ledger: Ledger | null; readonly standing: Standing };
+
+function readKept(file: string | undefined): Kept {
+  if (file === undefined) return { ledger: null, standing: {} };
+  try {
+    return JSON.parse(readFileSync(file, "utf8")) as Kept;
+  } catch (error) {
+    if (error instanceof Error && "code" in error && error.code === "ENOENT")
+      return { ledger: null, standing: {} };
+    throw new WrongUsage(
+      `--ledger ${file} is not a ledger of ours: ${error instanceof Error ? error.message : error}`,
+    );
+  }
+}
+
+/** Written beside and moved into place, so that a broken run never leaves half a ledger. */
+function writeKept(file: string, kept: Kept): void {
+  writeFileSync(`${file}.new`, JSON.stringify(kept));
+  renameSync(`${file}.new`, file);
+}
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const { options, terminal } = call;
+  const choice = choiceOf(options, loaded.garden.plans);
+  const kept = readKept(options.ledger);
+  const told = tellOn(call, loaded, kept.standing);
+  const written = writeCalendar({
+    garden: loaded.garden.id,
+    name: nameOf(loaded.newest, choice),
+    events: choose(told.events, choice),
+    quiet: choice.quiet,
+    reader: false,
+    link: null,
+    cause: today(call, loaded).instant,
+    ledger: kept.ledger,
+  });
+  terminal.out(written.text);
+  if (options.ledger !== undefined)
+    writeKept(options.ledger, { ledger: written.ledger, standing: told.standing });
+  else
+    terminal.err(
+      "This file is for a single import: without --ledger a calendar cannot tell later changes.\n",
+    );
+  return 0;
+}
+
+function nameOf(plan: Plan, choice: FeedChoice): string {
+  const key = choice.of === "household" ? null : choice.of.person;
+  const person = plan.people.find((each) => each.key === key)?.name;
+  return person === undefined ? plan.name : `${plan.name}: ${person}`;
+}
+
+function choiceOf(options: Options, plans: readonly Plan[]): FeedChoice {
+  const kinds = ["sessions", "tasks", "warnings"] as const;
+  const kind = kinds.find((each) => each === (options.kind ?? "sessions"));
+  if (!kind) throw new WrongUsage(`--kind ${options.kind}: sessions, tasks or warnings`);
+  const whose = options.for ?? "household";
+  const bed =
+    options.bed === undefined
+      ? null
+      : named(
+          plans.flatMap((plan) => plan.beds),
+          options.bed,
+        );
+  if (bed === undefined) throw new WrongUsage(`--bed ${options.bed}: the plan has no such bed`);
+  return {
+    of: whose === "household" ? whose : { person: personNamed(whose, plans) },
+    kind,
+    bed: bed?.key ?? null,
+    quiet: options.quiet ?? false,
+    reader: false,
+  };
+}
+
+/** `feed PLAN …`: one calendar on standard output; with a ledger, one that a calendar program can follow. */
+export const FEED: Command = { takes: ["for", "kind", "bed", "quiet", "on", "ledger"], run };

@@ -1,0 +1,83 @@
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { basename, dirname, join, resolve } from "node:path";
+import type { Garden } from "../../app/feed.ts";
+import { inOrder, type Problem } from "../../base/problems/problem.ts";
+import { readInSeason } from "../../engine/growth/doubts.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { joinYears } from "../../garden/plan/years.ts";
+
+/** A year's file: four digits and .yaml. */
+const YEAR_FILE = /^\d{4}\.ya?ml$/;
+
+/** A plan's text with the texts of the files it may name, as reading and publishing want them. */
+export type PlanFile = {
+  readonly garden: string;
+  readonly file: string;
+  readonly year: number;
+  readonly text: string;
+  readonly beside: Readonly<Record<string, string>>;
+};
+
+/** A garden read from its files; `asked` are the plans of the file or folder that was named; null with a problem in any. */
+export type ReadGarden = {
+  readonly garden: Garden | null;
+  readonly asked: readonly Plan[];
+  readonly problems: readonly Problem[];
+};
+
+/** The year files of a garden's folder in year order, with every other YAML file and every calendar there beside them. Throws where there is no such folder. */
+export function planFiles(folder: string): readonly PlanFile[] {
+  const names = readdirSync(folder).filter((name) => /\.(?:ya?ml|ics)$/i.test(name));
+  const beside = Object.fromEntries(
+    names
+      .filter((name) => !YEAR_FILE.test(name))
+      .map((name) => [name, readFileSync(join(folder, name), "utf8")]),
+  );
+  return names
+    .filter((name) => YEAR_FILE.test(name))
+    .sort()
+    .map((name) => ({
+      garden: basename(resolve(folder)),
+      file: join(folder, name),
+      year: Number(name.slice(0, 4)),
+      text: readFileSync(join(folder, name), "utf8"),
+      beside,
+    }));
+}
+
+function missing(path: string, is: string): ReadGarden {
+  const at = { file: path, line: 1, column: 1 };
+  const shouldBe = "name a year's file like plans/quarry-lane/2027.yaml, or its folder";
+  return {
+    garden: null,
+    asked: [],
+    problems: [{ code: "no-plan", weight: "problem", at, is, shouldBe }],
+  };
+}
+
+/** The garden of a year's file or of a folder: its neighbouring years are read for what runs over from one to the next. */
+export function readGarden(path: string): ReadGarden {
+  if (!existsSync(path)) return missing(path, "there is no such file or folder");
+  const folder = statSync(path).isDirectory();
+  const files = folder ? planFiles(path) : withNeighbours(path);
+  if (files.length === 0) return missing(path, "there is no year's file in it");
+  const read = files.map((file) => readInSeason(file.text, file));
+  const plans = read.flatMap(({ plan }) => plan ?? []);
+  const whole = plans.length === files.length;
+  const problems = inOrder([
+    ...read.flatMap((each) => each.problems),
+    ...(whole ? joinYears(plans) : []),
+  ]);
+  const sound = whole && problems.every((problem) => problem.weight === "doubt");
+  const asked = folder ? plans : plans.filter((plan) => resolve(plan.file) === resolve(path));
+  return { garden: sound ? { id: files[0]?.garden ?? "", plans } : null, asked, problems };
+}
+
+/** A plan's own file, whatever its name, and the year files beside it. */
+function withNeighbours(path: string): readonly PlanFile[] {
+  const all = planFiles(dirname(path));
+  if (all.some(({ file }) => resolve(file) === resolve(path))) return all;
+  const garden = basename(dirname(resolve(path)));
+  const beside = all[0]?.beside ?? {};
+  return [{ garden, file: path, year: 0, text: readFileSync(path, "utf8"), beside }];
+}

@@ -1,0 +1,53 @@
+import { planOn } from "../../engine/schedule/horizon.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { drawPicture } from "../../views/pictures/picture.ts";
+import type { Form, Subject } from "../../views/pictures/sketch.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  type Loaded,
+  load,
+  type Options,
+  seasonOn,
+  today,
+  WrongUsage,
+} from "./call.ts";
+
+const SUBJECTS: readonly Subject[] = ["frost", "soil", "season"];
+const FORMS: readonly Form[] = ["phone", "page"];
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const subject = oneOf(SUBJECTS, "of", call.options.of);
+  const form = oneOf(FORMS, "for", call.options.for ?? "phone");
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const { day } = today(call, loaded);
+  const plan = planIn(loaded, call.options, day);
+  call.terminal.out(drawPicture(subject, { ...seasonOn(call, loaded), plan, today: day, form }));
+  return 0;
+}
+
+function oneOf<T extends string>(all: readonly T[], option: string, said: string | undefined): T {
+  const found = all.find((each) => each === said);
+  const choices = `${all.slice(0, -1).join(", ")} or ${all[all.length - 1]}`;
+  if (!found)
+    throw new WrongUsage(`--${option}${said === undefined ? "" : ` ${said}`}: ${choices}`);
+  return found;
+}
+
+/** The plan of the year asked for, else the one whose season today lies in, of those that were named. */
+function planIn({ asked }: Loaded, { year }: Options, day: Parameters<typeof planOn>[1]): Plan {
+  if (year === undefined) return planOn(asked, day);
+  const plan = asked.find((each) => String(each.year) === year);
+  if (!plan)
+    throw new WrongUsage(
+      `--year ${year}: the plan is of ${asked.map((each) => each.year).join(", ")}`,
+    );
+  return plan;
+}
+
+/** `picture PLAN --of frost|soil|season`: a drawing of the year as one SVG on standard output. */
+export const PICTURE: Command = { takes: ["of", "year", "for", "on"], run };

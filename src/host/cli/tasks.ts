@@ -1,0 +1,113 @@
+import { type Day, isoOf, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
+import { isoWithOffset, sayMinute } from "../../base/days/instants.ts";
+import type { Placed } from "../../engine/schedule/placed.ts";
+import { planOfTask } from "../../engine/schedule/year-of.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { isAskedAbout } from "../../views/events/open.ts";
+import { sayPart, sayWeekday, voiceOf } from "../../views/events/sentences.ts";
+import { seasonTold, textOf } from "../../views/events/texts.ts";
+import { titleOf } from "../../views/events/titles.ts";
+import {
+  atMost,
+  type Call,
+  type Command,
+  type Exit,
+  type Loaded,
+  load,
+  tellOn,
+  today,
+} from "./call.ts";
+
+const byDay = (a: Placed, b: Placed) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1);
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const years = loaded.asked.map((plan) => `${plan.year}/`);
+  const tasks = tellOn(call, loaded, {})
+    .placed.filter(({ task }) => years.some((year) => task.id.startsWith(year)))
+    .sort(byDay);
+  if (call.options.json) {
+    const all = tasks.map((each) => asJson(each, planOfTask(each.task.id, loaded.garden.plans)));
+    call.terminal.out(`${JSON.stringify(all, null, 2)}\n`);
+    return 0;
+  }
+  for (const line of listed(tasks, loaded, today(call, loaded).day)) call.terminal.out(`${line}\n`);
+  return 0;
+}
+
+/** Days that the list calls the week ahead, today left out. */
+const AHEAD_DAYS = 6;
+
+/** The morning's list: today with minutes and last good days, what is still open, the week ahead, and all that comes later. */
+function listed(tasks: readonly Placed[], { garden, newest }: Loaded, day: Day): readonly string[] {
+  const between = (from: Day, to: Day | null) =>
+    tasks.filter((each) => each.day >= from && (to === null || each.day <= to));
+  const plan = (each: Placed) => planOfTask(each.task.id, garden.plans);
+  const now = between(day, day).map((each) => [
+    asLine(each, plan(each)),
+    ...details(each, plan(each)),
+  ]);
+  const open = tasks.filter((each) => isAskedAbout(each, newest, day));
+  const lines = (some: readonly Placed[]) => some.map((each) => asLine(each, plan(each)));
+  return [
+    ...under(`Today, ${sayWeekday(day)}`, now.length > 0 ? now.flat() : ["Nothing is due."]),
+    ...under("Still open", lines(open)),
+    ...under("The week ahead", lines(between(plus(day, 1), plus(day, AHEAD_DAYS)))),
+    ...under("Later", lines(between(plus(day, AHEAD_DAYS + 1), null))),
+  ];
+}
+
+const under = (head: string, lines: readonly string[]) =>
+  lines.length === 0 ? [] : [head, ...lines, ""];
+
+/** What the morning needs of a job of today: how, the sign, how long, and till when it may wait. */
+function details(placed: Placed, plan: Plan): readonly string[] {
+  const { task, done, at } = placed;
+  const minutes = task.rhythm === "session" && !done ? `About ${task.minutes} min.` : "";
+  const hour = at && !done ? `From ${sayMinute(at.from)}.` : "";
+  const text = textOf(placed, voiceOf(plan, "household")).split("\n");
+  return [minutes, hour, ...text].filter((line) => line !== "").map((line) => `    ${line}`);
+}
+
+/** `Sat 8 May 2027  Thin beets, Root bed (Imre)  2027/beet/thin/1`. */
+function asLine(placed: Placed, plan: Plan): string {
+  const who = placed.people.map(voiceOf(plan, "household").nameOf).join(", ");
+  const weekday = (WEEKDAYS[weekdayOf(placed.day) - 1] ?? "").slice(0, 3);
+  const day = `${weekday} ${sayDay(placed.day, true)}`.padEnd(17);
+  return `${day} ${titleOf([placed], plan)}${who === "" ? "" : ` (${who})`}  ${placed.task.id}`;
+}
+
+/** One task as `--json` gives it: days ISO, hours local with their offset, names as the plan has them. */
+function asJson(placed: Placed, plan: Plan): Record<string, unknown> {
+  const { task, window, at, day, usual } = placed;
+  const voice = voiceOf(plan, "household");
+  return {
+    id: task.id,
+    subject: task.subject.kind,
+    planting: task.subject.kind === "planting" ? task.subject.key : null,
+    crop: task.crop,
+    bed: task.bed,
+    practice: task.practice,
+    step: task.step,
+    title: titleOf([placed], plan),
+    text: textOf(placed, voice),
+    why: [sayPart(task.say, "why", voice), seasonTold(placed)].filter(Boolean).join(" "),
+    harm: task.harm,
+    rhythm: task.rhythm,
+    certainty: task.certainty,
+    earliest: isoOf(window.earliest),
+    due: isoOf(window.due),
+    latest: isoOf(window.latest),
+    usual: usual === null ? null : isoOf(usual),
+    day: isoOf(day),
+    people: placed.people.map(voice.nameOf),
+    minutes: task.minutes,
+    starts: at ? isoWithOffset(day, at.from, plan.site.clock) : null,
+    ends: at ? isoWithOffset(day, at.to, plan.site.clock) : null,
+  };
+}
+
+/** `tasks PLAN [--json] [--on DAY]`: each job on its day; as a morning's list from today on, as JSON all of them in day order. */
+export const TASKS: Command = { takes: ["json", "on"], run };

@@ -1,0 +1,24 @@
+import { horizonAt, tell, usualOf } from "../../app/feed.ts";
+import { planOn } from "../../engine/schedule/horizon.ts";
+import { lookBack } from "../../views/paper/year.ts";
+import { yearPage } from "../../views/paper/year-page.ts";
+import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
+import { deliver } from "./sheet.ts";
+
+function run(call: Call): Exit {
+  atMost(1, call);
+  const loaded = load(call);
+  if (!loaded) return 1;
+  const { day, instant } = today(call, loaded);
+  const plan = planOn(loaded.asked, day);
+  const garden = { ...loaded.garden, usual: usualOf(loaded.garden) };
+  const horizon = horizonAt(garden, instant);
+  const { plans } = garden;
+  const report = lookBack({ plan, plans, today: day }, (plans) => {
+    return tell({ ...garden, plans }, horizon, {}).placed;
+  });
+  return deliver(call, yearPage(report));
+}
+
+/** `year PLAN`: the year looked back on, as one page of HTML. */
+export const YEAR: Command = { takes: ["on", "to"], run };

@@ -1,0 +1,123 @@
+import { randomBytes } from "node:crypto";
+import { appendFileSync, existsSync, readdirSync } from "node:fs";
+import { join, relative } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import {
+  boundIn,
+  linksOf,
+  publishFolder,
+  type Server,
+  sayLinks,
+  sayPublished,
+  secretIn,
+} from "./cli/publish-folder.ts";
+import { migrate, runLocally } from "./local.ts";
+
+const ROOT = fileURLToPath(new URL("../..", import.meta.url));
+const RING_MS = 600_000;
+
+/** Where a start finds and keeps its things. `state` null: in `.wrangler`. */
+export type Starting = {
+  readonly port: number;
+  readonly plans: string;
+  readonly secrets: string;
+  readonly state: string | null;
+  /** Prints a line for the gardener. */
+  readonly say: (line: string) => void;
+};
+
+/** A running Sowbell: its address, and a way to end it that waits until it has. */
+export type Running = { readonly server: string; readonly stop: () => Promise<void> };
+
+/**
+ * Starts Sowbell on this machine alone: makes its secret where there is none, brings the store up to date, starts the
+ * worker, publishes every garden in the plans' folder and prints its links. A garden with problems is told by line
+ * and keeps no other from starting. Throws where the worker does not come up.
+ */
+export async function start(starting: Starting): Promise<Running> {
+  const { port, secrets, state, say } = starting;
+  const secret = secretFor(secrets, say);
+  const server = `http://127.0.0.1:${port}`;
+  if (await answers(server)) throw new Error(`something answers at ${server} already`);
+  await migrate(state);
+  const bindings = { ...boundIn(secrets), ORIGIN: server };
+  const end = await runLocally({ port, bindings, state });
+  const ringing = ring(server);
+  let ending: Promise<void> | null = null;
+  // Signals may come twice, and the second must not cut the first one's work short.
+  const stop = () => {
+    clearInterval(ringing);
+    ending ??= end();
+    return ending;
+  };
+  try {
+    await publishAll(starting, { server, secret, fetch });
+  } catch (error) {
+    await stop();
+    throw error;
+  }
+  return { server, stop };
+}
+
+/** The secret in that file, made there where there is none; says so when it makes one. */
+export function secretFor(file: string, say: (line: string) => void): string {
+  const known = secretIn(file);
+  if (known !== null) return known;
+  const made = randomBytes(32).toString("base64url");
+  appendFileSync(file, `SECRET=${made}\n`, { mode: 0o600 });
+  say(
+    `Made a secret in ${relative(process.cwd(), file)}. Every link hangs on it: keep it, and keep it to yourself.`,
+  );
+  return made;
+}
+
+/** Publishes each garden's folder and prints its links; what goes wrong with one is told and the rest goes on. */
+export async function publishAll({ plans, say }: Starting, server: Server): Promise<void> {
+  for (const garden of gardensIn(plans)) {
+    try {
+      const folder = join(plans, garden);
+      const done = await publishFolder({ ...server, folder });
+      for (const file of done) say(sayPublished(file));
+      const links = await linksOf({ ...server, garden });
+      if (links) say(sayLinks(links));
+    } catch (error) {
+      say(`${garden}: ${error instanceof Error ? error.message : String(error)}`);
+    }
+  }
+}
+
+function gardensIn(plans: string): readonly string[] {
+  if (!existsSync(plans)) return [];
+  const entries = readdirSync(plans, { withFileTypes: true });
+  return entries.filter((entry) => entry.isDirectory()).map((entry) => entry.name);
+}
+
+/** Rings the cron every ten minutes, since on this machine nothing else does. */
+function ring(server: string): NodeJS.Timeout {
+  return setInterval(() => {
+    fetch(`${server}/cdn-cgi/handler/scheduled`).catch(() => undefined);
+  }, RING_MS);
+}
+
+async function answers(server: string): Promise<boolean> {
+  try {
+    return (await fetch(`${server}/healthz`)).ok;
+  } catch {
+    return false;
+  }
+}
+
+async function main(): Promise<void> {
+  const port = Number(process.env.PORT ?? 8787);
+  const [plans, secrets] = [relative(process.cwd(), join(ROOT, "plans")), join(ROOT, ".dev.vars")];
+  const running = await start({ port, plans, secrets, state: null, say: console.log });
+  for (const signal of ["SIGINT", "SIGTERM"] as const) process.on(signal, () => running.stop());
+  console.log(`\nSowbell is up at ${running.server}. Stop it with Ctrl-C.`);
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  main().catch((error: unknown) => {
+    console.error(error instanceof Error ? error.message : error);
+    process.exitCode = 1;
+  });
+}

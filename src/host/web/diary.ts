@@ -1,0 +1,63 @@
+import { type Day, dayFromIso, isoOf, sayDay, theDay } from "../../base/days/day.ts";
+import { diaryTold } from "../../views/events/diary.ts";
+import { addWords } from "../store/diary.ts";
+import { gardenIn, type StoredGarden } from "../store/gardens.ts";
+import { page, plain } from "./answers.ts";
+import { formOf } from "./body.ts";
+import { tellAgain } from "./home.ts";
+import { diaryPage } from "./pages/diary.tsx";
+import { frameOf, todayIn, type Visit } from "./visit.ts";
+
+/** Bytes of a line and its day. */
+const MOST_BYTES = 4000;
+
+/** Letters of a line, as many as are read for what was done. */
+const MOST_LETTERS = 300;
+
+/** Lines the page shows. */
+const SHOWN = 60;
+
+/** The diary as a page, or a line of it written down by its form. */
+export async function answerDiary(visit: Visit): Promise<Response> {
+  const { shell, link, stored, request } = visit;
+  const today = todayIn(visit);
+  if (request.method !== "POST") return show(visit, today, { said: "", wrong: null });
+  const form = await formOf(request, MOST_BYTES);
+  const text = (form?.get("say") ?? "").replace(/\s+/g, " ").trim();
+  const named = form?.get("day") ?? "";
+  const day = named === "" ? today : dayFromIso(named);
+  const wrong = day === null ? "There is no such day." : wrongIn(text, day, { today, stored });
+  if (day === null || wrong !== null)
+    return show(visit, today, { said: text.slice(0, MOST_LETTERS), wrong });
+  const said = { day, text, task: null, person: link.person, saidAt: shell.now() };
+  await addWords(shell.db, link.garden, said);
+  tellAgain(visit);
+  return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
+}
+
+type Around = { readonly today: Day; readonly stored: StoredGarden };
+
+function wrongIn(text: string, day: Day, { today, stored }: Around): string | null {
+  const first = theDay((stored.plans[0]?.year ?? 1) - 1, 1, 1);
+  if (text === "") return "Nothing was said.";
+  if (text.length > MOST_LETTERS) return "Say it in fewer words: a line has 300 letters.";
+  if (day < first) return "That day lies before this garden's first plan.";
+  return day > today ? "That day is still to come." : null;
+}
+
+function show(
+  visit: Visit,
+  today: Day,
+  { said, wrong }: { readonly said: string; readonly wrong: string | null },
+): Response {
+  const lines = diaryTold(gardenIn(visit.stored).plans, today)
+    .toSorted((a, b) => b.line.day - a.line.day)
+    .slice(0, SHOWN)
+    .map(({ line, understood }) => ({
+      day: sayDay(line.day, true),
+      text: line.answers ? "" : line.text,
+      understood: understood.map(({ is, but }) => [is, ...but].join("; ")),
+    }));
+  const shown = { today: isoOf(today), said, wrong, lines };
+  return page(wrong === null ? 200 : 400, diaryPage(frameOf(visit), shown));
+}

@@ -1,0 +1,113 @@
+import type { Bed, Person } from "../../garden/model/plan.ts";
+import { bedFeed } from "../links/feeds.ts";
+import { pathOf } from "../links/mac.ts";
+import { type Link, type Role, writeSegment } from "../links/segment.ts";
+import type { StoredGarden } from "../store/gardens.ts";
+import type { Subscription } from "./pages/calendar.tsx";
+
+/**
+ * What links of a garden are made from: its record, the parts of the path of its revoked links, and the address
+ * they begin with (`https://garden.example`).
+ */
+export type Giving = {
+  readonly key: CryptoKey;
+  readonly stored: StoredGarden;
+  readonly revoked: readonly string[];
+  readonly origin: string;
+};
+
+/** What a garden is called in its newest plan. */
+export function nameOf({ plans }: StoredGarden): string {
+  return plans.at(-1)?.plan.name || "Garden";
+}
+
+/** Everybody in any year's plan once, by the newest name. */
+function peopleOf({ plans }: StoredGarden): readonly Person[] {
+  const all = plans.flatMap(({ plan }) => plan.people);
+  return [...new Map(all.map((person) => [person.key, person])).values()];
+}
+
+/** Every bed of any year's plan once, by the newest name, in the order they were first written. */
+export function bedsOf({ plans }: StoredGarden): readonly Bed[] {
+  const all = plans.flatMap(({ plan }) => plan.beds);
+  return [...new Map(all.map((bed) => [bed.key, bed])).values()];
+}
+
+/** The link in use: an owner's by the garden's record, any other the first of its serials that was not revoked. */
+function current({ stored, revoked }: Giving, role: Role, person: string | null): Link {
+  if (role === "owner") return { garden: stored.id, role, person, serial: stored.owner };
+  let link: Link = { garden: stored.id, role, person, serial: 1 };
+  while (revoked.includes(writeSegment(link))) link = { ...link, serial: link.serial + 1 };
+  return link;
+}
+
+/** Whom the deployment hands which link, as paths: the owner's page, the household's calendar, each person's own. */
+export async function linksInUse(giving: Giving) {
+  const { key, stored } = giving;
+  const path = (role: Role, person: string | null) => pathOf(current(giving, role, person), key);
+  const people = await Promise.all(
+    peopleOf(stored).map(async (person) => {
+      const own = await path("helper", person.key);
+      return { key: person.key, name: person.name, path: `${own}sessions.ics` };
+    }),
+  );
+  const household = `${await path("helper", null)}household.ics`;
+  const owner = await path("owner", null);
+  return { garden: stored.id, name: nameOf(stored), owner, household, people };
+}
+
+/** A link that an owner may hand on: whose it is, and itself. */
+export type ToHand = { readonly name: string; readonly link: Link };
+
+/** The links in use that an owner hands on: each person's own, the household's, and one for somebody outside it. Never an owner's. */
+export function linksToHand(giving: Giving): readonly ToHand[] {
+  const people = peopleOf(giving.stored).map((person) => ({
+    name: person.name,
+    link: current(giving, "helper", person.key),
+  }));
+  return [
+    ...people,
+    { name: "The household", link: current(giving, "helper", null) },
+    { name: "A neighbour: jobs, without names", link: current(giving, "reader", null) },
+  ];
+}
+
+/** The links in use of those whom no plan names any more, by their keys; each still opens till it is revoked. */
+export function linksOfStrays(giving: Giving, everybody: readonly string[]): readonly ToHand[] {
+  const known = peopleOf(giving.stored).map(({ key }) => key);
+  return everybody
+    .filter((key) => !known.includes(key))
+    .map((key) => ({ name: key, link: current(giving, "helper", key) }));
+}
+
+/** What a link's page offers to subscribe to: `first` what most people want, `more` the rest. */
+export type Offer = {
+  readonly first: Subscription;
+  readonly more: readonly Subscription[];
+};
+
+/**
+ * The offer of a link whose path is `base`, not an owner's: what opens everything belongs in no calendar. A helper's own
+ * sessions go first, or the household's; a reader has tasks alone.
+ */
+export function offerOf({ stored, origin }: Giving, link: Link, base: string): Offer {
+  const at = (name: string, path: string) => ({ name, address: `${origin}${base}${path}` });
+  const beds = bedsOf(stored).map((bed) => at(bed.name, bedFeed(bed.key)));
+  const [tasks, warnings] = [
+    at("All jobs, each all day", "tasks.ics"),
+    at("Warnings alone", "warnings.ics"),
+  ];
+  if (link.role === "reader") {
+    const quiet = at("The same without reminders", "quiet/tasks.ics");
+    return { first: tasks, more: [...beds, warnings, quiet] };
+  }
+  const household = at("The household", "household.ics");
+  const own = peopleOf(stored).find((person) => person.key === link.person);
+  const quiet = at(
+    "The same without reminders",
+    own ? "quiet/sessions.ics" : "quiet/household.ics",
+  );
+  return own
+    ? { first: at(own.name, "sessions.ics"), more: [tasks, household, ...beds, warnings, quiet] }
+    : { first: household, more: [tasks, ...beds, warnings, quiet] };
+}

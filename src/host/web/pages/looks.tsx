@@ -1,0 +1,120 @@
+import type { NightTold } from "../../../views/events/frost-tonight.ts";
+import type { RoomTold } from "../../../views/events/room.ts";
+import { type Frame, sheet } from "./frame.tsx";
+
+/** What the frost page shows: the household's unit, what was typed in, whether that was no temperature, and the night told. */
+export type Frost = {
+  readonly unit: string;
+  readonly said: string;
+  readonly wrong: boolean;
+  readonly told: NightTold | null;
+};
+
+/** Tonight's low typed in, and bed by bed what to do about it. */
+export function frostPage(frame: Frame, { unit, said, wrong, told }: Frost): string {
+  return sheet({
+    title: "Frost tonight",
+    frame,
+    children: (
+      <>
+        <form method="get">
+          <label for="low">Tonight's low by the forecast, {unit}</label>
+          <input
+            id="low"
+            name="low"
+            value={said}
+            inputmode="text"
+            autocomplete="off"
+            required
+            aria-describedby={wrong ? "wrong" : undefined}
+            aria-invalid={wrong ? "true" : undefined}
+          />
+          <button type="submit">What to cover</button>
+        </form>
+        {wrong && <p id="wrong">That is no temperature. Write it like 29, 29 °F or -2 °C.</p>}
+        {told && <Told head={told.head} sections={told.sections} foot={told.foot} />}
+      </>
+    ),
+  });
+}
+
+/** What the room page shows: the beds by key and name, and the one asked about told; null where none was. */
+export type RoomShown = {
+  readonly beds: readonly { readonly key: string; readonly name: string }[];
+  readonly bed: string | null;
+  readonly told: RoomTold | null;
+};
+
+/** The beds to choose from, and of one what stands in it and what may still be begun. */
+export function roomPage(frame: Frame, { beds, bed, told }: RoomShown): string {
+  return sheet({
+    title: "Room in the beds",
+    frame,
+    children: (
+      <>
+        {beds.length === 0 && <p>The plan names no beds.</p>}
+        {beds.length > 0 && (
+          <form method="get">
+            <label for="bed">Which bed?</label>
+            <select id="bed" name="bed">
+              {beds.map(({ key, name }) => (
+                <option value={key} selected={key === bed}>
+                  {name}
+                </option>
+              ))}
+            </select>
+            <button type="submit">What fits in it</button>
+          </form>
+        )}
+        {told && <Told head={told.head} sections={told.sections} foot={[]} />}
+      </>
+    ),
+  });
+}
+
+type Told = {
+  readonly head: readonly string[];
+  readonly sections: readonly { readonly name: string; readonly lines: readonly string[] }[];
+  readonly foot: readonly string[];
+};
+
+function Told({ head, sections, foot }: Told) {
+  return (
+    <>
+      <p class="text">{head.join("\n")}</p>
+      {sections.map(({ name, lines }) => (
+        <>
+          <h2>{name.replace(/:$/, "")}</h2>
+          <p class="text">{lines.join("\n")}</p>
+        </>
+      ))}
+      {foot.length > 0 && <p class="text">{foot.join("\n")}</p>}
+    </>
+  );
+}
+
+const DRAWN: Readonly<Record<string, string>> = {
+  "season.svg": "What grows when in each bed",
+  "frost.svg": "When frost is still likely",
+  "soil.svg": "How warm the soil is, and what waits for it",
+};
+
+/** The year's drawings, one under another; each is read out in words by its own description. */
+export function picturesPage(frame: Frame, files: readonly string[]): string {
+  return sheet({
+    title: "The season in pictures",
+    frame,
+    children: (
+      <>
+        {files.map((file) => (
+          <>
+            <h2>{DRAWN[file] ?? file}</h2>
+            <a href={file}>
+              <img src={file} alt={DRAWN[file] ?? file} />
+            </a>
+          </>
+        ))}
+      </>
+    ),
+  });
+}

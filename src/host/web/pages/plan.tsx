@@ -1,0 +1,232 @@
+import { type Problem, sayAdvice } from "../../../base/problems/problem.ts";
+import { type Frame, sheet } from "./frame.tsx";
+
+/** Where the script of the plan's page is served. */
+export const PLAN_SCRIPT = "/plan.js";
+
+/** One version of a year's plan: its number and when it was saved, in words. */
+export type VersionRow = { readonly version: number; readonly when: string };
+
+/** A line that another version has and the one it is held against has not, or the other way about. */
+export type Difference = { readonly side: "added" | "removed"; readonly line: string };
+
+/** What the page of a plan has to say above the text. */
+export type Word =
+  | { readonly kind: "nothing" }
+  | { readonly kind: "not begun"; readonly from: number }
+  | { readonly kind: "saved"; readonly version: number }
+  | { readonly kind: "not saved"; readonly why: string }
+  | {
+      readonly kind: "another";
+      readonly version: number;
+      readonly both: boolean;
+      readonly differences: readonly Difference[] | null;
+    };
+
+/** A year's plan as text, to be changed; `base` is the version that a change starts from, 0 where there is none yet. */
+export type PlanShown = {
+  readonly year: number;
+  readonly years: readonly number[];
+  readonly base: number;
+  readonly text: string;
+  readonly word: Word;
+  readonly problems: readonly Problem[];
+  readonly versions: readonly VersionRow[];
+};
+
+/** The plan of a year as text, what is wrong or doubtful in it beside its lines, and its versions. */
+export function planPage(frame: Frame, shown: PlanShown): string {
+  const { year, years, base, text, word, problems, versions } = shown;
+  return sheet({
+    title: `The plan for ${year}`,
+    frame,
+    script: PLAN_SCRIPT,
+    children: (
+      <>
+        <Said word={word} />
+        <Beside text={text} problems={problems} />
+        <form method="post" class="plan">
+          <input type="hidden" name="base" value={String(base)} />
+          <PlanText text={text} />
+          <button type="submit">Save</button>
+        </form>
+        {years.length > 1 && (
+          <p>
+            {"Other years: "}
+            {years
+              .filter((other) => other !== year)
+              .map((other, i) => (
+                <>
+                  {i > 0 && ", "}
+                  <a href={`${frame.base}plan/${other}`}>{other}</a>
+                </>
+              ))}
+          </p>
+        )}
+        {versions.length > 1 && <Versions year={year} base={frame.base} versions={versions} />}
+      </>
+    ),
+  });
+}
+
+/** The field a plan is written in; its script numbers the lines and tells problems while one writes. */
+export function PlanText({ text }: { readonly text: string }) {
+  return (
+    <>
+      <label for="text">The plan, as text</label>
+      <textarea
+        id="text"
+        name="text"
+        rows={24}
+        spellcheck={false}
+        autocapitalize="off"
+        autocomplete="off"
+        wrap="off"
+      >
+        {/* The first line's end is the markup's own and is left out by every reader. */}
+        {`\n${text}`}
+      </textarea>
+      <div id="checked" role="status" />
+    </>
+  );
+}
+
+function Said({ word }: { readonly word: Word }) {
+  switch (word.kind) {
+    case "nothing":
+      return null;
+    case "not begun":
+      return <p>Nothing is saved for this year yet. It begins as the plan for {word.from} was.</p>;
+    case "saved":
+      return <p role="status">Saved as version {word.version}. The calendars follow.</p>;
+    case "not saved":
+      return <p role="alert">{word.why}</p>;
+    case "another":
+      return <Another {...word} />;
+  }
+}
+
+function Another({ version, both, differences }: Extract<Word, { kind: "another" }>) {
+  return (
+    <section role="alert">
+      <p>
+        While you were writing, somebody saved version {version}. Yours is not saved yet.{" "}
+        {both
+          ? "Below stand their changes and yours together: look them through, and save."
+          : "Yours stands below as you wrote it, and touches the same lines: bring over what you want of theirs, and save."}
+      </p>
+      <p>What they changed:</p>
+      <pre>{linesOf(differences, { added: "now ", removed: "was " })}</pre>
+    </section>
+  );
+}
+
+/** The lines that something is wrong with or doubtful in, each with what it is; nothing where all is well. */
+export function Beside({
+  text,
+  problems,
+}: {
+  readonly text: string;
+  readonly problems: readonly Problem[];
+}) {
+  if (problems.length === 0) return null;
+  const lines = text.split("\n");
+  const numbers = [...new Set(problems.map(({ at }) => at.line))].sort((a, b) => a - b);
+  const wrong = problems.some(({ weight }) => weight === "problem");
+  return (
+    <section class="beside" aria-labelledby="beside">
+      <h2 id="beside">{wrong ? "What has to be put right" : "Worth a second look"}</h2>
+      <dl>
+        {numbers.map((number) => (
+          <>
+            <dt>
+              <span class="faint">line {number}</span>{" "}
+              <code>{lines[number - 1]?.trim() ?? ""}</code>
+            </dt>
+            {problems
+              .filter(({ at }) => at.line === number)
+              .map((problem) => (
+                <dd>
+                  {problem.weight === "doubt" && wrong ? "Doubtful: " : ""}
+                  {sayAdvice(problem)}
+                </dd>
+              ))}
+          </>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+function Versions({
+  year,
+  base,
+  versions,
+}: {
+  readonly year: number;
+  readonly base: string;
+  readonly versions: readonly VersionRow[];
+}) {
+  return (
+    <details>
+      <summary>Earlier versions</summary>
+      <ul>
+        {versions.map(({ version, when }, i) => (
+          <li>
+            {i === 0 ? (
+              `version ${version}, ${when}, in force`
+            ) : (
+              <a href={`${base}plan/${year}/${version}`}>
+                version {version}, {when}
+              </a>
+            )}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+/** An earlier version, and a way to put it in force again; `base` is the version in force. */
+export type VersionShown = {
+  readonly year: number;
+  readonly version: number;
+  readonly text: string;
+  readonly base: number;
+  readonly differences: readonly Difference[] | null;
+};
+
+/** Differences a line each behind what says where they stand. */
+function linesOf(
+  differences: readonly Difference[] | null,
+  where: Readonly<Record<Difference["side"], string>>,
+): string {
+  if (differences === null) return "Too many lines differ to show them.";
+  if (differences.length === 0) return "Nothing.";
+  return differences.map(({ side, line }) => `${where[side]} ${line}`).join("\n");
+}
+
+/** One version of a plan to read and to restore, which saves its text as the newest. */
+export function versionPage(frame: Frame, shown: VersionShown): string {
+  const { year, version, text, base, differences } = shown;
+  return sheet({
+    title: `Version ${version} of the plan for ${year}`,
+    frame,
+    children: (
+      <>
+        <form method="post" action={`${frame.base}plan/${year}`}>
+          <input type="hidden" name="base" value={String(base)} />
+          <textarea name="text" hidden>
+            {`\n${text}`}
+          </textarea>
+          <button type="submit">Put this version in force again</button>
+        </form>
+        <p class="faint">It is saved as a new version; none is lost.</p>
+        <h2>What differs from the one in force</h2>
+        <pre>{linesOf(differences, { added: "here ", removed: "not here " })}</pre>
+        <h2>The whole text</h2>
+        <pre>{text}</pre>
+      </>
+    ),
+  });
+}

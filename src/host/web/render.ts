@@ -1,0 +1,234 @@
+import { createHash } from "node:crypto";
+import type { Usual } from "../../app/feed.ts";
+import type { Event } from "../../views/events/event.ts";
+import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
+import { pathOf } from "../links/mac.ts";
+import { type Link, readSegment } from "../links/segment.ts";
+import {
+  dropFeed,
+  type FeedKey,
+  type FeedRecord,
+  loadFeeds,
+  noLongerWaiting,
+  staleGardens,
+  storeFeed,
+} from "../store/feeds.ts";
+import {
+  eventsIn,
+  gardenIn,
+  keepTold,
+  keepUsual,
+  type MadeFrom,
+  type StoredGarden,
+} from "../store/gardens.ts";
+import { keepReading } from "../store/plans.ts";
+import type { Shell } from "./shell.ts";
+import { lastModifiedAt } from "./validators.ts";
+
+/** Times that a garden which changes while it is being told is told again. */
+const TRIES = 3;
+
+/**
+ * Writes one feed, or every stale one of a garden, from what is stored. Throws where it can't be written, and leaves
+ * what was stored; of many, one that fails keeps no other waiting. A garden that changes meanwhile is told again. A
+ * feed of a bed or a person that no plan has is not begun.
+ */
+export async function render(
+  shell: Shell,
+  garden: string,
+  which: FeedKey | "stale",
+): Promise<void> {
+  await renderDue(shell, garden, which);
+  if (which === "stale") await noLongerWaiting(shell.db, garden);
+}
+
+async function renderDue(shell: Shell, garden: string, which: FeedKey | "stale"): Promise<void> {
+  for (let tries = 0; tries < TRIES; tries += 1) {
+    const now = shell.now();
+    const had = await loadFeeds(
+      shell.db,
+      garden,
+      which === "stale" ? { code: shell.code, now } : which,
+    );
+    if (had === null) return;
+    if (await readAnew(shell, had.garden)) continue;
+    const [over = null] = had.feeds;
+    const wanted = which === "stale" ? had.feeds.map(again) : [{ ...which, over }];
+    const due = wanted.filter((one) => isDue(shell, had.garden, one.over));
+    // A garden that no calendar follows yet is told all the same, for its pages to know what was told before.
+    if (due.length === 0 && which !== "stale") return;
+    const at = await toldAt(shell, had.garden, now);
+    if (at !== null) return renderEach(shell, at, due);
+  }
+  throw new Error("it changed each time it was told");
+}
+
+function again(over: FeedRecord): Wanted {
+  return { ...over, over };
+}
+
+function isDue(shell: Shell, { revision }: StoredGarden, over: FeedRecord | null): boolean {
+  return over === null || !over.whole || isStale(shell, revision, over);
+}
+
+/** One alone may throw. */
+async function renderEach(shell: Shell, at: At, due: readonly Wanted[]): Promise<void> {
+  const [first, ...more] = due;
+  if (first && more.length === 0) return renderOne(shell, at, first);
+  for (const one of due) await logged(at.garden.id, () => renderOne(shell, at, one));
+}
+
+/** Whether a feed is to be written again: the garden or the code has changed, or its horizon has passed. */
+export function isStale({ code, now }: Shell, revision: number, made: MadeFrom): boolean {
+  return made.revision !== revision || made.code !== code || made.until <= now();
+}
+
+/** How far apart the cron's runs lie [ms], as wrangler.toml has it. */
+const RUNS_APART_MS = 600_000;
+
+/**
+ * The cron's work: gardens with stale feeds, one after another, so that one that fails keeps no other waiting. Where there
+ * are several databases, each run takes the next in turn.
+ */
+export async function renderWaiting(all: Shell): Promise<void> {
+  const databases = [...all.databases.values()];
+  const turn = Math.floor(all.now() / RUNS_APART_MS) % databases.length;
+  const shell = { ...all, db: databases[turn] ?? all.db };
+  const looking = { code: shell.code, now: shell.now(), most: shell.gardensARun };
+  const waiting = await staleGardens(shell.db, looking);
+  for (const garden of waiting) await logged(garden, () => render(shell, garden, "stale"));
+}
+
+/** Does the work and says whether it went well; a failure is logged with the garden's name and never with a link. */
+export async function logged(garden: string, work: () => Promise<void>): Promise<boolean> {
+  try {
+    await work();
+    return true;
+  } catch (error) {
+    console.error(`garden ${garden}: a feed could not be written:`, error);
+    return false;
+  }
+}
+
+/** Reads the texts again that an older code read, and says whether it did. One that no longer passes keeps its old reading. */
+async function readAnew({ db, core, code }: Shell, garden: StoredGarden): Promise<boolean> {
+  const old = garden.plans.filter((saved) => saved.readBy !== code);
+  for (const saved of old) {
+    const { text, file, beside } = saved;
+    const { plan } = core.readPlan(text, { garden: garden.id, file, beside });
+    await keepReading(db, garden.id, { ...saved, plan: plan ?? saved.plan, readBy: code });
+  }
+  return old.length > 0;
+}
+
+/**
+ * The garden told: as it was last, where that still holds, so that a render cut short goes on from there and the
+ * garden's other feeds need no telling of their own; else told now and kept. Null where the garden changed meanwhile.
+ */
+async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<At | null> {
+  const events = eventsIn(stored);
+  if (stored.told && events && !isStale(shell, stored.revision, stored.told))
+    return { garden: stored, events, until: stored.told.until, now };
+  const garden = { ...gardenIn(stored), usual: await usualIn(shell, stored) };
+  const horizon = shell.core.horizonAt(garden, now);
+  const told = shell.core.tell(garden, horizon, stored.standing);
+  const kept = await keepTold(shell.db, stored, {
+    ...told,
+    code: shell.code,
+    until: horizon.until,
+    now,
+  });
+  return kept ? { garden: stored, events: told.events, until: horizon.until, now } : null;
+}
+
+/** The usual days of the plans in force: as they were kept, else reckoned now and kept. */
+export async function usualIn({ db, core }: Shell, stored: StoredGarden): Promise<Usual> {
+  if (stored.usual !== null) return stored.usual;
+  const usual = core.usualOf(gardenIn(stored));
+  await keepUsual(db, stored, usual);
+  return usual;
+}
+
+type At = {
+  readonly garden: StoredGarden;
+  readonly events: readonly Event[];
+  readonly until: number;
+  readonly now: number;
+};
+
+type Wanted = {
+  readonly link: string;
+  readonly feed: string;
+  readonly over: FeedRecord | null;
+};
+
+async function renderOne(shell: Shell, at: At, { link, feed: path, over }: Wanted): Promise<void> {
+  const { garden, until, now } = at;
+  const opened = readSegment(garden.id, link);
+  const feed = opened && readFeed(opened, path);
+  if (!opened || !feed) return dropFeed(shell.db, { garden: garden.id, link, feed: path });
+  if (over === null && !isKnown(garden, feed)) return;
+  const { text, ledger } = shell.core.writeCalendar({
+    ...tellingOf(shell, at, feed),
+    link: await linkOf(shell, garden, opened),
+    cause: causeOf(shell, at, over),
+    ledger: over?.ledger ?? null,
+  });
+  const print = createHash("sha256").update(text).digest("base64url");
+  const lastModified =
+    over?.print === print ? over.lastModified : lastModifiedAt(now, over?.lastModified ?? null);
+  const from = { revision: garden.revision, code: shell.code, until };
+  const written = { text, print, lastModified, ledger, ...from };
+  await storeFeed(shell.db, { garden: garden.id, link, feed: path }, { over, written });
+}
+
+function tellingOf({ core }: Shell, { garden, events }: At, feed: Feed) {
+  const { quiet, reader } = feed.choice;
+  const chosen = core.choose(events, feed.choice);
+  return { garden: garden.id, name: nameOf(garden, feed), events: chosen, quiet, reader };
+}
+
+/** Whether a plan has the bed and the person a feed is for. */
+function isKnown({ plans }: StoredGarden, { choice }: Feed): boolean {
+  const { bed, of } = choice;
+  const hasBed = bed === null || plans.some(({ plan }) => plan.beds.some((b) => b.key === bed));
+  const person = of === "household" ? null : of.person;
+  const hasPerson =
+    person === null || plans.some(({ plan }) => plan.people.some((p) => p.key === person));
+  return hasBed && hasPerson;
+}
+
+/** The instant [ms] of the newest of the causes for writing again: plans or diary, the horizon, the code, a ledger lost. */
+function causeOf({ code }: Shell, { garden, now }: At, over: FeedRecord | null): number {
+  const causes = [garden.changedAt];
+  if (over !== null && over.until <= now) causes.push(over.until);
+  if (over !== null && (over.code !== code || over.ledger === null)) causes.push(now);
+  return Math.max(...causes);
+}
+
+/** The name a calendar shows: the garden's, and whose or which it is. */
+function nameOf({ plans }: StoredGarden, { choice }: Feed): string {
+  const newest = [...plans].reverse().map(({ plan }) => plan);
+  const { of, bed, kind } = choice;
+  const whose =
+    of === "household"
+      ? null
+      : newest.flatMap((plan) => plan.people).find((person) => person.key === of.person)?.name;
+  const where = newest.flatMap((plan) => plan.beds).find((b) => b.key === bed)?.name;
+  const rest = { sessions: "", tasks: "all tasks", warnings: "warnings" }[kind];
+  return [newest[0]?.name ?? "Garden", whose ?? where ?? rest].filter(Boolean).join(", ");
+}
+
+/**
+ * What gives an event's page under a link. A reader has none, since pages there lead to answers, and an owner none, since
+ * what opens everything belongs in no calendar.
+ */
+async function linkOf(
+  { key, origin }: Shell,
+  garden: StoredGarden,
+  link: Link,
+): Promise<((event: { readonly key: string }) => string) | null> {
+  if (link.role !== "helper") return null;
+  const base = `${origin ?? garden.origin}${await pathOf(link, key)}`;
+  return (event) => `${base}${eventPath(event.key)}`;
+}

@@ -1,0 +1,93 @@
+import { sayDay } from "../../base/days/day.ts";
+import type { Placed } from "../../engine/schedule/placed.ts";
+import { type Answer, isAnswer, UNDO } from "../../garden/diary/answers.ts";
+import { addAnswer, type StoredLine } from "../store/diary.ts";
+import { plain } from "./answers.ts";
+import { formOf } from "./body.ts";
+import { tellNow, todayIn, type Visit } from "./visit.ts";
+
+/** One answer that a page offers to a task: the words on it, and what is written down. */
+export type Tap = { readonly words: string; readonly says: string };
+
+/** What a page offers to a task: its id, what was said of it already, and the answers that are left. */
+export type Taps = {
+  readonly task: string;
+  readonly said: string | null;
+  readonly taps: readonly Tap[];
+};
+
+/** How one says that a job is done, and that it is not yet time, in the words of the job. */
+const WORDS: Readonly<Record<string, readonly [string, string]>> = {
+  "sow indoors": ["Sown today", "Not yet"],
+  "sow outdoors": ["Sown today", "Too cold or wet yet"],
+  "winter-sow": ["Sown today", "Not yet"],
+  repeat: ["Sown today", "Not yet"],
+  plant: ["Planted today", "Too cold or wet yet"],
+  "set out": ["Out today", "Too cold yet"],
+  thin: ["Thinned today", "Not tall enough yet"],
+  weed: ["Weeded today", "Not yet"],
+  hill: ["Hilled today", "Not tall enough yet"],
+  harvest: ["Picked today", "Not ripe yet"],
+  water: ["Watered", "Not yet"],
+  "things to have": ["Got it", "Not yet"],
+};
+
+const tap = (says: Answer, words: string): Tap => ({ words, says });
+
+/** The answers to one task: done, not yet, left this year, and under a board that green shows; of what is done, its undoing alone. */
+export function tapsOf({ task, done }: Placed, nameOf: (person: string) => string): Taps {
+  const [yes, notYet] = WORDS[task.practice] ?? ["Done today", "Not yet"];
+  if (done) {
+    const by = done.by === null ? "" : `, ${nameOf(done.by)}`;
+    const said = `Done ${sayDay(done.day)}${by}.`;
+    return { task: task.id, said, taps: [{ words: "Undo", says: `${UNDO}done` }] };
+  }
+  const green = task.practice === "board" ? [tap("up", "I see green")] : [];
+  const leave = task.sets === null ? [tap("left this year", "Leave it this year")] : [];
+  const taps = [...green, tap("done", yes), tap("not yet", notYet), ...leave];
+  return { task: task.id, said: null, taps };
+}
+
+/** For a job that is off the list since somebody left it this year, the way to have it back; null for any other. */
+export function leftTaps(lines: readonly StoredLine[], task: string): Taps | null {
+  const last = lines.findLast((line) => line.task === task);
+  if (last?.text !== "left this year") return null;
+  const taps = [{ words: "Undo", says: `${UNDO}left this year` }];
+  return { task, said: `Left this year, said ${sayDay(last.day)}.`, taps };
+}
+
+/** Bytes of a tap. */
+const MOST_BYTES = 2000;
+
+/** An id of a task or what is said of it, as long as they come. */
+const MOST_LETTERS = 300;
+
+/** Writes an answer down and leads back to the page it came from. The same answer twice is one. */
+export async function answerTap(visit: Visit): Promise<Response> {
+  const { shell, link, request } = visit;
+  const said = answerIn(await formOf(request, MOST_BYTES));
+  if (said === null || !isJob(visit, said.task))
+    return plain(400, "That was no answer to a job.\n");
+  await addAnswer(shell.db, link.garden, {
+    day: todayIn(visit),
+    ...said,
+    person: link.person,
+    saidAt: shell.now(),
+  });
+  return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
+}
+
+/** Whether a task is one of the garden's: told last, told before as a phone may still show it, answered before, or told now. */
+function isJob(visit: Visit, task: string): boolean {
+  const { stored } = visit;
+  if (Object.hasOwn(stored.standing, task)) return true;
+  if (stored.lines.some((line) => line.task === task)) return true;
+  if (Object.values(stored.before).some(({ tasks }) => tasks.includes(task))) return true;
+  return tellNow(visit).placed.some((placed) => placed.task.id === task);
+}
+
+function answerIn(form: URLSearchParams | null): { task: string; text: string } | null {
+  const [task, text] = [form?.get("task") ?? null, form?.get("say") ?? null];
+  const good = task !== null && task.length <= MOST_LETTERS && text !== null && isAnswer(text);
+  return good ? { task, text } : null;
+}

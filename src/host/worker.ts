@@ -1,0 +1,25 @@
+import { horizonAt, tell, usualOf } from "../app/feed.ts";
+import { readInSeason } from "../engine/growth/doubts.ts";
+import { choose } from "../views/calendar/choose.ts";
+import { writeCalendar } from "../views/calendar/write.ts";
+import { unavailable } from "./web/answers.ts";
+import { app } from "./web/app.ts";
+import { renderWaiting } from "./web/render.ts";
+import { shellOf } from "./web/shell.ts";
+
+const core = { readPlan: readInSeason, horizonAt, usualOf, tell, choose, writeCalendar };
+
+/** The edge entry: the real clock, the platform's bindings and the pure core, put together. */
+export default {
+  async fetch(request: Request, bindings: Bindings, behind: Behind): Promise<Response> {
+    try {
+      return await app.fetch(request, await shellOf(bindings, core, Date.now), behind);
+    } catch (error) {
+      console.error("nothing can be answered:", error);
+      return unavailable();
+    }
+  },
+  async scheduled(_: unknown, bindings: Bindings): Promise<void> {
+    await renderWaiting(await shellOf(bindings, core, Date.now));
+  },
+};

@@ -1,0 +1,125 @@
+import { earliest, sayDay } from "../../base/days/day.ts";
+import { capital, list } from "../../engine/practices/say.ts";
+import type { Placed } from "../../engine/schedule/placed.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { sayPart, sayWeekday, type Voice } from "../events/sentences.ts";
+import { bedName } from "../events/titles.ts";
+import { waterLines } from "./cans.ts";
+import type { Need, Picking, Trays } from "./need.ts";
+
+/** What the lines are made with; the voice is a reader's, since this list leaves the house. `placed`: the feed's, by id. */
+export type Told = {
+  readonly plan: Plan;
+  readonly voice: Voice;
+  readonly placed: ReadonlyMap<string, Placed>;
+};
+
+/** The neighbour's list: what to do and what may be eaten, then the cautions, which no list goes without. */
+export type NeighbourList = {
+  readonly orders: readonly string[];
+  readonly cautions: readonly string[];
+};
+
+/**
+ * What a neighbour is asked: what to do every day, what on some days, then what to pick and eat. For somebody who knows
+ * nothing of gardening; no people, reasons, hours or links. Both empty where the garden needs nobody.
+ */
+export function neighbourList(
+  jobs: readonly Placed[],
+  needs: readonly Need[],
+  told: Told,
+): NeighbourList {
+  const picks = picksOf(needs, told.placed);
+  const cautions = picks.map(({ first }) => sayPart(first.task.say, "caution", told.voice));
+  return {
+    orders: [
+      ...needs.flatMap((need) => roofLine(need, told.plan)),
+      ...waterLines(
+        needs.filter((need) => need.kind === "water"),
+        told.plan,
+      ),
+      ...boardLines(jobs, told.plan),
+      ...frostLine(jobs, told.plan),
+      ...pickLines(picks, told),
+    ],
+    cautions: [...new Set(cautions)].filter((said) => said !== ""),
+  };
+}
+
+function roofLine(need: Need, plan: Plan): readonly string[] {
+  switch (need.kind) {
+    case "trays":
+      return [traysLine(need, plan)];
+    case "vents":
+      return [
+        "Greenhouse, a sunny morning: open the door and the vents. Shut both by four in the afternoon.",
+      ];
+    case "water":
+    case "pick":
+    case "up":
+      return [];
+  }
+}
+
+function traysLine({ called, hardeningFloorC }: Trays, plan: Plan): string {
+  const inside = plan.site.greenhouse ? "in the greenhouse" : "on the sill";
+  const where = hardeningFloorC === null ? inside : "in the shade outdoors";
+  return `Every day: small plants in trays (${list(called)}), ${where}. Dry on top? Water them gently.`;
+}
+
+/** `South bed, tomatoes`, or what they are where they stand in no bed. */
+function whereOf({ task }: Placed, plan: Plan): string {
+  const bed = bedName(plan, task.bed);
+  return bed === "" ? task.title.object : `${bed}, ${task.title.object}`;
+}
+
+/** Boards to be looked under, each once, from the first of its days on. Watering, trays and picking stand among the standing orders. */
+function boardLines(jobs: readonly Placed[], plan: Plan): readonly string[] {
+  const firsts = new Map<string, Placed>();
+  for (const job of jobs.filter(({ task }) => task.practice === "board"))
+    if (!firsts.has(job.task.subject.key)) firsts.set(job.task.subject.key, job);
+  return [...firsts.values()].map(
+    (job) =>
+      `From ${sayWeekday(job.day)}, each evening: ${whereOf(job, plan)}. Lift the board. Anything green under it? Take the board away and keep the soil damp.`,
+  );
+}
+
+/** Covers before a frost night, one line for all that is tender, from the first of their days on. */
+function frostLine(jobs: readonly Placed[], plan: Plan): readonly string[] {
+  const frost = jobs.filter(({ task }) => task.practice === "first frost");
+  if (frost.length === 0) return [];
+  const day = sayDay(earliest(...frost.map((job) => job.day)));
+  const where = [...new Set(frost.map((job) => whereOf(job, plan)))].join("; ");
+  return [
+    `From ${day}, is a night near freezing forecast? Before dark lay the covers over: ${where}. Off again in the morning.`,
+  ];
+}
+
+type Pick = { readonly pick: Picking; readonly first: Placed };
+
+/** What bears, with its first harvest; what grows out first. */
+function picksOf(needs: readonly Need[], placed: ReadonlyMap<string, Placed>): readonly Pick[] {
+  const picks = needs.flatMap((pick) => {
+    const first = pick.kind === "pick" ? placed.get(pick.task) : null;
+    return pick.kind === "pick" && first ? [{ pick, first }] : [];
+  });
+  return [
+    ...picks.filter(({ pick }) => pick.left === "grows out"),
+    ...picks.filter(({ pick }) => pick.left !== "grows out"),
+  ];
+}
+
+/** What may be picked and eaten, a line each with its sign. */
+function pickLines(picks: readonly Pick[], { plan, voice }: Told): readonly string[] {
+  const lines = picks.map(({ pick, first }) => {
+    const sign = sayPart(first.task.say, "sign", voice);
+    return `${capital(whereOf(first, plan))}: ${sign}${ALSO[pick.left]}`;
+  });
+  return lines.length === 0 ? [] : ["Pick and eat, when:", ...new Set(lines)];
+}
+
+const ALSO: Readonly<Record<Picking["left"], string>> = {
+  "grows out": " Pick every other day, even what you can't use.",
+  ripens: "",
+  stands: " Take outer leaves, leave the middle.",
+};

@@ -1,0 +1,93 @@
+import type { Event } from "../events/event.ts";
+import { headAndFoot } from "./head.ts";
+import { advance, type Ledger, type Telling } from "./ledger.ts";
+import { type Wording, writeEvent } from "./one.ts";
+import { printOf } from "./print.ts";
+import { uidOf } from "./uid.ts";
+
+const MS_PER_DAY = 86_400_000;
+
+/** Raised when the way an event is written changes, so that every event is told anew. */
+const FORM = 1;
+
+/**
+ * One feed to be written: the garden's id, the name a calendar shows, the events chosen, in any order,
+ * and how they are told. `link` gives an event's own page; null leaves links out. `cause` is the instant
+ * [ms since 1970 UTC] of the newest reason for a change; `ledger` is null for a feed never written.
+ */
+export type Writing = {
+  readonly garden: string;
+  readonly name: string;
+  readonly events: readonly Event[];
+  readonly quiet: boolean;
+  readonly reader: boolean;
+  readonly link: ((event: Event) => string) | null;
+  readonly cause: number;
+  readonly ledger: Ledger | null;
+};
+
+/**
+ * The calendar's text and its new ledger. Events stand by start day (in UTC), then key; each is written
+ * alone, and one that has not changed keeps its old text byte for byte. Writing again with the ledger this
+ * gives, gives the same text and ledger. Throws for no events at all and for two with one key: both are
+ * a programmer's mistake, and an empty calendar leaves old events standing in GNOME.
+ * Source: RFC 5545, sections 3.4 and 3.6.
+ */
+export function writeCalendar(writing: Writing): {
+  readonly text: string;
+  readonly ledger: Ledger;
+} {
+  if (writing.events.length === 0) throw new RangeError("a calendar needs an event");
+  const tellings = inCalendarOrder(writing.events).map((event) => tellingOf(event, writing));
+  const { ledger, texts } = advance(tellings, writing.cause, writing.ledger);
+  const { head, foot } = headAndFoot(writing.name);
+  return { text: head + texts.join("") + foot, ledger };
+}
+
+function inCalendarOrder(events: readonly Event[]): readonly Event[] {
+  const sorted = events
+    .map((event) => ({ event, day: startDay(event.when) }))
+    .sort((a, b) => a.day - b.day || (a.event.key < b.event.key ? -1 : 1))
+    .map(({ event }) => event);
+  const keys = new Set(sorted.map((event) => event.key));
+  if (keys.size < sorted.length) throw new RangeError("two events with one key");
+  return sorted;
+}
+
+function startDay(when: Event["when"]): number {
+  return when.kind === "all day" ? when.day : Math.floor(when.from / MS_PER_DAY);
+}
+
+function tellingOf(event: Event, writing: Writing): Telling {
+  const wording = wordingOf(event, writing);
+  const when = whenOf(event.when);
+  return {
+    key: event.key,
+    print: printOfTold(wording, when),
+    when,
+    write: (revision) =>
+      writeEvent({ ...wording, uid: uidOf(writing.garden, event.key) }, revision),
+  };
+}
+
+function wordingOf(event: Event, { quiet, reader, link }: Writing): Omit<Wording, "uid"> {
+  return {
+    title: event.title,
+    text: reader ? event.readerText : event.text,
+    link: link === null ? null : link(event),
+    categories: event.categories,
+    when: event.when,
+    busy: event.busy,
+    remindMinutesBefore: quiet ? null : event.remindMinutesBefore,
+  };
+}
+
+function printOfTold(told: Omit<Wording, "uid">, when: string): string {
+  const { title, text, link, busy, remindMinutesBefore, categories } = told;
+  const rest = `${FORM} ${when} ${busy} ${remindMinutesBefore} ${link === null}`;
+  return printOf([rest, title, text, link ?? "", ...categories]);
+}
+
+function whenOf(when: Event["when"]): string {
+  return when.kind === "all day" ? `day ${when.day}` : `${when.from} to ${when.to}`;
+}

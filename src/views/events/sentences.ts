@@ -1,0 +1,116 @@
+import { type Day, partsOf, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
+import { sayMinute } from "../../base/days/instants.ts";
+import type { Measures } from "../../base/quantities/quantity.ts";
+import { sayQuantity } from "../../base/quantities/say.ts";
+import type { Part, Piece, Sentence } from "../../engine/practices/say.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+
+/** Who reads: the household sees all; a reader's link gets nothing of people, absences, hours or places. */
+export type Audience = "household" | "reader";
+
+/** What sentences are put into words with. */
+export type Voice = {
+  readonly measures: Measures;
+  readonly audience: Audience;
+  readonly nameOf: (person: string) => string;
+};
+
+/** Voices by plan. A memo, nothing more. */
+const voices = new WeakMap<Plan, Partial<Record<Audience, Voice>>>();
+
+/** The voice of a plan's household, or of those who only read along; one for each plan. */
+export function voiceOf(plan: Plan, audience: Audience): Voice {
+  const known = voices.get(plan) ?? {};
+  const voice = known[audience] ?? newVoice(plan, audience);
+  known[audience] = voice;
+  voices.set(plan, known);
+  return voice;
+}
+
+function newVoice(plan: Plan, audience: Audience): Voice {
+  const names = new Map(plan.people.map((person) => [person.key, person.name]));
+  return { measures: plan.measures, audience, nameOf: (key) => names.get(key) ?? key };
+}
+
+function sayPiece(piece: Piece, voice: Voice): string {
+  if (typeof piece === "string") return piece;
+  if ("quantity" in piece) {
+    const from = sayQuantity(piece.quantity, voice.measures);
+    if (!piece.upTo) return from;
+    return between(from, sayQuantity(piece.upTo, voice.measures));
+  }
+  if ("day" in piece) return piece.weekday ? sayWeekday(piece.day) : sayDay(piece.day);
+  if ("at" in piece) return sayMinute(piece.at);
+  return voice.nameOf(piece.person);
+}
+
+/** `6 to 8 in`; both units where they differ, one length where both read alike. */
+function between(from: string, to: string): string {
+  if (from === to) return from;
+  const [value, unit] = from.split(" ");
+  return to.endsWith(` ${unit}`) ? `${value} to ${to}` : `${from} to ${to}`;
+}
+
+/** `Sunday 23 May`. */
+export function sayWeekday(day: Day): string {
+  return `${WEEKDAYS[weekdayOf(day) - 1] ?? ""} ${sayDay(day)}`;
+}
+
+/** `19 to 23 June`, `30 July to 3 Aug`, or the one day; both inclusive. */
+export function sayDays({ from, to }: { readonly from: Day; readonly to: Day }): string {
+  if (from === to) return sayDay(from);
+  const sameMonth = partsOf(from).month === partsOf(to).month && to - from < 31;
+  return `${sameMonth ? partsOf(from).date : sayDay(from)} to ${sayDay(to)}`;
+}
+
+/** Pieces put into words. */
+export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
+  let said = "";
+  for (const piece of pieces) said += sayPiece(piece, voice);
+  return said.trim();
+}
+
+type Said = Record<Part, string>;
+
+/** What sentences were put into, by voice: titles, texts and sessions ask for the same ones. A memo, nothing more. */
+const memo = new WeakMap<Voice, Map<readonly Sentence[], Said>>();
+
+/** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
+export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
+  const known = memo.get(voice) ?? begun(voice);
+  const there = known.get(sentences);
+  if (there) return there[part];
+  const said = sayAll(sentences, voice);
+  known.set(sentences, said);
+  return said[part];
+}
+
+function begun(voice: Voice): Map<readonly Sentence[], Said> {
+  const known = new Map<readonly Sentence[], Said>();
+  memo.set(voice, known);
+  return known;
+}
+
+const mayRead = (sentence: Sentence, voice: Voice) =>
+  sentence.for === "all" || voice.audience === "household";
+
+function sayAll(sentences: readonly Sentence[], voice: Voice): Said {
+  const said: Said = { how: "", sign: "", why: "", caution: "" };
+  for (const sentence of sentences) {
+    if (!mayRead(sentence, voice)) continue;
+    const text = sayPieces(sentence.pieces, voice);
+    said[sentence.part] = said[sentence.part] === "" ? text : `${said[sentence.part]} ${text}`;
+  }
+  return said;
+}
+
+/** The same one by one, in their order. */
+export function sayEach(
+  sentences: readonly Sentence[],
+  part: Part,
+  voice: Voice,
+): readonly string[] {
+  return sentences
+    .filter((sentence) => sentence.part === part && mayRead(sentence, voice))
+    .map(({ pieces }) => sayPieces(pieces, voice));
+}

@@ -1,0 +1,129 @@
+import { earliest } from "../../base/days/day.ts";
+import { list } from "../../engine/practices/say.ts";
+import { roundMinutes } from "../../engine/practices/task.ts";
+import { HARM_WEIGHT } from "../../engine/schedule/place.ts";
+import type { Placed } from "../../engine/schedule/placed.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
+import { asManyAsFit, LONGEST_SESSION, lastDayTold, rightWhen, textOf } from "./texts.ts";
+import { titleOf } from "./titles.ts";
+
+/** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
+export function walking(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
+  if (jobs.length < 2) return jobs;
+  const order = new Map(plan.beds.map((bed, i) => [bed.key, i]));
+  const at = ({ task }: Placed) =>
+    task.indoors ? -1 : task.bed === null ? 999 : (order.get(task.bed) ?? 999);
+  return [...jobs].sort((a, b) => at(a) - at(b) || (a.task.id < b.task.id ? -1 : 1));
+}
+
+/** Jobs, most to lose first, then walking order. */
+export function mostToLose(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
+  return worstFirst(walking(jobs, plan));
+}
+
+/** Most to lose first, else as they stand. */
+function worstFirst(jobs: readonly Placed[]): readonly Placed[] {
+  const weight = ({ task }: Placed) => HARM_WEIGHT[task.harm];
+  return [...jobs].sort((a, b) => weight(b) - weight(a));
+}
+
+/** Things a session's first line names, at the most. Source: house rule; more than a hand can hold is not read. */
+const MOST_THINGS = 8;
+
+function take(jobs: readonly Placed[]): string {
+  const things = [...new Set(jobs.flatMap((job) => job.task.needs))];
+  if (things.length === 0) return "";
+  const more = things.length - MOST_THINGS;
+  const named = more > 0 ? [...things.slice(0, MOST_THINGS), `${more} more`] : things;
+  return `Take: ${named.join(", ")}.`;
+}
+
+/** Jobs that the line on what waits names, at the most. Source: house rule. */
+const MOST_WAITING = 3;
+
+/** What the hours do not hold and is least missed, and till when the first of it may wait; empty where all fits. */
+function tooMuch(waiting: readonly Placed[], plan: Plan): string {
+  if (waiting.length === 0) return "";
+  const titles = waiting.map((job) => titleOf([job], plan));
+  const more = titles.length - MOST_WAITING;
+  const named = more > 0 ? [...titles.slice(0, MOST_WAITING), `${more} more`] : titles;
+  const last = earliest(...waiting.map((job) => job.window.latest));
+  const till = last > (waiting[0]?.day ?? last) ? `, the first till ${sayWeekday(last)}` : "";
+  return `More than the hours hold. What can wait best: ${list(named)}${till}.`;
+}
+
+const HALF_AN_HOUR = 30;
+
+/** The job that matters most of those that half an hour is enough for, else the one to begin with. */
+function halfAnHour(jobs: readonly Placed[], plan: Plan): string {
+  const most = worstFirst(jobs);
+  const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
+  const short = most.find((job) => job.task.minutes <= HALF_AN_HOUR);
+  const first = short ?? most[0];
+  if (jobs.length < 2 || minutes <= HALF_AN_HOUR || !first) return "";
+  return `Only half an hour? ${short ? "" : "Begin with: "}${titleOf([first], plan)}.`;
+}
+
+function raining(jobs: readonly Placed[], plan: Plan): string {
+  const dry = jobs.filter((job) => job.task.indoors);
+  const wet = jobs.filter((job) => !job.task.indoors);
+  const last = wet.length > 0 ? earliest(...wet.map((job) => job.window.latest)) : null;
+  if (dry.length > 0 && wet.length > 0)
+    return `Raining? ${list(dry.map((job) => titleOf([job], plan)))}.`;
+  const day = jobs[0]?.day ?? null;
+  if (last === null || day === null || last <= day) return "";
+  return `Raining? All of it can wait till ${sayWeekday(last)}.`;
+}
+
+/** A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain; one job alone is told whole. */
+export function sessionText(
+  jobs: readonly Placed[],
+  plan: Plan,
+  { voice, waiting = [] }: { readonly voice: Voice; readonly waiting?: readonly Placed[] },
+): string {
+  const ordered = walking(jobs, plan);
+  const [only] = ordered;
+  const head = take(ordered);
+  if (ordered.length === 1 && only) {
+    const minutes = `${roundMinutes(only.task.minutes)} min.`;
+    return `${head === "" ? minutes : `${minutes} ${head}`}\n${textOf(only, voice)}`;
+  }
+  const ends = [tooMuch(waiting, plan), halfAnHour(ordered, plan), raining(ordered, plan)].filter(
+    (line) => line !== "",
+  );
+  const fixed = [head, ...ends].join("\n").length + 2;
+  const each = Math.floor((LONGEST_SESSION - fixed) / ordered.length) - 1;
+  const jobLines = ordered.map((job) => jobLine(job, plan, voice, each));
+  const lines = asManyAsFit(jobLines, LONGEST_SESSION - fixed);
+  return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
+}
+
+/** Parts of a job's line as they stand in it, by which is given up last: how, the last day, the caution, the note, the sign, the reason. */
+const KEPT_FIRST = [0, 3, 4, 5, 1, 2] as const;
+
+/**
+ * `20 min: Sow beets, Root bed. How. Right when: … Fine till …`: the title always, then whole sentences as far as
+ * they fit, what one can do without (the sign, the reason) left out first.
+ */
+function jobLine(job: Placed, plan: Plan, voice: Voice, longest: number): string {
+  const title = `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}.`;
+  const { say } = job.task;
+  const parts = [
+    sayPart(say, "how", voice),
+    rightWhen(job, voice),
+    sayPart(say, "why", voice),
+    lastDayTold(job),
+    sayPart(say, "caution", voice),
+    job.note ? sayPart([job.note], "why", voice) : "",
+  ];
+  let room = longest - title.length;
+  for (const part of KEPT_FIRST) {
+    const length = (parts[part] ?? "").length + 1;
+    if (length <= room) room -= length > 1 ? length : 0;
+    else parts[part] = "";
+  }
+  let line = title;
+  for (const part of parts) if (part !== "") line += ` ${part}`;
+  return line;
+}

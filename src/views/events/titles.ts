@@ -1,0 +1,89 @@
+import { list } from "../../engine/practices/say.ts";
+import type { Placed } from "../../engine/schedule/placed.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+
+/** A title is useful alone on a lock screen and never longer than this. */
+export const LONGEST_TITLE = 50;
+
+/** Found only where characters may be fewer than their halves. */
+const HALVES = /[\ud800-\udbff]/;
+
+/** Whether it is short enough for a title, counted in characters and not in their halves. */
+function fits(title: string): boolean {
+  return (
+    title.length <= LONGEST_TITLE || (HALVES.test(title) && [...title].length <= LONGEST_TITLE)
+  );
+}
+
+function clip(text: string, length: number): string {
+  const letters = [...text];
+  return letters.length <= length
+    ? text
+    : `${letters
+        .slice(0, length - 1)
+        .join("")
+        .trimEnd()}…`;
+}
+
+/** The name of a bed by its key; empty for null or a bed the plan does not have. */
+export function bedName(plan: Plan, key: string | null): string {
+  return plan.beds.find((bed) => bed.key === key)?.name ?? "";
+}
+
+/** As many objects as fit behind the verb, then how many more. */
+function named(verb: string, objects: readonly string[], end: string): string {
+  for (let count = objects.length; count > 0; count--) {
+    const more = objects.length - count;
+    const said =
+      more === 0 ? list(objects) : `${objects.slice(0, count).join(", ")} and ${more} more`;
+    const title = `${verb} ${said}${end}`;
+    if (fits(title)) return title;
+  }
+  return clip(
+    `${verb} ${objects[0] ?? ""}${objects.length > 1 ? ` and ${objects.length - 1} more` : ""}`,
+    LONGEST_TITLE,
+  );
+}
+
+/** Each once, in the order they first stand. */
+const onceEach = <Thing>(things: readonly Thing[]): readonly Thing[] =>
+  things.length < 2 ? things : [...new Set(things)];
+
+/**
+ * Verb, crops and place of like tasks, in at most LONGEST_TITLE characters; the place where all share one, and
+ * only where there is room. `placed` not empty; objects in the order given, each once.
+ */
+export function titleOf(placed: readonly Placed[], plan: Plan): string {
+  const first = placed[0];
+  if (!first) throw new RangeError("a title needs a task");
+  const { verb, where } = first.task.title;
+  const objects = onceEach(placed.map(({ task }) => task.title.object));
+  const beds = onceEach(placed.map(({ task }) => task.bed));
+  const bed = where === "bed" && beds.length === 1 ? bedName(plan, beds[0] ?? null) : "";
+  const end = where !== null && where !== "bed" ? ` ${where}` : bed === "" ? "" : `, ${bed}`;
+  const full = named(verb, objects, end);
+  return full.endsWith(end) || where !== "bed" ? full : named(verb, objects, "");
+}
+
+/** What some jobs are in few words, like ones together and the first most to lose: `Sow beets and carrots; thin lettuce`. As many as fit; not empty. */
+export function sessionTitle(jobs: readonly Placed[], lead = ""): string {
+  const byVerb = new Map<string, Set<string>>();
+  for (const { task } of jobs) {
+    const { verb, object, where } = task.title;
+    const verbs = where !== null && where !== "bed" ? `${verb}|${where}` : verb;
+    const known = byVerb.get(verbs);
+    if (known) known.add(object);
+    else byVerb.set(verbs, new Set([object]));
+  }
+  const all = [...byVerb].map(([verbs, objects], i) => {
+    const [verb = "", where] = verbs.split("|");
+    const said = `${verb} ${list([...objects])}${where ? ` ${where}` : ""}`;
+    return i === 0 && lead === "" ? said : said.charAt(0).toLowerCase() + said.slice(1);
+  });
+  for (let count = all.length; count > 0; count--) {
+    const more = all.length - count;
+    const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; ${more} more job${more === 1 ? "" : "s"}` : ""}`;
+    if (fits(title)) return title;
+  }
+  return clip(`${lead}${all[0] ?? ""}`, LONGEST_TITLE);
+}

@@ -1,0 +1,19 @@
+import { type Day, earliest, latest } from "../../base/days/day.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { sayDays } from "../events/sentences.ts";
+
+/** Days from the first to the last, both inclusive, and whose sheet it is; null: the household's. */
+export type Span = { readonly from: Day; readonly to: Day; readonly person: string | null };
+
+/** Who is away in those days, a sentence each, in the plans' order: `Oda is away 19 to 23 June.` A person's own sheet tells only what concerns them. */
+export function awayTold(plans: readonly Plan[], { from, to, person }: Span): readonly string[] {
+  return plans.flatMap(({ away, people }) =>
+    away
+      .filter((each) => each.from <= to && each.to >= from)
+      .filter((each) => person === null || each.person === null || each.person === person)
+      .map((each) => {
+        const name = people.find(({ key }) => key === each.person)?.name ?? "Everybody";
+        return `${name} is away ${sayDays({ from: latest(each.from, from), to: earliest(each.to, to) })}.`;
+      }),
+  );
+}

@@ -1,0 +1,92 @@
+import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
+import { sayMinute } from "../../base/days/instants.ts";
+import { roundMinutes } from "../../engine/practices/task.ts";
+import type { Placed } from "../../engine/schedule/placed.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { sayPart, voiceOf } from "../events/sentences.ts";
+import { rightWhen } from "../events/texts.ts";
+import { brief } from "./brief.ts";
+import { placeTold, wholeTitle } from "./title.ts";
+
+/** How much a sheet has room to say of each job: letters of how, and whether the sign is told too. */
+export type Room = { readonly letters: number; readonly signs: boolean };
+
+/** One line of the sheet: what to do and how, for whom, till when it does no harm, and whether it is done already. */
+export type Job = {
+  readonly title: string;
+  /** A line, or a line each for like jobs done differently; empty where it was told higher up on the sheet. */
+  readonly how: readonly string[];
+  readonly sign: string;
+  readonly caution: string;
+  /** Keys of people; empty: everybody. */
+  readonly who: readonly string[];
+  /** All of it together [minutes], rounded up, beyond an hour to half hours; null for what takes no time of its own. */
+  readonly minutes: number | null;
+  /** `10:00`, where it has an hour; else empty. */
+  readonly hour: string;
+  /** The last day that does no harm; empty where there is none to spare or it is done. */
+  readonly till: string;
+  readonly done: string;
+};
+
+/** The job that like tasks are together. `placed` not empty, all of one day and the same people. */
+export function jobOf(placed: readonly Placed[], plan: Plan, room: Room): Job {
+  const first = placed[0];
+  if (!first) throw new RangeError("a job needs a task");
+  const voice = voiceOf(plan, "household");
+  const minutes = placed.reduce((sum, { task }) => sum + task.minutes, 0);
+  const signs = placed.map((each) => rightWhen(each, voice));
+  return {
+    title: wholeTitle(placed, plan),
+    how: howTold(placed, plan, room),
+    sign: room.signs && signs.every((sign) => sign === signs[0]) ? (signs[0] ?? "") : "",
+    caution: onceEach(placed.map(({ task }) => sayPart(task.say, "caution", voice))).join(" "),
+    who: first.people,
+    minutes: first.task.rhythm === "session" ? roundedUp(minutes) : null,
+    hour: first.at ? sayMinute(first.at.from) : "",
+    till: tillTold(placed),
+    done: doneTold(first, voice.nameOf),
+  };
+}
+
+const roundedUp = (minutes: number) =>
+  minutes > 60 ? 30 * Math.ceil(minutes / 30) : roundMinutes(minutes);
+
+const onceEach = (texts: readonly string[]) => [...new Set(texts.filter((text) => text !== ""))];
+
+/** How, once where all are done alike; else a shorter line for each way, behind the names of what is done so. */
+function howTold(placed: readonly Placed[], plan: Plan, { letters }: Room): readonly string[] {
+  const voice = voiceOf(plan, "household");
+  const told = (most: number) =>
+    placed.map(({ task }) => brief(sayPart(task.say, "how", voice), most));
+  if (onceEach(told(letters)).length < 2) return onceEach(told(letters));
+  const names = new Map<string, Set<string>>();
+  for (const [i, way] of told(letters / 2).entries()) {
+    const each = placed[i];
+    if (each) names.set(way, (names.get(way) ?? new Set()).add(placeTold(each, plan)));
+  }
+  return [...names].map(([way, its]) => `${[...its].join("; ")}: ${way}`);
+}
+
+/** The soonest of their last good days, said with its weekday where that is near. */
+function tillTold(placed: readonly Placed[]): string {
+  const waits = placed.filter(({ task, done }) => !done && task.rhythm !== "timed");
+  const last = Math.min(...waits.map(({ window }) => window.latest));
+  const soonest = waits.find(({ window }) => window.latest === last);
+  if (!soonest || soonest.window.latest <= soonest.day) return "";
+  const { latest } = soonest.window;
+  return latest - soonest.day < NEAR_DAYS ? shortWeekday(latest) : sayDay(latest);
+}
+
+/** Days ahead for which a weekday helps. Source: house rule; further on a date alone is clearer. */
+const NEAR_DAYS = 10;
+
+/** `Thu 10 June`. */
+function shortWeekday(day: Day): string {
+  return `${(WEEKDAYS[weekdayOf(day) - 1] ?? "").slice(0, 3)} ${sayDay(day)}`;
+}
+
+function doneTold({ done }: Placed, nameOf: (person: string) => string): string {
+  if (!done) return "";
+  return `done ${sayDay(done.day)}${done.by === null ? "" : `, ${nameOf(done.by)}`}`;
+}

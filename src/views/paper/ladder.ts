@@ -1,0 +1,94 @@
+import type { Day } from "../../base/days/day.ts";
+import { sayMinute } from "../../base/days/instants.ts";
+import { list } from "../../engine/practices/say.ts";
+import type { Placed } from "../../engine/schedule/placed.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { sayPart, voiceOf } from "../events/sentences.ts";
+import { sentencesOf } from "./brief.ts";
+
+/** One day of carrying out and bringing in: `10:00 to 11:00`, or from when where they stay out; who; what is that day's own. */
+export type Rung = {
+  readonly day: Day;
+  readonly hours: string;
+  readonly who: readonly string[];
+  readonly how: string;
+  readonly done: boolean;
+};
+
+/** Plants that are carried out and in day by day, told in one place and not twenty; days rising, not empty. */
+export type Ladder = {
+  readonly title: string;
+  readonly how: string;
+  readonly rungs: readonly Rung[];
+};
+
+/** Outs and ins of some days, a ladder for all plants that go out and in on the same days at the same hours, in order of first days. Empty for none. */
+export function laddersOf(placed: readonly Placed[], plan: Plan): readonly Ladder[] {
+  const alike = new Map<string, { readonly objects: Set<string>; readonly ladder: Untitled }>();
+  for (const rungs of bySubject(placed)) {
+    const ladder = ladderOf(rungs, plan);
+    const key = JSON.stringify(ladder);
+    const known = alike.get(key) ?? { objects: new Set<string>(), ladder };
+    for (const { task } of rungs) known.objects.add(task.title.object);
+    alike.set(key, known);
+  }
+  return [...alike.values()]
+    .map(({ objects, ladder }) => ({ title: `Harden off ${list([...objects])}`, ...ladder }))
+    .sort((a, b) => (a.rungs[0]?.day ?? 0) - (b.rungs[0]?.day ?? 0));
+}
+
+type Untitled = Omit<Ladder, "title">;
+
+function bySubject(placed: readonly Placed[]): Iterable<readonly Placed[]> {
+  const subjects = new Map<string, Placed[]>();
+  for (const each of placed) {
+    const { key } = each.task.subject;
+    subjects.set(key, [...(subjects.get(key) ?? []), each]);
+  }
+  return subjects.values();
+}
+
+function byDay(placed: readonly Placed[]): ReadonlyMap<Day, readonly Placed[]> {
+  const days = new Map<Day, Placed[]>();
+  for (const each of [...placed].sort((a, b) => a.day - b.day))
+    days.set(each.day, [...(days.get(each.day) ?? []), each]);
+  return days;
+}
+
+function ladderOf(placed: readonly Placed[], plan: Plan): Untitled {
+  const voice = voiceOf(plan, "household");
+  const days = [...byDay(placed).values()];
+  const ways = days.map((rungs) => {
+    const lead = rungs.find(isOut) ?? rungs[0];
+    return lead ? sentencesOf(sayPart(lead.task.say, "how", voice)) : [];
+  });
+  const often = ways.flat().filter((way) => countOf(way, ways) * 2 > days.length);
+  const shared = [...new Set(often)].filter(() => days.length > 1);
+  return {
+    how: shared.join(" "),
+    rungs: days.map((rungs, i) =>
+      rungOf(
+        rungs,
+        (ways[i] ?? []).filter((way) => !shared.includes(way)),
+      ),
+    ),
+  };
+}
+
+const isOut = ({ task }: Placed) => task.timed?.part === "out";
+
+const countOf = (way: string, ways: readonly (readonly string[])[]) =>
+  ways.filter((its) => its.includes(way)).length;
+
+function rungOf(placed: readonly Placed[], own: readonly string[]): Rung {
+  const out = placed.find(isOut) ?? null;
+  const back = placed.find((each) => !isOut(each)) ?? null;
+  const hours = [out, back].flatMap((each) => (each?.at ? [sayMinute(each.at.from)] : []));
+  return {
+    day: placed[0]?.day ?? (0 as Day),
+    hours: hours.length === 1 && out ? `from ${hours[0]}` : hours.join(" to "),
+    who: [...new Set(placed.flatMap(({ people }) => people))].sort(),
+    how: own.join(" "),
+    done: placed.every(({ done }) => done !== null),
+  };
+}

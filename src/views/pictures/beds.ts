@@ -1,0 +1,90 @@
+import { type Day, sayDay } from "../../base/days/day.ts";
+import { type Grown, grownOf, type Life } from "../../engine/beds/lives.ts";
+import type { Bed } from "../../garden/model/plan.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import type { Sketch } from "./sketch.ts";
+import { plainLine } from "./write.ts";
+
+/** A planting as it stands in a bed's row: its name, its days in words, and its sowings of this season. */
+export type Plant = Pick<Grown, "planting" | "crop" | "lives"> & {
+  readonly name: string;
+  readonly days: string;
+  /** The same with only the first day and the last, for where there is little room. */
+  readonly brief: string;
+};
+
+/** A bed with what grows in it this season, in the plan's order; `bed` null: what stands in no bed. */
+export type Row = {
+  readonly bed: Bed | null;
+  readonly name: string;
+  readonly plants: readonly Plant[];
+};
+
+/** The beds in walking order, which is the plan's; behind them what stands in none. Never empty. */
+export function rowsOf(sketch: Sketch): readonly Row[] {
+  const { plan } = sketch;
+  const season = seasonOf(plan);
+  const grown = grownOf(sketch).flatMap((each) => thisSeason(each, sketch, season));
+  const rows: readonly Row[] = plan.beds.map((bed) => ({
+    bed,
+    name: plainLine(bed.name),
+    plants: grown.filter(({ planting }) => planting.bed === bed.key),
+  }));
+  const keys = plan.beds.map((bed) => bed.key);
+  const rest = grown.filter(({ planting }) => !keys.includes(planting.bed ?? ""));
+  const name = rows.length === 0 ? "" : "In no bed";
+  return rest.length === 0 && rows.length > 0 ? rows : [...rows, { bed: null, name, plants: rest }];
+}
+
+/** A planting with those of its sowings that stand this season; another year's with none is not this season's. */
+function thisSeason(
+  grown: Grown,
+  sketch: Sketch,
+  { from, to }: { readonly from: Day; readonly to: Day },
+): readonly Plant[] {
+  const { planting, crop, plan, lives } = grown;
+  const now = lives.filter((life) => life.gone > from && life.starts <= to);
+  if (now.length === 0 && plan.year !== sketch.plan.year) return [];
+  const written = planting.written.toLowerCase() === crop?.one ? crop.many : planting.written;
+  const name = plainLine(planting.name ?? written);
+  const said = [
+    name.charAt(0).toUpperCase() + name.slice(1),
+    planting.variety === null || planting.name ? "" : `(${plainLine(planting.variety)})`,
+  ];
+  return [
+    {
+      planting,
+      crop,
+      lives: now,
+      name: said.filter(Boolean).join(" "),
+      days: daysSaid(grown, now, to),
+      brief: briefSaid(now, to),
+    },
+  ];
+}
+
+/** `sown 2 May, ready 28 July`; several sowings by their number, what comes after the season's last day left out. */
+function daysSaid({ planting, crop }: Grown, lives: readonly Life[], to: Day): string {
+  const [first] = lives;
+  if (crop === null) return "not known here, so not drawn";
+  if (!first) return "no day for it this season";
+  const { start, inSince } = planting;
+  const wentIn = inSince !== null ? "in since" : start.startsWith("seed") ? "sown" : "planted";
+  const many = lives.length > 1 ? `, ${lives.length} sowings` : "";
+  const out = first.out === null ? "" : `, out ${sayDay(first.out)}`;
+  return `${wentIn} ${sayDay(first.starts)}${many}${out}${readySaid(lives, to)}`;
+}
+
+/** `2 May, ready 28 July`; empty where it has no days. */
+function briefSaid(lives: readonly Life[], to: Day): string {
+  const [first] = lives;
+  if (!first) return "";
+  return `${sayDay(first.starts)}${readySaid(lives, to)}`;
+}
+
+/** The first of its sowings that is ready; said too where none is. Empty where that comes after the season's last day. */
+function readySaid(lives: readonly Life[], to: Day): string {
+  const first = lives.find((life) => life.ready);
+  if (!first) return ", not ready here";
+  return first.full > to ? "" : `, ready ${sayDay(first.full)}`;
+}

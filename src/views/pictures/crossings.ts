@@ -1,0 +1,124 @@
+import { type Day, sayDay } from "../../base/days/day.ts";
+import { degreesC, type Measures } from "../../base/quantities/quantity.ts";
+import { sayQuantity } from "../../base/quantities/say.ts";
+import { type Around, beside, type Mark, type Side } from "./beside.ts";
+import { yOf } from "./degrees.ts";
+import type { Box } from "./labels.ts";
+import { cutTo, listed, wrapped } from "./measure.ts";
+import { daysOf, shows, xInside, xOf } from "./scale.ts";
+import type { Sketch } from "./sketch.ts";
+import type { Waiting } from "./waiting.ts";
+import { soilIn } from "./warmth.ts";
+import { element, plainLine, type Run } from "./write.ts";
+
+/** What waits for the soil, at the day the usual line reaches it, and what was measured; what never has to wait has no day to stand at, and words that find no room are left to the description. */
+export function crossings(
+  sketch: Sketch,
+  waiting: readonly Waiting[],
+  around: Around,
+): readonly string[] {
+  const taken: Box[] = [...around.taken];
+  const marks = [
+    ...waiting.flatMap((each) => waits(each, sketch, around)),
+    ...measured(sketch, around),
+  ];
+  return marks.flatMap((mark) => [...beside(mark, around, taken), mark.dot]);
+}
+
+/** Least room for words under the curve [px]; with less they may run over its far side. */
+const LEAST_ROOM_PX = 110;
+
+/** Least room for words before a mark [px]; with less each would be cut to a letter or two. */
+const LEAST_WORD_PX = 64;
+
+/** Where a mark's words begin [px] and how wide they may be: from the day on which even a cool season is that warm to the autumn day on which it no longer is. */
+function underCurve(
+  { plan }: Sketch,
+  { soilC, day }: { readonly soilC: number; readonly day: Day },
+  { field }: Around,
+): { readonly at: number; readonly roomPx: number } {
+  const { scale } = field;
+  const soil = soilIn(plan, null);
+  const warm = daysOf(scale, 1).filter((each) => each >= day && soil(each).coolC >= soilC);
+  const at = Math.min((scale.leftPx + scale.rightPx) / 2, xInside(scale, warm[0] ?? day) + 14);
+  const roomPx = xInside(scale, warm[warm.length - 1] ?? scale.to) - at - 6;
+  return { at, roomPx: roomPx < LEAST_ROOM_PX ? scale.rightPx - at : roomPx };
+}
+
+function waits(
+  { names, soilC, film, day, always }: Waiting,
+  sketch: Sketch,
+  around: Around,
+): readonly Mark[] {
+  const { field, sheet } = around;
+  if (day === null || always || !shows(field.scale, day)) return [];
+  const { at, roomPx } = underCurve(sketch, { soilC, day }, around);
+  const told = [
+    `${said(soilC, sketch.plan.measures)}, from ${sayDay(day)}`,
+    ...(film ? ["under film"] : []),
+  ];
+  const [x, y] = [xOf(field.scale, day), yOf(field, soilC)];
+  const lines = (widthPx: number): Side["lines"] => [
+    ...listed(names.map(capital), { widthPx, sizePx: sheet.namePx, lines: 3 }).map(
+      (text): readonly Run[] => [{ text, ink: "ink", look: "name" }],
+    ),
+    ...told
+      .flatMap((text) => wrapped(text, widthPx, sheet.smallPx))
+      .map((text): readonly Run[] => [{ text, ink: "pencil", look: "plain" }]),
+  ];
+  const under = (onPx: number): readonly Side[] =>
+    onPx > roomPx / 2 ? [] : [{ from: "start", at: at + onPx, lines: lines(roomPx - onPx) }];
+  const leftPx = x - 13 - field.scale.leftPx;
+  const before: readonly Side[] =
+    leftPx < LEAST_WORD_PX ? [] : [{ from: "end", at: x - 13, lines: lines(leftPx) }];
+  return [
+    {
+      x,
+      y,
+      sides: [...NEAR.flatMap(under), ...before, ...FAR.flatMap(under)],
+      dot: element("circle", { class: "leaf", cx: x, cy: y, r: 4.5 }),
+    },
+  ];
+}
+
+/** Steps along [px] by which words move on under the curve where a line crosses them, before and after they are tried on the curve's other side. */
+const [NEAR, FAR] = [
+  [0, 24, 48],
+  [72, 96],
+];
+
+const capital = (name: string, i: number) =>
+  i === 0 ? name.charAt(0).toUpperCase() + name.slice(1) : name;
+
+/** What the diary measured, as rings at their own day and warmth; their words outside the curve if there is room. */
+function measured({ facts, plan }: Sketch, { field, sheet }: Around): readonly Mark[] {
+  const { scale } = field;
+  return facts.flatMap((fact) => {
+    if (fact.kind !== "measured" || fact.what !== "soil" || !shows(scale, fact.day)) return [];
+    const [x, y] = [xOf(scale, fact.day), yOf(field, fact.value.si)];
+    const bed = plan.beds.find(({ key }) => key === fact.bed);
+    const told = [
+      said(fact.value.si, plan.measures),
+      sayDay(fact.day),
+      ...(bed ? [plainLine(bed.name)] : []),
+    ];
+    const side = (from: Side["from"], roomPx: number): Side => ({
+      from,
+      at: from === "start" ? x + 13 : x - 13,
+      lines: told.map((text) => [
+        { text: cutTo(text, roomPx, sheet.smallPx), ink: "pencil", look: "aside" },
+      ]),
+    });
+    const [left, right] = [
+      side("end", x - 13 - scale.leftPx),
+      side("start", scale.rightPx - x - 13),
+    ];
+    const spring = x < (scale.leftPx + scale.rightPx) / 2;
+    const dot = element("circle", { class: "ink-line", "stroke-width": 2, cx: x, cy: y, r: 4.5 });
+    return [{ x, y, sides: spring ? [left, right] : [right, left], dot }];
+  });
+}
+
+function said(tempC: number, measures: Measures): string {
+  return sayQuantity(degreesC(tempC), measures);
+}

@@ -1,0 +1,142 @@
+import { type Day, earliest, latest, sayDay } from "../../base/days/day.ts";
+import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../engine/climate/frost.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import { datesNamed } from "./dates.ts";
+import { drift, edgeAt, type Field } from "./drift.ts";
+import { monthNames, wholeMonths, xInside } from "./scale.ts";
+import { headOf, type Lines, marginsOf, paragraph, type Sheet, sheetOf } from "./sheet.ts";
+import type { Sketch } from "./sketch.ts";
+import { todayNamed } from "./today.ts";
+import { autumnOdds, frostTold, raisedOn, springOdds } from "./told.ts";
+import { warmthShown, wash } from "./washes.ts";
+import { element, over, picture, plainLine, tenth } from "./write.ts";
+
+/** The chance of frost through the season, as snow that melts off the ground in spring and drifts back in autumn. */
+export function frostPicture(sketch: Sketch): string {
+  const { plan } = sketch;
+  const sheet = sheetOf(sketch.form);
+  const name = `${plainLine(plan.name)}, ${plan.year}`;
+  const head = headOf(sheet, `Frost in ${name}`, seenOf(plan));
+  const months = head.endsPx + 1.2 * sheet.smallPx;
+  const field = fieldOf(plan, sheet, months);
+  const foot = raisedNamed(plan, field, sheet);
+  return picture({
+    subject: "frost",
+    widthPx: sheet.widthPx,
+    heightPx: sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2,
+    title: `The chance of frost in ${name}`,
+    tells: [seenOf(plan), ...frostTold(plan)].join(" "),
+    parts: [
+      ...head.written,
+      monthNames(field.scale, months, sheet.smallPx),
+      ...drifts(plan, field),
+      ...todayOf(sketch, field, sheet),
+      ...foot.written,
+      over(...datesNamed(plan, field, sheet)),
+    ],
+  });
+}
+
+function seenOf({ site }: Plan): string {
+  return site.lastFrost && site.firstFrost
+    ? "How likely it is that frost is still to come in spring, and has come in autumn."
+    : "No frost is expected here: there is no cold night to wait for.";
+}
+
+/** Height of the drifts on a phone, and of the empty air where there are none [px]. */
+const [PHONE_HIGH_PX, BARE_HIGH_PX] = [330, 60];
+
+function fieldOf(plan: Plan, sheet: Sheet, months: number): Field {
+  const topPx = months + 4.2 * sheet.smallPx;
+  const roomPx = (sheet.heightPx ?? 0) - sheet.marginPx - topPx - 5 * sheet.smallPx;
+  const frostyPx = sheet.heightPx === null ? PHONE_HIGH_PX : roomPx;
+  const highPx = plan.site.lastFrost ? frostyPx : BARE_HIGH_PX;
+  return { scale: { ...daysShown(plan), ...marginsOf(sheet) }, topPx, groundPx: topPx + highPx };
+}
+
+/** Chance of frost at which the picture begins and ends. Source: house rule; beyond it, every year freezes. */
+const SURE = 0.985;
+
+/** Whole months with the two slopes in them; the season where there is no frost. */
+function daysShown(plan: Plan): { readonly from: Day; readonly to: Day } {
+  const { from, to } = seasonOf(plan);
+  const { lastFrost, firstFrost } = plan.site;
+  return wholeMonths(
+    lastFrost ? latest(from, earliest(lastFrost.early, lastFrostAt(lastFrost, SURE))) : from,
+    firstFrost ? earliest(to, latest(firstFrost.late, firstFrostAt(firstFrost, SURE))) : to,
+  );
+}
+
+function drifts(plan: Plan, field: Field): readonly string[] {
+  const { site } = plan;
+  const { scale, groundPx } = field;
+  return [
+    ...(site.lastFrost ? [] : warmGround(plan, field)),
+    ...(site.lastFrost ? [drift(site.lastFrost, "spring", field)] : []),
+    ...(site.firstFrost ? [drift(site.firstFrost, "autumn", field)] : []),
+    element("path", {
+      class: "soil-line",
+      "stroke-width": 2,
+      d: `M${tenth(scale.leftPx)} ${tenth(groundPx)}H${tenth(scale.rightPx)}`,
+    }),
+  ];
+}
+
+/** Where there is no frost to draw: how warm the ground is through the year. */
+function warmGround(plan: Plan, { scale, groundPx }: Field): readonly string[] {
+  const width = scale.rightPx - scale.leftPx;
+  return [
+    wash("frost-ground", "warm", { scale, share: warmthShown(plan, null) }),
+    element("rect", {
+      fill: "url(#frost-ground)",
+      x: scale.leftPx,
+      y: groundPx,
+      width,
+      height: 22,
+    }),
+  ];
+}
+
+/** The day raised plants may go out at the plan's own risk: a stem from the drift's edge down to its words. */
+function raisedNamed(plan: Plan, field: Field, sheet: Sheet): Lines {
+  const raised = raisedOn(plan);
+  const dates = plan.site.lastFrost;
+  const { scale, groundPx } = field;
+  const y = groundPx + 3.2 * sheet.smallPx;
+  const size = { y, sizePx: sheet.namePx };
+  if (!raised || !dates)
+    return paragraph(
+      "Brown ground: the soil is warm. Plants go out when it is warm enough for them.",
+      marginsOf(sheet),
+      size,
+    );
+  const text = `Tender plants we raised go out from ${sayDay(raised.day)}. Frost still comes after that in ${raised.odds}.`;
+  const x = xInside(scale, raised.day);
+  const leftPx = Math.max(scale.leftPx, Math.min(x - 6, scale.rightPx - WORDS_PX));
+  const below = paragraph(text, { leftPx, rightPx: scale.rightPx }, size);
+  const edge = edgeAt(dates, "spring", { day: raised.day, field });
+  const d = `M${tenth(x)} ${tenth(y - 1.2 * sheet.namePx)}V${tenth(edge.y)}`;
+  const stem = element("path", { class: "leaf-line", "stroke-width": 2.6, d });
+  const tip = element("circle", { class: "leaf", cx: x, cy: edge.y, r: 6 });
+  return { ...below, written: [stem, tip, ...below.written] };
+}
+
+/** Width that the words for raised plants want at the least [px]. */
+const WORDS_PX = 260;
+
+/** Today with its odds, said as those of the dates are. */
+function todayOf({ plan, today }: Sketch, field: Field, sheet: Sheet): readonly string[] {
+  const drop = { topPx: field.topPx - 1.6 * sheet.smallPx, lowPx: field.groundPx };
+  const more = today === null ? "" : oddsOn(plan, today);
+  return todayNamed(today, field.scale, { drop, sheet, more }).written;
+}
+
+function oddsOn({ site }: Plan, day: Day): string {
+  const { lastFrost, firstFrost } = site;
+  if (lastFrost && chanceOfFrostAfter(lastFrost, day) >= 0.02)
+    return `: ${springOdds(lastFrost, day)}`;
+  if (firstFrost && chanceOfFrostAfter(firstFrost, day) <= 0.98)
+    return `: ${autumnOdds(firstFrost, day)}`;
+  return "";
+}

@@ -1,0 +1,113 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Row } from "./beds.ts";
+import { type Column, type Filling, fill, type Heights, type Open } from "./filling.ts";
+import { lanesOf } from "./lanes.ts";
+import type { Scale } from "./scale.ts";
+import { marginsOf, type Sheet } from "./sheet.ts";
+
+/** The beds set out on a sheet. */
+export type Layout = {
+  readonly sheet: Sheet;
+  readonly columns: readonly Column[];
+  readonly heights: Heights;
+};
+
+/** What is to be set out: the beds, the days to show, and the room that head and foot leave [px] on a sheet of a width. */
+export type Wanted = {
+  readonly rows: readonly Row[];
+  readonly days: { readonly from: Day; readonly to: Day };
+  readonly room: (sheet: Sheet) => { readonly topPx: number; readonly footPx: number };
+};
+
+/** Least and most height of the air in a lane [px]: small enough for a club's garden, never so high that it looks empty; `alone`: the least in a page's only column. */
+const AIR_PX = { phone: 56, page: { least: 14, most: 160 }, alone: 32 } as const;
+
+/** Room for a bed's name left of its lanes [px]. */
+const GUTTER_PX = 118;
+
+/** Space between columns [px], and columns at the most. */
+const [BETWEEN_PX, MOST_COLUMNS] = [36, 3];
+
+/** Everything set out on the sheet: on a phone in one column, on a page in as few as fit; where none do, the page's lines become finer. */
+export function layOut(sheet: Sheet, wanted: Wanted): Layout {
+  if (sheet.heightPx === null) return setOut(sheet, wanted, { columns: 1, airPx: AIR_PX.phone });
+  for (let zoom = 1; ; zoom *= 1.08) {
+    const { widthPx, heightPx } = sheet;
+    const finer = {
+      ...sheet,
+      widthPx: Math.round(widthPx * zoom),
+      heightPx: Math.round(heightPx * zoom),
+    };
+    for (let columns = 1; columns <= MOST_COLUMNS; columns++) {
+      const fit = highest(finer, wanted, columns);
+      if (fit) return fit;
+    }
+  }
+}
+
+/** So many columns with the most air that still fits the sheet; null where even the least does not. */
+function highest(sheet: Sheet, wanted: Wanted, columns: number): Layout | null {
+  const { least, most } = AIR_PX.page;
+  const lowest = lowestOf(sheet, wanted);
+  const tried = (airPx: number): Layout | null => {
+    const layout = setOut(sheet, wanted, { columns, airPx });
+    const fits = layout.columns.length <= columns;
+    return fits && layout.columns.every(({ endsPx }) => endsPx <= lowest) ? layout : null;
+  };
+  let best = tried(columns === 1 ? AIR_PX.alone : least);
+  while (best && best.heights.airPx < most) {
+    const higher = tried(best.heights.airPx + 1);
+    if (!higher) break;
+    best = higher;
+  }
+  return best;
+}
+
+/** The y [px] down to which beds may reach. */
+function lowestOf(sheet: Sheet, { room }: Wanted): number {
+  if (sheet.heightPx === null) return Number.POSITIVE_INFINITY;
+  return sheet.heightPx - sheet.marginPx / 2 - room(sheet).footPx;
+}
+
+type Tried = { readonly columns: number; readonly airPx: number };
+
+/** A page's only column has room for the beds' names at its left; elsewhere they stand above their lanes. */
+function heightsOf(sheet: Sheet, { columns, airPx }: Tried): Heights {
+  const beside = sheet.form === "page" && columns === 1;
+  const tight = sheet.form === "page" && columns > 1;
+  return {
+    airPx,
+    groundPx: sheet.namePx + (tight ? 11 : 14),
+    headingPx: beside ? 0 : sheet.namePx + (tight ? 9 : 14),
+    gutterPx: beside ? GUTTER_PX : 0,
+  };
+}
+
+function setOut(sheet: Sheet, wanted: Wanted, tried: Tried): Layout {
+  const heights = heightsOf(sheet, tried);
+  const scales = scalesOf(sheet, wanted.days, { ...tried, ...heights });
+  const filling: Filling = {
+    ...wanted.room(sheet),
+    lowest: lowestOf(sheet, wanted),
+    heights,
+    scales,
+  };
+  const columns: Open[] = [];
+  const [model] = scales;
+  for (const row of model ? wanted.rows : [])
+    if (model) fill(columns, { row, lanes: lanesOf(row, model, sheet) }, filling);
+  return { sheet, columns, heights };
+}
+
+function scalesOf(
+  sheet: Sheet,
+  days: Wanted["days"],
+  { columns, gutterPx }: { readonly columns: number; readonly gutterPx: number },
+): readonly Scale[] {
+  const { leftPx, rightPx } = marginsOf(sheet);
+  const widthPx = (rightPx - leftPx - (columns - 1) * BETWEEN_PX) / columns;
+  return Array.from({ length: columns }, (_, i) => {
+    const left = leftPx + i * (widthPx + BETWEEN_PX);
+    return { ...days, leftPx: left + gutterPx, rightPx: left + widthPx };
+  });
+}

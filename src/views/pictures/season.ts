@@ -1,0 +1,76 @@
+import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import type { Plan } from "../../garden/model/plan.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import { type Plant, type Row, rowsOf } from "./beds.ts";
+import { drawColumn } from "./column.ts";
+import { footOf } from "./key.ts";
+import { layOut } from "./layout.ts";
+import { wholeMonths } from "./scale.ts";
+import { headOf, type Sheet, sheetOf } from "./sheet.ts";
+import type { Sketch } from "./sketch.ts";
+import { usualTold } from "./told.ts";
+import { picture, plainLine } from "./write.ts";
+
+/** What grows when in each bed, drawn as it grows: bed by bed in walking order, one line of soil for what stands in it in turn. */
+export function seasonPicture(sketch: Sketch): string {
+  const rows = rowsOf(sketch);
+  const wanted = { rows, frost: sketch.plan.site.firstFrost !== null };
+  const title = `${plainLine(sketch.plan.name)}, ${sketch.plan.year}`;
+  const text = usualTold(sketch.plan);
+  const head = (sheet: Sheet) => headOf(sheet, title, text);
+  const footPx = (sheet: Sheet) => footOf(sheet, wanted, 0).endsPx;
+  const topPx = (sheet: Sheet) => head(sheet).endsPx + MONTHS_LINES * sheet.smallPx;
+  const room = (sheet: Sheet) => ({ topPx: topPx(sheet), footPx: footPx(sheet) });
+  const layout = layOut(sheetOf(sketch.form), { rows, days: daysShown(sketch, rows), room });
+  const { sheet, columns } = layout;
+  const lowest = Math.max(topPx(sheet), ...columns.map(({ endsPx }) => endsPx));
+  const footY =
+    sheet.heightPx === null ? lowest : sheet.heightPx - sheet.marginPx / 2 - footPx(sheet);
+  const foot = footOf(sheet, wanted, footY);
+  return picture({
+    subject: "season",
+    widthPx: sheet.widthPx,
+    heightPx: sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2,
+    title: `The season in ${title}`,
+    tells: [text, ...rows.flatMap(rowTold)].join(" "),
+    parts: [
+      ...head(sheet).written,
+      ...columns.flatMap((column, i) =>
+        drawColumn(column, { i, topPx: topPx(sheet), layout, sketch }),
+      ),
+      ...foot.written,
+    ],
+  });
+}
+
+/** Lines of small type that the months and the marks below them take. */
+const MONTHS_LINES = 3.6;
+
+function rowTold({ name, plants }: Row): readonly string[] {
+  return plants.map((plant) => `${plant.name}${name === "" ? "" : `, ${name}`}: ${plant.days}.`);
+}
+
+/** Whole months with all that starts or ends this season and its frosts; what runs over from or into another year bleeds off. */
+function daysShown(
+  { plan }: Sketch,
+  rows: readonly Row[],
+): { readonly from: Day; readonly to: Day } {
+  const season = seasonOf(plan);
+  const { lastFrost, firstFrost } = plan.site;
+  const lives = rows.flatMap(({ plants }) => plants).flatMap((plant) => plant.lives);
+  const own = rows.flatMap(({ plants }) => plants).filter((plant) => isOwn(plant, plan));
+  const starts = own.flatMap((plant) => plant.lives).map((life) => life.starts);
+  const ends = lives.map((life) =>
+    life.gone <= season.to ? life.gone : plus(latest(life.starts, season.from), 30),
+  );
+  const first = [...starts, ...(lastFrost ? [latest(season.from, lastFrost.early)] : [])];
+  const last = [...ends, ...(firstFrost ? [firstFrost.late] : [])];
+  const from = first.length === 0 ? season.from : earliest(...first);
+  const to = last.length === 0 ? season.to : earliest(season.to, latest(plus(from, 90), ...last));
+  return wholeMonths(from, to);
+}
+
+/** Whether it went in for this year's plan, and not before. */
+function isOwn({ planting }: Plant, { plantings }: Plan): boolean {
+  return planting.inSince === null && plantings.some(({ key }) => key === planting.key);
+}

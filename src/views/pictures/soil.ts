@@ -1,0 +1,127 @@
+import { type Day, earliest, latest } from "../../base/days/day.ts";
+import { list } from "../../engine/practices/say.ts";
+import type { Bed, Plan } from "../../garden/model/plan.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import { bandBoxes, lineBoxes, soilLines } from "./band.ts";
+import { crossings } from "./crossings.ts";
+import { axisPx, degreesOf, type Field, spanOf } from "./degrees.ts";
+import type { Box } from "./labels.ts";
+import { daysOf, monthNames, wholeMonths } from "./scale.ts";
+import { headOf, marginsOf, paragraph, type Sheet, sheetOf } from "./sheet.ts";
+import type { Sketch } from "./sketch.ts";
+import { todayNamed } from "./today.ts";
+import { type Waiting, waitingOf, waitingTold } from "./waiting.ts";
+import { soilIn } from "./warmth.ts";
+import { over, picture, plainLine } from "./write.ts";
+
+/** The soil at seed depth through the season, from a cool one to a warm one, with what waits for it on the line. */
+export function soilPicture(sketch: Sketch): string {
+  const { plan } = sketch;
+  const sheet = sheetOf(sketch.form);
+  const name = `${plainLine(plan.name)}, ${plan.year}`;
+  const head = headOf(sheet, `Soil in ${name}`, SEEN);
+  const months = head.endsPx + 1.2 * sheet.smallPx;
+  const waiting = waitingOf(plan);
+  const notes = (y: number) =>
+    paragraph(notesOf(plan, waiting), marginsOf(sheet), { y, sizePx: sheet.smallPx });
+  const field = fieldOf(plan, sheet, { months, notesPx: notes(0).endsPx });
+  const foot = notes(field.lowPx + 2.2 * sheet.smallPx);
+  return picture({
+    subject: "soil",
+    widthPx: sheet.widthPx,
+    heightPx: sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2,
+    title: `The soil in ${name}`,
+    tells: [SEEN, ...waiting.map((each) => waitingTold(each, plan)), notesOf(plan, [])].join(" "),
+    parts: [
+      ...head.written,
+      monthNames(field.scale, months, sheet.smallPx),
+      ...soilLines(plan, filmOf(plan), field),
+      ...labels(sketch, waiting, { field, sheet }),
+      ...foot.written,
+    ],
+  });
+}
+
+const SEEN =
+  "How warm the soil is at the depth of seed: the line in a usual season, the band from a cool season to a warm one.";
+
+/** A bed under film, for all of them: film warms each alike; null where there is none. */
+function filmOf({ beds }: Plan): Bed | null {
+  return beds.find((bed) => bed.warmed) ?? null;
+}
+
+/** What no place on the drawing says: what the soil is never or always warm enough for, the dotted line, and where the curve is rough. */
+function notesOf(plan: Plan, waiting: readonly Waiting[]): string {
+  const never = waiting.filter(({ day }) => day === null).map((each) => waitingTold(each, plan));
+  const always = waiting.filter((each) => each.always).flatMap(({ names }) => names);
+  const film = plan.beds.filter((bed) => bed.warmed).map((bed) => plainLine(bed.name));
+  return [
+    ...never,
+    ...(always.length === 0 ? [] : [`Warm enough all year for ${list([...new Set(always)])}.`]),
+    ...(film.length === 0 ? [] : [`The dotted line is soil under film: ${film.join(", ")}.`]),
+    ...(plan.site.normals ? [] : ["The plan has no monthly temperatures: this is a rough guess."]),
+  ].join(" ");
+}
+
+/** Soil from which the year is worth drawing [°C]. Source: house rule; frozen ground has nothing to say. */
+const STIRS_C = 2;
+
+function daysShown(plan: Plan): { readonly from: Day; readonly to: Day } {
+  const season = seasonOf(plan);
+  const soil = soilIn(plan, null);
+  const warm = daysOf({ ...season, leftPx: 0, rightPx: 1 }, 1).filter(
+    (day) => soil(day).usualC >= STIRS_C,
+  );
+  const shown = warm.length === 0 ? [season.from, season.to] : warm;
+  return wholeMonths(earliest(...shown), latest(...shown));
+}
+
+/** Height of the field on a phone [px]. */
+const PHONE_HIGH_PX = 400;
+
+function fieldOf(
+  plan: Plan,
+  sheet: Sheet,
+  { months, notesPx }: { readonly months: number; readonly notesPx: number },
+): Field {
+  const topPx = months + 3.4 * sheet.smallPx;
+  const lowest = (sheet.heightPx ?? 0) - sheet.marginPx / 2 - notesPx - 2.2 * sheet.smallPx;
+  const { leftPx, rightPx } = marginsOf(sheet);
+  const shown = daysShown(plan);
+  const days = daysOf({ ...shown, leftPx, rightPx }, 3);
+  const open = days.map(soilIn(plan, null));
+  const film = days.map(soilIn(plan, filmOf(plan)));
+  const span = spanOf(plan.measures, {
+    leastC: Math.min(...open.map((soil) => soil.coolC)),
+    mostC: Math.max(...open.map((soil) => soil.warmC), ...film.map((soil) => soil.usualC)) + 1,
+  });
+  return {
+    scale: { ...shown, leftPx: leftPx + axisPx(plan.measures, span, sheet), rightPx },
+    topPx,
+    lowPx: sheet.heightPx === null ? topPx + PHONE_HIGH_PX : lowest,
+    ...span,
+  };
+}
+
+type Drawn = { readonly field: Field; readonly sheet: Sheet };
+
+/** Today, degrees along the side, what waits, and what was measured, each where it finds room. */
+function labels(
+  sketch: Sketch,
+  waiting: readonly Waiting[],
+  { field, sheet }: Drawn,
+): readonly string[] {
+  const { scale, topPx, lowPx } = field;
+  const within: Box = {
+    x: scale.leftPx,
+    y: topPx,
+    widthPx: scale.rightPx - scale.leftPx,
+    heightPx: lowPx - topPx,
+  };
+  const now = todayNamed(sketch.today, scale, { drop: { topPx, lowPx }, sheet });
+  const band = bandBoxes(sketch.plan, filmOf(sketch.plan), field);
+  const lines = lineBoxes(sketch.plan, filmOf(sketch.plan), field);
+  const around = { field, sheet, within, band, taken: [...now.boxes, ...lines] };
+  const degrees = degreesOf(sketch.plan.measures, field, sheet);
+  return [...now.written, ...degrees, over(...crossings(sketch, waiting, around))];
+}

@@ -1,0 +1,72 @@
+import { describe, expect, test } from "vitest";
+import { cropOf } from "../../../src/crops/crops.ts";
+import { roomIn } from "../../../src/engine/beds/room.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
+import { bedOf, seasonOf } from "./gardens.ts";
+
+const LANE = seasonOf(QUARRY);
+const room = (bed: string, on: string, season = LANE) => {
+  const found = roomIn(season, bed, isoDay(on));
+  if (!found) throw new Error("no such bed");
+  return found;
+};
+
+describe("the room of a bed", () => {
+  test("tells who stands there, who comes, and what is free", () => {
+    const summer = room("salad-bed", "2027-07-01");
+    expect(summer.standing.map(({ name }) => name)).toEqual(["lettuce"]);
+    expect(summer.freeShare).toBeGreaterThan(0);
+    expect(room("garlic-bed", "2027-07-01").coming.map(({ name }) => name)).toEqual(["garlic"]);
+    expect(room("garlic-bed", "2027-07-01")).toMatchObject({ standing: [], freeShare: 1 });
+  });
+
+  test("is plain JSON", () => {
+    const told = room("salad-bed", "2027-06-01");
+    expect(JSON.parse(JSON.stringify(told))).toEqual(told);
+  });
+
+  test("names the families that stood there too few years ago", () => {
+    const season = seasonOf(bedOf(["potato: 9 plants"], { year: 2026 }), bedOf(["beet: 1 rows"]));
+    expect(room("long-bed", "2027-06-01", season).away).toEqual([
+      { family: "nightshade family", had: "potato", year: 2026 },
+    ]);
+    expect(room("salad-bed", "2027-06-01").away).toEqual([]);
+  });
+
+  test("names plantings whose days nobody knows", () => {
+    const season = seasonOf(bedOf(["moonflower: 3 plants", "beet: 1 rows"]));
+    expect(room("long-bed", "2027-06-01", season).unknown).toEqual(["moonflower"]);
+  });
+
+  test("has crops of years apart from the rest", () => {
+    const { crops, perennials } = room("salad-bed", "2027-06-01");
+    const isForYears = (crop: string) => {
+      const facts = cropOf(crop);
+      return facts !== null && "perennial" in facts && facts.perennial !== null;
+    };
+    expect(crops.some(({ crop }) => isForYears(crop))).toBe(false);
+    expect(perennials.every(({ crop }) => isForYears(crop))).toBe(true);
+  });
+
+  test("answers for a year that no plan is written for yet", () => {
+    const next = room("salad-bed", "2029-05-20");
+    expect(next.standing).toEqual([]);
+    const verdicts = (on: string) => room("root-bed", on).crops.map(({ verdict }) => verdict);
+    expect(verdicts("2029-05-20")).toEqual(verdicts("2027-05-20"));
+  });
+
+  test("is null where no plan has such a bed", () => {
+    expect(roomIn(LANE, "sald-bed", isoDay("2027-05-20"))).toBeNull();
+  });
+
+  test("is told in less than a tenth of a second, were there sixty crops in a way and a half each", () => {
+    const days = ["2027-03-01", "2027-05-20", "2027-06-20", "2027-07-20", "2027-08-20"];
+    const each = days.map((on) => {
+      const from = performance.now();
+      const { crops } = room("salad-bed", on);
+      return (performance.now() - from) / Math.max(1, crops.length);
+    });
+    // The quickest of five, since the machine has other work too.
+    expect(Math.min(...each) * 90).toBeLessThan(100);
+  });
+});

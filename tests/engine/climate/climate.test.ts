@@ -1,0 +1,228 @@
+import { describe, expect, test } from "vitest";
+import { dayOfYear, plus } from "../../../src/base/days/day.ts";
+import { celsius, quantity } from "../../../src/base/quantities/quantity.ts";
+import { type Climate, climateOf, ROUGH_SPREAD_K } from "../../../src/engine/climate/climate.ts";
+import { roughWave, waveC } from "../../../src/engine/climate/wave.ts";
+import type { Fact } from "../../../src/garden/diary/fact.ts";
+import type { Bed } from "../../../src/garden/model/plan.ts";
+import { USUAL_SPREAD_K } from "../../../src/garden/station/spread.ts";
+import { isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
+
+const PLAN = planOf(QUARRY);
+const bed = (key: string): Bed | null => PLAN.beds.find((each) => each.key === key) ?? null;
+
+function measured(day: string, fahrenheit: number, inBed: string | null = null): Fact {
+  const value = quantity(fahrenheit, "°F");
+  return { kind: "measured", day: isoDay(day), what: "soil", bed: inBed, value };
+}
+
+const soil = (climate: Climate, day: string, inBed: string | null = null) =>
+  Math.round(climate.soilC(isoDay(day), inBed === null ? null : bed(inBed)) * 10) / 10;
+
+describe("the lane's air", () => {
+  test("comes from its normals and is not rough", () => {
+    const climate = climateOf(PLAN, []);
+    expect(climate.rough).toBe(false);
+    expect(climate.airC(isoDay("2027-05-15"))).toBeCloseTo(10, 0);
+  });
+
+  test("is the same on a day of any year, 29 February as the day before", () => {
+    const climate = climateOf(PLAN, []);
+    expect(climate.airC(isoDay("2028-07-01"))).toBe(climate.airC(isoDay("2027-07-01")));
+    expect(climate.airC(isoDay("2028-02-29"))).toBe(climate.airC(isoDay("2028-02-28")));
+    expect(climate.airC(isoDay("2028-03-01"))).toBe(climate.airC(isoDay("2027-03-01")));
+  });
+
+  test("is rough without normals", () => {
+    const climate = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
+    expect(climate.rough).toBe(true);
+    expect(climate.airC(isoDay("2027-05-06"))).toBeCloseTo(11, 1);
+  });
+});
+
+describe("a season warmer than usual", () => {
+  const climate = climateOf(PLAN, []);
+  const day = isoDay("2027-05-15");
+
+  test("is so much warmer by night, by day and in the soil", () => {
+    const [usual, warm] = [climate.air(day), climate.air(day, 2)];
+    expect(warm.lowC).toBeCloseTo(usual.lowC + 2, 9);
+    expect(warm.highC).toBeCloseTo(usual.highC + 2, 9);
+    expect(climate.airC(day, -1.5)).toBeCloseTo(climate.airC(day) - 1.5, 9);
+    expect(climate.soilC(day, null, 2)).toBeCloseTo(climate.soilC(day, null) + 2, 9);
+  });
+
+  test("lets frozen soil stay frozen until it is warm enough to thaw", () => {
+    expect(climate.soilC(isoDay("2027-01-15"), null, 2)).toBe(0);
+  });
+});
+
+describe("days whose air is known", () => {
+  const day = isoDay("2027-05-15");
+  const known = new Map([[day, { lowC: 3, highC: 31 }]]);
+  const climate = climateOf(PLAN, [], known);
+
+  test("take the place of the normals', in every season", () => {
+    expect(climate.air(day)).toEqual({ lowC: 3, highC: 31 });
+    expect(climate.airC(day, 2)).toBe(17);
+    expect(climate.air(plus(day, 1))).toEqual(climateOf(PLAN, []).air(plus(day, 1)));
+  });
+
+  test("warm the soil for eleven days by an eleventh of what they are warmer", () => {
+    const plain = climateOf(PLAN, []);
+    const more = (on: number) =>
+      climate.soilC(plus(day, on), null) - plain.soilC(plus(day, on), null);
+    const eleventh = (17 - plain.airC(day)) / 11;
+    expect(more(0)).toBeCloseTo(eleventh, 9);
+    expect(more(10)).toBeCloseTo(eleventh, 9);
+    expect(more(11)).toBeCloseTo(0, 9);
+    expect(more(-1)).toBeCloseTo(0, 9);
+  });
+});
+
+describe("beds of equal soil", () => {
+  const south = bed("south-bed");
+
+  test("are those in the open, and those under film", () => {
+    const { soilOf } = climateOf(PLAN, []);
+    expect(soilOf(bed("root-bed"))).toBe(soilOf(bed("salad-bed")));
+    expect(soilOf(bed("root-bed"))).toBe(soilOf(null));
+    expect(soilOf(south)).not.toBe(soilOf(null));
+  });
+
+  test("are each its own where its soil was measured, and the others as they were", () => {
+    const { soilOf } = climateOf(PLAN, [measured("2027-05-25", 58, "root-bed")]);
+    expect(new Set([bed("root-bed"), bed("salad-bed"), south].map(soilOf)).size).toBe(3);
+    expect(soilOf(bed("salad-bed"))).toBe(soilOf(null));
+    const everywhere = climateOf(PLAN, [measured("2027-05-25", 58)]);
+    const all = [bed("root-bed"), bed("salad-bed"), south, null].map(everywhere.soilOf);
+    expect(new Set(all).size).toBe(4);
+  });
+});
+
+describe("the spread from year to year", () => {
+  const { normals } = PLAN.site;
+  if (!normals) throw new Error("the lane has normals");
+  const may = isoDay("2027-05-31");
+
+  test("is the month's own in its middle where the site says, and goes over to the next", () => {
+    const spreadK = [3, 3, 2.5, 2, 1.8, 1.4, 1.1, 1.2, 1.6, 1.9, 2.4, 2.9];
+    const site = { ...PLAN.site, normals: { ...normals, spreadK } };
+    const climate = climateOf({ ...PLAN, site }, []);
+    expect(climate.spreadK(isoDay("2027-05-16"))).toBeCloseTo(1.8, 2);
+    expect(climate.spreadK(isoDay("2027-06-16"))).toBeCloseTo(1.4, 1);
+    expect(climate.spreadK(may)).toBeCloseTo(1.6, 1);
+    expect(climate.spreadK(isoDay("2027-01-01"))).toBeCloseTo(2.95, 1);
+    for (let day = isoDay("2027-01-01"); day < isoDay("2028-01-10"); day = plus(day, 1))
+      expect(Math.abs(climate.spreadK(plus(day, 1)) - climate.spreadK(day))).toBeLessThan(0.03);
+  });
+
+  test("is the usual one where it does not, twice that where the air is rough", () => {
+    expect(climateOf(PLAN, []).spreadK(may)).toBe(USUAL_SPREAD_K);
+    const rough = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
+    expect(rough.spreadK(may)).toBe(ROUGH_SPREAD_K);
+    expect(ROUGH_SPREAD_K).toBe(2 * USUAL_SPREAD_K);
+  });
+});
+
+describe("the length of a day", () => {
+  test("is told where the plan gives a latitude", () => {
+    const hours = climateOf(PLAN, []).dayHours;
+    expect(hours?.(isoDay("2027-06-21"))).toBeCloseTo(15.8, 1);
+  });
+
+  test("is nothing where it does not", () => {
+    expect(climateOf({ ...PLAN, site: { ...PLAN.site, latitude: null } }, []).dayHours).toBeNull();
+  });
+});
+
+describe("soil without normals", () => {
+  test("is the rough wave two inches down", () => {
+    const climate = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
+    const day = isoDay("2027-06-15");
+    const wave = roughWave(46.6, dayOfYear(isoDay("2027-05-06")), dayOfYear(isoDay("2027-10-02")));
+    expect(climate.soilC(day, null)).toBeCloseTo(waveC(wave, dayOfYear(day), 0.05), 9);
+  });
+});
+
+describe("the lane's soil", () => {
+  const climate = climateOf(PLAN, []);
+
+  test("lags behind the air in spring, as the mean of eleven days", () => {
+    const days = Array.from({ length: 11 }, (_, back) =>
+      climate.airC(isoDay(`2027-05-${String(20 - back).padStart(2, "0")}`)),
+    );
+    const mean = days.reduce((a, b) => a + b, 0) / 11;
+    expect(climate.soilC(isoDay("2027-05-20"), null)).toBeCloseTo(mean, 9);
+  });
+
+  test("is never below freezing", () => {
+    expect(soil(climate, "2027-01-15")).toBe(0);
+  });
+
+  test("is three degrees warmer under film", () => {
+    const open = climate.soilC(isoDay("2027-05-20"), bed("root-bed"));
+    expect(climate.soilC(isoDay("2027-05-20"), bed("south-bed")) - open).toBeCloseTo(3, 9);
+  });
+});
+
+describe("soil measured in the diary", () => {
+  test("is taken on its day", () => {
+    expect(soil(climateOf(PLAN, [measured("2027-05-25", 58)]), "2027-05-25")).toBe(
+      Math.round(celsius(58) * 10) / 10,
+    );
+  });
+
+  test("does not change the days before", () => {
+    const plain = climateOf(PLAN, []);
+    const climate = climateOf(PLAN, [measured("2027-05-25", 70)]);
+    expect(soil(climate, "2027-05-24")).toBe(soil(plain, "2027-05-24"));
+  });
+
+  test("has half its weight after a week and none after two", () => {
+    const plain = climateOf(PLAN, []);
+    const climate = climateOf(PLAN, [measured("2027-05-25", 70)]);
+    const more = (day: string) => climate.soilC(isoDay(day), null) - plain.soilC(isoDay(day), null);
+    expect(more("2027-06-01")).toBeCloseTo(more("2027-05-25") / 2, 9);
+    expect(more("2027-06-08")).toBe(0);
+  });
+
+  test("in one bed says nothing of another", () => {
+    const plain = climateOf(PLAN, []);
+    const climate = climateOf(PLAN, [measured("2027-05-25", 70, "south-bed")]);
+    expect(soil(climate, "2027-05-25", "south-bed")).toBe(21.1);
+    expect(soil(climate, "2027-05-25", "root-bed")).toBe(soil(plain, "2027-05-25", "root-bed"));
+  });
+
+  test("gives way to what was measured later", () => {
+    const lines = [measured("2027-05-25", 70), measured("2027-05-28", 55)];
+    expect(soil(climateOf(PLAN, lines), "2027-05-28")).toBe(12.8);
+  });
+
+  test("gives way to the later day whatever the order of the lines", () => {
+    const lines = [measured("2027-05-28", 55), measured("2027-05-25", 70)];
+    expect(soil(climateOf(PLAN, lines), "2027-05-28")).toBe(12.8);
+  });
+
+  test("is the same on its day in a warm and in a cold season", () => {
+    const climate = climateOf(PLAN, [measured("2027-05-25", 58)]);
+    const inSeasons = [-2, 0, 2].map((warmerK) =>
+      climate.soilC(isoDay("2027-05-25"), null, warmerK),
+    );
+    for (const soilC of inSeasons) expect(soilC).toBeCloseTo(celsius(58), 9);
+    const later = isoDay("2027-06-01");
+    expect(climate.soilC(later, null, 2) - climate.soilC(later, null)).toBeCloseTo(1, 9);
+  });
+
+  test("is not told below freezing either, once the air has gone colder since", () => {
+    const same = Array(12).fill(celsius(32.9));
+    const cold = { ...PLAN, site: { ...PLAN.site, normals: normalsOf(same, same) } };
+    const frozen = climateOf(
+      cold,
+      [measured("2027-11-20", 32)],
+      new Map([21, 22, 23, 24].map((date) => [isoDay(`2027-11-${date}`), { lowC: -3, highC: 1 }])),
+    );
+    expect(frozen.soilC(isoDay("2027-11-20"), null)).toBeCloseTo(0, 9);
+    expect(frozen.soilC(isoDay("2027-11-24"), null)).toBe(0);
+  });
+});

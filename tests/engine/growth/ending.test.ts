@@ -1,0 +1,103 @@
+import { describe, expect, test } from "vitest";
+import { isoOf } from "../../../src/base/days/day.ts";
+import { autumnAfter, growingEnds, lastHarvest } from "../../../src/engine/growth/ending.ts";
+import type { Growing } from "../../../src/engine/growth/growing.ts";
+import { isoDay, planOf, QUARRY } from "../../gardens.ts";
+import { growingOf } from "./growing.ts";
+
+const beet = growingOf(QUARRY, "beet");
+const tomato = growingOf(QUARRY, "tomato");
+
+/** The lane without frost, and a bed of it under glass. */
+const mild: Growing = {
+  ...beet,
+  plan: { ...beet.plan, site: { ...planOf(QUARRY).site, firstFrost: null } },
+};
+const glass: Growing = { ...beet, bed: beet.bed && { ...beet.bed, kind: "greenhouse" } };
+
+const autumnOf = (day: string) => {
+  const autumn = autumnAfter(beet, isoDay(day));
+  return autumn && [autumn.early, autumn.usual, autumn.killing, autumn.midwinter].map(isoOf);
+};
+
+describe("the autumn that ends what grows", () => {
+  test("is its early and usual first frost, the killing one and the middle of winter", () => {
+    expect(autumnOf("2027-05-03")).toEqual([
+      "2027-09-17",
+      "2027-10-02",
+      "2027-10-16",
+      "2028-01-17",
+    ]);
+  });
+
+  test("is the same one still after its frost, until the middle of winter", () => {
+    expect(autumnOf("2027-10-20")).toEqual(autumnOf("2027-05-03"));
+    expect(autumnOf("2028-01-17")).toEqual(autumnOf("2027-05-03"));
+  });
+
+  test("is the next one's after that", () => {
+    expect(autumnOf("2028-01-18")?.[1]).toBe("2028-10-01");
+    expect(autumnOf("2028-03-01")?.[1]).toBe("2028-10-01");
+  });
+
+  test("is none where nothing freezes", () => {
+    expect(autumnAfter(mild, isoDay("2027-05-03"))).toBeNull();
+    expect(autumnAfter(glass, isoDay("2027-05-03"))).toBeNull();
+  });
+});
+
+describe("the last day worth a first harvest", () => {
+  const last = (growing: Growing) => {
+    const day = lastHarvest(growing, isoDay("2027-05-21"));
+    return day && isoOf(day);
+  };
+
+  test("is the first frost for what it kills", () => {
+    expect(last(tomato)).toBe("2027-10-02");
+  });
+
+  test("is two weeks after the killing frost for the rest", () => {
+    expect(last(beet)).toBe("2027-10-30");
+  });
+
+  test("is none where nothing freezes", () => {
+    expect(last(mild)).toBeNull();
+  });
+
+  test("is under glass the last day of ten hours, whatever the frost", () => {
+    expect(last(glass)).toBe("2027-11-02");
+    const { dayHours } = glass.climate;
+    expect(dayHours?.(isoDay("2027-11-02"))).toBeGreaterThanOrEqual(10);
+    expect(dayHours?.(isoDay("2027-11-03"))).toBeLessThan(10);
+  });
+
+  test("is under glass next autumn's for what is sown in short days", () => {
+    expect(lastHarvest(glass, isoDay("2027-12-15"))).toBe(isoDay("2028-11-02"));
+  });
+
+  test("is none under glass where no day is so short, or no latitude is known", () => {
+    const at = (dayHours: Growing["climate"]["dayHours"]) =>
+      lastHarvest({ ...glass, climate: { ...glass.climate, dayHours } }, isoDay("2027-05-21"));
+    expect(at(() => 12)).toBeNull();
+    expect(at(null)).toBeNull();
+  });
+});
+
+describe("the day that ends all growing", () => {
+  const ends = (growing: Growing) => {
+    const day = growingEnds(growing, isoDay("2027-05-21"));
+    return day && isoOf(day);
+  };
+
+  test("is the killing frost for what frost kills", () => {
+    expect(ends(tomato)).toBe("2027-10-16");
+  });
+
+  test("is the middle of winter for the rest", () => {
+    expect(ends(beet)).toBe("2028-01-17");
+  });
+
+  test("is none where nothing freezes", () => {
+    expect(ends(glass)).toBeNull();
+  });
+});

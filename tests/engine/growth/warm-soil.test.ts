@@ -1,0 +1,65 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { isoOf, plus } from "../../../src/base/days/day.ts";
+import { celsius } from "../../../src/base/quantities/quantity.ts";
+import { firstWarmSoil } from "../../../src/engine/growth/warm-soil.ts";
+import { seasonOf } from "../../../src/garden/model/season.ts";
+import { isoDay, planOf, QUARRY } from "../../gardens.ts";
+import { always, growingOf } from "./growing.ts";
+
+const beet = growingOf(QUARRY, "beet");
+const tomato = growingOf(QUARRY, "tomato");
+const season = seasonOf(planOf(QUARRY));
+
+const told = (growing: typeof beet, soilF: number, shiftK = 0) => {
+  const day = firstWarmSoil(growing, celsius(soilF), shiftK);
+  return day && isoOf(day);
+};
+
+describe("the first day of warm enough soil", () => {
+  test("is the first of the season that reaches it, and no day before does", () => {
+    const day = firstWarmSoil(beet, celsius(50), 0);
+    if (day === null) throw new Error("the lane's soil gets warm");
+    const soil = (on: number) => beet.climate.soilC(plus(day, on), beet.bed);
+    expect(soil(0)).toBeGreaterThanOrEqual(celsius(50));
+    for (let back = 1; day - back >= season.from; back++)
+      expect(soil(-back)).toBeLessThan(celsius(50));
+  });
+
+  test("at the lane is 3 May for 45 °F", () => {
+    expect(told(beet, 45)).toBe("2027-05-03");
+  });
+
+  test("comes sooner under film, and in a bed of its own answer", () => {
+    expect(told(tomato, 55)).toBe("2027-05-20");
+    expect(told(beet, 55)).toBe("2027-06-10");
+    expect(told(tomato, 55)).toBe("2027-05-20");
+  });
+
+  test("is the season's first where soil is always warm", () => {
+    const warm = growingOf(QUARRY, "beet", { plan: { site: always(20) } });
+    expect(firstWarmSoil(warm, 15, 0)).toBe(season.from);
+  });
+
+  test("is none where it never is", () => {
+    expect(told(beet, 95)).toBeNull();
+    expect(told(beet, 95)).toBeNull();
+  });
+
+  test("is no later in a warmer season, nor earlier for warmer soil", () => {
+    const soilC = fc.double({ min: 1, max: 18, noNaN: true });
+    const shiftK = fc.constantFrom(-3, -1.5, 0, 1, 2.5);
+    fc.assert(
+      fc.property(soilC, fc.double({ min: 0, max: 5, noNaN: true }), shiftK, (at, more, shift) => {
+        const day = (minC: number, warmer: number) =>
+          firstWarmSoil(beet, minC, warmer) ?? plus(season.to, 1);
+        return day(at, shift + 1) <= day(at, shift) && day(at + more, shift) >= day(at, shift);
+      }),
+    );
+  });
+
+  test("is looked for in the year's own season", () => {
+    const next = growingOf(QUARRY.replace("2027", "2031"), "beet");
+    expect(firstWarmSoil(next, celsius(45), 0)).toBe(plus(isoDay("2027-05-03"), 1461));
+  });
+});

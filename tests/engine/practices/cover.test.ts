@@ -1,0 +1,244 @@
+import { describe, expect, test } from "vitest";
+import type { CoverFacts, Crop } from "../../../src/crops/facts.ts";
+import { common } from "../../../src/crops/figures.ts";
+import type { Growing } from "../../../src/engine/growth/growing.ts";
+import { COVER } from "../../../src/engine/practices/cover.ts";
+import type { Task } from "../../../src/engine/practices/task.ts";
+import { QUARRY } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+import { said, titles, windows } from "./told.ts";
+
+/** Covers of a garden with nothing but these in it. */
+function tasksOf(...growings: readonly Growing[]): readonly Task[] {
+  const { plan, climate, around } = growingOf(QUARRY, "beet");
+  return COVER.tasks({ plan, climate, growings, anchors: new Map(), facts: [], around });
+}
+
+const windowsOf = (...growings: readonly Growing[]) => windows(tasksOf(...growings));
+const stepOf = (growing: Growing, step: string) =>
+  tasksOf(growing).find((task) => task.step === step);
+
+const beets = growingOf(QUARRY, "beet", { acts: { start: "2027-05-03", up: "2027-05-20" } });
+
+describe("a net over beets seen up on 20 May", () => {
+  test("goes on at once and comes off when they stand a hand high", () => {
+    expect(windowsOf(beets)).toEqual(["on 05-19 05-20 05-24", "off 06-11 06-15 06-29"]);
+    expect(titles(tasksOf(beets))).toEqual(["Net over beets [bed]", "Net off beets [bed]"]);
+  });
+
+  test("goes on this week and comes off when there is time", () => {
+    expect(tasksOf(beets).map(({ harm }) => harm)).toEqual(["this week", "when you can"]);
+  });
+
+  test("says what it is against, and what to bring", () => {
+    expect(said(stepOf(beets, "on"))).toContain("It keeps off the flies whose grubs tunnel");
+    expect(stepOf(beets, "on")?.needs).toEqual(["a net, hoops and pegs"]);
+  });
+
+  test("has the plants' own sign for coming off", () => {
+    expect(said(stepOf(beets, "off"))).toContain("sign: The plants have five or six leaves");
+  });
+
+  test("says why it may come off", () => {
+    expect(said(stepOf(beets, "off"))).toContain("why: They have outgrown");
+  });
+
+  test("never comes off before it went on", () => {
+    expect(stepOf(beets, "off")?.after).toEqual(["2027/beet/cover/on"]);
+  });
+});
+
+describe("a cover that the plan asks for", () => {
+  const acts = { start: "2027-05-03", "set out": "2027-05-21" };
+  const tomatoes = growingOf(QUARRY, "tomato", { acts, planting: { under: ["fabric"] } });
+
+  test("goes on the day they go into their place, over a crop that needs none", () => {
+    expect(windowsOf(tomatoes)).toEqual(["on 05-21 05-21 05-24"]);
+    expect(titles(tasksOf(tomatoes))).toEqual(["Fabric over tomatoes [bed]"]);
+  });
+
+  test("is none where nobody asks, or before they are in", () => {
+    expect(tasksOf(growingOf(QUARRY, "tomato", { acts }))).toEqual([]);
+    expect(tasksOf(growingOf(QUARRY, "tomato", { planting: { under: ["net"] } }))).toEqual([]);
+  });
+});
+
+describe("a net over several sowings", () => {
+  const again = growingOf(QUARRY, "beet", {
+    acts: { start: "2027-05-03", up: "2027-05-20" },
+    planting: { repeat: { everyDays: 21, times: 2 } },
+  });
+  const { anchors } = growingOf(QUARRY, "beet", { acts: { up: "2027-06-10" } });
+  const second = [...anchors].map(([key, anchor]) => [key.replace("|1|", "|2|"), anchor] as const);
+  const both = { ...again, anchors: new Map([...again.anchors, ...second]) };
+
+  test("goes on over the first and comes off when the last stands a hand high", () => {
+    expect(windowsOf(both)).toEqual(["on 05-19 05-20 05-24", "off 07-02 07-06 07-20"]);
+  });
+
+  test("comes off by the first where no later one has a day yet", () => {
+    expect(windowsOf(again)[1]).toBe("off 06-11 06-15 06-29");
+  });
+});
+
+describe("no net", () => {
+  test("is told for carrots", () => {
+    const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" } });
+    expect(windowsOf(carrots)).toEqual([]);
+  });
+
+  test("is told again for a second sowing under the same one", () => {
+    const second = {
+      ...growingOf(QUARRY, "lettuce", { acts: { start: "2027-05-03" } }),
+      sowing: 2,
+    };
+    expect(windowsOf(second)).toEqual([]);
+  });
+
+  test("is told for raised lettuce before it is set out", () => {
+    const given: Given = { acts: { start: "2027-04-03" }, planting: { start: "seed indoors" } };
+    const acts = { ...given.acts, "set out": "2027-05-10" };
+    expect(windowsOf(growingOf(QUARRY, "lettuce", { ...given, acts }))[0]).toMatch(/^on 05-10/);
+  });
+
+  test("is told before they are sown", () => {
+    expect(windowsOf(growingOf(QUARRY, "beet"))).toEqual([]);
+  });
+});
+
+const days = (least: number, most: number) => common<[number, number]>([least, most]);
+const FLEAS: CoverFacts = {
+  against: "flea beetles",
+  with: "fabric",
+  on: "in place",
+  off: "up",
+  offDays: days(30, 40),
+  offSign: "The leaves are as long as a hand.",
+};
+const BEETLES: CoverFacts = {
+  ...FLEAS,
+  against: "cucumber beetles",
+  off: "flower",
+  offDays: days(0, 0),
+};
+
+/** A crop of the root bed with those covers, up on 20 May. */
+const covered = (name: string, crop: Partial<Crop>, given: Given = {}) =>
+  growingOf(QUARRY, name, {
+    acts: { start: "2027-05-03", up: "2027-05-20", "first ripe": "2027-07-20" },
+    ...given,
+    crop,
+  });
+
+describe("a cover against what flies and crawls in", () => {
+  const fleas = covered("beet", { covers: [FLEAS] });
+
+  test("goes on the day it is sown, its edges buried", () => {
+    expect(windowsOf(fleas)).toEqual(["on 05-03 05-03 05-06", "off 06-19 06-24 07-09"]);
+    expect(said(stepOf(fleas, "on"))).toContain("Bury its edges in soil all round");
+    expect(stepOf(fleas, "on")?.needs).toEqual(["fabric, hoops and pegs"]);
+  });
+
+  test("is warned of where they wintered in that soil", () => {
+    expect(said(stepOf(fleas, "on"))).toContain("caution: Leave it off where a crop they eat grew");
+  });
+
+  test("is left off by who goes without", () => {
+    const without = covered("beet", { covers: [FLEAS] }, { planting: { without: ["cover"] } });
+    expect(tasksOf(without)).toEqual([]);
+  });
+});
+
+describe("a cover over what bees must reach", () => {
+  const flowers = { daysBeforeHarvest: days(20, 30), forBees: true };
+  const squash = (covers: readonly CoverFacts[], given: Given = {}) =>
+    covered("beet", { covers, flowers }, given);
+
+  test("comes off as the first flower opens, on the early side", () => {
+    expect(windowsOf(squash([BEETLES]))[1]).toBe("off 06-20 06-25 06-27");
+    expect(said(stepOf(squash([BEETLES]), "off"))).toContain("Bees must reach the flowers");
+    expect(stepOf(squash([BEETLES]), "off")?.harm).toBe("this week");
+  });
+
+  test("comes off then, though the facts would leave it till harvest", () => {
+    const long: CoverFacts = { ...BEETLES, off: "first harvest" };
+    expect(windowsOf(squash([long]))[1]).toBe("off 06-20 06-25 06-27");
+  });
+
+  test("comes off the day a flower was seen", () => {
+    const acts = { start: "2027-05-03", up: "2027-05-20", flower: "2027-06-12" };
+    expect(windowsOf(squash([BEETLES], { acts }))[1]).toBe("off 06-12 06-12 06-14");
+  });
+
+  test("never goes on over what flowers already", () => {
+    const acts = { start: "2027-05-03", flower: "2027-05-02" };
+    expect(tasksOf(squash([BEETLES], { acts }))).toEqual([]);
+  });
+
+  test("comes off for bees where the plan alone asked for it", () => {
+    const asked = squash([], { planting: { under: ["fabric"] } });
+    expect(windowsOf(asked)).toEqual(["on 05-03 05-03 05-06", "off 06-20 06-25 06-27"]);
+  });
+});
+
+describe("plantings of one bed against the same pest", () => {
+  const beet = covered("beet", { covers: [FLEAS] });
+  const later = { start: "2027-05-10", up: "2027-05-25" };
+  const carrot = covered("carrot", { covers: [FLEAS] }, { acts: later });
+  const ids = (...growings: readonly Growing[]) => tasksOf(...growings).map(({ id }) => id);
+
+  test("share a net that the first puts on, and that comes off all of them when the last may", () => {
+    const shared = ["on 05-03 05-03 05-06", "on 05-10 05-10 05-13"];
+    const off = "off 06-24 06-29 07-14";
+    expect(windowsOf(beet, carrot)).toEqual([...shared, off, off]);
+    expect(windowsOf(carrot, beet)).toEqual([...shared, off, off]);
+  });
+
+  test("say so: the later goes under what is there, and all come off on one day", () => {
+    const [, under, ...off] = tasksOf(beet, carrot);
+    expect(said(under)).toContain("Under the fabric that is there, over carrots.");
+    expect(under?.needs).toEqual([]);
+    expect(new Set(off.map(({ together }) => together))).toEqual(new Set(["2027/beet/cover/off"]));
+    expect(off[1]?.after).toEqual(["2027/carrot/cover/on"]);
+  });
+
+  test("keep each their ids, wherever they stand", () => {
+    const ways = ["beet/cover/on", "carrot/cover/on", "beet/cover/off", "carrot/cover/off"];
+    expect(ids(beet, carrot)).toEqual(ways.map((way) => `2027/${way}`));
+  });
+
+  test("have each their own where the first is off by then, or another pest is meant", () => {
+    const much = { start: "2027-07-10", up: "2027-07-20" };
+    const second = covered("carrot", { covers: [FLEAS] }, { acts: much });
+    const apart = (...both: readonly Growing[]) =>
+      tasksOf(...both).map(({ needs }) => needs.length);
+    expect(apart(beet, second)).toEqual([1, 0, 1, 0]);
+    const fly: CoverFacts = { ...FLEAS, against: "carrot fly" };
+    expect(apart(beet, covered("carrot", { covers: [fly] }))).toEqual([1, 0, 1, 0]);
+  });
+
+  test("let bees in to what flowers, while the rest stays under", () => {
+    const flowers = { daysBeforeHarvest: days(20, 30), forBees: true };
+    const bees = covered("carrot", { covers: [{ ...FLEAS, off: "first harvest" }], flowers });
+    const off = tasksOf(beet, bees).filter(({ step }) => step === "off");
+    expect(off.map(({ id }) => id)).toEqual(["2027/carrot/cover/off", "2027/beet/cover/off"]);
+    expect(said(off[0])).toContain("Lift the fabric off these alone");
+  });
+});
+
+describe("two covers of one crop", () => {
+  test("that would lie over each other are one, till the later comes off", () => {
+    const miners: CoverFacts = { ...FLEAS, against: "leaf miners", offDays: days(50, 60) };
+    expect(windowsOf(covered("beet", { covers: [FLEAS, miners] }))).toEqual([
+      "on 05-03 05-03 05-06",
+      "off 07-09 07-14 07-29",
+    ]);
+  });
+
+  test("that come one after the other have ids of their own", () => {
+    const short: CoverFacts = { ...FLEAS, offDays: days(-10, -10) };
+    const birds: CoverFacts = { ...FLEAS, against: "birds", with: "net", on: "up" };
+    const steps = tasksOf(covered("beet", { covers: [short, birds] })).map(({ step }) => step);
+    expect(steps).toEqual(["on", "off", "on-birds", "off-birds"]);
+  });
+});

@@ -1,0 +1,56 @@
+import { describe, expect, test } from "vitest";
+import { endsWithFrost, FIRST_FROST } from "../../../src/engine/practices/first-frost.ts";
+import { QUARRY } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+import { said, stepOf, titles, windowsOf } from "./told.ts";
+
+const tomatoes = (given: Given = {}) =>
+  growingOf(QUARRY, "tomato", { acts: { "set out": "2027-05-21" }, ...given });
+
+describe("tomatoes before the first frost, usual on 2 October", () => {
+  test("are picked before the usual day", () => {
+    expect(windowsOf(FIRST_FROST, tomatoes())).toEqual(["pick 09-25 09-30 10-07"]);
+    expect(titles(FIRST_FROST.tasks(tomatoes()))).toEqual(["Pick the last tomatoes [bed]"]);
+  });
+
+  test("are picked green too, since they colour indoors, as nothing of another family does", () => {
+    expect(said(stepOf(FIRST_FROST, tomatoes(), "pick"))).toContain("they colour indoors.");
+    const gourd = tomatoes({ crop: { family: "gourd family" } });
+    expect(said(stepOf(FIRST_FROST, gourd, "pick"))).toContain("before a frost night. Clear");
+  });
+
+  test("leave their place once they are picked", () => {
+    expect(stepOf(FIRST_FROST, tomatoes(), "pick")?.sets).toEqual({
+      planting: "2027/tomato",
+      sowing: 1,
+      act: "end",
+    });
+  });
+});
+
+describe("nothing is told", () => {
+  test("of crops that stand frost", () => {
+    const beets = growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } });
+    expect(windowsOf(FIRST_FROST, beets)).toEqual([]);
+  });
+
+  test("in a place without frost", () => {
+    const site = { ...tomatoes().plan.site, firstFrost: null };
+    expect(windowsOf(FIRST_FROST, tomatoes({ plan: { site } }))).toEqual([]);
+  });
+
+  test("of plants that are not out yet", () => {
+    expect(windowsOf(FIRST_FROST, growingOf(QUARRY, "tomato"))).toEqual([]);
+  });
+
+  test("of plants that go out after the frost", () => {
+    const late = tomatoes({ acts: { "set out": "2027-10-05" } });
+    expect(windowsOf(FIRST_FROST, late)).toEqual([]);
+  });
+});
+
+test("frost ends what is tender and out before it, and nothing else", () => {
+  expect(endsWithFrost(tomatoes())).toBe(true);
+  expect(endsWithFrost(tomatoes({ acts: { "set out": "2027-10-05" } }))).toBe(false);
+  expect(endsWithFrost(growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } }))).toBe(false);
+});

@@ -1,0 +1,74 @@
+import { describe, expect, test } from "vitest";
+import { FROST_AHEAD } from "../../../src/engine/practices/frost-ahead.ts";
+import { ALONE, tellOf } from "../../gardens.ts";
+import { said, titles, told, windows } from "./told.ts";
+
+const warnings = (text: string) =>
+  tellOf(text, { on: "2027-01-01" })
+    .placed.filter(({ task }) => task.id === "2027/garden/first-frost/warning")
+    .map(({ task }) => task);
+
+const eventOf = (text: string) =>
+  tellOf(text, { on: "2027-01-01" }).events.find(({ kind, categories }) => {
+    return kind === "warning" && categories.includes("first frost");
+  });
+
+/** The canonical garden with more to save and more to leave; frost does not come before it is ready. */
+const FULL = ALONE.replace(
+  "      - tomato: 6 plants, from seed indoors\n",
+  "      - tomato: 6 plants, from seed indoors\n      - name: hoop tomatoes\n        crop: tomato\n        plants: 3\n        from: bought\n",
+).replace(
+  "      - beet: 2 rows\n",
+  "      - beet: 2 rows\n      - name: late turnips\n        crop: turnip\n        rows: 1\n        sow: 10 Aug\n",
+);
+
+const many = (count: number) =>
+  ALONE.replace(
+    "      - tomato: 6 plants, from seed indoors\n",
+    Array.from(
+      { length: count },
+      (_, i) =>
+        `      - name: heirloom tomatoes ${i + 1}\n        crop: tomato\n        plants: 3\n`,
+    ).join(""),
+  );
+
+describe("the warning of the first frost", () => {
+  test("is one for the garden, on the day by which 1 autumn in 10 has had it", () => {
+    expect(windows(warnings(FULL))).toEqual(["warning 09-17 09-17 09-17"]);
+    expect(titles(warnings(FULL))).toEqual(["Be ready for the first frost"]);
+    expect(warnings(FULL)[0]?.rhythm).toBe("warning");
+  });
+
+  test("names what is tender by bed in walking order, and what may stay", () => {
+    const text = said(warnings(FULL)[0]);
+    expect(text).toContain("pick before it: tomatoes, hoop tomatoes (South bed).");
+    expect(text).toMatch(/Leave .*late turnips.* \(Root bed\).*: a light frost does no harm/);
+    expect(text).toContain("makes roots and cabbages sweeter");
+    expect(text).not.toMatch(/Leave [^:]*tomatoes/);
+    expect(text).not.toContain("garlic");
+  });
+
+  test("says the odds, the usual day and that covers win two weeks", () => {
+    const text = said(warnings(FULL)[0]);
+    for (const word of ["1 autumn in 10", "2 Oct", "two more mild weeks"])
+      expect(text).toContain(word);
+    expect(told(warnings(FULL)[0])).toContain("2 Oct");
+  });
+
+  test.each([1, 3, 8, 20])("is short enough for %i plantings to save", (count) => {
+    const event = eventOf(many(count));
+    expect(event?.text.length).toBeLessThanOrEqual(450);
+    expect(event?.text).toContain("2 Oct");
+    expect(/ and \d+ more\./.test(event?.text ?? "")).toBe(count > 4);
+  });
+
+  test("leaves out a planting that drops it, and is not told where nothing is tender", () => {
+    const drop = ALONE.replace("seed indoors", "seed indoors, without first frost");
+    expect(warnings(drop)).toEqual([]);
+    expect(warnings(ALONE.replace(/ {2}South bed:\n(?: {4}.*\n)+/, ""))).toEqual([]);
+  });
+
+  test("goes by the name of the practice that plantings drop", () => {
+    expect(FROST_AHEAD.name).toBe("first frost");
+  });
+});

@@ -1,0 +1,227 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { type Day, isoOf, plus, weekdayOf } from "../../../src/base/days/day.ts";
+import {
+  ALL_DAY,
+  HARDEN_OFF,
+  ladder,
+  NIGHTS,
+  WHOLE_DAYS,
+} from "../../../src/engine/practices/harden-off.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+import { said, stepOf, titles, told, windowsOf } from "./told.ts";
+
+const OUT = isoDay("2027-05-21");
+const always = () => true;
+
+/** `05-11 1 h`, `05-17 all day`, `05-19 night`. */
+const rungs = (setOut: Day, days: number, around: (day: Day) => boolean = always) =>
+  ladder(setOut, days, around).map(({ day, out }) => {
+    const lasts = out === "night" ? "night" : out === ALL_DAY ? "all day" : `${out / 60} h`;
+    return `${isoOf(day).slice(5)} ${lasts}`;
+  });
+
+describe("the ladder before setting out on 21 May", () => {
+  test("is an hour, then an hour more each day, two whole days, then nights to setting-out day", () => {
+    expect(rungs(OUT, 10)).toEqual([
+      "05-11 1 h",
+      "05-12 2 h",
+      "05-13 3 h",
+      "05-14 4 h",
+      "05-15 5 h",
+      "05-16 6 h",
+      "05-17 all day",
+      "05-18 all day",
+      "05-19 night",
+      "05-20 night",
+    ]);
+  });
+
+  test("passes a day over on which nobody is about, and goes on from there", () => {
+    const around = (day: Day) => day !== isoDay("2027-05-14");
+    expect(rungs(OUT, 10, around).slice(0, 5)).toEqual([
+      "05-10 1 h",
+      "05-11 2 h",
+      "05-12 3 h",
+      "05-13 4 h",
+      "05-15 5 h",
+    ]);
+  });
+
+  test("of a week has three days of hours", () => {
+    expect(rungs(OUT, 7)).toEqual([
+      "05-14 1 h",
+      "05-15 2 h",
+      "05-16 3 h",
+      "05-17 all day",
+      "05-18 all day",
+      "05-19 night",
+      "05-20 night",
+    ]);
+  });
+
+  test("of three weeks never asks for more hours than a day has", () => {
+    const long = ladder(OUT, 21, always);
+    expect(long).toHaveLength(21);
+    expect(Math.max(...long.map(({ out }) => (out === "night" ? 0 : out)))).toBe(ALL_DAY);
+  });
+
+  test("has fewer rungs, and the last ones whole, where somebody is about on too few days", () => {
+    const around = (day: Day) => weekdayOf(day) === 7;
+    expect(rungs(OUT, 10, around)).toEqual([
+      "04-25 all day",
+      "05-02 all day",
+      "05-09 night",
+      "05-16 night",
+    ]);
+  });
+
+  test("keeps its shape whoever is about: hours rise by one, then whole days, then nights", () => {
+    const free = fc.array(fc.boolean(), { minLength: 40, maxLength: 40 });
+    fc.assert(
+      fc.property(fc.integer({ min: 4, max: 14 }), free, (days, about) => {
+        const steps = ladder(OUT, days, (day) => about[OUT - day] ?? true);
+        if (steps.length < days) return true;
+        const outs = steps.map(({ out }) => out);
+        const hours = days - WHOLE_DAYS - NIGHTS;
+        const expected = [
+          ...Array.from({ length: hours }, (_, i) => (i + 1) * 60),
+          ...Array<number>(WHOLE_DAYS).fill(ALL_DAY),
+          ...Array<string>(NIGHTS).fill("night"),
+        ];
+        const inOrder = steps.every(({ day }, i) => day > (steps[i - 1]?.day ?? 0) && day < OUT);
+        return inOrder && JSON.stringify(outs) === JSON.stringify(expected);
+      }),
+    );
+  });
+});
+
+const tomatoes = (given: Given = {}) =>
+  growingOf(QUARRY, "tomato", {
+    acts: { start: "2027-04-09", "set out": "2027-05-21" },
+    ...given,
+  });
+const lettuces = (given: Given = {}) =>
+  growingOf(QUARRY, "lettuce", {
+    acts: { start: "2027-03-15", "set out": "2027-04-12" },
+    planting: { start: "seed indoors" },
+    ...given,
+  });
+
+describe("hardening tomatoes off", () => {
+  test("is a carrying out and a bringing in for eight days, then two nights left out", () => {
+    const steps = HARDEN_OFF.tasks(tomatoes()).map(({ step }) => step);
+    expect(steps).toEqual([
+      ...[1, 2, 3, 4, 5, 6, 7, 8].flatMap((n) => [`out-${n}`, `in-${n}`]),
+      "out-9",
+      "out-10",
+    ]);
+  });
+
+  test("names its titles for the lock screen", () => {
+    const all = titles(HARDEN_OFF.tasks(tomatoes()));
+    expect(all[0]).toBe("Carry out tomatoes");
+    expect(all[1]).toBe("Bring in tomatoes");
+    expect(all.at(-1)).toBe("Leave out overnight: tomatoes");
+  });
+
+  test("has each rung on its day alone", () => {
+    expect(windowsOf(HARDEN_OFF, tomatoes())[0]).toBe("out-1 05-11 05-11 05-11");
+    expect(windowsOf(HARDEN_OFF, tomatoes()).at(-1)).toBe("out-10 05-20 05-20 05-20");
+  });
+
+  test("loses plants tonight that are not brought in", () => {
+    expect(stepOf(HARDEN_OFF, tomatoes(), "in-3")?.harm).toBe("tonight");
+    expect(stepOf(HARDEN_OFF, tomatoes(), "out-3")?.harm).toBe("this week");
+  });
+
+  test("tells a carrying out and its bringing in as one run of so many minutes", () => {
+    const out = stepOf(HARDEN_OFF, tomatoes(), "out-3")?.timed;
+    const back = stepOf(HARDEN_OFF, tomatoes(), "in-3")?.timed;
+    expect(out).toEqual({ run: "2027/tomato/3", part: "out", lasts: 180 });
+    expect(back).toEqual({ run: "2027/tomato/3", part: "in", lasts: 180 });
+  });
+
+  test("begins in full shade out of the wind, and comes to early sun", () => {
+    expect(said(stepOf(HARDEN_OFF, tomatoes(), "out-1"))).toContain(
+      "Out for one hour, in full shade and out of the wind.",
+    );
+    expect(said(stepOf(HARDEN_OFF, tomatoes(), "out-5"))).toContain("5 hours: early sun");
+    expect(said(stepOf(HARDEN_OFF, tomatoes(), "out-7"))).toContain("Out all day, in full sun");
+  });
+
+  test("repeats the hours of a day held back, and never goes back to one", () => {
+    expect(said(stepOf(HARDEN_OFF, tomatoes(), "out-4"))).toContain(
+      "A cold or windy day: give the last hours again instead.",
+    );
+  });
+
+  test("leaves them out at night above 50 °F, and less water", () => {
+    const night = said(stepOf(HARDEN_OFF, tomatoes(), "out-9"));
+    expect(night).toContain("if it stays above 50 °F; if not, bring them in");
+    expect(night).toContain("why: Tomatoes go out for good about 21 May.");
+  });
+
+  test("is counted back from setting out, and says so", () => {
+    expect(told(stepOf(HARDEN_OFF, tomatoes(), "out-1"))).toBe(
+      "Counted back from setting out, 21 May.",
+    );
+  });
+
+  test("takes the gardener's own number of days, four at the least", () => {
+    const count = (hardenDays: number) =>
+      HARDEN_OFF.tasks(tomatoes({ planting: { hardenDays } })).filter(({ step }) =>
+        step.startsWith("out"),
+      ).length;
+    expect(count(7)).toBe(7);
+    expect(count(1)).toBe(4);
+  });
+});
+
+describe("hardening lettuce off", () => {
+  test("is two events: days out for a week, nights for the last two", () => {
+    expect(windowsOf(HARDEN_OFF, lettuces())).toEqual([
+      "days 04-03 04-05 04-07",
+      "nights 04-09 04-10 04-11",
+    ]);
+    expect(titles(HARDEN_OFF.tasks(lettuces()))).toEqual([
+      "Start hardening off lettuce",
+      "Leave out overnight: lettuce",
+    ]);
+  });
+
+  test("leaves it out at night above 45 °F", () => {
+    expect(said(stepOf(HARDEN_OFF, lettuces(), "nights"))).toContain("above 45 °F");
+  });
+
+  test("is for anybody about", () => {
+    expect(HARDEN_OFF.tasks(lettuces()).every(({ rhythm }) => rhythm === "daily")).toBe(true);
+  });
+});
+
+describe("nothing is hardened off", () => {
+  test("that was bought, or sown where it grows", () => {
+    expect(HARDEN_OFF.tasks(tomatoes({ planting: { start: "plants" } }))).toEqual([]);
+    expect(HARDEN_OFF.tasks(growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } }))).toEqual(
+      [],
+    );
+  });
+
+  test("before it is known when it goes out", () => {
+    expect(HARDEN_OFF.tasks(tomatoes({ acts: { start: "2027-04-09" } }))).toEqual([]);
+  });
+
+  test("that stands in the ground since before", () => {
+    expect(HARDEN_OFF.tasks(tomatoes({ planting: { inSince: isoDay("2027-04-01") } }))).toEqual([]);
+  });
+});
+
+test("the last rung is always the day before setting out, where somebody is about then", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 4, max: 20 }), fc.integer({ min: 0, max: 300 }), (days, on) => {
+      const setOut = plus(isoDay("2027-01-01"), on);
+      return ladder(setOut, days, always).at(-1)?.day === plus(setOut, -1);
+    }),
+  );
+});

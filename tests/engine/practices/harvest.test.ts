@@ -1,0 +1,115 @@
+import { describe, expect, test } from "vitest";
+import { HARVEST } from "../../../src/engine/practices/harvest.ts";
+import { QUARRY } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+import { said, stepOf, titles, windowsOf } from "./told.ts";
+
+const UP = { acts: { start: "2027-05-03", up: "2027-05-20" } };
+const beets = growingOf(QUARRY, "beet", UP);
+const lettuce = (given: Given = {}) =>
+  growingOf(QUARRY, "lettuce", { acts: { start: "2027-05-03", up: "2027-05-13" }, ...given });
+
+describe("what is brought in once", () => {
+  test("has the warmth of its kind from when it was up, and may stand a month", () => {
+    expect(windowsOf(HARVEST, beets)).toEqual(["1 07-09 07-18 08-17"]);
+    expect(titles(HARVEST.tasks(beets))).toEqual(["Pull beets [bed]"]);
+  });
+
+  test("says how, by what sign and from when it is likely ready", () => {
+    const text = said(HARVEST.tasks(beets)[0]);
+    expect(text).toContain("how: Pull the biggest first");
+    expect(text).toContain("sign: Roots as big as a golf ball show");
+    expect(text).toContain("why: Likely ready from about 9 July.");
+  });
+
+  test("leaves its place", () => {
+    expect(HARVEST.tasks(beets)[0]?.sets?.act).toBe("end");
+  });
+
+  test("is dried where it is to keep", () => {
+    const garlic = growingOf(QUARRY, "garlic", { acts: { start: "2026-10-14" } });
+    expect(said(HARVEST.tasks(garlic)[0])).toContain("Dry them 2 to 4 weeks in an airy, shady");
+    expect(said(HARVEST.tasks(beets)[0])).not.toContain("Dry them");
+  });
+
+  test("warns of green potatoes, and is lifting", () => {
+    const potatoes = growingOf(QUARRY, "potato", { acts: { start: "2027-05-03" } });
+    const [dig] = HARVEST.tasks(potatoes);
+    expect(windowsOf(HARVEST, potatoes)).toEqual(["1 08-09 08-26 09-20"]);
+    expect(said(dig)).toContain("caution: Throw out green potatoes");
+    expect(dig?.kinds).toEqual(["lifting"]);
+  });
+});
+
+describe("what is picked again and again", () => {
+  const tomatoes = growingOf(QUARRY, "tomato", { acts: { "set out": "2027-05-21" } });
+
+  test("is told once, when it begins, and keeps its place", () => {
+    expect(windowsOf(HARVEST, tomatoes)).toEqual(["1 08-21 09-04 09-22"]);
+    expect(HARVEST.tasks(tomatoes)[0]?.sets).toBeNull();
+    expect(said(HARVEST.tasks(tomatoes)[0])).toContain("Pick every two or three days");
+  });
+
+  test("begins on the day the first was seen ripe", () => {
+    const seen = growingOf(QUARRY, "tomato", {
+      acts: { "set out": "2027-05-21", "first ripe": "2027-07-28" },
+    });
+    expect(said(HARVEST.tasks(seen)[0])).toContain("why: You saw it ready on 28 July.");
+  });
+});
+
+describe("lettuce that comes again", () => {
+  test("says how long after the last cut it is", () => {
+    expect(said(stepOf(HARVEST, lettuce(), "cut-2"))).toContain(
+      "why: About 18 days after the cut before.",
+    );
+  });
+
+  test("is cut twice where it is sown again and again", () => {
+    expect(windowsOf(HARVEST, lettuce())).toEqual([
+      "cut-1 06-29 07-11 07-22",
+      "cut-2 07-25 07-29 08-05",
+    ]);
+    expect(titles(HARVEST.tasks(lettuce()))).toEqual([
+      "Cut lettuce [bed]",
+      "Cut again: lettuce [bed]",
+    ]);
+  });
+
+  test("is cut three times where it is sown once", () => {
+    const once = lettuce({ planting: { repeat: null } });
+    expect(windowsOf(HARVEST, once)).toHaveLength(3);
+  });
+
+  test("leaves the heart but for the last good cut", () => {
+    expect(said(stepOf(HARVEST, lettuce(), "cut-1"))).toContain("leave the heart");
+    expect(said(stepOf(HARVEST, lettuce(), "cut-2"))).toContain("The last good cut: take all");
+  });
+
+  test("leaves its place with the last cut alone", () => {
+    expect(HARVEST.tasks(lettuce()).map(({ sets }) => sets?.act ?? null)).toEqual([null, "end"]);
+  });
+
+  test("of a second sowing carries that sowing's number", () => {
+    const second = { ...lettuce(), sowing: 2, anchors: new Map() };
+    for (const [key, anchor] of lettuce().anchors)
+      second.anchors.set(key.replace("|1|", "|2|"), anchor);
+    expect(HARVEST.tasks(second).map(({ id }) => id)).toEqual([
+      "2027/lettuce/harvest/sowing-2-cut-1",
+      "2027/lettuce/harvest/sowing-2-cut-2",
+    ]);
+  });
+
+  test("is cut too where its plants were bought", () => {
+    const bought = lettuce({
+      acts: { "set out": "2027-05-10" },
+      planting: { start: "plants", repeat: null },
+    });
+    expect(windowsOf(HARVEST, bought)[0]).toBe("cut-1 06-02 06-16 06-29");
+  });
+});
+
+test("nothing is brought in that is not in its place", () => {
+  for (const name of ["beet", "carrot", "lettuce", "potato", "tomato", "garlic"])
+    expect(windowsOf(HARVEST, growingOf(QUARRY, name))).toEqual([]);
+});

@@ -1,0 +1,46 @@
+import { describe, expect, test } from "vitest";
+import { POT_ON } from "../../../src/engine/practices/pot-on.ts";
+import { QUARRY } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+import { said, titles, windowsOf } from "./told.ts";
+
+const tomatoes = (given: Given = {}) =>
+  growingOf(QUARRY, "tomato", { acts: { start: "2027-04-09" }, ...given });
+
+describe("potting tomatoes on that were sown indoors on 9 April", () => {
+  test("is two to three weeks after they are up", () => {
+    expect(windowsOf(POT_ON, tomatoes())).toEqual(["1 05-01 05-05 05-12"]);
+    expect(titles(POT_ON.tasks(tomatoes()))).toEqual(["Pot on tomatoes"]);
+  });
+
+  test("counts from the day they were seen", () => {
+    const seen = tomatoes({ acts: { start: "2027-04-09", up: "2027-04-20" } });
+    expect(windowsOf(POT_ON, seen)).toEqual(["1 05-04 05-08 05-15"]);
+    expect(said(POT_ON.tasks(seen)[0])).toContain("why: They showed on 20 Apr.");
+  });
+
+  test("lifts each by a leaf, when the first true leaves are open", () => {
+    const text = said(POT_ON.tasks(tomatoes())[0]);
+    expect(text).toContain("Lift each by a leaf, never by the stem");
+    expect(text).toContain("sign: The first true leaves are open");
+  });
+
+  test("is work for a rainy day", () => {
+    expect(POT_ON.tasks(tomatoes())[0]?.indoors).toBe(true);
+  });
+});
+
+describe("nothing is potted on", () => {
+  test("before it is sown, or that was bought", () => {
+    expect(windowsOf(POT_ON, growingOf(QUARRY, "tomato"))).toEqual([]);
+    expect(windowsOf(POT_ON, tomatoes({ planting: { start: "plants" } }))).toEqual([]);
+  });
+
+  test("that stays in its cells", () => {
+    const lettuce = growingOf(QUARRY, "lettuce", {
+      acts: { start: "2027-03-15" },
+      planting: { start: "seed indoors" },
+    });
+    expect(windowsOf(POT_ON, lettuce)).toEqual([]);
+  });
+});

@@ -1,0 +1,41 @@
+import { describe, expect, test } from "vitest";
+import { soak } from "../../../src/engine/practices/soak.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+import { ending, toldWith } from "./garden.ts";
+import { said, windows } from "./told.ts";
+
+const given: Given = { acts: { start: "2027-05-03" } };
+const beets = growingOf(QUARRY, "beet", given);
+const soaked = (hours: readonly [number, number]) => {
+  const { outdoors } = beets.crop;
+  if (!outdoors) throw new Error("beets are sown outdoors");
+  const soakHours = { value: hours, source: { kind: "common practice" } } as const;
+  return { ...beets, crop: { ...beets.crop, outdoors: { ...outdoors, soakHours } } };
+};
+
+describe("soaking", () => {
+  test("is on the day before seed is sown, in its evening, for its hours", () => {
+    const tasks = soak(soaked([8, 12]));
+    expect(windows(tasks)).toEqual(["soak 05-02 05-02 05-02"]);
+    expect(said(tasks[0])).toContain("water this evening, for 8 to 12 hours and no longer");
+  });
+
+  test("begins in the morning where it takes most of a day", () => {
+    expect(said(soak(soaked([24, 36]))[0])).toContain("this morning");
+  });
+
+  test("is told of peas in a garden, the day before they are sown", () => {
+    const placed = toldWith(["pea: 1 row"]);
+    const before = ending(placed, "/things-to-have/soak");
+    expect(before.day).toBe(ending(placed, "/sow-outdoors/1").day - 1);
+  });
+
+  test("is nothing for what is sown dry, is bought, or is in since before", () => {
+    const wet = soaked([8, 12]);
+    expect(soak(beets)).toEqual([]);
+    expect(soak({ ...wet, planting: { ...wet.planting, start: "plants" } })).toEqual([]);
+    const inSince = isoDay("2027-03-01");
+    expect(soak({ ...wet, planting: { ...wet.planting, inSince } })).toEqual([]);
+  });
+});

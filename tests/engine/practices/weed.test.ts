@@ -1,0 +1,97 @@
+import { describe, expect, test } from "vitest";
+import type { Growing } from "../../../src/engine/growth/growing.ts";
+import type { WholeGarden } from "../../../src/engine/practices/practice.ts";
+import { WEED, WEED_BEDS } from "../../../src/engine/practices/weed.ts";
+import { QUARRY } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+import { said, titles, windows, windowsOf } from "./told.ts";
+
+const SOWN = { acts: { start: "2027-05-03" } };
+const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03", up: "2027-05-20" } });
+
+describe("the first weeding of slow seed", () => {
+  test("is ten to fourteen days after carrots were seen", () => {
+    expect(windowsOf(WEED, carrots)).toEqual(["first 05-30 06-01 06-06"]);
+    expect(titles(WEED.tasks(carrots))).toEqual(["Weed between carrots [bed]"]);
+    expect(said(WEED.tasks(carrots)[0])).toContain("Up on 20 May.");
+  });
+
+  test("is by hand, holding the soil down", () => {
+    expect(said(WEED.tasks(carrots)[0])).toContain("holding the soil down round the seedlings");
+  });
+
+  test("is not told of quick seed, or before it is sown", () => {
+    expect(windowsOf(WEED, growingOf(QUARRY, "beet", SOWN))).toEqual([]);
+    expect(windowsOf(WEED, growingOf(QUARRY, "carrot"))).toEqual([]);
+  });
+});
+
+function gardenWith(growings: readonly Growing[], given: Given = {}): WholeGarden {
+  const { plan, climate, around } = growingOf(QUARRY, "beet", given);
+  return { plan, climate, growings, anchors: new Map(), facts: [], around };
+}
+
+describe("weeding bed by bed", () => {
+  const tasks = WEED_BEDS.tasks(gardenWith([growingOf(QUARRY, "beet", SOWN)]));
+
+  test("begins five weeks after the first thing went in, and is every four weeks to the frost", () => {
+    expect(windows(tasks)).toEqual([
+      "1 05-31 06-07 06-17",
+      "2 06-28 07-05 07-15",
+      "3 07-26 08-02 08-12",
+      "4 08-23 08-30 09-09",
+      "5 09-20 09-27 10-07",
+    ]);
+  });
+
+  test("says why it is worth the while now", () => {
+    expect(said(tasks[0])).toContain("why: Small weeds die at a touch of the hoe");
+  });
+
+  test("names the bed, by an id that no planting changes", () => {
+    expect(titles(tasks)[0]).toBe("Weed Root bed");
+    expect(tasks[0]?.id).toBe("2027/bed/root-bed/weed/1");
+  });
+
+  test("counts from what went in first", () => {
+    const both = [
+      growingOf(QUARRY, "beet", SOWN),
+      growingOf(QUARRY, "carrot", { acts: { start: "2027-04-20" } }),
+    ];
+    expect(windows(WEED_BEDS.tasks(gardenWith(both)))[0]).toBe("1 05-18 05-25 06-04");
+  });
+
+  test("counts from setting out where plants were raised elsewhere", () => {
+    const out = growingOf(QUARRY, "tomato", {
+      acts: { start: "2027-04-09", "set out": "2027-05-21" },
+    });
+    expect(windows(WEED_BEDS.tasks(gardenWith([out])))[0]).toBe("1 06-18 06-25 07-05");
+  });
+
+  test("is not told of bags, or of a bed with nothing in it", () => {
+    const potatoes = growingOf(QUARRY, "potato", SOWN);
+    expect(WEED_BEDS.tasks(gardenWith([potatoes]))).toEqual([]);
+    expect(WEED_BEDS.tasks(gardenWith([]))).toEqual([]);
+  });
+
+  test("leaves a planting out that goes without", () => {
+    const without = growingOf(QUARRY, "beet", { ...SOWN, planting: { without: ["weed"] } });
+    expect(WEED_BEDS.tasks(gardenWith([without]))).toEqual([]);
+  });
+
+  test("is of the beds at large where the plan names none", () => {
+    const plan = { ...carrots.plan, beds: [] };
+    const loose = { ...carrots, planting: { ...carrots.planting, bed: null }, bed: null };
+    const shared = WEED_BEDS.tasks({ ...gardenWith([loose]), plan });
+    expect(titles(shared)[0]).toBe("Weed the beds");
+    expect(shared[0]?.id).toBe("2027/garden/weed/1");
+  });
+
+  test("has no frost to stop at in a place without, but stops after half a year", () => {
+    const site = { ...carrots.plan.site, lastFrost: null, firstFrost: null };
+    const garden = gardenWith([growingOf(QUARRY, "beet", { ...SOWN, plan: { site } })], {
+      plan: { site },
+    });
+    expect(WEED_BEDS.tasks(garden)).toHaveLength(6);
+  });
+});

@@ -1,0 +1,141 @@
+import { describe, expect, test } from "vitest";
+import { type Day, isoOf, plus, weekdayOf } from "../../../src/base/days/day.ts";
+import type { Growing } from "../../../src/engine/growth/growing.ts";
+import type { WholeGarden } from "../../../src/engine/practices/practice.ts";
+import {
+  dryWeeksOf,
+  LEAST_BY_HAND_MM,
+  LEAST_MM,
+} from "../../../src/engine/practices/weekly-need.ts";
+import { QUARRY } from "../../gardens.ts";
+import { must } from "../../sources/ours.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
+
+const DRIP = QUARRY.replace(/(Root bed:\n {4}is: .*\n)/, "$1    drip: 20 gal an hour\n");
+const ACTS = {
+  start: "2027-05-03",
+  up: "2027-05-20",
+  "first ripe": "2027-07-19",
+  end: "2027-08-01",
+};
+
+function gardenOf(growings: readonly Growing[]): WholeGarden {
+  const { plan, climate, anchors, around } = must(growings[0]);
+  return { plan, climate, growings, anchors, facts: [], around };
+}
+
+const beets = (given: Given = {}, text = DRIP) => growingOf(text, "beet", { acts: ACTS, ...given });
+const weeksOf = (...growings: readonly Growing[]) => dryWeeksOf(gardenOf(growings));
+const mondays = (...growings: readonly Growing[]) =>
+  weeksOf(...growings).map(({ monday }) => isoOf(monday).slice(5));
+
+describe("the weeks in which a garden wants water", () => {
+  test("run from the first Monday that beets are up to their last harvest", () => {
+    expect(mondays(beets())).toEqual([
+      "05-24",
+      "05-31",
+      "06-07",
+      "06-14",
+      "06-21",
+      "06-28",
+      "07-05",
+      "07-12",
+      "07-19",
+      "07-26",
+    ]);
+  });
+
+  test("are numbered as ISO 8601 numbers them, on into the next year, whatever is planted", () => {
+    expect(weeksOf(beets()).map(({ number }) => number)[0]).toBe(21);
+    const early = beets({ acts: { ...ACTS, up: "2027-05-06" } });
+    const numbers = (growing: Growing) =>
+      new Map(weeksOf(growing).map(({ number, monday }) => [monday, number]));
+    for (const [monday, number] of numbers(beets()))
+      expect(numbers(early).get(monday)).toBe(number);
+    const { site } = beets().plan;
+    const { lowC, highC, ...rest } = must(site.normals);
+    const turned = (means: readonly number[]) => [...means.slice(6), ...means.slice(0, 6)];
+    const normals = { ...rest, lowC: turned(lowC), highC: turned(highC) };
+    const south = beets({
+      acts: { start: "2027-11-01", up: "2027-11-15", "first ripe": "2028-02-20" },
+      plan: { site: { ...site, latitude: -46.6, lastFrost: null, firstFrost: null, normals } },
+    });
+    const all = weeksOf(south).map(({ number }) => number);
+    expect(all).toContain(53);
+    expect(new Set(all).size).toBe(all.length);
+  });
+
+  test("begin on Mondays, each once", () => {
+    const all = weeksOf(beets(), growingOf(DRIP, "tomato", { acts: { "set out": "2027-06-08" } }));
+    expect(all.every(({ monday }) => weekdayOf(monday) === 1)).toBe(true);
+    expect(new Set(all.map(({ monday }) => monday)).size).toBe(all.length);
+  });
+
+  test("are none before anything is up, or of plantings that go without", () => {
+    expect(mondays(growingOf(DRIP, "beet"))).toEqual([]);
+    expect(mondays(beets({ planting: { without: ["water"] } }))).toEqual([]);
+  });
+});
+
+/** Beets under so much usual rain a month [mm]. */
+function rainy(mm: number, text = DRIP): Growing {
+  const { site } = beets().plan;
+  const normals = { ...must(site.normals), rainMm: Array(12).fill(mm) };
+  return beets({ plan: { site: { ...site, normals } } }, text);
+}
+
+describe("what beds want", () => {
+  const need = (growing: Growing, monday: string) =>
+    weeksOf(growing).find((week) => isoOf(week.monday) === monday)?.needs[0]?.mm ?? 0;
+
+  test("is an inch and more in July", () => {
+    expect(need(beets(), "2027-07-05")).toBeGreaterThan(25);
+    expect(need(beets(), "2027-07-05")).toBeLessThan(50);
+  });
+
+  test("is counted in a week in the middle of which something stands there", () => {
+    const ends = (end: string) => mondays(beets({ acts: { ...ACTS, end } })).at(-1);
+    expect(ends("2027-07-08")).toBe("07-05");
+    expect(ends("2027-07-07")).toBe("06-28");
+  });
+
+  test("is the thirstiest plant's, not the sum of all", () => {
+    const carrots = growingOf(DRIP, "carrot", { acts: { ...ACTS, up: "2027-05-27" } });
+    const both = weeksOf(beets(), carrots).find(({ number }) => number === 22)?.needs ?? [];
+    expect(both).toHaveLength(1);
+    expect(both[0]?.mm).toBe(need(beets(), "2027-05-31"));
+  });
+
+  test("is less by the usual rain, and a week that rain waters is left out", () => {
+    expect(need(beets(), "2027-07-05") - need(rainy(31), "2027-07-05")).toBeCloseTo(7, 6);
+    expect(mondays(rainy(200))).toEqual([]);
+  });
+
+  test("is told by the week from a quarter inch with drip lines, from more without", () => {
+    const least = (text: string) => {
+      const growing = rainy(31, text);
+      return Math.min(...weeksOf(growing).map(({ needs }) => needs[0]?.mm ?? 0));
+    };
+    expect(least(DRIP)).toBeGreaterThanOrEqual(LEAST_MM);
+    expect(least(DRIP)).toBeLessThan(LEAST_BY_HAND_MM);
+    expect(least(QUARRY)).toBeGreaterThanOrEqual(LEAST_BY_HAND_MM);
+  });
+
+  test("is not known without latitude, and told in warm weeks alone", () => {
+    const site = { ...beets().plan.site, latitude: null };
+    const weeks = weeksOf(beets({ plan: { site }, acts: { ...ACTS, up: "2027-04-12" } }));
+    expect(weeks.flatMap(({ needs }) => needs).every(({ mm }) => mm === null)).toBe(true);
+    const { climate } = beets();
+    const middle = (monday: Day) => climate.airC(plus(monday, 3));
+    expect(weeks.length).toBeGreaterThan(5);
+    expect(weeks.every(({ monday }) => middle(monday) >= 12)).toBe(true);
+    const before = plus(must(weeks[0]).monday, -7);
+    expect(middle(before)).toBeLessThan(12);
+  });
+
+  test("is nothing in frozen weeks, whatever stands there", () => {
+    const garlic = growingOf(DRIP, "garlic", { acts: { start: "2026-10-14" } });
+    const [first] = weeksOf(garlic);
+    expect(isoOf(must(first).monday) >= "2027-04-01").toBe(true);
+  });
+});

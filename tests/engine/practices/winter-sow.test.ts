@@ -1,0 +1,38 @@
+import { describe, expect, test } from "vitest";
+import { WINTER_LIDS, WINTER_SOW } from "../../../src/engine/practices/winter-sow.ts";
+import { isoDay } from "../../gardens.ts";
+import { ending, toldWith, wordsOf } from "./garden.ts";
+
+const placed = toldWith(["calendula: 6 plants, winter-sown"]);
+
+describe("winter sowing", () => {
+  test("has one name in both its passes", () => {
+    expect([WINTER_SOW.name, WINTER_LIDS.name]).toEqual(["winter-sow", "winter-sow"]);
+    expect([WINTER_SOW.pass, WINTER_LIDS.pass]).toEqual(["start", "rest"]);
+  });
+
+  test("is nine weeks before the usual last frost, in boxes that drain and are never sealed", () => {
+    const sow = ending(placed, "/winter-sow/1");
+    expect(sow.task.window.due).toBe(isoDay("2027-03-04"));
+    expect(wordsOf(sow)).toMatch(
+      /holds? below|holes below to drain and above for air, never sealed/,
+    );
+  });
+
+  test("is on the gardener's own day, and says so", () => {
+    const own = ending(toldWith(["calendula: 6 plants, winter-sown, sow 20 Feb"]), "/winter-sow/1");
+    expect(own.task.window.due).toBe(isoDay("2027-02-20"));
+    expect(wordsOf(own)).toContain("The plan asks for this day.");
+  });
+
+  test("tells the lids on the first usually mild day, between sowing and setting out", () => {
+    const lids = ending(placed, "/winter-sow/lids");
+    expect(lids.day).toBeGreaterThan(ending(placed, "/winter-sow/1").day);
+    expect(lids.task.rhythm).toBe("daily");
+  });
+
+  test("leads to setting out without any ladder", () => {
+    expect(ending(placed, "/set-out/1").day).toBeGreaterThan(isoDay("2027-04-01"));
+    expect(placed.filter(({ task }) => task.practice === "harden off")).toEqual([]);
+  });
+});

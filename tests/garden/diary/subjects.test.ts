@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import { theDay } from "../../../src/base/days/day.ts";
+import { overwinters, sayPlanting, subjectOf } from "../../../src/garden/diary/subjects.ts";
+import { least, on, PLAN, planOf } from "../plan/canonical.ts";
+
+const year = (y: number, crops: string) => planOf(least(crops).replace("2027", String(y)));
+const LAST = year(2026, "crops:\n  - carrot\n  - {name: hardy garlic, crop: garlic}");
+const THIS = year(2027, "crops:\n  - carrot\n  - lettuce: every 14 days");
+
+function named(name: string, day = on(6, 1), plans = [LAST, THIS]) {
+  const found = subjectOf(name, day, null, plans);
+  return "planting" in found ? [found.planting.key, found.sowing] : found.why;
+}
+
+describe("what a name in a line means", () => {
+  it("is the season's own planting first", () => {
+    expect(named("carrots")).toEqual(["2027/carrot", null]);
+    expect(named("carrots", theDay(2026, 6, 1))).toEqual(["2026/carrot", null]);
+  });
+
+  it("is one that stands over from the year before", () => {
+    expect(named("garlic", on(7, 20))).toEqual(["2026/hardy-garlic", null]);
+  });
+
+  it("is a planting of another year where the season has none of that name", () => {
+    expect(named("lettuce", theDay(2026, 6, 1))).toEqual(["2027/lettuce", null]);
+  });
+
+  it("has the number of a sowing", () => {
+    for (const name of [
+      "lettuce 2",
+      "second lettuce",
+      "2nd lettuce",
+      "second sowing of lettuce",
+      "lettuce sowing 2",
+      "lettuce #2",
+    ])
+      expect(named(name), name).toEqual(["2027/lettuce", 2]);
+  });
+
+  it("is not sown or planted where it is in the ground since another year", () => {
+    const found = subjectOf("garlic", on(10, 20), "plant", [PLAN]);
+    expect("planting" in found && found.planting.key).toBe("2027/second-garlic");
+  });
+
+  it("is nothing, with the reason, where none fits", () => {
+    expect(named("moonflower")).toBe("no planting is called moonflower");
+  });
+});
+
+describe("plantings as they are spoken of", () => {
+  it("have their own name, else variety and crop", () => {
+    expect(PLAN.plantings.map(sayPlanting)).toEqual([
+      "early red potato",
+      "carrot",
+      "beet",
+      "tomato",
+      "lettuce",
+      "garlic",
+      "second garlic",
+    ]);
+  });
+
+  it("stand the winter where their crop is planted in autumn", () => {
+    expect(PLAN.plantings.filter(overwinters).map(({ crop }) => crop)).toEqual([
+      "garlic",
+      "garlic",
+    ]);
+    expect(year(2027, "crops:\n  - moonflower").plantings.map(overwinters)).toEqual([false]);
+  });
+});

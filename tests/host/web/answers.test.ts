@@ -1,0 +1,70 @@
+import { expect, test } from "vitest";
+import {
+  archive,
+  feedHeaders,
+  json,
+  notAllowed,
+  notFound,
+  page,
+  plain,
+  SCRIPTED,
+  tooOften,
+  unavailable,
+  withPages,
+} from "../../../src/host/web/answers.ts";
+
+test.each([
+  ["nothing found", notFound(), 404],
+  ["a wrong method", notAllowed("GET"), 405],
+  ["nothing to be had now", unavailable(), 503],
+  ["a line", plain(200, "ok"), 200],
+])("%s is plain text that no cache keeps and no search finds", (_, answer, status) => {
+  expect(answer.status).toBe(status);
+  expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
+  expect(answer.headers.get("cache-control")).toBe("no-store");
+  expect(answer.headers.get("x-robots-tag")).toBe("noindex");
+  expect(answer.headers.get("referrer-policy")).toBe("no-referrer");
+  expect(answer.headers.get("x-content-type-options")).toBe("nosniff");
+});
+
+test("a wrong method names the right ones, and a failure when to ask again", () => {
+  expect(notAllowed("GET, HEAD").headers.get("allow")).toBe("GET, HEAD");
+  expect(unavailable().headers.get("retry-after")).toBe("600");
+});
+
+test("a page may load nothing but its own stylesheet", () => {
+  const policy = page(200, "<p>").headers.get("content-security-policy");
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toContain("style-src 'self'");
+  expect(policy).not.toContain("unsafe");
+  expect(policy).not.toContain("script-src");
+});
+
+test("a page with a script of ours may run that and no other", () => {
+  const policy = page(200, "<p>", SCRIPTED).headers.get("content-security-policy");
+  expect(policy).toMatch(/^default-src 'none';.*script-src 'self'/);
+  expect(policy).not.toContain("unsafe");
+});
+
+test("whoever asks too often is told for how long to wait", () => {
+  const answer = tooOften(60);
+  expect([answer.status, answer.headers.get("retry-after")]).toEqual([429, "60"]);
+});
+
+test("an archive is handed over to be kept, under a plain name", () => {
+  const { headers } = archive(new Uint8Array([1]), 'a"\r\nb.zip');
+  expect(headers.get("content-disposition")).toBe('attachment; filename="a___b.zip"');
+  expect(headers.get("cache-control")).toBe("no-store");
+});
+
+test("values are JSON that ends in a line", async () => {
+  const answer = json(200, { version: 1 }, { ETag: '"1"' });
+  expect(answer.headers.get("content-type")).toContain("application/json");
+  expect(answer.headers.get("etag")).toBe('"1"');
+  expect(await answer.text()).toBe('{"version":1}\n');
+});
+
+test("the stylesheet may be kept, a feed only by whom it was sent to", () => {
+  expect(withPages("css", "").headers.get("cache-control")).toContain("public");
+  expect(feedHeaders()["Cache-Control"]).toMatch(/^private, max-age=\d+, stale-if-error=\d+$/);
+});

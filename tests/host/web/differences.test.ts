@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { differences, together } from "../../../src/host/web/differences.ts";
+
+const BASE = "a\nb\nc\nd\ne\nf\ng\nh\ni\nj\n";
+
+test("lines that differ are told in their order, by which side has them", () => {
+  expect(differences(BASE, BASE.replace("b", "B"))).toEqual([
+    { side: "removed", line: "b" },
+    { side: "added", line: "B" },
+  ]);
+  expect(differences(BASE, BASE)).toEqual([]);
+});
+
+test("changes of two people to other lines come together", () => {
+  expect(together(BASE, BASE.replace("b", "B"), BASE.replace("i", "I"))).toBe(
+    BASE.replace("b", "B").replace("i", "I"),
+  );
+});
+
+test("changes to the same lines do not, and nothing is chosen for anybody", () => {
+  expect(together(BASE, BASE.replace("b", "B"), BASE.replace("b", "X"))).toBeNull();
+});
+
+test("texts that differ in more lines than can be told at once are not told, and not brought together", () => {
+  const many = (letter: string) =>
+    Array.from({ length: 8000 }, (_, at) => `#${letter}${at}\n`).join("");
+  const before = performance.now();
+  expect(differences(many("a"), many("b"))).toBeNull();
+  expect(together(many("a"), many("b"), BASE)).toBeNull();
+  expect(performance.now() - before).toBeLessThan(3000);
+});

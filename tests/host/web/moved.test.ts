@@ -1,0 +1,53 @@
+import { expect, test } from "vitest";
+import { horizonAt, tell } from "../../../src/app/feed.ts";
+import { theDay } from "../../../src/base/days/day.ts";
+import { startOf } from "../../../src/base/days/instants.ts";
+import { readPlan } from "../../../src/garden/plan/read.ts";
+import type { StoredLine } from "../../../src/host/store/diary.ts";
+import { movedBy } from "../../../src/host/web/moved.ts";
+import { type Telling, tellNow } from "../../../src/host/web/visit.ts";
+import { QUARRY } from "../../gardens.ts";
+
+const CARROTS_OUT = "2027/carrot/sow-outdoors/1";
+const { plan } = readPlan(QUARRY, { garden: "quarry-lane", file: "2027.yaml" });
+const zone = plan?.site.clock ?? "";
+
+/** The garden as of a day, with answers to its tasks given on days of 2027. */
+function telling(
+  on: readonly [number, number],
+  ...said: readonly (readonly [string, string])[]
+): Telling {
+  const lines = said.map(
+    ([task, text], at): StoredLine => ({
+      ...{ id: at + 1, day: theDay(2027, ...on), text, task, person: null },
+      saidAt: startOf(theDay(2027, ...on), zone),
+    }),
+  );
+  const stored = { id: "quarry-lane", plans: [{ plan }], lines, standing: {}, usual: null };
+  const now = () => startOf(theDay(2027, ...on), zone) + 3_600_000;
+  return { shell: { core: { tell, horizonAt }, now }, stored } as unknown as Telling;
+}
+
+const moved = (at: Telling, task: string) => movedBy(at, [task], tellNow(at).placed);
+
+test("an answer that moves later days tells which, and from when", () => {
+  const late = telling([6, 1], [CARROTS_OUT, "done"]);
+  const after = moved(late, CARROTS_OUT);
+  expect(after?.length).toBeGreaterThan(1);
+  expect(after?.join("\n")).toMatch(/^Thin carrots.*later\)$/m);
+  expect(after?.join("\n")).not.toMatch(/^Sow carrots/m);
+});
+
+test("one that moves nothing says so, and where nobody answered nothing is said", () => {
+  const weeded = telling([6, 5], ["2027/beet/thin/1", "done"]);
+  expect(moved(weeded, "2027/beet/thin/1")).toEqual([]);
+  expect(moved(weeded, "2027/carrot/thin/1")).toBeNull();
+});
+
+test("it is told till the next day's evening, and the newest answer counts", () => {
+  const at = telling([6, 1], [CARROTS_OUT, "done"]);
+  const later = { ...at, shell: { ...at.shell, now: () => at.shell.now() + 40 * 3_600_000 } };
+  expect(moved(later, CARROTS_OUT)).toBeNull();
+  const undone = telling([6, 1], [CARROTS_OUT, "done"], [CARROTS_OUT, "undo: done"]);
+  expect(moved(undone, CARROTS_OUT)?.join("\n")).toMatch(/sooner\)/);
+});

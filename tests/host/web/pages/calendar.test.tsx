@@ -1,0 +1,43 @@
+import { expect, test } from "vitest";
+import { type Calendar, calendarPage } from "../../../../src/host/web/pages/calendar.tsx";
+
+const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
+const SHOWN: Calendar = {
+  device: "other",
+  page: "https://garden.example/g/l/m/calendar",
+  first: { name: "Imre", address: "https://garden.example/g/l/m/sessions.ics" },
+  more: [{ name: "All jobs", address: "http://127.0.0.1:8787/g/l/m/tasks.ics" }],
+};
+
+test("a subscription is one tap by webcal and an address to copy, secured or not", () => {
+  const html = calendarPage(FRAME, SHOWN);
+  expect(html).toContain('href="webcal://garden.example/g/l/m/sessions.ics"');
+  expect(html).toContain("<code>https://garden.example/g/l/m/sessions.ics</code>");
+  expect(html).toContain('href="webcal://127.0.0.1:8787/g/l/m/tasks.ics"');
+});
+
+test("headings leave out no level, whatever the device", () => {
+  for (const device of ["apple", "android", "other"] as const)
+    expect(calendarPage(FRAME, { ...SHOWN, device })).not.toContain("<h3>");
+});
+
+test("the device in hand comes first and open, and another gets a code for a phone's camera", () => {
+  const order = (device: Calendar["device"]) => {
+    const html = calendarPage(FRAME, { ...SHOWN, device });
+    return ["iPhone, iPad", "<summary>Android", "Google"].map((name) => html.indexOf(name));
+  };
+  const [apple = 0, android = 0] = order("android");
+  expect(android).toBeLessThan(apple);
+  expect(order("apple")[0]).toBeLessThan(order("apple")[1] ?? 0);
+  expect(calendarPage(FRAME, { ...SHOWN, device: "apple" }).match(/<details open/g)).toHaveLength(
+    1,
+  );
+  expect(calendarPage(FRAME, SHOWN)).toContain('<svg class="qr"');
+  expect(calendarPage(FRAME, { ...SHOWN, device: "apple" })).not.toContain("<svg");
+});
+
+test("of each calendar it is said what becomes of reminders and how often it looks", () => {
+  const html = calendarPage(FRAME, SHOWN);
+  for (const name of ["Google Calendar", "Outlook", "Thunderbird", "GNOME", "Nextcloud", "Android"])
+    expect(html).toContain(name);
+});

@@ -1,0 +1,19 @@
+import { expect, test } from "vitest";
+import { diaryPage } from "../../../../src/host/web/pages/diary.tsx";
+
+const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
+
+test("a line is said in words for a day not after today, and what was said stands below", () => {
+  const lines = [{ day: "24 May 2027", text: "carrots <up>", understood: ["seen: carrots up"] }];
+  const html = diaryPage(FRAME, { today: "2027-05-24", said: "", wrong: null, lines });
+  expect(html).toContain('type="date" value="2027-05-24" max="2027-05-24"');
+  expect(html).toContain("carrots &lt;up&gt;");
+  expect(html).toContain("seen: carrots up");
+});
+
+test("what could not be written down stays in its field with the reason", () => {
+  const shown = { today: "2027-05-24", said: 'x"', wrong: "That day is still to come.", lines: [] };
+  const html = diaryPage(FRAME, shown);
+  expect(html).toContain('value="x&quot;"');
+  expect(html).toContain("That day is still to come.");
+});

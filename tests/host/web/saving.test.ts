@@ -1,0 +1,29 @@
+import { expect, test } from "vitest";
+import { saveText } from "../../../src/host/web/saving.ts";
+import type { Shell } from "../../../src/host/web/shell.ts";
+
+const WANTED = {
+  ...{ garden: "g", year: 2027, file: "g/2027.yaml", beside: {}, published: null, first: false },
+  ...{ base: 0, origin: "https://garden.example" },
+};
+
+/** A shell whose store must not be touched. */
+const shell = {
+  db: null,
+  core: { readPlan: () => ({ plan: { year: 2026 }, problems: [] }) },
+} as unknown as Shell;
+
+test("a plan too long, with the files beside it or without, is not even read", async () => {
+  const long = "x".repeat(256 * 1024 + 1);
+  expect((await saveText(shell, { ...WANTED, text: long })).kind).toBe("too long");
+  const beside = { "weather.yaml": long };
+  expect((await saveText(shell, { ...WANTED, text: "", beside })).kind).toBe("too long");
+});
+
+test("a plan of another year is a problem of its first line", async () => {
+  const outcome = await saveText(shell, { ...WANTED, text: "year: 2026" });
+  expect(outcome).toMatchObject({
+    kind: "problems",
+    problems: [{ code: "wrong-year", at: { line: 1 }, is: "this plan is for 2026" }],
+  });
+});

@@ -1,0 +1,216 @@
+import { describe, expect, test } from "vitest";
+import { theDay } from "../../../src/base/days/day.ts";
+import { startOf } from "../../../src/base/days/instants.ts";
+import type { Placed, Standing } from "../../../src/engine/schedule/placed.ts";
+import { eventsOf } from "../../../src/views/events/events.ts";
+import { inDays, placedOf, SATURDAY, windowOf } from "../../engine/schedule/given.ts";
+import { planOf, QUARRY } from "../../gardens.ts";
+
+const PLAN = planOf(QUARRY);
+const told = (placed: readonly Placed[], given: Partial<Parameters<typeof eventsOf>[1]> = {}) =>
+  eventsOf(placed, { plan: PLAN, standing: {}, openDays: {}, ...given });
+const thin = (crop: string, given: Partial<Placed> = {}, task = {}) =>
+  placedOf(given, {
+    id: `2027/${crop}/thin/1`,
+    title: { verb: "Thin", object: crop, where: "bed" },
+    ...task,
+  });
+const MINUTE = 60_000;
+const midnight = startOf(SATURDAY, PLAN.site.clock);
+
+describe("work in somebody's gardening hours", () => {
+  const [all, session] = told([thin("beet", { people: ["imre"] })]);
+
+  test("stands all day in the tasks set", () => {
+    expect(all).toMatchObject({
+      key: "2027/beet/thin/1",
+      set: "tasks",
+      kind: "task",
+      when: { kind: "all day", day: SATURDAY },
+      busy: false,
+      remindMinutesBefore: 360,
+    });
+  });
+
+  test("stands in a session from the start of the hours for as long as it takes", () => {
+    expect(session).toMatchObject({
+      key: "imre/2027-05-08",
+      set: "sessions",
+      kind: "session",
+      people: ["imre"],
+      when: { kind: "timed", from: midnight + 540 * MINUTE, to: midnight + 560 * MINUTE },
+      busy: true,
+      remindMinutesBefore: 30,
+    });
+  });
+
+  test("of one person's day is one session, whatever the jobs", () => {
+    const events = told([
+      thin("beet", { people: ["imre"] }),
+      thin("carrot", { people: ["imre"] }, { practice: "weed", minutes: 45 }),
+    ]);
+    const sessions = events.filter((event) => event.kind === "session");
+    expect(sessions).toHaveLength(1);
+    expect(sessions[0]?.tasks).toEqual(["2027/beet/thin/1", "2027/carrot/thin/1"]);
+    expect(sessions[0]?.when).toMatchObject({ to: midnight + (540 + 65) * MINUTE });
+  });
+
+  test("is told with what the hours do not hold, once a week, and is no longer than what they hold", () => {
+    const long = (id: string, day = SATURDAY) =>
+      thin(id, { people: ["imre"], day }, { minutes: 60 });
+    const wednesday = inDays(4);
+    const events = told(["a", "b", "c", "d"].map((id) => long(id)));
+    const [over] = events.filter((event) => event.kind === "session");
+    expect(over?.text).toContain("More than the hours hold.");
+    expect(over?.when).toMatchObject({ to: midnight + (540 + 180) * MINUTE });
+    const twice = told([
+      ...["a", "b", "c", "d"].map((id) => long(id, inDays(-3))),
+      ...["e", "f", "g", "h"].map((id) => long(id)),
+      ...["i", "j"].map((id) => long(id, wednesday)),
+    ]).filter((event) => event.kind === "session");
+    expect(twice.map(({ text }) => text.includes("More than the hours hold."))).toEqual([
+      true,
+      false,
+      true,
+    ]);
+  });
+
+  test("begins sooner where the sun sets before it is done, no sooner than one is home", () => {
+    const october = theDay(2027, 10, 27);
+    const [begun] = told([
+      thin("beet", { people: ["imre"], day: october }, { minutes: 45 }),
+    ]).filter((event) => event.kind === "session");
+    const at = startOf(october, "America/Denver");
+    expect(begun?.when).toMatchObject({ from: at + (17 * 60 + 30) * MINUTE });
+  });
+
+  test("is not told to readers by its session", () => {
+    expect(session?.readerText).toBe("");
+  });
+});
+
+describe("work without gardening hours", () => {
+  test("stands in both sets alike, where its person gardens on other days", () => {
+    const [event, ...more] = told([thin("beet", { people: ["oda"] })]);
+    expect(event?.set).toBe("both");
+    expect(more).toEqual([]);
+  });
+
+  test("stands in both sets where it is nobody's", () => {
+    expect(told([thin("beet")]).map((event) => event.set)).toEqual(["both"]);
+  });
+
+  test("stands in both sets once it is done", () => {
+    const done = { day: SATURDAY, by: "imre" };
+    expect(told([thin("beet", { people: ["imre"], done })]).map((each) => each.set)).toEqual([
+      "both",
+    ]);
+  });
+
+  test("is a daily look, a warning or a rung by its rhythm", () => {
+    const kinds = (["daily", "warning", "timed"] as const).map(
+      (rhythm) => told([thin("beet", {}, { rhythm })])[0]?.kind,
+    );
+    expect(kinds).toEqual(["daily", "warning", "rung"]);
+  });
+});
+
+describe("a rung", () => {
+  const at = { from: 600, to: 615 };
+  const out = (crop: string, people: readonly string[]) =>
+    thin(crop, { at, people }, { rhythm: "timed", practice: "harden off" });
+
+  test("stands at its hour, busy, and rings ten minutes before", () => {
+    expect(told([out("tomato", ["imre"])])[0]).toMatchObject({
+      when: { kind: "timed", from: midnight + 600 * MINUTE, to: midnight + 615 * MINUTE },
+      busy: true,
+      remindMinutesBefore: 10,
+    });
+  });
+
+  test("is one event for all that go out together", () => {
+    const events = told([out("tomato", ["imre"]), out("basil", ["imre"])]);
+    expect(events.map((event) => event.tasks)).toEqual([
+      ["2027/basil/thin/1", "2027/tomato/thin/1"],
+    ]);
+  });
+
+  test("is another event where others carry", () => {
+    expect(told([out("tomato", ["imre"]), out("basil", ["oda"])])).toHaveLength(2);
+  });
+});
+
+describe("like tasks of one day", () => {
+  const both = [thin("beet"), thin("carrot")];
+
+  test("are one event under the smallest id", () => {
+    expect(told(both).map(({ key, title }) => [key, title])).toEqual([
+      ["2027/beet/thin/1", "Thin beet and carrot, Root bed"],
+    ]);
+  });
+
+  test("keep the id of the one that led them before", () => {
+    const led = { day: SATURDAY, window: windowOf(7, 7), people: [], days: [], note: null };
+    const standing: Standing = {
+      "2027/beet/thin/1": { ...led, lead: false },
+      "2027/carrot/thin/1": { ...led, lead: true },
+    };
+    const [event] = told(both, { standing });
+    expect(event?.key).toBe("2027/carrot/thin/1");
+    expect(event?.tasks).toEqual(["2027/carrot/thin/1", "2027/beet/thin/1"]);
+    expect(event?.title).toBe("Thin beet and carrot, Root bed");
+  });
+
+  test("are two events where they are other work, another day or another's", () => {
+    expect(told([thin("beet"), thin("carrot", {}, { practice: "weed" })])).toHaveLength(2);
+    expect(told([thin("beet"), thin("carrot", { day: inDays(1) })])).toHaveLength(2);
+    expect(told([thin("beet"), thin("carrot", { people: ["oda"] })])).toHaveLength(2);
+  });
+
+  test("name every bed they touch", () => {
+    const [event] = told([thin("beet"), thin("lettuce", {}, { bed: "salad-bed" })]);
+    expect(event?.beds).toEqual(["root-bed", "salad-bed"]);
+  });
+});
+
+describe("work that is still open", () => {
+  const plan = { ...PLAN, assume: "open" } as const;
+  const openDays = { imre: inDays(7), oda: inDays(8) };
+  const events = told([thin("beet", { people: ["imre"] })], { plan, openDays });
+
+  test("stands on its day in the tasks set and as open in the sessions", () => {
+    expect(events.map(({ key, set, day }) => [key, set, day])).toEqual([
+      ["2027/beet/thin/1", "tasks", SATURDAY],
+      ["imre/open", "sessions", inDays(7)],
+    ]);
+  });
+});
+
+describe("each set", () => {
+  const placed = [
+    thin("beet", { people: ["imre"] }),
+    thin("carrot", { people: ["oda"], day: inDays(1) }),
+    thin("garlic"),
+    thin("leek", { people: ["imre", "oda"] }, { rhythm: "daily" }),
+    thin("tomato", { at: { from: 600, to: 615 }, people: ["oda"] }, { rhythm: "timed" }),
+  ];
+  const events = told(placed);
+
+  test("holds every task in exactly one event", () => {
+    for (const set of ["sessions", "tasks"] as const) {
+      const tasks = events
+        .filter((event) => event.set === "both" || event.set === set)
+        .flatMap((event) => event.tasks);
+      expect(tasks.toSorted()).toEqual(placed.map((each) => each.task.id).toSorted());
+    }
+  });
+
+  test("has no key twice", () => {
+    for (const set of ["sessions", "tasks"] as const) {
+      const keys = events
+        .filter((event) => event.set === "both" || event.set === set)
+        .map((event) => event.key);
+      expect(new Set(keys).size).toBe(keys.length);
+    }
+  });
+});

@@ -1,0 +1,74 @@
+import { describe, expect, test } from "vitest";
+import { celsius } from "../../../src/base/quantities/quantity.ts";
+import { frostTonight } from "../../../src/engine/beds/frost-tonight.ts";
+import { nightTold } from "../../../src/views/events/frost-tonight.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
+import { sketchOf } from "../pictures/drawn.ts";
+
+const told = (iso: string, lowF: number, text = QUARRY) =>
+  nightTold(frostTonight(sketchOf(text), isoDay(iso), celsius(lowF)), "us");
+const inBed = (name: string, ...asked: Parameters<typeof told>) =>
+  told(...asked).sections.find((section) => section.name === name)?.lines;
+
+describe("a frost night in words", () => {
+  test("has the forecast first, and what it is here where that differs", () => {
+    expect(told("2027-06-15", 29).head).toEqual([
+      "The night to Wednesday 16 June: 29 °F by the forecast, colder still at the leaves.",
+    ]);
+    const lane = QUARRY.replace(
+      "  greenhouse:",
+      "  colder than the forecast by: 3 °F\n  greenhouse:",
+    );
+    expect(told("2027-06-15", 29, lane).head[0]).toContain(
+      "29 °F by the forecast, about 26 °F here",
+    );
+  });
+
+  test("says bed by bed what to bury, cover and leave, and what is alike in one line", () => {
+    expect(inBed("Bags", "2027-06-15", 29)?.[0]).toMatch(/^Bury the shoots of potatoes/);
+    expect(inBed("Root bed", "2027-06-15", 29)).toEqual([
+      "Leave carrots and beets: a light frost does no harm.",
+    ]);
+    expect(inBed("South bed", "2027-06-15", 33)).toEqual(["Cover tomatoes with heavy fabric."]);
+    expect(inBed("South bed", "2027-06-15", 29)?.[0]).toContain("it may just save them");
+  });
+
+  test("says what no cover saves, and to pick it, green tomatoes too", () => {
+    expect(inBed("South bed", "2027-09-25", 20)).toEqual([
+      "No cover saves tomatoes tonight: pick all that is sound, green ones too.",
+    ]);
+    expect(inBed("South bed", "2027-07-01", 20)?.[0]).toContain("No cover saves tomatoes tonight;");
+  });
+
+  test("says of fabric that lies there already that it is enough, or that heavy takes its place", () => {
+    const under = QUARRY.replace("from seed indoors", "from seed indoors, under fabric");
+    expect(inBed("South bed", "2027-06-15", 35, under)?.[0]).toContain("already under fabric");
+    expect(inBed("South bed", "2027-06-15", 32, under)?.[0]).toContain("in place of the light one");
+  });
+
+  test("brings in trays that are out", () => {
+    expect(inBed("Trays", "2027-05-15", 29)).toEqual([
+      "Bring in tomatoes before dusk, as after each day out.",
+    ]);
+  });
+
+  test("ends with water, two layers and the morning where there is something to cover, else says so", () => {
+    const foot = told("2027-06-15", 33).foot.join(" ");
+    for (const said of ["Water dry soil", "Two layers", "uncover by mid-morning"])
+      expect(foot).toContain(said);
+    const mild = told("2027-06-15", 50);
+    expect([mild.head[1], mild.foot]).toEqual(["Nothing to cover or bring in tonight.", []]);
+  });
+
+  test("says no word of the machinery on any night, and ends every line", () => {
+    for (const month of ["04", "05", "06", "07", "08", "09", "10", "11"])
+      for (const low of [50, 35, 32, 29, 24, 10]) {
+        const { head, sections, foot } = told(`2027-${month}-12`, low);
+        const lines = [...head, ...sections.flatMap((section) => section.lines), ...foot];
+        expect(lines.filter((line) => !line.endsWith("."))).toEqual([]);
+        expect(lines.join(" ")).not.toMatch(
+          /emergence|window|rung|threshold|undefined|NaN|overdue/,
+        );
+      }
+  });
+});

@@ -1,0 +1,26 @@
+import { expect, test } from "vitest";
+import { placeTold, wholeTitle } from "../../../src/views/paper/title.ts";
+import { planOf, QUARRY, tellOf } from "../../gardens.ts";
+
+const { placed } = tellOf(QUARRY, { on: "2027-04-01" });
+const plan = planOf(QUARRY);
+const the = (...ids: readonly string[]) =>
+  ids.map((id) => {
+    const found = placed.find(({ task }) => task.id === `2027/${id}`);
+    if (!found) throw new Error(`no task ${id}`);
+    return found;
+  });
+
+test("like jobs are named with all their crops, bed by bed", () => {
+  expect(wholeTitle(the("carrot/thin/1", "beet/thin/1", "lettuce/thin/1"), plan)).toBe(
+    "Thin carrots and beets, Root bed; lettuce, Salad bed",
+  );
+});
+
+test("a place that is no bed stands behind all of them", () => {
+  expect(wholeTitle(the("tomato/sow-indoors/1"), plan)).toBe("Sow tomatoes indoors");
+});
+
+test("one of several is named by crop and bed", () => {
+  expect(the("beet/thin/1").map((each) => placeTold(each, plan))).toEqual(["Beets, Root bed"]);
+});

@@ -1,0 +1,27 @@
+import { expect, test } from "vitest";
+import { rowsOf } from "../../../src/views/pictures/beds.ts";
+import { footOf } from "../../../src/views/pictures/key.ts";
+import { sheetOf } from "../../../src/views/pictures/sheet.ts";
+import { QUARRY } from "../../gardens.ts";
+import { GARDENS, labelsOf, sketchOf } from "./drawn.ts";
+import { parse } from "./xml.ts";
+
+const foot = (text: string, frost = true) =>
+  footOf(sheetOf("phone"), { rows: rowsOf(sketchOf(text)), frost }, 500);
+const said = (text: string) =>
+  labelsOf(parse(`<g>${foot(text).written.join("")}</g>`)).map((label) => label.text);
+
+test("the key names the colours that are in the picture and no others", () => {
+  expect(said(QUARRY).slice(0, 3)).toEqual(["leaves", "roots and bulbs", "fruit"]);
+  expect(said(GARDENS["a single crop"] ?? "")[0]).toBe("roots and bulbs");
+  expect(said(GARDENS["nothing in it"] ?? "")).not.toContain("leaves");
+});
+
+test("it says how the picture is read, and ends below that", () => {
+  expect(said(QUARRY).join(" ")).toContain("fades where its end is not certain");
+  expect(said(GARDENS["nothing in it"] ?? "").join(" ")).toBe(
+    "Blue air: frost is likely. Brown ground: the soil is warm.",
+  );
+  expect(said(GARDENS["a single crop"] ?? "").join(" ")).not.toContain("indoors");
+  expect(foot(QUARRY).endsPx).toBeGreaterThan(550);
+});
