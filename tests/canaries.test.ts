@@ -1,6 +1,6 @@
 import { env, exports } from "cloudflare:workers";
 import { beforeAll, expect, test } from "vitest";
-import { theDay } from "../src/base/days/day.ts";
+import { dayOrThrow } from "../src/base/days/day.ts";
 import { keyFrom, pathOf } from "../src/host/links/mac.ts";
 import type { Role } from "../src/host/links/segment.ts";
 import { addWords } from "../src/host/store/diary.ts";
@@ -74,7 +74,7 @@ beforeAll(async () => {
   });
   expect(made.status).toBe(201);
   const said = {
-    day: theDay(2027, 5, 24),
+    day: dayOrThrow(2027, 5, 24),
     task: null,
     person: "zebedea",
     saidAt: Date.now(),

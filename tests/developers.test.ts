@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { sayDay } from "../src/base/days/day.ts";
 import { PRACTICES } from "../src/engine/practices/all.ts";
-import { choose } from "../src/views/calendar/choose.ts";
+import { chooseEvents } from "../src/views/calendar/choose-events.ts";
 import { writeCalendar } from "../src/views/calendar/write.ts";
 import { gardenOf, tellOf } from "./gardens.ts";
 
@@ -18,7 +18,7 @@ describe("the potato's walk in the notes", () => {
   const garden = gardenOf(POTATO);
   const told = tellOf(POTATO, { on: "2027-01-01" });
   const of = (id: string) => {
-    const found = told.placed.find(({ task }) => task.id === `2027/potato-early-red/${id}`);
+    const found = told.scheduled.find(({ task }) => task.id === `2027/potato-early-red/${id}`);
     if (!found) throw new Error(`no task ${id}`);
     return found;
   };
@@ -36,8 +36,8 @@ describe("the potato's walk in the notes", () => {
       expect(flat).toContain(said);
   });
 
-  test("gives the grounds, the soil and the frost of the reckoning", () => {
-    expect(plant.task.grounds).toEqual(["soil", "last frost"]);
+  test("gives the basis, the soil and the frost of the reckoning", () => {
+    expect(plant.task.basis).toEqual(["soil", "last frost"]);
     const days = plant.task
       .because()
       .flatMap((pieces) =>
@@ -70,7 +70,7 @@ describe("the potato's walk in the notes", () => {
     const { text } = writeCalendar({
       garden: garden.id,
       name: "Quarry Lane",
-      events: choose(told.events, choice),
+      events: chooseEvents(told.events, choice),
       quiet: false,
       reader: false,
       link: null,

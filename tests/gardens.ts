@@ -1,7 +1,7 @@
-import { type Garden, horizonAt, type Told, tell } from "../src/app/feed.ts";
+import { buildSchedule, type Garden, horizonAt, type Schedule } from "../src/app/feed.ts";
 import { type Day, dayFromIso } from "../src/base/days/day.ts";
 import { startOf } from "../src/base/days/instants.ts";
-import type { Standing } from "../src/engine/schedule/placed.ts";
+import type { PublishedState } from "../src/engine/schedule/scheduled-task.ts";
 import type { Normals, Plan } from "../src/garden/model/plan.ts";
 import { readPlan } from "../src/garden/plan/read.ts";
 
@@ -94,11 +94,11 @@ export function isoDay(text: string): Day {
 }
 
 /** When a garden is told: on which day (`2027-05-06`), at its first minute, and what was told before. */
-export type When = { readonly on: string; readonly standing?: Standing };
+export type When = { readonly on: string; readonly standing?: PublishedState };
 
 /** What the garden of one year's text, or of several in year order, is told on a day. */
-export function tellOf(text: string | readonly string[], { on, standing = {} }: When): Told {
+export function tellOf(text: string | readonly string[], { on, standing = {} }: When): Schedule {
   const garden = typeof text === "string" ? gardenOf(text) : gardenOf(...text);
   const clock = garden.plans[garden.plans.length - 1]?.site.clock ?? "UTC";
-  return tell(garden, horizonAt(garden, startOf(isoDay(on), clock)), standing);
+  return buildSchedule(garden, horizonAt(garden, startOf(isoDay(on), clock)), standing);
 }

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { type Garden, horizonAt, tell } from "../src/app/feed.ts";
-import type { Standing } from "../src/engine/schedule/placed.ts";
-import { choose, type FeedChoice } from "../src/views/calendar/choose.ts";
+import { buildSchedule, type Garden, horizonAt } from "../src/app/feed.ts";
+import type { PublishedState } from "../src/engine/schedule/scheduled-task.ts";
+import { chooseEvents, type FeedChoice } from "../src/views/calendar/choose-events.ts";
 import { cleanText } from "../src/views/calendar/clean.ts";
 import { uidOf } from "../src/views/calendar/uid.ts";
 import type { Event } from "../src/views/events/event.ts";
@@ -74,9 +74,9 @@ type Kitchen = {
 };
 
 function cooked(events: readonly Event[], choice: FeedChoice, cause: number, old: Kitchen | null) {
-  const told = { placed: [], standing: {}, events };
+  const told = { scheduled: [], publishedState: {}, events };
   const { text, ledger } = write(told, choice, cause, old?.kept ?? null);
-  const shown = choose(events, choice);
+  const shown = chooseEvents(events, choice);
   if (old?.text === text) return { ...old, kept: ledger, events: shown };
   const whole = Math.floor(cause / SECOND) * SECOND;
   const modified = old === null ? whole : Math.max(whole, old.modified + SECOND);
@@ -134,12 +134,12 @@ function live() {
   const feeds: Feed[] = FOLLOWED.map((choice) => ({ choice, kept: new Map(), kitchen: null }));
   let text = `${QUARRY}assume: open\n`;
   let garden: Garden = gardenOf(text);
-  let standing: Standing = {};
+  let standing: PublishedState = {};
   let until = 0;
   const cook = (cause: number, now: number, deployed: boolean) => {
     const horizon = horizonAt(garden, now);
-    const told = tell(garden, horizon, standing);
-    standing = told.standing;
+    const told = buildSchedule(garden, horizon, standing);
+    standing = told.publishedState;
     until = horizon.until;
     const events = deployed ? reworded(told.events) : told.events;
     for (const feed of feeds) {

@@ -7,10 +7,10 @@ import { climateOf } from "../src/engine/climate/climate.ts";
 import { lastFrostAt } from "../src/engine/climate/frost.ts";
 import { type Anchors, anchorKey } from "../src/engine/growth/anchors.ts";
 import { bagLifts } from "../src/engine/growth/filling.ts";
-import type { Growing } from "../src/engine/growth/growing.ts";
-import { type Milestone, reached } from "../src/engine/growth/milestones.ts";
+import { isReached, type Milestone } from "../src/engine/growth/milestones.ts";
 import { ripeMilestone } from "../src/engine/growth/ripe.ts";
 import { warmerK } from "../src/engine/growth/seasons.ts";
+import type { SowingContext } from "../src/engine/growth/sowing-context.ts";
 import { plantingOutDay } from "../src/engine/growth/starting.ts";
 import { upMilestone } from "../src/engine/growth/up.ts";
 import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "../src/engine/growth/warmth.ts";
@@ -18,8 +18,8 @@ import { bagStartCm, HILL } from "../src/engine/practices/hill.ts";
 import { PLANT } from "../src/engine/practices/plant.ts";
 import type { Task } from "../src/engine/practices/task.ts";
 import { householdOf } from "../src/engine/schedule/household.ts";
-import { place } from "../src/engine/schedule/place.ts";
-import type { Placed } from "../src/engine/schedule/placed.ts";
+import { scheduleTasks } from "../src/engine/schedule/schedule-tasks.ts";
+import type { ScheduledTask } from "../src/engine/schedule/scheduled-task.ts";
 import { uidOf } from "../src/views/calendar/uid.ts";
 import { eventsOf } from "../src/views/events/events.ts";
 import { gardenOf, isoDay, planOf } from "./gardens.ts";
@@ -45,7 +45,7 @@ const bags = { count: 6, acrossCm: bed.bags.across.si, highCm: bed.bags.high.si 
 const climate = climateOf(plan, []);
 const household = householdOf(plan.people, plan.away);
 
-const growing: Growing = {
+const growing: SowingContext = {
   plan,
   planting,
   crop,
@@ -53,27 +53,27 @@ const growing: Growing = {
   sowing: 1,
   climate,
   anchors: new Map(),
-  facts: [],
+  observations: [],
   around: household.around,
 };
 
 const windowOf = ({ window: { earliest, due, latest } }: Task) =>
   [earliest, due, latest].map(isoOf).join(" ");
 const spanOf = (milestone: Milestone) =>
-  reached(milestone)
+  isReached(milestone)
     ? [milestone.early, milestone.usual, milestone.late].map(isoOf).join(" ")
     : milestone.none;
-const placing = (tasks: readonly Task[]): readonly Placed[] =>
-  place(tasks, {
+const placing = (tasks: readonly Task[]): readonly ScheduledTask[] =>
+  scheduleTasks(tasks, {
     household,
-    standing: {},
+    publishedState: {},
     done: new Map(),
-    usual: {},
+    baseline: {},
     doneBefore: new Map(),
     load: new Map(),
     days: new Map(),
   });
-const dayAndPeople = ({ task, day, people }: Placed) =>
+const dayAndPeople = ({ task, day, people }: ScheduledTask) =>
   `${task.step} ${isoOf(day)} ${people.join()}`;
 
 describe("1. the phrase becomes a planting", () => {
@@ -122,12 +122,12 @@ describe("3. the day to plant is reckoned, test by test", () => {
   });
 
   test("soil says 3 May, frost 22 April: the later one decides", () => {
-    expect(reckoned.tests.map(({ ground, day }) => `${ground} ${isoOf(day)}`)).toEqual([
+    expect(reckoned.tests.map(({ basis: ground, day }) => `${ground} ${isoOf(day)}`)).toEqual([
       "soil 2027-05-03",
       "last frost 2027-04-22",
     ]);
     expect(isoOf(reckoned.day)).toBe("2027-05-03");
-    expect(reckoned.grounds).toEqual(["soil", "last frost"]);
+    expect(reckoned.basis).toEqual(["soil", "last frost"]);
   });
 
   test("a warm spring makes it 22 April, where the frost decides again, and a cold one 16 May", () => {
@@ -173,10 +173,10 @@ describe("5. placing finds its day", () => {
 const anchors: Anchors = new Map([
   [
     anchorKey(KEY, 1, "start"),
-    { day: planted.day, from: "placed", grounds: plant.grounds, task: plant.id },
+    { day: planted.day, from: "placed", basis: plant.basis, task: plant.id },
   ],
 ]);
-const started: Growing = { ...growing, anchors };
+const started: SowingContext = { ...growing, anchors };
 
 describe("6. the placed day anchors what comes after", () => {
   test("shoots show 14 to 22 days later", () => {
@@ -224,10 +224,10 @@ describe("7. hilling fills the bag", () => {
     ]);
   });
 
-  test("both hang on the task that planted, and on its grounds and their age", () => {
+  test("both hang on the task that planted, and on its basis and their age", () => {
     for (const hill of hills) {
       expect(hill.hangsOn).toEqual([plant.id]);
-      expect(hill.grounds).toEqual(["soil", "last frost", "age"]);
+      expect(hill.basis).toEqual(["soil", "last frost", "age"]);
     }
   });
 });
@@ -240,7 +240,7 @@ describe("8. placing finds their days", () => {
   });
 });
 
-const events = eventsOf(placed, { plan, standing: {}, openDays: {} });
+const events = eventsOf(placed, { plan, publishedState: {}, openDays: {} });
 
 describe("9. words make two sets of events", () => {
   const first = (set: string) =>
@@ -329,7 +329,7 @@ describe("and the loop of three passes comes to the same days", () => {
   test("as this walk did step by step", () => {
     const told = toldAt(gardenOf(TEXT), now);
     const walked = new Set(placed.map(({ task }) => task.id));
-    const days = told.placed.filter(({ task }) => walked.has(task.id)).map(dayAndPeople);
+    const days = told.scheduled.filter(({ task }) => walked.has(task.id)).map(dayAndPeople);
     expect(days.sort()).toEqual(placed.map(dayAndPeople).sort());
   });
 });

@@ -2,21 +2,21 @@ import type { Crop } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
   inchRange,
-  memory,
   NO_LIMITS,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 import { LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "beet",
   one: "beet",
   many: "beets",
@@ -26,9 +26,9 @@ export const BEET: Crop = {
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "beet", standsIn: null },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
-    apartCm: common(inchRange(1, 2)),
+    apartCm: commonPractice(inchRange(1, 2)),
     rowsCm: published(18 * 2.54, CITE.missouri),
     soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-3, CITE.purdue),
@@ -36,8 +36,8 @@ export const BEET: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([16, 24]),
-      heightCm: memory(inchRange(3, 4), "usual advice of extension crop sheets"),
+      daysAfterUp: commonPractice([16, 24]),
+      heightCm: fromMemory(inchRange(3, 4), "usual advice of extension crop sheets"),
       apartCm: published(inchRange(3, 4), CITE.missouri),
       how: "Each seed is a cluster: leave the strongest and pinch off the rest. The tops are good to eat.",
     },
@@ -48,19 +48,19 @@ export const BEET: Crop = {
       with: "net",
       on: "up",
       off: "up",
-      offDays: common([22, 30]),
+      offDays: commonPractice([22, 30]),
       offSign: "The plants have five or six leaves and stand a hand high.",
     },
   ],
-  repeatEveryDays: memory([14, 21], "usual extension succession lists"),
+  repeatEveryDays: fromMemory([14, 21], "usual extension succession lists"),
   warmth: COOL_WARMTH,
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: published([55, 65], CITE.missouri),
     kind: "once",
-    holdsDays: common(30),
+    holdsDays: commonPractice(30),
     verb: "Pull",
     sign: "Roots as big as a golf ball show above the soil.",
     how: "Pull the biggest first, and twist the tops off.",
@@ -69,7 +69,7 @@ export const BEET: Crop = {
 
 /** Spinach: cool soil and short days; it bolts when days grow long. */
 export const SPINACH: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "spinach",
   one: "spinach",
   many: "spinach",
@@ -87,10 +87,10 @@ export const SPINACH: Crop = {
     ),
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
-    apartCm: common(inchRange(1, 1)),
-    rowsCm: common(12 * 2.54),
+    apartCm: commonPractice(inchRange(1, 1)),
+    rowsCm: commonPractice(12 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-4, CITE.purdue),
     soilMaxC: derived((68 - 32) / 1.8, CITE.harrington, "52 in 100 come up at 68 °F and 28 at 77"),
@@ -98,7 +98,7 @@ export const SPINACH: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([12, 18]),
+      daysAfterUp: commonPractice([12, 18]),
       heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(3, 4),
@@ -108,15 +108,15 @@ export const SPINACH: Crop = {
       how: "Snip at ground level; the thinnings are good in a salad.",
     },
   ],
-  repeatEveryDays: memory([7, 14], "usual extension succession lists"),
+  repeatEveryDays: fromMemory([7, 14], "usual extension succession lists"),
   warmth: COOL_WARMTH,
-  limits: { ...NO_LIMITS, longDays: common({ hours: 14, aboveC: 16 }) },
+  limits: { ...NO_LIMITS, longDays: commonPractice({ hours: 14, aboveC: 16 }) },
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: memory([40, 50], CITE.colorado),
+    days: fromMemory([40, 50], CITE.colorado),
     kind: "once",
-    holdsDays: common(10),
+    holdsDays: commonPractice(10),
     verb: "Cut",
     sign: "Five or six leaves are as long as your hand.",
     how: "Pick the outer leaves as you need them, or cut whole plants. Take all at the first sign of a stalk.",
@@ -125,7 +125,7 @@ export const SPINACH: Crop = {
 
 /** Chard: stalks and leaves from one sowing till the hard frost. */
 export const CHARD: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "chard",
   one: "chard",
   many: "chard",
@@ -136,21 +136,21 @@ export const CHARD: Crop = {
   comesUp: {
     kind: "table",
     row: "beet",
-    standsIn: common("beet"),
+    standsIn: commonPractice("beet"),
   },
   indoors: RAISED_COOL,
   settingOut: {
     weeksFromLastFrost: published(-2, CITE.purdue),
     soilMinC: null,
-    apartCm: common(9 * 2.54),
+    apartCm: commonPractice(9 * 2.54),
     rowsCm: published(18 * 2.54, CITE.missouri),
     things: ["a net, hoops and pegs", "a watering can"],
     how: "Plant as deep as they stood, and water in.",
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
-    apartCm: common(inchRange(2, 3)),
+    apartCm: commonPractice(inchRange(2, 3)),
     rowsCm: published(18 * 2.54, CITE.missouri),
     soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-3, CITE.purdue),
@@ -158,21 +158,21 @@ export const CHARD: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([16, 24]),
+      daysAfterUp: commonPractice([16, 24]),
       heightCm: published(inchRange(1, 2), CITE.florida),
-      apartCm: common(inchRange(6, 8)),
+      apartCm: commonPractice(inchRange(6, 8)),
       how: "Each seed is a cluster: leave the strongest. The thinnings are salad.",
     },
   ],
   covers: [LEAF_MINER_NET],
   warmth: COOL_WARMTH,
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: published([55, 65], CITE.missouri),
     kind: "again and again",
-    bearsDays: common([80, 120]),
-    holdsDays: common(14),
+    bearsDays: commonPractice([80, 120]),
+    holdsDays: commonPractice(14),
     verb: "Pick",
     sign: "The outer stalks are as long as a hand.",
     how: "Twist outer stalks off at the base, and leave the heart to grow.",

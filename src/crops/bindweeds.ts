@@ -1,18 +1,18 @@
 import type { Crop } from "./facts.ts";
 import {
   CITE,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
-  house,
-  PLAIN,
-  PLAIN_HARVEST,
+  HARVEST_DEFAULTS,
+  houseRule,
   published,
   WARM_WARMTH,
 } from "./figures.ts";
 
 /** Sweet potato: bought slips into warm soil, dug before frost and cured warm. */
 export const SWEET_POTATO: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "sweet-potato",
   one: "sweet potato",
   many: "sweet potatoes",
@@ -29,12 +29,12 @@ export const SWEET_POTATO: Crop = {
   frost: published("warm loving", CITE.purdue),
   starts: ["plants"],
   // Slips are shoots already; these are the days until they stand by themselves and grow.
-  comesUp: { kind: "days", days: common([7, 14]) },
+  comesUp: { kind: "days", days: commonPractice([7, 14]) },
   settingOut: {
     weeksFromLastFrost: published(2, CITE.purdue),
     soilMinC: published((60 - 32) / 1.8, CITE.kansas),
-    apartCm: common(12 * 2.54),
-    rowsCm: common(36 * 2.54),
+    apartCm: commonPractice(12 * 2.54),
+    rowsCm: commonPractice(36 * 2.54),
     things: ["a watering can"],
     how: "Lay each slip at a slant with only its top leaves out. Soak it in and water daily for a week; it wilts at first.",
   },
@@ -43,7 +43,7 @@ export const SWEET_POTATO: Crop = {
       practice: "stake and train",
       step: "1",
       from: "in place",
-      days: common([45, 60]),
+      days: commonPractice([45, 60]),
       verb: "Lift vines of",
       how: "Lift the long vines off the soil and lay them back over their own row. Don't turn them over.",
       sign: "Vines have rooted where they touch the ground.",
@@ -57,7 +57,7 @@ export const SWEET_POTATO: Crop = {
       practice: "scout",
       step: "1",
       from: "in place",
-      days: common([28, 40]),
+      days: commonPractice([28, 40]),
       verb: "Check",
       how: "Look for runs of mice and voles beside the row, and for chewed leaves. A few holes do no harm.",
       sign: "Holes in the soil at the foot of the plants.",
@@ -71,7 +71,7 @@ export const SWEET_POTATO: Crop = {
       practice: "cure and store",
       step: "1",
       from: "first harvest",
-      days: common([0, 1]),
+      days: commonPractice([0, 1]),
       verb: "Cure",
       how: [
         "Lay them unwashed for ten days where it is damp and about ",
@@ -98,11 +98,11 @@ export const SWEET_POTATO: Crop = {
   },
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "setting out",
-    days: common([90, 120]),
+    days: commonPractice([90, 120]),
     kind: "once",
-    holdsDays: house(14, "roots go on swelling in warm soil; only cold and frost end it"),
+    holdsDays: houseRule(14, "roots go on swelling in warm soil; only cold and frost end it"),
     verb: "Dig",
     sign: "A root you lay bare is as thick as your wrist; leaves begin to yellow.",
     how: "Cut the vines, then lift from well outside the row on a dry day. They bruise like eggs.",

@@ -1,15 +1,15 @@
-import type { Crop, Outdoors, Range, SettingOut, Thinning } from "./facts.ts";
+import type { Crop, NumberRange, Outdoors, SettingOut, Thinning } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
   inchRange,
-  memory,
   NO_LIMITS,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL, RAISED_SHORT } from "./raising.ts";
@@ -18,12 +18,12 @@ import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL, RAISED_SHORT } from "./raising.t
 const AS_CABBAGE = {
   kind: "table",
   row: "cabbage",
-  standsIn: common("cabbage"),
+  standsIn: commonPractice("cabbage"),
 } as const;
 
 /** What the cabbages that are raised indoors have in common; heads and sprouts. */
 const HEADED = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   family: "cabbage family",
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed indoors", "plants", "seed outdoors"],
@@ -36,7 +36,7 @@ const HEADED = {
       practice: "feed",
       step: "1",
       from: "in place",
-      days: common([21, 35]),
+      days: commonPractice([21, 35]),
       verb: "Feed",
       how: "Scratch a handful of compost or plant food round each plant, and water it in.",
       sign: "New leaves have begun to grow after planting.",
@@ -50,7 +50,7 @@ const HEADED = {
       practice: "scout",
       step: "1",
       from: "in place",
-      days: common([28, 42]),
+      days: commonPractice([28, 42]),
       verb: "Look under leaves of",
       how: "Turn a few leaves over. Rub off eggs and pick off caterpillars.",
       sign: "White butterflies fly, or small holes show.",
@@ -66,14 +66,14 @@ const HEADED = {
 /** What is picked for months stays under its net till butterflies are gone. */
 const LONG_NET = {
   ...CABBAGE_NET,
-  offDays: common<Range>([80, 110]),
+  offDays: commonPractice<NumberRange>([80, 110]),
   offSign: "Cold nights have come, and no white butterflies fly.",
 };
 
-type Room = Pick<SettingOut, "apartCm" | "rowsCm">;
+type PlantSpacing = Pick<SettingOut, "apartCm" | "rowsCm">;
 
 /** Set out with what goes with every cabbage plant in that hour, so many weeks from the last frost. */
-const collared = (frostWeeks: number, room: Room): SettingOut => ({
+const collared = (frostWeeks: number, room: PlantSpacing): SettingOut => ({
   ...room,
   weeksFromLastFrost: published(frostWeeks, CITE.purdue),
   soilMinC: null,
@@ -82,16 +82,16 @@ const collared = (frostWeeks: number, room: Room): SettingOut => ({
 });
 
 /** The room of a big head. */
-const HEAD_ROOM: Room = {
+const HEAD_ROOM: PlantSpacing = {
   apartCm: published(18 * 2.54, CITE.colorado),
   rowsCm: published(24 * 2.54, CITE.missouri),
 };
 
 /** Sown half an inch deep where it is to stand, as early as the soil lets it. */
 const sown = (rowsIn: number, frostWeeks: number): Outdoors => ({
-  ...PLAIN_OUTDOORS,
-  depthCm: common(inchRange(0.25, 0.5)),
-  apartCm: common(inchRange(2, 3)),
+  ...OUTDOORS_DEFAULTS,
+  depthCm: commonPractice(inchRange(0.25, 0.5)),
+  apartCm: commonPractice(inchRange(2, 3)),
   rowsCm: published(rowsIn * 2.54, CITE.missouri),
   soilMinC: COOL_SOIL_C,
   weeksFromLastFrost: published(frostWeeks, CITE.purdue),
@@ -100,7 +100,7 @@ const sown = (rowsIn: number, frostWeeks: number): Outdoors => ({
 const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
   {
     step: "1",
-    daysAfterUp: common([18, 26]),
+    daysAfterUp: commonPractice([18, 26]),
     heightCm: published(inchRange(1, 2), CITE.florida),
     apartCm: apart,
     how: "Leave the sturdiest, and lift the rest: they grow on in a gap, or go in a salad.",
@@ -117,14 +117,14 @@ export const BROCCOLI: Crop = {
   settingOut: collared(-3, HEAD_ROOM),
   outdoors: sown(24, -3),
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
-  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
+  limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 28 }) },
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "setting out",
     days: published([70, 80], CITE.missouri),
     kind: "again and again",
-    bearsDays: memory([21, 35], "Virginia, Illinois and Minnesota harvest tables"),
-    holdsDays: common(5),
+    bearsDays: fromMemory([21, 35], "Virginia, Illinois and Minnesota harvest tables"),
+    holdsDays: commonPractice(5),
     verb: "Cut",
     sign: "The head is full and its buds still tight, before any yellow shows.",
     how: "Cut the head with a hand of stalk; leave the plant, and cut side shoots twice a week.",
@@ -149,14 +149,14 @@ export const CAULIFLOWER: Crop = {
     ),
   },
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
-  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 21 }) },
+  limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 21 }) },
   care: [
     ...HEADED.care,
     {
       practice: "fill in and blanch",
       step: "1",
       from: "first harvest",
-      days: common([-12, -7]),
+      days: commonPractice([-12, -7]),
       verb: "Tie leaves over",
       how: "Draw the big leaves up over the young head and tie them loosely; look under them every few days.",
       sign: "The white head is as big as an egg.",
@@ -168,11 +168,11 @@ export const CAULIFLOWER: Crop = {
     },
   ],
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "setting out",
     days: published([65, 75], CITE.missouri),
     kind: "once",
-    holdsDays: common(5),
+    holdsDays: commonPractice(5),
     verb: "Cut",
     sign: "The head is as wide as a hand, white and close.",
     how: "Cut with a few leaves on to guard it. One that begins to open won't wait.",
@@ -202,12 +202,12 @@ export const KALE: Crop = {
     derived(inchRange(8, 12), CITE.missouri, "8 inches given there, up to half again"),
   ),
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: published([50, 65], CITE.missouri),
     kind: "again and again",
-    bearsDays: common([70, 120]),
-    holdsDays: common(14),
+    bearsDays: commonPractice([70, 120]),
+    holdsDays: commonPractice(14),
     verb: "Pick",
     sign: "The lower leaves are as long as a hand.",
     how: "Snap the lowest leaves off downwards and leave the crown. Frost sweetens it.",
@@ -231,12 +231,12 @@ export const COLLARDS: Crop = {
   outdoors: sown(24, -4),
   thinnings: thinned(published(inchRange(12, 12), CITE.missouri)),
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: published([85, 95], CITE.missouri),
     kind: "again and again",
-    bearsDays: common([60, 100]),
-    holdsDays: common(14),
+    bearsDays: commonPractice([60, 100]),
+    holdsDays: commonPractice(14),
     verb: "Pick",
     sign: "The lower leaves are as big as a hand spread out.",
     how: "Pick from the bottom up and leave the crown to grow on.",
@@ -252,8 +252,8 @@ export const BRUSSELS_SPROUTS: Crop = {
   alsoCalled: ["brussels sprouts", "brussels sprout", "brussel sprouts", "sprouts"],
   indoors: RAISED_SHORT,
   settingOut: collared(-3, {
-    apartCm: common(24 * 2.54),
-    rowsCm: common(30 * 2.54),
+    apartCm: commonPractice(24 * 2.54),
+    rowsCm: commonPractice(30 * 2.54),
   }),
   outdoors: null,
   starts: ["seed indoors", "plants"],
@@ -263,7 +263,7 @@ export const BRUSSELS_SPROUTS: Crop = {
       practice: "stake and train",
       step: "1",
       from: "in place",
-      days: common([42, 63]),
+      days: commonPractice([42, 63]),
       verb: "Stake",
       how: "Drive a stake beside each plant, clear of the stem, and tie it once.",
       sign: "They stand knee high.",
@@ -277,7 +277,7 @@ export const BRUSSELS_SPROUTS: Crop = {
       practice: "stop the tops",
       step: "1",
       from: "first frost",
-      days: common([-28, -14]),
+      days: commonPractice([-28, -14]),
       verb: "Take the tops off",
       how: "Cut the small head of leaves at the top; it is good to eat.",
       sign: "The lowest sprouts are as big as a thumbnail.",
@@ -289,12 +289,12 @@ export const BRUSSELS_SPROUTS: Crop = {
     },
   ],
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "setting out",
-    days: common([90, 110]),
+    days: commonPractice([90, 110]),
     kind: "again and again",
-    bearsDays: common([28, 56]),
-    holdsDays: common(21),
+    bearsDays: commonPractice([28, 56]),
+    holdsDays: commonPractice(21),
     verb: "Pick",
     sign: "The lowest sprouts are hard and as big as a walnut.",
     how: "Snap them off from the bottom up. A frost or two makes them sweet.",
@@ -314,20 +314,24 @@ export const KOHLRABI: Crop = {
   indoors: RAISED_SHORT,
   settingOut: collared(-4, {
     apartCm: published(8 * 2.54, CITE.colorado),
-    rowsCm: common(12 * 2.54),
+    rowsCm: commonPractice(12 * 2.54),
   }),
-  outdoors: { ...sown(24, -4), apartCm: common(inchRange(1, 2)), rowsCm: common(12 * 2.54) },
+  outdoors: {
+    ...sown(24, -4),
+    apartCm: commonPractice(inchRange(1, 2)),
+    rowsCm: commonPractice(12 * 2.54),
+  },
   thinnings: thinned(
     derived(inchRange(4, 6), CITE.missouri, "4 inches given there, up to half again"),
   ),
-  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
-  repeatEveryDays: memory([14, 14], "usual extension succession lists"),
+  limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 28 }) },
+  repeatEveryDays: fromMemory([14, 14], "usual extension succession lists"),
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: published([55, 65], CITE.missouri),
     kind: "once",
-    holdsDays: common(10),
+    holdsDays: commonPractice(10),
     verb: "Cut",
     sign: "The round stem is between a golf ball and a tennis ball.",
     how: "Cut under the ball, the biggest first. Old ones are woody.",

@@ -2,14 +2,14 @@ import type { Crop, Warmth } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
   inchRange,
-  memory,
   NO_LIMITS,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 import { CABBAGE_NET } from "./raising.ts";
@@ -18,7 +18,7 @@ const BASE_40: Warmth = { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE
 
 /** Cabbage: raised indoors, bought or sown in its place; one head a plant. */
 export const CABBAGE: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "cabbage",
   one: "cabbage",
   many: "cabbages",
@@ -38,10 +38,10 @@ export const CABBAGE: Crop = {
   comesUp: { kind: "table", row: "cabbage", standsIn: null },
   indoors: {
     weeksToSettingOut: published([5, 7], CITE.colorado),
-    soilTempC: common((65 - 32) / 1.8),
-    depthCm: common(inchRange(0.25, 0.5)),
+    soilTempC: commonPractice((65 - 32) / 1.8),
+    depthCm: commonPractice(inchRange(0.25, 0.5)),
     potOnDaysAfterUp: null,
-    hardenDays: common(7),
+    hardenDays: commonPractice(7),
     nightFloorC: derived(
       (40 - 32) / 1.8,
       CITE.coloradoFrost,
@@ -57,9 +57,9 @@ export const CABBAGE: Crop = {
     how: "Plant up to the first leaves, firm hard so that a tug on a leaf does not lift them, and water in.",
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.colorado),
-    apartCm: common(inchRange(2, 3)),
+    apartCm: commonPractice(inchRange(2, 3)),
     rowsCm: published(24 * 2.54, CITE.missouri),
     soilMinC: derived(
       (46 - 32) / 1.8,
@@ -71,7 +71,7 @@ export const CABBAGE: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([18, 26]),
+      daysAfterUp: commonPractice([18, 26]),
       heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(12, 18),
@@ -83,13 +83,13 @@ export const CABBAGE: Crop = {
   ],
   covers: [CABBAGE_NET],
   warmth: BASE_40,
-  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 28 }) },
+  limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 28 }) },
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "setting out",
     days: published([70, 80], CITE.missouri),
     kind: "once",
-    holdsDays: common(14),
+    holdsDays: commonPractice(14),
     verb: "Cut",
     sign: "The head is hard all over when you press it.",
     how: "Cut under the head with a strong knife. Heads that are ripe split after rain, so take those first.",
@@ -98,7 +98,7 @@ export const CABBAGE: Crop = {
 
 /** Radish: three or four weeks from seed to salad, so sown little and often. */
 export const RADISH: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "radish",
   one: "radish",
   many: "radishes",
@@ -108,17 +108,17 @@ export const RADISH: Crop = {
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "radish", standsIn: null },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
-    apartCm: common(inchRange(0.5, 1)),
-    rowsCm: common(9 * 2.54),
+    apartCm: commonPractice(inchRange(0.5, 1)),
+    rowsCm: commonPractice(9 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-3, CITE.purdue),
   },
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([6, 10]),
+      daysAfterUp: commonPractice([6, 10]),
       heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(1, 2),
@@ -128,15 +128,15 @@ export const RADISH: Crop = {
       how: "Crowded radishes make leaf and no root. The thinnings are good in a salad.",
     },
   ],
-  repeatEveryDays: memory([7, 10], "usual extension succession lists"),
+  repeatEveryDays: fromMemory([7, 10], "usual extension succession lists"),
   warmth: COOL_WARMTH,
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: common([25, 35]),
+    days: commonPractice([25, 35]),
     kind: "once",
-    holdsDays: common(8),
+    holdsDays: commonPractice(8),
     verb: "Pull",
     sign: "Roots as wide as a thumbnail show at the soil.",
     how: "Pull the biggest first and all within a week or so; left longer they turn hollow and hot.",
@@ -145,7 +145,7 @@ export const RADISH: Crop = {
 
 /** Turnip: thinned once, pulled young. */
 export const TURNIP: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "turnip",
   one: "turnip",
   many: "turnips",
@@ -163,9 +163,9 @@ export const TURNIP: Crop = {
     ),
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
-    apartCm: common(inchRange(1, 1)),
+    apartCm: commonPractice(inchRange(1, 1)),
     rowsCm: derived(18 * 2.54, CITE.missouri, "the rows of turnip greens given there"),
     soilMinC: published((50 - 32) / 1.8, CITE.texas),
     weeksFromLastFrost: published(-4, CITE.purdue),
@@ -173,7 +173,7 @@ export const TURNIP: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([12, 18]),
+      daysAfterUp: commonPractice([12, 18]),
       heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(3, 4),
@@ -184,10 +184,10 @@ export const TURNIP: Crop = {
     },
   ],
   warmth: BASE_40,
-  limits: { ...NO_LIMITS, coldYoung: common({ belowC: 7, days: 21 }) },
+  limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 21 }) },
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: derived(
       [49, 59],
@@ -195,7 +195,7 @@ export const TURNIP: Crop = {
       "35 to 45 days given there for turnip greens, two weeks more for roots",
     ),
     kind: "once",
-    holdsDays: common(14),
+    holdsDays: commonPractice(14),
     verb: "Pull",
     sign: "Roots between a golf ball and a tennis ball stand half out of the soil.",
     how: "Pull them young, the biggest first, and twist the tops off; old ones turn woody.",

@@ -2,19 +2,19 @@ import type { Crop } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
   inchRange,
-  memory,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 
 /** Carrot: slow seed, best under a board; thinned twice. */
 export const CARROT: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "carrot",
   one: "carrot",
   many: "carrots",
@@ -33,38 +33,38 @@ export const CARROT: Crop = {
   },
   slow: true,
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
-    apartCm: common(inchRange(0.5, 0.5)),
-    rowsCm: common(12 * 2.54),
+    apartCm: commonPractice(inchRange(0.5, 0.5)),
+    rowsCm: commonPractice(12 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-3, CITE.purdue),
   },
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([17, 25]),
+      daysAfterUp: commonPractice([17, 25]),
       heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: published(inchRange(1, 1), CITE.northDakota),
       how: "Snip or pull on a still evening and carry the thinnings away; their smell draws the carrot fly.",
     },
     {
       step: "2",
-      daysAfterUp: common([38, 48]),
-      heightCm: common(inchRange(4, 5)),
+      daysAfterUp: commonPractice([38, 48]),
+      heightCm: commonPractice(inchRange(4, 5)),
       apartCm: published(inchRange(2, 3), CITE.colorado),
       how: "These thinnings are good to eat. Firm the soil back and water.",
     },
   ],
-  repeatEveryDays: memory([21, 28], "usual extension succession lists"),
+  repeatEveryDays: fromMemory([21, 28], "usual extension succession lists"),
   warmth: COOL_WARMTH,
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: derived([65, 75], CITE.colorado, "70 days given there, five either way"),
     kind: "once",
-    holdsDays: common(45),
+    holdsDays: commonPractice(45),
     verb: "Pull",
     sign: "Shoulders as thick as your thumb stand in the soil's surface.",
     how: "Loosen with a fork and pull; the rest can stand and be pulled as you need them.",
@@ -73,7 +73,7 @@ export const CARROT: Crop = {
 
 /** Parsley: slow to come up; leaves from summer into winter. */
 export const PARSLEY: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "parsley",
   one: "parsley",
   many: "parsley",
@@ -88,11 +88,11 @@ export const PARSLEY: Crop = {
   comesUp: { kind: "table", row: "parsley", standsIn: null },
   slow: true,
   indoors: {
-    weeksToSettingOut: memory([8, 10], "Knott's Handbook for Vegetable Growers"),
-    soilTempC: common(20),
-    depthCm: common(inchRange(0.25, 0.5)),
+    weeksToSettingOut: fromMemory([8, 10], "Knott's Handbook for Vegetable Growers"),
+    soilTempC: commonPractice(20),
+    depthCm: commonPractice(inchRange(0.25, 0.5)),
     potOnDaysAfterUp: null,
-    hardenDays: common(7),
+    hardenDays: commonPractice(7),
     nightFloorC: derived(
       (40 - 32) / 1.8,
       CITE.coloradoFrost,
@@ -102,16 +102,16 @@ export const PARSLEY: Crop = {
   settingOut: {
     weeksFromLastFrost: published(-2, CITE.coloradoFrost),
     soilMinC: null,
-    apartCm: memory(6 * 2.54, "usual advice of extension crop sheets"),
-    rowsCm: common(12 * 2.54),
+    apartCm: fromMemory(6 * 2.54, "usual advice of extension crop sheets"),
+    rowsCm: commonPractice(12 * 2.54),
     things: ["a watering can"],
     how: "Keep the soil round the roots, plant no deeper than they stood, and water in.",
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),
-    apartCm: common(inchRange(0.5, 1)),
-    rowsCm: common(12 * 2.54),
+    apartCm: commonPractice(inchRange(0.5, 1)),
+    rowsCm: commonPractice(12 * 2.54),
     soilMinC: derived(
       (50 - 32) / 1.8,
       CITE.harrington,
@@ -123,19 +123,19 @@ export const PARSLEY: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([20, 30]),
+      daysAfterUp: commonPractice([20, 30]),
       heightCm: published(inchRange(1, 2), CITE.florida),
-      apartCm: memory(inchRange(6, 8), "usual advice of extension crop sheets"),
+      apartCm: fromMemory(inchRange(6, 8), "usual advice of extension crop sheets"),
       how: "Snip at ground level; the thinnings are good to eat.",
     },
   ],
   warmth: COOL_WARMTH,
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: common([70, 90]),
+    days: commonPractice([70, 90]),
     kind: "again and again",
-    holdsDays: common(30),
+    holdsDays: commonPractice(30),
     verb: "Cut",
     sign: "Stalks have three leaflets and stand a hand high.",
     how: "Cut the outer stalks at the base, a few from each plant, as you need them; the heart grows on.",
@@ -144,7 +144,7 @@ export const PARSLEY: Crop = {
 
 /** Parsnip: fresh seed, slow to come up, in the ground till it freezes and after. */
 export const PARSNIP: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "parsnip",
   one: "parsnip",
   many: "parsnips",
@@ -155,10 +155,10 @@ export const PARSNIP: Crop = {
   comesUp: { kind: "table", row: "parsnip", standsIn: null },
   slow: true,
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.colorado),
-    apartCm: common(inchRange(1, 1)),
-    rowsCm: common(15 * 2.54),
+    apartCm: commonPractice(inchRange(1, 1)),
+    rowsCm: commonPractice(15 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-3, CITE.purdue),
     soilMaxC: published((90 - 32) / 1.8, CITE.colorado),
@@ -166,7 +166,7 @@ export const PARSNIP: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([20, 30]),
+      daysAfterUp: commonPractice([20, 30]),
       heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(4, 5),
@@ -179,11 +179,11 @@ export const PARSNIP: Crop = {
   warmth: COOL_WARMTH,
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: memory([100, 120], CITE.missouri),
+    days: fromMemory([100, 120], CITE.missouri),
     kind: "once",
-    holdsDays: common(60),
+    holdsDays: commonPractice(60),
     verb: "Dig",
     sign: "Shoulders are two fingers thick; a few frosts make the roots sweeter still.",
     how: "Loosen with a fork and lift; the rest can stand and be dug as you need them.",

@@ -66,29 +66,29 @@ export function cropNamed(name: string): Crop | null {
 }
 
 /** What a planting says of its crop: the key, how it begins, and where it is a crop of the gardener's own, which one it is grown like. */
-export type Asked = {
+export type CropReference = {
   readonly crop: string;
   readonly start: Start;
   readonly like: string | null;
   readonly written: string;
 };
 
-const asked = new WeakMap<Asked, Crop | null>();
+const cropCache = new WeakMap<CropReference, Crop | null>();
 
 /**
  * The facts a planting goes by: those of its crop as they are where it begins so, and for one of the gardener's own
  * those of the crop it is like, under its own name. Null where the facts have none. The same planting gives the same
  * object.
  */
-export function cropFor(planting: Asked): Crop | null {
-  const known = asked.get(planting);
+export function cropFor(planting: CropReference): Crop | null {
+  const known = cropCache.get(planting);
   if (known !== undefined) return known;
-  const crop = reckonFor(planting);
-  asked.set(planting, crop);
+  const crop = buildCropFor(planting);
+  cropCache.set(planting, crop);
   return crop;
 }
 
-function reckonFor({ crop: key, start, like, written }: Asked): Crop | null {
+function buildCropFor({ crop: key, start, like, written }: CropReference): Crop | null {
   const facts = cropOf(like ?? key);
   if (!facts) return null;
   const other = facts.whenBegun[start];

@@ -2,20 +2,20 @@ import type { Crop } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
   inchRange,
-  memory,
   NO_LIMITS,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 
 /** Leaf lettuce: sown again and again, cut and comes again. */
 export const LETTUCE: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "lettuce",
   one: "lettuce",
   many: "lettuce",
@@ -25,12 +25,12 @@ export const LETTUCE: Crop = {
   starts: ["seed outdoors", "seed indoors", "plants"],
   comesUp: { kind: "table", row: "lettuce", standsIn: null },
   indoors: {
-    weeksToSettingOut: memory([3, 5], "Knott's Handbook for Vegetable Growers"),
-    soilTempC: common((65 - 32) / 1.8),
-    depthCm: common(inchRange(0.25, 0.25)),
+    weeksToSettingOut: fromMemory([3, 5], "Knott's Handbook for Vegetable Growers"),
+    soilTempC: commonPractice((65 - 32) / 1.8),
+    depthCm: commonPractice(inchRange(0.25, 0.25)),
     potOnDaysAfterUp: null,
-    hardenDays: common(7),
-    nightFloorC: memory(
+    hardenDays: commonPractice(7),
+    nightFloorC: fromMemory(
       (45 - 32) / 1.8,
       "extension tables of minimum temperatures for hardening off",
     ),
@@ -39,23 +39,23 @@ export const LETTUCE: Crop = {
     weeksFromLastFrost: published(-4, CITE.purdue),
     soilMinC: null,
     apartCm: published(8 * 2.54, CITE.colorado),
-    rowsCm: common(12 * 2.54),
+    rowsCm: commonPractice(12 * 2.54),
     things: ["a watering can"],
     how: "Plant no deeper than they stood in their cells, and water in.",
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
-    apartCm: common(inchRange(0.5, 1)),
-    rowsCm: common(12 * 2.54),
+    apartCm: commonPractice(inchRange(0.5, 1)),
+    rowsCm: commonPractice(12 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-4, CITE.purdue),
-    soilMaxC: memory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
+    soilMaxC: fromMemory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
   },
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([12, 18]),
+      daysAfterUp: commonPractice([12, 18]),
       heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(6, 8),
@@ -71,7 +71,7 @@ export const LETTUCE: Crop = {
       with: "net",
       on: "up",
       off: "up",
-      offDays: common([24, 32]),
+      offDays: commonPractice([24, 32]),
       offSign: "The plants stand a hand high.",
     },
   ],
@@ -86,7 +86,7 @@ export const LETTUCE: Crop = {
     ),
   },
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: derived(
       [45, 60],
@@ -95,10 +95,10 @@ export const LETTUCE: Crop = {
     ),
     kind: "cut and come again",
     cuts: {
-      everyDays: memory([14, 21], "usual extension advice"),
-      times: memory([2, 4], "usual extension advice"),
+      everyDays: fromMemory([14, 21], "usual extension advice"),
+      times: fromMemory([2, 4], "usual extension advice"),
     },
-    holdsDays: common(7),
+    holdsDays: commonPractice(7),
     verb: "Cut",
     sign: "The leaves stand a hand high.",
     how: "Cut the outer leaves a finger above the crown and leave the heart; it grows again.",

@@ -1,7 +1,7 @@
 import type { Source } from "./facts.ts";
 
 /** Days from sowing to emergence at one soil temperature: a number, or little or no germination, or never tested. */
-export type Days = number | "none" | "untested";
+export type EmergenceDays = number | "none" | "untested";
 
 /** The soil temperatures [°F] of the table's columns, rising. */
 export const COLUMNS_F = [32, 41, 50, 59, 68, 77, 86, 95, 104] as const;
@@ -17,7 +17,7 @@ export const EMERGENCE_SOURCE: Source = {
  * the order of COLUMNS_F.
  * Source: EMERGENCE_SOURCE.
  */
-export const EMERGENCE_DAYS: Readonly<Record<string, readonly Days[]>> = {
+export const EMERGENCE_DAYS: Readonly<Record<string, readonly EmergenceDays[]>> = {
   asparagus: ["none", "none", 53, 24, 15, 10, 12, 20, 28],
   bean_lima: ["untested", "untested", "none", 31, 18, 7, 7, "none", "untested"],
   bean_snap: ["none", "none", "none", 16, 11, 8, 6, 6, "none"],

@@ -14,7 +14,7 @@ export type Source =
 export type Figure<T> = { readonly value: T; readonly source: Source };
 
 /** Least and most, both inclusive. */
-export type Range = readonly [least: number, most: number];
+export type NumberRange = readonly [least: number, most: number];
 
 /**
  * How much frost a crop stands: very hardy (hard frosts for short periods), frost tolerant (light frosts),
@@ -65,25 +65,25 @@ export type FromSeed = {
 };
 
 /** How a tuber or clove comes up: days after planting, whatever the soil. */
-export type FromTuber = { readonly kind: "days"; readonly days: Figure<Range> };
+export type FromTuber = { readonly kind: "days"; readonly days: Figure<NumberRange> };
 
 /** One thinning. `daysAfterUp` sets the day; the height is the sign the gardener looks for. */
 export type Thinning = {
   readonly step: string;
-  readonly daysAfterUp: Figure<Range>;
-  readonly heightCm: Figure<Range>;
-  readonly apartCm: Figure<Range>;
+  readonly daysAfterUp: Figure<NumberRange>;
+  readonly heightCm: Figure<NumberRange>;
+  readonly apartCm: Figure<NumberRange>;
   /** A full sentence on how, or on what the thinnings are good for. */
   readonly how: string;
 };
 
 /** Raising plants under cover, counted back from the day they go out. */
 export type Indoors = {
-  readonly weeksToSettingOut: Figure<Range>;
+  readonly weeksToSettingOut: Figure<NumberRange>;
   readonly soilTempC: Figure<number>;
-  readonly depthCm: Figure<Range>;
+  readonly depthCm: Figure<NumberRange>;
   /** Days after up to a bigger pot; null where plants stay in their cells. */
-  readonly potOnDaysAfterUp: Figure<Range> | null;
+  readonly potOnDaysAfterUp: Figure<NumberRange> | null;
   readonly hardenDays: Figure<number>;
   /** Nights out only where they stay above this [°C]. */
   readonly nightFloorC: Figure<number>;
@@ -91,8 +91,8 @@ export type Indoors = {
 
 /** Sowing or planting where the crop is to grow. */
 export type Outdoors = {
-  readonly depthCm: Figure<Range>;
-  readonly apartCm: Figure<Range>;
+  readonly depthCm: Figure<NumberRange>;
+  readonly apartCm: Figure<NumberRange>;
   readonly rowsCm: Figure<number>;
   /** Soil at planting depth from which it goes in; below it, it rots. */
   readonly soilMinC: Figure<number>;
@@ -101,7 +101,7 @@ export type Outdoors = {
   /** Above this soil the seed sleeps; null where none is known. */
   readonly soilMaxC: Figure<number> | null;
   /** Hours that seed is soaked before it goes in; null: sown dry. */
-  readonly soakHours: Figure<Range> | null;
+  readonly soakHours: Figure<NumberRange> | null;
   /** A full sentence on what belongs to sowing or planting it (`Sow in a block, not in one long row.`), or null. */
   readonly how: string | null;
 };
@@ -120,14 +120,14 @@ export type SettingOut = {
 
 /** Earthing up a row, or filling a bag. Shoots and tops are heights in clear above the soil. */
 export type Hilling = {
-  readonly firstDaysAfterPlanting: Figure<Range>;
-  readonly daysBetween: Figure<Range>;
-  readonly shootCm: Figure<Range>;
-  readonly topsLeftCm: Figure<Range>;
-  readonly bagStartCm: Figure<Range>;
-  readonly bagCoverCm: Figure<Range>;
-  readonly bagRimCm: Figure<Range>;
-  readonly rowTotalCm: Figure<Range>;
+  readonly firstDaysAfterPlanting: Figure<NumberRange>;
+  readonly daysBetween: Figure<NumberRange>;
+  readonly shootCm: Figure<NumberRange>;
+  readonly topsLeftCm: Figure<NumberRange>;
+  readonly bagStartCm: Figure<NumberRange>;
+  readonly bagCoverCm: Figure<NumberRange>;
+  readonly bagRimCm: Figure<NumberRange>;
+  readonly rowTotalCm: Figure<NumberRange>;
 };
 
 /** What a cover keeps off. Crops of one bed with the same among them share a cover. */
@@ -150,14 +150,14 @@ export type CoverFacts = {
   readonly with: "net" | "fabric";
   readonly on: "in place" | "up";
   readonly off: "up" | "flower" | "first harvest";
-  readonly offDays: Figure<Range>;
+  readonly offDays: Figure<NumberRange>;
   /** The plant's own sign that it may come off; a full sentence. */
   readonly offSign: string;
 };
 
 /** When it flowers, counted back from the first harvest, and whether bees must reach the flowers for there to be one. */
 export type Flowers = {
-  readonly daysBeforeHarvest: Figure<Range>;
+  readonly daysBeforeHarvest: Figure<NumberRange>;
   readonly forBees: boolean;
 };
 
@@ -169,9 +169,9 @@ export type Support = {
 };
 
 /** Text with lengths [cm] and temperatures [°C] in it, which get their words later, in the household's units. */
-export type Said =
+export type MeasuredText =
   | string
-  | readonly (string | { readonly cm: Range } | { readonly tempC: number })[];
+  | readonly (string | { readonly cm: NumberRange } | { readonly tempC: number })[];
 
 /** The practices that are told from a crop's own list of what it needs as it grows. */
 export type CarePractice =
@@ -192,14 +192,14 @@ export type Care = {
   /** A word or a number, once in its practice and crop; never changed, since ids are made of it. */
   readonly step: string;
   readonly from: "in place" | "up" | "flower" | "first harvest" | "last frost" | "first frost";
-  readonly days: Figure<Range>;
+  readonly days: Figure<NumberRange>;
   /** As a title begins: `Feed`, `Tie in`; the crop follows it. */
   readonly verb: string;
   /** Full sentences. */
-  readonly how: Said;
-  readonly sign: Said | null;
-  readonly why: Said;
-  readonly caution: Said | null;
+  readonly how: MeasuredText;
+  readonly sign: MeasuredText | null;
+  readonly why: MeasuredText;
+  readonly caution: MeasuredText | null;
   readonly harm: "this week" | "when you can";
   readonly minutes: number;
   /** Things to take along, as a list is read. */
@@ -211,21 +211,21 @@ export type Perennial = {
   /** The summer after planting in which it is first harvested: 1 is the year it was planted in. */
   readonly firstHarvestYear: Figure<number>;
   /** The first harvest, in days from the usual last frost, negative before it. */
-  readonly harvestDaysAfterLastFrost: Figure<Range>;
+  readonly harvestDaysAfterLastFrost: Figure<NumberRange>;
   /** How long it may be cut or picked each year. */
-  readonly harvestWeeks: Figure<Range>;
-  readonly standsYears: Figure<Range>;
+  readonly harvestWeeks: Figure<NumberRange>;
+  readonly standsYears: Figure<NumberRange>;
 };
 
 /** Planted in autumn to stand the winter. */
 export type Overwinter = {
-  readonly plantDaysAfterKillingFrost: Figure<Range>;
-  readonly mulchCm: Figure<Range>;
-  readonly mulchDaysAfterKillingFrost: Figure<Range>;
+  readonly plantDaysAfterKillingFrost: Figure<NumberRange>;
+  readonly mulchCm: Figure<NumberRange>;
+  readonly mulchDaysAfterKillingFrost: Figure<NumberRange>;
   /** Days after the last frost in spring. */
-  readonly harvestDaysAfterLastFrost: Figure<Range>;
-  readonly cutStalksDaysAfterLastFrost: Figure<Range>;
-  readonly cureWeeks: Figure<Range>;
+  readonly harvestDaysAfterLastFrost: Figure<NumberRange>;
+  readonly cutStalksDaysAfterLastFrost: Figure<NumberRange>;
+  readonly cureWeeks: Figure<NumberRange>;
 };
 
 /**
@@ -243,7 +243,7 @@ export type Warmth = {
  * stops bearing. `longDays`: bolts where days are longer than so many hours and the mean air is above that.
  * `coldYoung`: bolts where it has stood so many days of a mean air below that in its first weeks.
  */
-export type Limits = {
+export type CropLimits = {
   readonly heatC: Figure<number> | null;
   readonly longDays: Figure<{ readonly hours: number; readonly aboveC: number }> | null;
   readonly coldYoung: Figure<{ readonly belowC: number; readonly days: number }> | null;
@@ -253,11 +253,14 @@ export type Limits = {
 export type Harvest = {
   readonly from: "sowing" | "setting out" | "planting";
   /** Days to the first harvest; the plan's own days replace it. */
-  readonly days: Figure<Range>;
+  readonly days: Figure<NumberRange>;
   readonly kind: "once" | "again and again" | "cut and come again";
-  readonly cuts: { readonly everyDays: Figure<Range>; readonly times: Figure<Range> } | null;
+  readonly cuts: {
+    readonly everyDays: Figure<NumberRange>;
+    readonly times: Figure<NumberRange>;
+  } | null;
   /** Days it goes on bearing from the first harvest; null: once, or until frost. */
-  readonly bearsDays: Figure<Range> | null;
+  readonly bearsDays: Figure<NumberRange> | null;
   /** How long it may stand once ready, in days, before it spoils. */
   readonly holdsDays: Figure<number>;
   readonly verb: string;
@@ -293,11 +296,11 @@ export type Crop = {
   readonly support: Support | null;
   readonly care: readonly Care[];
   readonly perennial: Perennial | null;
-  readonly repeatEveryDays: Figure<Range> | null;
+  readonly repeatEveryDays: Figure<NumberRange> | null;
   readonly overwinter: Overwinter | null;
   /** Null where its days hang on the time of year and not on warmth: what stands the winter. */
   readonly warmth: Warmth | null;
-  readonly limits: Limits;
+  readonly limits: CropLimits;
   readonly harvest: Harvest;
   /** What is eaten of it, or looked at; pictures draw it so. */
   readonly eaten: "leaf" | "root" | "fruit";

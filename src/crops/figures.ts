@@ -1,7 +1,7 @@
-import type { Crop, Figure, Limits, Outdoors, Range, Source, Warmth } from "./facts.ts";
+import type { Crop, CropLimits, Figure, NumberRange, Outdoors, Source, Warmth } from "./facts.ts";
 
 /** Centimetres of a range of inches. */
-export const inchRange = (least: number, most: number): Range => [least * 2.54, most * 2.54];
+export const inchRange = (least: number, most: number): NumberRange => [least * 2.54, most * 2.54];
 
 /** A figure read in a publication, or in a reprint of it. */
 export const published = <T>(value: T, cite: string): Figure<T> => ({
@@ -16,16 +16,19 @@ export const derived = <T>(value: T, cite: string, how: string): Figure<T> => ({
 });
 
 /** A rule of thumb of the trade; it has no source. */
-export const common = <T>(value: T): Figure<T> => ({ value, source: { kind: "common practice" } });
+export const commonPractice = <T>(value: T): Figure<T> => ({
+  value,
+  source: { kind: "common practice" },
+});
 
 /** A rule of this house, and why. */
-export const house = <T>(value: T, why: string): Figure<T> => ({
+export const houseRule = <T>(value: T, why: string): Figure<T> => ({
   value,
   source: { kind: "house rule", why },
 });
 
 /** A figure remembered and not looked up; `of` says whose it is said to be. */
-export const memory = <T>(value: T, of: string): Figure<T> => ({
+export const fromMemory = <T>(value: T, of: string): Figure<T> => ({
   value,
   source: { kind: "memory", of },
 });
@@ -89,7 +92,7 @@ export const CITE = {
 } as const;
 
 /** No limit is known. */
-export const NO_LIMITS: Limits = { heatC: null, longDays: null, coldYoung: null };
+export const NO_LIMITS: CropLimits = { heatC: null, longDays: null, coldYoung: null };
 
 /** Growth of a cool crop: base 40 °F, fastest up to 80 °F. */
 export const COOL_WARMTH: Warmth = {
@@ -99,7 +102,7 @@ export const COOL_WARMTH: Warmth = {
     CITE.colorado,
     "the upper end of the growth range given there for cool crops",
   ),
-  packetC: house(
+  packetC: houseRule(
     (60 - 32) / 1.8,
     "packets do not say; the lower end of Colorado's growth range of cool crops, 60 °F",
   ),
@@ -109,14 +112,14 @@ export const COOL_WARMTH: Warmth = {
 export const WARM_WARMTH: Warmth = {
   baseC: derived((50 - 32) / 1.8, CITE.peet, "the base given there for corn and bean"),
   ceilingC: derived((86 - 32) / 1.8, CITE.wisconsin, "the ceiling given there for corn"),
-  packetC: house(
+  packetC: houseRule(
     (70 - 32) / 1.8,
     "packets do not say; the lower end of Colorado's growth range of warm crops, 70 °F",
   ),
 };
 
 /** What most crops do without; a crop's own facts are written over it. */
-export const PLAIN = {
+export const CROP_DEFAULTS = {
   alsoCalled: [],
   slow: false,
   indoors: null,
@@ -138,7 +141,7 @@ export const PLAIN = {
 } as const satisfies Partial<Crop>;
 
 /** What most sowings outdoors do without. */
-export const PLAIN_OUTDOORS = {
+export const OUTDOORS_DEFAULTS = {
   weeksFromLastFrost: null,
   soilMaxC: null,
   soakHours: null,
@@ -146,7 +149,7 @@ export const PLAIN_OUTDOORS = {
 } as const satisfies Partial<Outdoors>;
 
 /** What most harvests do without. */
-export const PLAIN_HARVEST = {
+export const HARVEST_DEFAULTS = {
   cuts: null,
   bearsDays: null,
   caution: null,

@@ -1,5 +1,5 @@
 import type { Care, CoverFacts, Indoors } from "./facts.ts";
-import { CITE, common, derived, inchRange, published } from "./figures.ts";
+import { CITE, commonPractice, derived, inchRange, published } from "./figures.ts";
 
 /** Days for gourds under cover: short, in pots that they leave whole, since their roots hate to be touched. */
 export const GOURD_INDOORS: Indoors = {
@@ -8,8 +8,8 @@ export const GOURD_INDOORS: Indoors = {
     CITE.virginia,
     "three weeks for the gourd family, one either way",
   ),
-  soilTempC: common(24),
-  depthCm: common(inchRange(0.5, 1)),
+  soilTempC: commonPractice(24),
+  depthCm: commonPractice(inchRange(0.5, 1)),
   potOnDaysAfterUp: null,
   hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
   nightFloorC: published(10, CITE.maryland),
@@ -30,7 +30,7 @@ export const FEED_AT_FRUIT: Care = {
   practice: "feed",
   step: "1",
   from: "flower",
-  days: common([7, 14]),
+  days: commonPractice([7, 14]),
   verb: "Feed",
   how: "Spread compost or a garden feed around each plant, off the stem, and water it in.",
   sign: "The first small fruits swell behind their flowers.",
@@ -46,7 +46,7 @@ export const BEETLE_LOOK: Care = {
   practice: "scout",
   step: "1",
   from: "flower",
-  days: common([4, 10]),
+  days: commonPractice([4, 10]),
   verb: "Check",
   how: "Look into flowers and under leaves in the cool of the morning. Knock striped beetles into soapy water.",
   sign: "Round holes in leaves, or one stem that wilts alone.",

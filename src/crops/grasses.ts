@@ -1,20 +1,20 @@
 import type { Crop } from "./facts.ts";
 import {
   CITE,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
   inchRange,
-  memory,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
   WARM_WARMTH,
 } from "./figures.ts";
 
 /** Sweet corn: tender, sown in a block so that the wind finds every ear. */
 export const CORN: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "corn",
   one: "sweet corn",
   many: "sweet corn",
@@ -24,14 +24,14 @@ export const CORN: Crop = {
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "corn_sweet", standsIn: null },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: derived(
       inchRange(1, 1),
       CITE.idaho,
       "three times the seed's width, about a third of an inch",
     ),
-    apartCm: memory(inchRange(8, 10), CITE.missouri),
-    rowsCm: common(30 * 2.54),
+    apartCm: fromMemory(inchRange(8, 10), CITE.missouri),
+    rowsCm: commonPractice(30 * 2.54),
     soilMinC: published((55 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(0, CITE.purdue),
     how: "Sow a block of four short rows or more, not one long row.",
@@ -41,7 +41,7 @@ export const CORN: Crop = {
       practice: "feed",
       step: "1",
       from: "up",
-      days: common([25, 35]),
+      days: commonPractice([25, 35]),
       verb: "Feed",
       how: "Strew compost or a garden feed along the rows, water it in and draw soil to the stems.",
       sign: "Plants stand as high as your knee.",
@@ -55,7 +55,7 @@ export const CORN: Crop = {
       practice: "scout",
       step: "1",
       from: "first harvest",
-      days: common([-14, -7]),
+      days: commonPractice([-14, -7]),
       verb: "Check",
       how: "Look into the silks for caterpillars and pick them out. Put a net up if birds or raccoons come.",
       sign: "Silks chewed, or crumbs on the tip of an ear.",
@@ -66,7 +66,7 @@ export const CORN: Crop = {
       needs: [],
     },
   ],
-  repeatEveryDays: memory([10, 14], "usual extension succession lists"),
+  repeatEveryDays: fromMemory([10, 14], "usual extension succession lists"),
   warmth: {
     ...WARM_WARMTH,
     baseC: published((50 - 32) / 1.8, CITE.peet),
@@ -74,7 +74,7 @@ export const CORN: Crop = {
   },
   eaten: "fruit",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: derived(
       [87, 95],
@@ -82,7 +82,7 @@ export const CORN: Crop = {
       "1,750 and 1,890 degree days above 50 °F, early and midseason, are 87 and 95 days at 70 °F",
     ),
     kind: "once",
-    holdsDays: common(5),
+    holdsDays: commonPractice(5),
     verb: "Pick",
     sign: "Silks are brown and dry, and a kernel that you press with a nail runs milky.",
     how: "Bend each ear down and twist it off. Cook it the same day; sweetness fades by the hour.",

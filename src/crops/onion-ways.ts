@@ -1,5 +1,5 @@
 import type { Care, FromSeed } from "./facts.ts";
-import { CITE, common, derived, published } from "./figures.ts";
+import { CITE, commonPractice, derived, published } from "./figures.ts";
 
 /** How onion seed comes up: the days table has none of its kin. */
 export const AS_BEET: FromSeed = {
@@ -13,10 +13,10 @@ export const AS_BEET: FromSeed = {
 };
 
 /** Set out in close rows two weeks before the last frost, whatever the soil. */
-export const SET_OUT = {
+export const ONION_SETTING_OUT = {
   weeksFromLastFrost: published(-2, CITE.purdue),
   soilMinC: null,
-  rowsCm: common(12 * 2.54),
+  rowsCm: commonPractice(12 * 2.54),
 } as const;
 
 /** Food between the rows once they have begun to grow. */
@@ -24,7 +24,7 @@ export const FEED_LEAVES: Care = {
   practice: "feed",
   step: "1",
   from: "in place",
-  days: common([21, 35]),
+  days: commonPractice([21, 35]),
   verb: "Feed",
   how: "Scatter compost or plant food between the rows and water it in.",
   sign: "They have made two or three new leaves.",

@@ -2,42 +2,42 @@ import type { Care, CoverFacts, Crop, Harvest, Indoors } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
-  house,
+  fromMemory,
+  HARVEST_DEFAULTS,
+  houseRule,
   inchRange,
-  memory,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 import { LEEKS } from "./leeks.ts";
-import { AS_BEET, FEED_LEAVES, SET_OUT } from "./onion-ways.ts";
+import { AS_BEET, FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
 import { COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
 
 /** Garlic: cloves set in autumn, lifted the summer after. */
 export const GARLIC: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "garlic",
   one: "garlic",
   many: "garlic",
   alsoCalled: ["garlics", "hardneck garlic", "softneck garlic"],
   family: "onion family",
-  frost: house("very hardy", "stands the winter in the ground under a mulch"),
+  frost: houseRule("very hardy", "stands the winter in the ground under a mulch"),
   starts: ["cloves"],
-  comesUp: { kind: "days", days: common([160, 200]) },
+  comesUp: { kind: "days", days: commonPractice([160, 200]) },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(3, 3), CITE.otterTail),
     apartCm: published(inchRange(6, 6), CITE.otterTail),
-    rowsCm: common(8 * 2.54),
-    soilMinC: common(0),
+    rowsCm: commonPractice(8 * 2.54),
+    soilMinC: commonPractice(0),
   },
   overwinter: {
     plantDaysAfterKillingFrost: published([7, 14], CITE.minnesotaGarlic),
     mulchCm: published(inchRange(4, 6), CITE.otterTail),
-    mulchDaysAfterKillingFrost: common([35, 49]),
+    mulchDaysAfterKillingFrost: commonPractice([35, 49]),
     harvestDaysAfterLastFrost: derived(
       [65, 90],
       CITE.minnesotaGarlic,
@@ -48,18 +48,18 @@ export const GARLIC: Crop = {
       CITE.otterTail,
       "June in Minnesota, counted from Minneapolis' usual last freeze of 25 April (NOAA 1981-2010)",
     ),
-    cureWeeks: memory([2, 4], "Cornell, Minnesota and New Hampshire extension advice"),
+    cureWeeks: fromMemory([2, 4], "Cornell, Minnesota and New Hampshire extension advice"),
   },
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "planting",
     days: published(
       [240, 270],
       "Anoka County Master Gardeners, University of Minnesota Extension, Growing garlic",
     ),
     kind: "once",
-    holdsDays: common(10),
+    holdsDays: commonPractice(10),
     verb: "Lift",
     sign: "The lower third of the leaves is brown and five or six are still green.",
     how: "Fork under them and lift whole; don't pull by the stalk. Keep them out of the sun.",
@@ -72,21 +72,21 @@ const ONION_NET: CoverFacts = {
   with: "net",
   on: "in place",
   off: "first harvest",
-  offDays: common([-28, -14]),
+  offDays: commonPractice([-28, -14]),
   offSign: "The bulbs have swelled, and the tops begin to lean.",
 };
 
 /** Ten weeks from seed, since the leaf made before the long days is the bulb after. */
 const RAISED: Indoors = {
   ...RAISED_COOL,
-  weeksToSettingOut: memory([10, 12], "Knott's Handbook for Vegetable Growers"),
+  weeksToSettingOut: fromMemory([10, 12], "Knott's Handbook for Vegetable Growers"),
 };
 
 const cured = (weeks: readonly [number, number]): Care => ({
   practice: "cure and store",
   step: "1",
   from: "first harvest",
-  days: common([weeks[0] * 7, weeks[1] * 7]),
+  days: commonPractice([weeks[0] * 7, weeks[1] * 7]),
   verb: "Store",
   how: "Rub off loose skin and roots, cut or plait the tops, and hang them somewhere dry and cool.",
   sign: "Necks are dry and papery, and nothing green shows when you cut one.",
@@ -99,11 +99,11 @@ const cured = (weeks: readonly [number, number]): Care => ({
 
 /** How bulbs are brought in, from plants; from sets it counts from their planting. */
 const BULB_HARVEST: Harvest = {
-  ...PLAIN_HARVEST,
+  ...HARVEST_DEFAULTS,
   from: "setting out",
   days: published([100, 120], CITE.missouri),
   kind: "once",
-  holdsDays: common(14),
+  holdsDays: commonPractice(14),
   verb: "Lift",
   sign: "Half of the tops have fallen over by themselves.",
   how: "Lift on a dry day and lay them in the air, out of rain and hot sun. Don't bend the tops.",
@@ -111,7 +111,7 @@ const BULB_HARVEST: Harvest = {
 
 /** Onion: early from seed indoors or from sets, so that there is leaf before the long days make bulbs. */
 export const ONION: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "onion",
   one: "onion",
   many: "onions",
@@ -130,15 +130,15 @@ export const ONION: Crop = {
   slow: true,
   indoors: RAISED,
   settingOut: {
-    ...SET_OUT,
+    ...ONION_SETTING_OUT,
     apartCm: published(4 * 2.54, CITE.colorado),
     things: ["a watering can"],
     how: "Trim long tops, plant an inch deep, firm, and water in. Thicker than a pencil they may bolt: plant the thin ones.",
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
-    apartCm: common(inchRange(0.5, 1)),
+    apartCm: commonPractice(inchRange(0.5, 1)),
     rowsCm: published(18 * 2.54, CITE.missouri),
     soilMinC: COOL_SOIL_C,
     weeksFromLastFrost: published(-4, CITE.purdue),
@@ -146,8 +146,8 @@ export const ONION: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([28, 40]),
-      heightCm: common(inchRange(3, 4)),
+      daysAfterUp: commonPractice([28, 40]),
+      heightCm: commonPractice(inchRange(3, 4)),
       apartCm: published(inchRange(3, 3), CITE.missouri),
       how: "Pull the weakest, and use them green.",
     },
@@ -158,11 +158,11 @@ export const ONION: Crop = {
   eaten: "root",
   whenBegun: {
     sets: {
-      comesUp: { kind: "days", days: common([10, 18]) },
+      comesUp: { kind: "days", days: commonPractice([10, 18]) },
       slow: false,
       thinnings: [],
       outdoors: {
-        ...PLAIN_OUTDOORS,
+        ...OUTDOORS_DEFAULTS,
         depthCm: published(inchRange(1, 1), CITE.missouri),
         apartCm: published(inchRange(3, 3), CITE.missouri),
         rowsCm: published(18 * 2.54, CITE.missouri),
@@ -178,33 +178,33 @@ export const ONION: Crop = {
 
 /** Shallot: one set makes a cluster. */
 export const SHALLOT: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "shallot",
   one: "shallot",
   many: "shallots",
   alsoCalled: ["shallot sets"],
   family: "onion family",
-  frost: common("very hardy"),
+  frost: commonPractice("very hardy"),
   starts: ["sets"],
-  comesUp: { kind: "days", days: common([10, 18]) },
+  comesUp: { kind: "days", days: commonPractice([10, 18]) },
   outdoors: {
-    ...PLAIN_OUTDOORS,
-    depthCm: common(inchRange(1, 1)),
-    apartCm: common(inchRange(6, 6)),
-    rowsCm: common(12 * 2.54),
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(1, 1)),
+    apartCm: commonPractice(inchRange(6, 6)),
+    rowsCm: commonPractice(12 * 2.54),
     soilMinC: COOL_SOIL_C,
-    weeksFromLastFrost: common(-4),
+    weeksFromLastFrost: commonPractice(-4),
     how: "Push each in so that the tip just shows, point up.",
   },
   care: [cured([2, 3])],
   warmth: COOL_WARMTH,
   eaten: "root",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "planting",
-    days: common([90, 110]),
+    days: commonPractice([90, 110]),
     kind: "once",
-    holdsDays: common(14),
+    holdsDays: commonPractice(14),
     verb: "Lift",
     sign: "The tops have yellowed and fallen over.",
     how: "Lift the clusters on a dry day and dry them in the air before you part them.",

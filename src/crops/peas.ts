@@ -3,21 +3,21 @@ import type { Crop } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
-  house,
+  fromMemory,
+  HARVEST_DEFAULTS,
+  houseRule,
   inchRange,
-  memory,
   NO_LIMITS,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 
 /** Broad bean: sown as early as peas, topped when the first pods show. */
 export const BROAD_BEAN: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "broad-bean",
   one: "broad bean",
   many: "broad beans",
@@ -34,21 +34,21 @@ export const BROAD_BEAN: Crop = {
     "windsor beans",
   ],
   family: "pea family",
-  frost: common("very hardy"),
+  frost: commonPractice("very hardy"),
   starts: ["seed outdoors"],
   comesUp: {
     kind: "table",
     row: "pea",
-    standsIn: house(
+    standsIn: houseRule(
       "pea",
       "the other big seed of its family that sprouts in cold soil; both are up in two to three weeks in spring",
     ),
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
-    depthCm: common(inchRange(2, 2)),
-    apartCm: common(inchRange(6, 8)),
-    rowsCm: common(24 * 2.54),
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(2, 2)),
+    apartCm: commonPractice(inchRange(6, 8)),
+    rowsCm: commonPractice(24 * 2.54),
     soilMinC: derived((40 - 32) / 1.8, CITE.kansas, "given there for pea, which is sown with it"),
     weeksFromLastFrost: derived(
       -5,
@@ -63,7 +63,7 @@ export const BROAD_BEAN: Crop = {
     how: "Push each seed in on its edge; a double row holds itself up best.",
   },
   // Bees carry on under no cover of theirs: nothing waits for the flower but the pinching.
-  flowers: { daysBeforeHarvest: common([32, 42]), forBees: true },
+  flowers: { daysBeforeHarvest: commonPractice([32, 42]), forBees: true },
   support: {
     things: ["stakes and string"],
     how: "Stake the corners of the row as you sow, and draw string around it as they grow.",
@@ -73,7 +73,7 @@ export const BROAD_BEAN: Crop = {
       practice: "stop the tops",
       step: "1",
       from: "flower",
-      days: common([14, 22]),
+      days: commonPractice([14, 22]),
       verb: "Stop",
       how: "Pinch out the soft tip of every plant, a finger long. Clean tips are good to eat, cooked.",
       sign: "The lowest pods show below the flowers.",
@@ -87,7 +87,7 @@ export const BROAD_BEAN: Crop = {
       practice: "scout",
       step: "1",
       from: "flower",
-      days: common([4, 10]),
+      days: commonPractice([4, 10]),
       verb: "Check",
       how: "Wash blackfly off with a hard jet of water, or rub them off. Look again in three days.",
       sign: "Black clusters under the top leaves.",
@@ -109,12 +109,12 @@ export const BROAD_BEAN: Crop = {
   },
   eaten: "fruit",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: common([75, 95]),
+    days: commonPractice([75, 95]),
     kind: "again and again",
-    bearsDays: common([18, 28]),
-    holdsDays: common(5),
+    bearsDays: commonPractice([18, 28]),
+    holdsDays: commonPractice(5),
     verb: "Pick",
     sign: "Pods hang and you feel the beans; the scar on a bean is still green or white.",
     how: "Pick from the bottom up with a twist down, twice a week.",
@@ -124,7 +124,7 @@ export const BROAD_BEAN: Crop = {
 
 /** Pea: early into cold soil, under a net against birds, over when summer is hot. */
 export const PEA: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "pea",
   one: "pea",
   many: "peas",
@@ -150,17 +150,17 @@ export const PEA: Crop = {
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "pea", standsIn: null },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(1, 1), CITE.colorado),
     apartCm: derived(
       inchRange(2, 3),
       CITE.colorado,
       "3 inches given there in rows 8 inches apart, an inch closer in wider rows",
     ),
-    rowsCm: common(18 * 2.54),
+    rowsCm: commonPractice(18 * 2.54),
     soilMinC: published((40 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-4, CITE.purdue),
-    soakHours: common([8, 12]),
+    soakHours: commonPractice([8, 12]),
     soilMaxC: published((80 - 32) / 1.8, CITE.colorado),
   },
   support: {
@@ -172,7 +172,7 @@ export const PEA: Crop = {
       practice: "stake and train",
       step: "1",
       from: "up",
-      days: common([16, 24]),
+      days: commonPractice([16, 24]),
       verb: "Lead up",
       how: "Lean stray shoots onto the sticks or netting, and draw string along both sides of the row.",
       sign: "The first curls reach out.",
@@ -189,11 +189,11 @@ export const PEA: Crop = {
       with: "net",
       on: "up",
       off: "up",
-      offDays: common([18, 26]),
+      offDays: commonPractice([18, 26]),
       offSign: "The plants stand a hand high and have begun to climb.",
     },
   ],
-  repeatEveryDays: memory([7, 14], "usual extension succession lists"),
+  repeatEveryDays: fromMemory([7, 14], "usual extension succession lists"),
   warmth: { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE.peet) },
   limits: {
     ...NO_LIMITS,
@@ -205,7 +205,7 @@ export const PEA: Crop = {
   },
   eaten: "fruit",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: derived(
       [62, 72],
@@ -213,8 +213,8 @@ export const PEA: Crop = {
       "1,250 degree days above 40 °F for the quickest kinds there are 62 days at 60 °F; ten more for later kinds",
     ),
     kind: "again and again",
-    bearsDays: common([14, 21]),
-    holdsDays: common(3),
+    bearsDays: commonPractice([14, 21]),
+    holdsDays: commonPractice(3),
     verb: "Pick",
     sign: "Pods are plump and bright and the peas in them sweet.",
     how: "Pick every two days from the bottom up, one hand on the stem. Pods left to dry end the crop.",

@@ -1,13 +1,13 @@
 import type { CoverFacts, Figure, Indoors } from "./facts.ts";
-import { CITE, common, derived, inchRange, memory, published } from "./figures.ts";
+import { CITE, commonPractice, derived, fromMemory, inchRange, published } from "./figures.ts";
 
 /** Raised like most cool crops: six weeks in cells, hardened off in two steps, not below 40 °F at night before they are used to it. */
 export const RAISED_COOL: Indoors = {
   weeksToSettingOut: derived([5, 7], CITE.virginia, "six weeks for most crops, one either way"),
-  soilTempC: common((65 - 32) / 1.8),
-  depthCm: common(inchRange(0.25, 0.5)),
+  soilTempC: commonPractice((65 - 32) / 1.8),
+  depthCm: commonPractice(inchRange(0.25, 0.5)),
   potOnDaysAfterUp: null,
-  hardenDays: common(7),
+  hardenDays: commonPractice(7),
   nightFloorC: derived(
     (40 - 32) / 1.8,
     CITE.coloradoFrost,
@@ -18,7 +18,7 @@ export const RAISED_COOL: Indoors = {
 /** The same in four to six weeks: salads and cabbages that stay young in their cells no longer. */
 export const RAISED_SHORT: Indoors = {
   ...RAISED_COOL,
-  weeksToSettingOut: memory([4, 6], "Knott's Handbook for Vegetable Growers"),
+  weeksToSettingOut: fromMemory([4, 6], "Knott's Handbook for Vegetable Growers"),
 };
 
 /** Soil from which cool crops go in. */
@@ -31,9 +31,9 @@ export const COOL_SOIL_C: Figure<number> = derived(
 /** Raised like most warm crops: six weeks, potted on, ten days of hardening off, no night below 50 °F. */
 export const RAISED_WARM: Indoors = {
   weeksToSettingOut: derived([5, 7], CITE.virginia, "six weeks for most crops, one either way"),
-  soilTempC: common(24),
-  depthCm: common(inchRange(0.25, 0.5)),
-  potOnDaysAfterUp: common([14, 21]),
+  soilTempC: commonPractice(24),
+  depthCm: commonPractice(inchRange(0.25, 0.5)),
+  potOnDaysAfterUp: commonPractice([14, 21]),
   hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),
   nightFloorC: published(10, CITE.beltrami),
 };
@@ -44,7 +44,7 @@ export const CABBAGE_NET: CoverFacts = {
   with: "net",
   on: "in place",
   off: "first harvest",
-  offDays: common([0, 10]),
+  offDays: commonPractice([0, 10]),
   offSign: "You begin to cut.",
 };
 
@@ -54,6 +54,6 @@ export const LEAF_MINER_NET: CoverFacts = {
   with: "net",
   on: "up",
   off: "up",
-  offDays: common([35, 49]),
+  offDays: commonPractice([35, 49]),
   offSign: "The leaves are a hand long and tough.",
 };

@@ -2,14 +2,14 @@ import type { Crop, FromSeed, Outdoors, SettingOut, Thinning } from "./facts.ts"
 import {
   CITE,
   COOL_WARMTH,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
   inchRange,
-  memory,
   NO_LIMITS,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
 import { RAISED_COOL, RAISED_SHORT } from "./raising.ts";
@@ -18,7 +18,7 @@ import { RAISED_COOL, RAISED_SHORT } from "./raising.ts";
 export const AS_LETTUCE: FromSeed = {
   kind: "table",
   row: "lettuce",
-  standsIn: common("lettuce"),
+  standsIn: commonPractice("lettuce"),
 };
 
 const BOLTS = derived(
@@ -28,21 +28,21 @@ const BOLTS = derived(
 );
 
 const salad = (apartIn: readonly [number, number]): Outdoors => ({
-  ...PLAIN_OUTDOORS,
-  depthCm: common(inchRange(0.25, 0.25)),
-  apartCm: common(inchRange(...apartIn)),
-  rowsCm: common(15 * 2.54),
+  ...OUTDOORS_DEFAULTS,
+  depthCm: commonPractice(inchRange(0.25, 0.25)),
+  apartCm: commonPractice(inchRange(...apartIn)),
+  rowsCm: commonPractice(15 * 2.54),
   soilMinC: published((45 - 32) / 1.8, CITE.kansas),
   weeksFromLastFrost: published(-4, CITE.purdue),
-  soilMaxC: memory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
+  soilMaxC: fromMemory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
 });
 
 /** Set out from their cells so far apart [in], four weeks before the last frost. */
 export const fromCells = (apartIn: number): SettingOut => ({
   weeksFromLastFrost: published(-4, CITE.purdue),
   soilMinC: null,
-  apartCm: common(apartIn * 2.54),
-  rowsCm: common(15 * 2.54),
+  apartCm: commonPractice(apartIn * 2.54),
+  rowsCm: commonPractice(15 * 2.54),
   things: ["a watering can"],
   how: "Plant no deeper than they stood in their cells, and water in.",
 });
@@ -50,16 +50,16 @@ export const fromCells = (apartIn: number): SettingOut => ({
 const heads = (apart: readonly [number, number]): readonly Thinning[] => [
   {
     step: "1",
-    daysAfterUp: common([14, 22]),
+    daysAfterUp: commonPractice([14, 22]),
     heightCm: published(inchRange(1, 2), CITE.florida),
-    apartCm: common(inchRange(...apart)),
+    apartCm: commonPractice(inchRange(...apart)),
     how: "Leave the best; the rest are salad, or go into a gap.",
   },
 ];
 
 /** Head lettuce: one head a plant, quick to bolt in heat. */
 export const HEAD_LETTUCE: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "head-lettuce",
   one: "head lettuce",
   many: "head lettuce",
@@ -80,7 +80,7 @@ export const HEAD_LETTUCE: Crop = {
   comesUp: AS_LETTUCE,
   indoors: {
     ...RAISED_COOL,
-    weeksToSettingOut: memory([3, 5], "Knott's Handbook for Vegetable Growers"),
+    weeksToSettingOut: fromMemory([3, 5], "Knott's Handbook for Vegetable Growers"),
   },
   settingOut: fromCells(10),
   outdoors: salad([0.5, 1]),
@@ -91,19 +91,19 @@ export const HEAD_LETTUCE: Crop = {
       with: "net",
       on: "in place",
       off: "first harvest",
-      offDays: common([-21, -14]),
+      offDays: commonPractice([-21, -14]),
       offSign: "The plants have begun to fold.",
     },
   ],
   limits: { ...NO_LIMITS, heatC: BOLTS },
-  repeatEveryDays: memory([14, 14], "usual extension succession lists"),
+  repeatEveryDays: fromMemory([14, 14], "usual extension succession lists"),
   warmth: COOL_WARMTH,
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: published([55, 80], CITE.missouri),
     kind: "once",
-    holdsDays: common(7),
+    holdsDays: commonPractice(7),
     verb: "Cut",
     sign: "The head gives a little when you press it, and its middle has not begun to rise.",
     how: "Cut at the soil in the cool of the morning.",
@@ -112,7 +112,7 @@ export const HEAD_LETTUCE: Crop = {
 
 /** Endive: bitter leaves, tied up to make the heart pale. */
 export const ENDIVE: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "endive",
   one: "endive",
   many: "endive",
@@ -130,7 +130,7 @@ export const ENDIVE: Crop = {
       practice: "fill in and blanch",
       step: "1",
       from: "first harvest",
-      days: common([-14, -10]),
+      days: commonPractice([-14, -10]),
       verb: "Tie up",
       how: "On a dry day gather the leaves and tie them loosely, or lay a plate over the heart.",
       sign: "The plants are as wide as two hands.",
@@ -141,14 +141,14 @@ export const ENDIVE: Crop = {
       needs: ["string"],
     },
   ],
-  limits: { heatC: BOLTS, longDays: null, coldYoung: common({ belowC: 7, days: 14 }) },
+  limits: { heatC: BOLTS, longDays: null, coldYoung: commonPractice({ belowC: 7, days: 14 }) },
   warmth: COOL_WARMTH,
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: common([80, 95]),
+    days: commonPractice([80, 95]),
     kind: "once",
-    holdsDays: common(14),
+    holdsDays: commonPractice(14),
     verb: "Cut",
     sign: "The heart is pale and full.",
     how: "Cut at the soil. Light frost does it no harm.",
@@ -157,27 +157,27 @@ export const ENDIVE: Crop = {
 
 /** Radicchio: an autumn head, red once nights are cold. */
 export const RADICCHIO: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "radicchio",
   one: "radicchio",
   many: "radicchio",
   alsoCalled: ["red chicory", "chicory"],
   family: "daisy family",
-  frost: common("very hardy"),
+  frost: commonPractice("very hardy"),
   starts: ["seed indoors", "plants", "seed outdoors"],
   comesUp: AS_LETTUCE,
-  indoors: { ...RAISED_COOL, weeksToSettingOut: common([4, 6]) },
-  settingOut: { ...fromCells(10), weeksFromLastFrost: common(-3) },
-  outdoors: { ...salad([1, 2]), weeksFromLastFrost: common(-3) },
+  indoors: { ...RAISED_COOL, weeksToSettingOut: commonPractice([4, 6]) },
+  settingOut: { ...fromCells(10), weeksFromLastFrost: commonPractice(-3) },
+  outdoors: { ...salad([1, 2]), weeksFromLastFrost: commonPractice(-3) },
   thinnings: heads([8, 10]),
-  limits: { heatC: BOLTS, longDays: null, coldYoung: common({ belowC: 7, days: 14 }) },
+  limits: { heatC: BOLTS, longDays: null, coldYoung: commonPractice({ belowC: 7, days: 14 }) },
   warmth: COOL_WARMTH,
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: common([75, 90]),
+    days: commonPractice([75, 90]),
     kind: "once",
-    holdsDays: common(14),
+    holdsDays: commonPractice(14),
     verb: "Cut",
     sign: "The head is hard when you press it.",
     how: "Cut at the soil, and strip the green leaves. Cold nights redden it.",

@@ -62,7 +62,7 @@ type Tested = { readonly atF: number; readonly percent: number };
  * a row the table does not have.
  * Source: SEEDLINGS_SOURCE.
  */
-export function comeUpShare(row: string, soilC: number): number | null {
+export function emergenceShare(row: string, soilC: number): number | null {
   const percents = SEEDLINGS_PERCENT[row];
   if (!percents) throw new RangeError(`no row ${row} in the table of seedlings`);
   const atF = fahrenheit(soilC);

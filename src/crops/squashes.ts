@@ -1,14 +1,14 @@
 import type { Care, Crop, SettingOut } from "./facts.ts";
 import {
   CITE,
-  common,
+  CROP_DEFAULTS,
+  commonPractice,
   derived,
-  house,
+  fromMemory,
+  HARVEST_DEFAULTS,
+  houseRule,
   inchRange,
-  memory,
-  PLAIN,
-  PLAIN_HARVEST,
-  PLAIN_OUTDOORS,
+  OUTDOORS_DEFAULTS,
   published,
   WARM_WARMTH,
 } from "./figures.ts";
@@ -17,7 +17,7 @@ import { BEETLE_FABRIC, FEED_AT_FRUIT, GOURD_INDOORS, SQUASH_LOOK } from "./gour
 const AS_CUCUMBER = {
   kind: "table",
   row: "cucumber",
-  standsIn: house(
+  standsIn: houseRule(
     "cucumber",
     "near kin, sown into the same warm soil; both are up in about a week",
   ),
@@ -36,7 +36,7 @@ const STOP_VINES: Care = {
   practice: "stop the tops",
   step: "1",
   from: "first frost",
-  days: common([-49, -38]),
+  days: commonPractice([-49, -38]),
   verb: "Stop",
   how: "Pinch out the tips of the vines and take off flowers and the smallest fruits.",
   sign: "Each vine has two or three fruits that swell.",
@@ -51,7 +51,7 @@ const CURE: Care = {
   practice: "cure and store",
   step: "1",
   from: "first harvest",
-  days: common([0, 3]),
+  days: commonPractice([0, 3]),
   verb: "Cure",
   how: [
     "Lay them ten days in a dry place of about ",
@@ -70,7 +70,7 @@ const CURE: Care = {
 
 /** Summer squash: bushes that bear in weeks, picked small and often. */
 export const SUMMER_SQUASH: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "summer-squash",
   one: "summer squash",
   many: "summer squash",
@@ -100,14 +100,14 @@ export const SUMMER_SQUASH: Crop = {
     ...OUT,
     weeksFromLastFrost: published(1, CITE.purdue),
     soilMinC: derived((60 - 32) / 1.8, CITE.kansas, "given there for cucumber, its near kin"),
-    apartCm: common(24 * 2.54),
-    rowsCm: common(48 * 2.54),
+    apartCm: commonPractice(24 * 2.54),
+    rowsCm: commonPractice(48 * 2.54),
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
-    depthCm: common(inchRange(0.5, 1)),
-    apartCm: common(inchRange(24, 24)),
-    rowsCm: common(48 * 2.54),
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(0.5, 1)),
+    apartCm: commonPractice(inchRange(24, 24)),
+    rowsCm: commonPractice(48 * 2.54),
     soilMinC: derived((60 - 32) / 1.8, CITE.kansas, "given there for cucumber, its near kin"),
     weeksFromLastFrost: published(0, CITE.coloradoFrost),
     how: "Put two seeds at each place, a hand apart.",
@@ -115,24 +115,24 @@ export const SUMMER_SQUASH: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([10, 18]),
-      heightCm: common(inchRange(3, 4)),
-      apartCm: common(inchRange(24, 24)),
+      daysAfterUp: commonPractice([10, 18]),
+      heightCm: commonPractice(inchRange(3, 4)),
+      apartCm: commonPractice(inchRange(24, 24)),
       how: "Keep the stronger one at each place and cut the other at the soil. Pulling would tear both.",
     },
   ],
   covers: [BEETLE_FABRIC],
-  flowers: { daysBeforeHarvest: common([5, 10]), forBees: true },
+  flowers: { daysBeforeHarvest: commonPractice([5, 10]), forBees: true },
   care: [FEED_AT_FRUIT, SQUASH_LOOK],
   warmth: WARM_WARMTH,
   eaten: "fruit",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
-    days: memory([45, 55], CITE.missouri),
+    days: fromMemory([45, 55], CITE.missouri),
     kind: "again and again",
-    bearsDays: common([42, 63]),
-    holdsDays: common(2),
+    bearsDays: commonPractice([42, 63]),
+    holdsDays: commonPractice(2),
     verb: "Pick",
     sign: "As long as your hand, with skin that a nail goes through.",
     how: "Cut every day or two with a bit of stalk. One left to grow big stops the plant.",
@@ -142,7 +142,7 @@ export const SUMMER_SQUASH: Crop = {
 
 /** Winter squash: long vines, cut once before frost with a hard skin, cured and kept. */
 export const WINTER_SQUASH: Crop = {
-  ...PLAIN,
+  ...CROP_DEFAULTS,
   key: "winter-squash",
   one: "winter squash",
   many: "winter squash",
@@ -176,7 +176,7 @@ export const WINTER_SQUASH: Crop = {
     rowsCm: published(48 * 2.54, CITE.missouri),
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
+    ...OUTDOORS_DEFAULTS,
     depthCm: derived(
       inchRange(0.5, 1),
       CITE.missouri,
@@ -191,23 +191,23 @@ export const WINTER_SQUASH: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([10, 18]),
-      heightCm: common(inchRange(3, 4)),
+      daysAfterUp: commonPractice([10, 18]),
+      heightCm: commonPractice(inchRange(3, 4)),
       apartCm: published(inchRange(60, 60), CITE.missouri),
       how: "Keep the stronger one at each place and cut the other at the soil. Pulling would tear both.",
     },
   ],
   covers: [BEETLE_FABRIC],
-  flowers: { daysBeforeHarvest: common([45, 55]), forBees: true },
+  flowers: { daysBeforeHarvest: commonPractice([45, 55]), forBees: true },
   care: [FEED_AT_FRUIT, SQUASH_LOOK, STOP_VINES, CURE],
   warmth: WARM_WARMTH,
   eaten: "fruit",
   harvest: {
-    ...PLAIN_HARVEST,
+    ...HARVEST_DEFAULTS,
     from: "sowing",
     days: published([100, 100], CITE.missouri),
     kind: "once",
-    holdsDays: house(21, "ripe ones stand on the vine until frost, and only frost spoils them"),
+    holdsDays: houseRule(21, "ripe ones stand on the vine until frost, and only frost spoils them"),
     verb: "Cut",
     sign: "A nail doesn't mark the skin, and the stalk is dry and corky.",
     how: "Cut them all before frost, each with a finger of stalk. Never lift one by its stalk.",
@@ -234,17 +234,17 @@ export const PUMPKIN: Crop = {
     weeksFromLastFrost: published(1, CITE.purdue),
     soilMinC: published((60 - 32) / 1.8, CITE.texas),
     apartCm: derived(60 * 2.54, CITE.missouri, "given there for winter squash, its near kin"),
-    rowsCm: common(60 * 2.54),
+    rowsCm: commonPractice(60 * 2.54),
   },
   outdoors: {
-    ...PLAIN_OUTDOORS,
-    depthCm: common(inchRange(1, 1)),
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(1, 1)),
     apartCm: derived(
       inchRange(60, 60),
       CITE.missouri,
       "given there for winter squash, its near kin",
     ),
-    rowsCm: common(60 * 2.54),
+    rowsCm: commonPractice(60 * 2.54),
     soilMinC: published((60 - 32) / 1.8, CITE.texas),
     weeksFromLastFrost: published(1, CITE.purdue),
     how: "Put two seeds at each place, a hand apart.",
@@ -252,8 +252,8 @@ export const PUMPKIN: Crop = {
   thinnings: [
     {
       step: "1",
-      daysAfterUp: common([10, 18]),
-      heightCm: common(inchRange(3, 4)),
+      daysAfterUp: commonPractice([10, 18]),
+      heightCm: commonPractice(inchRange(3, 4)),
       apartCm: derived(
         inchRange(60, 60),
         CITE.missouri,
@@ -264,7 +264,7 @@ export const PUMPKIN: Crop = {
   ],
   harvest: {
     ...WINTER_SQUASH.harvest,
-    days: memory([95, 120], CITE.missouri),
+    days: fromMemory([95, 120], CITE.missouri),
     sign: "Coloured all over, a nail doesn't mark the skin, and the stalk has dried.",
     how: "Cut them before frost, each with a hand's length of stalk. Never lift one by its stalk.",
   },

@@ -1,13 +1,20 @@
-import { horizonAt, tell, usualOf } from "../app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../app/feed.ts";
 import { readInSeason } from "../engine/growth/doubts.ts";
-import { choose } from "../views/calendar/choose.ts";
+import { chooseEvents } from "../views/calendar/choose-events.ts";
 import { writeCalendar } from "../views/calendar/write.ts";
 import { unavailable } from "./web/answers.ts";
 import { app } from "./web/app.ts";
 import { renderWaiting } from "./web/render.ts";
 import { shellOf } from "./web/shell.ts";
 
-const core = { readPlan: readInSeason, horizonAt, usualOf, tell, choose, writeCalendar };
+const core = {
+  readPlan: readInSeason,
+  horizonAt,
+  usualOf: buildBaseline,
+  tell: buildSchedule,
+  choose: chooseEvents,
+  writeCalendar,
+};
 
 /** The edge entry: the real clock, the platform's bindings and the pure core, put together. */
 export default {

@@ -1,16 +1,22 @@
 import { describe, expect, test } from "vitest";
-import { type Garden, horizonAt, type Told, tell, usualOf } from "../../src/app/feed.ts";
+import {
+  buildBaseline,
+  buildSchedule,
+  type Garden,
+  horizonAt,
+  type Schedule,
+} from "../../src/app/feed.ts";
 import { type Day, plus } from "../../src/base/days/day.ts";
 import { startOf } from "../../src/base/days/instants.ts";
 import { ALONE, gardenOf, isoDay, planOf, QUARRY, tellOf } from "../gardens.ts";
 
 const on = "2027-01-01";
-const dayOf = (told: Told, id: string): Day => {
-  const found = told.placed.find(({ task }) => task.id === id);
-  if (!found) throw new Error(`no task ${id} among ${told.placed.length}`);
+const dayOf = (told: Schedule, id: string): Day => {
+  const found = told.scheduled.find(({ task }) => task.id === id);
+  if (!found) throw new Error(`no task ${id} among ${told.scheduled.length}`);
   return found.day;
 };
-const taskOf = (told: Told, id: string) => told.placed.find(({ task }) => task.id === id);
+const taskOf = (told: Schedule, id: string) => told.scheduled.find(({ task }) => task.id === id);
 const QUIET = tellOf(ALONE, { on });
 
 describe("three passes", () => {
@@ -24,7 +30,7 @@ describe("three passes", () => {
 
   test("each task that hangs on another names it, and comes no sooner", () => {
     const before: string[] = [];
-    for (const { task, day } of QUIET.placed)
+    for (const { task, day } of QUIET.scheduled)
       for (const id of task.hangsOn)
         if (dayOf(QUIET, id) > day && !/order|sprout|things|warm|harden|not-yet/.test(task.id))
           before.push(`${task.id} before ${id}`);
@@ -53,7 +59,7 @@ describe("three passes", () => {
 
   test("a crop the facts do not know has no task and stops no other", () => {
     const told = tellOf(ALONE.replace("beet: 2 rows", "oca: 2 rows"), { on });
-    expect(told.placed.filter(({ task }) => task.crop === "oca")).toEqual([]);
+    expect(told.scheduled.filter(({ task }) => task.crop === "oca")).toEqual([]);
     expect(taskOf(told, "2027/carrot/thin/1")).toBeDefined();
   });
 
@@ -65,7 +71,7 @@ describe("three passes", () => {
       .replace("      - beet: 2 rows\n", "")
       .replace("      - lettuce: 2 rows, every 14 days, 3 times\n", "      - garlic: 60 cloves\n");
     const told = tellOf(behind, { on });
-    const cuts = told.placed.filter(({ task }) => task.id.startsWith("2027/lettuce/harvest/"));
+    const cuts = told.scheduled.filter(({ task }) => task.id.startsWith("2027/lettuce/harvest/"));
     const last = Math.max(...cuts.map(({ day }) => day));
     expect(dayOf(told, "2027/beet/sow-outdoors/1")).toBe(last + 1);
   });
@@ -83,12 +89,12 @@ describe("what the diary says", () => {
   });
 
   test("seen replaces what was reckoned", () => {
-    expect(taskOf(told, "2027/carrot/thin/1")?.task.grounds).toEqual(["seen"]);
+    expect(taskOf(told, "2027/carrot/thin/1")?.task.basis).toEqual(["seen"]);
   });
 
   test("touches no other planting", () => {
-    const potato = (from: Told) =>
-      from.placed
+    const potato = (from: Schedule) =>
+      from.scheduled
         .filter(({ task }) => task.crop === "potato")
         .map(({ task, day }) => [task.id, day]);
     expect(potato(told)).toEqual(potato(QUIET));
@@ -101,7 +107,7 @@ describe("a garden of two years", () => {
 
   test("tells both years' tasks in one feed", () => {
     const told = tellOf([QUARRY, next], { on });
-    const years = new Set(told.placed.map(({ task }) => task.id.slice(0, 4)));
+    const years = new Set(told.scheduled.map(({ task }) => task.id.slice(0, 4)));
     expect([...years].sort()).toEqual(["2027", "2028"]);
   });
 
@@ -129,7 +135,7 @@ describe("what is shown", () => {
     const told = tellOf(QUARRY, { on: "2028-02-10" });
     const shown = told.events.flatMap((event) => (event.kind === "season" ? [] : [event.day]));
     expect(Math.min(...shown)).toBeGreaterThanOrEqual(isoDay("2027-08-01"));
-    expect(told.placed.length).toBe(tellOf(QUARRY, { on }).placed.length);
+    expect(told.scheduled.length).toBe(tellOf(QUARRY, { on }).scheduled.length);
   });
 
   test("is the season's own line alone once all is past", () => {
@@ -142,25 +148,26 @@ describe("what is kept of a telling", () => {
   const told = tellOf(QUARRY, { on });
 
   test("is every task with its day, window and people", () => {
-    expect(Object.keys(told.standing)).toHaveLength(told.placed.length);
-    const { day, window, people } = told.placed[0] ?? { day: 0, window: null, people: [] };
-    const id = told.placed[0]?.task.id ?? "";
-    expect(told.standing[id]).toMatchObject({ day, window, people });
+    expect(Object.keys(told.publishedState)).toHaveLength(told.scheduled.length);
+    const { day, window, people } = told.scheduled[0] ?? { day: 0, window: null, people: [] };
+    const id = told.scheduled[0]?.task.id ?? "";
+    expect(told.publishedState[id]).toMatchObject({ day, window, people });
   });
 
   test("marks as leads those tasks alone that gave an event its name", () => {
     const keys = new Set(told.events.map((event) => event.key));
-    for (const [id, { lead }] of Object.entries(told.standing)) expect(lead, id).toBe(keys.has(id));
+    for (const [id, { lead }] of Object.entries(told.publishedState))
+      expect(lead, id).toBe(keys.has(id));
   });
 
   test("and told again with, changes nothing", () => {
-    const again = tellOf(QUARRY, { on, standing: told.standing });
-    expect(again.standing).toEqual(told.standing);
+    const again = tellOf(QUARRY, { on, standing: told.publishedState });
+    expect(again.publishedState).toEqual(told.publishedState);
     expect(again.events).toEqual(told.events);
   });
 
   test("is plain JSON", () => {
-    expect(JSON.parse(JSON.stringify(told.standing))).toEqual(told.standing);
+    expect(JSON.parse(JSON.stringify(told.publishedState))).toEqual(told.publishedState);
   });
 });
 
@@ -172,7 +179,9 @@ describe("the telling", () => {
     const garden: Garden = { id: "quarry-lane", plans: [planOf(QUARRY)] };
     const copy: Garden = JSON.parse(JSON.stringify(garden));
     const horizon = horizonAt(garden, startOf(isoDay(on), "America/Denver"));
-    expect(asJson(tell(copy, horizon, {}))).toEqual(asJson(tell(garden, horizon, {})));
+    expect(asJson(buildSchedule(copy, horizon, {}))).toEqual(
+      asJson(buildSchedule(garden, horizon, {})),
+    );
   });
 
   test("comes out the same with its usual days at hand as reckoning them again", () => {
@@ -180,11 +189,11 @@ describe("the telling", () => {
       QUARRY.replace("people:", "away:\n  - everybody, 1 May to 12 May\npeople:"),
     );
     const horizon = horizonAt(garden, Date.UTC(2027, 2, 1));
-    const usual = usualOf(garden);
-    expect(asJson(tell({ ...garden, usual }, horizon, {}))).toEqual(
-      asJson(tell(garden, horizon, {})),
+    const usual = buildBaseline(garden);
+    expect(asJson(buildSchedule({ ...garden, baseline: usual }, horizon, {}))).toEqual(
+      asJson(buildSchedule(garden, horizon, {})),
     );
-    expect(usualOf(gardenOf(QUARRY))).toEqual(usual);
+    expect(buildBaseline(gardenOf(QUARRY))).toEqual(usual);
   });
 
   test("says how this season stands against a usual one", () => {

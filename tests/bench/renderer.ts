@@ -1,11 +1,11 @@
 import { createHash } from "node:crypto";
-import { type Garden, horizonAt, tell, usualOf } from "../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, type Garden, horizonAt } from "../../src/app/feed.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
-import { place } from "../../src/engine/schedule/place.ts";
-import type { Standing } from "../../src/engine/schedule/placed.ts";
+import { scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
+import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 import { pack } from "../../src/host/store/bytes.ts";
-import { choose, type FeedChoice } from "../../src/views/calendar/choose.ts";
+import { chooseEvents, type FeedChoice } from "../../src/views/calendar/choose-events.ts";
 import type { Ledger } from "../../src/views/calendar/ledger.ts";
 import { writeCalendar } from "../../src/views/calendar/write.ts";
 import type { Event } from "../../src/views/events/event.ts";
@@ -63,7 +63,7 @@ function checkedPlan(): string {
   const { plan, problems } = readPlan(gardenText(), { garden: "sixty", file, beside: {} });
   if (plan === null) throw new Error(JSON.stringify(problems));
   const garden = { id: "sixty", plans: [plan] };
-  return JSON.stringify({ ...garden, usual: usualOf(garden) });
+  return JSON.stringify({ ...garden, usual: buildBaseline(garden) });
 }
 
 const IMRE: FeedChoice = {
@@ -75,14 +75,18 @@ const IMRE: FeedChoice = {
 };
 const ALL: FeedChoice = { ...IMRE, of: "household", kind: "tasks" };
 
-type Kept = { readonly standing: Standing; readonly ledger: Ledger | null };
+type Kept = { readonly standing: PublishedState; readonly ledger: Ledger | null };
 
 /** One render as the worker does it: the checked plan's JSON in; the events as they are kept, and a feed's body, out. */
 function render(checked: string, now: number, choice: FeedChoice, kept: Kept) {
   const garden: Garden = JSON.parse(checked);
-  const told = tell(garden, horizonAt(garden, now), kept.standing);
+  const told = buildSchedule(garden, horizonAt(garden, now), kept.standing);
   const events = JSON.stringify(told.events);
-  return { ...written(told.events, now, choice, kept.ledger), standing: told.standing, events };
+  return {
+    ...written(told.events, now, choice, kept.ledger),
+    standing: told.publishedState,
+    events,
+  };
 }
 
 /** Another feed of a garden already told: its kept events in, the feed's body out. */
@@ -95,7 +99,7 @@ function written(events: readonly Event[], now: number, choice: FeedChoice, had:
   const { text, ledger } = writeCalendar({
     garden: "sixty",
     name: "Sixty",
-    events: choose(events, choice),
+    events: chooseEvents(events, choice),
     quiet: false,
     reader: false,
     link: (event) => `https://sowbell.example/sixty/link/mac/event/${event.key}`,
@@ -110,16 +114,16 @@ function written(events: readonly Event[], now: number, choice: FeedChoice, had:
 function manyJobs(checked: string): () => unknown {
   const garden: Garden = JSON.parse(checked);
   const [plan] = garden.plans;
-  const { placed } = tell(garden, horizonAt(garden, NOW), {});
+  const { scheduled: placed } = buildSchedule(garden, horizonAt(garden, NOW), {});
   const tasks = Array.from({ length: 10 }, (_, i) => i).flatMap((i) =>
     placed.map(({ task }) => ({ ...task, id: `${task.id}/${i}` })),
   );
   return () =>
-    place(tasks, {
+    scheduleTasks(tasks, {
       household: householdOf(plan?.people ?? [], plan?.away ?? []),
-      standing: {},
+      publishedState: {},
       done: new Map(),
-      usual: {},
+      baseline: {},
       doneBefore: new Map(),
       load: new Map(),
       days: new Map(),
@@ -151,7 +155,7 @@ async function prices(): Promise<Prices> {
   const all = render(checked, NOW, ALL, NOTHING);
   const { usual: _, ...unread } = JSON.parse(checked);
   const [usual = 0, fresh = 0, tasks = 0, again = 0, month = 0, placing = 0] = await medians([
-    () => usualOf(unread),
+    () => buildBaseline(unread),
     () => render(checked, NOW, IMRE, NOTHING),
     () => another(first.events, NOW, ALL),
     () => render(checked, NOW, IMRE, first),

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { writeEvent } from "../../src/views/calendar/event-text.ts";
 import { headAndFoot } from "../../src/views/calendar/head.ts";
-import { writeEvent } from "../../src/views/calendar/one.ts";
 import { uidOf } from "../../src/views/calendar/uid.ts";
 import { writeCalendar } from "../../src/views/calendar/write.ts";
 import type { Event } from "../../src/views/events/event.ts";

@@ -1,14 +1,14 @@
 import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test";
 import { env } from "cloudflare:workers";
 import { expect, test } from "vitest";
-import { horizonAt, tell, usualOf } from "../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../../src/app/feed.ts";
 import { readInSeason } from "../../src/engine/growth/doubts.ts";
 import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
 import type { Role } from "../../src/host/links/segment.ts";
 import { app } from "../../src/host/web/app.ts";
 import { renderWaiting } from "../../src/host/web/render.ts";
 import type { Shell } from "../../src/host/web/shell.ts";
-import { choose } from "../../src/views/calendar/choose.ts";
+import { chooseEvents } from "../../src/views/calendar/choose-events.ts";
 import { writeCalendar } from "../../src/views/calendar/write.ts";
 import { counting, type Rows } from "./counting.ts";
 import { FREE } from "./plan.ts";
@@ -23,7 +23,14 @@ const FEEDS = ["helper imre sessions.ics", "helper oda sessions.ics", "reader ta
 
 const store = counting(env.DB);
 const key = await keyFrom(SECRET);
-const core = { readPlan: readInSeason, horizonAt, usualOf, tell, choose, writeCalendar };
+const core = {
+  readPlan: readInSeason,
+  horizonAt,
+  usualOf: buildBaseline,
+  tell: buildSchedule,
+  choose: chooseEvents,
+  writeCalendar,
+};
 let now = Date.UTC(2027, 4, 20, 6);
 
 const shell: Shell = {

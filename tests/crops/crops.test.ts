@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CROPS, cropNamed, cropNames, cropOf, isTender } from "../../src/crops/crops.ts";
 import { EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
-import type { Said } from "../../src/crops/facts.ts";
+import type { MeasuredText } from "../../src/crops/facts.ts";
 import { allFigures } from "./walk.ts";
 
 describe("the crop facts", () => {
@@ -69,7 +69,7 @@ describe("the crop facts", () => {
   });
 
   it("tell care once a step, in short text without numbers of inches or degrees", () => {
-    const plain = (said: Said | null) =>
+    const plain = (said: MeasuredText | null) =>
       [said ?? ""]
         .flat()
         .map((piece) => (typeof piece === "string" ? piece : "a length"))

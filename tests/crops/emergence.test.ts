@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import {
   COLUMNS_F,
-  type Days,
   EMERGENCE_DAYS,
   EMERGENCE_SOURCE,
+  type EmergenceDays,
 } from "../../src/crops/emergence.ts";
 import { saySource } from "../../src/crops/figures.ts";
 
@@ -16,7 +16,7 @@ describe("the days to emergence", () => {
 
   it("fall with warmth to a shortest time and never fall again", () => {
     for (const [row, days] of Object.entries(EMERGENCE_DAYS)) {
-      const known = days.filter((value: Days) => typeof value === "number");
+      const known = days.filter((value: EmergenceDays) => typeof value === "number");
       const least = known.lastIndexOf(Math.min(...known));
       known.slice(1, least + 1).forEach((value, n) => {
         expect(value, row).toBeLessThanOrEqual((known[n] ?? 0) + 1);

@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import { CROPS } from "../../src/crops/crops.ts";
 import {
   CITE,
-  common,
+  commonPractice,
   derived,
-  house,
+  fromMemory,
+  houseRule,
   inchRange,
-  memory,
   published,
   saySource,
 } from "../../src/crops/figures.ts";
@@ -17,9 +17,9 @@ describe("figures and where they come from", () => {
     const figures = [
       published(1, "A"),
       derived(1, "A", "B"),
-      common(1),
-      house(1, "C"),
-      memory(1, "D"),
+      commonPractice(1),
+      houseRule(1, "C"),
+      fromMemory(1, "D"),
     ];
     expect(figures.map(({ source }) => saySource(source))).toEqual([
       "A",

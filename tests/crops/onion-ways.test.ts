@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { AS_BEET, FEED_LEAVES, SET_OUT } from "../../src/crops/onion-ways.ts";
+import { AS_BEET, FEED_LEAVES, ONION_SETTING_OUT } from "../../src/crops/onion-ways.ts";
 
 describe("what the onion family has in common", () => {
   it("says why another row stands in for its seed", () => {
@@ -7,7 +7,7 @@ describe("what the onion family has in common", () => {
   });
 
   it("goes out before the last frost, and is fed once it grows", () => {
-    expect(SET_OUT.weeksFromLastFrost.value).toBeLessThan(0);
+    expect(ONION_SETTING_OUT.weeksFromLastFrost.value).toBeLessThan(0);
     expect(FEED_LEAVES.from).toBe("in place");
     expect(FEED_LEAVES.days.value[0]).toBeGreaterThan(0);
   });

@@ -4,13 +4,13 @@ import { CROPS, cropOf } from "../../src/crops/crops.ts";
 import { COLUMNS_F, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
 import { saySource } from "../../src/crops/figures.ts";
 import {
-  comeUpShare,
+  emergenceShare,
   SEEDLINGS_PERCENT,
   SEEDLINGS_SOURCE,
   seedlingsRow,
 } from "../../src/crops/seedlings.ts";
 
-const share = (row: string, atF: number) => comeUpShare(row, celsius(atF));
+const share = (row: string, atF: number) => emergenceShare(row, celsius(atF));
 
 describe("normal seedlings out of a hundred seeds", () => {
   it("have a column for each soil temperature of the days table, 0 to 100 or untested", () => {
@@ -51,7 +51,7 @@ describe("the share that comes up", () => {
   });
 
   it("is asked for a row that is there, or the asker is mistaken", () => {
-    expect(() => comeUpShare("moonflower", 10)).toThrow(RangeError);
+    expect(() => emergenceShare("moonflower", 10)).toThrow(RangeError);
   });
 });
 

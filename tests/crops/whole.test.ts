@@ -12,7 +12,7 @@ const WHOLE = [
   ),
 ].join("\n");
 
-const TASKS = tellOf(WHOLE, { on: "2027-01-01" }).placed.map(({ task }) => task);
+const TASKS = tellOf(WHOLE, { on: "2027-01-01" }).scheduled.map(({ task }) => task);
 
 /** Practices and steps told of a crop. */
 const stepsOf = (crop: Crop) =>

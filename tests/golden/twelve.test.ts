@@ -18,7 +18,7 @@ const PLAN = read("twelve.yaml");
 const TABLE = parse(read("twelve-by-hand.yaml"), { schema: "core" }) as Readonly<
   Record<string, readonly Row[]>
 >;
-const placed = tellOf(PLAN, { on: "2027-01-01" }).placed;
+const placed = tellOf(PLAN, { on: "2027-01-01" }).scheduled;
 
 describe("twelve plantings, by hand and by the code", () => {
   test("are the same twelve", () => {

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { plus, theDay } from "../../src/base/days/day.ts";
+import { dayOrThrow, plus } from "../../src/base/days/day.ts";
 import { climateOf } from "../../src/engine/climate/climate.ts";
 import { CROPS } from "./crops.ts";
 import { casesOf, hindcast, planBefore, STAGES } from "./hindcast.ts";
@@ -85,7 +85,7 @@ test.each(STATIONS)(
   (station) => {
     const year = 2013;
     const { air } = climateOf(planBefore(station, year, knownBefore(station, year)), []);
-    const days = Array.from({ length: 365 }, (_, i) => plus(theDay(year, 1, 1), i));
+    const days = Array.from({ length: 365 }, (_, i) => plus(dayOrThrow(year, 1, 1), i));
     const cases = casesOf(station, year, new Map(days.map((day) => [day, air(day)])));
     expect(cases.length).toBeGreaterThan(CROPS.length);
     for (const { usual, came, crop, stage } of cases) expect(came, `${crop} ${stage}`).toBe(usual);

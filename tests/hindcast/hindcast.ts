@@ -1,11 +1,11 @@
 import { type Day, plus } from "../../src/base/days/day.ts";
-import { climateOf, type Observed } from "../../src/engine/climate/climate.ts";
-import { type Act, type Anchor, anchorKey } from "../../src/engine/growth/anchors.ts";
+import { climateOf, type ObservedAir } from "../../src/engine/climate/climate.ts";
+import { type Anchor, type AnchorAct, anchorKey } from "../../src/engine/growth/anchors.ts";
 import { packetDaysToUp } from "../../src/engine/growth/clock.ts";
-import type { Growing } from "../../src/engine/growth/growing.ts";
-import { type Milestone, reached } from "../../src/engine/growth/milestones.ts";
-import type { Reckoned } from "../../src/engine/growth/reckoned.ts";
+import type { DateDecision } from "../../src/engine/growth/date-decision.ts";
+import { isReached, type Milestone } from "../../src/engine/growth/milestones.ts";
 import { ripeMilestone } from "../../src/engine/growth/ripe.ts";
+import type { SowingContext } from "../../src/engine/growth/sowing-context.ts";
 import { plantingOutDay, settingOutDay } from "../../src/engine/growth/starting.ts";
 import { upMilestone } from "../../src/engine/growth/up.ts";
 import type { Plan } from "../../src/garden/model/plan.ts";
@@ -59,7 +59,7 @@ export function hindcast(): readonly Case[] {
 export function casesOf(
   station: Station,
   year: number,
-  observed: Observed = observedIn(station, year),
+  observed: ObservedAir = observedIn(station, year),
 ): readonly Case[] {
   const plan = planBefore(station, year, knownBefore(station, year));
   return plan.plantings.flatMap(({ crop }) =>
@@ -70,7 +70,7 @@ export function casesOf(
 type Link = Omit<Case, "station" | "year" | "crop">;
 
 /** A crop's stages, each counted from the day that was foreseen for it to go in. */
-function chainOf(plan: Plan, crop: string, observed: Observed): readonly Link[] {
+function chainOf(plan: Plan, crop: string, observed: ObservedAir): readonly Link[] {
   const [before, after] = [growingIn(plan, crop, new Map()), growingIn(plan, crop, observed)];
   const start = goingIn(before);
   const [foreseen, own] = [startedOn(before, start), startedOn(after, start)];
@@ -86,44 +86,48 @@ function chainOf(plan: Plan, crop: string, observed: Observed): readonly Link[] 
 }
 
 /** The same planting raised indoors, where its kind can be. */
-const raised = (growing: Growing): Growing => ({
+const raised = (growing: SowingContext): SowingContext => ({
   ...growing,
   planting: { ...growing.planting, start: "seed indoors" },
 });
 
 /** The day it goes in, foreseen and as it came: each by the same tests. */
-function started(stage: "sowing" | "setting out", before: Growing, after: Growing): Link {
+function started(
+  stage: "sowing" | "setting out",
+  before: SowingContext,
+  after: SowingContext,
+): Link {
   const foreseen = goingIn(before);
   const came = goingIn(after).day;
   return linkOf(stage, { ...foreseen, usual: foreseen.day, came, charted: inByChart(before) });
 }
 
-function growingIn(plan: Plan, key: string, observed: Observed): Growing {
+function growingIn(plan: Plan, key: string, observed: ObservedAir): SowingContext {
   return {
     ...{ plan, planting: must(plan.plantings.find(({ crop }) => crop === key)), crop: ours(key) },
     ...{ bed: must(plan.beds[0]), climate: climateOf(plan, [], observed) },
-    ...{ sowing: 1, anchors: new Map(), facts: [], around: () => true },
+    ...{ sowing: 1, anchors: new Map(), observations: [], around: () => true },
   };
 }
 
-const isSown = ({ planting }: Growing) => planting.start !== "seed indoors";
+const isSown = ({ planting }: SowingContext) => planting.start !== "seed indoors";
 
-const goingIn = (growing: Growing): Reckoned =>
+const goingIn = (growing: SowingContext): DateDecision =>
   must(
     isSown(growing) ? plantingOutDay(growing, must(growing.crop.outdoors)) : settingOutDay(growing),
   );
 
 /** So many weeks from the usual last frost, as planting charts have it. */
-function inByChart(growing: Growing): Day {
+function inByChart(growing: SowingContext): Day {
   const { outdoors, settingOut } = growing.crop;
   const facts = isSown(growing) ? outdoors : settingOut;
   const { usual } = must(growing.plan.site.lastFrost);
   return plus(usual, must(facts?.weeksFromLastFrost).value * 7);
 }
 
-function startedOn(growing: Growing, { day, grounds }: Reckoned): Growing {
-  const act: Act = isSown(growing) ? "start" : "set out";
-  const anchor: Anchor = { day, from: "placed", grounds, task: null };
+function startedOn(growing: SowingContext, { day, basis }: DateDecision): SowingContext {
+  const act: AnchorAct = isSown(growing) ? "start" : "set out";
+  const anchor: Anchor = { day, from: "placed", basis: basis, task: null };
   return { ...growing, anchors: new Map([[anchorKey(growing.planting.key, 1, act), anchor]]) };
 }
 
@@ -140,6 +144,6 @@ function compared(
   [foreseen, own]: readonly [Milestone, Milestone],
   charted: Day,
 ): Link {
-  if (!reached(foreseen)) throw new Error(foreseen.none);
-  return linkOf(stage, { ...foreseen, came: reached(own) ? own.usual : null, charted });
+  if (!isReached(foreseen)) throw new Error(foreseen.none);
+  return linkOf(stage, { ...foreseen, came: isReached(own) ? own.usual : null, charted });
 }

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { partsOf, sayDay } from "../../src/base/days/day.ts";
-import type { Observed } from "../../src/engine/climate/climate.ts";
+import type { ObservedAir } from "../../src/engine/climate/climate.ts";
 import type { Normals } from "../../src/garden/model/plan.ts";
-import { monthsIn } from "../../src/garden/station/months.ts";
-import { frostDatesOf, type NightDates } from "../../src/garden/station/odds.ts";
-import { type Daily, dayNumbered } from "../../src/garden/station/record.ts";
+import { frostRecordOf, type NightDates } from "../../src/garden/station/frost-record.ts";
+import { monthlyNormalsOf } from "../../src/garden/station/months.ts";
+import { type DailyRecord, dayOfNumber } from "../../src/garden/station/record.ts";
 import { isoDay } from "../gardens.ts";
 
 /** The stations of the record, with their latitudes [degrees] and clocks. */
@@ -21,7 +21,7 @@ export const YEARS = [2012, 2013, 2014, 2015] as const;
 
 const CSV = new URL("../../node_modules/vega-datasets/data/weather.csv", import.meta.url);
 
-const DAYS: readonly (Daily & { readonly station: string })[] = readFileSync(CSV, "utf8")
+const DAYS: readonly (DailyRecord & { readonly station: string })[] = readFileSync(CSV, "utf8")
   .trim()
   .split("\n")
   .slice(1)
@@ -33,7 +33,7 @@ const DAYS: readonly (Daily & { readonly station: string })[] = readFileSync(CSV
     };
   });
 
-const seriesOf = ({ name }: Station, isIn: (year: number) => boolean): readonly Daily[] =>
+const seriesOf = ({ name }: Station, isIn: (year: number) => boolean): readonly DailyRecord[] =>
   DAYS.filter(({ station, day }) => station === name && isIn(partsOf(day).year));
 
 /** What a gardener of a station knows before a year: dates as a plan has them (`3 Mar, 20 Mar, 9 Apr`), and normals. */
@@ -46,8 +46,8 @@ export type Known = {
 /** What all years but one say of a station. */
 export function knownBefore(station: Station, year: number): Known {
   const others = seriesOf(station, (each) => each !== year);
-  const { last, first } = frostDatesOf(others, false);
-  const months = monthsIn(others);
+  const { last, first } = frostRecordOf(others, false);
+  const months = monthlyNormalsOf(others);
   return {
     lastFrost: datesSaid(last[32]),
     firstFrost: datesSaid(first[32]),
@@ -59,7 +59,7 @@ export function knownBefore(station: Station, year: number): Known {
 }
 
 /** The year's own lows and highs. */
-export function observedIn(station: Station, year: number): Observed {
+export function observedIn(station: Station, year: number): ObservedAir {
   return new Map(
     seriesOf(station, (each) => each === year).map(({ day, lowC, highC }) => [
       day,
@@ -69,7 +69,7 @@ export function observedIn(station: Station, year: number): Observed {
 }
 
 function datesSaid({ early, usual, late }: NightDates): string {
-  return [early, usual, late].map((number) => sayDay(dayNumbered(there(number)))).join(", ");
+  return [early, usual, late].map((number) => sayDay(dayOfNumber(there(number)))).join(", ");
 }
 
 const whole = (values: readonly (number | null)[]) => values.map(there);

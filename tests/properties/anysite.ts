@@ -1,12 +1,12 @@
 import fc from "fast-check";
-import { plus, sayDay, theDay } from "../../src/base/days/day.ts";
+import { dayOrThrow, plus, sayDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
 import type { Plan } from "../../src/garden/model/plan.ts";
-import { isRaised } from "../../src/garden/plan/begin.ts";
+import { isRaised } from "../../src/garden/plan/planting-start.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 
 const YEAR = 2027;
-const NEW_YEAR = theDay(YEAR, 1, 1);
+const NEW_YEAR = dayOrThrow(YEAR, 1, 1);
 
 const upTo = (min: number, max: number) => fc.integer({ min, max });
 /** Tenths between two numbers, all as likely; the library's own doubles crowd round nought. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Told } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/feed.ts";
 import { plus } from "../../src/base/days/day.ts";
 import type { Person, Plan } from "../../src/garden/model/plan.ts";
 import { IMRE, ODA, personOf } from "../engine/schedule/given.ts";
@@ -15,8 +15,8 @@ const EVEN = {
 
 const tellOf = (given: Partial<Plan>) =>
   toldAt({ id: "quarry-lane", plans: [{ ...PLAN, ...given }] }, dawn("2027-01-01"));
-function taskIn(told: Told, id: string) {
-  const found = told.placed.find(({ task }) => task.id === `2027/${id}`);
+function taskIn(told: Schedule, id: string) {
+  const found = told.scheduled.find(({ task }) => task.id === `2027/${id}`);
   if (!found) throw new Error(`no task ${id}`);
   return found;
 }
@@ -54,8 +54,10 @@ describe("a sowing that an absence puts off by six days", () => {
 });
 
 describe("the ladder is held by whoever is home", () => {
-  const rungs = (told: Told) =>
-    told.placed.filter(({ task }) => task.practice === "harden off" && task.timed?.part === "out");
+  const rungs = (told: Schedule) =>
+    told.scheduled.filter(
+      ({ task }) => task.practice === "harden off" && task.timed?.part === "out",
+    );
   const always = (key: string): Person => personOf(key);
 
   test("by both where both are", () => {

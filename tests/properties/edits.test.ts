@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Told } from "../../src/app/feed.ts";
-import { choose } from "../../src/views/calendar/choose.ts";
+import type { Schedule } from "../../src/app/feed.ts";
+import { chooseEvents } from "../../src/views/calendar/choose-events.ts";
 import { uidOf } from "../../src/views/calendar/uid.ts";
 import { random } from "../garden/plan/random.ts";
 import { ALONE, gardenOf, QUARRY, tellOf } from "../gardens.ts";
@@ -24,7 +24,7 @@ function cropsShuffled(bed: string, roll: () => number): string {
   return [head, ...shuffled(crops, roll)].join("");
 }
 
-const idsOf = (told: Told) => told.placed.map(({ task }) => task.id).sort();
+const idsOf = (told: Schedule) => told.scheduled.map(({ task }) => task.id).sort();
 const without = (ids: readonly string[], ...keys: readonly string[]) =>
   ids.filter((id) => !keys.some((key) => id.startsWith(`2027/${key}/`)));
 const idsIn = (text: string) => idsOf(tellOf(text, { on }));
@@ -45,8 +45,8 @@ describe("the order of a plan's crops", () => {
     const told = tellOf(QUARRY, { on });
     for (let run = 0; run < 12; run++) {
       const other = tellOf(`${HEAD}beds:\n${shuffled(BEDS, roll).join("")}`, { on });
-      expect(JSON.stringify(other.placed)).toBe(JSON.stringify(told.placed));
-      expect(other.standing).toEqual(told.standing);
+      expect(JSON.stringify(other.scheduled)).toBe(JSON.stringify(told.scheduled));
+      expect(other.publishedState).toEqual(told.publishedState);
     }
   });
 });
@@ -104,7 +104,7 @@ describe("the name of an event in calendars", () => {
   test("stays when its task moves", () => {
     const first = toldAt(gardenOf(ALONE), dawn(on));
     const moved = ALONE.replace("beet: 2 rows", "beet: 2 rows, sown 30 May");
-    const next = toldAt(gardenOf(moved), dawn(on), first.standing);
+    const next = toldAt(gardenOf(moved), dawn(on), first.publishedState);
     const sowing = "2027/beet/sow-outdoors/1";
     const [choice] = CHOICES;
     if (!choice) throw new Error("no feed");
@@ -117,7 +117,7 @@ describe("the name of an event in calendars", () => {
   test("is one for the household and for each person, whichever set they look at", () => {
     const told = tellOf(QUARRY, { on });
     const [household, imre, oda] = (["household", "imre", "oda"] as const).map((of) =>
-      choose(told.events, {
+      chooseEvents(told.events, {
         of: of === "household" ? of : { person: of },
         kind: "sessions",
         bed: null,

@@ -1,7 +1,7 @@
-import { type Garden, horizonAt, type Told, tell } from "../../src/app/feed.ts";
+import { buildSchedule, type Garden, horizonAt, type Schedule } from "../../src/app/feed.ts";
 import { startOf } from "../../src/base/days/instants.ts";
-import type { Standing } from "../../src/engine/schedule/placed.ts";
-import { choose, type FeedChoice } from "../../src/views/calendar/choose.ts";
+import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
+import { chooseEvents, type FeedChoice } from "../../src/views/calendar/choose-events.ts";
 import type { Ledger } from "../../src/views/calendar/ledger.ts";
 import { writeCalendar } from "../../src/views/calendar/write.ts";
 import { gardenOf, isoDay } from "../gardens.ts";
@@ -19,17 +19,22 @@ export const CHOICES: readonly FeedChoice[] = [
 export const dawn = (on: string): number => startOf(isoDay(on), "America/Denver");
 
 /** What stays between two writings of one feed. */
-export type Kept = { readonly standing: Standing; readonly ledger: Ledger | null };
+export type Kept = { readonly standing: PublishedState; readonly ledger: Ledger | null };
 
 /** Nothing told and nothing written yet. */
 export const NOTHING: Kept = { standing: {}, ledger: null };
 
 /** A feed written from what was told; `cause` [ms] is the newest reason for a change. */
-export function write(told: Told, choice: FeedChoice, cause: number, ledger: Ledger | null = null) {
+export function write(
+  told: Schedule,
+  choice: FeedChoice,
+  cause: number,
+  ledger: Ledger | null = null,
+) {
   return writeCalendar({
     garden: "quarry-lane",
     name: "Quarry Lane",
-    events: choose(told.events, choice),
+    events: chooseEvents(told.events, choice),
     quiet: choice.quiet,
     reader: choice.reader,
     link: choice.reader ? null : (event) => `https://sowbell.example/a/b/c/event/${event.key}`,
@@ -39,8 +44,8 @@ export function write(told: Told, choice: FeedChoice, cause: number, ledger: Led
 }
 
 /** A garden told at an instant [ms]. */
-export function toldAt(garden: Garden, instant: number, standing: Standing = {}): Told {
-  return tell(garden, horizonAt(garden, instant), standing);
+export function toldAt(garden: Garden, instant: number, standing: PublishedState = {}): Schedule {
+  return buildSchedule(garden, horizonAt(garden, instant), standing);
 }
 
 /** Every feed's bytes of a text told at an instant [ms], one after the other. */

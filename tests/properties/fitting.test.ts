@@ -2,8 +2,8 @@ import { describe, expect, test } from "vitest";
 import { type Day, plus, weekdayOf } from "../../src/base/days/day.ts";
 import type { Harm, Task } from "../../src/engine/practices/task.ts";
 import { householdOf, minutesOn } from "../../src/engine/schedule/household.ts";
-import { HARM_WEIGHT, place } from "../../src/engine/schedule/place.ts";
-import type { Placed } from "../../src/engine/schedule/placed.ts";
+import { HARM_WEIGHT, scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
+import type { ScheduledTask } from "../../src/engine/schedule/scheduled-task.ts";
 import type { Absence, Person } from "../../src/garden/model/plan.ts";
 import { hours, inDays, personOf, taskOf, windowOf } from "../engine/schedule/given.ts";
 import { oneOf, random } from "../garden/plan/random.ts";
@@ -117,12 +117,12 @@ function bruteForce(given: Case): Worth {
   return best ?? { unplaced: TASKS, late: 0, over: 0 };
 }
 
-function placedIn({ people, away, tasks }: Case): readonly Placed[] {
-  return place(tasks, {
+function placedIn({ people, away, tasks }: Case): readonly ScheduledTask[] {
+  return scheduleTasks(tasks, {
     household: householdOf(people, away),
-    standing: {},
+    publishedState: {},
     done: new Map(),
-    usual: {},
+    baseline: {},
     doneBefore: new Map(),
     load: new Map(),
     days: new Map(),
@@ -130,7 +130,7 @@ function placedIn({ people, away, tasks }: Case): readonly Placed[] {
 }
 
 /** Ours, read as slots; a person at home without hours is none, since all give hours here. */
-function slotsIn(given: Case, placed: readonly Placed[]): readonly (Slot | null)[] {
+function slotsIn(given: Case, placed: readonly ScheduledTask[]): readonly (Slot | null)[] {
   return placed.map(({ day, people }) => {
     const person = given.people.find(({ key }) => key === people[0]);
     return person ? { day, person } : null;

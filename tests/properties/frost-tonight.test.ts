@@ -2,23 +2,23 @@ import { describe, expect, test } from "vitest";
 import { plus } from "../../src/base/days/day.ts";
 import { celsius } from "../../src/base/quantities/quantity.ts";
 import { frostTonight } from "../../src/engine/beds/frost-tonight.ts";
-import type { Season } from "../../src/engine/beds/lives.ts";
+import type { GardenSeason } from "../../src/engine/beds/lives.ts";
 import { needRank } from "../../src/engine/beds/night-needs.ts";
-import { understand } from "../../src/garden/diary/understand.ts";
+import { parseDiary } from "../../src/garden/diary/parse.ts";
 import { random } from "../garden/plan/random.ts";
 import { gardenOf, isoDay } from "../gardens.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { anyPlan } from "./plans.ts";
 
 const roll = random(2029);
-const SEASONS: readonly Season[] = Array.from({ length: 30 }, () => {
+const SEASONS: readonly GardenSeason[] = Array.from({ length: 30 }, () => {
   const garden = gardenOf(anyPlan(roll));
-  const { placed } = toldAt(garden, dawn("2027-01-01"));
-  const facts = understand(
+  const { scheduled } = toldAt(garden, dawn("2027-01-01"));
+  const observations = parseDiary(
     garden.plans.flatMap((plan) => plan.diary),
     garden.plans,
   );
-  return { plans: garden.plans, placed, facts };
+  return { plans: garden.plans, scheduled, observations };
 });
 const DAYS = Array.from({ length: 12 }, (_, i) => plus(isoDay("2027-03-20"), i * 21));
 const LOWS = [50, 38, 36, 34, 32, 30, 29, 28, 26, 24, 20, 12, 0].map(celsius);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { horizonAt, tell } from "../../src/app/feed.ts";
+import { buildSchedule, horizonAt } from "../../src/app/feed.ts";
 import { type Day, plus } from "../../src/base/days/day.ts";
 import { startOf } from "../../src/base/days/instants.ts";
 import type { Task } from "../../src/engine/practices/task.ts";
@@ -37,14 +37,14 @@ function tasksOf(days: number): ReadonlyMap<string, Task> {
   const plan: Plan = { ...PLAN, site: { ...site, lastFrost, firstFrost } };
   const garden = { id: "quarry-lane", plans: [plan] };
   const at = startOf(isoDay("2027-01-01"), site.clock);
-  const { placed } = tell(garden, horizonAt(garden, at), {});
+  const { scheduled: placed } = buildSchedule(garden, horizonAt(garden, at), {});
   return new Map(placed.map(({ task }) => [task.id, task]));
 }
 
 const STILL = tasksOf(0);
-const kindOf = ({ grounds }: Task) => {
-  if (!grounds.some((ground) => FROST.includes(ground))) return "none";
-  return grounds.every((ground) => FROST.includes(ground) || ground === "age") ? "alone" : "some";
+const kindOf = ({ basis }: Task) => {
+  if (!basis.some((ground) => FROST.includes(ground))) return "none";
+  return basis.every((ground) => FROST.includes(ground) || ground === "age") ? "alone" : "some";
 };
 const SHIFTS = Array.from({ length: 21 }, (_, i) => i - 10).filter((days) => days !== 0);
 
@@ -57,7 +57,7 @@ function wrong(kind: ReturnType<typeof kindOf>, right: (moved: number, days: num
       .flatMap((task) => {
         const then = now.get(task.id);
         const moved = then ? then.window.due - task.window.due : 0;
-        return right(moved, days) ? [] : [`${task.id} by ${moved} of ${days}: ${task.grounds}`];
+        return right(moved, days) ? [] : [`${task.id} by ${moved} of ${days}: ${task.basis}`];
       });
   });
 }

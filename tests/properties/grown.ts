@@ -1,9 +1,9 @@
-import type { Told } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/feed.ts";
 import { cropFor } from "../../src/crops/crops.ts";
 import { climateOf } from "../../src/engine/climate/climate.ts";
 import { type Anchor, anchorKey } from "../../src/engine/growth/anchors.ts";
-import type { Growing } from "../../src/engine/growth/growing.ts";
-import type { Reckoned } from "../../src/engine/growth/reckoned.ts";
+import type { DateDecision } from "../../src/engine/growth/date-decision.ts";
+import type { SowingContext } from "../../src/engine/growth/sowing-context.ts";
 import {
   autumnPlantingDay,
   plantingOutDay,
@@ -12,15 +12,15 @@ import {
 import type { Plan } from "../../src/garden/model/plan.ts";
 
 /** Every sowing of every planting as it was told: with the days its tasks were placed on, no diary and nobody named. */
-export function grownIn(plan: Plan, told: Told): readonly Growing[] {
+export function grownIn(plan: Plan, told: Schedule): readonly SowingContext[] {
   const climate = climateOf(plan, []);
   const anchors = new Map<string, Anchor>();
   const sowings = new Map<string, Set<number>>();
-  for (const { task, day } of told.placed) {
+  for (const { task, day } of told.scheduled) {
     if (!task.sets) continue;
     const { planting, sowing, act } = task.sets;
     anchors.set(anchorKey(planting, sowing, act), {
-      ...{ day, from: "placed", grounds: task.grounds, task: task.id },
+      ...{ day, from: "placed", basis: task.basis, task: task.id },
     });
     sowings.set(planting, (sowings.get(planting) ?? new Set()).add(sowing));
   }
@@ -29,14 +29,26 @@ export function grownIn(plan: Plan, told: Told): readonly Growing[] {
     const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
     return [...(sowings.get(planting.key) ?? [])].flatMap((sowing) =>
       crop
-        ? [{ plan, planting, crop, bed, sowing, climate, anchors, facts: [], around: () => true }]
+        ? [
+            {
+              plan,
+              planting,
+              crop,
+              bed,
+              sowing,
+              climate,
+              anchors,
+              observations: [],
+              around: () => true,
+            },
+          ]
         : [],
     );
   });
 }
 
 /** The days a sowing's own facts give it to begin: sown, set out, planted for the winter. */
-export function reckonedFor(growing: Growing): readonly Reckoned[] {
+export function reckonedFor(growing: SowingContext): readonly DateDecision[] {
   const { crop } = growing;
   const days = [
     crop.outdoors ? plantingOutDay(growing, crop.outdoors) : null,

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { plus, sayDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
 import { lastFrostAt } from "../../src/engine/climate/frost.ts";
-import type { Placed } from "../../src/engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../src/engine/schedule/scheduled-task.ts";
 import { isoDay, planOf, QUARRY, tellOf } from "../gardens.ts";
 
 const HEAD = QUARRY.slice(0, QUARRY.indexOf("people:"));
@@ -15,9 +15,9 @@ const SHORT = LANE.replace("20 Apr, 6 May, 21 May", "1 Jun, 10 Jun, 20 Jun").rep
 );
 const on = "2027-01-01";
 
-const told = (text: string) => tellOf(text, { on }).placed;
-const plantingOf = ({ task }: Placed) => task.subject.key;
-const wordsOf = ({ task }: Placed) =>
+const told = (text: string) => tellOf(text, { on }).scheduled;
+const plantingOf = ({ task }: ScheduledTask) => task.subject.key;
+const wordsOf = ({ task }: ScheduledTask) =>
   task.say
     .flatMap(({ pieces }) => pieces)
     .filter((piece) => typeof piece === "string")

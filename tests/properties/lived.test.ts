@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Told } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/feed.ts";
 import { type Day, isoOf, plus } from "../../src/base/days/day.ts";
-import type { Standing } from "../../src/engine/schedule/placed.ts";
+import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
 import type { Ledger } from "../../src/views/calendar/ledger.ts";
 import { gardenOf, isoDay, QUARRY } from "../gardens.ts";
 import { readStrictly, type StrictEvent } from "../strict.ts";
@@ -35,13 +35,13 @@ const textUpTo = (day: Day) => {
     : `${QUARRY}diary:\n${lines.map(([on, text]) => `  - ${on}: ${text}\n`).join("")}`;
 };
 
-type Lived = { readonly day: Day; readonly told: Told; readonly feeds: readonly string[] };
+type Lived = { readonly day: Day; readonly told: Schedule; readonly feeds: readonly string[] };
 
 /** The garden told on every third day of the year and on each day that something is written, each after the one before. */
 function live(): readonly Lived[] {
   const written = new Set(LINES.map(([on]) => isoDay(on)));
   const first = isoDay("2027-04-01");
-  let standing: Standing = {};
+  let standing: PublishedState = {};
   let ledgers: readonly (Ledger | null)[] = CHOICES.map(() => null);
   const lived: Lived[] = [];
   for (let i = 0; i < 190; i++) {
@@ -50,7 +50,7 @@ function live(): readonly Lived[] {
     const told = toldAt(gardenOf(textUpTo(day)), dawn(isoOf(day)), standing);
     const feeds = CHOICES.map((choice, k) => write(told, choice, dawn(isoOf(day)), ledgers[k]));
     ledgers = feeds.map(({ ledger }) => ledger);
-    standing = told.standing;
+    standing = told.publishedState;
     lived.push({ day, told, feeds: feeds.map(({ text }) => text) });
   }
   return lived;
@@ -70,11 +70,11 @@ function eventsIn(text: string): readonly StrictEvent[] {
 describe("a year lived day by day with a growing diary", () => {
   test("never changes an id: the same job has the same, and none comes twice", () => {
     for (const { told } of YEAR) {
-      const ids = told.placed.map(({ task }) => task.id);
+      const ids = told.scheduled.map(({ task }) => task.id);
       expect(new Set(ids).size).toBe(ids.length);
     }
-    const all = new Set(YEAR.flatMap(({ told }) => told.placed.map(({ task }) => task.id)));
-    const first = new Set(YEAR[0]?.told.placed.map(({ task }) => task.id));
+    const all = new Set(YEAR.flatMap(({ told }) => told.scheduled.map(({ task }) => task.id)));
+    const first = new Set(YEAR[0]?.told.scheduled.map(({ task }) => task.id));
     const fresh = [...all].filter((id) => !first.has(id));
     // Weeks of water are named by their week; how long the season is dry moves with the harvest.
     expect(
@@ -84,7 +84,7 @@ describe("a year lived day by day with a growing diary", () => {
 
   test("never tells a job done and due at once", () => {
     for (const { told } of YEAR) {
-      const done = new Set(told.placed.filter((each) => each.done).map(({ task }) => task.id));
+      const done = new Set(told.scheduled.filter((each) => each.done).map(({ task }) => task.id));
       for (const event of told.events) {
         const kinds = new Set(event.tasks.map((id) => done.has(id)));
         expect(kinds.size, event.key).toBeLessThan(2);
@@ -126,9 +126,10 @@ describe("a year lived day by day with a growing diary", () => {
 
 describe("a cold spring, told through the diary", () => {
   const plain = toldAt(gardenOf(QUARRY), dawn("2027-07-01"));
-  const dueOf = (told: Told) => new Map(told.placed.map(({ task }) => [task.id, task.window.due]));
+  const dueOf = (told: Schedule) =>
+    new Map(told.scheduled.map(({ task }) => [task.id, task.window.due]));
   const was = dueOf(plain);
-  const up = (key: string) => plain.placed.find(({ task }) => task.id === `2027/${key}/thin/1`);
+  const up = (key: string) => plain.scheduled.find(({ task }) => task.id === `2027/${key}/thin/1`);
   const sown = ["carrot", "beet"];
   /** Each up ten days after the day it was likely to be: what thinning counts from. */
   const late = sown.map((key) => {
@@ -168,7 +169,7 @@ describe("a holiday over a sowing's due day", () => {
   );
   const sowOf = (text: string) => {
     const told = toldAt(gardenOf(text), dawn("2027-03-01"));
-    const found = told.placed.find(({ task }) => task.id === "2027/beet/sow-outdoors/1");
+    const found = told.scheduled.find(({ task }) => task.id === "2027/beet/sow-outdoors/1");
     if (!found) throw new Error("no sowing");
     return found;
   };
@@ -212,7 +213,7 @@ describe("one hour a week in May", () => {
     .join("\n");
 
   test("keeps boards, bringing in and plantings", () => {
-    const kept = told.placed.filter(
+    const kept = told.scheduled.filter(
       ({ task }) =>
         task.practice === "board" || task.timed?.part === "in" || task.sets?.act === "start",
     );

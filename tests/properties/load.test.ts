@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Day } from "../../src/base/days/day.ts";
-import { choose } from "../../src/views/calendar/choose.ts";
+import { chooseEvents } from "../../src/views/calendar/choose-events.ts";
 import type { Event } from "../../src/views/events/event.ts";
 import { random } from "../garden/plan/random.ts";
 import { gardenOf } from "../gardens.ts";
@@ -14,7 +14,7 @@ const PEOPLE = `people:
 
 /** The events of one set that a feed of these has, reminders aside. */
 const feedOf = (events: readonly Event[], of: "household" | { person: string }) =>
-  choose(events, {
+  chooseEvents(events, {
     of,
     kind: of === "household" ? "tasks" : "sessions",
     bed: null,

@@ -45,7 +45,7 @@ const METRIC = metricOf(US);
 describe("one garden in US and in metric measures", () => {
   const told = (text: string) => tellOf(text, { on: "2027-05-27" });
   const days = (text: string) =>
-    told(text).placed.map(({ task, day, window, people }) => ({
+    told(text).scheduled.map(({ task, day, window, people }) => ({
       ...{ id: task.id, day, people, earliest: window.earliest, due: window.due },
       ...{ latest: window.latest, minutes: task.minutes },
     }));

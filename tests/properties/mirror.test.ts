@@ -57,7 +57,7 @@ function allowedFor({ crop }: Task): number {
 
 /** Each task on its day by its id, weeks of the year and days moved by so many weeks. */
 function placedOf(plan: Plan, weeks: number) {
-  const { placed } = toldAt({ id: "quarry-lane", plans: [plan] }, dawn("2027-01-01"));
+  const { scheduled: placed } = toldAt({ id: "quarry-lane", plans: [plan] }, dawn("2027-01-01"));
   const later = (id: string) =>
     id.replace(/week-(\d+)$/, (_, week) => `week-${Number(week) + weeks}`);
   return new Map(

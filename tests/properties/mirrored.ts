@@ -1,4 +1,4 @@
-import { type Day, plus, YEAR } from "../../src/base/days/day.ts";
+import { DAYS_IN_YEAR, type Day, plus } from "../../src/base/days/day.ts";
 import { curveThrough, monthlyMeans } from "../../src/engine/climate/air.ts";
 import type { FrostDates, Normals, Plan, Planting, Site } from "../../src/garden/model/plan.ts";
 
@@ -34,7 +34,7 @@ function frosts(dates: FrostDates | null): FrostDates | null {
 /** The curve through twelve monthly values, moved by half a year, as twelve monthly values again. */
 function movedMeans(values: readonly number[]): readonly number[] {
   const curve = curveThrough(values);
-  const later = curve.map((_, i) => curve[(i - HALF_A_YEAR + YEAR) % YEAR] ?? 0);
+  const later = curve.map((_, i) => curve[(i - HALF_A_YEAR + DAYS_IN_YEAR) % DAYS_IN_YEAR] ?? 0);
   return monthlyMeans(later);
 }
 

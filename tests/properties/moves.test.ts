@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { Told } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/feed.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 import { random } from "../garden/plan/random.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";
@@ -45,9 +45,12 @@ const isSound = (text: string) =>
   readPlan(text, { garden: "quarry-lane", file: "2027.yaml" }).plan !== null;
 
 /** How many of the tasks that both have stand on another day, and of how many. */
-function movedBetween(before: Told, after: Told): { readonly moved: number; readonly of: number } {
-  const was = new Map(before.placed.map(({ task, day }) => [task.id, day]));
-  const both = after.placed.filter(({ task }) => was.has(task.id));
+function movedBetween(
+  before: Schedule,
+  after: Schedule,
+): { readonly moved: number; readonly of: number } {
+  const was = new Map(before.scheduled.map(({ task, day }) => [task.id, day]));
+  const both = after.scheduled.filter(({ task }) => was.has(task.id));
   return {
     moved: both.filter(({ task, day }) => was.get(task.id) !== day).length,
     of: both.length,
@@ -60,7 +63,7 @@ describe.each(GARDENS)("every single edit of %s", (_, text) => {
   const before = toldAt(gardenOf(text), now);
   const all = edits(text)
     .filter((_, i, every) => every.length < 60 || i % 3 === 0)
-    .map((edited) => movedBetween(before, toldAt(gardenOf(edited), now, before.standing)));
+    .map((edited) => movedBetween(before, toldAt(gardenOf(edited), now, before.publishedState)));
 
   test("moves no other task, in the middle of all edits", () => {
     expect(all.length).toBeGreaterThan(10);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Told } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/feed.ts";
 import { plus } from "../../src/base/days/day.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import type { Absence, Hours, Person, Plan } from "../../src/garden/model/plan.ts";
@@ -44,9 +44,9 @@ const HOMES = Array.from({ length: 500 }, () => {
   return { plan, told: toldAt({ id: "quarry-lane", plans: [plan] }, now) };
 });
 
-const wrong = (rule: (plan: Plan, each: Told["placed"][number]) => boolean) =>
+const wrong = (rule: (plan: Plan, each: Schedule["scheduled"][number]) => boolean) =>
   HOMES.flatMap(({ plan, told }, home) =>
-    told.placed
+    told.scheduled
       .filter((each) => !rule(plan, each))
       .map(({ task, day, window, people }) => ({
         home,
@@ -89,7 +89,7 @@ describe("in five hundred households", () => {
       for (const set of ["sessions", "tasks"]) {
         const events = told.events.filter((event) => event.set === "both" || event.set === set);
         const tasks = events.flatMap((event) => event.tasks);
-        expect(tasks.length).toBe(told.placed.length);
+        expect(tasks.length).toBe(told.scheduled.length);
         expect(new Set(tasks).size).toBe(tasks.length);
         expect(new Set(events.map((event) => event.key)).size).toBe(events.length);
       }
@@ -97,8 +97,8 @@ describe("in five hundred households", () => {
 
   test("telling again with what was told changes nothing", () => {
     for (const { plan, told } of HOMES.slice(0, 150)) {
-      const again = toldAt({ id: "quarry-lane", plans: [plan] }, now, told.standing);
-      expect(again.standing).toEqual(told.standing);
+      const again = toldAt({ id: "quarry-lane", plans: [plan] }, now, told.publishedState);
+      expect(again.publishedState).toEqual(told.publishedState);
       expect(again.events).toEqual(told.events);
     }
   });
@@ -110,18 +110,18 @@ describe("what was told is calm", () => {
       /people:[\s\S]*?beds:/,
       "beds:",
     );
-  const bytes = (told: Told) => CHOICES.map((choice) => write(told, choice, now).text).join("");
+  const bytes = (told: Schedule) => CHOICES.map((choice) => write(told, choice, now).text).join("");
   const first = toldAt(gardenOf(text(30)), now);
-  const then = (day: number) => toldAt(gardenOf(text(day)), now, first.standing);
+  const then = (day: number) => toldAt(gardenOf(text(day)), now, first.publishedState);
 
   test("a day that would move by two stays, and every byte with it", () => {
     expect(bytes(then(28))).toBe(bytes(first));
-    expect(then(28).standing).toEqual(first.standing);
+    expect(then(28).publishedState).toEqual(first.publishedState);
   });
 
   test("a day that would move by four moves, and its chain with it", () => {
-    const dueOf = (told: Told, id: string) =>
-      told.placed.find(({ task }) => task.id === id)?.task.window.due;
+    const dueOf = (told: Schedule, id: string) =>
+      told.scheduled.find(({ task }) => task.id === id)?.task.window.due;
     const moved = then(26);
     expect(bytes(moved)).not.toBe(bytes(first));
     for (const id of ["2027/beet/sow-outdoors/1", "2027/beet/thin/1", "2027/beet/harvest/1"])

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Told } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/feed.ts";
 import { midway } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
+import type { DateDecision } from "../../src/engine/growth/date-decision.ts";
 import { seasonDoubts } from "../../src/engine/growth/doubts.ts";
 import { lastHarvest } from "../../src/engine/growth/ending.ts";
-import { anchorOf, type Growing } from "../../src/engine/growth/growing.ts";
-import { type Milestone, reached } from "../../src/engine/growth/milestones.ts";
-import type { Reckoned } from "../../src/engine/growth/reckoned.ts";
+import { isReached, type Milestone } from "../../src/engine/growth/milestones.ts";
 import { ripeMilestone } from "../../src/engine/growth/ripe.ts";
+import { anchorOf, type SowingContext } from "../../src/engine/growth/sowing-context.ts";
 import { upMilestone } from "../../src/engine/growth/up.ts";
 import type { Plan } from "../../src/garden/model/plan.ts";
 import { seasonOf } from "../../src/garden/model/season.ts";
@@ -25,7 +25,7 @@ const faultsOf = (plan: Plan): readonly string[] => {
   const grown = grownIn(plan, told);
   return [
     ...notNumbers(told, "told"),
-    ...told.placed.flatMap((placed) => windowFaults(plan, placed)),
+    ...told.scheduled.flatMap((placed) => windowFaults(plan, placed)),
     ...grown.flatMap((growing) => [
       ...[upMilestone(growing), ripeMilestone(growing)].flatMap(milestoneFaults),
       ...reckonedFor(growing).flatMap(reckonedFaults),
@@ -46,7 +46,7 @@ const TWO_YEARS = 730;
 
 function windowFaults(
   plan: Plan,
-  { task, day, window }: Told["placed"][number],
+  { task, day, window }: Schedule["scheduled"][number],
 ): readonly string[] {
   const { earliest, due, latest } = window;
   const inOrder = earliest <= due && due <= latest;
@@ -59,20 +59,20 @@ function windowFaults(
 }
 
 function milestoneFaults(milestone: Milestone): readonly string[] {
-  if (!reached(milestone)) return [];
+  if (!isReached(milestone)) return [];
   const { early, usual, late } = milestone;
   if (early <= usual && usual <= late && Number.isInteger(early + usual + late)) return [];
   return [`a milestone of ${early}, ${usual}, ${late}`];
 }
 
-function reckonedFaults({ early, day, late, stop }: Reckoned): readonly string[] {
+function reckonedFaults({ early, day, late, stop }: DateDecision): readonly string[] {
   const held = stop === null || day <= stop;
   if (early <= day && day <= late && held && Number.isInteger(early + day + late)) return [];
   return [`a day of ${early}, ${day}, ${late} held till ${stop}`];
 }
 
 /** Sowings that are not ready in time in a usual season, and whose planting no doubt names. */
-function unripeFaults(plan: Plan, grown: readonly Growing[]): readonly string[] {
+function unripeFaults(plan: Plan, grown: readonly SowingContext[]): readonly string[] {
   const doubts = seasonDoubts(plan).filter(({ code }) => code === "will-not-ripen");
   const named = new Set(doubts.map(({ at }) => `${at.line}:${at.column}`));
   return grown.flatMap((growing) => {
@@ -82,8 +82,8 @@ function unripeFaults(plan: Plan, grown: readonly Growing[]): readonly string[] 
     const ripe = ripeMilestone(growing);
     const from = (anchorOf(growing, "set out") ?? anchorOf(growing, "start"))?.day;
     const end = from === undefined ? null : lastHarvest(growing, from);
-    if (reached(ripe) && (end === null || ripe.usual <= end)) return [];
-    const is = reached(ripe) ? `ready ${ripe.usual}, after ${end}` : ripe.none;
+    if (isReached(ripe) && (end === null || ripe.usual <= end)) return [];
+    const is = isReached(ripe) ? `ready ${ripe.usual}, after ${end}` : ripe.none;
     return [`${planting.key}, sowing ${sowing}: ${is}, and no doubt says so`];
   });
 }

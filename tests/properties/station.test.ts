@@ -1,20 +1,20 @@
 import fc from "fast-check";
 import { describe, test } from "vitest";
-import { dayOf, partsOf, plus, theDay } from "../../src/base/days/day.ts";
-import { frostDatesOf, type NightDates } from "../../src/garden/station/odds.ts";
+import { dayOf, dayOrThrow, partsOf, plus } from "../../src/base/days/day.ts";
+import { frostRecordOf, type NightDates } from "../../src/garden/station/frost-record.ts";
 import {
-  type Daily,
+  type DailyRecord,
   firstNights,
   lastNights,
-  type Search,
-  type Searched,
+  type NightSearch,
+  type SearchedYear,
 } from "../../src/garden/station/record.ts";
 
 /** Nearly three years, none of them with a 29 February. */
-const FROM = theDay(2001, 1, 1);
+const FROM = dayOrThrow(2001, 1, 1);
 const DAYS = 3 * 365 - 31;
 
-const FROST: Search = { atMostC: 0, south: false };
+const FROST: NightSearch = { atMostC: 0, south: false };
 
 /** A winter's swing with weather on top, some of it missing; the warmer it is, the more years go without frost. */
 const records = fc
@@ -25,7 +25,7 @@ const records = fc
   })
   .map(({ meanC, weather, holes }) => {
     const missing = new Set(holes);
-    return weather.map((tenths, i): Daily => {
+    return weather.map((tenths, i): DailyRecord => {
       const season = -9 * Math.cos(((i - 15) / 365) * 2 * Math.PI);
       const lowC = missing.has(i) ? null : meanC + season + tenths / 10;
       return { day: plus(FROM, i), lowC, highC: null, rainMm: null };
@@ -41,17 +41,17 @@ const inOrder = ({ early, usual, late }: NightDates, side: "last" | "first") => 
 };
 
 /** The same dates some years on: days of a year of 365 keep their place in it. */
-function yearsOn(series: readonly Daily[], years: number): readonly Daily[] {
+function yearsOn(series: readonly DailyRecord[], years: number): readonly DailyRecord[] {
   return series.map((daily) => {
     const { year, month, date } = partsOf(daily.day);
     return { ...daily, day: dayOf(year + years, month, date) ?? daily.day };
   });
 }
 
-const later = (searched: readonly Searched[], years: number) =>
+const later = (searched: readonly SearchedYear[], years: number) =>
   searched.map(({ year, night }) => ({ year: year + years, night }));
 
-const used = (searched: readonly Searched[]) =>
+const used = (searched: readonly SearchedYear[]) =>
   new Map(
     searched
       .filter(({ night }) => night !== "left out" && night !== "cut off")
@@ -62,7 +62,7 @@ describe("the frost dates of any record", () => {
   test("are early, usual and late in order, nones before spring's and after autumn's", () => {
     fc.assert(
       fc.property(records, fc.boolean(), (series, south) => {
-        const { last, first } = frostDatesOf(series, south);
+        const { last, first } = frostRecordOf(series, south);
         return ([36, 32, 28] as const).every(
           (nightF) => inOrder(last[nightF], "last") && inOrder(first[nightF], "first"),
         );
@@ -74,7 +74,7 @@ describe("the frost dates of any record", () => {
   test("count every year once: used, among them without, left out, or cut off", () => {
     fc.assert(
       fc.property(records, (series) => {
-        const { years, without, leftOut, cutOff } = frostDatesOf(series, false).last[32];
+        const { years, without, leftOut, cutOff } = frostRecordOf(series, false).last[32];
         return without <= years && years + leftOut + cutOff === lastNights(series, FROST).length;
       }),
       RUNS,
@@ -97,8 +97,8 @@ describe("the frost dates of any record", () => {
   });
 
   test("are half a year on for the same record in the other half of the world", () => {
-    const toSouth = theDay(2002, 1, 31) - theDay(2001, 7, 31);
-    const half = (searched: readonly Searched[]) =>
+    const toSouth = dayOrThrow(2002, 1, 31) - dayOrThrow(2001, 7, 31);
+    const half = (searched: readonly SearchedYear[]) =>
       searched.map(({ year, night }) => ({
         year,
         night: typeof night === "number" ? night + toSouth : night,
@@ -106,7 +106,7 @@ describe("the frost dates of any record", () => {
     fc.assert(
       fc.property(records, (series) => {
         // Up to a 29 February, which would stand in another place of the winter.
-        const short = series.filter(({ day }) => day < theDay(2003, 8, 15));
+        const short = series.filter(({ day }) => day < dayOrThrow(2003, 8, 15));
         const mirrored = short.map((daily) => ({ ...daily, day: plus(daily.day, toSouth) }));
         const south = { ...FROST, south: true };
         return (
@@ -154,7 +154,7 @@ describe("the frost dates of any record", () => {
     fc.assert(
       fc.property(records, fc.array(where, { minLength: 1, maxLength: 4 }), (series, holes) => {
         const isHole = (i: number) => holes.some(([from, days]) => i >= from && i < from + days);
-        const nights = (searched: readonly Searched[]) => used(searched);
+        const nights = (searched: readonly SearchedYear[]) => used(searched);
         const warmer = series.map((daily, i) =>
           isHole(i) && (daily.lowC ?? 1) > FROST.atMostC + 1 ? { ...daily, lowC: null } : daily,
         );

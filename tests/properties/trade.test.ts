@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { plus, weekdayOf } from "../../src/base/days/day.ts";
 import { flowerMilestone } from "../../src/engine/growth/flower.ts";
-import type { Growing } from "../../src/engine/growth/growing.ts";
-import { reached } from "../../src/engine/growth/milestones.ts";
+import { isReached } from "../../src/engine/growth/milestones.ts";
 import { ripeMilestone } from "../../src/engine/growth/ripe.ts";
-import type { Placed } from "../../src/engine/schedule/placed.ts";
+import type { SowingContext } from "../../src/engine/growth/sowing-context.ts";
+import type { ScheduledTask } from "../../src/engine/schedule/scheduled-task.ts";
 import { random } from "../garden/plan/random.ts";
 import { gardenOf, planOf } from "../gardens.ts";
 import { dawn, toldAt } from "./feeds.ts";
@@ -26,17 +26,17 @@ const EVERYDAY = [
 const roll = random(23);
 const GARDENS = Array.from({ length: 24 }, () => anyTrade(roll, 15)).map((text) => {
   const told = toldAt(gardenOf(text), dawn("2027-01-01"));
-  return { told, growings: grownIn(planOf(text), told) };
+  return { told, contexts: grownIn(planOf(text), told) };
 });
 
-type Told = { readonly growing: Growing; readonly mine: readonly Placed[] };
+type Told = { readonly growing: SowingContext; readonly mine: readonly ScheduledTask[] };
 
-const EACH: readonly Told[] = GARDENS.flatMap(({ told, growings }) =>
-  growings
+const EACH: readonly Told[] = GARDENS.flatMap(({ told, contexts }) =>
+  contexts
     .filter(({ sowing }) => sowing === 1)
     .map((growing) => ({
       growing,
-      mine: told.placed.filter(({ task }) => task.subject.key === growing.planting.key),
+      mine: told.scheduled.filter(({ task }) => task.subject.key === growing.planting.key),
     })),
 );
 
@@ -58,7 +58,7 @@ describe("any crops of the trade in any garden", () => {
       if (!on || !each.growing.crop.flowers?.forBees) return true;
       const off = taskOf(each, "cover", "off");
       const flower = flowerMilestone(each.growing);
-      return off !== undefined && (!reached(flower) || off.day <= plus(flower.usual, 3));
+      return off !== undefined && (!isReached(flower) || off.day <= plus(flower.usual, 3));
     });
     expect(closed).toEqual([]);
   });
@@ -74,8 +74,8 @@ describe("any crops of the trade in any garden", () => {
 
   test("every thing that a job needs, everyday tools aside, was named before it", () => {
     const unnamed = GARDENS.flatMap(({ told }) =>
-      told.placed.flatMap(({ task, day }) => {
-        const before = told.placed.filter(
+      told.scheduled.flatMap(({ task, day }) => {
+        const before = told.scheduled.filter(
           (each) =>
             (each.task.subject.key === task.subject.key || each.task.subject.kind === "garden") &&
             each.day <= day,
@@ -90,7 +90,7 @@ describe("any crops of the trade in any garden", () => {
   });
 
   test("things are named on Saturdays, where nobody's days are in the way", () => {
-    const ready = GARDENS.flatMap(({ told }) => told.placed).filter(
+    const ready = GARDENS.flatMap(({ told }) => told.scheduled).filter(
       ({ task }) => task.title.verb === "Have ready for",
     );
     expect(ready.length).toBeGreaterThan(100);
@@ -103,7 +103,7 @@ describe("any crops of the trade in any garden", () => {
         ({ task }) => task.practice === "harvest" && !task.title.verb.includes("what there is"),
       );
       const ripe = ripeMilestone(each.growing);
-      return !first || !reached(ripe) || first.day >= plus(ripe.early, -1);
+      return !first || !isReached(ripe) || first.day >= plus(ripe.early, -1);
     });
     expect(early).toEqual([]);
   });
@@ -119,7 +119,7 @@ describe("any crops of the trade in any garden", () => {
   });
 
   test("every task is told within its days, or says why not", () => {
-    const late = GARDENS.flatMap(({ told }) => told.placed)
+    const late = GARDENS.flatMap(({ told }) => told.scheduled)
       .filter(
         ({ day, window, note }) => note === null && (day < window.earliest || day > window.latest),
       )

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Day, partsOf, plus } from "../../src/base/days/day.ts";
-import type { Range } from "../../src/crops/facts.ts";
+import type { NumberRange } from "../../src/crops/facts.ts";
 import { ripeMilestone } from "../../src/engine/growth/ripe.ts";
 import { autumnPlantingDay, settingOutDay } from "../../src/engine/growth/starting.ts";
 import { BOARD, BOARD_OFF_BY_DAYS } from "../../src/engine/practices/board.ts";
@@ -17,11 +17,11 @@ type Garlic = {
   readonly otter_tail_mn: {
     readonly depth_in: number;
     readonly apart_in: number;
-    readonly mulch_in: Range;
+    readonly mulch_in: NumberRange;
     readonly scapes: string;
   };
-  readonly anoka_mn: { readonly plant: string; readonly months_to_harvest: Range };
-  readonly general: { readonly cure_weeks: Range };
+  readonly anoka_mn: { readonly plant: string; readonly months_to_harvest: NumberRange };
+  readonly general: { readonly cure_weeks: NumberRange };
 };
 type Timing = {
   readonly garlic: Garlic;
@@ -33,7 +33,7 @@ type Timing = {
   readonly lettuce: {
     readonly minnesota: { readonly transplant: string };
     readonly bolting: { readonly day_f: string; readonly dormancy_of_seed_soil_f: string };
-    readonly cut_and_come_again: { readonly regrow_weeks: Range; readonly cuts: Range };
+    readonly cut_and_come_again: { readonly regrow_weeks: NumberRange; readonly cuts: NumberRange };
     readonly succession: string;
   };
   readonly harvest_windows: { readonly rows: Readonly<Record<string, string>> };
@@ -162,7 +162,7 @@ describe("lettuce", () => {
     const { day_f } = FILE.lettuce.bolting;
     const [least, most] = spanOf(day_f.split(" with ")[0]?.replace("above ", "") ?? "");
     const [night] = spanOf(day_f.split("above ").at(-1) ?? "");
-    const theirs: Range = [(least + night) / 2, (most + night) / 2];
+    const theirs: NumberRange = [(least + night) / 2, (most + night) / 2];
     const mine = degrees(must(ours("lettuce").limits.heatC).value);
     expect(theirs).toEqual([67.5, 70]);
     expect(within("bolts", [mine, theirs], 0).holds).toBe(true);
@@ -172,7 +172,7 @@ describe("lettuce", () => {
     expect(FILE.lettuce.minnesota.transplant).toBe("late April-early May");
     const growing = growingOf(ALONE, "lettuce", { plan: { site: minneapolis() } });
     const day = must(settingOutDay(growing)).day;
-    const span: Range = [isoDay("2027-04-20"), isoDay("2027-05-10")];
+    const span: NumberRange = [isoDay("2027-04-20"), isoDay("2027-05-10")];
     const held = within("lettuce set out, Minnesota", [[day, day], span], 14);
     expect(missed([held])).toEqual(missesOf("crop-timing.yaml"));
   });

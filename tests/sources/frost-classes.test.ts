@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CROPS, isTender } from "../../src/crops/crops.ts";
-import type { FrostClass, Range } from "../../src/crops/facts.ts";
+import type { FrostClass, NumberRange } from "../../src/crops/facts.ts";
 import { hardinessOf } from "../../src/engine/growth/hardiness.ts";
 import { plantingOutDay, settingOutDay } from "../../src/engine/growth/starting.ts";
 import { growingOf } from "../engine/growth/growing.ts";
@@ -20,10 +20,10 @@ type Classes = {
   };
   readonly damaging_temperatures: { readonly f: Readonly<Record<string, string>> };
   readonly transplants: {
-    readonly knott_weeks: { readonly weeks: Readonly<Record<string, Range>> };
+    readonly knott_weeks: { readonly weeks: Readonly<Record<string, NumberRange>> };
     readonly virginia_rule: {
       readonly weeks: { readonly most_crops: number; readonly cucurbits: number };
-      readonly too_early_weeks: Range;
+      readonly too_early_weeks: NumberRange;
     };
   };
   readonly soil_minimum_for_setting_warm_crops: {
@@ -122,7 +122,7 @@ const WHOLE = [
 ].join("\n");
 
 /** Weeks from the average last frost, the lists' own zero point, at which a crop goes into warm soil in our canonical garden: sown, or of what frost kills and may be raised set out, from the one to the other. */
-function weeks(key: string): Range {
+function weeks(key: string): NumberRange {
   const { site } = growingOf(WHOLE, key).plan;
   const warm = normalsOf(Array<number>(12).fill(18), Array<number>(12).fill(24));
   const growing = growingOf(WHOLE, key, {
@@ -214,7 +214,8 @@ describe("the frosts that a frost night reckons with", () => {
     return degrees(must(hardinessOf(ours(key), stage).killsC));
   };
   const ROOTS = ["beet", "carrot", "radish", "turnip", "rutabaga"];
-  const theirs = (at: string): Range => (at === "<20" ? [0, 20] : (spanOf(at) as Range));
+  const theirs = (at: string): NumberRange =>
+    at === "<20" ? [0, 20] : (spanOf(at) as NumberRange);
   const named = Object.keys(NAMES).flatMap((key) => {
     const at = key === "pea" ? FILE.damaging_temperatures.f.pea_blossom : damagedAt(key);
     return at === undefined ? [] : [{ key, at }];

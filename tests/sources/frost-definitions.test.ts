@@ -3,12 +3,12 @@ import { type Day, dayOf, isoOf, plus } from "../../src/base/days/day.ts";
 import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../src/engine/climate/frost.ts";
 import { deviationsAt } from "../../src/engine/climate/normal.ts";
 import type { FrostDates } from "../../src/garden/model/plan.ts";
-import { datesOf } from "../../src/garden/station/odds.ts";
+import { nightDatesOf } from "../../src/garden/station/frost-record.ts";
 import {
-  dayNumbered,
+  dayNumberOf,
+  dayOfNumber,
   lastNights,
   MISSING_NIGHTS,
-  numberOf,
 } from "../../src/garden/station/record.ts";
 import { lowsFrom, mildBut } from "../engine/climate/series.ts";
 import { isoDay } from "../gardens.ts";
@@ -109,7 +109,7 @@ describe("which way a chance runs", () => {
     expect(ALL.ncdc_clim20_sup1.method).toMatch(/freeze\/no-freeze/);
     const nine = [1, 2, 3, 4, 5, 6, 7, 8].map((night) => ({ year: night, night }));
     const none = { year: 9, night: "none" } as const;
-    expect(datesOf([...nine, none], Number.NEGATIVE_INFINITY)).toMatchObject({
+    expect(nightDatesOf([...nine, none], Number.NEGATIVE_INFINITY)).toMatchObject({
       usual: 4,
       late: 8,
       years: 9,
@@ -144,7 +144,7 @@ describe("the definitions of a freeze and of its year", () => {
       year: night,
       night,
     }));
-    expect(datesOf(years, 0)).toMatchObject({ early: 100, usual: 104, late: 152 });
+    expect(nightDatesOf(years, 0)).toMatchObject({ early: 100, usual: 104, late: 152 });
   });
 
   test("leave a year out at as many missing nights as Utah's", () => {
@@ -214,8 +214,8 @@ describe("Canada's day numbers", () => {
 
   test("are days of a year without a 29 February, as ours are", () => {
     expect(note).toContain("137 = May 17 in a common year");
-    expect(isoOf(dayNumbered(137)).slice(5)).toBe("05-17");
-    expect(numberOf(isoDay("2028-05-17"), 2028)).toBe(137);
+    expect(isoOf(dayOfNumber(137)).slice(5)).toBe("05-17");
+    expect(dayNumberOf(isoDay("2028-05-17"), 2028)).toBe(137);
   });
 
   test("fall with the chance in spring and rise with it in autumn, at both stations", () => {

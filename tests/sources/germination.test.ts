@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { celsius, fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { CROPS, isTender } from "../../src/crops/crops.ts";
 import { COLUMNS_F, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
-import { comeUpShare, SEEDLINGS_PERCENT } from "../../src/crops/seedlings.ts";
+import { emergenceShare, SEEDLINGS_PERCENT } from "../../src/crops/seedlings.ts";
 import { SEED_DEPTH_M } from "../../src/engine/climate/soil.ts";
 import { dailyShare } from "../../src/engine/growth/emergence.ts";
 import { missesOf } from "./misses.ts";
@@ -315,7 +315,7 @@ const THREE_WEEKS = 21;
 /** Whether at Knott's optimum a half comes up and within three weeks, of what is tested there. */
 function doesWell(row: string): boolean {
   const optimumC = celsius(knott(row, "optimum")[0]);
-  const share = row in SEEDLINGS_PERCENT ? comeUpShare(row, optimumC) : null;
+  const share = row in SEEDLINGS_PERCENT ? emergenceShare(row, optimumC) : null;
   const rate = row in EMERGENCE_DAYS ? dailyShare(row, optimumC) : null;
   const enough = share === null || share >= POOR_PERCENT / 100 - 1e-9;
   return enough && (rate === null || rate >= 1 / THREE_WEEKS);

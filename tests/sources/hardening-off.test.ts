@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { plus } from "../../src/base/days/day.ts";
-import type { Range } from "../../src/crops/facts.ts";
-import { ALL_DAY, ladder } from "../../src/engine/practices/harden-off.ts";
+import type { NumberRange } from "../../src/crops/facts.ts";
+import { ALL_DAY, hardeningLadder } from "../../src/engine/practices/harden-off.ts";
 import { isoDay } from "../gardens.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, must, ours } from "./ours.ts";
@@ -9,13 +9,13 @@ import { type Held, missed, spanOf, within, yamlOf } from "./read.ts";
 
 type Hardening = {
   readonly maryland: {
-    readonly start_weeks_before_planting: Range;
+    readonly start_weeks_before_planting: NumberRange;
     readonly tender_not_out_below_f: number;
     readonly cucumber_melon_overnight_only_if_not_below_f: number;
   };
   readonly beltrami_minnesota: {
-    readonly day1_hours: Range;
-    readonly increase_hours_per_day: Range;
+    readonly day1_hours: NumberRange;
+    readonly increase_hours_per_day: NumberRange;
     readonly overnight_f: number;
   };
   readonly hennepin_minnesota: {
@@ -25,7 +25,7 @@ type Hardening = {
   };
   readonly crop_minimum_outdoor_f: Readonly<Record<string, readonly string[] | string>>;
   readonly typical_schedule: {
-    readonly days: Range;
+    readonly days: NumberRange;
     readonly days_longest: number;
     readonly hours_by_day: Readonly<Record<string, string>>;
   };
@@ -33,19 +33,19 @@ type Hardening = {
 
 const FILE = yamlOf<Hardening>("hardening-off.yaml");
 const OUT = isoDay("2027-05-21");
-const LADDER = ladder(OUT, must(ours("tomato").indoors).hardenDays.value, () => true);
+const LADDER = hardeningLadder(OUT, must(ours("tomato").indoors).hardenDays.value, () => true);
 const hours = (rung: number) => Number(LADDER[rung - 1]?.out) / 60;
 const floor = (key: string) => degrees(must(ours(key).indoors).nightFloorC.value);
 
 /** The floor of a crop in the list by classes: `half_hardy_45`, `warmest_60_65`. */
-function listed(key: string): Range {
+function listed(key: string): NumberRange {
   const found = Object.entries(FILE.crop_minimum_outdoor_f).find(
     ([, crops]) => typeof crops !== "string" && crops.includes(key),
   );
   return spanOf(must(found)[0].match(/\d+/g)?.map(Number) ?? []);
 }
 
-const one = (value: number): Range => [value, value];
+const one = (value: number): NumberRange => [value, value];
 
 const HELD: readonly Held[] = [
   within("first day, Beltrami", [one(hours(1)), FILE.beltrami_minnesota.day1_hours], 0),

@@ -1,7 +1,7 @@
-import { type Day, plus, sayDay, theDay } from "../../src/base/days/day.ts";
+import { type Day, dayOrThrow, plus, sayDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
 import { chanceOf } from "../../src/engine/beds/chances.ts";
-import type { Growing } from "../../src/engine/growth/growing.ts";
+import type { SowingContext } from "../../src/engine/growth/sowing-context.ts";
 import { plantingOutDay, settingOutDay } from "../../src/engine/growth/starting.ts";
 import { growingOf } from "../engine/growth/growing.ts";
 import { csvOf } from "./read.ts";
@@ -26,7 +26,7 @@ export const VIRGINIA_F: MeansF = {
 /** A day of 2027 written `04-15` or `04/15`. */
 export function on(text: string): Day {
   const [month = 0, date = 0] = text.split(/[-/]/).map(Number);
-  return theDay(2027, month, date);
+  return dayOrThrow(2027, month, date);
 }
 
 /** The stations whose freezes were published, each as a place, by rising last frost; those whose last one is in December left out. */
@@ -42,7 +42,7 @@ export const STATIONS: readonly (Place & { readonly name: string })[] = csvOf(
     latitude: Number(lat),
     last: on(last32_p50),
     first: first32_p50.startsWith("01")
-      ? theDay(2028, 1, Number(first32_p50.slice(3)))
+      ? dayOrThrow(2028, 1, Number(first32_p50.slice(3)))
       : on(first32_p50),
   }))
   .sort((a, b) => a.last - b.last);
@@ -66,7 +66,7 @@ export function placeWith(last: Day): Place {
 }
 
 /** A plan of that place with every crop of the facts once, and the average frost its measure, as the tables have it. */
-export function growingAt({ latitude, last, first, normals }: Place, key: string): Growing {
+export function growingAt({ latitude, last, first, normals }: Place, key: string): SowingContext {
   const weather = normals
     ? `  weather:\n    low: [${normals.low}]\n    high: [${normals.high}]\n`
     : "";
@@ -108,7 +108,10 @@ export function opens(
 /** The last day on which seed sown there is ready in time in a usual season, and in a warm one; null where none is. */
 export function closes(place: Place, key: string): readonly [Day | null, Day | null] {
   const growing = growingAt(place, key);
-  const seed: Growing = { ...growing, planting: { ...growing.planting, start: "seed outdoors" } };
+  const seed: SowingContext = {
+    ...growing,
+    planting: { ...growing.planting, start: "seed outdoors" },
+  };
   const first = opens(place, key, "seed");
   let usual: Day | null = null;
   let warm: Day | null = null;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { plus } from "../../src/base/days/day.ts";
-import type { Range } from "../../src/crops/facts.ts";
+import type { NumberRange } from "../../src/crops/facts.ts";
 import { plantingOutDay } from "../../src/engine/growth/starting.ts";
 import { HILL } from "../../src/engine/practices/hill.ts";
 import { growingOf } from "../engine/growth/growing.ts";
@@ -10,21 +10,24 @@ import { spanOf, within, yamlOf } from "./read.ts";
 
 type Potatoes = {
   readonly minnesota_2010s: {
-    readonly plant: Readonly<Record<"depth_in" | "in_row_in" | "rows_in", Range>>;
+    readonly plant: Readonly<Record<"depth_in" | "in_row_in" | "rows_in", NumberRange>>;
     readonly hill: {
       readonly start_when_main_stem_in: number;
-      readonly then_times_more: Range;
-      readonly total_hilled_by_season_end_in: Range;
+      readonly then_times_more: NumberRange;
+      readonly total_hilled_by_season_end_in: NumberRange;
     };
   };
-  readonly minnesota_2024: { readonly hilling_days_after_planting: Range };
-  readonly utah: { readonly plant_days_before_last_frost: Range };
-  readonly oklahoma: { readonly hill: { when_plants_in: number; more_times: Range } };
-  readonly container_new_hampshire: { readonly cut_hours_before_planting: Range };
+  readonly minnesota_2024: { readonly hilling_days_after_planting: NumberRange };
+  readonly utah: { readonly plant_days_before_last_frost: NumberRange };
+  readonly oklahoma: { readonly hill: { when_plants_in: number; more_times: NumberRange } };
+  readonly container_new_hampshire: { readonly cut_hours_before_planting: NumberRange };
   readonly container: Readonly<
-    Record<"bottom_mix_in" | "cover_in" | "add_when_shoots_in" | "add_leaving_top_leaves_in", Range>
+    Record<
+      "bottom_mix_in" | "cover_in" | "add_when_shoots_in" | "add_leaving_top_leaves_in",
+      NumberRange
+    >
   > & { readonly repeat: string };
-  readonly soil_temperature_f: { readonly plant_from: Range };
+  readonly soil_temperature_f: { readonly plant_from: NumberRange };
 };
 
 const FILE = yamlOf<Potatoes>("potatoes.yaml");
@@ -93,7 +96,7 @@ describe("the height of shoots at the first hilling", () => {
 describe("potatoes in bags", () => {
   test("are started, covered and filled as ours", () => {
     const { container } = FILE;
-    const rounded = (range: Range) => inch(range).map((each) => Math.round(each * 10) / 10);
+    const rounded = (range: NumberRange) => inch(range).map((each) => Math.round(each * 10) / 10);
     expect(rounded(HILLED.bagStartCm.value)).toEqual(container.bottom_mix_in);
     expect(rounded(HILLED.bagCoverCm.value)).toEqual(container.cover_in);
     expect(rounded(HILLED.shootCm.value)).toEqual(container.add_when_shoots_in);

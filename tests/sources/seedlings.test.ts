@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { celsius, fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { CROPS } from "../../src/crops/crops.ts";
-import { COLUMNS_F, type Days, EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
+import { COLUMNS_F, EMERGENCE_DAYS, type EmergenceDays } from "../../src/crops/emergence.ts";
 import type { Crop } from "../../src/crops/facts.ts";
-import { comeUpShare, SEEDLINGS_PERCENT, seedlingsRow } from "../../src/crops/seedlings.ts";
+import { emergenceShare, SEEDLINGS_PERCENT, seedlingsRow } from "../../src/crops/seedlings.ts";
 import { must } from "./ours.ts";
 import { csvOf } from "./read.ts";
 
@@ -14,7 +14,7 @@ type Cell = {
   readonly soilF: number;
   readonly percent: string;
   /** What the days table has there; undefined where it has no such crop. */
-  readonly days: Days | undefined;
+  readonly days: EmergenceDays | undefined;
 };
 
 const CELLS: readonly Cell[] = ROWS.flatMap(({ crop = "", ...cells }) =>
@@ -61,13 +61,15 @@ describe("the published percentages of normal seedlings", () => {
   test("come back exactly at their temperatures", () => {
     for (const { crop, soilF, percent } of CELLS)
       if (percent !== "")
-        expect(comeUpShare(crop, celsius(soilF)), `${crop} ${soilF}`).toBe(Number(percent) / 100);
+        expect(emergenceShare(crop, celsius(soilF)), `${crop} ${soilF}`).toBe(
+          Number(percent) / 100,
+        );
   });
 
   test("are not known beyond the last that was tested, and are spanned inside", () => {
     for (const { crop, soilF } of BLANK) {
       const outside = crop === "cabbage" && soilF > 77;
-      expect(comeUpShare(crop, celsius(soilF)) === null, `${crop} ${soilF}`).toBe(outside);
+      expect(emergenceShare(crop, celsius(soilF)) === null, `${crop} ${soilF}`).toBe(outside);
     }
   });
 });
@@ -113,7 +115,7 @@ const SOWN: readonly Sown[] = CROPS.flatMap((crop) => {
 function sharesOf({ row, minF, maxF }: Sown): readonly number[] {
   const shares: number[] = [];
   for (let soilF = minF; soilF <= maxF + 1e-9; soilF++) {
-    const share = comeUpShare(row, celsius(soilF));
+    const share = emergenceShare(row, celsius(soilF));
     if (share !== null) shares.push(share);
   }
   return shares;
@@ -153,7 +155,7 @@ describe("the soil that our crops are sown into", () => {
   test("ends where spinach, beans and parsley begin to come up poorly", () => {
     for (const key of ["spinach", "bean", "parsley"]) {
       const { row, maxF } = must(SOWN.find(({ crop }) => crop.key === key));
-      expect(must(comeUpShare(row, celsius(maxF + 1))), key).toBeLessThan(POOR);
+      expect(must(emergenceShare(row, celsius(maxF + 1))), key).toBeLessThan(POOR);
     }
   });
 });

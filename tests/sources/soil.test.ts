@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Day, YEAR } from "../../src/base/days/day.ts";
+import { DAYS_IN_YEAR, type Day } from "../../src/base/days/day.ts";
 import { climateOf } from "../../src/engine/climate/climate.ts";
 import { SOIL_AVERAGES_DAYS } from "../../src/engine/climate/soil.ts";
 import { dampingDepthM, REACH_M, waveC } from "../../src/engine/climate/wave.ts";
@@ -59,7 +59,9 @@ describe("the damped yearly wave", () => {
   test.each([...WAVE.worked_damping_depths.rows])(
     "reaches the printed depths at $Dh_m2_s m²/s, of the year to 5 mm and of the day to half one",
     ({ Dh_m2_s, annual_d_m, daily_d_m }) => {
-      expect(Math.abs(dampingDepthM(Dh_m2_s, YEAR) - annual_d_m)).toBeLessThanOrEqual(0.005);
+      expect(Math.abs(dampingDepthM(Dh_m2_s, DAYS_IN_YEAR) - annual_d_m)).toBeLessThanOrEqual(
+        0.005,
+      );
       expect(Math.abs(dampingDepthM(Dh_m2_s, 1) - daily_d_m)).toBeLessThanOrEqual(0.0005);
     },
   );
@@ -140,8 +142,8 @@ describe("Kansas' hour of measuring", () => {
   /** A day of the day's wave at an hour: coldest at two in the night and warmest at two, as bare ground is about. */
   const at = (hour: number, depthM: number) =>
     waveC(
-      { meanC: 0, swingK: 1, coldest: (2 / 24) * YEAR },
-      (hour / 24) * YEAR,
+      { meanC: 0, swingK: 1, coldest: (2 / 24) * DAYS_IN_YEAR },
+      (hour / 24) * DAYS_IN_YEAR,
       depthM,
       REACH_M.day,
     );

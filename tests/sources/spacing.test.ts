@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Range } from "../../src/crops/facts.ts";
+import type { NumberRange } from "../../src/crops/facts.ts";
 import { missesOf } from "./misses.ts";
 import { inch, must, ours } from "./ours.ts";
 import { csvOf, type Held, missed, spanOf, within, withinTwofold } from "./read.ts";
@@ -51,10 +51,10 @@ const rows = csvOf("spacing-depth-maturity.csv").flatMap((row): readonly Row[] =
   return key === undefined ? [] : [{ ...row, name: row.crop ?? "", key }];
 });
 
-const one = (value: number): Range => [value, value];
+const one = (value: number): NumberRange => [value, value];
 
 /** Last spacing in the row [in]: as thinned, else as set out or planted. */
-function apartIn(key: string): Range {
+function apartIn(key: string): NumberRange {
   const { thinnings, settingOut, outdoors } = ours(key);
   const thinned = thinnings[thinnings.length - 1]?.apartCm.value;
   return inch(
@@ -106,7 +106,7 @@ describe("Missouri's table", () => {
 
   test("is within ten days of our days to harvest", () => {
     const held = rows.map((row) => {
-      const theirs: Range = [Number(row.days_low), Number(row.days_high)];
+      const theirs: NumberRange = [Number(row.days_low), Number(row.days_high)];
       return within(`${row.name} days`, [ours(row.key).harvest.days.value, theirs], 10);
     });
     expect(missed(held)).toEqual(told(held));

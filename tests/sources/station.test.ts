@@ -3,11 +3,11 @@ import { describe, expect, test } from "vitest";
 import { dayFromIso } from "../../src/base/days/day.ts";
 import { deviationsAt } from "../../src/engine/climate/normal.ts";
 import {
+  dayNumberOf,
   firstNights,
   lastNights,
-  numberOf,
   quantile,
-  type Searched,
+  type SearchedYear,
 } from "../../src/garden/station/record.ts";
 import { stationOf } from "../garden/station/files.ts";
 import { isoDay } from "../gardens.ts";
@@ -28,7 +28,7 @@ function found(row: Readonly<Record<string, string>>, side: "last" | "first") {
 }
 
 const numbered = (iso: string | undefined, year: string | undefined) =>
-  numberOf(isoDay(iso ?? ""), Number(year));
+  dayNumberOf(isoDay(iso ?? ""), Number(year));
 
 describe("Seattle's days of 2012 to 2015, as its station's file has them", () => {
   test("are 1,461 without a gap, in °C by their highs", () => {
@@ -82,7 +82,7 @@ function type7(values: readonly number[], share: number): number {
 
 describe("percentiles of those dates", () => {
   const blocks = yamlOf<readonly Block[]>("frost-date-percentiles.yaml");
-  const dates = (searched: readonly Searched[]) =>
+  const dates = (searched: readonly SearchedYear[]) =>
     searched.flatMap(({ night }) => (typeof night === "number" ? [night] : []));
 
   test("are one block of four years at freezing", () => {

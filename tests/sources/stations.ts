@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { type Day, partsOf } from "../../src/base/days/day.ts";
-import type { Air, Observed } from "../../src/engine/climate/climate.ts";
+import type { DayAir, ObservedAir } from "../../src/engine/climate/climate.ts";
 import type { Normals } from "../../src/garden/model/plan.ts";
 import { isoDay, normalsOf } from "../gardens.ts";
 
@@ -12,11 +12,11 @@ const rowsOf = (name: string): readonly (readonly string[])[] =>
     .map((line) => line.split(","));
 
 /** Lows and highs [°C] of a station, every day of 2012 to 2015. */
-function daysAt(station: string): Observed {
+function daysAt(station: string): ObservedAir {
   return new Map(
     rowsOf("weather.csv")
       .filter(([place]) => place === station)
-      .map(([, iso = "", , high, low]): [Day, Air] => [
+      .map(([, iso = "", , high, low]): [Day, DayAir] => [
         isoDay(iso),
         { lowC: Number(low), highC: Number(high) },
       ]),
@@ -30,12 +30,12 @@ export const SEATTLE = daysAt("Seattle");
 export const NEW_YORK = daysAt("New York");
 
 /** The months' means of lows and highs of a station's days, January first. */
-export function normalsIn(days: Observed): Normals {
-  const mean = (m: number, of: (air: Air) => number) => {
+export function normalsIn(days: ObservedAir): Normals {
+  const mean = (m: number, of: (air: DayAir) => number) => {
     const own = [...days].filter(([day]) => partsOf(day).month === m + 1);
     return own.reduce((sum, [, air]) => sum + of(air), 0) / own.length;
   };
-  const twelve = (of: (air: Air) => number) => Array.from({ length: 12 }, (_, m) => mean(m, of));
+  const twelve = (of: (air: DayAir) => number) => Array.from({ length: 12 }, (_, m) => mean(m, of));
   return normalsOf(
     twelve(({ lowC }) => lowC),
     twelve(({ highC }) => highC),

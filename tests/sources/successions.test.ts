@@ -3,7 +3,7 @@ import { plus } from "../../src/base/days/day.ts";
 import { celsius, fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { cropNamed } from "../../src/crops/crops.ts";
 import type { Crop } from "../../src/crops/facts.ts";
-import type { Growing } from "../../src/engine/growth/growing.ts";
+import type { SowingContext } from "../../src/engine/growth/sowing-context.ts";
 import { successionOf } from "../../src/engine/growth/successions.ts";
 import {
   boundsOf,
@@ -180,7 +180,7 @@ describe("Connecticut's rule for corn sown again and again", () => {
   const { sweet_corn_uconn: rule } = FILE.tree;
 
   /** Corn in New York's air, the nearest to Connecticut's that is at hand, at the lane's frost dates. */
-  function cornEvery(everyDays: number): Growing {
+  function cornEvery(everyDays: number): SowingContext {
     const text = QUARRY.replace("beet: 2 rows", "corn: 4 rows");
     const plan = planOf(text);
     const site = { ...plan.site, normals: normalsIn(NEW_YORK) };
@@ -192,7 +192,7 @@ describe("Connecticut's rule for corn sown again and again", () => {
 
   const FIRST = isoDay("2027-05-10");
 
-  const daily = (growing: Growing) =>
+  const daily = (growing: SowingContext) =>
     dailyWarmth(growing.climate, boundsOf(must(growing.crop.warmth)), 0);
 
   test("counts from the base that ours counts from, as Vermont's does", () => {

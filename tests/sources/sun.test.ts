@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Day, dayOf, isoOf, plus, theDay } from "../../src/base/days/day.ts";
+import { type Day, dayOf, dayOrThrow, isoOf, plus } from "../../src/base/days/day.ts";
 import { dayHours, dayHoursOf, type Sun, shortDays, sunOf } from "../../src/engine/climate/sun.ts";
 import { isoDay } from "../gardens.ts";
 import { csvOf, yamlOf } from "./read.ts";
@@ -17,7 +17,7 @@ const MOMENTS = {
 type Moment = (typeof MOMENTS)[keyof typeof MOMENTS];
 
 /** The winter of 2024 to 2025, as the dates are printed for. */
-const tenHourDays = (latitude: number) => shortDays(dayHoursOf(latitude), theDay(2024, 7, 1));
+const tenHourDays = (latitude: number) => shortDays(dayHoursOf(latitude), dayOrThrow(2024, 7, 1));
 
 const dateOf = (row: Row) => isoDay(row.date ?? "");
 const isFar = (row: Row) => Math.abs(Number(row.lat)) > 60;
@@ -110,7 +110,11 @@ const LENGTHS = yamlOf<DayLength>("day-length.yaml");
 
 function meanHours(year: number, month: number, latitude: number): number {
   const days: Day[] = [];
-  for (let day = theDay(year, month, 1); dayOf(year, month, days.length + 1); day = plus(day, 1))
+  for (
+    let day = dayOrThrow(year, month, 1);
+    dayOf(year, month, days.length + 1);
+    day = plus(day, 1)
+  )
     days.push(day);
   return days.reduce((sum, day) => sum + dayHours(day, latitude), 0) / days.length;
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { CROPS } from "../../src/crops/crops.ts";
-import type { Range } from "../../src/crops/facts.ts";
-import { layoutOf } from "../../src/engine/growth/amounts.ts";
+import type { NumberRange } from "../../src/crops/facts.ts";
+import { rowLayoutOf } from "../../src/engine/growth/amounts.ts";
 import { missesOf } from "./misses.ts";
 import { inch, must, ours } from "./ours.ts";
 import { type Held, missed, spanOf, within, withinTwofold, yamlOf } from "./read.ts";
@@ -9,13 +9,13 @@ import { type Held, missed, spanOf, within, withinTwofold, yamlOf } from "./read
 type Row = {
   readonly first_when: string;
   readonly first_to_in?: number;
-  readonly second_to_in?: Range;
-  readonly final_in?: Range | number;
+  readonly second_to_in?: NumberRange;
+  readonly final_in?: NumberRange | number;
 };
 type Thinning = {
-  readonly florida_ifas: { readonly when: { readonly height_in: Range } };
+  readonly florida_ifas: { readonly when: { readonly height_in: NumberRange } };
   readonly north_dakota: {
-    readonly when: { readonly height_in: Range };
+    readonly when: { readonly height_in: NumberRange };
     readonly final_in: Readonly<Record<string, number>>;
   };
   readonly csu_block_spacing: {
@@ -23,7 +23,7 @@ type Thinning = {
   };
   readonly bed_layout: {
     readonly worked: {
-      readonly bed_in: Range;
+      readonly bed_in: NumberRange;
       readonly spacing_in: number;
       readonly rows: number;
       readonly plants_per_row: number;
@@ -142,7 +142,7 @@ describe("published thinning", () => {
     const { bed_in, spacing_in, rows, plants_per_row, plants } = FILE.bed_layout.worked;
     const [widthCm, lengthCm] = bed_in.map((side) => side * 2.54);
     const apartCm = spacing_in * 2.54;
-    const layout = layoutOf({
+    const layout = rowLayoutOf({
       lengthCm: lengthCm ?? 0,
       widthCm: widthCm ?? 0,
       apartCm,

@@ -48,7 +48,7 @@ export function dayOf(year: number, month: number, date: number): Day | null {
 }
 
 /** The same, for days that are known to exist. Throws on a day the calendar does not have: that is a programmer's mistake. */
-export function theDay(year: number, month: number, date: number): Day {
+export function dayOrThrow(year: number, month: number, date: number): Day {
   const day = dayOf(year, month, date);
   if (day === null) throw new RangeError(`no such day: ${year}-${month}-${date}`);
   return day;
@@ -117,7 +117,7 @@ export function sayDay(day: Day, withYear = false): string {
 }
 
 /** Days of a year as the climate counts them. */
-export const YEAR = 365;
+export const DAYS_IN_YEAR = 365;
 
 /** Days from 1 March of the year 0 to 1 January 1970, and of 400 years. */
 const SINCE_MARCH = 719_468;
@@ -132,9 +132,9 @@ export function dayOfYear(day: Day): number {
   const inEra = (((day + SINCE_MARCH) % ERA) + ERA) % ERA;
   const year = Math.floor(
     (inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36_524) - Math.floor(inEra / 146_096)) /
-      YEAR,
+      DAYS_IN_YEAR,
   );
-  const sinceMarch = inEra - (YEAR * year + Math.floor(year / 4) - Math.floor(year / 100));
+  const sinceMarch = inEra - (DAYS_IN_YEAR * year + Math.floor(year / 4) - Math.floor(year / 100));
   if (sinceMarch >= 306) return Math.min(sinceMarch - 306, 58);
   return sinceMarch + 59;
 }

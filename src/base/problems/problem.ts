@@ -1,5 +1,9 @@
 /** Where in a plan's text: line and column both count from 1. */
-export type Place = { readonly file: string; readonly line: number; readonly column: number };
+export type TextPosition = {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+};
 
 /** A problem stops a plan from being used; a doubt is told and the plan goes on. */
 export type Weight = "problem" | "doubt";
@@ -12,7 +16,7 @@ export type Weight = "problem" | "doubt";
 export type Problem = {
   readonly code: string;
   readonly weight: Weight;
-  readonly at: Place;
+  readonly at: TextPosition;
   readonly is: string;
   readonly shouldBe: string;
 };
@@ -33,7 +37,7 @@ export function sayAdvice({ is, shouldBe }: Problem): string {
 }
 
 /** In the order a reader meets them: by line, column, then code. */
-export function inOrder(problems: readonly Problem[]): readonly Problem[] {
+export function sortProblems(problems: readonly Problem[]): readonly Problem[] {
   return [...problems].sort(
     (a, b) =>
       a.at.line - b.at.line ||

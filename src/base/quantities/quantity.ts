@@ -1,5 +1,5 @@
 /** A difference of temperatures is another kind than a temperature: 3 °F of difference is not 3 °F on a thermometer. */
-export type Kind = "length" | "area" | "volume" | "temperature" | "difference";
+export type QuantityKind = "length" | "area" | "volume" | "temperature" | "difference";
 
 /** The two systems a household can read in. */
 export type Measures = "us" | "metric";
@@ -10,7 +10,7 @@ export type Measures = "us" | "metric";
  * it, so that 16 in prints 16 in again; null where nobody wrote it.
  */
 export type Quantity = {
-  readonly kind: Kind;
+  readonly kind: QuantityKind;
   readonly si: number;
   readonly said: { readonly value: number; readonly unit: Unit } | null;
 };

@@ -19,7 +19,7 @@ function plain(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
 
-function to(value: number, step: number): number {
+function roundToStep(value: number, step: number): number {
   return Math.max(step, Math.round(value / step) * step);
 }
 
@@ -27,16 +27,16 @@ function sayUs({ kind, si }: Quantity): string {
   switch (kind) {
     case "length": {
       const inch = si / 2.54;
-      if (inch >= 36) return `${plain(to(inch / 12, 0.5))} ft`;
-      return `${plain(to(inch, inch < 1 ? 0.25 : inch < 4 ? 0.5 : 1))} in`;
+      if (inch >= 36) return `${plain(roundToStep(inch / 12, 0.5))} ft`;
+      return `${plain(roundToStep(inch, inch < 1 ? 0.25 : inch < 4 ? 0.5 : 1))} in`;
     }
     case "area":
-      return `${plain(to(si / 0.09290304, 1))} ft²`;
+      return `${plain(roundToStep(si / 0.09290304, 1))} ft²`;
     case "volume": {
       const gal = si / 3.785411784;
       return gal < 0.5
-        ? `${plain(to(gal * 4, 1))} qt`
-        : `${plain(to(gal, gal < 10 ? 0.5 : 1))} gal`;
+        ? `${plain(roundToStep(gal * 4, 1))} qt`
+        : `${plain(roundToStep(gal, gal < 10 ? 0.5 : 1))} gal`;
     }
     case "temperature":
       return `${Math.round(fahrenheit(si))} °F`;
@@ -48,12 +48,14 @@ function sayUs({ kind, si }: Quantity): string {
 function sayMetric({ kind, si }: Quantity): string {
   switch (kind) {
     case "length":
-      if (si >= 200) return `${plain(to(si / 100, 0.1))} m`;
-      return si < 2 ? `${plain(to(si, 0.5))} cm` : `${plain(to(si, si < 30 ? 1 : 5))} cm`;
+      if (si >= 200) return `${plain(roundToStep(si / 100, 0.1))} m`;
+      return si < 2
+        ? `${plain(roundToStep(si, 0.5))} cm`
+        : `${plain(roundToStep(si, si < 30 ? 1 : 5))} cm`;
     case "area":
-      return `${plain(to(si, 0.5))} m²`;
+      return `${plain(roundToStep(si, 0.5))} m²`;
     case "volume":
-      return `${plain(to(si, si < 20 ? 1 : 5))} L`;
+      return `${plain(roundToStep(si, si < 20 ? 1 : 5))} L`;
     case "temperature":
       return `${Math.round(si)} °C`;
     case "difference":

@@ -2,10 +2,10 @@ import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
 import { isTender } from "../../crops/crops.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { lastHarvest } from "../growth/ending.ts";
-import type { Growing } from "../growth/growing.ts";
-import { reached } from "../growth/milestones.ts";
+import { isReached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
-import type { Placed } from "../schedule/placed.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
+import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 
 /** When a sowing is full grown, whether that is a harvest, and when it goes: full ≤ ends < gone. */
 export type FullAndEnd = {
@@ -20,25 +20,29 @@ export type FullAndEnd = {
 
 /** The same from what was placed of it, the day from which it grows in its place, and the day that was set for its end, null where none is. */
 export function fullAndEnd(
-  growing: Growing,
-  placed: readonly Placed[],
+  context: SowingContext,
+  scheduled: readonly ScheduledTask[],
   { inPlace, end }: { readonly inPlace: Day; readonly end: Day | null },
 ): FullAndEnd {
-  const ripe = ripeDays(growing, placed, inPlace);
+  const ripe = ripeDays(context, scheduled, inPlace);
   return ripe
-    ? { ready: true, full: ripe.full, ...endDays(growing, ripe, end) }
-    : { ready: false, ...unripe(growing, inPlace) };
+    ? { ready: true, full: ripe.full, ...endDays(context, ripe, end) }
+    : { ready: false, ...unripe(context, inPlace) };
 }
 
 /** First harvest, the last one placed, and the last day on which that one may wait. */
 type Ripe = { readonly full: Day; readonly last: Day; readonly waits: Day };
 
 /** Null where it does not ripen, whatever is taken of it before its end, and where its harvest is not told though it might be. */
-function ripeDays(growing: Growing, placed: readonly Placed[], up: Day): Ripe | null {
-  const ripe = ripeMilestone(growing);
-  const picks = picksOf(placed, growing.planting.key, growing.sowing);
-  if (!reached(ripe)) return null;
-  if (picks.length === 0 && !growing.planting.without.includes("harvest")) return null;
+function ripeDays(
+  context: SowingContext,
+  scheduled: readonly ScheduledTask[],
+  up: Day,
+): Ripe | null {
+  const ripe = ripeMilestone(context);
+  const picks = picksOf(scheduled, context.planting.key, context.sowing);
+  if (!isReached(ripe)) return null;
+  if (picks.length === 0 && !context.planting.without.includes("harvest")) return null;
   const days = picks.map(({ day }) => day);
   const full = latest(plus(up, 1), days.length > 0 ? earliest(...days) : ripe.usual);
   const waits = picks.map((pick) => pick.window.latest);
@@ -47,12 +51,12 @@ function ripeDays(growing: Growing, placed: readonly Placed[], up: Day): Ripe | 
 
 /** The harvests of a sowing of a planting, by its key, in the order they stand. */
 export function picksOf(
-  placed: readonly Placed[],
+  scheduled: readonly ScheduledTask[],
   planting: string,
   sowing: number,
-): readonly Placed[] {
+): readonly ScheduledTask[] {
   const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);
-  return placed.filter(
+  return scheduled.filter(
     ({ task }) =>
       task.subject.key === planting && task.practice === "harvest" && step.test(task.step),
   );
@@ -62,8 +66,8 @@ export function picksOf(
 const FADES_DAYS = 21;
 
 /** What is not ready before its end: it grows, and fades towards the last day on which a harvest would still be worth while, or the season's last. */
-function unripe(growing: Growing, up: Day): Omit<FullAndEnd, "ready"> {
-  const last = lastHarvest(growing, up) ?? latest(up, seasonOf(growing.plan).to);
+function unripe(context: SowingContext, up: Day): Omit<FullAndEnd, "ready"> {
+  const last = lastHarvest(context, up) ?? latest(up, seasonOf(context.plan).to);
   const full = latest(plus(up, 1), plus(last, -FADES_DAYS));
   return { full, ends: full, gone: latest(plus(full, CLEARED_DAYS), last) };
 }
@@ -71,32 +75,36 @@ function unripe(growing: Growing, up: Day): Omit<FullAndEnd, "ready"> {
 /** Days in which a bed is cleared after the last harvest, at the least. Source: house rule. */
 const CLEARED_DAYS = 4;
 
-type End = Pick<FullAndEnd, "ends" | "gone">;
+type OccupancyEnd = Pick<FullAndEnd, "ends" | "gone">;
 
 /** What is picked again and again goes when it has borne its time, all else between its last harvest and the last day it keeps; the year's end takes what is left. */
-function endDays(growing: Growing, { full, last, waits }: Ripe, end: Day | null): End {
-  const year = lastHarvest(growing, full);
-  const bears = growing.crop.harvest.kind === "again and again";
-  const { ends, gone } = bears ? bearingEnds(growing, full, end) : { ends: last, gone: waits };
-  if (year === null || (bears && isTender(growing.crop)))
+function endDays(
+  context: SowingContext,
+  { full, last, waits }: Ripe,
+  end: Day | null,
+): OccupancyEnd {
+  const year = lastHarvest(context, full);
+  const bears = context.crop.harvest.kind === "again and again";
+  const { ends, gone } = bears ? bearingEnds(context, full, end) : { ends: last, gone: waits };
+  if (year === null || (bears && isTender(context.crop)))
     return { ends, gone: latest(plus(ends, CLEARED_DAYS), gone) };
   const over = latest(bears ? full : last, earliest(ends, year));
   return { ends: over, gone: latest(plus(over, CLEARED_DAYS), earliest(gone, year)) };
 }
 
 /** Days from the first picking to the last where the facts tell none: least and most. Source: house rule; a picture needs some length. */
-const UNTOLD_BEARS_DAYS = [60, 90] as const;
+const DEFAULT_BEARING_DAYS = [60, 90] as const;
 
 /** How long it bears; frost takes what is tender before, some time between its early date and its late one. */
-function bearingEnds(growing: Growing, full: Day, end: Day | null): End {
-  const { bearsDays } = growing.crop.harvest;
-  const [least, most] = bearsDays?.value ?? UNTOLD_BEARS_DAYS;
+function bearingEnds(context: SowingContext, full: Day, end: Day | null): OccupancyEnd {
+  const { bearsDays } = context.crop.harvest;
+  const [least, most] = bearsDays?.value ?? DEFAULT_BEARING_DAYS;
   const borne = { ends: plus(full, least), gone: plus(full, Math.max(least + 1, most)) };
-  const frost = growing.bed?.kind === "greenhouse" ? null : growing.plan.site.firstFrost;
+  const frost = context.bed?.kind === "greenhouse" ? null : context.plan.site.firstFrost;
   if (frost === null || frost.late <= full)
     return end === null || end <= borne.ends ? borne : { ends: end, gone: plus(end, CLEARED_DAYS) };
   const taken = { ends: latest(full, frost.early), gone: latest(plus(full, 1), frost.late) };
   if (bearsDays === null) return taken;
-  if (!isTender(growing.crop)) return borne;
+  if (!isTender(context.crop)) return borne;
   return { ends: earliest(borne.ends, taken.ends), gone: earliest(borne.gone, taken.gone) };
 }

@@ -1,4 +1,4 @@
-import type { Figure, Range } from "../../crops/facts.ts";
+import type { Figure, NumberRange } from "../../crops/facts.ts";
 import { published } from "../../crops/figures.ts";
 
 /** What is laid over plants for a night. */
@@ -7,7 +7,7 @@ export type Fabric = "light fabric" | "heavy fabric";
 const TITLE = "University of New Hampshire Extension, Using row covers in the garden";
 
 /** How much warmer it stays under it, least and most [K]: 2 °F under half an ounce a square yard, 6 to 10 °F under 1.5 to 2.2 ounces. */
-export const FABRIC_K: Readonly<Record<Fabric, Figure<Range>>> = {
+export const FABRIC_K: Readonly<Record<Fabric, Figure<NumberRange>>> = {
   "light fabric": published([10 / 9, 10 / 9], TITLE),
   "heavy fabric": published([10 / 3, 50 / 9], TITLE),
 };
@@ -19,7 +19,7 @@ export type Cover = { readonly fabric: Fabric; readonly sure: boolean };
 const NEAR_K = 1e-9;
 
 /** Whether air of a warmth does no harm to what is hurt below another [°C]. */
-export function holds(airC: number, killsC: number): boolean {
+export function isWarmEnough(airC: number, killsC: number): boolean {
   return airC >= killsC - NEAR_K;
 }
 
@@ -28,10 +28,11 @@ export function holds(airC: number, killsC: number): boolean {
  * are no answer: the second adds little to the first.
  * Source: FABRIC_K; two layers: common practice.
  */
-export function coverThatHolds(airC: number, killsC: number): Cover | null {
+export function coverWarmEnough(airC: number, killsC: number): Cover | null {
   const gives = (fabric: Fabric) => FABRIC_K[fabric].value;
-  if (holds(airC + gives("light fabric")[0], killsC)) return { fabric: "light fabric", sure: true };
+  if (isWarmEnough(airC + gives("light fabric")[0], killsC))
+    return { fabric: "light fabric", sure: true };
   const [least, most] = gives("heavy fabric");
-  if (!holds(airC + most, killsC)) return null;
-  return { fabric: "heavy fabric", sure: holds(airC + least, killsC) };
+  if (!isWarmEnough(airC + most, killsC)) return null;
+  return { fabric: "heavy fabric", sure: isWarmEnough(airC + least, killsC) };
 }

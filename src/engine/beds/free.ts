@@ -1,9 +1,9 @@
 import { type Day, latest } from "../../base/days/day.ts";
 import type { Bed } from "../../garden/model/plan.ts";
-import { type Standing, shareOn, spansOn } from "./standing.ts";
+import { type Occupancy, shareOn, spansOn } from "./occupancy.ts";
 
 /** A planting in the bed: from when, from when on it goes, and by when it is gone; sowings that follow one another are one. */
-export type Stand = {
+export type BedOccupant = {
   readonly planting: string;
   readonly name: string;
   readonly from: Day;
@@ -16,9 +16,9 @@ export type Stand = {
  * 1, `freeCm` of its width (null for bags), and all of it from `freeFrom` on, the day itself where nothing stands. Both are
  * null where it is not known what something takes.
  */
-export type Free = {
-  readonly standing: readonly Stand[];
-  readonly coming: readonly Stand[];
+export type FreeSpace = {
+  readonly standing: readonly BedOccupant[];
+  readonly coming: readonly BedOccupant[];
   readonly freeShare: number | null;
   readonly freeCm: number | null;
   readonly freeFrom: Day;
@@ -28,8 +28,8 @@ export type Free = {
 const AHEAD_DAYS = 365;
 
 /** The same for a bed and all that ever stands in it. */
-export function freeOn(bed: Bed, all: readonly Standing[], day: Day): Free {
-  const standing = all.flatMap((each) => standOn(each, day));
+export function freeOn(bed: Bed, all: readonly Occupancy[], day: Day): FreeSpace {
+  const standing = all.flatMap((each) => occupantOn(each, day));
   const there = standing.map(({ planting }) => planting);
   const coming = all
     .filter(({ planting }) => !there.includes(planting.key))
@@ -47,7 +47,7 @@ export function freeOn(bed: Bed, all: readonly Standing[], day: Day): Free {
 }
 
 /** A planting that stands there, to the end of its sowings that follow without a gap. */
-function standOn(standing: Standing, day: Day): readonly Stand[] {
+function occupantOn(standing: Occupancy, day: Day): readonly BedOccupant[] {
   const { spans } = standing;
   const [first] = spansOn(standing, day, "gone");
   if (!first) return [];
@@ -55,22 +55,22 @@ function standOn(standing: Standing, day: Day): readonly Stand[] {
   for (const span of spans)
     if (span.from > first.from && span.from <= gone)
       [ends, gone] = [latest(ends, span.ends), latest(gone, span.gone)];
-  return [stand(standing, { from: first.from, ends, gone })];
+  return [occupantOf(standing, { from: first.from, ends, gone })];
 }
 
 /** The first of its sowings within a year. */
-function comingAfter(standing: Standing, day: Day): readonly Stand[] {
+function comingAfter(standing: Occupancy, day: Day): readonly BedOccupant[] {
   const next = standing.spans.find(({ from }) => from > day && from - day < AHEAD_DAYS);
-  return next ? [stand(standing, next)] : [];
+  return next ? [occupantOf(standing, next)] : [];
 }
 
-type Days = Pick<Stand, "from" | "ends" | "gone">;
+type OccupantDays = Pick<BedOccupant, "from" | "ends" | "gone">;
 
-function stand({ planting }: Standing, { from, ends, gone }: Days): Stand {
+function occupantOf({ planting }: Occupancy, { from, ends, gone }: OccupantDays): BedOccupant {
   return { planting: planting.key, name: planting.name ?? planting.written, from, ends, gone };
 }
 
-function shareLeft(bed: Bed, all: readonly Standing[], day: Day): number | null {
+function shareLeft(bed: Bed, all: readonly Occupancy[], day: Day): number | null {
   if (!bed.bags && (!bed.lengthCm || !bed.widthCm)) return null;
   let taken = 0;
   for (const each of all) {

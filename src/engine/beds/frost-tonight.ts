@@ -4,8 +4,8 @@ import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { type FrostStage, frostStage, hardinessOf } from "../growth/hardiness.ts";
 import { objectOf } from "../practices/task.ts";
 import { planOn } from "../schedule/horizon.ts";
-import { type Grown, grownOf, type Life, type Season } from "./lives.ts";
-import { type Need, needOf, needRank } from "./night-needs.ts";
+import { type GardenSeason, type Life, type PlantingLives, plantingLivesOf } from "./lives.ts";
+import { type FrostNeed, frostNeedOf, needRank } from "./night-needs.ts";
 import { type Tray, trayPlace, trayTonight } from "./trays-tonight.ts";
 
 /** A planting in its place on the night: how far it is, below what it is hurt [°C, at the leaves; null: never], and what it needs. */
@@ -15,7 +15,7 @@ export type PlantTonight = {
   readonly family: Crop["family"];
   readonly stage: FrostStage;
   readonly killsC: number | null;
-  readonly need: Need;
+  readonly need: FrostNeed;
 };
 
 /** A bed with what stands in it; `bed` null: what stands in no bed. `carry`: bags light enough to be carried under a roof. */
@@ -40,20 +40,20 @@ export type FrostTonight = {
   readonly unknown: readonly string[];
 };
 
-type Tonight = Season & { readonly plan: Plan; readonly day: Day; readonly lowC: number };
+type Tonight = GardenSeason & { readonly plan: Plan; readonly day: Day; readonly lowC: number };
 
 /** The report for the night that follows a day, from the low that the forecast gives [°C]; a colder one never asks less. */
-export function frostTonight(season: Season, day: Day, forecastC: number): FrostTonight {
+export function frostTonight(season: GardenSeason, day: Day, forecastC: number): FrostTonight {
   const plan = planOn(season.plans, day);
   const lowC = forecastC - (plan.site.colderBy?.si ?? 0);
   const tonight: Tonight = { ...season, plan, day, lowC };
-  const grown = grownOf(season);
+  const plantingLives = plantingLivesOf(season);
   return {
     day,
     forecastC,
     lowC,
-    beds: [...plan.beds, null].flatMap((bed) => bedTonight(bed, grown, tonight)),
-    trays: grown.flatMap((each) => traysOf(each, tonight)),
+    beds: [...plan.beds, null].flatMap((bed) => bedTonight(bed, plantingLives, tonight)),
+    trays: plantingLives.flatMap((each) => traysOf(each, tonight)),
     unknown: plan.plantings.filter(({ known }) => !known).map(({ written }) => written),
   };
 }
@@ -61,7 +61,7 @@ export function frostTonight(season: Season, day: Day, forecastC: number): Frost
 /** A bag of more mix than this is no load for two arms [L]. Source: house rule, about 20 kg when wet. */
 const CARRIED_L = 15;
 
-function carried(bed: Bed | null): boolean {
+function canBeCarried(bed: Bed | null): boolean {
   if (!bed?.bags) return false;
   const { across, high } = bed.bags;
   return (Math.PI * (across.si / 2) ** 2 * high.si) / 1000 <= CARRIED_L;
@@ -69,15 +69,15 @@ function carried(bed: Bed | null): boolean {
 
 function bedTonight(
   bed: Bed | null,
-  grown: readonly Grown[],
+  plantingLives: readonly PlantingLives[],
   tonight: Tonight,
 ): readonly BedTonight[] {
   const keys = tonight.plan.beds.map(({ key }) => key);
-  const here = ({ planting }: Grown) =>
+  const here = ({ planting }: PlantingLives) =>
     bed ? planting.bed === bed.key : !keys.includes(planting.bed ?? "");
-  const plants = grown.filter(here).flatMap((each) => plantTonight(each, bed, tonight));
+  const plants = plantingLives.filter(here).flatMap((each) => plantTonight(each, bed, tonight));
   if (plants.length === 0) return [];
-  return [{ bed: bed?.key ?? null, name: bed?.name ?? "", carry: carried(bed), plants }];
+  return [{ bed: bed?.key ?? null, name: bed?.name ?? "", carry: canBeCarried(bed), plants }];
 }
 
 const inItsPlace = (life: Life, day: Day) =>
@@ -85,7 +85,7 @@ const inItsPlace = (life: Life, day: Day) =>
 
 /** The sowing of a planting that asks most tonight; none where none of it stands in its place. */
 function plantTonight(
-  { planting, crop, lives }: Grown,
+  { planting, crop, lives }: PlantingLives,
   bed: Bed | null,
   { plan, day, lowC }: Tonight,
 ): readonly PlantTonight[] {
@@ -108,7 +108,7 @@ function stageOf(crop: Crop, { up, out, full, ready }: Life, day: Day): FrostSta
 function plantAt(
   what: { readonly planting: Planting; readonly crop: Crop },
   stage: FrostStage,
-  night: Parameters<typeof needOf>[2],
+  night: Parameters<typeof frostNeedOf>[2],
 ): PlantTonight {
   return {
     planting: what.planting.key,
@@ -116,18 +116,18 @@ function plantAt(
     family: what.crop.family,
     stage,
     killsC: hardinessOf(what.crop, stage).killsC,
-    need: needOf(what, stage, night),
+    need: frostNeedOf(what, stage, night),
   };
 }
 
 /** The trays of a planting that has not left them yet; one entry, whatever it has of sowings. */
 function traysOf(
-  { planting, crop, lives }: Grown,
-  { plan, placed, day, lowC }: Tonight,
+  { planting, crop, lives }: PlantingLives,
+  { plan, scheduled, day, lowC }: Tonight,
 ): readonly Tray[] {
   const raised = lives.some(({ starts, out }) => out !== null && starts <= day && day < out);
   if (!crop || !raised) return [];
-  const place = trayPlace(planting.key, placed, day);
+  const place = trayPlace(planting.key, scheduled, day);
   const tray = { crop, planting, name: objectOf({ planting, crop }) };
   return [trayTonight(tray, place, { lowC, site: plan.site })];
 }

@@ -1,24 +1,24 @@
 import { type Day, latest } from "../../base/days/day.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Crop } from "../../crops/facts.ts";
-import type { Fact } from "../../garden/diary/fact.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
 import type { Plan, Planting } from "../../garden/model/plan.ts";
 import { climateOf } from "../climate/climate.ts";
 import { type Anchors, anchorKey } from "../growth/anchors.ts";
-import type { Growing } from "../growth/growing.ts";
-import { reached } from "../growth/milestones.ts";
-import { remembered } from "../growth/remembered.ts";
+import { diaryAnchors } from "../growth/diary-anchors.ts";
+import { isReached } from "../growth/milestones.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { WholeGarden } from "../practices/practice.ts";
-import { anchored } from "../schedule/anchored.ts";
-import type { Placed } from "../schedule/placed.ts";
+import type { ScheduledTask } from "../schedule/scheduled-task.ts";
+import { withTaskAnchors } from "../schedule/task-anchors.ts";
 import { type FullAndEnd, fullAndEnd } from "./ends.ts";
 
 /** All years of a garden in year order, with what was placed and what the diary says. */
-export type Season = {
+export type GardenSeason = {
   readonly plans: readonly Plan[];
-  readonly placed: readonly Placed[];
-  readonly facts: readonly Fact[];
+  readonly scheduled: readonly ScheduledTask[];
+  readonly observations: readonly Observation[];
   /** Each year as it grows after what was placed, where the telling that placed it has it at hand. */
   readonly wholes?: ReadonlyMap<number, WholeGarden>;
 };
@@ -36,7 +36,7 @@ export type Life = FullAndEnd & {
 };
 
 /** A planting with its sowings in order; none where nothing is known of the crop's days, or it has none this season. */
-export type Grown = {
+export type PlantingLives = {
   readonly planting: Planting;
   readonly crop: Crop | null;
   readonly plan: Plan;
@@ -44,14 +44,14 @@ export type Grown = {
 };
 
 /** Every planting of every year, in the order of the plans. */
-export function grownOf(season: Season): readonly Grown[] {
+export function plantingLivesOf(season: GardenSeason): readonly PlantingLives[] {
   const anchors = anchorsOf(season);
   return season.plans.flatMap((plan) => {
-    const climate = climateOf(plan, season.facts);
+    const climate = climateOf(plan, season.observations);
     return plan.plantings.map((planting) => {
       const crop = cropFor(planting);
       const whole = { season, plan, planting, anchors, climate };
-      const numbers = sowingsOf(season.placed, planting);
+      const numbers = sowingsOf(season.scheduled, planting);
       const lives = crop ? numbers.flatMap((sowing) => lifeOf({ ...whole, crop, sowing })) : [];
       return { planting, crop, plan, lives };
     });
@@ -59,40 +59,43 @@ export function grownOf(season: Season): readonly Grown[] {
 }
 
 /** The days of acts: as the diary saw them, else as their tasks were placed. */
-export function anchorsOf({ plans, placed, facts }: Season): Anchors {
+export function anchorsOf({ plans, scheduled, observations }: GardenSeason): Anchors {
   const plantings = plans.flatMap((plan) => plan.plantings);
-  return anchored(remembered(plantings, facts), placed);
+  return withTaskAnchors(diaryAnchors(plantings, observations), scheduled);
 }
 
 /** Numbers of a planting's sowings, rising; none where it is never sown or planted. */
-function sowingsOf(placed: readonly Placed[], planting: Planting): readonly number[] {
+function sowingsOf(scheduled: readonly ScheduledTask[], planting: Planting): readonly number[] {
   const numbers = new Set(planting.inSince === null ? [] : [1]);
-  for (const { task } of placed)
+  for (const { task } of scheduled)
     if (task.sets?.planting === planting.key && task.sets.act !== "end")
       numbers.add(task.sets.sowing);
   return [...numbers].sort((a, b) => a - b);
 }
 
-type One = Pick<Growing, "plan" | "planting" | "crop" | "sowing" | "climate" | "anchors"> & {
-  readonly season: Season;
+type LifeInput = Pick<
+  SowingContext,
+  "plan" | "planting" | "crop" | "sowing" | "climate" | "anchors"
+> & {
+  readonly season: GardenSeason;
 };
 
-function lifeOf(one: One): readonly Life[] {
-  const { plan, planting, sowing, anchors } = one;
+function lifeOf(input: LifeInput): readonly Life[] {
+  const { plan, planting, sowing, anchors } = input;
   const day = (act: "start" | "set out" | "end") =>
     anchors.get(anchorKey(planting.key, sowing, act))?.day ?? null;
   const [start, out] = [day("start"), day("set out")];
   const starts = start ?? out;
   if (starts === null) return [];
   const bed = plan.beds.find((each) => each.key === planting.bed) ?? null;
-  const facts = one.season.facts.filter(
-    (fact) => "planting" in fact && fact.planting === planting.key,
+  const observations = input.season.observations.filter(
+    (observation) => "planting" in observation && observation.planting === planting.key,
   );
-  const growing: Growing = { ...one, bed, facts, around: () => true };
-  const up = upDay(growing, starts);
+  const context: SowingContext = { ...input, bed, observations, around: () => true };
+  const up = upDay(context, starts);
   const moved = start !== null && out !== null && out > start ? out : null;
   const inPlace = latest(up, moved ?? up);
-  const rest = fullAndEnd(growing, one.season.placed, {
+  const rest = fullAndEnd(context, input.season.scheduled, {
     inPlace,
     end: day("end"),
   });
@@ -100,7 +103,7 @@ function lifeOf(one: One): readonly Life[] {
 }
 
 /** When it shows; plants that were bought show at once. */
-function upDay(growing: Growing, starts: Day): Day {
-  const up = upMilestone(growing);
-  return growing.planting.start === "plants" || !reached(up) ? starts : latest(starts, up.usual);
+function upDay(context: SowingContext, starts: Day): Day {
+  const up = upMilestone(context);
+  return context.planting.start === "plants" || !isReached(up) ? starts : latest(starts, up.usual);
 }

@@ -1,10 +1,10 @@
 import type { Crop } from "../../crops/facts.ts";
 import type { Planting, Site } from "../../garden/model/plan.ts";
 import { COLDER_AT_LEAVES_K, type FrostStage, hardinessOf } from "../growth/hardiness.ts";
-import { type Cover, coverThatHolds, FABRIC_K, holds } from "./fabric.ts";
+import { type Cover, coverWarmEnough, FABRIC_K, isWarmEnough } from "./fabric.ts";
 
 /** Why a plant is left alone: its own nature, the night, or what it stands under. */
-export type LeftAlone =
+export type LeaveReason =
   | "not up"
   | "stands the winter"
   | "under the soil"
@@ -15,18 +15,18 @@ export type LeftAlone =
   | "in the greenhouse";
 
 /** What is left where no cover holds: a harvest to take, tops that come again from below, or nothing. */
-export type Beyond = "pick" | "comes again" | "lost";
+export type FrostLoss = "pick" | "comes again" | "lost";
 
 /** What one planting in its place needs for a night, from nothing to what no cover can do. */
-export type Need =
-  | { readonly kind: "leave"; readonly why: LeftAlone }
+export type FrostNeed =
+  | { readonly kind: "leave"; readonly why: LeaveReason }
   | { readonly kind: "bury" }
   /** `over`: light fabric lies there already, and is not enough. */
   | ({ readonly kind: "cover"; readonly over: boolean } & Cover)
-  | { readonly kind: "beyond"; readonly left: Beyond };
+  | { readonly kind: "beyond"; readonly left: FrostLoss };
 
 /** How much a need asks, rising; of a planting's sowings the one that asks most is told. */
-export function needRank(need: Need): number {
+export function needRank(need: FrostNeed): number {
   switch (need.kind) {
     case "leave":
       return 0;
@@ -61,34 +61,34 @@ export function leafC({ lowC, site, underGlass }: Night): number {
 }
 
 /** What a planting at a stage needs for a night in its place. What the plan puts over it counts, as light fabric. */
-export function needOf(
+export function frostNeedOf(
   { crop, planting }: { readonly crop: Crop; readonly planting: Planting },
   stage: FrostStage,
   night: Night,
-): Need {
+): FrostNeed {
   const { kind, killsC, spared } = hardinessOf(crop, stage);
   if (spared !== null || killsC === null) return { kind: "leave", why: spared ?? "hardy" };
   const airC = leafC(night);
-  if (holds(airC, killsC)) return { kind: "leave", why: standsIt(kind, stage, night) };
+  if (isWarmEnough(airC, killsC)) return { kind: "leave", why: leaveReasonOf(kind, stage, night) };
   if (crop.hilling && stage === "young") return { kind: "bury" };
-  const cover = coverThatHolds(airC, killsC);
-  if (cover === null) return { kind: "beyond", left: leftOf(crop, stage) };
+  const cover = coverWarmEnough(airC, killsC);
+  if (cover === null) return { kind: "beyond", left: frostLossOf(crop, stage) };
   const over = planting.under.includes("fabric");
   if (over && cover.fabric === "light fabric") return { kind: "leave", why: "under fabric" };
   return { kind: "cover", over, ...cover };
 }
 
-function standsIt(
+function leaveReasonOf(
   kind: "tender" | "half-hardy" | "hardy",
   stage: FrostStage,
   { underGlass }: Night,
-): LeftAlone {
+): LeaveReason {
   if (underGlass) return "in the greenhouse";
   if (kind === "tender" || stage === "young") return "warm enough";
   return kind === "hardy" ? "hardy" : "light frost only";
 }
 
-function leftOf(crop: Crop, stage: FrostStage): Beyond {
+function frostLossOf(crop: Crop, stage: FrostStage): FrostLoss {
   if (crop.hilling) return "comes again";
   return stage === "bearing" || stage === "in flower" ? "pick" : "lost";
 }

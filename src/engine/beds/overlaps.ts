@@ -3,11 +3,11 @@ import type { Problem } from "../../base/problems/problem.ts";
 import { cm } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
-import { tell } from "../../garden/plan/codes.ts";
-import { listed } from "../../garden/plan/nearest.ts";
-import { followed } from "../../garden/plan/years.ts";
-import type { Grown } from "./lives.ts";
-import { type Standing, shareOn, spansOn, standingIn } from "./standing.ts";
+import { diagnostic } from "../../garden/plan/codes.ts";
+import { joinWords } from "../../garden/plan/nearest.ts";
+import { predecessorOf } from "../../garden/plan/years.ts";
+import type { PlantingLives } from "./lives.ts";
+import { type Occupancy, occupancyIn, shareOn, spansOn } from "./occupancy.ts";
 
 /** How much more than its bed a sharing may be before it is told. Source: house rule; nobody measures rows to a twentieth of a bed. */
 const NEARLY = 0.05;
@@ -16,8 +16,8 @@ const NEARLY = 0.05;
 type Crowd = {
   readonly bed: Bed;
   readonly day: Day;
-  readonly last: Standing;
-  readonly others: readonly Standing[];
+  readonly last: Occupancy;
+  readonly others: readonly Occupancy[];
   readonly share: number;
 };
 
@@ -26,15 +26,18 @@ type Crowd = {
  * more than its width; each planting once, on its first such day. Those that follow one another never do, nor does what
  * is gone before its neighbours have grown. What alone is more than a bed holds is left to `bed-too-full`.
  */
-export function overlapDoubts(plans: readonly Plan[], grown: readonly Grown[]): readonly Problem[] {
+export function overlapDoubts(
+  plans: readonly Plan[],
+  plantingLives: readonly PlantingLives[],
+): readonly Problem[] {
   return bedsOf(plans).flatMap((bed) => {
-    const told = new Map<Planting, Crowd>();
-    const standing = standingIn(bed, grown).filter(({ share }) => (share ?? 0) <= 1);
-    for (const day of daysOfChange(standing)) {
-      const crowd = crowdOn(bed, standing, { day, plans });
-      if (crowd && !told.has(crowd.last.planting)) told.set(crowd.last.planting, crowd);
+    const crowds = new Map<Planting, Crowd>();
+    const occupancies = occupancyIn(bed, plantingLives).filter(({ share }) => (share ?? 0) <= 1);
+    for (const day of daysOfChange(occupancies)) {
+      const crowd = crowdOn(bed, occupancies, { day, plans });
+      if (crowd && !crowds.has(crowd.last.planting)) crowds.set(crowd.last.planting, crowd);
     }
-    return [...told.values()].map((crowd) => doubtOf(crowd, plans));
+    return [...crowds.values()].map((crowd) => doubtOf(crowd, plans));
   });
 }
 
@@ -44,16 +47,22 @@ function bedsOf(plans: readonly Plan[]): readonly Bed[] {
   return [...new Map(beds.map((bed) => [bed.key, bed])).values()];
 }
 
-function daysOfChange(standing: readonly Standing[]): readonly Day[] {
-  const days = standing.flatMap(({ spans }) => spans.flatMap(({ from, wide }) => [from, wide]));
+function daysOfChange(occupancies: readonly Occupancy[]): readonly Day[] {
+  const days = occupancies.flatMap(({ spans }) =>
+    spans.flatMap(({ from, fullFrom }) => [from, fullFrom]),
+  );
   return [...new Set(days)].sort((a, b) => a - b);
 }
 
-type On = { readonly day: Day; readonly plans: readonly Plan[] };
+type CrowdInput = { readonly day: Day; readonly plans: readonly Plan[] };
 
-function crowdOn(bed: Bed, standing: readonly Standing[], { day, plans }: On): Crowd | null {
-  const there = standing.filter((each) => (shareOn(each, day) ?? 0) > 0);
-  const left = there.map(({ planting }) => followed(planting, plans)?.key);
+function crowdOn(
+  bed: Bed,
+  occupancies: readonly Occupancy[],
+  { day, plans }: CrowdInput,
+): Crowd | null {
+  const there = occupancies.filter((each) => (shareOn(each, day) ?? 0) > 0);
+  const left = there.map(({ planting }) => predecessorOf(planting, plans)?.key);
   const here = there.filter(({ planting }) => !left.includes(planting.key));
   const share = here.reduce((sum, each) => sum + (shareOn(each, day) ?? 0), 0);
   const last = lastOf(here, day);
@@ -62,16 +71,16 @@ function crowdOn(bed: Bed, standing: readonly Standing[], { day, plans }: On): C
 }
 
 /** The one whose first sowing of the day came last into the bed; of equals the later in the plan. */
-function lastOf(here: readonly Standing[], day: Day): Standing | undefined {
-  const came = (each: Standing) => Math.min(...spansOn(each, day).map(({ from }) => from));
+function lastOf(here: readonly Occupancy[], day: Day): Occupancy | undefined {
+  const came = (each: Occupancy) => Math.min(...spansOn(each, day).map(({ from }) => from));
   return [...here].sort((a, b) => came(a) - came(b)).at(-1);
 }
 
 function doubtOf({ bed, day, last, others, share }: Crowd, plans: readonly Plan[]): Problem {
   const { planting } = last;
-  const names = listed(others.map((other) => nameOf(other.planting)));
+  const names = joinWords(others.map((other) => nameOf(other.planting)));
   const goes = Math.max(...others.flatMap((each) => spansOn(each, day).map(({ ends }) => ends)));
-  return tell(
+  return diagnostic(
     "bed-crowded",
     planting.at,
     `${nameOf(planting)} and ${names} share ${bed.name} about ${sayDay(day)} and need ${needed(bed, share, plans)}`,

@@ -3,18 +3,18 @@ import { CROPS } from "../../crops/crops.ts";
 import type { Family } from "../../crops/facts.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { familyBefore } from "../../garden/plan/families.ts";
-import { type Free, freeOn } from "./free.ts";
-import { grownOf, type Season } from "./lives.ts";
-import { yearOf } from "./season-of.ts";
-import { standingIn } from "./standing.ts";
-import { type Chance, chancesIn } from "./would-be.ts";
+import { type CropChance, chancesIn } from "./crop-chances.ts";
+import { type FreeSpace, freeOn } from "./free.ts";
+import { type GardenSeason, plantingLivesOf } from "./lives.ts";
+import { occupancyIn } from "./occupancy.ts";
+import { seasonPlanOn } from "./season-plan.ts";
 
 /**
  * What can still be started in a bed on a day, as plain JSON. `unknown` are plantings of the year whose days nobody knows;
  * `away` the families that stood there too few years ago. Chances in the order of the facts, each crop once for every way
  * it may begin; crops of years apart.
  */
-export type Room = Free & {
+export type BedSpace = FreeSpace & {
   readonly bed: string;
   readonly name: string;
   readonly day: Day;
@@ -24,28 +24,28 @@ export type Room = Free & {
     readonly had: string;
     readonly year: number;
   }[];
-  readonly crops: readonly Chance[];
-  readonly perennials: readonly Chance[];
+  readonly crops: readonly CropChance[];
+  readonly perennials: readonly CropChance[];
 };
 
 /** The room of a bed, by its key; null where no plan has such a bed. Plans in year order, not empty. */
-export function roomIn(season: Season, bedKey: string, day: Day): Room | null {
-  const plan = yearOf(season.plans, day);
+export function roomIn(season: GardenSeason, bedKey: string, day: Day): BedSpace | null {
+  const plan = seasonPlanOn(season.plans, day);
   const bed = season.plans.findLast((each) => each.beds.some(({ key }) => key === bedKey))?.beds;
   const found =
     plan.beds.find(({ key }) => key === bedKey) ?? bed?.find(({ key }) => key === bedKey);
   if (!found) return null;
-  const grown = grownOf(season);
-  const noDays = grown.filter(
+  const plantingLives = plantingLivesOf(season);
+  const noDays = plantingLives.filter(
     ({ planting, lives, plan: { year } }) =>
       planting.bed === bedKey && year === plan.year && lives.length === 0,
   );
-  const chances = chancesIn(found, { plan, day, facts: season.facts });
+  const chances = chancesIn(found, { plan, day, observations: season.observations });
   return {
     bed: found.key,
     name: found.name,
     day,
-    ...freeOn(found, standingIn(found, grown), day),
+    ...freeOn(found, occupancyIn(found, plantingLives), day),
     unknown: noDays.map(({ planting }) => nameOf(planting)),
     away: familiesAway(found, plan, season.plans),
     crops: chances.filter(({ forYears }) => !forYears),
@@ -55,7 +55,7 @@ export function roomIn(season: Season, bedKey: string, day: Day): Room | null {
 
 const nameOf = ({ name, written }: Planting): string => name ?? written;
 
-function familiesAway(bed: Bed, { year }: Plan, plans: readonly Plan[]): Room["away"] {
+function familiesAway(bed: Bed, { year }: Plan, plans: readonly Plan[]): BedSpace["away"] {
   const one = new Map(CROPS.map((crop) => [crop.family, crop]));
   return [...one].flatMap(([family, crop]) => {
     const had = familyBefore(crop, bed, { year, before: plans });

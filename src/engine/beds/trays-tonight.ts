@@ -2,8 +2,8 @@ import type { Day } from "../../base/days/day.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Planting, Site } from "../../garden/model/plan.ts";
 import { hardinessOf } from "../growth/hardiness.ts";
-import type { Placed } from "../schedule/placed.ts";
-import { holds } from "./fabric.ts";
+import type { ScheduledTask } from "../schedule/scheduled-task.ts";
+import { isWarmEnough } from "./fabric.ts";
 import { leafC } from "./night-needs.ts";
 
 /** Where a tray stands on the day: in the house or greenhouse, out by day, or out for its first nights. */
@@ -25,13 +25,17 @@ export type Tray = {
 const OUT = /(?:^|-)out-\d+$/;
 
 /** Where a planting's trays stand on a day, by the steps of hardening off as they were placed; hardy ones stay out from their step on. */
-export function trayPlace(planting: string, placed: readonly Placed[], day: Day): TrayPlace {
-  const steps = placed.filter(
+export function trayPlace(
+  planting: string,
+  scheduled: readonly ScheduledTask[],
+  day: Day,
+): TrayPlace {
+  const steps = scheduled.filter(
     ({ task, day: on }) =>
       task.practice === "harden off" && task.subject.key === planting && on <= day,
   );
   const today = steps.filter(({ task, day: on }) => on === day && OUT.test(task.step));
-  const nights = (each: Placed) =>
+  const nights = (each: ScheduledTask) =>
     each.task.timed ? each.task.timed.lasts === 0 : each.task.step.endsWith("nights");
   if (today.length > 0) return today.some(nights) ? "out overnight" : "out by day";
   const hardy = steps.filter(({ task }) => task.timed === null);
@@ -48,7 +52,7 @@ export function trayTonight(
   const floorC = crop.indoors?.nightFloorC.value ?? null;
   const tray = { planting: planting.key, name, place, floorC };
   if (place === "indoors") return { ...tray, need: indoorsNeed(crop, { lowC, site }) };
-  const warm = place === "out overnight" && floorC !== null && holds(lowC, floorC);
+  const warm = place === "out overnight" && floorC !== null && isWarmEnough(lowC, floorC);
   return { ...tray, need: warm ? "leave" : "bring in" };
 }
 
@@ -57,5 +61,5 @@ function indoorsNeed(crop: Crop, { lowC, site }: { lowC: number; site: Site }): 
   const { killsC } = hardinessOf(crop, "young");
   if (site.greenhouse === null || site.greenhouse.keptAbove !== null || killsC === null)
     return "leave";
-  return holds(leafC({ lowC, site, underGlass: true }), killsC) ? "leave" : "into the house";
+  return isWarmEnough(leafC({ lowC, site, underGlass: true }), killsC) ? "leave" : "into the house";
 }

@@ -2,10 +2,10 @@ import type { Day } from "../../base/days/day.ts";
 import { plus } from "../../base/days/day.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { autumnAfter } from "../growth/ending.ts";
-import type { Growing } from "../growth/growing.ts";
 import { ripeInSeasons } from "../growth/ripe.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { autumnPlantingDay, plantingOutDay, settingOutDay } from "../growth/starting.ts";
-import { type Answer, startedOn } from "./chances.ts";
+import { type StartChance, startedOn } from "./chances.ts";
 
 const NO_OUTCOME = { inTime: "none", ripe: null, end: null, why: null, opens: null } as const;
 
@@ -13,26 +13,26 @@ const NO_OUTCOME = { inTime: "none", ripe: null, end: null, why: null, opens: nu
  * The answer for what is planted in autumn and stands the winter: safe in its usual weeks round the killing frost, a
  * gamble from then till it would be mulched, since the ground may freeze; null in a place without frost.
  */
-export function winterChance(growing: Growing, day: Day): Answer | null {
-  const { overwinter } = growing.crop;
-  const reckoned = autumnPlantingDay(growing);
-  const { firstFrost, killingFrost: own } = growing.plan.site;
-  if (!overwinter || !reckoned || !firstFrost) return null;
+export function winterChance(context: SowingContext, day: Day): StartChance | null {
+  const { overwinter } = context.crop;
+  const decision = autumnPlantingDay(context);
+  const { firstFrost, killingFrost: own } = context.plan.site;
+  if (!overwinter || !decision || !firstFrost) return null;
   const [least, most] = overwinter.plantDaysAfterKillingFrost.value;
   const half = Math.floor((most - least) / 2);
-  const opens = plus(reckoned.day, -half);
+  const opens = plus(decision.day, -half);
   const freezes = plus(
     killingFrost(firstFrost, own),
     overwinter.mulchDaysAfterKillingFrost.value[1],
   );
-  if (day < opens) return { ...goingIn(growing, opens), verdict: "not yet", opens };
-  if (day <= plus(reckoned.day, half)) return { ...goingIn(growing, day), verdict: "safe" };
-  if (day <= freezes) return { ...goingIn(growing, day), inTime: "usual", verdict: "a gamble" };
+  if (day < opens) return { ...goingIn(context, opens), verdict: "not yet", opens };
+  if (day <= plus(decision.day, half)) return { ...goingIn(context, day), verdict: "safe" };
+  if (day <= freezes) return { ...goingIn(context, day), inTime: "usual", verdict: "a gamble" };
   return { ...NO_OUTCOME, verdict: "too late", why: "too late" };
 }
 
-function goingIn(growing: Growing, day: Day): Omit<Answer, "verdict"> {
-  const ripe = ripeInSeasons(startedOn(growing, day));
+function goingIn(context: SowingContext, day: Day): Omit<StartChance, "verdict"> {
+  const ripe = ripeInSeasons(startedOn(context, day));
   return { ...NO_OUTCOME, inTime: "any", ripe: "none" in ripe ? null : ripe };
 }
 
@@ -40,14 +40,14 @@ function goingIn(growing: Growing, day: Day): Omit<Answer, "verdict"> {
 const ROOTING_DAYS = 42;
 
 /** The answer for a crop of years, which need only take root: safe from its spring day till six weeks before hard frost; null where the facts do not say how it begins so. */
-export function rootingChance(growing: Growing, day: Day): Answer | null {
-  const { crop, planting } = growing;
+export function rootingChance(context: SowingContext, day: Day): StartChance | null {
+  const { crop, planting } = context;
   const first =
     planting.start === "plants"
-      ? settingOutDay(growing)
-      : crop.outdoors && plantingOutDay(growing, crop.outdoors);
+      ? settingOutDay(context)
+      : crop.outdoors && plantingOutDay(context, crop.outdoors);
   if (!first) return null;
-  const autumn = autumnAfter(growing, day);
+  const autumn = autumnAfter(context, day);
   const any = { ...NO_OUTCOME, inTime: "any" } as const;
   if (day < first.day) return { ...any, verdict: "not yet", opens: first.day };
   if (autumn === null || plus(day, ROOTING_DAYS) <= autumn.killing)

@@ -1,4 +1,4 @@
-import { YEAR } from "../../base/days/day.ts";
+import { DAYS_IN_YEAR } from "../../base/days/day.ts";
 import type { Site } from "../../garden/model/plan.ts";
 import { type Wave, waveC } from "./wave.ts";
 
@@ -8,12 +8,12 @@ const MIDDLES = MONTH_DAYS.map((days, i) => (MONTH_STARTS[i] ?? 0) + days / 2);
 const ROUNDS = 12;
 
 /** Twelve monthly values, January first, on a day of the year, 0 to 364: a month's own in its middle, straight between two middles. */
-export function monthlyOn(values: readonly number[], dayOfTheYear: number): number {
+export function monthlyValueOn(values: readonly number[], dayOfTheYear: number): number {
   const along = dayOfTheYear + 0.5;
   const before = MIDDLES.findLastIndex((middle) => middle <= along);
   const [from, to] = [(before + 12) % 12, (before + 1) % 12];
-  const since = (along - at(MIDDLES, from) + YEAR) % YEAR;
-  const span = (at(MIDDLES, to) - at(MIDDLES, from) + YEAR) % YEAR;
+  const since = (along - at(MIDDLES, from) + DAYS_IN_YEAR) % DAYS_IN_YEAR;
+  const span = (at(MIDDLES, to) - at(MIDDLES, from) + DAYS_IN_YEAR) % DAYS_IN_YEAR;
   return at(values, from) + ((at(values, to) - at(values, from)) * since) / span;
 }
 
@@ -21,7 +21,7 @@ const at = (values: ArrayLike<number>, i: number): number => values[i] ?? 0;
 
 /** Twelve values at the middles of the months, joined by a smooth periodic curve; one value a day. */
 function through(values: readonly number[]): Float64Array {
-  const curve = new Float64Array(YEAR);
+  const curve = new Float64Array(DAYS_IN_YEAR);
   for (let m = 0; m < 12; m++) {
     const [a, b, c, d] = [
       at(values, (m + 11) % 12),
@@ -30,10 +30,10 @@ function through(values: readonly number[]): Float64Array {
       at(values, (m + 2) % 12),
     ];
     const from = at(MIDDLES, m);
-    const span = (at(MIDDLES, (m + 1) % 12) - from + YEAR) % YEAR || YEAR;
+    const span = (at(MIDDLES, (m + 1) % 12) - from + DAYS_IN_YEAR) % DAYS_IN_YEAR || DAYS_IN_YEAR;
     for (let day = Math.ceil(from - 0.5); day + 0.5 < from + span; day++) {
       const t = (day + 0.5 - from) / span;
-      curve[day % YEAR] =
+      curve[day % DAYS_IN_YEAR] =
         b + (t / 2) * (c - a + t * (2 * a - 5 * b + 4 * c - d + t * (3 * (b - c) + d - a)));
     }
   }
@@ -71,8 +71,8 @@ const ROUGH_SWING_K = 6;
 export type AirCurves = { readonly lowC: Float64Array; readonly highC: Float64Array };
 
 /** Lows and highs of a wave, the same way apart all year. */
-export function roughAir(wave: Wave): AirCurves {
-  const mean = Float64Array.from({ length: YEAR }, (_, day) => waveC(wave, day, 0));
+export function roughAirCurves(wave: Wave): AirCurves {
+  const mean = Float64Array.from({ length: DAYS_IN_YEAR }, (_, day) => waveC(wave, day, 0));
   return {
     lowC: mean.map((each) => each - ROUGH_SWING_K),
     highC: mean.map((each) => each + ROUGH_SWING_K),
@@ -80,7 +80,7 @@ export function roughAir(wave: Wave): AirCurves {
 }
 
 /** Lows and highs through the site's normals, the lows less what the garden is colder than its station; null without normals. */
-export function airOf(site: Site): AirCurves | null {
+export function airCurvesOf(site: Site): AirCurves | null {
   const { normals, colderBy } = site;
   if (!normals) return null;
   const colder = colderBy?.si ?? 0;

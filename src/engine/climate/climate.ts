@@ -1,18 +1,18 @@
-import { type Day, dayOfYear, plus, YEAR } from "../../base/days/day.ts";
-import type { Fact } from "../../garden/diary/fact.ts";
+import { DAYS_IN_YEAR, type Day, dayOfYear, plus } from "../../base/days/day.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
 import type { Bed, Plan } from "../../garden/model/plan.ts";
 import { USUAL_SPREAD_K } from "../../garden/station/spread.ts";
-import { type AirCurves, airOf, monthlyOn, roughAir } from "./air.ts";
-import { measuredSoil } from "./measured.ts";
+import { type AirCurves, airCurvesOf, monthlyValueOn, roughAirCurves } from "./air.ts";
+import { measuredSoil } from "./measured-soil.ts";
 import { FILM_WARMS_K, FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve } from "./soil.ts";
 import { dayHoursOf } from "./sun.ts";
 import { roughWave, type Wave, waveC } from "./wave.ts";
 
 /** A day's low and high [°C]. */
-export type Air = { readonly lowC: number; readonly highC: number };
+export type DayAir = { readonly lowC: number; readonly highC: number };
 
 /** Days whose air is known, measured or forecast; it takes the place of the normals'. */
-export type Observed = ReadonlyMap<Day, Air>;
+export type ObservedAir = ReadonlyMap<Day, DayAir>;
 
 /**
  * Air and soil of a garden, day by day. `warmerK`: how much warmer [K] than usual the season is taken to run, 0 where
@@ -21,7 +21,7 @@ export type Observed = ReadonlyMap<Day, Air>;
 export type Climate = {
   /** Whether the curve is the rough one, reckoned from frost dates and latitude alone. */
   readonly rough: boolean;
-  readonly air: (day: Day, warmerK?: number) => Air;
+  readonly air: (day: Day, warmerK?: number) => DayAir;
   /** Half of what a day's low and high lie apart [K]. */
   readonly swingK: (day: Day) => number;
   /** Mean of a day's air [°C]. */
@@ -29,7 +29,7 @@ export type Climate = {
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
   /** Beds of equal answers have equal soil: open, under film, or their own where any was measured. */
-  readonly soilOf: (bed: Bed | null) => string;
+  readonly soilKey: (bed: Bed | null) => string;
   /** Standard deviation [K] of the month's mean from year to year, at that time of year. */
   readonly spreadK: (day: Day) => number;
   /** Hours from sunrise to sunset; null where the plan gives no latitude. */
@@ -58,14 +58,16 @@ const meanOf = ({ lowC, highC }: AirCurves): Float64Array =>
   lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
 
 function curvesOf(plan: Plan): Curves {
-  const air = airOf(plan.site);
+  const air = airCurvesOf(plan.site);
   if (air) {
     const meanC = meanOf(air);
     return { rough: false, air, meanC, soilC: soilCurve(meanC) };
   }
   const wave = roughWaveOf(plan);
-  const soilC = Float64Array.from({ length: YEAR }, (_, day) => waveC(wave, day, SEED_DEPTH_M));
-  const rough = roughAir(wave);
+  const soilC = Float64Array.from({ length: DAYS_IN_YEAR }, (_, day) =>
+    waveC(wave, day, SEED_DEPTH_M),
+  );
+  const rough = roughAirCurves(wave);
   return { rough: true, air: rough, meanC: meanOf(rough), soilC };
 }
 
@@ -85,32 +87,32 @@ function soilAfter(air: Climate["airC"]) {
  */
 export function climateOf(
   plan: Plan,
-  facts: readonly Fact[],
-  observed: Observed = new Map(),
+  observations: readonly Observation[],
+  observedAir: ObservedAir = new Map(),
 ): Climate {
   const { rough, air: curves, meanC, soilC } = curvesOf(plan);
-  const air = (day: Day, warmerK = 0): Air => {
-    const known = observed.get(day);
+  const air = (day: Day, warmerK = 0): DayAir => {
+    const known = observedAir.get(day);
     if (known) return known;
     const i = dayOfYear(day);
     return { lowC: (curves.lowC[i] ?? 0) + warmerK, highC: (curves.highC[i] ?? 0) + warmerK };
   };
   const swings = curves.highC.map((high, i) => (high - (curves.lowC[i] ?? 0)) / 2);
   const airC = (day: Day, warmerK = 0) => {
-    const known = observed.get(day);
+    const known = observedAir.get(day);
     return known ? (known.lowC + known.highC) / 2 : (meanC[dayOfYear(day)] ?? 0) + warmerK;
   };
   const swingK = (day: Day) => {
-    const known = observed.get(day);
+    const known = observedAir.get(day);
     return known ? (known.highC - known.lowC) / 2 : (swings[dayOfYear(day)] ?? 0);
   };
   const bare =
-    observed.size > 0
+    observedAir.size > 0
       ? soilAfter(airC)
       : (day: Day, warmerK: number) => (soilC[dayOfYear(day)] ?? 0) + warmerK;
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
     Math.max(FROZEN_C, bare(day, warmerK)) + (bed?.warmed ? FILM_WARMS_K : 0);
-  const measured = measuredSoil(facts, estimate);
+  const measured = measuredSoil(observations, estimate);
   const spread = plan.site.normals?.spreadK ?? null;
   const { latitude } = plan.site;
   return {
@@ -119,12 +121,13 @@ export function climateOf(
     swingK,
     airC,
     soilC: (day, bed, warmerK = 0) =>
-      measured.isIn(bed)
-        ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.moreK(day, bed, warmerK))
+      measured.appliesTo(bed)
+        ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.correctionK(day, bed, warmerK))
         : estimate(day, bed, warmerK),
-    soilOf: (bed) => (measured.isIn(bed) ? `bed ${bed?.key ?? ""}` : bed?.warmed ? "film" : "open"),
+    soilKey: (bed) =>
+      measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : bed?.warmed ? "film" : "open",
     spreadK: (day) =>
-      spread ? monthlyOn(spread, dayOfYear(day)) : rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K,
+      spread ? monthlyValueOn(spread, dayOfYear(day)) : rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K,
     dayHours: latitude === null ? null : dayHoursOf(latitude),
   };
 }

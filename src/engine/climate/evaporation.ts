@@ -3,8 +3,8 @@ import {
   clearSkyMJ,
   netLongwaveMJ,
   netShortwaveMJ,
-  type Swing,
   solarFromSwingMJ,
+  type TemperatureSwing,
   topOfAirMJ,
 } from "./radiation.ts";
 
@@ -27,7 +27,7 @@ export function pressureKPa(altitudeM: number): number {
 }
 
 /** All that the equation goes by: wind two metres up, vapour pressure of the air, what the grass keeps of sun and warmth. */
-export type Weather = Swing & {
+export type EvaporationWeather = TemperatureSwing & {
   readonly vapourKPa: number;
   readonly windMs: number;
   readonly netMJ: number;
@@ -39,7 +39,14 @@ export type Weather = Swing & {
  * as it is for single days.
  * Source: Allen and others, FAO 56, 1998, eq. 6, with eq. 8, 9 and 12.
  */
-export function grassMm({ lowC, highC, vapourKPa, windMs, netMJ, altitudeM }: Weather): number {
+export function penmanMonteithMm({
+  lowC,
+  highC,
+  vapourKPa,
+  windMs,
+  netMJ,
+  altitudeM,
+}: EvaporationWeather): number {
   const meanC = (lowC + highC) / 2;
   const slope = saturationSlope(meanC);
   const psychrometric = 0.665e-3 * pressureKPa(altitudeM);
@@ -50,7 +57,7 @@ export function grassMm({ lowC, highC, vapourKPa, windMs, netMJ, altitudeM }: We
 }
 
 /** A day where only lows and highs are known: degrees, south negative; altitude in metres, sea level where not given. */
-export type PlainDay = Swing & {
+export type EvaporationDay = TemperatureSwing & {
   readonly day: Day;
   readonly latitude: number;
   readonly altitudeM?: number;
@@ -61,12 +68,18 @@ export type PlainDay = Swing & {
  * its dew lay at the low, wind of 2 m/s, the sun by the swing. Too little in dry country, where no dew falls.
  * Source: Allen and others, FAO 56, 1998, eq. 6 with its chapter 3 for missing data, eq. 48 and 50.
  */
-export function referenceMm({ day, latitude, altitudeM = 0, lowC, highC }: PlainDay): number {
+export function referenceEvaporationMm({
+  day,
+  latitude,
+  altitudeM = 0,
+  lowC,
+  highC,
+}: EvaporationDay): number {
   const topMJ = topOfAirMJ(latitude, dayOfYear(day) + 1);
   const solarMJ = solarFromSwingMJ({ lowC, highC }, topMJ);
   const vapourKPa = saturationKPa(lowC);
   const clear = clearSkyMJ(topMJ, altitudeM);
   const lost = netLongwaveMJ({ lowC, highC, vapourKPa, solarMJ, clearSkyMJ: clear });
   const netMJ = netShortwaveMJ(solarMJ) - lost;
-  return grassMm({ lowC, highC, vapourKPa, windMs: USUAL_WIND_MS, netMJ, altitudeM });
+  return penmanMonteithMm({ lowC, highC, vapourKPa, windMs: USUAL_WIND_MS, netMJ, altitudeM });
 }

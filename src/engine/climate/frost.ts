@@ -45,7 +45,7 @@ export function killingFrost(first: FrostDates, own: FrostDates | null): Day {
 }
 
 /** Shares a gardener would say, as so many in so many, rising. */
-const SAID = [
+const SPOKEN_ODDS = [
   ...[50, 30, 20, 15, 10, 8, 6, 5, 4, 3, 2].map((of) => ({ some: 1, of })),
   ...[3, 4, 5, 10].map((of) => ({ some: of - 1, of })),
 ];
@@ -55,6 +55,6 @@ export function sayOdds(chance: number, season: "spring" | "autumn"): string {
   if (chance < 0.02) return `hardly any ${season}`;
   if (chance > 0.95) return `nearly every ${season}`;
   const off = ({ some, of }: { some: number; of: number }) => Math.abs(some / of - chance);
-  const { some, of } = SAID.reduce((best, each) => (off(each) < off(best) ? each : best));
+  const { some, of } = SPOKEN_ODDS.reduce((best, each) => (off(each) < off(best) ? each : best));
   return `${some} ${season}${some === 1 ? "" : "s"} in ${of}`;
 }

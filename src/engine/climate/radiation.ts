@@ -56,14 +56,14 @@ export function clearSkyMJ(topMJ: number, altitudeM: number): number {
 }
 
 /** A day's low and high in the shade [°C]. */
-export type Swing = { readonly lowC: number; readonly highC: number };
+export type TemperatureSwing = { readonly lowC: number; readonly highC: number };
 
 /**
  * What reaches the ground [MJ m⁻² day⁻¹] by how far the day's low and high lie apart, inland; never more than under
  * a clear sky at sea level. Nothing where the high is not above the low.
  * Source: Allen and others, FAO 56, 1998, eq. 50, kRs 0.16.
  */
-export function solarFromSwingMJ({ lowC, highC }: Swing, topMJ: number): number {
+export function solarFromSwingMJ({ lowC, highC }: TemperatureSwing, topMJ: number): number {
   const share = SWING_COEFFICIENT * Math.sqrt(Math.max(0, highC - lowC));
   return Math.min(share * topMJ, clearSkyMJ(topMJ, 0));
 }
@@ -74,7 +74,7 @@ export function netShortwaveMJ(solarMJ: number): number {
 }
 
 /** What the loss to the sky goes by; vapour pressure of the air [kPa], sun and clear-sky sun [MJ m⁻² day⁻¹]. */
-export type SkyLoss = Swing & {
+export type SkyLoss = TemperatureSwing & {
   readonly vapourKPa: number;
   readonly solarMJ: number;
   readonly clearSkyMJ: number;

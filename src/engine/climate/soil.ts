@@ -1,4 +1,4 @@
-import { YEAR } from "../../base/days/day.ts";
+import { DAYS_IN_YEAR } from "../../base/days/day.ts";
 
 /** Degrees [K] that film or fabric laid on it warms a bed's soil. Source: house rule; the low end of what growers report. */
 export const FILM_WARMS_K = 3;
@@ -14,11 +14,11 @@ export const FROZEN_C = 0;
 
 /** Soil of each day of a year [°C]: the mean of the air of the days up to and including it, round the year, before freezing holds it. */
 export function soilCurve(meanAirC: Float64Array): Float64Array {
-  const soil = new Float64Array(YEAR);
-  for (let i = 0; i < YEAR; i++) {
+  const soil = new Float64Array(DAYS_IN_YEAR);
+  for (let i = 0; i < DAYS_IN_YEAR; i++) {
     let sum = 0;
     for (let back = 0; back < SOIL_AVERAGES_DAYS; back++)
-      sum += meanAirC[(i - back + YEAR) % YEAR] ?? 0;
+      sum += meanAirC[(i - back + DAYS_IN_YEAR) % DAYS_IN_YEAR] ?? 0;
     soil[i] = sum / SOIL_AVERAGES_DAYS;
   }
   return soil;

@@ -1,12 +1,12 @@
 import { getTimes } from "suncalc";
-import { type Day, dayOf, partsOf, plus, theDay, YEAR } from "../../base/days/day.ts";
+import { DAYS_IN_YEAR, type Day, dayOf, dayOrThrow, partsOf, plus } from "../../base/days/day.ts";
 import { type Minute, startOf } from "../../base/days/instants.ts";
 
 /** Where on earth: degrees, south and west negative. */
-export type Spot = { readonly latitude: number; readonly longitude: number };
+export type GeoPoint = { readonly latitude: number; readonly longitude: number };
 
 /** What every day has: the sun's highest point, and the ends of civil twilight, null where the sun never passes 6° below the horizon. */
-type Shared = {
+type SunTimes = {
   readonly transit: number;
   readonly dawn: number | null;
   readonly dusk: number | null;
@@ -16,7 +16,7 @@ type Shared = {
  * The sun's day, all instants in ms since 1970 UTC. A day of the far north or south on which it never rises may
  * still have its dawn and dusk.
  */
-export type Sun = Shared &
+export type Sun = SunTimes &
   (
     | { readonly kind: "rises"; readonly rise: number; readonly set: number }
     | { readonly kind: "never rises" }
@@ -33,10 +33,10 @@ const MS_PER_MINUTE = 60_000;
  * Where clocks run a whole day ahead of the sun (Samoa, Kiribati) it is the next day's sun, a minute or two off.
  * Source: J. Meeus, Astronomical Algorithms, 1991, chapters 15 and 25, as the library suncalc reckons them.
  */
-export function sunOf(day: Day, { latitude, longitude }: Spot): Sun {
+export function sunOf(day: Day, { latitude, longitude }: GeoPoint): Sun {
   const noon = new Date((day + 0.5) * MS_PER_DAY);
   const { sunrise, sunset, solarNoon, dawn, dusk, alwaysUp } = getTimes(noon, latitude, longitude);
-  const shared: Shared = {
+  const shared: SunTimes = {
     transit: solarNoon.getTime(),
     dawn: dawn?.getTime() ?? null,
     dusk: dusk?.getTime() ?? null,
@@ -57,7 +57,7 @@ const DEGREES_AN_HOUR = 15;
 export function sunsetOn(day: Day, latitude: number, clock: string): Minute | null {
   const { year } = partsOf(day);
   const ahead = (at: Day) => at * MS_PER_DAY - startOf(at, clock);
-  const standard = Math.min(ahead(theDay(year, 1, 1)), ahead(theDay(year, 7, 1)));
+  const standard = Math.min(ahead(dayOrThrow(year, 1, 1)), ahead(dayOrThrow(year, 7, 1)));
   const longitude = (standard / MS_PER_HOUR) * DEGREES_AN_HOUR;
   const sun = sunOf(day, { latitude, longitude });
   return sun.kind === "rises" ? Math.round((sun.set - startOf(day, clock)) / MS_PER_MINUTE) : null;
@@ -98,21 +98,21 @@ export function dayHoursOf(latitude: number): (day: Day) => number {
 }
 
 function inMiddleYear(month: number, date: number): Day {
-  return dayOf(MIDDLE_YEAR, month, date) ?? theDay(MIDDLE_YEAR, 3, 1);
+  return dayOf(MIDDLE_YEAR, month, date) ?? dayOrThrow(MIDDLE_YEAR, 3, 1);
 }
 
 /** Below this plants all but stand still. Source: McCollum, University of California, about 2014, after Coleman, The Winter Harvest Handbook, 2009. */
 const TOO_SHORT_H = 10;
 
 /** First and last day of a spell, both inclusive. */
-export type Spell = { readonly first: Day; readonly last: Day };
+export type ShortDayPeriod = { readonly first: Day; readonly last: Day };
 
 /**
  * The next days shorter than ten hours after a day of ten hours or more, `from` or the first such day after it; null
  * where no day of a year is so short, nearer to the equator than 32.7°. `hours` as dayHoursOf gives them.
  * Source: McCollum, University of California, about 2014, after Coleman, The Winter Harvest Handbook, 2009.
  */
-export function shortDays(hours: (day: Day) => number, from: Day): Spell | null {
+export function shortDays(hours: (day: Day) => number, from: Day): ShortDayPeriod | null {
   const isShort = (day: Day) => hours(day) < TOO_SHORT_H;
   const long = next(from, (day) => !isShort(day));
   const first = long === null ? null : next(long, isShort);
@@ -122,7 +122,7 @@ export function shortDays(hours: (day: Day) => number, from: Day): Spell | null 
 }
 
 /** The first day from a day on, within a year, of which something holds. */
-function next(from: Day, holds: (day: Day) => boolean): Day | null {
-  for (let on = 0; on <= YEAR + 1; on++) if (holds(plus(from, on))) return plus(from, on);
+function next(from: Day, matches: (day: Day) => boolean): Day | null {
+  for (let on = 0; on <= DAYS_IN_YEAR + 1; on++) if (matches(plus(from, on))) return plus(from, on);
   return null;
 }

@@ -1,4 +1,4 @@
-import { YEAR } from "../../base/days/day.ts";
+import { DAYS_IN_YEAR } from "../../base/days/day.ts";
 
 /**
  * A year's warmth as a wave: its mean, half of what lies between its coldest and warmest day [°C, K], and the day of
@@ -26,11 +26,11 @@ export function roughWave(
     const coldest = latitude !== null && latitude < 0 ? 202 : 20;
     return { meanC: 20, swingK, coldest };
   }
-  const length = (firstFrost - lastFrost + YEAR) % YEAR;
+  const length = (firstFrost - lastFrost + DAYS_IN_YEAR) % DAYS_IN_YEAR;
   return {
-    meanC: 11 - swingK * Math.cos((Math.PI * length) / YEAR),
+    meanC: 11 - swingK * Math.cos((Math.PI * length) / DAYS_IN_YEAR),
     swingK,
-    coldest: (lastFrost + length / 2 + YEAR / 2) % YEAR,
+    coldest: (lastFrost + length / 2 + DAYS_IN_YEAR / 2) % DAYS_IN_YEAR,
   };
 }
 
@@ -49,7 +49,7 @@ const DIFFUSIVITY = 5e-7;
 
 /** The depths that the year's and the day's wave reach in garden soil [m]. */
 export const REACH_M = {
-  year: dampingDepthM(DIFFUSIVITY, YEAR),
+  year: dampingDepthM(DIFFUSIVITY, DAYS_IN_YEAR),
   day: dampingDepthM(DIFFUSIVITY, 1),
 } as const;
 
@@ -60,7 +60,7 @@ export const REACH_M = {
  */
 export function waveC(wave: Wave, day: number, depthM: number, reachM = REACH_M.year): number {
   const shrunk = depthM / reachM;
-  const turn = (2 * Math.PI * (day - wave.coldest)) / YEAR - shrunk - Math.PI / 2;
+  const turn = (2 * Math.PI * (day - wave.coldest)) / DAYS_IN_YEAR - shrunk - Math.PI / 2;
   return wave.meanC + wave.swingK * Math.exp(-shrunk) * Math.sin(turn);
 }
 

@@ -1,10 +1,10 @@
 import type { Crop } from "../../crops/facts.ts";
-import { comeUpShare, seedlingsRow } from "../../crops/seedlings.ts";
+import { emergenceShare, seedlingsRow } from "../../crops/seedlings.ts";
 import { spacingCm } from "../../garden/plan/room.ts";
-import type { Growing } from "./growing.ts";
+import type { SowingContext } from "./sowing-context.ts";
 
 /** What amounts are reckoned from: a planting, its crop and its bed. */
-export type Planted = Pick<Growing, "planting" | "crop" | "bed">;
+export type PlantingInBed = Pick<SowingContext, "planting" | "crop" | "bed">;
 
 /** Seeds taken beyond those reckoned, for mice and slips of the hand. Source: house rule, a tenth. */
 const SPARE = 1.1;
@@ -20,7 +20,7 @@ const CLOVES_A_BULB = 11;
 const NEAR = 1e-6;
 
 /** The room a bed gives and a crop asks for, all in centimetres; rows run along the length. */
-export type Room = {
+export type BedMeasures = {
   readonly lengthCm: number;
   readonly widthCm: number;
   readonly apartCm: number;
@@ -28,13 +28,13 @@ export type Room = {
 };
 
 /** Rows of a bed, plants in a row, and plants in all; 0 where the bed is narrower than a plant needs. */
-export type Layout = { readonly rows: number; readonly perRow: number; readonly plants: number };
+export type RowLayout = { readonly rows: number; readonly perRow: number; readonly plants: number };
 
 /**
  * How many plants stand in a bed in straight rows, half the plants' spacing left free along every edge.
  * Source: usual extension advice on raised beds, from memory.
  */
-export function layoutOf({ lengthCm, widthCm, apartCm, rowsCm }: Room): Layout {
+export function rowLayoutOf({ lengthCm, widthCm, apartCm, rowsCm }: BedMeasures): RowLayout {
   const along = (side: number, step: number) =>
     Math.max(0, Math.floor((side - apartCm) / step + NEAR) + 1);
   const rows = along(widthCm, rowsCm);
@@ -46,7 +46,7 @@ export function layoutOf({ lengthCm, widthCm, apartCm, rowsCm }: Room): Layout {
  * The length of row a planting takes [cm]: its rows along the bed, its own length, or its plants at their spacing; null
  * where the plan says neither how much nor how long the bed is.
  */
-export function rowCm({ planting, crop, bed }: Planted): number | null {
+export function rowCm({ planting, crop, bed }: PlantingInBed): number | null {
   const { amount } = planting;
   if (amount === null) return null;
   if (amount.kind === "length") return amount.length.si;
@@ -55,18 +55,18 @@ export function rowCm({ planting, crop, bed }: Planted): number | null {
 }
 
 /** How many plants a planting is to give in the end: those it names, or its length of row at their spacing; null where the plan does not say. */
-export function plantsOf(planted: Planted): number | null {
-  const { planting, crop } = planted;
+export function plantsOf(plantingInBed: PlantingInBed): number | null {
+  const { planting, crop } = plantingInBed;
   if (planting.amount?.kind === "plants") return planting.amount.count;
-  const length = rowCm(planted);
+  const length = rowCm(plantingInBed);
   const apart = spacingCm(crop, planting);
   return length === null || apart === 0 ? null : Math.floor(length / apart + NEAR);
 }
 
 /** The share of a crop's seeds, 0.25 to 1, that may be hoped for in soil of that temperature [°C]. Source: crops/seedlings.ts, else three in four. */
-export function hopedShare(crop: Crop, soilC: number): number {
+export function expectedShare(crop: Crop, soilC: number): number {
   const row = seedlingsRow(crop);
-  const share = row === null ? null : comeUpShare(row, soilC);
+  const share = row === null ? null : emergenceShare(row, soilC);
   return Math.max(LEAST_SHARE, share ?? USUAL_SHARE);
 }
 
@@ -74,29 +74,30 @@ export function hopedShare(crop: Crop, soilC: number): number {
  * How far apart seed is sown outdoors [cm] so that enough come up in soil of that temperature [°C]: as the facts say, or
  * thicker where fewer would come up than are to stand; null for a crop never sown outdoors.
  */
-export function sowApartCm({ planting, crop }: Planted, soilC: number): number | null {
+export function sowApartCm({ planting, crop }: PlantingInBed, soilC: number): number | null {
   if (crop.outdoors === null) return null;
   const [least, most] = crop.outdoors.apartCm.value;
-  return Math.min((least + most) / 2, spacingCm(crop, planting) * hopedShare(crop, soilC));
+  return Math.min((least + most) / 2, spacingCm(crop, planting) * expectedShare(crop, soilC));
 }
 
 /**
  * Seeds for one sowing of a planting into soil of that temperature [°C], a tenth to spare: along its row outdoors, two
  * to a cell or more indoors; null for what is no seed, or where the plan does not say how much.
  */
-export function seedsFor(planted: Planted, soilC: number): number | null {
-  const { start } = planted.planting;
-  if (start === "seed indoors" || start === "winter-sown") return seedsIndoors(planted, soilC);
+export function seedsFor(plantingInBed: PlantingInBed, soilC: number): number | null {
+  const { start } = plantingInBed.planting;
+  if (start === "seed indoors" || start === "winter-sown")
+    return seedsIndoors(plantingInBed, soilC);
   if (start !== "seed outdoors") return null;
-  const length = rowCm(planted);
-  const apart = sowApartCm(planted, soilC);
+  const length = rowCm(plantingInBed);
+  const apart = sowApartCm(plantingInBed, soilC);
   return length === null || apart === null ? null : Math.ceil((length / apart) * SPARE);
 }
 
-function seedsIndoors(planted: Planted, soilC: number): number | null {
-  const plants = plantsOf(planted);
+function seedsIndoors(plantingInBed: PlantingInBed, soilC: number): number | null {
+  const plants = plantsOf(plantingInBed);
   if (plants === null) return null;
-  const each = Math.max(SEEDS_A_CELL, 1 / hopedShare(planted.crop, soilC));
+  const each = Math.max(SEEDS_A_CELL, 1 / expectedShare(plantingInBed.crop, soilC));
   return Math.ceil(plants * each * SPARE);
 }
 
@@ -105,9 +106,9 @@ export function bulbsFor(cloves: number): number {
   return Math.max(1, Math.round(cloves / CLOVES_A_BULB));
 }
 
-const SAID = [20, 50, 100, 200, 300, 500, 1000];
+const ROUND_COUNTS = [20, 50, 100, 200, 300, 500, 1000];
 
 /** A number of seeds as one says it, never less than it is: 20, 50, 100, 200, 300, 500, 1000, then whole thousands. */
-export function saidCount(count: number): number {
-  return SAID.find((said) => said >= count) ?? Math.ceil(count / 1000) * 1000;
+export function roundSeedCount(count: number): number {
+  return ROUND_COUNTS.find((round) => round >= count) ?? Math.ceil(count / 1000) * 1000;
 }

@@ -1,9 +1,9 @@
 import type { Day } from "../../base/days/day.ts";
-import type { Range } from "../../crops/facts.ts";
-import { allGrounds, type Ground } from "./anchors.ts";
+import type { NumberRange } from "../../crops/facts.ts";
+import { type Basis, combineBasis } from "./anchors.ts";
 import { dailyShare } from "./emergence.ts";
-import { anchorOf, type Growing } from "./growing.ts";
-import { type Milestone, middle, reached } from "./milestones.ts";
+import { isReached, type Milestone, middle } from "./milestones.ts";
+import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
 
 /**
@@ -17,7 +17,7 @@ export type Clock = {
   readonly least: number;
   readonly days: number;
   readonly most: number;
-  readonly grounds: readonly Ground[];
+  readonly basis: readonly Basis[];
 };
 
 /** The soil that the days on a packet take for granted [°C]. Source: house rule; 68 °F, a column of the days table. */
@@ -27,91 +27,91 @@ const PACKET_SOIL_C = 20;
 const LEAST_LEFT = 0.25;
 
 /** Days to emergence that a packet's days to harvest already hold; cold soil adds to them, and so puts harvest off. */
-export function packetDaysToUp({ crop }: Growing): number {
+export function packetDaysToUp({ crop }: SowingContext): number {
   if (crop.comesUp.kind !== "table") return middle(crop.comesUp.days.value);
   const share = dailyShare(crop.comesUp.row, PACKET_SOIL_C);
   return share === 0 ? 0 : Math.round(1 / share);
 }
 
 /** Days that bought plants have grown before they go out, as plants raised here would have. */
-function daysRaised({ crop }: Growing): number {
+function daysRaised({ crop }: SowingContext): number {
   return crop.indoors ? middle(crop.indoors.weeksToSettingOut.value) * 7 : 0;
 }
 
 /** The packet's days: the plan's own, or the crop's least, middle and most. */
-export function packetDays({ planting, crop }: Growing): readonly [number, number, number] {
+export function packetDays({ planting, crop }: SowingContext): readonly [number, number, number] {
   const { days } = planting;
   if (days !== null) return [days, days, days];
-  const range: Range = crop.harvest.days.value;
+  const range: NumberRange = crop.harvest.days.value;
   return [range[0], middle(range), range[1]];
 }
 
-type Span = Pick<Clock, "early" | "usual" | "late" | "grounds">;
+type ClockStart = Pick<Clock, "early" | "usual" | "late" | "basis">;
 
 /** What is left of a packet's days once so many are used up. */
 const lessUsed = (days: number, used: number) => Math.max(days - used, days * LEAST_LEFT);
 
-function counting(growing: Growing, from: Span, used: number): Clock {
-  const left = packetDays(growing).map((days) => lessUsed(days, used));
+function clockFrom(context: SowingContext, from: ClockStart, used: number): Clock {
+  const left = packetDays(context).map((days) => lessUsed(days, used));
   const [least = 0, days = 0, most = 0] = left;
   return { ...from, least, days, most };
 }
 
-const on = (day: Day, grounds: readonly Ground[]): Span => ({
+const on = (day: Day, basis: readonly Basis[]): ClockStart => ({
   early: day,
   usual: day,
   late: day,
-  grounds,
+  basis,
 });
 
 /** When and for how long outdoor warmth counts, or why that is not known yet. */
-export function clockOf(growing: Growing): Clock | { readonly none: string } {
-  const { harvest } = growing.crop;
-  const { start } = growing.planting;
-  if (harvest.from === "planting") return fromPlanting(growing);
-  return start === "seed outdoors" ? fromSowing(growing) : fromSettingOut(growing);
+export function clockOf(context: SowingContext): Clock | { readonly none: string } {
+  const { harvest } = context.crop;
+  const { start } = context.planting;
+  if (harvest.from === "planting") return fromPlanting(context);
+  return start === "seed outdoors" ? fromSowing(context) : fromSettingOut(context);
 }
 
 /** Tubers and cloves: from the day they went in. */
-function fromPlanting(growing: Growing): ReturnType<typeof clockOf> {
-  const from = anchorOf(growing, "start");
+function fromPlanting(context: SowingContext): ReturnType<typeof clockOf> {
+  const from = anchorOf(context, "start");
   if (!from) return { none: "it is not in its place yet" };
-  return counting(growing, on(from.day, from.grounds), 0);
+  return clockFrom(context, on(from.day, from.basis), 0);
 }
 
 /** From when it is up; a packet that counts from setting out is first given the weeks of raising. */
-function fromSowing(growing: Growing): ReturnType<typeof clockOf> {
-  const up: Milestone = upMilestone(growing);
-  return reached(up) ? counting(growing, up, usedWhenUp(growing)) : up;
+function fromSowing(context: SowingContext): ReturnType<typeof clockOf> {
+  const up: Milestone = upMilestone(context);
+  return isReached(up) ? clockFrom(context, up, usedWhenUp(context)) : up;
 }
 
 /** Of the packet's days, those that are over when seed sown outdoors is up; negative where the packet counts from setting out. */
-function usedWhenUp(growing: Growing): number {
-  const raised = growing.crop.harvest.from === "setting out" ? daysRaised(growing) : 0;
-  return packetDaysToUp(growing) - raised;
+function usedWhenUp(context: SowingContext): number {
+  const raised = context.crop.harvest.from === "setting out" ? daysRaised(context) : 0;
+  return packetDaysToUp(context) - raised;
 }
 
 /** The packet's days, the middle of them, that are left when seed sown outdoors is up. */
-export function packetDaysLeft(growing: Growing): number {
-  return lessUsed(packetDays(growing)[1], usedWhenUp(growing));
+export function packetDaysLeft(context: SowingContext): number {
+  return lessUsed(packetDays(context)[1], usedWhenUp(context));
 }
 
 /** From the day they are set out; a packet that counts from sowing has used up the days before it under cover. */
-function fromSettingOut(growing: Growing): ReturnType<typeof clockOf> {
-  const out = anchorOf(growing, "set out");
+function fromSettingOut(context: SowingContext): ReturnType<typeof clockOf> {
+  const out = anchorOf(context, "set out");
   if (!out) return { none: "it is not in its place yet" };
-  const from = on(out.day, out.grounds);
-  if (growing.crop.harvest.from === "setting out") return counting(growing, from, 0);
-  const start = anchorOf(growing, "start");
-  const raisedHere = growing.planting.start === "seed indoors" && start;
-  const used = raisedHere ? out.day - start.day : daysRaised(growing);
-  const grounds = raisedHere ? allGrounds(start.grounds, out.grounds) : out.grounds;
-  return counting(growing, { ...from, grounds }, used);
+  const from = on(out.day, out.basis);
+  if (context.crop.harvest.from === "setting out") return clockFrom(context, from, 0);
+  const start = anchorOf(context, "start");
+  const raisedHere = context.planting.start === "seed indoors" && start;
+  const used = raisedHere ? out.day - start.day : daysRaised(context);
+  const basis = raisedHere ? combineBasis(start.basis, out.basis) : out.basis;
+  return clockFrom(context, { ...from, basis }, used);
 }
 
 /** The packet's days, the middle of them, that lie before plants on the day they are set out, and before tubers on the day they are planted. */
-export function packetDaysAhead(growing: Growing): number {
-  const { harvest } = growing.crop;
-  const used = harvest.from === "sowing" ? daysRaised(growing) : 0;
-  return lessUsed(packetDays(growing)[1], used);
+export function packetDaysAhead(context: SowingContext): number {
+  const { harvest } = context.crop;
+  const used = harvest.from === "sowing" ? daysRaised(context) : 0;
+  return lessUsed(packetDays(context)[1], used);
 }

@@ -1,22 +1,22 @@
 import { sayDay } from "../../base/days/day.ts";
-import { inOrder, type Problem } from "../../base/problems/problem.ts";
+import { type Problem, sortProblems } from "../../base/problems/problem.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Plan, Planting } from "../../garden/model/plan.ts";
-import { tell } from "../../garden/plan/codes.ts";
-import { type At, type Read, readPlan } from "../../garden/plan/read.ts";
+import { diagnostic } from "../../garden/plan/codes.ts";
+import { type PlanResult, type PlanSource, readPlan } from "../../garden/plan/read.ts";
 import { climateOf } from "../climate/climate.ts";
-import { anchorOf, type Growing } from "./growing.ts";
+import { assumedContext } from "./assumed-context.ts";
 import { type Refusal, refusalOf } from "./limits.ts";
 import { ripening } from "./ripening.ts";
-import { supposed } from "./supposed.ts";
+import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { fullestDay } from "./trays.ts";
 
 /** A plan's text read and checked as readPlan does, with what this place's season leaves in doubt. */
-export function readInSeason(text: string, at: At): Read {
+export function readInSeason(text: string, at: PlanSource): PlanResult {
   const read = readPlan(text, at);
   return read.plan === null
     ? read
-    : { ...read, problems: inOrder([...read.problems, ...seasonDoubts(read.plan)]) };
+    : { ...read, problems: sortProblems([...read.problems, ...seasonDoubts(read.plan)]) };
 }
 
 /**
@@ -25,11 +25,11 @@ export function readInSeason(text: string, at: At): Read {
  * long days or cold will spoil it; once for the garden `greenhouse-too-full`, on the fullest day.
  */
 export function seasonDoubts(plan: Plan): readonly Problem[] {
-  const growings = supposedIn(plan);
+  const contexts = assumedContextsIn(plan);
   return [
-    ...growings.flatMap((growing) => [...ripeningDoubt(growing), ...spoiltDoubt(growing)]),
+    ...contexts.flatMap((context) => [...ripeningDoubt(context), ...spoiltDoubt(context)]),
     ...plan.plantings.flatMap((planting) => winterDoubt(plan, planting)),
-    ...greenhouseDoubt(plan, growings),
+    ...greenhouseDoubt(plan, contexts),
   ];
 }
 
@@ -39,27 +39,27 @@ function winterDoubt({ site }: Plan, planting: Planting): readonly Problem[] {
   const given = fixed.start ?? within ?? inSince;
   if (!cropFor(planting)?.overwinter || site.firstFrost || given !== null) return [];
   const is = `${nameOf(planting)}: it goes in by the frosts of autumn, and the plan has none`;
-  return [tell("bad-season", planting.at, is, "Name a month, such as plant: this October")];
+  return [diagnostic("bad-season", planting.at, is, "Name a month, such as plant: this October")];
 }
 
 /** Every planting of the year as it would go if everything were done on its day; those that winter or stand in it already left out. */
-function supposedIn(plan: Plan): readonly Growing[] {
+function assumedContextsIn(plan: Plan): readonly SowingContext[] {
   const climate = climateOf(plan, []);
   return plan.plantings.flatMap((planting) => {
     const crop = cropFor(planting);
     if (!crop || crop.overwinter || planting.inSince !== null) return [];
     const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
-    const none = { sowing: 1, anchors: new Map(), facts: [], around: () => true };
-    return supposed({ plan, planting, crop, bed, climate, ...none }) ?? [];
+    const none = { sowing: 1, anchors: new Map(), observations: [], around: () => true };
+    return assumedContext({ plan, planting, crop, bed, climate, ...none }) ?? [];
   });
 }
 
-function greenhouseDoubt({ site }: Plan, growings: readonly Growing[]): readonly Problem[] {
-  const full = fullestDay(growings);
+function greenhouseDoubt({ site }: Plan, contexts: readonly SowingContext[]): readonly Problem[] {
+  const full = fullestDay(contexts);
   if (!site.greenhouse || !full || full.trays <= site.greenhouse.trays) return [];
   const is = `Seedlings take ${full.trays} trays about ${sayDay(full.day)} and the greenhouse has ${site.greenhouse.trays}`;
   return [
-    tell(
+    diagnostic(
       "greenhouse-too-full",
       site.greenhouse.at,
       is,
@@ -68,17 +68,17 @@ function greenhouseDoubt({ site }: Plan, growings: readonly Growing[]): readonly
   ];
 }
 
-function ripeningDoubt(growing: Growing): readonly Problem[] {
-  const { planting } = growing;
-  const answer = ripening(growing);
+function ripeningDoubt(context: SowingContext): readonly Problem[] {
+  const { planting } = context;
+  const answer = ripening(context);
   if (answer.ripens) return [];
-  const mayBeRaised = planting.start === "seed outdoors" && growing.crop.indoors !== null;
+  const mayBeRaised = planting.start === "seed outdoors" && context.crop.indoors !== null;
   const cover = mayBeRaised ? ", or start it under cover" : "";
   const quicker =
     answer.fits === null
       ? "No kind of it is quick enough; grow it under glass, or something else here"
       : `Choose one of ${answer.fits} days or fewer${cover}`;
-  return [tell("will-not-ripen", planting.at, `${nameOf(planting)}: ${answer.is}`, quicker)];
+  return [diagnostic("will-not-ripen", planting.at, `${nameOf(planting)}: ${answer.is}`, quicker)];
 }
 
 const SPOILT: Readonly<Partial<Record<Refusal, readonly [string, string]>>> = {
@@ -88,15 +88,15 @@ const SPOILT: Readonly<Partial<Record<Refusal, readonly [string, string]>>> = {
   cold: ["the cold makes it bolt while it is young", "Sow it later, or raise plants indoors"],
 };
 
-function spoiltDoubt(growing: Growing): readonly Problem[] {
-  const { planting } = growing;
-  const sown = anchorOf(growing, "start");
+function spoiltDoubt(context: SowingContext): readonly Problem[] {
+  const { planting } = context;
+  const sown = anchorOf(context, "start");
   if (planting.start !== "seed outdoors" || !sown) return [];
-  const refusal = refusalOf(growing, sown.day);
-  const told = refusal === null ? undefined : SPOILT[refusal];
-  if (!told) return [];
-  const is = `${nameOf(planting)}: sown ${sayDay(sown.day)}, ${told[0]}`;
-  return [tell("bad-season", planting.at, is, told[1])];
+  const refusal = refusalOf(context, sown.day);
+  const wording = refusal === null ? undefined : SPOILT[refusal];
+  if (!wording) return [];
+  const is = `${nameOf(planting)}: sown ${sayDay(sown.day)}, ${wording[0]}`;
+  return [diagnostic("bad-season", planting.at, is, wording[1])];
 }
 
 const nameOf = ({ name, written }: Planting): string => name ?? written;

@@ -4,8 +4,8 @@ import { COLUMNS_F, EMERGENCE_DAYS } from "../../crops/emergence.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import type { Climate } from "../climate/climate.ts";
 import { dailySwingShare } from "../climate/wave.ts";
-import { kept } from "./memo.ts";
-import { broughtBy, type Daily } from "./sums.ts";
+import { cached } from "./memo.ts";
+import { type DailyAmount, firstDayReaching } from "./sums.ts";
 
 /** Seed that has not come up after so many days never will. Source: house rule; longer than any crop at a soil it may be sown in. */
 export const GIVE_UP_DAYS = 90;
@@ -59,8 +59,8 @@ function shareAt(rates: readonly number[], soilC: number): number {
  * The day that seed is up when sown on a day, by each day's share of the way, or null where it would take longer than
  * GIVE_UP_DAYS. At a constant temperature it gives the table's days, rounded up.
  */
-export function upOn(sown: Day, share: Daily): Day | null {
-  const last = broughtBy(share, sown, { wanted: 1, within: GIVE_UP_DAYS });
+export function upOn(sown: Day, share: DailyAmount): Day | null {
+  const last = firstDayReaching(share, sown, { wanted: 1, within: GIVE_UP_DAYS });
   return last === null ? null : plus(last, 1);
 }
 
@@ -73,17 +73,17 @@ export type Seed = {
 };
 
 /** Shares by climate and seed. A memo, nothing more. */
-const shares = new WeakMap<Climate, Map<string, Map<number, Daily>>>();
+const shares = new WeakMap<Climate, Map<string, Map<number, DailyAmount>>>();
 
 /** Each day's share for seed in a bed of the garden: the soil there, and the part of the air's swing that reaches its depth. */
-export function shareIn(climate: Climate, seed: Seed): Daily {
-  const byPlace = kept(shares, climate, () => new Map<string, Map<number, Daily>>());
-  const place = `${seed.row}|${climate.soilOf(seed.bed)}|${seed.depthCm}`;
-  const bySeason = kept(byPlace, place, () => new Map<number, Daily>());
-  return kept(bySeason, seed.warmerK, () => reckonedIn(climate, seed));
+export function shareIn(climate: Climate, seed: Seed): DailyAmount {
+  const byPlace = cached(shares, climate, () => new Map<string, Map<number, DailyAmount>>());
+  const place = `${seed.row}|${climate.soilKey(seed.bed)}|${seed.depthCm}`;
+  const bySeason = cached(byPlace, place, () => new Map<number, DailyAmount>());
+  return cached(bySeason, seed.warmerK, () => calculateShares(climate, seed));
 }
 
-function reckonedIn(climate: Climate, { row, bed, depthCm, warmerK }: Seed): Daily {
+function calculateShares(climate: Climate, { row, bed, depthCm, warmerK }: Seed): DailyAmount {
   const felt = dailySwingShare(depthCm);
   return (day) => dailyShare(row, climate.soilC(day, bed, warmerK), climate.swingK(day) * felt);
 }

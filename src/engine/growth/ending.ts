@@ -3,8 +3,8 @@ import { isTender } from "../../crops/crops.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { shortDays } from "../climate/sun.ts";
-import type { Growing } from "./growing.ts";
-import { nextYearly } from "./winter.ts";
+import type { SowingContext } from "./sowing-context.ts";
+import { nextAnniversary } from "./winter.ts";
 
 /** The autumn that ends what grows: its first frost, early and usual, the killing one, and the middle of the winter after it. */
 export type Autumn = {
@@ -18,11 +18,11 @@ export type Autumn = {
  * The autumn before the next middle of winter after a day, so that a day in late autumn has that same autumn; null where
  * nothing freezes: a place without frost, or a bed under glass.
  */
-export function autumnAfter({ plan, bed }: Growing, from: Day): Autumn | null {
+export function autumnAfter({ plan, bed }: SowingContext, from: Day): Autumn | null {
   const { firstFrost } = plan.site;
   if (!firstFrost || bed?.kind === "greenhouse") return null;
   const { to } = seasonOf(plan);
-  const on = nextYearly(to, plus(from, -1)) - to;
+  const on = nextAnniversary(to, plus(from, -1)) - to;
   return {
     early: plus(firstFrost.early, on),
     usual: plus(firstFrost.usual, on),
@@ -39,22 +39,22 @@ const HARDY_GRACE_DAYS = 14;
  * first frost for what it kills, two weeks after the killing frost for the rest, and under glass the last day of ten
  * hours, since it must be grown by then; null where nothing ends it.
  */
-export function lastHarvest(growing: Growing, from: Day): Day | null {
-  if (growing.bed?.kind === "greenhouse") return lastLongDay(growing, from);
-  const autumn = autumnAfter(growing, from);
+export function lastHarvest(context: SowingContext, from: Day): Day | null {
+  if (context.bed?.kind === "greenhouse") return lastLongDay(context, from);
+  const autumn = autumnAfter(context, from);
   if (!autumn) return null;
-  return isTender(growing.crop) ? autumn.usual : plus(autumn.killing, HARDY_GRACE_DAYS);
+  return isTender(context.crop) ? autumn.usual : plus(autumn.killing, HARDY_GRACE_DAYS);
 }
 
 /** The last day of ten hours or more before the next days that are shorter; null where none are, or no latitude is known. */
-function lastLongDay({ climate: { dayHours } }: Growing, from: Day): Day | null {
+function lastLongDay({ climate: { dayHours } }: SowingContext, from: Day): Day | null {
   const short = dayHours && shortDays(dayHours, from);
   return short && plus(short.first, -1);
 }
 
 /** The day that ends all growing for a crop: the killing frost, or for what stands it the middle of winter; null where nothing freezes. */
-export function growingEnds(growing: Growing, from: Day): Day | null {
-  const autumn = autumnAfter(growing, from);
+export function growthEndOf(context: SowingContext, from: Day): Day | null {
+  const autumn = autumnAfter(context, from);
   if (!autumn) return null;
-  return isTender(growing.crop) ? autumn.killing : autumn.midwinter;
+  return isTender(context.crop) ? autumn.killing : autumn.midwinter;
 }

@@ -2,9 +2,9 @@ import { type Day, latest, plus } from "../../base/days/day.ts";
 import { celsius } from "../../base/quantities/quantity.ts";
 import { isTender } from "../../crops/crops.ts";
 import type { Crop } from "../../crops/facts.ts";
-import { anchorOf, type Growing, inPlace } from "./growing.ts";
-import { reached } from "./milestones.ts";
+import { isReached } from "./milestones.ts";
 import { ripeMilestone } from "./ripe.ts";
+import { anchorOf, inPlace, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
 
 /** How far a sowing is when frost comes: nothing above the soil, its first weeks, grown, in blossom that frost takes, or ready to bring in. */
@@ -37,16 +37,16 @@ export function frostStage(crop: Crop, { up, out, ready }: StageDays, day: Day):
 }
 
 /** The same of what is growing, by its usual days; null where it is not in its place on that day. */
-export function frostStageOf(growing: Growing, day: Day): FrostStage | null {
-  const placed = inPlace(growing);
-  if (!placed || placed.day > day) return null;
-  const [up, ripe] = [upMilestone(growing), ripeMilestone(growing)];
+export function frostStageOf(context: SowingContext, day: Day): FrostStage | null {
+  const anchor = inPlace(context);
+  if (!anchor || anchor.day > day) return null;
+  const [up, ripe] = [upMilestone(context), ripeMilestone(context)];
   const days: StageDays = {
-    up: reached(up) ? up.usual : placed.day,
-    out: anchorOf(growing, "set out")?.day ?? null,
-    ready: reached(ripe) ? ripe.usual : null,
+    up: isReached(up) ? up.usual : anchor.day,
+    out: anchorOf(context, "set out")?.day ?? null,
+    ready: isReached(ripe) ? ripe.usual : null,
   };
-  return frostStage(growing.crop, days, day);
+  return frostStage(context.crop, days, day);
 }
 
 /**
@@ -59,7 +59,11 @@ export type Hardiness = {
   readonly spared: "not up" | "stands the winter" | "under the soil" | null;
 };
 
-const never = (spared: Hardiness["spared"]): Hardiness => ({ kind: "hardy", killsC: null, spared });
+const neverHurt = (spared: Hardiness["spared"]): Hardiness => ({
+  kind: "hardy",
+  killsC: null,
+  spared,
+});
 const hurtBelow = (kind: Hardiness["kind"], fahrenheit: number): Hardiness => ({
   kind,
   killsC: celsius(fahrenheit),
@@ -112,9 +116,9 @@ const isRoot = ({ family, harvest }: Crop) =>
  * Source: HURT_BELOW_F; shoots, blossom and roots: Masabni, Texas A&M AgriLife Extension, from memory, unchecked.
  */
 export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
-  if (stage === "not up") return never("not up");
-  if (crop.overwinter) return never("stands the winter");
-  if (crop.hilling && stage === "bearing") return never("under the soil");
+  if (stage === "not up") return neverHurt("not up");
+  if (crop.overwinter) return neverHurt("stands the winter");
+  if (crop.hilling && stage === "bearing") return neverHurt("under the soil");
   if (crop.hilling || stage === "in flower") return hurtBelow("tender", HURT_BELOW_F.tender.grown);
   if (isTender(crop)) return hurtBelow("tender", HURT_BELOW_F[crop.frost.value].grown);
   const root = stage === "bearing" && isRoot(crop);

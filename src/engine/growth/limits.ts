@@ -1,10 +1,10 @@
 import { type Day, plus } from "../../base/days/day.ts";
-import { isRaised } from "../../garden/plan/begin.ts";
-import type { Ground } from "./anchors.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
+import type { Basis } from "./anchors.ts";
+import type { DateDecision } from "./date-decision.ts";
 import { lastHarvest } from "./ending.ts";
-import type { Growing } from "./growing.ts";
-import type { Reckoned } from "./reckoned.ts";
 import { ripeIfStarted } from "./ripe.ts";
+import type { SowingContext } from "./sowing-context.ts";
 import { upFrom } from "./up.ts";
 
 /**
@@ -20,24 +20,24 @@ const PICKING_DAYS = 7;
 const YOUNG_DAYS = 42;
 
 /** Why a start on a day, sown, planted or set out, comes to nothing, or null where it goes well. */
-export function refusalOf(growing: Growing, day: Day): Refusal | null {
-  const { climate, crop, bed, planting } = growing;
+export function refusalOf(context: SowingContext, day: Day): Refusal | null {
+  const { climate, crop, bed, planting } = context;
   const soilMax = planting.start === "seed outdoors" ? crop.outdoors?.soilMaxC : null;
   if (soilMax && climate.soilC(day, bed) > soilMax.value) return "asleep";
-  const up = isRaised(planting.start) ? day : upFrom(growing, day);
+  const up = isRaised(planting.start) ? day : upFrom(context, day);
   if (up === null) return "never up";
-  const ripe = ripeIfStarted(growing, day);
-  const end = lastHarvest(growing, day);
-  if (ripe === null || (end !== null && worthTill(growing, ripe) > end)) return "too late";
-  return weatherRefuses(growing, up, ripe);
+  const ripe = ripeIfStarted(context, day);
+  const end = lastHarvest(context, day);
+  if (ripe === null || (end !== null && worthwhileUntil(context, ripe) > end)) return "too late";
+  return weatherRefusal(context, up, ripe);
 }
 
 /** The day till which it should go on bearing, from its first harvest on, to be worth its place. */
-export function worthTill({ crop }: Growing, ripe: Day): Day {
+export function worthwhileUntil({ crop }: SowingContext, ripe: Day): Day {
   return plus(ripe, crop.harvest.bearsDays?.value[0] ?? 0);
 }
 
-function weatherRefuses({ climate, crop }: Growing, up: Day, ripe: Day): Refusal | null {
+function weatherRefusal({ climate, crop }: SowingContext, up: Day, ripe: Day): Refusal | null {
   const { heatC, longDays, coldYoung } = crop.limits;
   const warmAt = (day: Day, aboveC: number) => climate.airC(day) > aboveC;
   if (heatC && (warmAt(ripe, heatC.value) || warmAt(plus(ripe, PICKING_DAYS), heatC.value)))
@@ -51,7 +51,7 @@ function weatherRefuses({ climate, crop }: Growing, up: Day, ripe: Day): Refusal
   return cold > coldYoung.value.days ? "cold" : null;
 }
 
-const GROUNDS: Readonly<Record<Refusal, Ground>> = {
+const REFUSAL_BASIS: Readonly<Record<Refusal, Basis>> = {
   asleep: "heat",
   heat: "heat",
   "long days": "day length",
@@ -68,33 +68,37 @@ const LOOK_AHEAD_DAYS = 183;
  * warmth. What heat or long days are against waits for the other side of summer, but only where the gardener's own wish
  * or a place that was taken had put it there: a spring day that the season itself gives stays, `first` giving that day.
  */
-export function withinLimits(growing: Growing, reckoned: Reckoned, first: () => Day): Reckoned {
-  const refusal = hasLimits(growing) ? refusalOf(growing, reckoned.day) : null;
-  if (refusal === null || refusal === "too late" || refusal === "never up") return reckoned;
-  if (refusal !== "cold" && reckoned.day <= first()) return reckoned;
-  const better = nextGood(growing, reckoned.day);
-  if (better === null) return reckoned;
-  const ground = GROUNDS[refusal];
+export function withinLimits(
+  context: SowingContext,
+  decision: DateDecision,
+  first: () => Day,
+): DateDecision {
+  const refusal = hasLimits(context) ? refusalOf(context, decision.day) : null;
+  if (refusal === null || refusal === "too late" || refusal === "never up") return decision;
+  if (refusal !== "cold" && decision.day <= first()) return decision;
+  const better = nextGoodStart(context, decision.day);
+  if (better === null) return decision;
+  const basis = REFUSAL_BASIS[refusal];
   return {
-    ...reckoned,
+    ...decision,
     day: better,
     early: better,
     late: better,
-    grounds: [...reckoned.grounds, ground],
-    tests: [...reckoned.tests, { ground, day: better }],
+    basis: [...decision.basis, basis],
+    tests: [...decision.tests, { basis, day: better }],
     stop: null,
     stopped: false,
   };
 }
 
-const hasLimits = ({ crop }: Growing) =>
+const hasLimits = ({ crop }: SowingContext) =>
   crop.outdoors?.soilMaxC || crop.limits.heatC || crop.limits.longDays || crop.limits.coldYoung;
 
 /** The first day after a day on which a start goes well; null where none of the next half year does. */
-export function nextGood(growing: Growing, after: Day): Day | null {
+export function nextGoodStart(context: SowingContext, after: Day): Day | null {
   for (let on = 1; on <= LOOK_AHEAD_DAYS; on++) {
     const day = plus(after, on);
-    if (refusalOf(growing, day) === null) return day;
+    if (refusalOf(context, day) === null) return day;
   }
   return null;
 }

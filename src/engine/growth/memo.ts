@@ -1,6 +1,6 @@
 import type { Planting } from "../../garden/model/plan.ts";
 import type { Climate } from "../climate/climate.ts";
-import type { Growing } from "./growing.ts";
+import type { SowingContext } from "./sowing-context.ts";
 
 /*
  * What growth reckons is asked for by many practices in three passes. Memos keep it with the climate, so that it goes
@@ -8,7 +8,7 @@ import type { Growing } from "./growing.ts";
  */
 
 /** What is kept under a key, made where it is not there yet. */
-export function kept<Key, Value>(
+export function cached<Key, Value>(
   map: { get(key: Key): Value | undefined; set(key: Key, value: Value): unknown },
   key: Key,
   make: () => Value,
@@ -21,36 +21,44 @@ export function kept<Key, Value>(
 }
 
 /** Gives what is known of a growing, or makes it. */
-export type Memo<Known> = (growing: Growing, make: () => Known) => Known;
+export type Memo<Known> = (context: SowingContext, make: () => Known) => Known;
 
 /** A memo for what is asked of the very same growing. */
-export function memo<Known>(): Memo<Known> {
-  const byClimate = new WeakMap<Climate, Map<Growing, Known>>();
-  return (growing, make) => {
-    const known = kept(byClimate, growing.climate, () => new Map<Growing, Known>());
-    return kept(known, growing, make);
+export function memoize<Known>(): Memo<Known> {
+  const byClimate = new WeakMap<Climate, Map<SowingContext, Known>>();
+  return (context, make) => {
+    const known = cached(byClimate, context.climate, () => new Map<SowingContext, Known>());
+    return cached(known, context, make);
   };
 }
 
 /** Gives what is known of a planting and one more thing, or makes it. */
-export type PlantingMemo<Key, Known> = (growing: Growing, key: Key, make: () => Known) => Known;
+export type PlantingMemo<Key, Known> = (
+  context: SowingContext,
+  key: Key,
+  make: () => Known,
+) => Known;
 
 /** A memo for what hangs on the planting and one more thing alone: another pass has another growing of it. */
-export function plantingMemo<Key, Known>(): PlantingMemo<Key, Known> {
-  const byClimate = new WeakMap<Climate, Map<Planting, Map<Key, Of<Known>>>>();
-  return (growing, key, make) => {
-    const { climate, planting } = growing;
-    const byPlanting = kept(byClimate, climate, () => new Map<Planting, Map<Key, Of<Known>>>());
-    const byKey = kept(byPlanting, planting, () => new Map<Key, Of<Known>>());
+export function memoizeByPlanting<Key, Known>(): PlantingMemo<Key, Known> {
+  const byClimate = new WeakMap<Climate, Map<Planting, Map<Key, CachedValue<Known>>>>();
+  return (context, key, make) => {
+    const { climate, planting } = context;
+    const byPlanting = cached(
+      byClimate,
+      climate,
+      () => new Map<Planting, Map<Key, CachedValue<Known>>>(),
+    );
+    const byKey = cached(byPlanting, planting, () => new Map<Key, CachedValue<Known>>());
     const there = byKey.get(key);
-    if (there && isAlike(there.growing, growing)) return there.known;
+    if (there && isAlike(there.context, context)) return there.known;
     const known = make();
-    byKey.set(key, { growing, known });
+    byKey.set(key, { context, known });
     return known;
   };
 }
 
-type Of<Known> = { readonly growing: Growing; readonly known: Known };
+type CachedValue<Known> = { readonly context: SowingContext; readonly known: Known };
 
-const isAlike = (a: Growing, b: Growing) =>
+const isAlike = (a: SowingContext, b: SowingContext) =>
   a.crop === b.crop && a.bed === b.bed && a.plan === b.plan;

@@ -1,6 +1,6 @@
 import { type Day, plus } from "../../base/days/day.ts";
-import type { Range } from "../../crops/facts.ts";
-import type { Ground } from "./anchors.ts";
+import type { NumberRange } from "../../crops/facts.ts";
+import type { Basis } from "./anchors.ts";
 
 /** When a stage is reached, early ≤ usual ≤ late, with what it hangs on; or none, with the reason in a clause. */
 export type Milestone =
@@ -8,42 +8,42 @@ export type Milestone =
       readonly early: Day;
       readonly usual: Day;
       readonly late: Day;
-      readonly grounds: readonly Ground[];
+      readonly basis: readonly Basis[];
       /** Seen, and so no longer reckoned. */
       readonly seen: boolean;
     }
   | { readonly none: string };
 
 /** A milestone that has its days. */
-export type Reached = Exclude<Milestone, { readonly none: string }>;
+export type ReachedMilestone = Exclude<Milestone, { readonly none: string }>;
 
 /** Whether a milestone has a day. */
-export function reached(milestone: Milestone): milestone is Reached {
+export function isReached(milestone: Milestone): milestone is ReachedMilestone {
   return "usual" in milestone;
 }
 
 /** The middle of a range, to the whole day. */
-export function middle([least, most]: Range): number {
+export function middle([least, most]: NumberRange): number {
   return Math.round((least + most) / 2);
 }
 
 /** What was seen on a day, whatever was reckoned. */
-export function seenOn(day: Day): Milestone {
-  return { early: day, usual: day, late: day, grounds: ["seen"], seen: true };
+export function seenMilestone(day: Day): Milestone {
+  return { early: day, usual: day, late: day, basis: ["seen"], seen: true };
 }
 
 /** The one day that an act falls on, or a frost usually does. */
-export function onDay(day: Day, grounds: readonly Ground[]): Reached {
-  return { early: day, usual: day, late: day, grounds, seen: false };
+export function milestoneOn(day: Day, basis: readonly Basis[]): ReachedMilestone {
+  return { early: day, usual: day, late: day, basis, seen: false };
 }
 
 /** Days from a day on: the least, the middle and the most of a range. */
-export function daysOn(day: Day, range: Range, grounds: readonly Ground[]): Milestone {
+export function milestoneAfter(day: Day, range: NumberRange, basis: readonly Basis[]): Milestone {
   return {
     early: plus(day, range[0]),
     usual: plus(day, middle(range)),
     late: plus(day, range[1]),
-    grounds,
+    basis,
     seen: false,
   };
 }

@@ -3,7 +3,7 @@ import type { Climate } from "../climate/climate.ts";
 import { ONE_IN_TEN } from "../climate/normal.ts";
 
 /** The three seasons that a milestone's early, usual and late are reckoned in. */
-export type Season = "warm" | "usual" | "cold";
+export type SeasonWarmth = "warm" | "usual" | "cold";
 
 /** Days of the month whose spread from year to year is known. */
 const MONTH = 30;
@@ -22,7 +22,7 @@ const STEP_K = 0.5;
  * one season in ten is warmer still. Short spans spread more than a month does, long ones less.
  * Source: house rule: weeks weigh each for itself beside a part that lasts; held by a hindcast on station years.
  */
-export function warmerK(climate: Climate, season: Season, from: Day, days: number): number {
+export function warmerK(climate: Climate, season: SeasonWarmth, from: Day, days: number): number {
   if (season === "usual") return 0;
   const monthK = climate.spreadK(plus(from, days / 2));
   const share = LASTING + ((1 - LASTING) * MONTH) / Math.max(days, SPELL_DAYS);

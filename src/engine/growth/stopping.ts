@@ -1,9 +1,9 @@
 import { type Day, latest, plus } from "../../base/days/day.ts";
 import { seasonOf } from "../../garden/model/season.ts";
+import type { DateTest } from "./date-decision.ts";
 import { lastHarvest } from "./ending.ts";
-import type { Growing } from "./growing.ts";
-import type { Test } from "./reckoned.ts";
 import { ripeIfStarted } from "./ripe.ts";
+import type { SowingContext } from "./sowing-context.ts";
 
 /**
  * A hold for cold soil ends no sooner than so many days after the frost date.
@@ -18,8 +18,12 @@ const NO_FROST_DAYS = 90;
 const PICKING_DAYS = { bearing: 42, once: 14 } as const;
 
 /** The day before which no hold ends: some weeks after the frost date, and never before what the gardener herself asked for. */
-export function firstStop(growing: Growing, frost: Day | null, own: readonly Test[]): Day {
-  const from = frost ?? plus(seasonOf(growing.plan).from, NO_FROST_DAYS);
+export function firstStop(
+  context: SowingContext,
+  frost: Day | null,
+  own: readonly DateTest[],
+): Day {
+  const from = frost ?? plus(seasonOf(context.plan).from, NO_FROST_DAYS);
   return latest(plus(from, STOP_DAYS), ...own.map((test) => test.day));
 }
 
@@ -27,21 +31,21 @@ export function firstStop(growing: Growing, frost: Day | null, own: readonly Tes
  * The day that ends a hold: the first stop, or in a longer season the last day on which a start is still ready in time
  * to be picked for weeks in a usual year. So a long season waits for its soil and a short one does not.
  */
-export function stopDay(growing: Growing, first: Day): Day {
-  const end = lastHarvest(growing, first);
-  if (end === null || !isInTime(growing, first, end)) return first;
+export function stopDay(context: SowingContext, first: Day): Day {
+  const end = lastHarvest(context, first);
+  if (end === null || !isInTime(context, first, end)) return first;
   let [early, late] = [first, end];
   while (early < late) {
     const day = plus(early, Math.ceil((late - early) / 2));
-    if (isInTime(growing, day, end)) early = day;
+    if (isInTime(context, day, end)) early = day;
     else late = plus(day, -1);
   }
   return early;
 }
 
-function isInTime(growing: Growing, day: Day, end: Day): boolean {
-  const ripe = ripeIfStarted(growing, day);
-  const { kind } = growing.crop.harvest;
+function isInTime(context: SowingContext, day: Day, end: Day): boolean {
+  const ripe = ripeIfStarted(context, day);
+  const { kind } = context.crop.harvest;
   const picking = kind === "again and again" ? PICKING_DAYS.bearing : PICKING_DAYS.once;
   return ripe !== null && plus(ripe, picking) <= end;
 }

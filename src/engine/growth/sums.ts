@@ -1,19 +1,19 @@
 import { type Day, plus } from "../../base/days/day.ts";
 
 /** What each day brings: warmth, or a share of the way to coming up; never negative. */
-export type Daily = (day: Day) => number;
+export type DailyAmount = (day: Day) => number;
 
 /** Sums of a daily from a first day on: `upTo[i]` is what the days before `first + i` brought. */
 type Sums = { first: Day; upTo: number[] };
 
 /** Sums by the daily they are of, so that no day is reckoned twice. A memo, nothing more. */
-const known = new WeakMap<Daily, Sums>();
+const known = new WeakMap<DailyAmount, Sums>();
 
 /** Days before the first one asked for that are summed with it, so that sums seldom begin anew. */
 const AHEAD = 30;
 
 /** Sums that begin on that day or before it. */
-function sumsFrom(daily: Daily, from: Day): Sums {
+function sumsFrom(daily: DailyAmount, from: Day): Sums {
   const old = known.get(daily);
   if (old && old.first <= from) return old;
   const sums = { first: plus(from, -AHEAD), upTo: [0] };
@@ -22,17 +22,17 @@ function sumsFrom(daily: Daily, from: Day): Sums {
 }
 
 /** What the days before that one brought, from the first of the sums on. */
-function before(day: number, daily: Daily, { first, upTo }: Sums): number {
+function sumBefore(day: number, daily: DailyAmount, { first, upTo }: Sums): number {
   for (let i = upTo.length; i <= day - first; i++)
     upTo.push((upTo[i - 1] ?? 0) + daily(plus(first, i - 1)));
   return upTo[day - first] ?? 0;
 }
 
 /** What the days from the first to the last brought together, both included; 0 where they are the wrong way round. */
-export function sumBetween(daily: Daily, first: Day, last: Day): number {
+export function sumBetween(daily: DailyAmount, first: Day, last: Day): number {
   if (last < first) return 0;
   const sums = sumsFrom(daily, first);
-  return before(last + 1, daily, sums) - before(first, daily, sums);
+  return sumBefore(last + 1, daily, sums) - sumBefore(first, daily, sums);
 }
 
 /** Sums are rounded: a day that lacks no more than this is enough. */
@@ -42,22 +42,22 @@ const NEARLY = 1e-9;
 const STEP = 8;
 
 /** The first day by whose end the days from `from` on have brought that much, looking at so many days at the most; null where they do not. */
-export function broughtBy(
-  daily: Daily,
+export function firstDayReaching(
+  daily: DailyAmount,
   from: Day,
   { wanted, within }: { readonly wanted: number; readonly within: number },
 ): Day | null {
   const sums = sumsFrom(daily, from);
-  const enough = before(from, daily, sums) + wanted - NEARLY;
+  const enough = sumBefore(from, daily, sums) + wanted - NEARLY;
   let days = Math.min(STEP, within);
-  while (before(from + days, daily, sums) < enough) {
+  while (sumBefore(from + days, daily, sums) < enough) {
     if (days === within) return null;
     days = Math.min(days + STEP, within);
   }
-  return firstWith(sums, from, { days, enough });
+  return firstDayWith(sums, from, { days, enough });
 }
 
-function firstWith(
+function firstDayWith(
   { first, upTo }: Sums,
   from: Day,
   { days, enough }: { readonly days: number; readonly enough: number },

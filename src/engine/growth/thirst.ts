@@ -1,14 +1,14 @@
-import { type Day, earliest, latest, partsOf, plus, theDay } from "../../base/days/day.ts";
+import { type Day, dayOrThrow, earliest, latest, partsOf, plus } from "../../base/days/day.ts";
 import type { Family } from "../../crops/facts.ts";
 import type { Site } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { isRaised } from "../../garden/plan/begin.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
 import type { Climate } from "../climate/climate.ts";
-import { referenceMm } from "../climate/evaporation.ts";
+import { referenceEvaporationMm } from "../climate/evaporation.ts";
 import { type Anchors, anchorKey } from "./anchors.ts";
-import { anchorOf, type Growing } from "./growing.ts";
-import { reached } from "./milestones.ts";
+import { isReached } from "./milestones.ts";
 import { ripeMilestone } from "./ripe.ts";
+import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
 
 /** What a crop gives off for each millimetre of short grass: young, full grown, and at its end. */
@@ -32,22 +32,22 @@ const STAGES = { young: 0.2, full: 0.5, going: 0.85 } as const;
 const USUAL_DAYS = 90;
 
 /** A sowing while it drinks outdoors; both days inclusive. */
-export type Drinking = { readonly from: Day; readonly to: Day; readonly ripe: Day };
+export type DrinkingPeriod = { readonly from: Day; readonly to: Day; readonly ripe: Day };
 
 /**
  * From the day a sowing is up or set out to its last harvest, at the latest the usual first frost, within its plan's
  * season; `anchors` tell its end, where they know it; null where it never stands outdoors in it, and in a greenhouse.
  * Source: house rule.
  */
-export function drinkingOf(growing: Growing, anchors: Anchors): Drinking | null {
-  const { plan, bed } = growing;
-  const out = bed?.kind === "greenhouse" ? null : outSince(growing);
+export function drinkingPeriodOf(context: SowingContext, anchors: Anchors): DrinkingPeriod | null {
+  const { plan, bed } = context;
+  const out = bed?.kind === "greenhouse" ? null : outSince(context);
   if (out === null) return null;
   const season = seasonOf(plan);
-  const ripeness = ripeMilestone(growing);
-  const ripe = reached(ripeness) ? ripeness.usual : plus(out, USUAL_DAYS);
+  const ripeness = ripeMilestone(context);
+  const ripe = isReached(ripeness) ? ripeness.usual : plus(out, USUAL_DAYS);
   const to = earliest(
-    lastDay(growing, ripe, anchors),
+    lastDay(context, ripe, anchors),
     plan.site.firstFrost?.usual ?? season.to,
     season.to,
   );
@@ -55,20 +55,20 @@ export function drinkingOf(growing: Growing, anchors: Anchors): Drinking | null 
   return from <= to ? { from, to, ripe } : null;
 }
 
-function outSince(growing: Growing): Day | null {
-  const { start } = growing.planting;
-  if (isRaised(start)) return anchorOf(growing, "set out")?.day ?? null;
-  const up = upMilestone(growing);
-  return reached(up) ? up.usual : null;
+function outSince(context: SowingContext): Day | null {
+  const { start } = context.planting;
+  if (isRaised(start)) return anchorOf(context, "set out")?.day ?? null;
+  const up = upMilestone(context);
+  return isReached(up) ? up.usual : null;
 }
 
 /** Its end as seen or placed, else as long as its kind bears or keeps. What bears till frost ends with it, on whichever day the last is picked. */
-function lastDay(growing: Growing, ripe: Day, anchors: Anchors): Day {
-  const { kind, bearsDays, holdsDays } = growing.crop.harvest;
-  const end = anchors.get(anchorKey(growing.planting.key, growing.sowing, "end"));
+function lastDay(context: SowingContext, ripe: Day, anchors: Anchors): Day {
+  const { kind, bearsDays, holdsDays } = context.crop.harvest;
+  const end = anchors.get(anchorKey(context.planting.key, context.sowing, "end"));
   const tillFrost = kind === "again and again" && bearsDays === null;
   if (end && (end.from === "diary" || !tillFrost)) return end.day;
-  return tillFrost ? seasonOf(growing.plan).to : plus(ripe, bearsDays?.value[1] ?? holdsDays.value);
+  return tillFrost ? seasonOf(context.plan).to : plus(ripe, bearsDays?.value[1] ?? holdsDays.value);
 }
 
 /**
@@ -76,11 +76,11 @@ function lastDay(growing: Growing, ripe: Day, anchors: Anchors): Day {
  * bears again and again does not fall off after its first harvest.
  * Source: Allen and others, FAO 56, 1998, eq. 66, with Tables 11 and 12 from memory.
  */
-export function coefficientOn(growing: Growing, drinking: Drinking, day: Day): number {
+export function coefficientOn(context: SowingContext, drinking: DrinkingPeriod, day: Day): number {
   if (day < drinking.from || day > drinking.to) return 0;
-  const { young, full, late } = FAMILIES[growing.crop.family] ?? SMALL;
+  const { young, full, late } = FAMILIES[context.crop.family] ?? SMALL;
   const part = (day - drinking.from) / Math.max(1, drinking.ripe - drinking.from);
-  const goes = growing.crop.harvest.kind === "once" && part > STAGES.going;
+  const goes = context.crop.harvest.kind === "once" && part > STAGES.going;
   if (goes) return between(full, late, (part - STAGES.going) / (1 - STAGES.going));
   return between(young, full, (part - STAGES.young) / (STAGES.full - STAGES.young));
 }
@@ -100,13 +100,13 @@ export function usualWaterOf(
 ): ((day: Day) => { readonly grassMm: number; readonly rainMm: number }) | null {
   if (latitude === null || normals === null) return null;
   return (day) => ({
-    grassMm: referenceMm({ ...climate.air(day), day, latitude }),
+    grassMm: referenceEvaporationMm({ ...climate.air(day), day, latitude }),
     rainMm: (normals.rainMm?.[partsOf(day).month - 1] ?? 0) / daysInMonth(day),
   });
 }
 
 function daysInMonth(day: Day): number {
   const { year, month } = partsOf(day);
-  const next = month === 12 ? theDay(year + 1, 1, 1) : theDay(year, month + 1, 1);
-  return next - theDay(year, month, 1);
+  const next = month === 12 ? dayOrThrow(year + 1, 1, 1) : dayOrThrow(year, month + 1, 1);
+  return next - dayOrThrow(year, month, 1);
 }

@@ -1,8 +1,8 @@
 import type { Day } from "../../base/days/day.ts";
 import type { Warmth } from "../../crops/facts.ts";
-import type { Air, Climate } from "../climate/climate.ts";
-import { kept } from "./memo.ts";
-import { broughtBy, type Daily, sumBetween } from "./sums.ts";
+import type { Climate, DayAir } from "../climate/climate.ts";
+import { cached } from "./memo.ts";
+import { type DailyAmount, firstDayReaching, sumBetween } from "./sums.ts";
 
 /** What warmth is counted between [°C]; null: no ceiling. */
 export type Bounds = { readonly baseC: number; readonly ceilingC: number | null };
@@ -26,7 +26,7 @@ export function boundsOf(warmth: Warmth): Bounds {
  * Source: Peet, NC State University, Calculating Degree Days, without a ceiling; University of Wisconsin Extension,
  * Calculating growing degree days, 2018, with one.
  */
-export function dayWarmth({ lowC, highC }: Air, { baseC, ceilingC }: Bounds): number {
+export function dayWarmth({ lowC, highC }: DayAir, { baseC, ceilingC }: Bounds): number {
   if (ceilingC === null) return Math.max(0, (lowC + highC) / 2 - baseC);
   const between = (at: number) => Math.min(Math.max(at, baseC), ceilingC);
   return (between(lowC) + between(highC)) / 2 - baseC;
@@ -41,21 +41,21 @@ export function packetWarmth(days: number, warmth: Warmth): number {
 export const MOST_DAYS = 365;
 
 /** Each day's warmth by climate, bounds and season. A memo, nothing more. */
-const dailies = new WeakMap<Climate, Map<Bounds, Map<number, Daily>>>();
+const dailies = new WeakMap<Climate, Map<Bounds, Map<number, DailyAmount>>>();
 
 /** The warmth [degree-C days] of any day of a climate, in a season so much warmer than usual [K]. */
-export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): Daily {
-  const byBounds = kept(dailies, climate, () => new Map<Bounds, Map<number, Daily>>());
-  const bySeason = kept(byBounds, bounds, () => new Map<number, Daily>());
-  return kept(bySeason, warmerK, () => (day) => dayWarmth(climate.air(day, warmerK), bounds));
+export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): DailyAmount {
+  const byBounds = cached(dailies, climate, () => new Map<Bounds, Map<number, DailyAmount>>());
+  const bySeason = cached(byBounds, bounds, () => new Map<number, DailyAmount>());
+  return cached(bySeason, warmerK, () => (day) => dayWarmth(climate.air(day, warmerK), bounds));
 }
 
 /** The first day by whose end that much warmth [degree-C days] has come together from `from` on, both included; null where a year does not bring it. */
-export function reachedOn(daily: Daily, from: Day, wanted: number): Day | null {
-  return broughtBy(daily, from, { wanted, within: MOST_DAYS });
+export function reachedOn(daily: DailyAmount, from: Day, wanted: number): Day | null {
+  return firstDayReaching(daily, from, { wanted, within: MOST_DAYS });
 }
 
 /** Warmth [degree-C days] that came together from the first day to the last, both included; 0 where they are the wrong way round. */
-export function warmthBetween(daily: Daily, first: Day, last: Day): number {
+export function warmthBetween(daily: DailyAmount, first: Day, last: Day): number {
   return sumBetween(daily, first, last);
 }

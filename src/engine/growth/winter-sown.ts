@@ -1,7 +1,7 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { isTender } from "../../crops/crops.ts";
-import type { Ground } from "./anchors.ts";
-import type { Growing } from "./growing.ts";
+import type { Basis } from "./anchors.ts";
+import type { SowingContext } from "./sowing-context.ts";
 
 /** Weeks before the usual last frost at which containers go out: of what stands frost, eight to ten, and of what does not. Source: common practice. */
 const WEEKS_AHEAD = { hardy: 9, tender: 6 } as const;
@@ -10,15 +10,15 @@ const WEEKS_AHEAD = { hardy: 9, tender: 6 } as const;
 export type BoxesOut = {
   readonly day: Day;
   readonly weeks: number;
-  readonly grounds: readonly Ground[];
+  readonly basis: readonly Basis[];
 };
 
 /** When a winter-sown planting's boxes go out: the gardener's own day, else weeks before the usual last frost; null for other starts and where no frost is known. */
-export function boxesOut({ planting, crop, plan }: Growing): BoxesOut | null {
+export function boxesOut({ planting, crop, plan }: SowingContext): BoxesOut | null {
   const frost = plan.site.lastFrost;
   if (planting.start !== "winter-sown" || !frost) return null;
   const weeks = isTender(crop) ? WEEKS_AHEAD.tender : WEEKS_AHEAD.hardy;
   const given = planting.fixed.start;
-  if (given !== null) return { day: given, weeks, grounds: ["given"] };
-  return { day: plus(frost.usual, -7 * weeks), weeks, grounds: ["last frost"] };
+  if (given !== null) return { day: given, weeks, basis: ["given"] };
+  return { day: plus(frost.usual, -7 * weeks), weeks, basis: ["last frost"] };
 }

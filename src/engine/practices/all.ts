@@ -1,9 +1,9 @@
-import type { Growing } from "../growth/growing.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { BOARD } from "./board.ts";
 import { CARE } from "./care.ts";
 import { CLOSE_BED } from "./close-bed.ts";
 import { COVER } from "./cover.ts";
-import { underCover } from "./covered.ts";
+import { underCover } from "./cover-periods.ts";
 import { DRAIN } from "./drain.ts";
 import { FIRST_FROST } from "./first-frost.ts";
 import { FROST_AHEAD } from "./frost-ahead.ts";
@@ -11,14 +11,14 @@ import { GREENHOUSE } from "./greenhouse.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
 import { HILL } from "./hill.ts";
-import { NOT_YET } from "./not-yet.ts";
+import { NOT_YET_WARNING } from "./not-yet.ts";
 import { PLANT_FOR_WINTER, STAND_THE_WINTER } from "./overwinter.ts";
 import { PALE_LEAVES } from "./pale-leaves.ts";
 import { PLANT } from "./plant.ts";
 import { POT_ON } from "./pot-on.ts";
 import type { Pass, Practice, SharedPractice } from "./practice.ts";
 import { REPEAT } from "./repeat.ts";
-import { SET_OUT, shareLadders } from "./set-out.ts";
+import { SETTING_OUT, shareLadders } from "./set-out.ts";
 import { SOIL_TEST } from "./soil-test.ts";
 import { SOW_INDOORS } from "./sow-indoors.ts";
 import { SOW_OUTDOORS } from "./sow-outdoors.ts";
@@ -42,8 +42,8 @@ export const PRACTICES: readonly Practice[] = [
   POT_ON,
   WINTER_LIDS,
   HARDEN_OFF,
-  NOT_YET,
-  SET_OUT,
+  NOT_YET_WARNING,
+  SETTING_OUT,
   BOARD,
   SUPPORT,
   PALE_LEAVES,
@@ -71,14 +71,14 @@ export const SHARED_PRACTICES: readonly SharedPractice[] = [
 ];
 
 /** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */
-export function tasksOf(growings: readonly Growing[], pass: Pass): readonly Task[] {
+export function tasksOf(contexts: readonly SowingContext[], pass: Pass): readonly Task[] {
   const practices = PRACTICES.filter((practice) => practice.pass === pass);
   const tasks: Task[] = [];
-  for (const growing of growings) {
-    const { without } = growing.planting;
-    const told = practices.filter(({ name }) => !without.includes(name));
-    const own = told.flatMap((practice) => practice.tasks(growing));
-    tasks.push(...(pass === "rest" ? underCover(growing, own) : own));
+  for (const context of contexts) {
+    const { without } = context.planting;
+    const wanted = practices.filter(({ name }) => !without.includes(name));
+    const own = wanted.flatMap((practice) => practice.tasks(context));
+    tasks.push(...(pass === "rest" ? underCover(context, own) : own));
   }
   return pass === "set out" ? shareLadders(tasks) : tasks;
 }

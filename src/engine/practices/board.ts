@@ -1,11 +1,11 @@
 import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
-import { reached } from "../growth/milestones.ts";
+import { isReached } from "../growth/milestones.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
-import { upTold } from "./growth-told.ts";
+import { upReasons } from "./growth-reasons.ts";
 import type { Practice } from "./practice.ts";
-import { householdOnly, how, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { householdOnly, how, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** A board is off by this day after sowing, whatever shows. Source: extension advice on carrots, from memory: 7 to 14, up to 21 days. */
 export const BOARD_OFF_BY_DAYS = 21;
@@ -13,51 +13,51 @@ export const BOARD_OFF_BY_DAYS = 21;
 const FIRST_LOOK_DAYS = 5;
 
 /** Whether somebody can look every day from one day to another, both inclusive. */
-function watched(growing: Growing, from: Day, to: Day): boolean {
-  for (let day = from; day <= to; day = plus(day, 1)) if (!growing.around(day)) return false;
+function isSomebodyAround(context: SowingContext, from: Day, to: Day): boolean {
+  for (let day = from; day <= to; day = plus(day, 1)) if (!context.around(day)) return false;
   return true;
 }
 
 /** The last day before `day`, or that day, on which somebody is about; `day` itself where nobody is for three weeks. */
-function lastAround(growing: Growing, day: Day): Day {
+function lastAround(context: SowingContext, day: Day): Day {
   for (let back = 0; back < BOARD_OFF_BY_DAYS; back++)
-    if (growing.around(plus(day, -back))) return plus(day, -back);
+    if (context.around(plus(day, -back))) return plus(day, -back);
   return day;
 }
 
 /** The board off by its last day, where the soil is too cold to say when anything will show. */
-function offUnseen(growing: Growing, stop: Day): Task {
-  const day = lastAround(growing, stop);
-  return plantingTask(growing, "board", "off", {
+function takeOffUnseen(context: SowingContext, stop: Day): Task {
+  const day = lastAround(context, stop);
+  return plantingTask(context, "board", "off", {
     window: window(plus(stop, -FIRST_LOOK_DAYS), day, day, "earlier"),
     harm: "tonight",
     rhythm: "daily",
     minutes: 5,
-    title: { verb: "Board off", object: objectOf(growing), where: "bed" },
+    title: { verb: "Board off", object: objectOf(context), where: "bed" },
     say: [
       how("Take the board away for good, green or not, and keep the row damp."),
       why("Three weeks under a board is the most that seedlings stand."),
     ],
     because: () => [["Off by day 21 whatever shows, ", { day: stop }, "."]],
-    grounds: anchorOf(growing, "start")?.grounds ?? [],
-    hangsOn: tasksBehind(growing, "start"),
+    basis: anchorOf(context, "start")?.basis ?? [],
+    hangsOn: anchorTaskIds(context, "start"),
   });
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const start = anchorOf(growing, "start");
-  const up = upMilestone(growing);
-  if (!growing.planting.under.includes("board") || !start) return [];
+function tasks(context: SowingContext): readonly Task[] {
+  const start = anchorOf(context, "start");
+  const up = upMilestone(context);
+  if (!context.planting.under.includes("board") || !start) return [];
   const stop = plus(start.day, BOARD_OFF_BY_DAYS);
-  if (!reached(up)) return [offUnseen(growing, stop)];
+  if (!isReached(up)) return [takeOffUnseen(context, stop)];
   const look = earliest(latest(up.early, plus(start.day, FIRST_LOOK_DAYS)), plus(stop, -2));
   const off = earliest(up.usual, stop);
-  const canLook = watched(growing, look, off);
+  const canLook = isSomebodyAround(context, look, off);
   const shared = {
     harm: "tonight",
     rhythm: "daily",
-    grounds: up.grounds,
-    hangsOn: tasksBehind(growing, "start"),
+    basis: up.basis,
+    hangsOn: anchorTaskIds(context, "start"),
     because: () => [
       [
         "Sown ",
@@ -68,12 +68,12 @@ function tasks(growing: Growing): readonly Task[] {
         { day: stop },
         ".",
       ],
-      ...upTold(growing),
+      ...upReasons(context),
     ],
   } as const;
-  const object = objectOf(growing);
-  const offDay = canLook ? off : lastAround(growing, look);
-  const taking = plantingTask(growing, "board", "off", {
+  const object = objectOf(context);
+  const offDay = canLook ? off : lastAround(context, look);
+  const taking = plantingTask(context, "board", "off", {
     ...shared,
     window: window(canLook ? look : plus(start.day, 1), offDay, canLook ? stop : offDay, "earlier"),
     minutes: 5,
@@ -96,7 +96,7 @@ function tasks(growing: Growing): readonly Task[] {
   });
   if (!canLook || up.seen) return [taking];
   return [
-    plantingTask(growing, "board", "look", {
+    plantingTask(context, "board", "look", {
       ...shared,
       window: window(plus(look, -1), look, look, "earlier"),
       minutes: 5,

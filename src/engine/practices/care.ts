@@ -1,37 +1,43 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { degreesC } from "../../base/quantities/quantity.ts";
-import type { Care, CarePractice, Said } from "../../crops/facts.ts";
+import type { Care, CarePractice, MeasuredText } from "../../crops/facts.ts";
 import { saySource } from "../../crops/figures.ts";
 import { flowerMilestone } from "../growth/flower.ts";
-import { type Growing, inPlace } from "../growth/growing.ts";
-import { type Milestone, middle, onDay, type Reached, reached } from "../growth/milestones.ts";
+import {
+  isReached,
+  type Milestone,
+  middle,
+  milestoneOn,
+  type ReachedMilestone,
+} from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
+import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { Practice } from "./practice.ts";
-import { caution, how, lengths, type Piece, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { caution, how, lengthRange, sign, type TextPiece, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Days past its span that a job may wait, by what is lost. Source: house rule. */
 const MAY_WAIT_DAYS = { "this week": 4, "when you can": 10 } as const;
 
 /** The stage a job is counted from; none where the planting does not reach it. */
-function stageOf(growing: Growing, from: Care["from"]): Milestone {
-  const { lastFrost, firstFrost } = growing.plan.site;
-  const on = (day: Day | undefined, ground: "last frost" | "first frost"): Milestone =>
-    day === undefined ? { none: "there is no frost" } : onDay(day, [ground]);
+function stageOf(context: SowingContext, from: Care["from"]): Milestone {
+  const { lastFrost, firstFrost } = context.plan.site;
+  const on = (day: Day | undefined, basis: "last frost" | "first frost"): Milestone =>
+    day === undefined ? { none: "there is no frost" } : milestoneOn(day, [basis]);
   switch (from) {
     case "in place": {
-      const placed = inPlace(growing);
-      return placed && growing.planting.inSince === null
-        ? onDay(placed.day, placed.grounds)
+      const anchor = inPlace(context);
+      return anchor && context.planting.inSince === null
+        ? milestoneOn(anchor.day, anchor.basis)
         : { none: "it is not in its place this season" };
     }
     case "up":
-      return upMilestone(growing);
+      return upMilestone(context);
     case "flower":
-      return flowerMilestone(growing);
+      return flowerMilestone(context);
     case "first harvest":
-      return ripeMilestone(growing);
+      return ripeMilestone(context);
     case "last frost":
       return on(lastFrost?.usual, "last frost");
     case "first frost":
@@ -40,37 +46,37 @@ function stageOf(growing: Growing, from: Care["from"]): Milestone {
 }
 
 /** A crop fact's text as a sentence's pieces; its lengths [cm] and temperatures [°C] get the household's units later. */
-export function piecesOf(said: Said): readonly Piece[] {
-  if (typeof said === "string") return [said];
-  return said.map((piece) => {
+export function piecesOf(text: MeasuredText): readonly TextPiece[] {
+  if (typeof text === "string") return [text];
+  return text.map((piece) => {
     if (typeof piece === "string") return piece;
-    return "cm" in piece ? lengths(piece.cm) : { quantity: degreesC(piece.tempC) };
+    return "cm" in piece ? lengthRange(piece.cm) : { quantity: degreesC(piece.tempC) };
   });
 }
 
 /** What a crop's own list has under a practice, each once, on the first sowing; none before it is in its place. */
-export function careTasks(growing: Growing, practice: CarePractice): readonly Task[] {
-  if (growing.sowing > 1) return [];
-  const wanted = growing.crop.care.filter((care) => care.practice === practice);
-  const placed = wanted.length === 0 ? null : inPlace(growing);
-  if (!placed) return [];
+export function careTasks(context: SowingContext, practice: CarePractice): readonly Task[] {
+  if (context.sowing > 1) return [];
+  const wanted = context.crop.care.filter((care) => care.practice === practice);
+  const anchor = wanted.length === 0 ? null : inPlace(context);
+  if (!anchor) return [];
   return wanted.flatMap((care) => {
-    const stage = stageOf(growing, care.from);
-    if (!reached(stage)) return [];
+    const stage = stageOf(context, care.from);
+    if (!isReached(stage)) return [];
     const due = plus(stage.usual, middle(care.days.value));
-    return due < placed.day ? [] : [careTask(growing, care, stage)];
+    return due < anchor.day ? [] : [careTask(context, care, stage)];
   });
 }
 
-function careTask(growing: Growing, care: Care, stage: Reached): Task {
+function careTask(context: SowingContext, care: Care, stage: ReachedMilestone): Task {
   const [least, most] = care.days.value;
   const day = (days: number) => plus(stage.usual, days);
-  return plantingTask(growing, care.practice, care.step, {
+  return plantingTask(context, care.practice, care.step, {
     window: window(day(least), day(middle(care.days.value)), day(most + MAY_WAIT_DAYS[care.harm])),
     harm: care.harm,
     rhythm: "session",
     minutes: care.minutes,
-    title: { verb: care.verb, object: objectOf(growing), where: "bed" },
+    title: { verb: care.verb, object: objectOf(context), where: "bed" },
     say: [
       how(...piecesOf(care.how)),
       ...(care.sign === null ? [] : [sign(...piecesOf(care.sign))]),
@@ -81,9 +87,9 @@ function careTask(growing: Growing, care: Care, stage: Reached): Task {
       [`Counted from ${STAGES[care.from]}, `, { day: stage.usual }, "."],
       [`${saySource(care.days.source)}.`],
     ],
-    grounds: stage.grounds,
+    basis: stage.basis,
     needs: care.needs,
-    hangsOn: tasksBehind(growing, "start", "set out"),
+    hangsOn: anchorTaskIds(context, "start", "set out"),
   });
 }
 
@@ -110,5 +116,5 @@ const NAMES: readonly CarePractice[] = [
 export const CARE: readonly Practice[] = NAMES.map((name) => ({
   name,
   pass: "rest",
-  tasks: (growing) => careTasks(growing, name),
+  tasks: (context) => careTasks(context, name),
 }));

@@ -5,7 +5,7 @@ import { seasonOf } from "../../garden/model/season.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { caution, how, type Sentence, sign, why } from "./say.ts";
+import { caution, how, type Sentence, sign, why } from "./sentence.ts";
 import { sharedTask, type Task, window } from "./task.ts";
 
 /** Compost laid on a bed in autumn [cm]. Source: common practice, an inch. */
@@ -14,15 +14,15 @@ const COMPOST_CM = 2.54;
 const MAY_WAIT_DAYS = 21;
 
 /** How much compost an inch over the bed is; nothing where the plan gives no size. */
-function compostTold({ lengthCm, widthCm }: Bed): readonly Sentence[] {
+function compostSentences({ lengthCm, widthCm }: Bed): readonly Sentence[] {
   if (!lengthCm || !widthCm) return [how("Spread an inch of compost.")];
   const volume = (lengthCm.si * widthCm.si * COMPOST_CM) / 1000;
   return [how("Spread compost over it, about ", { quantity: litres(volume) }, ".")];
 }
 
 /** The last known end of what stands in the bed; the killing frost where an end is not known. */
-function emptyOn({ growings, anchors }: WholeGarden, bed: Bed, frost: Day): Day | null {
-  const mine = growings.filter(({ planting }) => planting.bed === bed.key);
+function emptyOn({ contexts, anchors }: WholeGarden, bed: Bed, frost: Day): Day | null {
+  const mine = contexts.filter(({ planting }) => planting.bed === bed.key);
   if (
     mine.length === 0 ||
     mine.some(({ crop }) => crop.perennial !== null || crop.overwinter !== null)
@@ -49,7 +49,7 @@ function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly Task[] {
       title: { verb: "Close for winter", object: bed.name, where: null },
       say: [
         how("Clear what is dead; sick plants go in the bin and not on the heap."),
-        ...compostTold(bed),
+        ...compostSentences(bed),
         how("Cover it with leaves or straw."),
         sign("Nothing you want grows in it."),
         why("Bare soil washes out over winter; fed now it is ready in spring."),
@@ -58,7 +58,7 @@ function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly Task[] {
         ),
       ],
       because: () => [["After the last of the bed is out, about ", { day: empty }, "."]],
-      grounds: ["first frost"],
+      basis: ["first frost"],
       needs: ["compost", "leaves or straw"],
     }),
   ];

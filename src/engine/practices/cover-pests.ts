@@ -1,7 +1,7 @@
 import type { CoverFacts, Pest } from "../../crops/facts.ts";
 
 /** What a cover against a pest is for, and what would be under it all the same. */
-export type PestTold = {
+export type PestFacts = {
   /** A full sentence on what it keeps off. */
   readonly keepsOff: string;
   /** Whether a gap would let them in, so that its edges are buried. */
@@ -11,7 +11,7 @@ export type PestTold = {
 };
 
 /** What each pest does and where it winters. Source: common practice of integrated pest management for covers. */
-export const PESTS: Readonly<Record<Pest, PestTold>> = {
+export const PESTS: Readonly<Record<Pest, PestFacts>> = {
   birds: {
     keepsOff: "Birds pull seedlings as they come.",
     sealed: false,

@@ -1,22 +1,22 @@
+import { type CoverDay, type CoverPeriod, coversOf } from "./cover-periods.ts";
 import { coverNeeds, coverVerb, howCovered, PESTS } from "./cover-pests.ts";
-import { type CoverDay, type Covered, coversOf } from "./covered.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { caution, how, type Sentence, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind } from "./task.ts";
+import { caution, how, type Sentence, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task } from "./task.ts";
 
 /** Covers that are one net: of one bed, against the same pest, at the same time; the first to go on stands first. */
-type Shared = readonly [Covered, ...Covered[]];
+type SharedCover = readonly [CoverPeriod, ...CoverPeriod[]];
 
-function tasks({ growings }: WholeGarden): readonly Task[] {
-  return sharedOf(growings.flatMap(coversOf)).flatMap((shared) => [
+function tasks({ contexts }: WholeGarden): readonly Task[] {
+  return sharedCoversOf(contexts.flatMap(coversOf)).flatMap((shared) => [
     ...shared.map((each) => onTask(each, shared)),
     ...offTasks(shared),
   ]);
 }
 
 /** Covers put together that share a net, each lot in the order they go on. */
-function sharedOf(all: readonly Covered[]): readonly Shared[] {
-  const lots: Shared[] = [];
+function sharedCoversOf(all: readonly CoverPeriod[]): readonly SharedCover[] {
+  const lots: SharedCover[] = [];
   const inOrder = [...all].sort((a, b) => a.on.window.due - b.on.window.due || byKey(a, b));
   for (const each of inOrder) {
     const at = lots.findIndex((lot) => goesUnder(each, lot));
@@ -28,15 +28,15 @@ function sharedOf(all: readonly Covered[]): readonly Shared[] {
 }
 
 /** Which of two on one day is first must not hang on the order of the plan. */
-const byKey = (a: Covered, b: Covered) =>
-  a.growing.planting.key < b.growing.planting.key ? -1 : 1;
+const byKey = (a: CoverPeriod, b: CoverPeriod) =>
+  a.context.planting.key < b.context.planting.key ? -1 : 1;
 
-function goesUnder(each: Covered, lot: Shared): boolean {
-  const { bed } = each.growing.planting;
+function goesUnder(each: CoverPeriod, lot: SharedCover): boolean {
+  const { bed } = each.context.planting;
   if (bed === null || each.against === null) return false;
   const [first] = lot;
   return (
-    first.growing.planting.bed === bed &&
+    first.context.planting.bed === bed &&
     first.against === each.against &&
     lot.some(({ off }) => off === null || off.window.due >= each.on.window.due)
   );
@@ -44,32 +44,32 @@ function goesUnder(each: Covered, lot: Shared): boolean {
 
 const because = ({ stage }: CoverDay) => [[stage.told, { day: stage.day }, "."]];
 
-function onTask(covered: Covered, shared: Shared): Task {
-  const { growing, on, suffix } = covered;
+function onTask(period: CoverPeriod, shared: SharedCover): Task {
+  const { context, on, suffix } = period;
   const { thing } = shared[0];
-  const later = covered !== shared[0];
-  return plantingTask(growing, "cover", `on${suffix}`, {
+  const later = period !== shared[0];
+  return plantingTask(context, "cover", `on${suffix}`, {
     window: on.window,
     harm: "this week",
     rhythm: "session",
     minutes: later ? 5 : 10,
-    title: { verb: `${coverVerb(thing)} over`, object: objectOf(growing), where: "bed" },
-    say: later ? sayUnder(covered, thing) : sayOn(covered),
+    title: { verb: `${coverVerb(thing)} over`, object: objectOf(context), where: "bed" },
+    say: later ? sayUnder(period, thing) : sayOn(period),
     because: () => because(on),
-    grounds: on.grounds,
+    basis: on.basis,
     needs: later ? [] : [coverNeeds(thing)],
-    hangsOn: tasksBehind(growing, "start", "set out"),
+    hangsOn: anchorTaskIds(context, "start", "set out"),
   });
 }
 
-function sayOn({ against, thing, growing }: Covered): readonly Sentence[] {
+function sayOn({ against, thing, context }: CoverPeriod): readonly Sentence[] {
   if (against === null)
     return [
       how(howCovered(thing, false)),
       why("The plan asks for it, and it goes on the day they go in."),
     ];
   const { keepsOff, sealed, wintersAfter } = PESTS[against];
-  const shows = growing.crop.covers.find((cover) => cover.against === against)?.on === "up";
+  const shows = context.crop.covers.find((cover) => cover.against === against)?.on === "up";
   return [
     how(howCovered(thing, sealed)),
     sign(shows ? "The first seedlings show." : "They have just gone in."),
@@ -84,18 +84,21 @@ function sayOn({ against, thing, growing }: Covered): readonly Sentence[] {
   ];
 }
 
-function sayUnder({ against, growing }: Covered, thing: Covered["thing"]): readonly Sentence[] {
+function sayUnder(
+  { against, context }: CoverPeriod,
+  thing: CoverPeriod["thing"],
+): readonly Sentence[] {
   return [
-    how(`Under the ${thing} that is there, over ${objectOf(growing)}. Shut its edges again.`),
+    how(`Under the ${thing} that is there, over ${objectOf(context)}. Shut its edges again.`),
     ...(against === null ? [] : [why(PESTS[against].keepsOff)]),
   ];
 }
 
 /** What bees must reach comes off by itself; all the rest on one day, when the last of them may. */
-function offTasks(shared: Shared): readonly Task[] {
+function offTasks(shared: SharedCover): readonly Task[] {
   const own = shared.filter(({ forBees }) => forBees);
   const rest = shared.filter(({ forBees, off }) => !forBees && off);
-  const last = rest.reduce<Covered["off"]>(
+  const last = rest.reduce<CoverPeriod["off"]>(
     (late, { off }) => (late && off && late.window.due >= off.window.due ? late : off),
     null,
   );
@@ -108,31 +111,31 @@ function offTasks(shared: Shared): readonly Task[] {
   ];
 }
 
-const idOf = ({ growing, suffix }: Covered, step: "on" | "off") =>
-  `${growing.planting.key}/cover/${step}${suffix}`;
+const idOf = ({ context, suffix }: CoverPeriod, step: "on" | "off") =>
+  `${context.planting.key}/cover/${step}${suffix}`;
 
 function offTask(
-  covered: Covered,
+  period: CoverPeriod,
   off: CoverDay,
-  { shared, together }: { readonly shared: Shared; readonly together: string | null },
+  { shared, together }: { readonly shared: SharedCover; readonly together: string | null },
 ): Task {
-  const { growing, suffix, forBees } = covered;
-  return plantingTask(growing, "cover", `off${suffix}`, {
+  const { context, suffix, forBees } = period;
+  return plantingTask(context, "cover", `off${suffix}`, {
     window: off.window,
     harm: forBees ? "this week" : "when you can",
     rhythm: "session",
     minutes: 5,
-    title: { verb: `${coverVerb(shared[0].thing)} off`, object: objectOf(growing), where: "bed" },
-    say: sayOff(covered, shared),
+    title: { verb: `${coverVerb(shared[0].thing)} off`, object: objectOf(context), where: "bed" },
+    say: sayOff(period, shared),
     because: () => because(off),
-    grounds: off.grounds,
-    hangsOn: tasksBehind(off.growing, "start", "set out"),
+    basis: off.basis,
+    hangsOn: anchorTaskIds(off.context, "start", "set out"),
     together,
-    after: [idOf(covered, "on")],
+    after: [idOf(period, "on")],
   });
 }
 
-function sayOff({ forBees, offSign }: Covered, shared: Shared): readonly Sentence[] {
+function sayOff({ forBees, offSign }: CoverPeriod, shared: SharedCover): readonly Sentence[] {
   const { thing } = shared[0];
   if (!forBees)
     return [

@@ -1,6 +1,6 @@
 import { plus } from "../../base/days/day.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { caution, how, sign, why } from "./say.ts";
+import { caution, how, sign, why } from "./sentence.ts";
 import { sharedTask, type Task, window } from "./task.ts";
 
 /** Days before the usual first frost that the lines are drained. Source: house rule; a night or two below freezing bursts them. */
@@ -30,7 +30,7 @@ function tasks({ plan }: WholeGarden): readonly Task[] {
         caution("Leave the backflow preventer to its maker's instructions and local rules."),
       ],
       because: () => [["Before the usual first frost, ", { day: frost.usual }, "."]],
-      grounds: ["first frost"],
+      basis: ["first frost"],
     }),
   ];
 }

@@ -1,41 +1,41 @@
 import { plus } from "../../base/days/day.ts";
 import { isTender } from "../../crops/crops.ts";
-import { overOn } from "../growth/bearing.ts";
-import { type Growing, inPlace } from "../growth/growing.ts";
+import { naturalEndOf } from "../growth/bearing.ts";
 import { ripening } from "../growth/ripening.ts";
+import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import type { Practice } from "./practice.ts";
-import { how, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { how, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Fruit of the nightshade family goes on ripening once it is picked. Source: common practice. */
-function greenToo({ crop }: Growing): string {
+function greenToo({ crop }: SowingContext): string {
   return crop.family === "nightshade family" ? ", the green ones too; they colour indoors" : "";
 }
 
 /** Whether all of it is brought in at once, and before the frost in a usual season. */
-function isInBefore(growing: Growing): boolean {
-  return growing.crop.harvest.kind === "once" && ripening(growing).ripens;
+function isInBefore(context: SowingContext): boolean {
+  return context.crop.harvest.kind === "once" && ripening(context).ripens;
 }
 
 /** Whether the first frost is what ends it: tender, out before the frost, and not over or brought in before. */
-export function endsWithFrost(growing: Growing): boolean {
-  const frost = growing.plan.site.firstFrost;
-  const standing = inPlace(growing);
-  if (!frost || !isTender(growing.crop) || !standing) return false;
-  return standing.day < frost.usual && overOn(growing) === null && !isInBefore(growing);
+export function endsWithFrost(context: SowingContext): boolean {
+  const frost = context.plan.site.firstFrost;
+  const anchor = inPlace(context);
+  if (!frost || !isTender(context.crop) || !anchor) return false;
+  return anchor.day < frost.usual && naturalEndOf(context) === null && !isInBefore(context);
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const frost = growing.plan.site.firstFrost;
-  if (!frost || !endsWithFrost(growing)) return [];
-  const object = objectOf(growing);
+function tasks(context: SowingContext): readonly Task[] {
+  const frost = context.plan.site.firstFrost;
+  if (!frost || !endsWithFrost(context)) return [];
+  const object = objectOf(context);
   const shared = {
-    grounds: ["first frost"],
-    hangsOn: tasksBehind(growing, "set out"),
+    basis: ["first frost"],
+    hangsOn: anchorTaskIds(context, "set out"),
     because: () => [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
   } as const;
   return [
-    plantingTask(growing, "first frost", "pick", {
+    plantingTask(context, "first frost", "pick", {
       ...shared,
       window: window(plus(frost.usual, -7), plus(frost.usual, -2), plus(frost.usual, 5), "earlier"),
       harm: "this week",
@@ -43,12 +43,12 @@ function tasks(growing: Growing): readonly Task[] {
       minutes: 30,
       title: { verb: "Pick the last", object, where: "bed" },
       say: [
-        how(`Pick all that is sound before a frost night${greenToo(growing)}. Clear the plants.`),
+        how(`Pick all that is sound before a frost night${greenToo(context)}. Clear the plants.`),
         sign("The forecast names a night near freezing that covers can't hold."),
         why("The first frost is usual about ", { day: frost.usual }, "."),
       ],
       needs: ["trays or crates"],
-      sets: { planting: growing.planting.key, sowing: growing.sowing, act: "end" },
+      sets: { planting: context.planting.key, sowing: context.sowing, act: "end" },
     }),
   ];
 }

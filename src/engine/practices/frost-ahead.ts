@@ -2,12 +2,12 @@ import type { Day } from "../../base/days/day.ts";
 import type { Family } from "../../crops/facts.ts";
 import { firstFrostAt } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
-import type { Growing } from "../growth/growing.ts";
 import { frostStageOf, hardinessOf } from "../growth/hardiness.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { endsWithFrost } from "./first-frost.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { how, type Sentence, why } from "./say.ts";
-import { objectOf, sharedTask, type Task, tasksBehind, window } from "./task.ts";
+import { how, type Sentence, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, sharedTask, type Task, window } from "./task.ts";
 
 /** Share of autumns that have had their frost by the day of the warning. Source: house rule. */
 const WARNED_AT = 0.1;
@@ -16,25 +16,28 @@ const WARNED_AT = 0.1;
 const LONGEST = { saved: 120, left: 90 } as const;
 
 /** A planting by its name, and the name of its bed; empty where it stands in none. */
-type Named = { readonly name: string; readonly bed: string };
+type NameInBed = { readonly name: string; readonly bed: string };
 
 /** In the order of the plan's beds, behind them what stands in none; alike in one bed once. */
-function inWalkingOrder({ plan }: WholeGarden, growings: readonly Growing[]): readonly Named[] {
+function inWalkingOrder(
+  { plan }: WholeGarden,
+  contexts: readonly SowingContext[],
+): readonly NameInBed[] {
   return [...plan.beds, null].flatMap((bed) => {
-    const here = growings.filter((growing) => (growing.bed?.key ?? null) === (bed?.key ?? null));
+    const here = contexts.filter((context) => (context.bed?.key ?? null) === (bed?.key ?? null));
     return [...new Set(here.map(objectOf))].map((name) => ({ name, bed: bed?.name ?? "" }));
   });
 }
 
 /** `tomatoes, basil (South bed), beans (Long bed)`. */
-function byBed(all: readonly Named[]): string {
+function byBed(all: readonly NameInBed[]): string {
   return all
     .map(({ name, bed }, i) => (bed === "" || bed === all[i + 1]?.bed ? name : `${name} (${bed})`))
     .join(", ");
 }
 
 /** As many as there is room for, one at the least; then how many more. */
-function listed(all: readonly Named[], longest: number): string {
+function listWithin(all: readonly NameInBed[], longest: number): string {
   let count = all.length;
   while (count > 1 && byBed(all.slice(0, count)).length > longest) count -= 1;
   const more = all.length - count;
@@ -44,36 +47,36 @@ function listed(all: readonly Named[], longest: number): string {
 /** Families whose roots and heads frost makes sweeter. Source: common practice. */
 const SWEETENED: readonly Family[] = ["carrot family", "cabbage family"];
 
-function leaveTold(garden: WholeGarden, left: readonly Growing[]): readonly Sentence[] {
+function leaveSentences(garden: WholeGarden, left: readonly SowingContext[]): readonly Sentence[] {
   if (left.length === 0) return [];
   const sweet = left.some(({ crop }) => SWEETENED.includes(crop.family));
-  const names = listed(inWalkingOrder(garden, left), LONGEST.left);
+  const names = listWithin(inWalkingOrder(garden, left), LONGEST.left);
   const more = sweet ? ", and makes roots and cabbages sweeter" : "";
   return [how(`Leave ${names}: a light frost does no harm${more}.`)];
 }
 
 /** Whether it still stands on a day and frost does it no harm that matters. */
-function staysOut({ anchors }: WholeGarden, growing: Growing, day: Day): boolean {
-  const { planting, crop, sowing } = growing;
-  const stage = frostStageOf(growing, day);
+function staysOut({ anchors }: WholeGarden, context: SowingContext, day: Day): boolean {
+  const { planting, crop, sowing } = context;
+  const stage = frostStageOf(context, day);
   const end = anchors.get(anchorKey(planting.key, sowing, "end"));
   if (stage === null || stage === "not up" || (end && end.day <= day)) return false;
-  return !endsWithFrost(growing) && hardinessOf(crop, stage).kind !== "tender";
+  return !endsWithFrost(context) && hardinessOf(crop, stage).kind !== "tender";
 }
 
 function say(
   garden: WholeGarden,
-  saved: readonly Growing[],
+  saved: readonly SowingContext[],
   { warned, usual }: { readonly warned: Day; readonly usual: Day },
 ): readonly Sentence[] {
-  const left = garden.growings.filter((growing) => staysOut(garden, growing, warned));
+  const left = garden.contexts.filter((context) => staysOut(garden, context, warned));
   return [
     how(
-      `Cover on a frost night, or pick before it: ${listed(inWalkingOrder(garden, saved), LONGEST.saved)}.`,
+      `Cover on a frost night, or pick before it: ${listWithin(inWalkingOrder(garden, saved), LONGEST.saved)}.`,
     ),
     how("Have covers ready: two frost nights under them often win two more mild weeks."),
     how("Bring in what is tender in pots."),
-    ...leaveTold(garden, left),
+    ...leaveSentences(garden, left),
     why(
       "1 autumn in 10 has had its first frost by today; the usual day is about ",
       { day: usual },
@@ -84,8 +87,8 @@ function say(
 
 function tasks(garden: WholeGarden): readonly Task[] {
   const frost = garden.plan.site.firstFrost;
-  const saved = garden.growings.filter(
-    (growing) => endsWithFrost(growing) && !growing.planting.without.includes("first frost"),
+  const saved = garden.contexts.filter(
+    (context) => endsWithFrost(context) && !context.planting.without.includes("first frost"),
   );
   if (!frost || saved.length === 0) return [];
   const warned = firstFrostAt(frost, WARNED_AT);
@@ -98,8 +101,8 @@ function tasks(garden: WholeGarden): readonly Task[] {
       title: { verb: "Be ready for", object: "the first frost", where: null },
       say: say(garden, saved, { warned, usual: frost.usual }),
       because: () => [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
-      grounds: ["first frost"],
-      hangsOn: [...new Set(saved.flatMap((growing) => tasksBehind(growing, "set out")))],
+      basis: ["first frost"],
+      hangsOn: [...new Set(saved.flatMap((context) => anchorTaskIds(context, "set out")))],
     }),
   ];
 }

@@ -4,7 +4,7 @@ import type { Start } from "../../crops/facts.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { firstHigh } from "../climate/first-high.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { caution, how, type Sentence, sign, why } from "./say.ts";
+import { caution, how, type Sentence, sign, why } from "./sentence.ts";
 import { sharedTask, type Task, window } from "./task.ts";
 
 /** A mean high [°C] from which the sun under glass wants the vents open, and one from which it wants shade. Source: common practice, 55 and 80 °F outdoors. */
@@ -12,14 +12,14 @@ const [VENT_C, SHADE_C] = [celsius(55), celsius(80)];
 /** Days that the vents are told ahead, since one day of sun comes sooner than its month's mean. Source: house rule. */
 const AHEAD_DAYS = 14;
 
-type Told = {
+type GreenhouseJob = {
   readonly step: string;
   readonly due: Day | null;
   readonly verb: string;
   readonly say: readonly Sentence[];
 };
 
-function told(garden: WholeGarden): readonly Told[] {
+function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
   const { plan, climate } = garden;
   const season = seasonOf(plan);
   const mild = firstHigh(climate, season, VENT_C);
@@ -85,7 +85,7 @@ function isInUse({ plan }: WholeGarden): boolean {
 function tasks(garden: WholeGarden): readonly Task[] {
   const { plan } = garden;
   if (!isInUse(garden)) return [];
-  return told(garden).flatMap(({ step, due, verb, say }) =>
+  return greenhouseJobs(garden).flatMap(({ step, due, verb, say }) =>
     due === null
       ? []
       : [
@@ -99,7 +99,7 @@ function tasks(garden: WholeGarden): readonly Task[] {
             because: () => [
               ["By the usual warmth and frost of the place, about ", { day: due }, "."],
             ],
-            grounds: step === "cold nights" ? ["first frost"] : ["time of year"],
+            basis: step === "cold nights" ? ["first frost"] : ["time of year"],
           }),
         ],
   );

@@ -1,10 +1,10 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { degreesC } from "../../base/quantities/quantity.ts";
 import { isTender } from "../../crops/crops.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import type { Practice } from "./practice.ts";
-import { capital, how, type Sentence, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { capital, how, type Sentence, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Whole days out before the nights of a ladder. Source: common practice. */
 export const WHOLE_DAYS = 2;
@@ -14,14 +14,22 @@ export const NIGHTS = 2;
 export const ALL_DAY = 600;
 
 /** A rung of the ladder: its number from 1, its day, and how long plants stay out; nights are out till morning. */
-export type Rung = { readonly number: number; readonly day: Day; readonly out: number | "night" };
+export type HardeningRung = {
+  readonly number: number;
+  readonly day: Day;
+  readonly out: number | "night";
+};
 
 /**
  * The ladder for tender plants, counted back from setting out over days on which somebody is about: an hour,
  * then an hour more each day up to a whole one, then whole days, then nights, the last of them ending on setting-out day. A day
  * on which nobody is about is passed over; the hours of the next one go on from there. `days` at least 4.
  */
-export function ladder(setOut: Day, days: number, around: (day: Day) => boolean): readonly Rung[] {
+export function hardeningLadder(
+  setOut: Day,
+  days: number,
+  around: (day: Day) => boolean,
+): readonly HardeningRung[] {
   const dates: Day[] = [];
   for (let back = 1; dates.length < days && back <= days + 21; back++) {
     const day = plus(setOut, -back);
@@ -35,7 +43,7 @@ export function ladder(setOut: Day, days: number, around: (day: Day) => boolean)
   });
 }
 
-function placeTold(rung: Rung): string {
+function placeText(rung: HardeningRung): string {
   if (rung.out === "night") return "";
   if (rung.out === ALL_DAY)
     return "Out all day, in full sun and a little wind, and back in by dusk.";
@@ -45,8 +53,8 @@ function placeTold(rung: Rung): string {
   return `Out for ${time}: early sun, then shade, out of the wind.`;
 }
 
-function outSay(rung: Rung, { object, setOut, floorC }: Ladder): readonly Sentence[] {
-  const told =
+function outSay(rung: HardeningRung, { object, setOut, floorC }: LadderParts): readonly Sentence[] {
+  const instruction =
     rung.out === "night"
       ? how(
           "Leave them out tonight if it stays above ",
@@ -54,25 +62,29 @@ function outSay(rung: Rung, { object, setOut, floorC }: Ladder): readonly Senten
           "; if not, bring them in. Water in the morning, less than before.",
         )
       : how(
-          `${placeTold(rung)} Water first. A cold or windy day: give the last hours again instead.`,
+          `${placeText(rung)} Water first. A cold or windy day: give the last hours again instead.`,
         );
-  return [told, why(`${capital(object)} go out for good about `, { day: setOut }, ".")];
+  return [instruction, why(`${capital(object)} go out for good about `, { day: setOut }, ".")];
 }
 
 /** What all rungs of one ladder share. */
-type Ladder = Pick<Task, "because" | "grounds" | "hangsOn"> & {
+type LadderParts = Pick<Task, "because" | "basis" | "hangsOn"> & {
   readonly object: string;
   readonly setOut: Day;
   readonly floorC: number;
 };
 
-function rungTasks(growing: Growing, rung: Rung, shared: Ladder): readonly Task[] {
-  const { object, because, grounds, hangsOn } = shared;
+function rungTasks(
+  context: SowingContext,
+  rung: HardeningRung,
+  shared: LadderParts,
+): readonly Task[] {
+  const { object, because, basis, hangsOn } = shared;
   const night = rung.out === "night";
   const lasts = rung.out === "night" ? 0 : rung.out;
-  const run = `${growing.planting.key}/${rung.number}`;
+  const run = `${context.planting.key}/${rung.number}`;
   const task = (part: "out" | "in", verb: string, say: readonly Sentence[]) =>
-    plantingTask(growing, "harden off", `${part}-${rung.number}`, {
+    plantingTask(context, "harden off", `${part}-${rung.number}`, {
       window: window(rung.day, rung.day, rung.day),
       harm: part === "in" ? "tonight" : "this week",
       rhythm: "timed",
@@ -81,7 +93,7 @@ function rungTasks(growing: Growing, rung: Rung, shared: Ladder): readonly Task[
       title: { verb, object, where: null },
       say,
       because,
-      grounds,
+      basis,
       hangsOn,
     });
   const out = task("out", night ? "Leave out overnight:" : "Carry out", outSay(rung, shared));
@@ -92,20 +104,25 @@ const BACK = how(
   "Back inside, in good light. Leaves that curl or pale want the same hours again tomorrow.",
 );
 
-function hardySteps(growing: Growing, setOut: Day, days: number, floorC: number): readonly Task[] {
-  const object = objectOf(growing);
+function hardySteps(
+  context: SowingContext,
+  setOut: Day,
+  days: number,
+  floorC: number,
+): readonly Task[] {
+  const object = objectOf(context);
   const shared = {
     harm: "this week",
     rhythm: "daily",
     minutes: 10,
     because: () => [["Counted back from setting out, ", { day: setOut }, "."]],
-    grounds: anchorOf(growing, "set out")?.grounds ?? [],
-    hangsOn: tasksBehind(growing, "set out"),
+    basis: anchorOf(context, "set out")?.basis ?? [],
+    hangsOn: anchorTaskIds(context, "set out"),
   } as const;
   const outFrom = plus(setOut, -days);
   const nightsFrom = plus(setOut, -NIGHTS);
   return [
-    plantingTask(growing, "harden off", "days", {
+    plantingTask(context, "harden off", "days", {
       ...shared,
       window: window(plus(outFrom, -2), outFrom, plus(outFrom, 2)),
       title: { verb: "Start hardening off", object, where: null },
@@ -113,7 +130,7 @@ function hardySteps(growing: Growing, setOut: Day, days: number, floorC: number)
         how("Out in a sheltered place by day from now on, a little longer each day; in at night."),
       ],
     }),
-    plantingTask(growing, "harden off", "nights", {
+    plantingTask(context, "harden off", "nights", {
       ...shared,
       window: window(plus(nightsFrom, -1), nightsFrom, plus(nightsFrom, 1)),
       title: { verb: "Leave out overnight:", object, where: null },
@@ -124,23 +141,25 @@ function hardySteps(growing: Growing, setOut: Day, days: number, floorC: number)
   ];
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const { planting, crop } = growing;
+function tasks(context: SowingContext): readonly Task[] {
+  const { planting, crop } = context;
   const facts = crop.indoors;
-  const out = anchorOf(growing, "set out");
+  const out = anchorOf(context, "set out");
   if (planting.start !== "seed indoors" || planting.inSince !== null || !facts || !out) return [];
   const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
   const floorC = facts.nightFloorC.value;
-  if (!isTender(crop)) return hardySteps(growing, out.day, days, floorC);
-  const shared: Ladder = {
-    object: objectOf(growing),
+  if (!isTender(crop)) return hardySteps(context, out.day, days, floorC);
+  const shared: LadderParts = {
+    object: objectOf(context),
     setOut: out.day,
     floorC,
     because: () => [["Counted back from setting out, ", { day: out.day }, "."]],
-    grounds: out.grounds,
-    hangsOn: tasksBehind(growing, "set out"),
+    basis: out.basis,
+    hangsOn: anchorTaskIds(context, "set out"),
   };
-  return ladder(out.day, days, growing.around).flatMap((rung) => rungTasks(growing, rung, shared));
+  return hardeningLadder(out.day, days, context.around).flatMap((rung) =>
+    rungTasks(context, rung, shared),
+  );
 }
 
 /** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */

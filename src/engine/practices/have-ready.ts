@@ -1,16 +1,16 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { litres } from "../../base/quantities/quantity.ts";
-import { allGrounds } from "../growth/anchors.ts";
-import type { Growing } from "../growth/growing.ts";
+import { combineBasis } from "../growth/anchors.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { mixInAllLitres } from "./hill.ts";
-import { capital, how, type Sentence, why } from "./say.ts";
+import { capital, how, type Sentence, why } from "./sentence.ts";
 import {
   objectOf,
   plantingTask,
   sharedTask,
   slugOf,
   type Task,
-  type Telling,
+  type TaskParts,
   window,
 } from "./task.ts";
 
@@ -68,21 +68,24 @@ const broughtWith = (things: readonly string[]) =>
 export type JobOnDay = { readonly task: Task; readonly day: Day };
 
 /** A job with those of its needs that no earlier job of its planting, its bed or, where it serves all, its practice has named. */
-type Want = JobOnDay & { readonly things: readonly string[] };
+type ThingsForJob = JobOnDay & { readonly things: readonly string[] };
 
 /** How much mix the bags take in all, from planting to the last lift. */
-function mixTold(growing: Growing | undefined, things: readonly string[]): readonly Sentence[] {
-  const mix = growing && things.includes(BAGS) ? mixInAllLitres(growing) : null;
+function mixSentences(
+  context: SowingContext | undefined,
+  things: readonly string[],
+): readonly Sentence[] {
+  const mix = context && things.includes(BAGS) ? mixInAllLitres(context) : null;
   return mix === null ? [] : [how("About ", { quantity: litres(mix) }, " of mix in all.")];
 }
 
 /** What it is found for: the planting, the practice where it serves all crops, else what the job is done to. */
-function objectFor({ task }: Want, growing: Growing | undefined): string {
-  return growing ? objectOf(growing) : (FOR_ALL[task.practice] ?? task.title.object);
+function objectFor({ task }: ThingsForJob, context: SowingContext | undefined): string {
+  return context ? objectOf(context) : (FOR_ALL[task.practice] ?? task.title.object);
 }
 
-function readyTold(want: Want, growing: Growing | undefined): Telling {
-  const { task, day, things } = want;
+function readyParts(needed: ThingsForJob, context: SowingContext | undefined): TaskParts {
+  const { task, day, things } = needed;
   const all = FOR_ALL[task.practice] !== undefined;
   const due = plus(day, -AHEAD_DAYS);
   return {
@@ -91,25 +94,25 @@ function readyTold(want: Want, growing: Growing | undefined): Telling {
     harm: "when you can",
     rhythm: "daily",
     minutes: 10,
-    title: { verb: "Have ready for", object: objectFor(want, growing), where: null },
+    title: { verb: "Have ready for", object: objectFor(needed, context), where: null },
     say: [
       how(
         `${capital(things.join("; "))}, by `,
         { day },
         all ? `, first for ${task.title.object}.` : ".",
       ),
-      ...mixTold(growing, things),
+      ...mixSentences(context, things),
       why("A week is time to find, borrow or buy what is missing."),
     ],
     because: () => [["A Saturday at least a week before it is needed, ", { day }, "."]],
-    grounds: allGrounds(task.grounds),
+    basis: combineBasis(task.basis),
     hangsOn: [task.id],
     brings: broughtWith(things),
   };
 }
 
 /** Jobs of one planting, bed or practice that want something new, first wanted first. */
-function wantsOf(jobs: readonly JobOnDay[]): readonly Want[] {
+function thingsForJobs(jobs: readonly JobOnDay[]): readonly ThingsForJob[] {
   const named = new Set(EVERYDAY);
   return [...jobs]
     .sort((a, b) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1))
@@ -138,26 +141,26 @@ function byOwner(jobs: readonly JobOnDay[], drops: ReadonlySet<string>): readonl
 /**
  * Whatever `jobs` of a year need beside everyday tools, a week before the day that first wants it, on every other
  * Saturday: each thing once for its planting or bed, what serves every crop once for the garden. Jobs may stand in any
- * order; `growings` are those of the year's plantings, of which those that drop the practice are told nothing.
+ * order; `contexts` are those of the year's plantings, of which those that drop the practice are told nothing.
  */
-export function haveReady(
+export function haveReadyTasks(
   year: number,
   jobs: readonly JobOnDay[],
-  growings: readonly Growing[],
+  contexts: readonly SowingContext[],
 ): readonly Task[] {
-  const growingOf = new Map<string, Growing>();
-  for (const each of growings) if (each.sowing === 1) growingOf.set(each.planting.key, each);
-  const dropping = growings.filter(({ planting }) => planting.without.includes(NAME));
+  const contextOf = new Map<string, SowingContext>();
+  for (const each of contexts) if (each.sowing === 1) contextOf.set(each.planting.key, each);
+  const dropping = contexts.filter(({ planting }) => planting.without.includes(NAME));
   const drops = new Set(dropping.map(({ planting }) => planting.key));
   return byOwner(jobs, drops)
-    .flatMap(wantsOf)
-    .map((want) => {
-      const { practice, step, subject, bed } = want.task;
+    .flatMap(thingsForJobs)
+    .map((needed) => {
+      const { practice, step, subject, bed } = needed.task;
       const all = FOR_ALL[practice] !== undefined;
-      const growing = all ? undefined : growingOf.get(subject.key);
-      const told = readyTold(want, growing);
-      if (growing) return plantingTask(growing, NAME, `${slugOf(practice)}-${step}`, told);
-      const thing = want.things[0]?.replaceAll(" ", "-") ?? step;
-      return sharedTask(year, all ? null : bed, NAME, `${slugOf(practice)}-${thing}`, told);
+      const context = all ? undefined : contextOf.get(subject.key);
+      const parts = readyParts(needed, context);
+      if (context) return plantingTask(context, NAME, `${slugOf(practice)}-${step}`, parts);
+      const thing = needed.things[0]?.replaceAll(" ", "-") ?? step;
+      return sharedTask(year, all ? null : bed, NAME, `${slugOf(practice)}-${thing}`, parts);
     });
 }

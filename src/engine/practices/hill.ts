@@ -1,13 +1,13 @@
 import { plus } from "../../base/days/day.ts";
 import { inches, litres } from "../../base/quantities/quantity.ts";
-import { allGrounds } from "../growth/anchors.ts";
+import { combineBasis } from "../growth/anchors.ts";
 import { type Bags, bagLifts, type Lift, mixForBags } from "../growth/filling.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
-import { tallOn } from "../growth/height.ts";
+import { dayAtHeight } from "../growth/height.ts";
 import { middle } from "../growth/milestones.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import type { Practice } from "./practice.ts";
-import { caution, how, lengths, type Piece, type Sentence, sign, why } from "./say.ts";
-import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
+import { caution, how, lengthRange, type Sentence, sign, type TextPiece, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, taskIdBefore, window } from "./task.ts";
 
 const INCH = 2.54;
 /** A row is hilled so often, each time by the same part of the whole. Source: common practice. */
@@ -16,44 +16,44 @@ const ROW_TIMES = 2;
 const MAY_WAIT_DAYS = 5;
 
 /** What tubers are planted in: mix below and cover above, the middle of each range, to the whole inch [cm]. */
-export function bagStartCm(growing: Growing): number {
-  const { hilling } = growing.crop;
+export function bagStartCm(context: SowingContext): number {
+  const { hilling } = context.crop;
   if (!hilling) return 0;
   const inch = (range: readonly [number, number]) => Math.round((range[0] + range[1]) / 2 / INCH);
   return (inch(hilling.bagStartCm.value) + inch(hilling.bagCoverCm.value)) * INCH;
 }
 
 /** How far under the rim a bag is filled, to the whole inch [cm]; 0 for what is not hilled. */
-function bagRimCm({ crop }: Growing): number {
+function bagRimCm({ crop }: SowingContext): number {
   return Math.round((crop.hilling?.bagRimCm.value[0] ?? 0) / INCH) * INCH;
 }
 
 /** The bags it grows in, in centimetres; null in the ground. */
-function bagsOf({ bed }: Growing): Bags | null {
+function bagsOf({ bed }: SowingContext): Bags | null {
   const bags = bed?.bags;
   return bags ? { count: bags.count, acrossCm: bags.across.si, highCm: bags.high.si } : null;
 }
 
 /** All the mix its bags take, from what tubers are planted in to the last lift [L]; null in the ground and for what is not hilled. */
-export function mixInAllLitres(growing: Growing): number | null {
-  const bags = bagsOf(growing);
-  if (!bags || !growing.crop.hilling) return null;
-  return mixForBags(bags, bagStartCm(growing), bagRimCm(growing));
+export function mixInAllLitres(context: SowingContext): number | null {
+  const bags = bagsOf(context);
+  if (!bags || !context.crop.hilling) return null;
+  return mixForBags(bags, bagStartCm(context), bagRimCm(context));
 }
 
-function howMuch(growing: Growing, lifts: readonly Lift[], index: number): Sentence {
-  const { bed, crop } = growing;
+function howMuch(context: SowingContext, lifts: readonly Lift[], index: number): Sentence {
+  const { bed, crop } = context;
   const lift = lifts[index];
   if (!lift || !bed?.bags) {
     const [least, most] = crop.hilling?.rowTotalCm.value ?? [15, 20];
     return how(
       "Draw up ",
-      lengths([least / ROW_TIMES, most / ROW_TIMES]),
+      lengthRange([least / ROW_TIMES, most / ROW_TIMES]),
       " of loose soil along the row, from both sides.",
     );
   }
-  const each: Piece[] = [{ quantity: litres(lift.litresABag) }, " a bag"];
-  const all: Piece[] =
+  const each: TextPiece[] = [{ quantity: litres(lift.litresABag) }, " a bag"];
+  const all: TextPiece[] =
     bed.bags.count > 1
       ? [", ", { quantity: litres(lift.litresAll) }, ` for all ${bed.bags.count}`]
       : [];
@@ -67,41 +67,41 @@ function howMuch(growing: Growing, lifts: readonly Lift[], index: number): Sente
   );
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const { crop, bed } = growing;
+function tasks(context: SowingContext): readonly Task[] {
+  const { crop, bed } = context;
   const facts = crop.hilling;
-  const start = anchorOf(growing, "start");
+  const start = anchorOf(context, "start");
   if (!facts || !start) return [];
-  const seen = anchorOf(growing, "up");
-  const bags = bagsOf(growing);
-  const lifts = bags ? bagLifts(bags, bagStartCm(growing), bagRimCm(growing)) : [];
+  const seen = anchorOf(context, "up");
+  const bags = bagsOf(context);
+  const lifts = bags ? bagLifts(bags, bagStartCm(context), bagRimCm(context)) : [];
   const times = bed?.bags ? lifts.length : ROW_TIMES;
   const upDays = crop.comesUp.kind === "days" ? middle(crop.comesUp.days.value) : 0;
   const firstDays = middle(facts.firstDaysAfterPlanting.value);
-  const tall = tallOn(growing, middle(facts.shootCm.value));
+  const tall = dayAtHeight(context, middle(facts.shootCm.value));
   const first = tall ?? (seen ? plus(seen.day, firstDays - upDays) : plus(start.day, firstDays));
   const between = middle(facts.daysBetween.value);
   return Array.from({ length: times }, (_, i) => {
     const due = plus(first, i * between);
     const last = i === times - 1;
-    return plantingTask(growing, "hill", String(i + 1), {
+    return plantingTask(context, "hill", String(i + 1), {
       window: window(plus(due, -5), due, plus(due, MAY_WAIT_DAYS)),
       harm: "this week",
       rhythm: "session",
       minutes: 10 + 5 * (bed?.bags?.count ?? 2),
       kinds: ["lifting"],
-      title: { verb: i === 0 ? "Hill" : "Hill again:", object: objectOf(growing), where: "bed" },
+      title: { verb: i === 0 ? "Hill" : "Hill again:", object: objectOf(context), where: "bed" },
       say: [
-        howMuch(growing, lifts, i),
+        howMuch(context, lifts, i),
         how(
           "Leave ",
-          lengths(facts.topsLeftCm.value),
+          lengthRange(facts.topsLeftCm.value),
           " of tops in the light",
           ...(bed?.bags && last
-            ? [", and stop ", lengths(facts.bagRimCm.value), " under the rim."]
+            ? [", and stop ", lengthRange(facts.bagRimCm.value), " under the rim."]
             : ["."]),
         ),
-        sign("Shoots stand ", lengths(facts.shootCm.value), " clear of the soil."),
+        sign("Shoots stand ", lengthRange(facts.shootCm.value), " clear of the soil."),
         why(seen ? "Shoots came on " : "Planted ", { day: seen?.day ?? start.day }, "."),
         ...(i === 0 ? [how("Before a frost night, bury the shoots whole.")] : []),
         ...(bed?.bags && i === 0 ? [caution("Wet bags are heavy: lift with two.")] : []),
@@ -115,10 +115,10 @@ function tasks(growing: Growing): readonly Task[] {
           ".",
         ],
       ],
-      grounds: seen || tall !== null ? ["seen"] : allGrounds(start.grounds, ["age"]),
+      basis: seen || tall !== null ? ["seen"] : combineBasis(start.basis, ["age"]),
       needs: bed?.bags ? ["bagged mix", "a bucket"] : ["a hoe"],
-      hangsOn: tasksBehind(growing, "start"),
-      after: stepBefore(growing, "hill", i === 0 ? undefined : String(i)),
+      hangsOn: anchorTaskIds(context, "start"),
+      after: taskIdBefore(context, "hill", i === 0 ? undefined : String(i)),
     });
   });
 }

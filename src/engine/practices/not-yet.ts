@@ -2,40 +2,40 @@ import { plus, weekdayOf } from "../../base/days/day.ts";
 import { degreesC } from "../../base/quantities/quantity.ts";
 import { isTender } from "../../crops/crops.ts";
 import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import type { Practice } from "./practice.ts";
-import { capital, how, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { capital, how, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Days before setting out by which the weekend of temptation has come. Source: house rule. */
 const TEMPTED_DAYS = 9;
 
-function tasks(growing: Growing): readonly Task[] {
-  const frost = growing.plan.site.lastFrost;
-  const out = anchorOf(growing, "set out");
-  const reckoned = settingOutDay(growing);
-  const { fixed, inSince } = growing.planting;
+function tasks(context: SowingContext): readonly Task[] {
+  const frost = context.plan.site.lastFrost;
+  const out = anchorOf(context, "set out");
+  const decision = settingOutDay(context);
+  const { fixed, inSince } = context.planting;
   if (
     !frost ||
     !out ||
-    !reckoned ||
-    !isTender(growing.crop) ||
+    !decision ||
+    !isTender(context.crop) ||
     fixed.out !== null ||
     inSince !== null
   )
     return [];
-  const tempted = plus(reckoned.day, -TEMPTED_DAYS);
+  const tempted = plus(decision.day, -TEMPTED_DAYS);
   const saturday = plus(tempted, -((weekdayOf(tempted) + 1) % 7));
   const odds = sayOdds(chanceOfFrostAfter(frost, saturday), "spring");
-  const soil = growing.climate.soilC(saturday, growing.bed);
+  const soil = context.climate.soilC(saturday, context.bed);
   return [
-    plantingTask(growing, "not yet", "1", {
+    plantingTask(context, "not yet", "1", {
       window: window(saturday, tempted, tempted, "earlier"),
       harm: "this week",
       rhythm: "warning",
       minutes: 5,
-      title: { verb: "Not yet:", object: objectOf(growing), where: null },
+      title: { verb: "Not yet:", object: objectOf(context), where: null },
       say: [
         how(
           "However warm the weekend, don't plant them out yet. The day looks like ",
@@ -49,13 +49,13 @@ function tasks(growing: Growing): readonly Task[] {
         ),
       ],
       because: () => [
-        ["The last Saturday at least nine days before setting out, ", { day: reckoned.day }, "."],
+        ["The last Saturday at least nine days before setting out, ", { day: decision.day }, "."],
       ],
-      grounds: reckoned.grounds,
-      hangsOn: tasksBehind(growing, "set out"),
+      basis: decision.basis,
+      hangsOn: anchorTaskIds(context, "set out"),
     }),
   ];
 }
 
 /** Told once, on the weekend that tempts a gardener to plant too soon. */
-export const NOT_YET: Practice = { name: "not yet", pass: "rest", tasks };
+export const NOT_YET_WARNING: Practice = { name: "not yet", pass: "rest", tasks };

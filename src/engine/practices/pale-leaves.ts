@@ -1,13 +1,13 @@
 import { plus } from "../../base/days/day.ts";
 import { degreesC } from "../../base/quantities/quantity.ts";
-import { allGrounds } from "../growth/anchors.ts";
-import type { Growing } from "../growth/growing.ts";
-import { reached } from "../growth/milestones.ts";
+import { combineBasis } from "../growth/anchors.ts";
+import { isReached } from "../growth/milestones.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
-import { upTold } from "./growth-told.ts";
+import { upReasons } from "./growth-reasons.ts";
 import type { Practice } from "./practice.ts";
-import { caution, how, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { caution, how, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Days after it is up by which what was in the seed is used up. Source: common practice, ten to fourteen days. */
 const PALE_DAYS = [10, 12, 14] as const;
@@ -19,22 +19,22 @@ const COLD_SOIL_C = 10;
  * A look for pale leaves on what was sown outdoors and has come up in cold soil. None for peas and their kin, whose roots
  * feed themselves, nor for what stands the winter, which looks no better for feeding before spring.
  */
-function paleLeaves(growing: Growing): readonly Task[] {
-  const { crop, planting, climate, bed } = growing;
-  const up = upMilestone(growing);
-  if (planting.start !== "seed outdoors" || !reached(up)) return [];
+function paleLeaves(context: SowingContext): readonly Task[] {
+  const { crop, planting, climate, bed } = context;
+  const up = upMilestone(context);
+  if (planting.start !== "seed outdoors" || !isReached(up)) return [];
   if (crop.overwinter || crop.family === "pea family") return [];
   const [least, days, most] = PALE_DAYS;
   const due = plus(up.usual, days);
   const soil = climate.soilC(due, bed);
   if (soil >= COLD_SOIL_C) return [];
   return [
-    plantingTask(growing, "feed", "pale", {
+    plantingTask(context, "feed", "pale", {
       window: window(plus(up.usual, least), due, plus(up.usual, most + 4)),
       harm: "when you can",
       rhythm: "session",
       minutes: 5,
-      title: { verb: "Look for pale leaves:", object: objectOf(growing), where: "bed" },
+      title: { verb: "Look for pale leaves:", object: objectOf(context), where: "bed" },
       say: [
         how(
           "Where leaves are pale, water with a weak liquid feed. Where they are green, do nothing.",
@@ -45,11 +45,11 @@ function paleLeaves(growing: Growing): readonly Task[] {
       ],
       because: () => [
         ["Ten to fourteen days after it is up, in soil near ", { quantity: degreesC(soil) }, "."],
-        ...upTold(growing),
+        ...upReasons(context),
       ],
-      grounds: allGrounds(up.grounds, ["soil"]),
+      basis: combineBasis(up.basis, ["soil"]),
       needs: ["liquid feed"],
-      hangsOn: tasksBehind(growing, "start"),
+      hangsOn: anchorTaskIds(context, "start"),
     }),
   ];
 }

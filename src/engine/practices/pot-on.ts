@@ -1,18 +1,18 @@
 import { plus } from "../../base/days/day.ts";
-import type { Growing } from "../growth/growing.ts";
-import { middle, reached } from "../growth/milestones.ts";
+import { isReached, middle } from "../growth/milestones.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { Practice } from "./practice.ts";
-import { how, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { how, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
-function tasks(growing: Growing): readonly Task[] {
-  const after = growing.crop.indoors?.potOnDaysAfterUp;
-  const up = upMilestone(growing);
-  if (growing.planting.start !== "seed indoors" || !after || !reached(up)) return [];
+function tasks(context: SowingContext): readonly Task[] {
+  const after = context.crop.indoors?.potOnDaysAfterUp;
+  const up = upMilestone(context);
+  if (context.planting.start !== "seed indoors" || !after || !isReached(up)) return [];
   const [least, most] = after.value;
   return [
-    plantingTask(growing, "pot on", "1", {
+    plantingTask(context, "pot on", "1", {
       window: window(
         plus(up.usual, least),
         plus(up.usual, middle(after.value)),
@@ -22,7 +22,7 @@ function tasks(growing: Growing): readonly Task[] {
       rhythm: "session",
       minutes: 30,
       indoors: true,
-      title: { verb: "Pot on", object: objectOf(growing), where: null },
+      title: { verb: "Pot on", object: objectOf(context), where: null },
       say: [
         how(
           "Lift each by a leaf, never by the stem, into a pot of its own, deeper than it stood. Water, and keep out of hard sun for a day.",
@@ -33,9 +33,9 @@ function tasks(growing: Growing): readonly Task[] {
       because: () => [
         [`Counted ${middle(after.value)} days from when they are up, `, { day: up.usual }, "."],
       ],
-      grounds: up.grounds,
+      basis: up.basis,
       needs: ["pots and compost"],
-      hangsOn: tasksBehind(growing, "start"),
+      hangsOn: anchorTaskIds(context, "start"),
     }),
   ];
 }

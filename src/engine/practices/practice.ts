@@ -1,9 +1,9 @@
 import type { Day } from "../../base/days/day.ts";
-import type { Fact } from "../../garden/diary/fact.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import type { Climate } from "../climate/climate.ts";
 import type { Anchors } from "../growth/anchors.ts";
-import type { Growing } from "../growth/growing.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import type { Task } from "./task.ts";
 
 /** The three passes: what starts a clock, what moves plants out, and the rest. */
@@ -16,20 +16,20 @@ export const PASSES: readonly Pass[] = ["start", "set out", "rest"];
 export type Practice = {
   readonly name: string;
   readonly pass: Pass;
-  readonly tasks: (growing: Growing) => readonly Task[];
+  readonly tasks: (context: SowingContext) => readonly Task[];
 };
 
 /**
- * All that grows in a plan's year, for what is done bed by bed or once for the garden. `growings` are those of the last
+ * All that grows in a plan's year, for what is done bed by bed or once for the garden. `contexts` are those of the last
  * pass, in the plan's order; `anchors` hold what that pass placed as well, as the days on which crops end.
  */
 export type WholeGarden = {
   readonly plan: Plan;
   readonly climate: Climate;
-  readonly growings: readonly Growing[];
+  readonly contexts: readonly SowingContext[];
   readonly anchors: Anchors;
   /** What the diary says of the whole garden, in day order. */
-  readonly facts: readonly Fact[];
+  readonly observations: readonly Observation[];
   readonly around: (day: Day) => boolean;
 };
 

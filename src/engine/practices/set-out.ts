@@ -1,16 +1,16 @@
 import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
 import { cm } from "../../base/quantities/quantity.ts";
 import { isTender } from "../../crops/crops.ts";
-import { isRaised } from "../../garden/plan/begin.ts";
-import { allGrounds } from "../growth/anchors.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
-import type { Reckoned } from "../growth/reckoned.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
+import { combineBasis } from "../growth/anchors.ts";
+import type { DateDecision } from "../growth/date-decision.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { stopDay } from "../growth/stopping.ts";
+import { type Guards, settingOutGuards, testReasons, whyDecided } from "./date-decision-texts.ts";
 import type { Practice } from "./practice.ts";
-import { type Guards, settingOutGuards, testsTold, whyDecided } from "./reckoning.ts";
-import { caution, how, type Sentence, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { caution, how, type Sentence, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Days that hardened plants may wait for their bed. Source: common practice; pots dry out and roots circle. */
 const MAY_WAIT_DAYS = 10;
@@ -22,47 +22,47 @@ const HARDENED = "hardened off";
 export const SHARE_WITHIN_DAYS = 4;
 
 /** The weather's day, or the day the plants themselves are old enough, whichever is later. */
-function oldEnough(growing: Growing, out: Reckoned): Reckoned {
-  const start = anchorOf(growing, "start");
-  const { indoors } = growing.crop;
-  if (!start || !indoors || growing.planting.start !== "seed indoors") return out;
+function oldEnough(context: SowingContext, out: DateDecision): DateDecision {
+  const start = anchorOf(context, "start");
+  const { indoors } = context.crop;
+  if (!start || !indoors || context.planting.start !== "seed indoors") return out;
   const ready = plus(start.day, indoors.weeksToSettingOut.value[0] * 7);
   return {
     ...out,
     day: latest(out.day, ready),
-    tests: [...out.tests, { ground: "age", day: ready }],
-    grounds: allGrounds(out.grounds, start.grounds, ["age"]),
+    tests: [...out.tests, { basis: "age", day: ready }],
+    basis: combineBasis(out.basis, start.basis, ["age"]),
     stopped: out.stopped && ready <= out.day,
   };
 }
 
-function reason(growing: Growing, out: Reckoned, guards: Guards): Sentence {
-  const age = out.tests.find((test) => test.ground === "age");
+function reason(context: SowingContext, out: DateDecision, guards: Guards): Sentence {
+  const age = out.tests.find((test) => test.basis === "age");
   if (
     age &&
     age.day === out.day &&
-    out.tests.every((test) => test.ground === "age" || test.day < age.day)
+    out.tests.every((test) => test.basis === "age" || test.day < age.day)
   )
     return why("They are only now old enough.");
-  return whyDecided(growing, out, guards);
+  return whyDecided(context, out, guards);
 }
 
 /** Ten days on, but not past the day that would end a hold. */
-function lastDay(growing: Growing, out: Reckoned): Day {
+function lastDay(context: SowingContext, out: DateDecision): Day {
   const day = plus(out.day, MAY_WAIT_DAYS);
   if (out.stop === null || day <= out.stop) return day;
-  return latest(out.day, earliest(day, stopDay(growing, out.stop)));
+  return latest(out.day, earliest(day, stopDay(context, out.stop)));
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const { planting, crop } = growing;
+function tasks(context: SowingContext): readonly Task[] {
+  const { planting, crop } = context;
   const facts = crop.settingOut;
-  const weather = settingOutDay(growing);
+  const weather = settingOutDay(context);
   const raised = isRaised(planting.start);
   if (!raised || planting.inSince !== null || !facts || !weather) return [];
-  if (planting.start !== "plants" && !anchorOf(growing, "start")) return [];
-  const out = oldEnough(growing, weather);
-  const guards = settingOutGuards(growing, facts);
+  if (planting.start !== "plants" && !anchorOf(context, "start")) return [];
+  const out = oldEnough(context, weather);
+  const guards = settingOutGuards(context, facts);
   const fixed = planting.fixed.out !== null;
   const hoops = out.stopped
     ? [
@@ -76,32 +76,32 @@ function tasks(growing: Growing): readonly Task[] {
     ? [caution("If they come from under glass, get them used to the open first, a week or so.")]
     : [];
   return [
-    plantingTask(growing, "set out", "1", {
-      window: window(out.day, out.day, fixed ? out.day : lastDay(growing, out)),
+    plantingTask(context, "set out", "1", {
+      window: window(out.day, out.day, fixed ? out.day : lastDay(context, out)),
       harm: "this week",
       rhythm: "session",
       minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,
       kinds: planting.start === "seed indoors" && isTender(crop) ? [HARDENED] : [],
-      title: { verb: "Set out", object: objectOf(growing), where: "bed" },
+      title: { verb: "Set out", object: objectOf(context), where: "bed" },
       say: [
         how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
-        reason(growing, out, guards),
+        reason(context, out, guards),
         ...hoops,
         ...glass,
       ],
-      because: () => testsTold(growing, out, guards),
-      grounds: out.grounds,
+      because: () => testReasons(context, out, guards),
+      basis: out.basis,
       needs: [...facts.things, ...(crop.support?.things ?? [])],
-      hangsOn: tasksBehind(growing, "start"),
+      hangsOn: anchorTaskIds(context, "start"),
       certainty: fixed ? "fixed" : "expected",
-      sets: { planting: planting.key, sowing: growing.sowing, act: "set out" },
+      sets: { planting: planting.key, sowing: context.sowing, act: "set out" },
     }),
   ];
 }
 
 /** Raised plants into their bed, with everything that belongs to that hour. */
-export const SET_OUT: Practice = { name: "set out", pass: "set out", tasks };
+export const SETTING_OUT: Practice = { name: "set out", pass: "set out", tasks };
 
 /**
  * Gives tender plants whose setting out falls within SHARE_WITHIN_DAYS of each other one day, the latest of
@@ -123,7 +123,7 @@ export function shareLadders(tasks: readonly Task[]): readonly Task[] {
           ...task,
           together: lead,
           window: { ...task.window, earliest: due, due },
-          grounds: allGrounds(...ladder.map((each) => each.grounds)),
+          basis: combineBasis(...ladder.map((each) => each.basis)),
         });
     ladder = [];
   };

@@ -1,6 +1,6 @@
 import { plus } from "../../base/days/day.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { how, sign, why } from "./say.ts";
+import { how, sign, why } from "./sentence.ts";
 import { sharedTask, type Task, window } from "./task.ts";
 
 /** Years from one soil test to the next. Source: common practice, every third year. */
@@ -29,7 +29,7 @@ function tasks({ plan }: WholeGarden): readonly Task[] {
         why("Every third year is enough. Feed and lime by its answer, not by guess."),
       ],
       because: () => [["After the usual first frost, ", { day: frost.usual }, "."]],
-      grounds: ["first frost"],
+      basis: ["first frost"],
       needs: ["a bucket"],
     }),
   ];

@@ -2,18 +2,18 @@ import { plus } from "../../base/days/day.ts";
 import { degreesC, litres } from "../../base/quantities/quantity.ts";
 import type { Planting } from "../../garden/model/plan.ts";
 import { traysFor } from "../../garden/plan/room.ts";
-import { allGrounds } from "../growth/anchors.ts";
+import { combineBasis } from "../growth/anchors.ts";
 import { mixLitres } from "../growth/filling.ts";
-import type { Growing } from "../growth/growing.ts";
 import { middle } from "../growth/milestones.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
+import { settingOutGuards, testReasons } from "./date-decision-texts.ts";
 import type { Practice } from "./practice.ts";
-import { settingOutGuards, testsTold } from "./reckoning.ts";
-import { how, lengths, type Sentence, sign, why } from "./say.ts";
+import { how, lengthRange, type Sentence, sign, why } from "./sentence.ts";
 import { objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** How many trays of cells and how much compost that takes; nothing where the plan names no number of plants. */
-function compostTold(planting: Planting): readonly Sentence[] {
+function seedCompostSentences(planting: Planting): readonly Sentence[] {
   const cells = traysFor(planting, "cells");
   if (cells === 0) return [];
   const compost = { quantity: litres(mixLitres({ cells, pots: 0 })) };
@@ -22,19 +22,19 @@ function compostTold(planting: Planting): readonly Sentence[] {
   ];
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const { planting, crop } = growing;
+function tasks(context: SowingContext): readonly Task[] {
+  const { planting, crop } = context;
   const facts = crop.indoors;
   if (planting.start !== "seed indoors" || planting.inSince !== null) return [];
   const { settingOut } = crop;
-  const out = settingOutDay(growing);
+  const out = settingOutDay(context);
   if (!facts || !settingOut || !out) return [];
   const [least, most] = facts.weeksToSettingOut.value;
   const weeks = middle(facts.weeksToSettingOut.value);
   const given = planting.fixed.start;
   const due = given ?? plus(out.day, -7 * weeks);
   return [
-    plantingTask(growing, "sow indoors", "1", {
+    plantingTask(context, "sow indoors", "1", {
       window: given
         ? window(due, due, due)
         : window(plus(out.day, -7 * most), due, plus(out.day, -7 * least)),
@@ -42,27 +42,27 @@ function tasks(growing: Growing): readonly Task[] {
       rhythm: "session",
       minutes: 20,
       indoors: true,
-      title: { verb: "Sow", object: objectOf(growing), where: "indoors" },
+      title: { verb: "Sow", object: objectOf(context), where: "indoors" },
       say: [
         how(
           "Two seeds to a cell, ",
-          lengths(facts.depthCm.value),
+          lengthRange(facts.depthCm.value),
           " deep, damp, at about ",
           { quantity: degreesC(facts.soilTempC.value) },
           ".",
         ),
-        ...compostTold(planting),
+        ...seedCompostSentences(planting),
         sign("You have light for them as soon as they show."),
         why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
       ],
       because: () => [
         [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
-        ...testsTold(growing, out, settingOutGuards(growing, settingOut)),
+        ...testReasons(context, out, settingOutGuards(context, settingOut)),
       ],
-      grounds: given ? ["given"] : allGrounds(out.grounds, ["age"]),
+      basis: given ? ["given"] : combineBasis(out.basis, ["age"]),
       needs: ["seed", "cells and seed compost"],
       certainty: given ? "fixed" : "expected",
-      sets: { planting: planting.key, sowing: growing.sowing, act: "start" },
+      sets: { planting: planting.key, sowing: context.sowing, act: "start" },
     }),
   ];
 }

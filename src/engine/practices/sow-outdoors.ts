@@ -2,26 +2,26 @@ import { type Day, plus } from "../../base/days/day.ts";
 import { cm } from "../../base/quantities/quantity.ts";
 import type { Outdoors } from "../../crops/facts.ts";
 import { sowApartCm } from "../growth/amounts.ts";
-import type { Growing } from "../growth/growing.ts";
 import { refusalOf } from "../growth/limits.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { plantingOutDay } from "../growth/starting.ts";
-import { pieceCm, successionOf } from "../growth/successions.ts";
+import { rowPerSowingCm, successionOf } from "../growth/successions.ts";
 import { upOutdoors } from "../growth/up.ts";
+import { outdoorGuards, startParts, whyDecided } from "./date-decision-texts.ts";
 import type { Practice } from "./practice.ts";
-import { outdoorGuards, startTold, whyDecided } from "./reckoning.ts";
-import { how, lengths, type Piece, type Sentence, sign } from "./say.ts";
+import { how, lengthRange, type Sentence, sign, type TextPiece } from "./sentence.ts";
 import { objectOf, plantingTask, type Task } from "./task.ts";
 
 /** Days after it should be up on which seed may still be sown again. Source: house rule, a week to look twice. */
 const SOW_AGAIN_DAYS = 7;
 
 /** When it should be up, and what to do where it is not: look, and sow again while that still comes to something. */
-function upTold(growing: Growing, sown: Day): readonly Sentence[] {
-  const up = upOutdoors(growing, sown);
+function upSentences(context: SowingContext, sown: Day): readonly Sentence[] {
+  const up = upOutdoors(context, sown);
   if (up === null) return [];
   const by = plus(up.late, SOW_AGAIN_DAYS);
-  const again: readonly Piece[] =
-    refusalOf(growing, by) === "too late" ? ["."] : [", and sow again by ", { day: by }, "."];
+  const again: readonly TextPiece[] =
+    refusalOf(context, by) === "too late" ? ["."] : [", and sow again by ", { day: by }, "."];
   return [
     how(
       "Keep it damp every day until it is up, about ",
@@ -35,53 +35,60 @@ function upTold(growing: Growing, sown: Day): readonly Sentence[] {
 }
 
 /** How far apart seed goes: as the facts say, or thicker where the soil lets too few come up. */
-function apartTold(growing: Growing, facts: Outdoors, sown: Day): Piece {
-  const thick = sowApartCm(growing, growing.climate.soilC(sown, growing.bed));
+function apartPiece(context: SowingContext, facts: Outdoors, sown: Day): TextPiece {
+  const thick = sowApartCm(context, context.climate.soilC(sown, context.bed));
   const usual = facts.apartCm.value;
-  return thick !== null && thick < usual[0] ? { quantity: cm(thick) } : lengths(usual);
+  return thick !== null && thick < usual[0] ? { quantity: cm(thick) } : lengthRange(usual);
 }
 
 /** Sown again and again, the row is divided: how long a piece each sowing takes. */
-function pieceTold(growing: Growing, facts: Outdoors): readonly Sentence[] {
-  if (!growing.planting.repeat) return [];
-  const { day } = plantingOutDay(growing, facts);
-  const piece = pieceCm(growing, successionOf(growing, day));
+function rowSentences(context: SowingContext, facts: Outdoors): readonly Sentence[] {
+  if (!context.planting.repeat) return [];
+  const { day } = plantingOutDay(context, facts);
+  const piece = rowPerSowingCm(context, successionOf(context, day));
   return piece === null ? [] : [how("This time sow ", { quantity: cm(piece) }, " of row.")];
 }
 
 /** What a row of seed is sown like on a day, how much of it, and the day to sow again by where nothing has come up. */
-export function sowingSay(growing: Growing, facts: Outdoors, sown: Day): readonly Sentence[] {
-  const board = growing.planting.under.includes("board");
+export function sowingSentences(
+  context: SowingContext,
+  facts: Outdoors,
+  sown: Day,
+): readonly Sentence[] {
+  const board = context.planting.under.includes("board");
   return [
     how(
       "Sow ",
-      lengths(facts.depthCm.value),
+      lengthRange(facts.depthCm.value),
       " deep, ",
-      apartTold(growing, facts, sown),
+      apartPiece(context, facts, sown),
       " apart, rows ",
       { quantity: cm(facts.rowsCm.value) },
       ` apart. Water${board ? ", then lay the board over the row." : "."}`,
     ),
     ...(facts.how === null ? [] : [how(facts.how)]),
-    ...pieceTold(growing, facts),
-    ...upTold(growing, sown),
+    ...rowSentences(context, facts),
+    ...upSentences(context, sown),
     sign("A handful of soil crumbles instead of sticking."),
   ];
 }
 
-function tasks(growing: Growing): readonly Task[] {
-  const { planting, crop } = growing;
+function tasks(context: SowingContext): readonly Task[] {
+  const { planting, crop } = context;
   const facts = crop.outdoors;
   if (planting.start !== "seed outdoors" || planting.inSince !== null || !facts) return [];
-  if (growing.sowing > 1) return [];
-  const reckoned = plantingOutDay(growing, facts);
-  const guards = outdoorGuards(growing, facts);
+  if (context.sowing > 1) return [];
+  const decision = plantingOutDay(context, facts);
+  const guards = outdoorGuards(context, facts);
   return [
-    plantingTask(growing, "sow outdoors", "1", {
-      ...startTold(growing, reckoned, guards),
+    plantingTask(context, "sow outdoors", "1", {
+      ...startParts(context, decision, guards),
       minutes: 20,
-      title: { verb: "Sow", object: objectOf(growing), where: "bed" },
-      say: [...sowingSay(growing, facts, reckoned.day), whyDecided(growing, reckoned, guards)],
+      title: { verb: "Sow", object: objectOf(context), where: "bed" },
+      say: [
+        ...sowingSentences(context, facts, decision.day),
+        whyDecided(context, decision, guards),
+      ],
       needs: planting.under.includes("board") ? ["seed", "a board as long as the row"] : ["seed"],
     }),
   ];

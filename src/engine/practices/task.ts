@@ -1,11 +1,11 @@
 import { type Day, earliest, latest } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
-import { allGrounds, type Ground } from "../growth/anchors.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
-import type { Piece, Sentence } from "./say.ts";
+import { type Basis, combineBasis } from "../growth/anchors.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
+import type { Sentence, TextPiece } from "./sentence.ts";
 
 /** What a task is about, by key: `2027/beet`, `2027/bed/root-bed`, `2027/garden`. */
-export type Subject = { readonly kind: "planting" | "bed" | "garden"; readonly key: string };
+export type TaskSubject = { readonly kind: "planting" | "bed" | "garden"; readonly key: string };
 
 /** What is lost when a task is late: the row tonight, the crop this week, or little. */
 export type Harm = "tonight" | "this week" | "when you can";
@@ -38,7 +38,7 @@ export type Round = "every other Saturday";
 export type Task = {
   /** `2027/beet/thin/1`: subject's key, practice, step. No edit of another planting changes it. */
   readonly id: string;
-  readonly subject: Subject;
+  readonly subject: TaskSubject;
   /** Key of the bed it stands in; null where it stands in none. */
   readonly bed: string | null;
   readonly crop: string | null;
@@ -62,8 +62,8 @@ export type Task = {
   readonly title: Title;
   readonly say: readonly Sentence[];
   /** What `why` tells, nearest first; sentences of one plain fact each. Made when it is asked for, which is seldom. */
-  readonly because: () => readonly (readonly Piece[])[];
-  readonly grounds: readonly Ground[];
+  readonly because: () => readonly (readonly TextPiece[])[];
+  readonly basis: readonly Basis[];
   /** Things to take along, as a list is read. */
   readonly needs: readonly string[];
   /** Things that are found or bought by it, as the `needs` of later tasks name them. */
@@ -117,7 +117,7 @@ export function window(
 }
 
 /** What every task must say; the rest has plain defaults. */
-export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" | "grounds"> &
+export type TaskParts = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" | "basis"> &
   Partial<
     Pick<
       Task,
@@ -137,62 +137,62 @@ export type Telling = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" 
     >
   >;
 
-type Own = Pick<Task, "id" | "subject" | "bed" | "crop" | "practice" | "step" | "whose">;
+type TaskIdentity = Pick<Task, "id" | "subject" | "bed" | "crop" | "practice" | "step" | "whose">;
 
 const UNEXPLAINED = () => [];
 
 /** One shape for every task, field by field: thousands are made in a telling, and spreading costs ten times as much. */
-function taskOf(own: Own, telling: Telling): Task {
+function taskOf(identity: TaskIdentity, parts: TaskParts): Task {
   return {
-    id: own.id,
-    subject: own.subject,
-    bed: own.bed,
-    crop: own.crop,
-    practice: own.practice,
-    step: own.step,
-    window: telling.window,
-    harm: telling.harm,
-    rhythm: telling.rhythm,
-    minutes: roundMinutes(telling.minutes ?? 10),
-    kinds: telling.kinds ?? [],
-    indoors: telling.indoors ?? false,
-    timed: telling.timed ?? null,
-    title: telling.title,
-    say: telling.say,
-    because: telling.because ?? UNEXPLAINED,
-    grounds: allGrounds(telling.grounds),
-    needs: telling.needs ?? [],
-    brings: telling.brings ?? [],
-    round: telling.round ?? null,
+    id: identity.id,
+    subject: identity.subject,
+    bed: identity.bed,
+    crop: identity.crop,
+    practice: identity.practice,
+    step: identity.step,
+    window: parts.window,
+    harm: parts.harm,
+    rhythm: parts.rhythm,
+    minutes: roundMinutes(parts.minutes ?? 10),
+    kinds: parts.kinds ?? [],
+    indoors: parts.indoors ?? false,
+    timed: parts.timed ?? null,
+    title: parts.title,
+    say: parts.say,
+    because: parts.because ?? UNEXPLAINED,
+    basis: combineBasis(parts.basis),
+    needs: parts.needs ?? [],
+    brings: parts.brings ?? [],
+    round: parts.round ?? null,
     under: null,
-    together: telling.together ?? null,
-    hangsOn: telling.hangsOn ?? [],
-    after: telling.after ?? [],
-    sets: telling.sets ?? null,
-    certainty: telling.certainty ?? "expected",
-    whose: own.whose,
+    together: parts.together ?? null,
+    hangsOn: parts.hangsOn ?? [],
+    after: parts.after ?? [],
+    sets: parts.sets ?? null,
+    certainty: parts.certainty ?? "expected",
+    whose: identity.whose,
   };
 }
 
 /** A task of one sowing of a planting. Steps of a second sowing and later carry its number. */
 export function plantingTask(
-  growing: Growing,
+  context: SowingContext,
   practice: string,
   step: string,
-  telling: Telling,
+  parts: TaskParts,
 ): Task {
-  const { planting } = growing;
-  const named = stepOf(growing, step);
-  const own: Own = {
-    id: `${planting.key}/${slugOf(practice)}/${named}`,
+  const { planting } = context;
+  const fullStep = stepOf(context, step);
+  const identity: TaskIdentity = {
+    id: `${planting.key}/${slugOf(practice)}/${fullStep}`,
     subject: { kind: "planting", key: planting.key },
     bed: planting.bed,
     crop: planting.crop,
     practice,
-    step: named,
+    step: fullStep,
     whose: planting.whose,
   };
-  return taskOf(own, telling);
+  return taskOf(identity, parts);
 }
 
 /** A task of a bed or of the whole garden. */
@@ -201,10 +201,10 @@ export function sharedTask(
   bed: string | null,
   practice: string,
   step: string,
-  telling: Telling,
+  parts: TaskParts,
 ): Task {
   const key = bed === null ? `${year}/garden` : `${year}/bed/${bed}`;
-  const own: Own = {
+  const identity: TaskIdentity = {
     id: `${key}/${slugOf(practice)}/${step}`,
     subject: { kind: bed === null ? "garden" : "bed", key },
     bed,
@@ -213,14 +213,14 @@ export function sharedTask(
     step,
     whose: null,
   };
-  return taskOf(own, telling);
+  return taskOf(identity, parts);
 }
 
 /**
  * The planting as a title says it: its own name, else the crop's as the gardener wrote it, in the plural where that is
  * the trade's: `beet` as beets, `bush bean` as bush beans.
  */
-export function objectOf({ planting, crop }: Pick<Growing, "planting" | "crop">): string {
+export function objectOf({ planting, crop }: Pick<SowingContext, "planting" | "crop">): string {
   if (planting.name) return planting.name;
   const { written } = planting;
   const kind = ` ${written.toLowerCase()}`.endsWith(` ${crop.one}`);
@@ -228,28 +228,28 @@ export function objectOf({ planting, crop }: Pick<Growing, "planting" | "crop">)
 }
 
 /** A step as its id has it: those of a second sowing and later carry its number. */
-function stepOf(growing: Growing, step: string): string {
-  return growing.sowing === 1 ? step : `sowing-${growing.sowing}-${step}`;
+function stepOf(context: SowingContext, step: string): string {
+  return context.sowing === 1 ? step : `sowing-${context.sowing}-${step}`;
 }
 
 /** The id of the step that must come before, for `after`; none where there is no such step. */
-export function stepBefore(
-  growing: Growing,
+export function taskIdBefore(
+  context: SowingContext,
   practice: string,
   step: string | undefined,
 ): readonly string[] {
   if (step === undefined) return [];
-  return [`${growing.planting.key}/${slugOf(practice)}/${stepOf(growing, step)}`];
+  return [`${context.planting.key}/${slugOf(practice)}/${stepOf(context, step)}`];
 }
 
 /** Ids of the tasks that set this sowing's acts, for `hangsOn`; those of the diary have none. */
-export function tasksBehind(
-  growing: Growing,
+export function anchorTaskIds(
+  context: SowingContext,
   ...acts: readonly ("start" | "set out")[]
 ): readonly string[] {
   const ids: string[] = [];
   for (const act of acts) {
-    const id = anchorOf(growing, act)?.task ?? null;
+    const id = anchorOf(context, act)?.task ?? null;
     if (id !== null) ids.push(id);
   }
   return ids;

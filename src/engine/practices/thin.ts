@@ -1,24 +1,24 @@
 import { plus } from "../../base/days/day.ts";
-import type { Growing } from "../growth/growing.ts";
-import { tallOn } from "../growth/height.ts";
-import { middle, reached } from "../growth/milestones.ts";
+import { dayAtHeight } from "../growth/height.ts";
+import { isReached, middle } from "../growth/milestones.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
-import { upTold } from "./growth-told.ts";
+import { upReasons } from "./growth-reasons.ts";
 import type { Practice } from "./practice.ts";
-import { how, lengths, sign, why } from "./say.ts";
-import { objectOf, plantingTask, stepBefore, type Task, tasksBehind, window } from "./task.ts";
+import { how, lengthRange, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, taskIdBefore, window } from "./task.ts";
 
 /** Days past the usual span before crowding costs the crop. Source: house rule. */
 const CROWDED_AFTER_DAYS = 4;
 
-function tasks(growing: Growing): readonly Task[] {
-  const up = upMilestone(growing);
-  if (growing.planting.start !== "seed outdoors" || !reached(up)) return [];
-  return growing.crop.thinnings.map((thinning, i) => {
+function tasks(context: SowingContext): readonly Task[] {
+  const up = upMilestone(context);
+  if (context.planting.start !== "seed outdoors" || !isReached(up)) return [];
+  return context.crop.thinnings.map((thinning, i) => {
     const [least, most] = thinning.daysAfterUp.value;
-    const tall = tallOn(growing, middle(thinning.heightCm.value));
+    const tall = dayAtHeight(context, middle(thinning.heightCm.value));
     const days = tall === null ? middle(thinning.daysAfterUp.value) : tall - up.usual;
-    return plantingTask(growing, "thin", thinning.step, {
+    return plantingTask(context, "thin", thinning.step, {
       window: window(
         plus(up.usual, Math.min(least, days)),
         plus(up.usual, days),
@@ -29,12 +29,12 @@ function tasks(growing: Growing): readonly Task[] {
       minutes: 20,
       title: {
         verb: thinning.step === "1" ? "Thin" : "Thin again:",
-        object: objectOf(growing),
+        object: objectOf(context),
         where: "bed",
       },
       say: [
-        how("Thin to ", lengths(thinning.apartCm.value), ` apart. ${thinning.how}`),
-        sign("They stand ", lengths(thinning.heightCm.value), " tall."),
+        how("Thin to ", lengthRange(thinning.apartCm.value), ` apart. ${thinning.how}`),
+        sign("They stand ", lengthRange(thinning.heightCm.value), " tall."),
         tall === null
           ? why(
               up.seen ? "Up on " : "Likely up about ",
@@ -45,11 +45,11 @@ function tasks(growing: Growing): readonly Task[] {
       ],
       because: () => [
         [`Counted ${days} days from when it is up, `, { day: up.usual }, "."],
-        ...upTold(growing),
+        ...upReasons(context),
       ],
-      grounds: up.grounds,
-      hangsOn: tasksBehind(growing, "start"),
-      after: stepBefore(growing, "thin", growing.crop.thinnings[i - 1]?.step),
+      basis: up.basis,
+      hangsOn: anchorTaskIds(context, "start"),
+      after: taskIdBefore(context, "thin", context.crop.thinnings[i - 1]?.step),
     });
   });
 }

@@ -2,10 +2,10 @@ import { plus } from "../../base/days/day.ts";
 import { isTender } from "../../crops/crops.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import type { Anchor } from "../growth/anchors.ts";
-import { type Growing, inPlace } from "../growth/growing.ts";
+import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { caution, how, list, sign, why } from "./say.ts";
-import { objectOf, sharedTask, type Task, tasksBehind, window } from "./task.ts";
+import { caution, how, list, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, sharedTask, type Task, window } from "./task.ts";
 
 const NAME = "warm the bed";
 
@@ -13,11 +13,11 @@ const NAME = "warm the bed";
 const AHEAD_DAYS = [14, 21] as const;
 
 /** What wants a bed warm, and the day it goes in. */
-type Warm = { readonly growing: Growing; readonly placed: Anchor };
+type WarmPlanting = { readonly context: SowingContext; readonly anchor: Anchor };
 
 /** The tender plantings of a bed that are yet to go in, first in first. */
-function warmIn({ growings }: WholeGarden, bed: Bed): readonly Warm[] {
-  return growings
+function warmPlantingsIn({ contexts }: WholeGarden, bed: Bed): readonly WarmPlanting[] {
+  return contexts
     .filter(
       ({ planting, crop, sowing }) =>
         planting.bed === bed.key &&
@@ -26,18 +26,18 @@ function warmIn({ growings }: WholeGarden, bed: Bed): readonly Warm[] {
         isTender(crop) &&
         !planting.without.includes(NAME),
     )
-    .flatMap((growing) => {
-      const placed = inPlace(growing);
-      return placed ? [{ growing, placed }] : [];
+    .flatMap((context) => {
+      const anchor = inPlace(context);
+      return anchor ? [{ context, anchor }] : [];
     })
-    .sort((a, b) => a.placed.day - b.placed.day);
+    .sort((a, b) => a.anchor.day - b.anchor.day);
 }
 
 function warming(garden: WholeGarden, bed: Bed): readonly Task[] {
-  const warm = bed.warmed ? warmIn(garden, bed) : [];
+  const warm = bed.warmed ? warmPlantingsIn(garden, bed) : [];
   const [first] = warm;
   if (!first) return [];
-  const { day, grounds } = first.placed;
+  const { day, basis } = first.anchor;
   const [least, most] = AHEAD_DAYS;
   return [
     sharedTask(garden.plan.year, bed.key, NAME, "1", {
@@ -52,16 +52,16 @@ function warming(garden: WholeGarden, bed: Bed): readonly Task[] {
         ),
         sign("A handful of soil crumbles and does not smear."),
         why(
-          `It is for ${list(warm.map(({ growing }) => objectOf(growing)))}, from about `,
+          `It is for ${list(warm.map(({ context }) => objectOf(context)))}, from about `,
           { day },
           " on; two to three weeks of sun under film warm it for them.",
         ),
         caution("Weeds and slugs gather under it: look before you plant."),
       ],
       because: () => [["Three weeks before the first of them goes in, ", { day }, "."]],
-      grounds,
+      basis,
       needs: ["black film"],
-      hangsOn: tasksBehind(first.growing, "start", "set out"),
+      hangsOn: anchorTaskIds(first.context, "start", "set out"),
     }),
   ];
 }

@@ -3,25 +3,25 @@ import { quantity } from "../../base/quantities/quantity.ts";
 import type { Site } from "../../garden/model/plan.ts";
 import { areaM2Of, dripMinutes, type Runs, runsOf } from "../growth/watering.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { caution, how, type Piece, type Sentence, sign, why } from "./say.ts";
+import { caution, how, type Sentence, sign, type TextPiece, why } from "./sentence.ts";
 import { sharedTask, type Task, window } from "./task.ts";
-import { type DryWeek, dryWeeksOf, type Need } from "./weekly-need.ts";
+import { type DryWeek, dryWeeksOf, type WaterNeed } from "./weekly-need.ts";
 
 /** An inch, as both kinds of household say it. */
-const INCH: Piece = { quantity: quantity(25, "mm") };
+const INCH: TextPiece = { quantity: quantity(25, "mm") };
 
 /** A depth of water as one says it, to the nearest 5 mm and no less than that. */
-const depth = (mm: number): Piece => ({
+const depth = (mm: number): TextPiece => ({
   quantity: quantity(Math.max(5, Math.round(mm / 5) * 5), "mm"),
 });
 
 /** Letters that the beds' minutes may take in a text. Source: house rule, so that the sign and the caution stay. */
 const LONGEST_LIST = 200;
 
-type Dripped = { readonly name: string; readonly runs: Runs };
+type DripBed = { readonly name: string; readonly runs: Runs };
 
 /** Beds whose minutes are known: those with drip lines, a size and a need. */
-function drippedOf(needs: readonly Need[]): readonly Dripped[] {
+function dripBedsOf(needs: readonly WaterNeed[]): readonly DripBed[] {
   return needs.flatMap(({ bed, mm }) => {
     const areaM2 = bed && areaM2Of(bed);
     if (!bed?.drip || mm === null || areaM2 === null) return [];
@@ -36,23 +36,23 @@ function sayTimes(times: number): string {
 }
 
 /** `Root bed 40 min, South bed 50 min twice`; those that do not fit by their least and most. */
-function listed(beds: readonly Dripped[]): string {
-  const said = beds.map(({ name, runs }) => `${name} ${runs.minutes} min${sayTimes(runs.times)}`);
+function listDripTimes(beds: readonly DripBed[]): string {
+  const texts = beds.map(({ name, runs }) => `${name} ${runs.minutes} min${sayTimes(runs.times)}`);
   let count = beds.length;
-  while (count > 0 && said.slice(0, count).join(", ").length > LONGEST_LIST) count -= 1;
+  while (count > 0 && texts.slice(0, count).join(", ").length > LONGEST_LIST) count -= 1;
   const rest = beds.slice(count).map(({ runs }) => runs.minutes * runs.times);
-  if (rest.length === 0) return said.join(", ");
+  if (rest.length === 0) return texts.join(", ");
   const more = `${rest.length} more ${Math.min(...rest)} to ${Math.max(...rest)} min in all`;
-  return [...said.slice(0, count), more].join(", ");
+  return [...texts.slice(0, count), more].join(", ");
 }
 
-function ways(needs: readonly Need[]): readonly Sentence[] {
-  const dripped = drippedOf(needs);
-  const names = new Set(dripped.map(({ name }) => name));
+function waterSentences(needs: readonly WaterNeed[]): readonly Sentence[] {
+  const dripBeds = dripBedsOf(needs);
+  const names = new Set(dripBeds.map(({ name }) => name));
   const byHand = needs.filter(({ bed }) => bed === null || !names.has(bed.name));
-  const who = dripped.length > 0 ? "The other beds: " : "Give the beds ";
+  const who = dripBeds.length > 0 ? "The other beds: " : "Give the beds ";
   return [
-    ...(dripped.length > 0 ? [how(`Drip: ${listed(dripped)}.`)] : []),
+    ...(dripBeds.length > 0 ? [how(`Drip: ${listDripTimes(dripBeds)}.`)] : []),
     ...(byHand.length > 0
       ? [how(who, mostOf(byHand), " of water over the week, rain counted.")]
       : []),
@@ -61,12 +61,12 @@ function ways(needs: readonly Need[]): readonly Sentence[] {
 }
 
 /** What the thirstiest of some beds wants in the week, or an inch where that is not known. */
-function mostOf(needs: readonly Need[]): Piece {
+function mostOf(needs: readonly WaterNeed[]): TextPiece {
   const known = needs.flatMap(({ mm }) => mm ?? []);
   return known.length > 0 ? depth(Math.max(...known)) : INCH;
 }
 
-function reason({ latitude, normals }: Site, needs: readonly Need[]): Sentence {
+function reason({ latitude, normals }: Site, needs: readonly WaterNeed[]): Sentence {
   if (latitude === null || normals === null) {
     const missing = latitude === null ? "latitude" : "monthly lows and highs";
     return why(`The plan gives no ${missing}, so this is the usual rule and no minutes.`);
@@ -84,7 +84,10 @@ const BACKFLOW = caution(
 );
 
 /** What the week's need was reckoned from, as `why` tells it. */
-function reckonedTold({ latitude, normals }: Site, needs: readonly Need[]): readonly Piece[] {
+function needReason(
+  { latitude, normals }: Site,
+  needs: readonly WaterNeed[],
+): readonly TextPiece[] {
   if (latitude === null || normals === null) return ["It is the usual rule of an inch a week."];
   const rain = normals.rainMm ? ", less the usual rain" : "; the plan gives no rain to take off";
   const from =
@@ -102,16 +105,16 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
     minutes: 10,
     title: { verb: "Water", object: "the beds", where: "this week" },
     say: [
-      ...ways(needs),
+      ...waterSentences(needs),
       sign("A finger two knuckles deep feels dry."),
       reason(plan.site, needs),
       ...(warned ? [BACKFLOW] : []),
     ],
     because: () => [
       ["Something grows in the beds, and in a usual year this week's rain is not enough for it."],
-      reckonedTold(plan.site, needs),
+      needReason(plan.site, needs),
     ],
-    grounds: ["time of year"],
+    basis: ["time of year"],
   });
 }
 

@@ -1,12 +1,12 @@
 import { type Day, earliest, plus } from "../../base/days/day.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { allGrounds } from "../growth/anchors.ts";
-import { type Growing, inPlace } from "../growth/growing.ts";
-import { reached } from "../growth/milestones.ts";
+import { combineBasis } from "../growth/anchors.ts";
+import { isReached } from "../growth/milestones.ts";
+import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { Practice, SharedPractice, WholeGarden } from "./practice.ts";
-import { how, why } from "./say.ts";
-import { objectOf, plantingTask, sharedTask, type Task, tasksBehind, window } from "./task.ts";
+import { how, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, sharedTask, type Task, window } from "./task.ts";
 
 /** Days after slow seed is up until weeds would win. Source: common practice, ten to fourteen days. */
 const SLOW_SEED_DAYS = [10, 14] as const;
@@ -14,17 +14,17 @@ const SLOW_SEED_DAYS = [10, 14] as const;
 const FIRST_DAYS = 35;
 const EVERY_DAYS = 28;
 
-function firstWeeding(growing: Growing): readonly Task[] {
-  const up = upMilestone(growing);
-  if (!growing.crop.slow || growing.planting.start !== "seed outdoors" || !reached(up)) return [];
+function firstWeeding(context: SowingContext): readonly Task[] {
+  const up = upMilestone(context);
+  if (!context.crop.slow || context.planting.start !== "seed outdoors" || !isReached(up)) return [];
   const [least, most] = SLOW_SEED_DAYS;
   return [
-    plantingTask(growing, "weed", "first", {
+    plantingTask(context, "weed", "first", {
       window: window(plus(up.usual, least), plus(up.usual, 12), plus(up.usual, most + 3)),
       harm: "this week",
       rhythm: "session",
       minutes: 20,
-      title: { verb: "Weed between", object: objectOf(growing), where: "bed" },
+      title: { verb: "Weed between", object: objectOf(context), where: "bed" },
       say: [
         how("By hand along the rows, holding the soil down round the seedlings; hoe only between."),
         why(
@@ -35,8 +35,8 @@ function firstWeeding(growing: Growing): readonly Task[] {
         ),
       ],
       because: () => [["Ten to fourteen days after it is up, ", { day: up.usual }, "."]],
-      grounds: up.grounds,
-      hangsOn: tasksBehind(growing, "start"),
+      basis: up.basis,
+      hangsOn: anchorTaskIds(context, "start"),
     }),
   ];
 }
@@ -47,9 +47,9 @@ export const WEED: Practice = { name: "weed", pass: "rest", tasks: firstWeeding 
 /** First and last day that something grows in a bed this season; null where nothing does. */
 function spanOf(garden: WholeGarden, bed: string | null): { from: Day; to: Day } | null {
   const season = seasonOf(garden.plan);
-  const starts = garden.growings
-    .filter((growing) => growing.planting.bed === bed && !growing.planting.without.includes("weed"))
-    .flatMap((growing) => inPlace(growing) ?? [])
+  const starts = garden.contexts
+    .filter((context) => context.planting.bed === bed && !context.planting.without.includes("weed"))
+    .flatMap((context) => inPlace(context) ?? [])
     .map((anchor) => anchor.day)
     .filter((day) => day > season.from);
   if (starts.length === 0) return null;
@@ -59,8 +59,8 @@ function spanOf(garden: WholeGarden, bed: string | null): { from: Day; to: Day }
 function bedTasks(garden: WholeGarden, bed: string | null): readonly Task[] {
   const span = spanOf(garden, bed);
   if (!span) return [];
-  const starts = garden.growings.filter((growing) => growing.planting.bed === bed);
-  const grounds = allGrounds(...starts.map((growing) => inPlace(growing)?.grounds ?? []), ["age"]);
+  const starts = garden.contexts.filter((context) => context.planting.bed === bed);
+  const basis = combineBasis(...starts.map((context) => inPlace(context)?.basis ?? []), ["age"]);
   const tasks: Task[] = [];
   for (let number = 1; number <= 6; number++) {
     const due = plus(span.from, FIRST_DAYS + (number - 1) * EVERY_DAYS);
@@ -83,7 +83,7 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly Task[] {
             ".",
           ],
         ],
-        grounds,
+        basis,
       }),
     );
   }

@@ -1,8 +1,13 @@
-import { type Day, earliest, latest, plus, theDay, weekdayOf } from "../../base/days/day.ts";
-import type { Fact } from "../../garden/diary/fact.ts";
+import { type Day, dayOrThrow, earliest, latest, plus, weekdayOf } from "../../base/days/day.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
 import type { Bed } from "../../garden/model/plan.ts";
-import type { Growing } from "../growth/growing.ts";
-import { coefficientOn, type Drinking, drinkingOf, usualWaterOf } from "../growth/thirst.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
+import {
+  coefficientOn,
+  type DrinkingPeriod,
+  drinkingPeriodOf,
+  usualWaterOf,
+} from "../growth/thirst.ts";
 import type { WholeGarden } from "./practice.ts";
 
 /** A need below which a bed is left alone for the week [mm]. Source: house rule; a quarter of an inch. */
@@ -18,7 +23,7 @@ const WARM_ENOUGH_C = 12;
 const TOO_COLD_C = 5;
 
 /** A bed's need in a week [mm]; null where it cannot be reckoned. `bed` null: what stands in no bed. */
-export type Need = { readonly bed: Bed | null; readonly mm: number | null };
+export type WaterNeed = { readonly bed: Bed | null; readonly mm: number | null };
 
 /**
  * A week from its Monday on in which beds want water, and each bed that does. `number` counts from the year's first
@@ -27,13 +32,16 @@ export type Need = { readonly bed: Bed | null; readonly mm: number | null };
 export type DryWeek = {
   readonly number: number;
   readonly monday: Day;
-  readonly needs: readonly Need[];
+  readonly needs: readonly WaterNeed[];
 };
 
 /** What grows outdoors in one bed, or in none where that is null. */
-type Thirsty = {
+type ThirstyBed = {
   readonly bed: Bed | null;
-  readonly drinkers: readonly { readonly growing: Growing; readonly drinking: Drinking }[];
+  readonly drinkers: readonly {
+    readonly growing: SowingContext;
+    readonly drinking: DrinkingPeriod;
+  }[];
 };
 
 /**
@@ -42,15 +50,15 @@ type Thirsty = {
  * Source: Allen and others, FAO 56, 1998, as in growth/thirst.ts; which weeks are worth telling, house rule.
  */
 export function dryWeeksOf(garden: WholeGarden): readonly DryWeek[] {
-  const beds = thirstyOf(garden);
+  const beds = thirstyBedsOf(garden);
   const waterOn = usualWaterOf(garden.plan.site, garden.climate);
   return mondaysOf(beds).flatMap((monday) => {
     const middle = plus(monday, TO_MIDDLE);
-    const usual = rained(waterOn?.(middle) ?? null, garden.facts, monday);
+    const usual = withMeasuredRain(waterOn?.(middle) ?? null, garden.observations, monday);
     const needs = beds
-      .flatMap((each) => needOf(each, middle, usual))
+      .flatMap((each) => waterNeedOf(each, middle, usual))
       .filter(({ mm }) => mm === null || mm >= LEAST_MM);
-    if (!worthTelling(garden, middle, needs)) return [];
+    if (!isWorthWatering(garden, middle, needs)) return [];
     return [{ number: weekNumber(garden.plan.year, monday), monday, needs }];
   });
 }
@@ -59,19 +67,19 @@ export function dryWeeksOf(garden: WholeGarden): readonly DryWeek[] {
 const WEEK = 7;
 const TO_MIDDLE = 3;
 
-function thirstyOf({ growings, anchors }: WholeGarden): readonly Thirsty[] {
-  const byBed = new Map<Bed | null, Thirsty["drinkers"]>();
-  for (const growing of growings) {
-    const drinking = growing.planting.without.includes("water")
+function thirstyBedsOf({ contexts, anchors }: WholeGarden): readonly ThirstyBed[] {
+  const byBed = new Map<Bed | null, ThirstyBed["drinkers"]>();
+  for (const context of contexts) {
+    const drinking = context.planting.without.includes("water")
       ? null
-      : drinkingOf(growing, anchors);
+      : drinkingPeriodOf(context, anchors);
     if (drinking)
-      byBed.set(growing.bed, [...(byBed.get(growing.bed) ?? []), { growing, drinking }]);
+      byBed.set(context.bed, [...(byBed.get(context.bed) ?? []), { growing: context, drinking }]);
   }
   return [...byBed].map(([bed, drinkers]) => ({ bed, drinkers }));
 }
 
-function mondaysOf(beds: readonly Thirsty[]): readonly Day[] {
+function mondaysOf(beds: readonly ThirstyBed[]): readonly Day[] {
   const all = beds.flatMap(({ drinkers }) => drinkers.map(({ drinking }) => drinking));
   if (all.length === 0) return [];
   const first = earliest(...all.map(({ from }) => from));
@@ -83,20 +91,24 @@ function mondaysOf(beds: readonly Thirsty[]): readonly Day[] {
 }
 
 function weekNumber(year: number, monday: Day): number {
-  const fourth = theDay(year, 1, 4);
+  const fourth = dayOrThrow(year, 1, 4);
   return (monday - plus(fourth, 1 - weekdayOf(fourth))) / WEEK + 1;
 }
 
-type Usual = { readonly grassMm: number; readonly rainMm: number };
+type UsualWater = { readonly grassMm: number; readonly rainMm: number };
 
 /** A week's usual water with the rain that the diary measured in it or in the two days before, where that is more than usual. */
-function rained(usual: Usual | null, facts: readonly Fact[], monday: Day): Usual | null {
-  const fell = facts.flatMap((fact) =>
-    fact.kind === "measured" &&
-    fact.what === "rain" &&
-    fact.day >= plus(monday, -STILL_WET_DAYS) &&
-    fact.day < plus(monday, WEEK)
-      ? [fact.value.si * MM_A_CM]
+function withMeasuredRain(
+  usual: UsualWater | null,
+  observations: readonly Observation[],
+  monday: Day,
+): UsualWater | null {
+  const fell = observations.flatMap((observation) =>
+    observation.kind === "measured" &&
+    observation.what === "rain" &&
+    observation.day >= plus(monday, -STILL_WET_DAYS) &&
+    observation.day < plus(monday, WEEK)
+      ? [observation.value.si * MM_A_CM]
       : [],
   );
   if (fell.length === 0 || usual === null) return usual;
@@ -109,19 +121,23 @@ const STILL_WET_DAYS = 2;
 const MM_A_CM = 10;
 
 /** What a bed wants in a week, by its thirstiest plant, less the usual rain; none where nothing stands in it in the middle of the week. */
-function needOf({ bed, drinkers }: Thirsty, middle: Day, usual: Usual | null): readonly Need[] {
+function waterNeedOf(
+  { bed, drinkers }: ThirstyBed,
+  middle: Day,
+  usual: UsualWater | null,
+): readonly WaterNeed[] {
   let part = 0;
-  for (const { growing, drinking } of drinkers)
-    part = Math.max(part, coefficientOn(growing, drinking, middle));
+  for (const { growing: context, drinking } of drinkers)
+    part = Math.max(part, coefficientOn(context, drinking, middle));
   if (part === 0) return [];
   if (!usual) return [{ bed, mm: null }];
   return [{ bed, mm: Math.max(0, WEEK * (part * usual.grassMm - usual.rainMm)) }];
 }
 
-function worthTelling(
+function isWorthWatering(
   { plan, climate }: WholeGarden,
   middle: Day,
-  needs: readonly Need[],
+  needs: readonly WaterNeed[],
 ): boolean {
   const airC = climate.airC(middle);
   const least = plan.beds.some((bed) => bed.drip) ? LEAST_MM : LEAST_BY_HAND_MM;

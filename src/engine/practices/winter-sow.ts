@@ -2,12 +2,12 @@ import { latest, plus } from "../../base/days/day.ts";
 import { celsius, degreesC } from "../../base/quantities/quantity.ts";
 import { traysFor } from "../../garden/plan/room.ts";
 import { firstHigh } from "../climate/first-high.ts";
-import { anchorOf, type Growing } from "../growth/growing.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { boxesOut } from "../growth/winter-sown.ts";
 import type { Practice } from "./practice.ts";
-import { caution, how, sign, why } from "./say.ts";
-import { objectOf, plantingTask, type Task, tasksBehind, window } from "./task.ts";
+import { caution, how, sign, why } from "./sentence.ts";
+import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Containers are opened above the one and shut below the other [°C]. Source: common practice, 60 and 40 °F. */
 const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
@@ -15,21 +15,21 @@ const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
 /** The sun opens lids before the month's mean does [K]. Source: house rule, as with vents. */
 const SUNNY_K = 5;
 
-function sow(growing: Growing): readonly Task[] {
-  const { planting, plan } = growing;
+function sow(context: SowingContext): readonly Task[] {
+  const { planting, plan } = context;
   const frost = plan.site.lastFrost;
-  const boxes = boxesOut(growing);
+  const boxes = boxesOut(context);
   if (!boxes || planting.inSince !== null || !frost) return [];
-  const { weeks, day: due, grounds } = boxes;
+  const { weeks, day: due, basis } = boxes;
   const given = planting.fixed.start !== null;
   const trays = Math.max(1, traysFor({ ...planting, start: "seed indoors" }, "cells"));
   return [
-    plantingTask(growing, "winter-sow", "1", {
+    plantingTask(context, "winter-sow", "1", {
       window: given ? window(due, due, due) : window(plus(due, -14), due, plus(due, 14)),
       harm: "this week",
       rhythm: "session",
       minutes: 20,
-      title: { verb: "Winter-sow", object: objectOf(growing), where: null },
+      title: { verb: "Winter-sow", object: objectOf(context), where: null },
       say: [
         how(
           `${trays} clear lidded ${trays === 1 ? "box" : "boxes"}: holes below to drain and above for air, never sealed. Damp compost, seed on it, lid on, and out into the open.`,
@@ -44,10 +44,10 @@ function sow(growing: Growing): readonly Task[] {
           ? ["The plan asks for this day, ", { day: due }, "."]
           : [`${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."],
       ],
-      grounds,
+      basis,
       needs: ["seed", "lidded boxes and seed compost"],
       certainty: given ? "fixed" : "expected",
-      sets: { planting: planting.key, sowing: growing.sowing, act: "start" },
+      sets: { planting: planting.key, sowing: context.sowing, act: "start" },
     }),
   ];
 }
@@ -55,22 +55,22 @@ function sow(growing: Growing): readonly Task[] {
 /** Pass one: out of the house with them. */
 export const WINTER_SOW: Practice = { name: "winter-sow", pass: "start", tasks: sow };
 
-function lids(growing: Growing): readonly Task[] {
-  if (growing.planting.start !== "winter-sown") return [];
-  const start = anchorOf(growing, "start");
-  const out = settingOutDay(growing);
+function lids(context: SowingContext): readonly Task[] {
+  if (context.planting.start !== "winter-sown") return [];
+  const start = anchorOf(context, "start");
+  const out = settingOutDay(context);
   if (!start || !out) return [];
   // The first day on which a sunny one is usually warm enough to open a lid; the day they go out at the latest.
   const days = { from: start.day, to: out.day };
   const from =
-    firstHigh(growing.climate, days, OPEN_ABOVE_C - SUNNY_K) ?? latest(out.day, start.day);
+    firstHigh(context.climate, days, OPEN_ABOVE_C - SUNNY_K) ?? latest(out.day, start.day);
   return [
-    plantingTask(growing, "winter-sow", "lids", {
+    plantingTask(context, "winter-sow", "lids", {
       window: window(plus(from, -7), from, plus(from, 7)),
       harm: "this week",
       rhythm: "daily",
       minutes: 5,
-      title: { verb: "Mind the lids of", object: objectOf(growing), where: null },
+      title: { verb: "Mind the lids of", object: objectOf(context), where: null },
       say: [
         how(
           "From now on open the lids on days above ",
@@ -84,8 +84,8 @@ function lids(growing: Growing): readonly Task[] {
         caution("Shaded boxes heat less; never leave them shut on a bright day away from home."),
       ],
       because: () => [["The first days usually warm enough, until they are set out."]],
-      grounds: ["time of year"],
-      hangsOn: tasksBehind(growing, "start"),
+      basis: ["time of year"],
+      hangsOn: anchorTaskIds(context, "start"),
     }),
   ];
 }

@@ -9,7 +9,7 @@ const WITHIN_DAYS: Readonly<Record<Harm, number>> = {
 };
 
 /** What can wait a few days, has no day of its own and begins nothing: only such jobs are drawn together. */
-function mayBeDrawn(task: Task): boolean {
+function canShareDay(task: Task): boolean {
   return (
     WITHIN_DAYS[task.harm] > 0 &&
     (task.rhythm === "session" || (task.rhythm === "daily" && task.harm === "when you can")) &&
@@ -21,10 +21,10 @@ function mayBeDrawn(task: Task): boolean {
 }
 
 /** Like jobs by rising due day, and the days that are in all their windows. */
-type Visit = { readonly jobs: Task[]; from: Day; to: Day };
+type TaskBatch = { readonly jobs: Task[]; from: Day; to: Day };
 
 /** The day nearest the middle of their due days that is in all their windows. */
-function sharedDay({ jobs, from, to }: Visit): Day {
+function sharedDay({ jobs, from, to }: TaskBatch): Day {
   const middle = jobs[Math.floor((jobs.length - 1) / 2)]?.window.due ?? from;
   return earliest(to, latest(from, middle));
 }
@@ -34,16 +34,16 @@ function sharedDay({ jobs, from, to }: Visit): Day {
  * of the same practice, verb and harm, whose due days lie near each other and whose windows share a day; inside the
  * windows of all of them. Jobs that are like no other are left out.
  */
-export function drawnTogether(tasks: readonly Task[]): ReadonlyMap<string, Day> {
+export function sharedDaysOf(tasks: readonly Task[]): ReadonlyMap<string, Day> {
   const days = new Map<string, Day>();
-  const free = tasks.filter(mayBeDrawn);
-  draw(free, days, ({ under, harm }) => (under === null ? null : `${under}|${harm}`));
-  draw(free, days, ({ practice, title, harm }) => `${practice}|${title.verb}|${harm}`);
+  const free = tasks.filter(canShareDay);
+  assignSharedDays(free, days, ({ under, harm }) => (under === null ? null : `${under}|${harm}`));
+  assignSharedDays(free, days, ({ practice, title, harm }) => `${practice}|${title.verb}|${harm}`);
   return days;
 }
 
 /** Draws together the jobs of one kind that have no day yet; of none (null) there is nothing to draw. */
-function draw(
+function assignSharedDays(
   tasks: readonly Task[],
   days: Map<string, Day>,
   kindOf: (task: Task) => string | null,
@@ -57,15 +57,15 @@ function draw(
     else kinds.set(kind, [task]);
   }
   for (const like of kinds.values())
-    for (const visit of visits(like)) {
-      const day = visit.jobs.length > 1 ? sharedDay(visit) : null;
-      if (day !== null) for (const task of visit.jobs) days.set(task.id, day);
+    for (const batch of batchesOf(like)) {
+      const day = batch.jobs.length > 1 ? sharedDay(batch) : null;
+      if (day !== null) for (const task of batch.jobs) days.set(task.id, day);
     }
 }
 
 /** Like jobs by due day, those that can share a day together; each in one visit. */
-function visits(like: readonly Task[]): readonly Visit[] {
-  const all: Visit[] = [];
+function batchesOf(like: readonly Task[]): readonly TaskBatch[] {
+  const all: TaskBatch[] = [];
   const byDue = [...like].sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
   for (const task of byDue) {
     const open = all[all.length - 1];

@@ -1,7 +1,7 @@
 import { type Day, earliest, monthStart, plus, weekdayOf } from "../../base/days/day.ts";
 import { dayAt, startOf } from "../../base/days/instants.ts";
 import type { Plan } from "../../garden/model/plan.ts";
-import { sameDay, seasonOf } from "../../garden/model/season.ts";
+import { plusYears, seasonOf } from "../../garden/model/season.ts";
 
 /** Today, as the core knows it. Equal inputs give equal output at every instant before `until`. */
 export type Horizon = {
@@ -27,8 +27,8 @@ export function planOn(plans: readonly Plan[], day: Day): Plan {
 function seasonStart(plans: readonly Plan[], day: Day): Day {
   const { from, to } = seasonOf(planOn(plans, day));
   let years = 0;
-  while (sameDay(to, years) < day) years += 1;
-  return sameDay(from, years);
+  while (plusYears(to, years) < day) years += 1;
+  return plusYears(from, years);
 }
 
 function nextWorkingDay(hours: readonly { readonly weekday: number }[], today: Day): Day {

@@ -1,6 +1,6 @@
 import { type Day, plus, weekdayOf } from "../../base/days/day.ts";
 import type { Person } from "../../garden/model/plan.ts";
-import { householdOnly, type Sentence, why } from "../practices/say.ts";
+import { householdOnly, type Sentence, why } from "../practices/sentence.ts";
 import type { Task, Window } from "../practices/task.ts";
 import { type Household, minutesOn } from "./household.ts";
 
@@ -40,7 +40,10 @@ export function eligible(household: Household, tasks: readonly Task[]): readonly
 }
 
 /** Whom to ask in turn: whose it is first, then, where that is somebody, whoever else does such work. */
-function circles(household: Household, tasks: readonly Task[]): readonly (readonly Person[])[] {
+function peopleByPreference(
+  household: Household,
+  tasks: readonly Task[],
+): readonly (readonly Person[])[] {
   const own = eligible(household, tasks);
   if (tasks.every(({ whose }) => whose === null)) return [own];
   const others = eligible(
@@ -51,7 +54,7 @@ function circles(household: Household, tasks: readonly Task[]): readonly (readon
 }
 
 /** A choice that falls to somebody else than whose it is, and says so. */
-function standingIn(choice: Choice, tasks: readonly Task[]): Choice {
+function withStandInNote(choice: Choice, tasks: readonly Task[]): Choice {
   const whose = tasks.find((task) => task.whose !== null)?.whose;
   if (!whose || choice.people.includes(whose)) return choice;
   const note = householdOnly(
@@ -108,16 +111,16 @@ function bestOf(
 }
 
 /** Whether a person would have had time on that day of the week. */
-type Free = (person: Person, day: Day) => boolean;
+type IsFree = (person: Person, day: Day) => boolean;
 
-const gardens: Free = (person, day) =>
+const gardens: IsFree = (person, day) =>
   person.gardens.length === 0 || person.gardens.some(({ weekday }) => weekday === weekdayOf(day));
 
 /** The absence that kept the tasks from a day nearer their due day, on which somebody would have had time; told to the household. */
 function whoWasAway(
   household: Household,
   people: readonly Person[],
-  { from: due, to: chosen, free }: { readonly from: Day; readonly to: Day; readonly free: Free },
+  { from: due, to: chosen, free }: { readonly from: Day; readonly to: Day; readonly free: IsFree },
 ): Sentence | null {
   const step = chosen > due ? 1 : -1;
   for (let day = due; day !== chosen; day = plus(day, step))
@@ -151,21 +154,21 @@ export function chooseSession(
   load: Load,
 ): Choice {
   const minutes = tasks.reduce((sum, task) => sum + task.minutes, 0);
-  const asked = circles(household, tasks);
+  const asked = peopleByPreference(household, tasks);
   for (const people of asked) {
     const choice = chooseAmong(household, people, { window, minutes, load });
-    if (choice) return standingIn(choice, tasks);
+    if (choice) return withStandInNote(choice, tasks);
   }
   return chooseAfter(household, asked, { window, minutes, load });
 }
 
-type Wanted = { readonly window: Window; readonly minutes: number; readonly load: Load };
+type SessionRequest = { readonly window: Window; readonly minutes: number; readonly load: Load };
 
 /** A day within the window: one with hours enough for somebody of these, else one on which one of them is at home. */
 function chooseAmong(
   household: Household,
   people: readonly Person[],
-  { window, minutes, load }: Wanted,
+  { window, minutes, load }: SessionRequest,
 ): Choice | null {
   const within = bestOf(
     household,
@@ -191,7 +194,7 @@ function chooseAmong(
 function chooseAfter(
   household: Household,
   asked: readonly (readonly Person[])[],
-  { window, minutes, load }: Wanted,
+  { window, minutes, load }: SessionRequest,
 ): Choice {
   for (const people of asked) {
     const first = firstAfter(household, people, { last: window.latest, minutes, load });
@@ -244,9 +247,9 @@ function atHome(household: Household, people: readonly Person[], window: Window)
 
 /** Anybody about: the nearest day to the due one inside the window on which somebody is; told to all who are. */
 export function chooseDaily(household: Household, tasks: readonly Task[], window: Window): Choice {
-  for (const people of circles(household, tasks)) {
+  for (const people of peopleByPreference(household, tasks)) {
     const choice = aboutOn(household, people, window);
-    if (choice) return standingIn(choice, tasks);
+    if (choice) return withStandInNote(choice, tasks);
   }
   return {
     day: window.due,

@@ -1,6 +1,6 @@
 import type { Day } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
-import { householdOnly, how, type Sentence } from "../practices/say.ts";
+import { householdOnly, how, type Sentence } from "../practices/sentence.ts";
 import type { Household } from "./household.ts";
 
 /** Plants are carried out no earlier than ten, when nights' cold is gone, and are in by eight. Source: house rule. */
@@ -27,7 +27,7 @@ function homeAt(household: Household, day: Day, minute: Minute): readonly string
 }
 
 /** Carryings by household, then day and how long, which all plants of a ladder ask alike. A memo, nothing more. */
-const carried = new WeakMap<Household, Map<string, Carrying>>();
+const carryingCache = new WeakMap<Household, Map<string, Carrying>>();
 
 /**
  * The first half hour from ten on at which somebody is home to carry out, with somebody home again to bring in
@@ -35,8 +35,8 @@ const carried = new WeakMap<Household, Map<string, Carrying>>();
  * first who comes home. Nobody named: ten o'clock.
  */
 export function carryingOn(household: Household, day: Day, lasts: Minute): Carrying {
-  const days = carried.get(household) ?? new Map<string, Carrying>();
-  carried.set(household, days);
+  const days = carryingCache.get(household) ?? new Map<string, Carrying>();
+  carryingCache.set(household, days);
   const key = `${day}|${lasts}`;
   const known = days.get(key);
   if (known) return known;

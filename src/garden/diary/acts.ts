@@ -1,14 +1,14 @@
 import type { Planting } from "../model/plan.ts";
-import { isRaised } from "../plan/begin.ts";
-import type { Stage } from "./fact.ts";
+import { isRaised } from "../plan/planting-start.ts";
+import type { ObservedStage } from "./observation.ts";
 
 /** What a line says of a planting: work done, by practice and step, or a stage seen. */
-export type Deed =
-  | { readonly kind: "done"; readonly act: Act; readonly step: string | null }
-  | { readonly kind: "seen"; readonly stage: Stage };
+export type PhraseMeaning =
+  | { readonly kind: "done"; readonly act: DiaryAct; readonly step: string | null }
+  | { readonly kind: "seen"; readonly stage: ObservedStage };
 
 /** Work as a gardener speaks of it; which practice it is, is for the planting to say. */
-export type Act =
+export type DiaryAct =
   | "sow"
   | "sow again"
   | "plant"
@@ -34,23 +34,38 @@ export type Act =
  * How a line may be put: `subject` stands for the plantings' names. The first that fits wins. Only what is past
  * or seen: `sow the carrots` is a wish and stays a note.
  */
-type Way = { readonly pattern: RegExp; readonly deed: Deed; readonly needless?: boolean };
+type DiaryPhrase = {
+  readonly pattern: RegExp;
+  readonly meaning: PhraseMeaning;
+  readonly nameOptional?: boolean;
+};
 
-const done = (act: Act, step: string | null = null): Deed => ({ kind: "done", act, step });
-const seen = (stage: Stage): Deed => ({ kind: "seen", stage });
+const done = (act: DiaryAct, step: string | null = null): PhraseMeaning => ({
+  kind: "done",
+  act,
+  step,
+});
+const seen = (stage: ObservedStage): PhraseMeaning => ({ kind: "seen", stage });
 
 /** Verb before or after the names: `sowed the carrots`, `carrots sown`. */
-function verb(before: string, after: string, deed: Deed, needless = false): readonly Way[] {
+function verb(
+  before: string,
+  after: string,
+  meaning: PhraseMeaning,
+  needless = false,
+): readonly DiaryPhrase[] {
   const tail = "(?: today| this morning| this evening| yesterday)?";
   return [
-    { pattern: new RegExp(`^(?:${before}) (?<subject>.+?)${tail}$`), deed },
+    { pattern: new RegExp(`^(?:${before}) (?<subject>.+?)${tail}$`), meaning },
     {
       pattern: new RegExp(
         `^(?<subject>.+?) (?:(?:is|are|was|were|all|now|have been|has been) )*(?:${after})${tail}$`,
       ),
-      deed,
+      meaning,
     },
-    ...(needless ? [{ pattern: new RegExp(`^(?:${after})${tail}$`), deed, needless }] : []),
+    ...(needless
+      ? [{ pattern: new RegExp(`^(?:${after})${tail}$`), meaning, nameOptional: needless }]
+      : []),
   ];
 }
 
@@ -59,31 +74,31 @@ const COVER = "net|nets|netting|cover|covers|fabric|fleece|row cover";
 const SUPPORTED = done("stake and train", "support");
 
 /** Every way to say that something was done or seen, the more particular first. */
-export const WAYS: readonly Way[] = [
+export const DIARY_PHRASES: readonly DiaryPhrase[] = [
   ...verb("first (?:ripe|red)", "first ripe", seen("first ripe")),
-  { pattern: /^first (?<subject>.+?) (?:is |are )?(?:ripe|red)$/, deed: seen("first ripe") },
+  { pattern: /^first (?<subject>.+?) (?:is |are )?(?:ripe|red)$/, meaning: seen("first ripe") },
   {
     pattern: /^(?<subject>.+?) (?:is |are )?(?:ripe|ripening|turning red)$/,
-    deed: seen("first ripe"),
+    meaning: seen("first ripe"),
   },
-  { pattern: /^first flowers? (?:on|in|of) (?<subject>.+)$/, deed: seen("flower") },
+  { pattern: /^first flowers? (?:on|in|of) (?<subject>.+)$/, meaning: seen("flower") },
   {
     pattern: /^(?<subject>.+?) (?:is |are )?(?:in flower|flowering|in bloom|blooming)$/,
-    deed: seen("flower"),
+    meaning: seen("flower"),
   },
   {
     pattern: /^(?:see |saw )?(?:first )?green (?:in|on|over|under|among) (?<subject>.+)$/,
-    deed: seen("up"),
+    meaning: seen("up"),
   },
-  { pattern: /^(?:see |saw )(?:the )?first (?<subject>.+)$/, deed: seen("up") },
+  { pattern: /^(?:see |saw )(?:the )?first (?<subject>.+)$/, meaning: seen("up") },
   {
     pattern:
       /^(?<subject>.+?) (?:(?:is|are|have|has|all|just|shoots) )*(?:up|come up|came up|showing|emerged|sprouted|through)$/,
-    deed: seen("up"),
+    meaning: seen("up"),
   },
   {
     pattern: /^(?:boards?|the boards?) (?:off|up from|away from) (?<subject>.+)$/,
-    deed: done("board", "off"),
+    meaning: done("board", "off"),
   },
   ...verb(
     "took (?:the )?boards? off",
@@ -91,16 +106,16 @@ export const WAYS: readonly Way[] = [
     done("board", "off"),
     true,
   ),
-  { pattern: /^(?:the )?boards? (?:on|over) (?<subject>.+)$/, deed: done("board", "on") },
+  { pattern: /^(?:the )?boards? (?:on|over) (?<subject>.+)$/, meaning: done("board", "on") },
   ...verb("put (?:the |a )?boards? (?:on|over)", "boards? on", done("board", "on"), true),
   {
     pattern: new RegExp(`^(?:took (?:the )?)?(?:${COVER}) off (?<subject>.+)$`),
-    deed: done("cover", "off"),
+    meaning: done("cover", "off"),
   },
   ...verb("uncovered", `uncovered|(?:${COVER}) off`, done("cover", "off")),
   {
     pattern: new RegExp(`^(?:put )?(?:the |a )?(?:${COVER}) (?:on|over) (?<subject>.+)$`),
-    deed: done("cover", "on"),
+    meaning: done("cover", "on"),
   },
   ...verb("covered|netted", `covered|netted|(?:${COVER}) on`, done("cover", "on")),
   ...verb(
@@ -108,9 +123,9 @@ export const WAYS: readonly Way[] = [
     "(?:set|planted|put) out|transplanted|out",
     done("set out"),
   ),
-  { pattern: /^(?:set|planted|put) (?<subject>.+?) out$/, deed: done("set out") },
+  { pattern: /^(?:set|planted|put) (?<subject>.+?) out$/, meaning: done("set out") },
   ...verb("sowed again|sowed more|resowed", "sown again|sowed again|resown", done("sow again")),
-  { pattern: /^(?:sowed|sown) (?<subject>.+?) again$/, deed: done("sow again") },
+  { pattern: /^(?:sowed|sown) (?<subject>.+?) again$/, meaning: done("sow again") },
   ...verb(
     "(?:sowed|sown|seeded|started)(?: indoors| outdoors)?",
     "(?:sown|sowed|seeded|started)(?: indoors| outdoors| in trays| in the greenhouse)?",
@@ -122,7 +137,7 @@ export const WAYS: readonly Way[] = [
   ...verb("thinned(?: out)?", "thinned(?: out)?", done("thin")),
   {
     pattern: /^(?<subject>.+?) thinned again$|^thinned (?<again>.+?) again$/,
-    deed: done("thin", "2"),
+    meaning: done("thin", "2"),
   },
   ...verb("weeded|hoed", "weeded|hoed", done("weed")),
   ...verb("hilled(?: up)?|earthed up", "hilled(?: up)?|earthed up", done("hill")),
@@ -161,7 +176,7 @@ export const WAYS: readonly Way[] = [
 
 /** Practice and step of an act for a planting, as its tasks carry them; null where it has no such work. */
 export function practiceFor(
-  act: Act,
+  act: DiaryAct,
   step: string | null,
   planting: Planting,
   overwinters: boolean,

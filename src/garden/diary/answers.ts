@@ -1,13 +1,13 @@
 import type { DiaryLine } from "../model/plan.ts";
 import { slug } from "../plan/names.ts";
 import { PRACTICE_NAMES } from "../plan/practices.ts";
-import type { DeedFact, Fact } from "./fact.ts";
+import type { ActObservation, Observation } from "./observation.ts";
 
 /** What can be answered to a task: `up` is a stage seen, the rest is of the task itself. */
 export const ANSWERS = ["done", "not yet", "left this year", "up"] as const;
 
 /** One of ANSWERS. */
-export type Answer = (typeof ANSWERS)[number];
+export type TaskAnswer = (typeof ANSWERS)[number];
 
 /** How an answer is taken back: the answer's own words behind these. */
 export const UNDO = "undo: ";
@@ -22,32 +22,36 @@ export function isAnswer(text: string): boolean {
 const ID = /^(?<subject>\d{4}\/(?:bed\/[^/]+|[^/]+))\/(?<practice>[^/]+)\/(?<step>[^/]+)$/;
 
 /** What a line that answers a task says; a note where the id is none or the words are no answer. */
-export function factOfAnswer(line: DiaryLine): Fact {
+export function observationOfAnswer(line: DiaryLine): Observation {
   const { day, text, answers } = line;
   const { subject, practice: named, step } = ID.exec(answers?.task ?? "")?.groups ?? {};
   const practice = PRACTICE_NAMES.find((name) => slug(name) === named);
   if (!answers || !subject || !practice || !step || !isAnswer(text))
     return { kind: "note", day, text, why: "it answers no task" };
-  const of = { planting: subject, practice, step, task: answers.task };
+  const target = { planting: subject, practice, step, task: answers.task };
   const undo = text.startsWith(UNDO);
-  const fact = answered(undo ? text.slice(UNDO.length) : text, line, of);
-  if (!undo) return fact;
-  return fact.kind === "not yet"
+  const observation = observationOfWords(undo ? text.slice(UNDO.length) : text, line, target);
+  if (!undo) return observation;
+  return observation.kind === "not yet"
     ? { kind: "note", day, text, why: null }
-    : { kind: "undone", day, what: fact, text };
+    : { kind: "undone", day, what: observation, text };
 }
 
-type Of = {
+type AnsweredTask = {
   readonly planting: string;
   readonly practice: string;
   readonly step: string;
   readonly task: string;
 };
 
-type Answered = DeedFact | Extract<Fact, { readonly kind: "not yet" }>;
+type AnswerObservation = ActObservation | Extract<Observation, { readonly kind: "not yet" }>;
 
-function answered(text: string, { day, answers }: DiaryLine, of: Of): Answered {
-  const { planting, practice, step, task } = of;
+function observationOfWords(
+  text: string,
+  { day, answers }: DiaryLine,
+  target: AnsweredTask,
+): AnswerObservation {
+  const { planting, practice, step, task } = target;
   switch (text) {
     case "up": {
       const sowing = Number(/^sowing-(\d+)-/.exec(step)?.[1] ?? 1);

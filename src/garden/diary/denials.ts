@@ -1,7 +1,7 @@
 import { namedPractice } from "../plan/practices.ts";
 
 /** A line that says what is not so, turned into the deed it denies: `carrots not up yet` into `carrots up`. */
-const TURNED: readonly (readonly [RegExp, string])[] = [
+const DENIAL_PATTERNS: readonly (readonly [RegExp, string])[] = [
   [/^(?:still )?no sign of (?<name>.+?)(?: yet)?$/, "$<name> up"],
   [
     /^nothing (?:to see |showing |up )?(?:yet )?(?:in|of|from) (?<name>.+?)(?: yet)?$/,
@@ -17,7 +17,7 @@ const TURNED: readonly (readonly [RegExp, string])[] = [
 
 /** The line without its denial, so that it can be read as the deed it denies; null where it denies nothing in so many words. */
 export function deniedIn(text: string): string | null {
-  for (const [pattern, turned] of TURNED)
+  for (const [pattern, turned] of DENIAL_PATTERNS)
     if (pattern.test(text)) return text.replace(pattern, turned).trim();
   return null;
 }
@@ -39,21 +39,21 @@ function asJob(work: string): string | null {
 }
 
 /** A planting by name and the practice that is put off, or left out this year; null where a line says neither. */
-export type PutOff = {
+export type Postponement = {
   readonly subject: string;
   readonly practice: string;
-  readonly left: boolean;
+  readonly leftOut: boolean;
 };
 
 /** A job that a line puts off since its plants are not ready, or leaves out for the year. */
-export function putOffIn(text: string): PutOff | null {
+export function postponementIn(text: string): Postponement | null {
   for (const [pattern, left] of [
     [LEFT, true],
     [TOO_SMALL, false],
   ] as const) {
     const { subject, work } = pattern.exec(text)?.groups ?? {};
     const practice = work === undefined ? null : asJob(work);
-    if (subject !== undefined && practice !== null) return { subject, practice, left };
+    if (subject !== undefined && practice !== null) return { subject, practice, leftOut: left };
   }
   return null;
 }

@@ -3,10 +3,10 @@ import { cropFor } from "../../crops/crops.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
 import { plantingsNamed } from "../plan/after.ts";
-import type { Act } from "./acts.ts";
+import type { DiaryAct } from "./acts.ts";
 
 /** What a name in a line means on a day: one planting, and which of its sowings where said; else why not. */
-export type Subject =
+export type DiarySubject =
   | { readonly planting: Planting; readonly sowing: number | null }
   | { readonly why: string };
 
@@ -27,9 +27,9 @@ const ORDINALS: Readonly<Record<string, number>> = {
 export function subjectOf(
   name: string,
   day: Day,
-  act: Act | null,
+  act: DiaryAct | null,
   plans: readonly Plan[],
-): Subject {
+): DiarySubject {
   const groups = groupsOn(day, plans).map((group) => group.filter((p) => canBe(p, act)));
   const whole = among(name, groups);
   if ("planting" in whole) return whole;
@@ -59,13 +59,13 @@ export function overwinters(planting: Planting): boolean {
 }
 
 /** What is in the ground since another year is not sown or planted again; a board needs a board. */
-function canBe(planting: Planting, act: Act | null): boolean {
+function canBe(planting: Planting, act: DiaryAct | null): boolean {
   if (act === "board") return planting.under.includes("board");
   if (act === "sow" || act === "plant" || act === "set out") return planting.inSince === null;
   return true;
 }
 
-function among(name: string, groups: readonly (readonly Planting[])[]): Subject {
+function among(name: string, groups: readonly (readonly Planting[])[]): DiarySubject {
   for (const group of groups) {
     const fitting = plantingsNamed(name, group);
     const [only, second] = fitting;

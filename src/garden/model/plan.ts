@@ -1,6 +1,6 @@
 import type { Day } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
-import type { Place } from "../../base/problems/problem.ts";
+import type { TextPosition } from "../../base/problems/problem.ts";
 import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
 import type { Start } from "../../crops/facts.ts";
 
@@ -26,7 +26,7 @@ export type Plan = {
   /** `assume: done` (the default) takes chores as done on their day; `assume: open` keeps them until told. */
   readonly assume: "done" | "open";
   /** Every default that was filled in, as `check` lists it. */
-  readonly filled: readonly Filled[];
+  readonly filled: readonly FilledDefault[];
 };
 
 /** Where the garden lies, and what its winters and summers are like. */
@@ -43,7 +43,7 @@ export type Site = {
   readonly greenhouse: {
     readonly trays: number;
     readonly keptAbove: Quantity | null;
-    readonly at: Place;
+    readonly at: TextPosition;
   } | null;
   /** Nights of 28 °F (-2 °C) in autumn, from the station's own lows; null where the plan has none. */
   readonly killingFrost: FrostDates | null;
@@ -112,7 +112,7 @@ export type Bed = {
   readonly warmed: boolean;
   /** What all its drip lines give together in an hour, as a volume; null where it has none. */
   readonly drip: Quantity | null;
-  readonly at: Place;
+  readonly at: TextPosition;
 };
 
 /** How much of it: so many plants (cloves, tubers), so many rows, or a length of row. */
@@ -161,16 +161,16 @@ export type Planting = {
   readonly without: readonly string[];
   /** Key of the person whose it is; null: whoever fits. */
   readonly whose: string | null;
-  readonly at: Place;
+  readonly at: TextPosition;
 };
 
 /** A line of the diary, not yet understood; `answers` is there where it was an answer to one task (its id), given by that person (key) where known. */
 export type DiaryLine = {
   readonly day: Day;
   readonly text: string;
-  readonly at: Place;
+  readonly at: TextPosition;
   readonly answers?: { readonly task: string; readonly by: string | null };
 };
 
 /** A default that was filled in: for what (`carrot in Root bed`), which, and why it is that. */
-export type Filled = { readonly what: string; readonly value: string; readonly why: string };
+export type FilledDefault = { readonly what: string; readonly value: string; readonly why: string };

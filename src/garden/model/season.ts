@@ -1,11 +1,11 @@
-import { type Day, dayOf, midway, partsOf, plus, theDay } from "../../base/days/day.ts";
+import { type Day, dayOf, dayOrThrow, midway, partsOf, plus } from "../../base/days/day.ts";
 import type { Plan, Site } from "./plan.ts";
 
 /** First and last day, both inclusive. */
-export type Season = { readonly from: Day; readonly to: Day };
+export type PlanSeason = { readonly from: Day; readonly to: Day };
 
 /** Seasons by the very plan they were asked of, which everything asks. A memo, nothing more. */
-const seasons = new WeakMap<object, Season>();
+const seasonCache = new WeakMap<object, PlanSeason>();
 
 /**
  * First and last day of a plan's season, both inclusive. With frost: from the middle of the dormant time
@@ -13,15 +13,15 @@ const seasons = new WeakMap<object, Season>();
  * season so runs from winter to winter too. Without frost: the calendar year, or July to June where the
  * latitude is south. Seasons of one place follow each other without gap or overlap.
  */
-export function seasonOf(plan: Pick<Plan, "year" | "site">): Season {
-  const known = seasons.get(plan);
+export function seasonOf(plan: Pick<Plan, "year" | "site">): PlanSeason {
+  const known = seasonCache.get(plan);
   if (known) return known;
-  const season = reckon(plan);
-  seasons.set(plan, season);
+  const season = calculateSeason(plan);
+  seasonCache.set(plan, season);
   return season;
 }
 
-function reckon(plan: Pick<Plan, "year" | "site">): Season {
+function calculateSeason(plan: Pick<Plan, "year" | "site">): PlanSeason {
   const { lastFrost, firstFrost } = plan.site;
   if (lastFrost === null || firstFrost === null) return seasonWithoutFrost(plan);
   const from = middleOfDormancy(lastFrost.usual, firstFrost.usual, 0);
@@ -31,13 +31,13 @@ function reckon(plan: Pick<Plan, "year" | "site">): Season {
 
 /** The middle of the dormant time before the last frost of that many years later: both frosts moved by whole years. */
 function middleOfDormancy(lastFrost: Day, firstFrost: Day, years: number): Day {
-  return midway(sameDay(firstFrost, years - 1), sameDay(lastFrost, years));
+  return midway(plusYears(firstFrost, years - 1), plusYears(lastFrost, years));
 }
 
 function seasonWithoutFrost({ year, site }: Pick<Plan, "year" | "site">) {
   return isSouthern(site)
-    ? { from: theDay(year, 7, 1), to: theDay(year + 1, 6, 30) }
-    : { from: theDay(year, 1, 1), to: theDay(year, 12, 31) };
+    ? { from: dayOrThrow(year, 7, 1), to: dayOrThrow(year + 1, 6, 30) }
+    : { from: dayOrThrow(year, 1, 1), to: dayOrThrow(year, 12, 31) };
 }
 
 /** Whether the plan says the place lies south of the equator; false where it does not say. */
@@ -46,7 +46,7 @@ export function isSouthern(site: Pick<Site, "latitude">): boolean {
 }
 
 /** The same month and date that many years later (earlier where negative); 28 February for the 29th. */
-export function sameDay(day: Day, years: number): Day {
+export function plusYears(day: Day, years: number): Day {
   const { year, month, date } = partsOf(day);
-  return dayOf(year + years, month, date) ?? theDay(year + years, month, 28);
+  return dayOf(year + years, month, date) ?? dayOrThrow(year + years, month, 28);
 }

@@ -1,10 +1,10 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import { cropNamed } from "../../crops/crops.ts";
 import type { Planting } from "../model/plan.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import { slug } from "./names.ts";
-import { listed, nearest } from "./nearest.ts";
-import type { Found } from "./plantings.ts";
+import { joinWords, nearest } from "./nearest.ts";
+import type { UnlinkedPlanting } from "./plantings.ts";
 import type { Words } from "./tree.ts";
 
 /** The slug of a planting's own name: its key without the year. */
@@ -50,46 +50,53 @@ function namesOf({ variety, written, crop }: Planting): readonly string[] {
  * written (its slug), for the years before. Problems: `fits-several`, `no-planting-called` for a near miss,
  * `after-circle`.
  */
-export function withAfter(found: readonly Found[], told: Problem[]): readonly Planting[] {
+export function withPredecessors(
+  found: readonly UnlinkedPlanting[],
+  problems: Problem[],
+): readonly Planting[] {
   const plantings = found.map(({ planting }) => planting);
   const done = found.map(({ planting, after, between }) => {
-    if (between) resolve(between, planting, { plantings, told });
-    const follows = after && resolve(after, planting, { plantings, told });
+    if (between) resolve(between, planting, { plantings, problems });
+    const follows = after && resolve(after, planting, { plantings, problems });
     return { ...planting, after: follows };
   });
   const circle = circleIn(done);
   if (circle === null) return done;
   const at = found.find(({ planting }) => planting.key === circle.key)?.after?.at ?? circle.at;
-  told.push(
-    tell("after-circle", at, "These plantings each wait for the other", "Take out one after"),
+  problems.push(
+    diagnostic("after-circle", at, "These plantings each wait for the other", "Take out one after"),
   );
   return done;
 }
 
-type Among = { readonly plantings: readonly Planting[]; readonly told: Problem[] };
+type NameSearch = { readonly plantings: readonly Planting[]; readonly problems: Problem[] };
 
-function resolve(words: Words, planting: Planting, { plantings, told }: Among): string | null {
+function resolve(
+  words: Words,
+  planting: Planting,
+  { plantings, problems }: NameSearch,
+): string | null {
   const others = plantings.filter(({ key }) => key !== planting.key);
   const fitting = plantingsNamed(words.text, others);
   const [first, second] = fitting;
   if (first && !second) return first.key;
   if (first && second) {
     const names = fitting.map((one) => ownName(one).replaceAll("-", " "));
-    told.push(
-      tell(
+    problems.push(
+      diagnostic(
         "fits-several",
         words.at,
-        `${words.text.slice(0, 60)} fits ${listed(names)}`,
+        `${words.text.slice(0, 60)} fits ${joinWords(names)}`,
         "Write the name of one",
       ),
     );
     return null;
   }
   const plain = plainName(words.text);
-  const near = nearest(plain, others.flatMap(offered));
+  const near = nearest(plain, others.flatMap(candidateNames));
   if (near === null) return slug(plain);
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       "no-planting-called",
       words.at,
       `Nothing in this plan is called ${plain.slice(0, 60)}`,
@@ -99,7 +106,7 @@ function resolve(words: Words, planting: Planting, { plantings, told }: Among): 
   return null;
 }
 
-function offered(planting: Planting): readonly string[] {
+function candidateNames(planting: Planting): readonly string[] {
   return [planting.name, planting.written, planting.crop].filter((name) => name !== null);
 }
 
@@ -117,7 +124,7 @@ function circleIn(plantings: readonly Planting[]): Planting | null {
 }
 
 /** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
-export function chains(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
+export function plantingRanks(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
   const byKey = new Map(plantings.map((planting) => [planting.key, planting]));
   const behind = (planting: Planting): number => {
     const before = planting.after === null ? undefined : byKey.get(planting.after);

@@ -1,14 +1,17 @@
 import type { Absence, Person } from "../model/plan.ts";
 import { spansIn } from "./calendar-file.ts";
-import { tell } from "./codes.ts";
-import { type DayReading, readSpan } from "./dates.ts";
-import { offer } from "./nearest.ts";
-import { doubtOutside, personKey } from "./people.ts";
-import { itemsOf, part, type Tree, type Words } from "./tree.ts";
-import type { Beside } from "./weather.ts";
+import { diagnostic } from "./codes.ts";
+import { type DayReadContext, readSpan } from "./dates.ts";
+import { suggestion } from "./nearest.ts";
+import { doubtOutsideSeason, personKey } from "./people.ts";
+import { itemsOf, sliceWords, type Tree, type Words } from "./tree.ts";
+import type { CompanionFiles } from "./weather.ts";
 
 /** What absences are read with: the days' season, the garden's clock, and the files beside the plan. */
-export type AwayReading = DayReading & { readonly clock: string; readonly beside: Beside };
+export type AbsenceReadContext = DayReadContext & {
+  readonly clock: string;
+  readonly beside: CompanionFiles;
+};
 
 /**
  * Who is away and when, in the order of the file, both days inclusive; `Oda, oda.ics` is all of an iCalendar file beside
@@ -17,16 +20,21 @@ export type AwayReading = DayReading & { readonly clock: string; readonly beside
 export function readAway(
   tree: Tree | null,
   people: readonly Person[],
-  reading: AwayReading,
+  reading: AbsenceReadContext,
 ): readonly Absence[] {
   return itemsOf(tree).flatMap((item) => {
     if (item.kind !== "words") return [];
     const comma = item.words.text.search(/[,:]/);
-    const who = part(item.words, 0, comma < 0 ? item.words.text.length : comma);
-    const when = comma < 0 ? null : part(item.words, comma + 1);
+    const who = sliceWords(item.words, 0, comma < 0 ? item.words.text.length : comma);
+    const when = comma < 0 ? null : sliceWords(item.words, comma + 1);
     if (when === null || when.text === "") {
-      reading.told.push(
-        tell("day-unclear", who.at, "No days stand here", "Write who and when: Oda, 19 to 23 Jun"),
+      reading.problems.push(
+        diagnostic(
+          "day-unclear",
+          who.at,
+          "No days stand here",
+          "Write who and when: Oda, 19 to 23 Jun",
+        ),
       );
       return [];
     }
@@ -35,7 +43,7 @@ export function readAway(
       return person === undefined ? [] : fromCalendar(person, when, reading);
     const span = readSpan(when, reading);
     if (person === undefined || span === null) return [];
-    doubtOutside(span, when, reading);
+    doubtOutsideSeason(span, when, reading);
     return [{ person, ...span }];
   });
 }
@@ -44,21 +52,23 @@ export function readAway(
 function fromCalendar(
   person: string | null,
   named: Words,
-  { season, told, clock, beside }: AwayReading,
+  { season, problems, clock, beside }: AbsenceReadContext,
 ): readonly Absence[] {
   const name = named.text;
   const names = Object.keys(beside.texts).filter((each) => /\.ics$/i.test(each));
   const text = names.includes(name) ? beside.texts[name] : undefined;
   if (text === undefined) {
-    const advice = offer(name, names, "Put it beside the plan, or write the days here");
-    told.push(tell("calendar-missing", named.at, `There is no ${name.slice(0, 60)}`, advice));
+    const advice = suggestion(name, names, "Put it beside the plan, or write the days here");
+    problems.push(
+      diagnostic("calendar-missing", named.at, `There is no ${name.slice(0, 60)}`, advice),
+    );
     return [];
   }
   const spans = season ? spansIn(text, clock, season) : [];
   if (spans === null) {
     const is = `${name.slice(0, 60)} is no calendar file`;
-    told.push(
-      tell("calendar-wrong", named.at, is, "Export it as iCalendar, or write the days here"),
+    problems.push(
+      diagnostic("calendar-wrong", named.at, is, "Export it as iCalendar, or write the days here"),
     );
   }
   return (spans ?? []).map((span) => ({ person, ...span }));
@@ -67,7 +77,7 @@ function fromCalendar(
 function personNamed(
   words: Words,
   people: readonly Person[],
-  reading: DayReading,
+  reading: DayReadContext,
 ): string | null | undefined {
   if (/^(?:everybody|everyone|all|all of us|both|both of us|we)$/i.test(words.text)) return null;
   return personKey(words, people, reading) ?? undefined;

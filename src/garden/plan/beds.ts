@@ -2,12 +2,19 @@ import type { Problem } from "../../base/problems/problem.ts";
 import { type Quantity, quantity, unitFrom } from "../../base/quantities/quantity.ts";
 import { numberFrom, quantityFrom } from "../../base/quantities/read.ts";
 import type { Bed } from "../model/plan.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import { readDrip } from "./drip.ts";
 import { namer } from "./names.ts";
-import { offer } from "./nearest.ts";
-import { type Telling, unclear } from "./place.ts";
-import { type Entry, entriesOf, partsOfWords, type Tree, type Words, wordsUnder } from "./tree.ts";
+import { suggestion } from "./nearest.ts";
+import { type ReadLog, unclearQuantity } from "./place.ts";
+import {
+  entriesOf,
+  splitWords,
+  type Tree,
+  type TreeEntry,
+  type Words,
+  wordsUnder,
+} from "./tree.ts";
 
 /** What a bag without sizes is taken to be [in]. Source: house rule: a 12 gallon grow bag. */
 const BAG = { across: 16, high: 14 } as const;
@@ -16,37 +23,39 @@ const BAG = { across: 16, high: 14 } as const;
  * The beds of a plan in the order of the file. A bed's key is the slug of its `was:` name, else of its name.
  * Problems: `alike`, `name-unfit`, `quantity-unclear`, `unknown-word`. Lists bag sizes it filled in.
  */
-export function readBeds(tree: Tree | null, reading: Telling): readonly Bed[] {
-  const name = namer("bed", reading.told);
+export function readBeds(tree: Tree | null, reading: ReadLog): readonly Bed[] {
+  const name = namer("bed", reading.problems);
   return entriesOf(tree).flatMap((entry) => {
     const key = name(wordsUnder(entry.value, "was") ?? entry.key);
     return key === null ? [] : [readBed(entry, key, reading)];
   });
 }
 
-function readBed({ key: name, value }: Entry, key: string, reading: Telling): Bed {
+function readBed({ key: name, value }: TreeEntry, key: string, reading: ReadLog): Bed {
   const is = wordsUnder(value, "is");
   const made = is ? readKind(is, name.text, reading) : plainBed;
-  const warmed = readWarmed(wordsUnder(value, "warmed by"), reading.told);
-  const drip = readDrip(wordsUnder(value, "drip"), reading.told);
+  const warmed = readWarmed(wordsUnder(value, "warmed by"), reading.problems);
+  const drip = readDrip(wordsUnder(value, "drip"), reading.problems);
   return { key, name: name.text, ...made, warmed, drip, at: name.at };
 }
 
 type Made = Pick<Bed, "kind" | "lengthCm" | "widthCm" | "bags">;
 const plainBed: Made = { kind: "bed", lengthCm: null, widthCm: null, bags: null };
 
-function readKind(is: Words, name: string, reading: Telling): Made {
-  const pieces = partsOfWords(is, /,(?!\d)/);
+function readKind(is: Words, name: string, reading: ReadLog): Made {
+  const pieces = splitWords(is, /,(?!\d)/);
   const [first, ...rest] = pieces;
   if (!first) return plainBed;
   const bags = /^(\d+) (?:grow ?)?(?:bags?|pots?|tubs?|barrels?|buckets?)$/i.exec(first.text);
   if (bags && Number(bags[1]) < 1)
-    reading.told.push(tell("out-of-range", first.at, "No bags stand here", "Write how many"));
+    reading.problems.push(
+      diagnostic("out-of-range", first.at, "No bags stand here", "Write how many"),
+    );
   if (bags) return readBags(Number(bags[1]), rest, { name, reading });
   const house = /^(?:a |the )?(?:greenhouse|hoop ?house|tunnel|poly ?tunnel)$/i.test(first.text);
   const sized = house ? rest : pieces;
-  const size = sized[0] ? readSize(sized[0], reading.told) : null;
-  for (const extra of sized.slice(1)) reading.told.push(notOfABed(extra));
+  const size = sized[0] ? readSize(sized[0], reading.problems) : null;
+  for (const extra of sized.slice(1)) reading.problems.push(notOfABed(extra));
   return {
     kind: house ? "greenhouse" : "bed",
     lengthCm: size?.length ?? null,
@@ -56,7 +65,7 @@ function readKind(is: Words, name: string, reading: Telling): Made {
 }
 
 function notOfABed(words: Words): Problem {
-  return tell(
+  return diagnostic(
     "unknown-word",
     words.at,
     `${words.text.slice(0, 60) || "Nothing"} is not understood of a bed`,
@@ -67,14 +76,14 @@ function notOfABed(words: Words): Problem {
 /** The longer side is the length, whichever stands first; rows run along it. */
 function readSize(
   words: Words,
-  told: Problem[],
+  problems: Problem[],
 ): { readonly length: Quantity; readonly width: Quantity } | null {
   const found =
     /^([\d.,/½¼¾ ]+?)\s*([^\d\s.,x×*]*)\s*(?:x|×|\*|by)\s*([\d.,/½¼¾ ]+?)\s*(\D*)$/iu.exec(
       words.text,
     );
   if (!found) {
-    told.push(notOfABed(words));
+    problems.push(notOfABed(words));
     return null;
   }
   const unit = unitFrom(found[4] ?? "");
@@ -82,13 +91,13 @@ function readSize(
   const a = numberFrom(found[1] ?? "");
   const b = numberFrom(found[3] ?? "");
   if (unit === null || firstUnit === null || a === null || b === null || a <= 0 || b <= 0) {
-    told.push(unclear(words, "a size", "12 x 4 ft or 3.6 x 1.2 m"));
+    problems.push(unclearQuantity(words, "a size", "12 x 4 ft or 3.6 x 1.2 m"));
     return null;
   }
   const sides = [quantity(a, firstUnit), quantity(b, unit)];
   const [width, length] = sides.sort((p, q) => p.si - q.si);
   if (!length || !width || length.kind !== "length" || width.kind !== "length") {
-    told.push(unclear(words, "a size", "12 x 4 ft or 3.6 x 1.2 m"));
+    problems.push(unclearQuantity(words, "a size", "12 x 4 ft or 3.6 x 1.2 m"));
     return null;
   }
   return { length, width };
@@ -97,16 +106,16 @@ function readSize(
 function readBags(
   count: number,
   rest: readonly Words[],
-  { name, reading }: { readonly name: string; readonly reading: Telling },
+  { name, reading }: { readonly name: string; readonly reading: ReadLog },
 ): Made {
   let across: Quantity | null = null;
   let high: Quantity | null = null;
   for (const words of rest) {
     const found = /^(.*\S) +(across|wide|in diameter|high|deep|tall)$/i.exec(words.text);
     const length = found ? quantityFrom(found[1] ?? "") : null;
-    if (!found) reading.told.push(notOfABed(words));
+    if (!found) reading.problems.push(notOfABed(words));
     else if (length?.kind !== "length" || length.si <= 0)
-      reading.told.push(unclear(words, "a length", "16 in across, 14 in high"));
+      reading.problems.push(unclearQuantity(words, "a length", "16 in across, 14 in high"));
     else if (/across|wide|diameter/i.test(found[2] ?? "")) across = length;
     else high = length;
   }
@@ -126,16 +135,16 @@ function readBags(
 
 const FILMS = ["black film", "black plastic", "black fabric", "film", "plastic", "fabric"];
 
-function readWarmed(words: Words | null, told: Problem[]): boolean {
+function readWarmed(words: Words | null, problems: Problem[]): boolean {
   if (words === null) return false;
   const small = words.text.toLowerCase().replace(/^(?:a|the) /, "");
   if (FILMS.includes(small)) return true;
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       "unknown-word",
       words.at,
       `${words.text.slice(0, 60)} is not known to warm a bed`,
-      offer(small, FILMS, "Write black film or black fabric"),
+      suggestion(small, FILMS, "Write black film or black fabric"),
     ),
   );
   return false;

@@ -1,7 +1,7 @@
 import ICAL from "ical.js";
 import { type Day, plus } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
-import type { Span } from "./dates.ts";
+import type { DaySpan } from "./dates.ts";
 
 /** An event shorter than this is no absence but an appointment [ms]. Source: house rule, most of a day and a night. */
 const LEAST_MS = 20 * 3_600_000;
@@ -14,7 +14,7 @@ const MOST_OCCURRENCES = 3660;
  * without repeats; of each only the days and nothing of what it says. Whole days as they stand, timed events of twenty hours and
  * more by the garden's clock; shorter ones, cancelled ones and to-dos are none. Null where the text is no such file.
  */
-export function spansIn(text: string, clock: string, within: Span): readonly Span[] | null {
+export function spansIn(text: string, clock: string, within: DaySpan): readonly DaySpan[] | null {
   try {
     const calendar = new ICAL.Component(ICAL.parse(text));
     return calendar.name === "vcalendar" ? spansOf(calendar, clock, within) : null;
@@ -24,7 +24,7 @@ export function spansIn(text: string, clock: string, within: Span): readonly Spa
   }
 }
 
-function spansOf(calendar: ICAL.Component, clock: string, within: Span): readonly Span[] {
+function spansOf(calendar: ICAL.Component, clock: string, within: DaySpan): readonly DaySpan[] {
   const events = calendar
     .getAllSubcomponents("vevent")
     .map((component) => new ICAL.Event(component));
@@ -43,9 +43,9 @@ function spansOf(calendar: ICAL.Component, clock: string, within: Span): readonl
 }
 
 /** The spans of an event, every time it comes round up to the end of what is asked for. */
-function occurrences(event: ICAL.Event, clock: string, within: Span): readonly Span[] {
+function occurrences(event: ICAL.Event, clock: string, within: DaySpan): readonly DaySpan[] {
   if (!event.isRecurring()) return spanOf(event, event.startDate, event.endDate, clock);
-  const spans: Span[] = [];
+  const spans: DaySpan[] = [];
   const times = event.iterator();
   for (let count = 0; count < MOST_OCCURRENCES; count++) {
     const next = times.next();
@@ -63,7 +63,7 @@ function spanOf(
   start: ICAL.Time,
   end: ICAL.Time,
   clock: string,
-): readonly Span[] {
+): readonly DaySpan[] {
   const status = event.component.getFirstPropertyValue("status");
   if (String(status ?? "").toUpperCase() === "CANCELLED") return [];
   if (start.isDate) {

@@ -1,9 +1,9 @@
 import * as v from "valibot";
-import type { Place, Problem } from "../../base/problems/problem.ts";
-import { type Code, tell } from "./codes.ts";
+import type { Problem, TextPosition } from "../../base/problems/problem.ts";
+import { type Code, diagnostic } from "./codes.ts";
 import { nearest } from "./nearest.ts";
-import { Checked, Weather } from "./shape.ts";
-import { plainOf, type Tree, under } from "./tree.ts";
+import { CheckedPlanSchema, WeatherSchema } from "./shape.ts";
+import { plainValueOf, type Tree, valueUnder } from "./tree.ts";
 
 /** How often a shape is checked again with an unknown key taken out: the check itself names only the first. */
 const MOST_UNKNOWN = 20;
@@ -16,40 +16,40 @@ type Shape = v.GenericSchema;
  * `wrong-type`, `out-of-range`, each at its place. Empty where nothing is.
  */
 export function checkPlan(tree: Tree): readonly Problem[] {
-  return [...checkShape(Checked, tree), ...frostsMissing(tree)];
+  return [...checkShape(CheckedPlanSchema, tree), ...frostsMissing(tree)];
 }
 
 /** A place without weather must say its frost dates itself; whether a weather file has them is told where it is read. */
 function frostsMissing(tree: Tree): readonly Problem[] {
-  const place = under(tree, "place");
-  if (place?.kind !== "map" || under(place, "weather")) return [];
+  const place = valueUnder(tree, "place");
+  if (place?.kind !== "map" || valueUnder(place, "weather")) return [];
   return (["last frost", "first frost"] as const)
-    .filter((key) => !under(place, key))
+    .filter((key) => !valueUnder(place, key))
     .map((key) => {
       const { at } = placeOf(tree, ["place", key]);
-      return tell("missing", at, `${key} is missing`, adviceFor(key));
+      return diagnostic("missing", at, `${key} is missing`, adviceFor(key));
     });
 }
 
 /** The same for a weather file. */
 export function checkWeather(tree: Tree): readonly Problem[] {
-  return checkShape(Weather, tree);
+  return checkShape(WeatherSchema, tree);
 }
 
 function checkShape(shape: Shape, tree: Tree): readonly Problem[] {
-  const told: Problem[] = [];
-  const plain = plainOf(tree);
+  const problems: Problem[] = [];
+  const plain = plainValueOf(tree);
   for (let round = 0; round < MOST_UNKNOWN; round++) {
     const issues = (v.safeParse(shape, plain).issues ?? []).flatMap(opened);
     const unknown = issues.filter(isUnknownKey);
-    told.push(...unknown.map((issue) => sayIssue(issue, shape, tree)));
+    problems.push(...unknown.map((issue) => sayIssue(issue, shape, tree)));
     if (unknown.length === 0 || round === MOST_UNKNOWN - 1) {
       const others = issues.filter((issue) => !isUnknownKey(issue));
-      return [...told, ...others.map((issue) => sayIssue(issue, shape, tree))];
+      return [...problems, ...others.map((issue) => sayIssue(issue, shape, tree))];
     }
     for (const issue of unknown) takeOut(issue);
   }
-  return told;
+  return problems;
 }
 
 /** Keys where words could stand too are wrong by what is wrong in them, not as a whole. */
@@ -70,18 +70,23 @@ function takeOut(issue: Issue): void {
   if (last?.type === "object") delete (last.input as Record<string, unknown>)[String(last.key)];
 }
 
-type Spot = { readonly at: Place; readonly name: string };
+type NamedPosition = { readonly at: TextPosition; readonly name: string };
 
 function sayIssue(issue: Issue, shape: Shape, tree: Tree): Problem {
   const path = (issue.path ?? []).map((item) => item.key);
   const { at, name } = placeOf(tree, path);
   if (isListForKeys(tree, path))
-    return tell("wrong-type", at, `${name} is a list`, "Write keys below it, without dashes");
+    return diagnostic("wrong-type", at, `${name} is a list`, "Write keys below it, without dashes");
   if (isUnknownKey(issue)) return unknownKey(issue, shape, { at, name });
   if (issue.type === "strict_object" && issue.input === undefined)
-    return tell("missing", at, `${String(path.at(-1))} is missing`, adviceFor(String(path.at(-1))));
+    return diagnostic(
+      "missing",
+      at,
+      `${String(path.at(-1))} is missing`,
+      adviceFor(String(path.at(-1))),
+    );
   const code: Code = issue.kind === "validation" ? "out-of-range" : "wrong-type";
-  return tell(code, at, `${name} is ${sayInput(issue.input)}`, issue.message);
+  return diagnostic(code, at, `${name} is ${sayInput(issue.input)}`, issue.message);
 }
 
 /** Whether a path wants a key where the file has a list. */
@@ -99,11 +104,11 @@ function stepInto(tree: Tree | null, step: unknown): Tree | null {
     : null;
 }
 
-function unknownKey(issue: Issue, shape: Shape, { at, name }: Spot): Problem {
+function unknownKey(issue: Issue, shape: Shape, { at, name }: NamedPosition): Problem {
   const siblings = keysAt(shape, (issue.path ?? []).slice(0, -1)) ?? [];
   const near = nearest(name, siblings);
   const advice = near ? `Did you mean ${near}` : `Here may stand: ${siblings.join(", ")}`;
-  return tell("unknown-key", at, `${name} is not a key here`, advice);
+  return diagnostic("unknown-key", at, `${name} is not a key here`, advice);
 }
 
 type Loose = {
@@ -155,7 +160,7 @@ function sayInput(input: unknown): string {
 }
 
 /** The place of what a path leads to, or of the last thing on it that stands in the file; and its name. */
-function placeOf(tree: Tree, path: readonly unknown[]): Spot {
+function placeOf(tree: Tree, path: readonly unknown[]): NamedPosition {
   let tip: Tree | null = tree;
   let at = tree.at;
   let name = "The plan";

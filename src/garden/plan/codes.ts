@@ -1,4 +1,4 @@
-import type { Place, Problem } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 
 /**
  * Every code a plan's problem or doubt can have, and when it is raised. A problem stops the plan; a doubt is
@@ -89,6 +89,6 @@ export const CODES = {
 export type Code = keyof typeof CODES;
 
 /** A problem or doubt of that code; its weight stands in the table. `is` and `shouldBe` are sentences without full stop. */
-export function tell(code: Code, at: Place, is: string, shouldBe: string): Problem {
+export function diagnostic(code: Code, at: TextPosition, is: string, shouldBe: string): Problem {
   return { code, weight: CODES[code][0], at, is, shouldBe };
 }

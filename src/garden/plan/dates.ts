@@ -1,21 +1,21 @@
 import { type Day, dayOf, MONTHS, monthStart, partsOf, plus, sayDay } from "../../base/days/day.ts";
 import type { Problem } from "../../base/problems/problem.ts";
-import { type Code, tell } from "./codes.ts";
+import { type Code, diagnostic } from "./codes.ts";
 import { nearest } from "./nearest.ts";
-import { part, type Words } from "./tree.ts";
+import { sliceWords, type Words } from "./tree.ts";
 
 /** First and last day, both inclusive. */
-export type Span = { readonly from: Day; readonly to: Day };
+export type DaySpan = { readonly from: Day; readonly to: Day };
 
 /** Month (1 to 12) and date as written; `year` null where it is not said. */
-export type Written = {
+export type WrittenDate = {
   readonly month: number;
   readonly date: number;
   readonly year: number | null;
 };
 
-type Wrong = { readonly code: Code; readonly is: string; readonly shouldBe: string };
-type Reading<T> = { readonly ok: T } | { readonly wrong: Wrong };
+type DateFault = { readonly code: Code; readonly is: string; readonly shouldBe: string };
+type DateResult<T> = { readonly ok: T } | { readonly wrong: DateFault };
 
 const MONTH_NAMES = MONTHS.map((name) => name.toLowerCase());
 const LEAP_YEAR = 2028;
@@ -32,61 +32,64 @@ export function monthNamed(name: string): number | null {
 }
 
 /** The month and date that words say, or what is wrong with them. */
-export function readWritten(text: string): Reading<Written> {
+export function readWrittenDate(text: string): DateResult<WrittenDate> {
   const small = text.trim().toLowerCase().replace(ABOUT, "").replace(WEEKDAY, "");
   const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(small);
-  if (iso) return existing(Number(iso[2]), Number(iso[3]), Number(iso[1]), text);
+  if (iso) return checkedDate(Number(iso[2]), Number(iso[3]), Number(iso[1]), text);
   const figures = /^(\d{1,2})\s*[-/.]\s*(\d{1,2})\.?(?:[-/.]?\s*(\d{4}|\d{2}))?$/.exec(small);
   if (figures) return { wrong: bothReadings(Number(figures[1]), Number(figures[2]), text) };
   const dayFirst = /^(\d{1,2})(?:st|nd|rd|th|\.)? *(?:of )?([a-z]+)\.?(?:,? +(\d{4}))?$/.exec(
     small,
   );
-  if (dayFirst) return named(dayFirst[2] ?? "", dayFirst[1] ?? "", dayFirst[3], text);
+  if (dayFirst) return dateWithMonthName(dayFirst[2] ?? "", dayFirst[1] ?? "", dayFirst[3], text);
   const monthFirst = /^([a-z]+)\.? +(\d{1,2})(?:st|nd|rd|th)?(?:,? +(\d{4}))?$/.exec(small);
-  if (monthFirst) return named(monthFirst[1] ?? "", monthFirst[2] ?? "", monthFirst[3], text);
-  return { wrong: { code: "day-unclear", is: `${said(text)} is not a day`, shouldBe: HOW } };
+  if (monthFirst)
+    return dateWithMonthName(monthFirst[1] ?? "", monthFirst[2] ?? "", monthFirst[3], text);
+  return { wrong: { code: "day-unclear", is: `${excerpt(text)} is not a day`, shouldBe: HOW } };
 }
 
-const said = (text: string) => text.trim().slice(0, 60);
+const excerpt = (text: string) => text.trim().slice(0, 60);
 
-function named(
+function dateWithMonthName(
   name: string,
   date: string,
   year: string | undefined,
   text: string,
-): Reading<Written> {
+): DateResult<WrittenDate> {
   const month = monthNamed(name);
-  if (month !== null) return existing(month, Number(date), year ? Number(year) : null, text);
+  if (month !== null) return checkedDate(month, Number(date), year ? Number(year) : null, text);
   const near = nearest(name, [...MONTH_NAMES, ...MONTH_NAMES.map((month) => month.slice(0, 3))]);
   const right = near === null ? HOW : `Did you mean ${date} ${capital(near)}`;
-  return { wrong: { code: "day-unclear", is: `${said(text)} is not a day`, shouldBe: right } };
+  return { wrong: { code: "day-unclear", is: `${excerpt(text)} is not a day`, shouldBe: right } };
 }
 
 const capital = (word: string) => word.slice(0, 1).toUpperCase() + word.slice(1);
 
-function existing(
+function checkedDate(
   month: number,
   date: number,
   year: number | null,
   text: string,
-): Reading<Written> {
+): DateResult<WrittenDate> {
   if (dayOf(year ?? LEAP_YEAR, month, date) !== null) return { ok: { month, date, year } };
-  const is = `There is no ${said(text)}`;
+  const is = `There is no ${excerpt(text)}`;
   return { wrong: { code: "no-such-day", is, shouldBe: "Write a day the calendar has" } };
 }
 
 /** `05-06` is 6 May to one reader and 5 June to another. */
-function bothReadings(a: number, b: number, text: string): Wrong {
+function bothReadings(a: number, b: number, text: string): DateFault {
   const readings = [dayOf(LEAP_YEAR, a, b), dayOf(LEAP_YEAR, b, a)]
     .filter((day) => day !== null)
     .map((day) => sayDay(day));
   const both = [...new Set(readings)];
   if (both.length === 0)
-    return { code: "no-such-day", is: `${said(text)} is not a day`, shouldBe: HOW };
+    return { code: "no-such-day", is: `${excerpt(text)} is not a day`, shouldBe: HOW };
   return {
     code: "two-readings",
     is:
-      both.length > 1 ? `${said(text)} can be ${both.join(" or ")}` : `${said(text)} is in figures`,
+      both.length > 1
+        ? `${excerpt(text)} can be ${both.join(" or ")}`
+        : `${excerpt(text)} is in figures`,
     shouldBe: `Write ${both.join(" or ")}`,
   };
 }
@@ -96,7 +99,7 @@ function bothReadings(a: number, b: number, text: string): Wrong {
  * 29 February in a season without one is null. Where a season's ends leave a day out or have it twice, it is
  * the earlier one.
  */
-export function dayIn(season: Span, { month, date, year }: Written): Day | null {
+export function dayInSeason(season: DaySpan, { month, date, year }: WrittenDate): Day | null {
   if (year !== null) return dayOf(year, month, date);
   const first = partsOf(season.from).year;
   const days = [first, first + 1].map((y) => dayOf(y, month, date)).filter((d) => d !== null);
@@ -105,18 +108,20 @@ export function dayIn(season: Span, { month, date, year }: Written): Day | null 
 }
 
 /** What reading days needs: the season they fall in (null where it is not known) and where to tell problems. */
-export type DayReading = { readonly season: Span | null; readonly told: Problem[] };
+export type DayReadContext = { readonly season: DaySpan | null; readonly problems: Problem[] };
 
 /** The day that words say, or null: with a problem told, or without where the season is not known. */
-export function readDay(words: Words, { season, told }: DayReading): Day | null {
-  const read = readWritten(words.text);
+export function readDay(words: Words, { season, problems }: DayReadContext): Day | null {
+  const read = readWrittenDate(words.text);
   if ("wrong" in read) {
-    told.push(tell(read.wrong.code, words.at, read.wrong.is, read.wrong.shouldBe));
+    problems.push(diagnostic(read.wrong.code, words.at, read.wrong.is, read.wrong.shouldBe));
     return null;
   }
-  const day = season ? dayIn(season, read.ok) : null;
+  const day = season ? dayInSeason(season, read.ok) : null;
   if (season && day === null)
-    told.push(tell("no-such-day", words.at, `There is no ${said(words.text)} in this season`, HOW));
+    problems.push(
+      diagnostic("no-such-day", words.at, `There is no ${excerpt(words.text)} in this season`, HOW),
+    );
   return day;
 }
 
@@ -125,7 +130,7 @@ export function readDay(words: Words, { season, told }: DayReading): Day | null 
  * a third of it (`this October`, `early May`: the 1st to the 10th, `mid`: to the 20th, `late`: the rest).
  * Null as for a day. A span whose end comes before its start is told as `span-backwards`.
  */
-export function readSpan(words: Words, reading: DayReading): Span | null {
+export function readSpan(words: Words, reading: DayReadContext): DaySpan | null {
   const month = readMonth(words.text);
   if ("ok" in month) return reading.season ? monthIn(reading.season, month.ok) : null;
   const hit = / *(?:\bto\b|\buntil\b|\btill\b|–|—| - ) */i.exec(words.text) ?? compact(words.text);
@@ -133,9 +138,9 @@ export function readSpan(words: Words, reading: DayReading): Span | null {
     const day = readDay(words, reading);
     return day === null ? null : { from: day, to: day };
   }
-  const end = part(words, hit.index + hit[0].length);
-  const start = borrowed(part(words, 0, hit.index), end);
-  return ordered(start, end, words, reading);
+  const end = sliceWords(words, hit.index + hit[0].length);
+  const start = withBorrowedMonth(sliceWords(words, 0, hit.index), end);
+  return spanBetween(start, end, words, reading);
 }
 
 /** `19-23 Jun`, `Jun 19-23`. */
@@ -145,14 +150,19 @@ function compact(text: string): { index: number; 0: string } | null {
 }
 
 /** `19 to 23 Jun`: the first takes the month of the second; `Jun 19 to 23`: the other way round is in `ordered`. */
-function borrowed(start: Words, end: Words): Words {
+function withBorrowedMonth(start: Words, end: Words): Words {
   const month = /[a-z]{3,}.*$/i.exec(end.text)?.[0];
   return /^\d{1,2}$/.test(start.text) && month
     ? { ...start, text: `${start.text} ${month}` }
     : start;
 }
 
-function ordered(start: Words, end: Words, words: Words, reading: DayReading): Span | null {
+function spanBetween(
+  start: Words,
+  end: Words,
+  words: Words,
+  reading: DayReadContext,
+): DaySpan | null {
   const month = /^[a-z]+/i.exec(start.text)?.[0];
   const last = /^\d{1,2}$/.test(end.text) && month ? { ...end, text: `${end.text} ${month}` } : end;
   const from = readDay(start, reading);
@@ -160,11 +170,16 @@ function ordered(start: Words, end: Words, words: Words, reading: DayReading): S
   const to = readDay(last, reading);
   if (from === null || to === null) return null;
   if (to >= from) return { from, to };
-  const written = readWritten(last.text);
+  const written = readWrittenDate(last.text);
   const next = "ok" in written && written.ok.year === null ? yearLater(to) : null;
   if (next !== null && next - from <= 60) return { from, to: next };
-  reading.told.push(
-    tell("span-backwards", words.at, `${said(words.text)} ends before it begins`, "Swap the days"),
+  reading.problems.push(
+    diagnostic(
+      "span-backwards",
+      words.at,
+      `${excerpt(words.text)} ends before it begins`,
+      "Swap the days",
+    ),
   );
   return null;
 }
@@ -174,19 +189,19 @@ function yearLater(day: Day): Day | null {
   return dayOf(year + 1, month, date);
 }
 
-type Third = { readonly month: number; readonly year: number | null; readonly part: string };
+type MonthPart = { readonly month: number; readonly year: number | null; readonly part: string };
 
-function readMonth(text: string): Reading<Third> {
+function readMonth(text: string): DateResult<MonthPart> {
   const small = text.trim().toLowerCase();
   const found = /^(?:in |this )?(?:(early|mid|late)[ -])?([a-z]+)\.?(?: (\d{4}))?$/.exec(small);
   const month = monthNamed(found?.[2] ?? "");
   if (!found || month === null)
-    return { wrong: { code: "day-unclear", is: `${said(text)} is no month`, shouldBe: HOW } };
+    return { wrong: { code: "day-unclear", is: `${excerpt(text)} is no month`, shouldBe: HOW } };
   return { ok: { month, year: found[3] ? Number(found[3]) : null, part: found[1] ?? "" } };
 }
 
-function monthIn(season: Span, { month, year, part: third }: Third): Span | null {
-  const middle = dayIn(season, { month, date: 15, year });
+function monthIn(season: DaySpan, { month, year, part: third }: MonthPart): DaySpan | null {
+  const middle = dayInSeason(season, { month, date: 15, year });
   if (middle === null) return null;
   const first = monthStart(middle);
   const last = plus(monthStart(middle, 1), -1);

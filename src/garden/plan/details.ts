@@ -1,25 +1,36 @@
 import { quantityFrom } from "../../base/quantities/read.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Amount, Planting } from "../model/plan.ts";
-import { type About, PARTS, type PlantingReading } from "./begin.ts";
-import { tell } from "./codes.ts";
-import { listed, nearest, offer } from "./nearest.ts";
-import { listOf } from "./people.ts";
-import { type Telling, unclear } from "./place.ts";
+import { diagnostic } from "./codes.ts";
+import { joinWords, nearest, suggestion } from "./nearest.ts";
+import { wordListUnder } from "./people.ts";
+import { type ReadLog, unclearQuantity } from "./place.ts";
+import {
+  type LabelledReadContext,
+  PLANTED_PARTS,
+  type PlantingReadContext,
+} from "./planting-start.ts";
 import { namedPractice, PRACTICE_WORDS } from "./practices.ts";
-import { numberUnder, type Tree, under, type Words, wordsUnder } from "./tree.ts";
+import { numberUnder, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 
 /**
  * How much of it: plants (cloves, tubers, sets, crowns), rows or a length; null, listed as filled in, where the plan does not say.
  * Problems: `said-twice`, `quantity-unclear`.
  */
-export function readAmount(tree: Tree, what: string, reading: PlantingReading): Amount | null {
-  const given = ["plants", ...PARTS, "rows", "length"].filter((key) => under(tree, key));
+export function readAmount(tree: Tree, what: string, reading: PlantingReadContext): Amount | null {
+  const given = ["plants", ...PLANTED_PARTS, "rows", "length"].filter((key) =>
+    valueUnder(tree, key),
+  );
   const second = given[1];
   if (second) {
-    const at = under(tree, second)?.at ?? tree.at;
-    reading.told.push(
-      tell("said-twice", at, `How much is said twice: ${listed(given)}`, "Keep one of them"),
+    const at = valueUnder(tree, second)?.at ?? tree.at;
+    reading.problems.push(
+      diagnostic(
+        "said-twice",
+        at,
+        `How much is said twice: ${joinWords(given)}`,
+        "Keep one of them",
+      ),
     );
   }
   if (given.length === 0)
@@ -32,15 +43,15 @@ export function readAmount(tree: Tree, what: string, reading: PlantingReading): 
   if (length) return readLength(length, reading);
   const rows = numberUnder(tree, "rows");
   if (rows !== null) return { kind: "rows", count: rows };
-  const counted = ["plants", ...PARTS].find((key) => numberUnder(tree, key) !== null);
+  const counted = ["plants", ...PLANTED_PARTS].find((key) => numberUnder(tree, key) !== null);
   const count = counted === undefined ? null : numberUnder(tree, counted);
   return count === null ? null : { kind: "plants", count };
 }
 
-function readLength(words: Words, { told }: Telling): Amount | null {
+function readLength(words: Words, { problems }: ReadLog): Amount | null {
   const length = quantityFrom(words.text);
   if (length?.kind === "length" && length.si > 0) return { kind: "length", length };
-  told.push(unclear(words, "a length", "10 ft or 3 m"));
+  problems.push(unclearQuantity(words, "a length", "10 ft or 3 m"));
   return null;
 }
 
@@ -58,12 +69,12 @@ export function daysFrom(text: string): number | null {
 }
 
 /** The days of a key, or null; tells `quantity-unclear`. */
-export function daysUnder(tree: Tree, key: string, { told }: Telling): number | null {
+export function daysUnder(tree: Tree, key: string, { problems }: ReadLog): number | null {
   const words = wordsUnder(tree, key);
   const days = words && daysFrom(words.text);
   if (words && days === null)
-    told.push(
-      tell(
+    problems.push(
+      diagnostic(
         "quantity-unclear",
         words.at,
         `${words.text.slice(0, 60)} is no number of days`,
@@ -77,12 +88,12 @@ export function daysUnder(tree: Tree, key: string, { told }: Telling): number | 
 export function readRepeat(
   tree: Tree,
   crop: Crop | null,
-  { what, reading }: About,
+  { what, reading }: LabelledReadContext,
 ): Planting["repeat"] {
   const every = daysUnder(tree, "every", reading);
   const times = numberUnder(tree, "times");
   if (every !== null) return { everyDays: every, times };
-  if (times === null || times < 2 || under(tree, "every")) return null;
+  if (times === null || times < 2 || valueUnder(tree, "every")) return null;
   const usual = crop?.repeatEveryDays?.value ?? [14, 14];
   const everyDays = Math.round((usual[0] + usual[1]) / 2);
   reading.filled.push({
@@ -105,25 +116,27 @@ const COVERS: Readonly<Record<string, Planting["under"][number]>> = {
 };
 
 /** What lies over it, in the order said. Problem: `unknown-word`. */
-export function readCovers(tree: Tree, { told }: Telling): Planting["under"] {
-  return listOf(tree, "under").flatMap((words) => {
+export function readCovers(tree: Tree, { problems }: ReadLog): Planting["under"] {
+  return wordListUnder(tree, "under").flatMap((words) => {
     const small = words.text.toLowerCase().replace(/^(?:an?|the) /, "");
     const cover = Object.hasOwn(COVERS, small) ? COVERS[small] : undefined;
     if (cover) return [cover];
-    const advice = offer(small, Object.keys(COVERS), "Write a board, a net or fabric");
-    told.push(tell("unknown-word", words.at, `${words.text.slice(0, 60)} covers nothing`, advice));
+    const advice = suggestion(small, Object.keys(COVERS), "Write a board, a net or fabric");
+    problems.push(
+      diagnostic("unknown-word", words.at, `${words.text.slice(0, 60)} covers nothing`, advice),
+    );
     return [];
   });
 }
 
 /** Practices it goes without, by their plain names. Problem: `practice-unknown`. */
-export function readWithout(tree: Tree, { told }: Telling): readonly string[] {
-  return listOf(tree, "without").flatMap((words) => {
+export function readWithout(tree: Tree, { problems }: ReadLog): readonly string[] {
+  return wordListUnder(tree, "without").flatMap((words) => {
     const practice = namedPractice(words.text);
     if (practice) return [practice];
     const near = nearest(words.text, PRACTICE_WORDS);
-    told.push(
-      tell(
+    problems.push(
+      diagnostic(
         "practice-unknown",
         words.at,
         `${words.text.slice(0, 60)} is no practice that can be left out`,

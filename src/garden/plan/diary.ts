@@ -1,7 +1,7 @@
 import type { DiaryLine } from "../model/plan.ts";
-import { tell } from "./codes.ts";
-import { type DayReading, readDay } from "./dates.ts";
-import { entriesOf, itemsOf, part, type Tree, type Words, wordsAt } from "./tree.ts";
+import { diagnostic } from "./codes.ts";
+import { type DayReadContext, readDay } from "./dates.ts";
+import { entriesOf, itemsOf, sliceWords, type Tree, type Words, wordsAt } from "./tree.ts";
 
 /**
  * The diary's lines taken out of a plan's text before the rest is read, so that prose may hold colons, quotes
@@ -68,43 +68,47 @@ const DAY = new RegExp(
 export function readDiary(
   tree: Tree | null,
   lines: readonly Words[],
-  reading: DayReading,
+  reading: DayReadContext,
 ): readonly DiaryLine[] {
   return [...lines, ...fromTree(tree)].flatMap((words) => readLine(words, reading));
 }
 
 function fromTree(tree: Tree | null): readonly Words[] {
-  if (tree?.kind === "map") return entriesOf(tree).map(({ key, value }) => joined(key, value));
+  if (tree?.kind === "map") return entriesOf(tree).map(({ key, value }) => joinEntry(key, value));
   return itemsOf(tree).flatMap((item) =>
-    item.kind === "words" ? [item.words] : entriesOf(item).map((e) => joined(e.key, e.value)),
+    item.kind === "words" ? [item.words] : entriesOf(item).map((e) => joinEntry(e.key, e.value)),
   );
 }
 
-function joined(key: Words, value: Tree): Words {
+function joinEntry(key: Words, value: Tree): Words {
   const text = value.kind === "words" ? value.words.text : "";
   return { ...key, text: `${key.text}: ${text}` };
 }
 
-function readLine(written: Words, reading: DayReading): readonly DiaryLine[] {
+function readLine(written: Words, reading: DayReadContext): readonly DiaryLine[] {
   const quoted = /^(["']).*\1$/.test(written.text);
-  const words = quoted ? part(written, 1, written.text.length - 1) : written;
+  const words = quoted ? sliceWords(written, 1, written.text.length - 1) : written;
   const found = DAY.exec(words.text);
   const colon = words.text.indexOf(":");
   const end = found ? found[0].length : colon < 0 ? 0 : colon + 1;
   if (end === 0) {
     const is = `${words.text.slice(0, 60)} has no day`;
-    reading.told.push(tell("day-unclear", words.at, is, "Write its day first: 24 May: carrots up"));
+    reading.problems.push(
+      diagnostic("day-unclear", words.at, is, "Write its day first: 24 May: carrots up"),
+    );
     return [];
   }
   const day = readDay(dayWords(words, found?.[1] ?? words.text.slice(0, colon)), reading);
   if (day === null) return [];
-  const text = unquoted(part(words, end).text);
+  const text = unquoted(sliceWords(words, end).text);
   return [{ day, text, at: written.at }];
 }
 
 function dayWords(words: Words, text: string): Words {
   const start = Math.max(0, words.text.indexOf(text));
-  return text.trim() === "" ? wordsAt(text, words.at) : part(words, start, start + text.length);
+  return text.trim() === ""
+    ? wordsAt(text, words.at)
+    : sliceWords(words, start, start + text.length);
 }
 
 function unquoted(text: string): string {

@@ -1,9 +1,9 @@
 import { type Day, MONTHS, partsOf, sayDay } from "../../base/days/day.ts";
-import type { Place, Problem } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 import type { FrostDates, Plan, Planting } from "../model/plan.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import { roomDoubts } from "./room.ts";
-import { type Tree, under } from "./tree.ts";
+import { type Tree, valueUnder } from "./tree.ts";
 
 /** Sowings of one planting that are told in a season, at the most. Source: house rule: once a week from spring to midsummer. */
 export const MOST_SOWINGS = 12;
@@ -22,13 +22,15 @@ function againDoubt({ repeat, start, written, at }: Planting): readonly Problem[
   if (repeat === null) return [];
   if (start === "seed outdoors") return manyDoubt(written, repeat.times ?? 0, at);
   const is = `${written} begins from ${start} here, which is not done again and again`;
-  return [tell("not-sown-again", at, is, "Write from seed outdoors, or give each its own line")];
+  return [
+    diagnostic("not-sown-again", at, is, "Write from seed outdoors, or give each its own line"),
+  ];
 }
 
-function manyDoubt(written: string, times: number, at: Place): readonly Problem[] {
+function manyDoubt(written: string, times: number, at: TextPosition): readonly Problem[] {
   if (times <= MOST_SOWINGS) return [];
   const is = `${written} is sown ${times} times here, and only the first ${MOST_SOWINGS} are told`;
-  return [tell("too-many-sowings", at, is, `Write ${MOST_SOWINGS} times or fewer`)];
+  return [diagnostic("too-many-sowings", at, is, `Write ${MOST_SOWINGS} times or fewer`)];
 }
 
 /**
@@ -44,11 +46,16 @@ const LOW_WITHOUT_FROST_C = -5;
 function noFrostDoubt(lows: readonly number[], tree: Tree): readonly Problem[] {
   const coldest = Math.min(...lows);
   if (coldest >= LOW_WITHOUT_FROST_C) return [];
-  const place = under(tree, "place");
-  const at = (under(place, "last frost") ?? under(place, "weather") ?? tree).at;
+  const place = valueUnder(tree, "place");
+  const at = (valueUnder(place, "last frost") ?? valueUnder(place, "weather") ?? tree).at;
   const is = `The weather's mean low of ${MONTHS[lows.indexOf(coldest)]} is ${Math.round(coldest)} °C, and there is no frost`;
   return [
-    tell("frost-unlike-weather", at, is, "Check that the dates and the weather are of this place"),
+    diagnostic(
+      "frost-unlike-weather",
+      at,
+      is,
+      "Check that the dates and the weather are of this place",
+    ),
   ];
 }
 
@@ -71,10 +78,10 @@ function unlikeWeather(
   if (frost === null) return [];
   const low = lowOn(frost.usual, lows);
   if (low >= LOW_ON_FROST_DATE_C.least && low <= LOW_ON_FROST_DATE_C.most) return [];
-  const place = under(tree, "place");
-  const at = (under(place, key) ?? under(place, "weather") ?? tree).at;
+  const place = valueUnder(tree, "place");
+  const at = (valueUnder(place, key) ?? valueUnder(place, "weather") ?? tree).at;
   return [
-    tell(
+    diagnostic(
       "frost-unlike-weather",
       at,
       `The weather's mean low on ${sayDay(frost.usual)} is ${Math.round(low)} °C, ${low > 0 ? "warm" : "cold"} for the ${key}`,

@@ -1,13 +1,13 @@
 import { cropFor } from "../../crops/crops.ts";
 import type { Crop, Family, Figure } from "../../crops/facts.ts";
-import { house, published } from "../../crops/figures.ts";
+import { houseRule, published } from "../../crops/figures.ts";
 import type { Bed, Plan, Planting } from "../model/plan.ts";
 
 const CONNECTICUT =
   "University of Connecticut IPM, Having problems controlling vegetable crop diseases? Try rotation, table of rotation periods";
 
 /** Years for what the table gives no number for. Source: house rule: its few years, and what a dozen beds can spare. */
-const USUALLY = house(2, "the table's few years, and what a dozen beds can spare");
+const USUALLY = houseRule(2, "the table's few years, and what a dozen beds can spare");
 
 /** Whole years without the family, by family. */
 const YEARS_AWAY: Readonly<Partial<Record<Family, Figure<number>>>> = {
@@ -28,7 +28,7 @@ export function yearsAway(family: Family): Figure<number> {
 }
 
 /** A planting of an earlier year with the plan it stands in. */
-export type Before = { readonly planting: Planting; readonly plan: Plan };
+export type EarlierPlanting = { readonly planting: Planting; readonly plan: Plan };
 
 /**
  * The newest planting of a crop's family that a bed held fewer years before than the family should be away; null where
@@ -38,7 +38,7 @@ export function familyBefore(
   { family }: Crop,
   bed: Bed,
   { year, before }: { readonly year: number; readonly before: readonly Plan[] },
-): Before | null {
+): EarlierPlanting | null {
   if (bed.kind === "bags") return null;
   const away = yearsAway(family).value;
   const near = before.filter((plan) => plan.year < year && plan.year >= year - away);

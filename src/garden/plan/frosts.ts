@@ -1,28 +1,28 @@
 import {
   type Day,
   dayOf,
+  dayOrThrow,
   latest,
   midway,
   partsOf,
   plus,
   sayDay,
-  theDay,
 } from "../../base/days/day.ts";
 import type { FrostDates, Site } from "../model/plan.ts";
-import { sameDay } from "../model/season.ts";
-import { tell } from "./codes.ts";
-import type { Written } from "./dates.ts";
-import { NIGHT_KEYS } from "./nights.ts";
+import { plusYears } from "../model/season.ts";
+import { diagnostic } from "./codes.ts";
+import type { WrittenDate } from "./dates.ts";
 import {
-  type Both,
+  type BothFrostSides,
   bothSides,
-  type Dated,
-  type FrostReading,
+  type DatedFrostSide,
+  type FrostReadContext,
+  formatFrostDates,
   isFrostless,
   type OneOrThree,
-  sayThree,
-  sideOf,
-} from "./sides.ts";
+  readFrostSide,
+} from "./frost-sides.ts";
+import { NIGHT_KEYS } from "./nights.ts";
 import { type Tree, wordsUnder } from "./tree.ts";
 
 /**
@@ -64,24 +64,27 @@ const NOTHING: Frosts = { lastFrost: null, firstFrost: null, killingFrost: null,
 export function readFrosts(
   tree: Tree | null,
   latitude: number | null,
-  reading: FrostReading,
+  reading: FrostReadContext,
 ): Frosts {
-  const last = sideOf(tree, "last", reading);
-  const first = sideOf(tree, "first", reading);
+  const last = readFrostSide(tree, "last", reading);
+  const first = readFrostSide(tree, "first", reading);
   if (!last || !first) return NOTHING;
   if (isFrostless(last, first, reading)) return { ...NOTHING, frostless: true };
   const whole = bothSides(last, first, reading);
   if (whole === null || reading.year === null) return NOTHING;
-  const found = placed(whole, { latitude, reading, year: reading.year });
+  const found = frostsInSeason(whole, { latitude, reading, year: reading.year });
   if (found === null) return NOTHING;
   doubtUnlike(tree, found, reading);
   return { ...found, killingFrost: killingOf(found.firstFrost, reading), frostless: false };
 }
 
 /** The weather's own dates of the killing frost, none of them before the first frost. */
-function killingOf(first: FrostDates, { own, filled }: FrostReading): FrostDates | null {
-  const found = own?.frosts.killing ?? null;
-  if (own === null || found === null || found.dates === "none") return null;
+function killingOf(
+  first: FrostDates,
+  { weatherFrosts, filled }: FrostReadContext,
+): FrostDates | null {
+  const found = weatherFrosts?.frosts.killing ?? null;
+  if (weatherFrosts === null || found === null || found.dates === "none") return null;
   const { early, usual, late } = found.dates;
   const dates: FrostDates = {
     early: latest(early, first.early),
@@ -89,8 +92,8 @@ function killingOf(first: FrostDates, { own, filled }: FrostReading): FrostDates
     late: latest(late, first.late),
     given: 3,
   };
-  const why = [own.from, ...found.notes].join("; ");
-  filled.push({ what: "killing frost, 28 °F", value: sayThree(dates), why });
+  const why = [weatherFrosts.from, ...found.notes].join("; ");
+  filled.push({ what: "killing frost, 28 °F", value: formatFrostDates(dates), why });
   return dates;
 }
 
@@ -98,54 +101,55 @@ function killingOf(first: FrostDates, { own, filled }: FrostReading): FrostDates
 function doubtUnlike(
   tree: Tree | null,
   found: { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates },
-  { own, told }: FrostReading,
+  { weatherFrosts, problems }: FrostReadContext,
 ): void {
   for (const side of ["last", "first"] as const) {
     const key = NIGHT_KEYS[side][32];
     const words = wordsUnder(tree, key);
-    const theirs = own?.frosts[side]?.dates;
-    if (!own || !words || !theirs) continue;
+    const theirs = weatherFrosts?.frosts[side]?.dates;
+    if (!weatherFrosts || !words || !theirs) continue;
     const { usual } = side === "last" ? found.lastFrost : found.firstFrost;
-    const off = theirs === "none" ? null : apart(usual, theirs.usual);
+    const off = theirs === "none" ? null : daysApart(usual, theirs.usual);
     if (off !== null && off <= UNLIKE_OWN_DAYS) continue;
     const is =
       theirs === "none" || off === null
-        ? `${own.name} has no frost`
-        : `${own.name} has its ${key} about ${sayDay(theirs.usual)}, ${off} days from ${sayDay(usual)}`;
+        ? `${weatherFrosts.name} has no frost`
+        : `${weatherFrosts.name} has its ${key} about ${sayDay(theirs.usual)}, ${off} days from ${sayDay(usual)}`;
     const check = "Check that the date and the weather are of this place";
-    told.push(tell("frost-unlike-weather", words.at, is, check));
+    problems.push(diagnostic("frost-unlike-weather", words.at, is, check));
   }
 }
 
 /** Days between two days of the year, whichever year they are in. */
-function apart(a: Day, b: Day): number {
+function daysApart(a: Day, b: Day): number {
   const off = Math.abs(a - b) % 365;
   return Math.min(off, 365 - off);
 }
 
-type Around = {
+type FrostSeasonContext = {
   readonly latitude: number | null;
-  readonly reading: FrostReading;
+  readonly reading: FrostReadContext;
   readonly year: number;
 };
 
 /** Last and first frost in the plan's season, or null and told. */
-function placed(
-  { last, first }: Both,
-  { latitude, reading, year }: Around,
+function frostsInSeason(
+  { last, first }: BothFrostSides,
+  { latitude, reading, year }: FrostSeasonContext,
 ): { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates } | null {
-  const usualLast = last.kind === "own" ? last.dates.usual : inYear(usualOf(last.dates), year);
+  const usualLast =
+    last.kind === "own" ? last.dates.usual : inYear(usualWrittenDate(last.dates), year);
   const usualFirst =
-    first.kind === "own" ? first.dates.usual : nextAfter(usualLast, usualOf(first.dates));
+    first.kind === "own" ? first.dates.usual : nextAfter(usualLast, usualWrittenDate(first.dates));
   const days = usualFirst - usualLast;
   const crossed =
     days <= 0 || days > LONGEST_SUMMER_DAYS || !isWinter(usualLast, usualFirst, latitude);
-  const lastFrost = spread(last, usualLast, { reading, name: "last frost" });
-  const firstFrost = spread(first, usualFirst, { reading, name: "first frost" });
+  const lastFrost = spreadFrostDates(last, usualLast, { reading, name: "last frost" });
+  const firstFrost = spreadFrostDates(first, usualFirst, { reading, name: "first frost" });
   if (!lastFrost || !firstFrost) return null;
   if (!crossed) return { lastFrost, firstFrost };
-  reading.told.push(
-    tell(
+  reading.problems.push(
+    diagnostic(
       "frosts-crossed",
       first.kind === "own" ? first.at : first.words.at,
       `First frost ${sayDay(usualFirst)} does not end a summer that begins ${sayDay(usualLast)}`,
@@ -156,35 +160,35 @@ function placed(
 }
 
 /** The middle one of three, or the one. */
-const usualOf = (dates: OneOrThree): Written => dates[1] ?? dates[0];
+const usualWrittenDate = (dates: OneOrThree): WrittenDate => dates[1] ?? dates[0];
 
 /** In the plan's year, whatever the season; 28 February for a 29th that the year lacks. */
-function inYear(written: Written, year: number): Day {
+function inYear(written: WrittenDate, year: number): Day {
   const { month, date } = written;
-  return dayOf(written.year ?? year, month, date) ?? theDay(written.year ?? year, month, 28);
+  return dayOf(written.year ?? year, month, date) ?? dayOrThrow(written.year ?? year, month, 28);
 }
 
-function nextAfter(day: Day, written: Written): Day {
+function nextAfter(day: Day, written: WrittenDate): Day {
   if (written.year !== null) return inYear(written, written.year);
   const same = inYear(written, partsOf(day).year);
-  return same > day ? same : sameDay(same, 1);
+  return same > day ? same : plusYears(same, 1);
 }
 
 function isWinter(last: Day, first: Day, latitude: number | null): boolean {
   if (latitude !== null && Math.abs(latitude) < NO_WINTER_WITHIN) return true;
-  const middle = midway(sameDay(first, -1), last);
+  const middle = midway(plusYears(first, -1), last);
   const { year } = partsOf(middle);
   const away = (month: number) =>
-    Math.min(...[year - 1, year, year + 1].map((y) => Math.abs(middle - theDay(y, month, 15))));
+    Math.min(...[year - 1, year, year + 1].map((y) => Math.abs(middle - dayOrThrow(y, month, 15))));
   const north = away(1) <= MOST_FROM_MIDWINTER;
   const south = away(7) <= MOST_FROM_MIDWINTER;
   return latitude === null ? north || south : latitude > 0 ? north : south;
 }
 
-function spread(
-  side: Dated,
+function spreadFrostDates(
+  side: DatedFrostSide,
   usual: Day,
-  around: { readonly reading: FrostReading; readonly name: string },
+  around: { readonly reading: FrostReadContext; readonly name: string },
 ): FrostDates | null {
   if (side.kind === "own") return side.dates;
   const [first, second, third] = side.dates;
@@ -192,8 +196,8 @@ function spread(
   const early = nearestTo(usual, first);
   const late = nearestTo(usual, third);
   if (early <= usual && usual <= late) return { early, usual, late, given: 3 };
-  around.reading.told.push(
-    tell(
+  around.reading.problems.push(
+    diagnostic(
       "frost-order",
       side.words.at,
       `${side.words.text.slice(0, 60)} are not in order`,
@@ -205,7 +209,7 @@ function spread(
 
 function spreadOne(
   usual: Day,
-  { reading, name }: { readonly reading: FrostReading; readonly name: string },
+  { reading, name }: { readonly reading: FrostReadContext; readonly name: string },
 ): FrostDates {
   const early = plus(usual, -FROST_SPREAD_DAYS);
   const late = plus(usual, FROST_SPREAD_DAYS);
@@ -217,7 +221,7 @@ function spreadOne(
   return { early, usual, late, given: 1 };
 }
 
-function nearestTo(day: Day, written: Written): Day {
+function nearestTo(day: Day, written: WrittenDate): Day {
   if (written.year !== null) return inYear(written, written.year);
   const { year } = partsOf(day);
   const around = [year - 1, year, year + 1].map((y) => inYear(written, y));

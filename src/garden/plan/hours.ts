@@ -2,9 +2,9 @@ import { WEEKDAYS, type Weekday } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
 import type { Problem } from "../../base/problems/problem.ts";
 import type { Hours } from "../model/plan.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import { nearest } from "./nearest.ts";
-import { partsOfWords, type Words } from "./tree.ts";
+import { splitWords, type Words } from "./tree.ts";
 
 const ALL: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];
 const WORDS: Readonly<Record<string, readonly Weekday[]>> = {
@@ -24,7 +24,7 @@ const HOW = "Write days and hours such as Wed 18-19 and Sat 9-12, or every day b
 
 /** From inclusive to exclusive [minutes of the day]. */
 type Times = { readonly from: Minute; readonly to: Minute };
-type Piece = {
+type HoursPiece = {
   readonly days: readonly Weekday[];
   readonly group: boolean;
   readonly times: Times | null;
@@ -36,13 +36,13 @@ type Piece = {
  * named day after them (`Mon and Wed 18-19`), else `allDay`. Tells `hours-unclear` at the piece and gives
  * what it could read.
  */
-export function readHours(words: Words, allDay: Times, told: Problem[]): readonly Hours[] {
-  const pieces = partsOfWords(words, / *(?:, *and |,|;| and | & ) */);
-  const read: Piece[] = [];
-  for (const piece of glued(pieces)) {
+export function readHours(words: Words, allDay: Times, problems: Problem[]): readonly Hours[] {
+  const pieces = splitWords(words, / *(?:, *and |,|;| and | & ) */);
+  const read: HoursPiece[] = [];
+  for (const piece of joinExceptions(pieces)) {
     const found = readPiece(piece.text, read.at(-1)?.days ?? null);
     if (found === null) {
-      told.push(unclear(piece));
+      problems.push(unclearHours(piece));
       return [];
     }
     read.push(found);
@@ -51,47 +51,48 @@ export function readHours(words: Words, allDay: Times, told: Problem[]): readonl
 }
 
 /** `every day but Tue and Wed`: what is left out goes on over `and` while only bare day names follow. */
-function glued(pieces: readonly Words[]): readonly Words[] {
+function joinExceptions(pieces: readonly Words[]): readonly Words[] {
   const done: Words[] = [];
   for (const piece of pieces) {
     const last = done.at(-1);
-    const goesOn = last && /\b(?:but|except)\b/i.test(last.text) && weekday(piece.text) !== null;
+    const goesOn =
+      last && /\b(?:but|except)\b/i.test(last.text) && weekdayNamed(piece.text) !== null;
     if (goesOn) done[done.length - 1] = { ...last, text: `${last.text} & ${piece.text}` };
     else done.push(piece);
   }
   return done;
 }
 
-function unclear(piece: Words): Problem {
+function unclearHours(piece: Words): Problem {
   const word = /^[^\d\s]+/.exec(piece.text)?.[0] ?? "";
   const near = word === "" ? null : nearest(word, NEAR);
   const advice = near && near.toLowerCase() !== word.toLowerCase() ? `Did you mean ${near}` : HOW;
   const is = `${piece.text.slice(0, 60) || "Nothing"} is not understood as days and hours`;
-  return tell("hours-unclear", piece.at, is, advice);
+  return diagnostic("hours-unclear", piece.at, is, advice);
 }
 
-function readPiece(text: string, before: readonly Weekday[] | null): Piece | null {
+function readPiece(text: string, before: readonly Weekday[] | null): HoursPiece | null {
   const at = text.search(/(?:\bfrom |\bafter |\buntil |\btill |\bto (?=\d)|\bbefore |\d)/i);
   const named = (at < 0 ? text : text.slice(0, at)).trim().replace(/\s+at$/, "");
   const times = at < 0 ? null : readTimes(text.slice(at));
   if (at >= 0 && times === null) return null;
   if (named === "") return before && times ? { days: before, group: false, times } : null;
-  const days = readDays(named);
-  return days && { days, group: weekday(named) === null, times };
+  const days = readWeekdays(named);
+  return days && { days, group: weekdayNamed(named) === null, times };
 }
 
-function readDays(text: string): readonly Weekday[] | null {
+function readWeekdays(text: string): readonly Weekday[] | null {
   const small = text.toLowerCase().trim();
   const but = /^(.*?),? +(?:but|except)(?: for)?(?: on)? +(.+)$/.exec(small);
   if (but) {
-    const all = readDays(but[1] ?? "");
-    const out = (but[2] ?? "").split(/ & |, ?/).map(weekday);
+    const all = readWeekdays(but[1] ?? "");
+    const out = (but[2] ?? "").split(/ & |, ?/).map(weekdayNamed);
     return all && !out.includes(null) ? all.filter((day) => !out.includes(day)) : null;
   }
   const range = /^([a-z]+)\.? ?(?:-|–| to ) ?([a-z]+)\.?$/.exec(small);
-  if (range) return between(weekday(range[1] ?? ""), weekday(range[2] ?? ""));
+  if (range) return between(weekdayNamed(range[1] ?? ""), weekdayNamed(range[2] ?? ""));
   const known = Object.hasOwn(WORDS, small) ? WORDS[small] : undefined;
-  const day = weekday(small.replace(/^every /, ""));
+  const day = weekdayNamed(small.replace(/^every /, ""));
   return known ?? (day === null ? null : [day]);
 }
 
@@ -103,7 +104,7 @@ function between(first: Weekday | null, last: Weekday | null): readonly Weekday[
 }
 
 /** The weekday a name or its beginning means (`Wed`, `Saturdays`), or null; three letters at least. */
-export function weekday(text: string): Weekday | null {
+export function weekdayNamed(text: string): Weekday | null {
   const small = text.trim().toLowerCase().replace(/\.$/, "").replace(/days$/, "day");
   if (small.length < 3) return null;
   const index = WEEKDAYS.findIndex((name) => name.toLowerCase().startsWith(small));
@@ -115,15 +116,15 @@ const TIME = String.raw`(\d{1,2})(?:[:.h](\d{2}))? ?(am|pm)?`;
 function readTimes(text: string): Times | null {
   const both = new RegExp(`^(?:from )?${TIME} ?(?:-|–|to|until|till) ?${TIME}$`, "i").exec(text);
   if (both) {
-    const to = minute(both[4], both[5], both[6]);
-    const from = minute(both[1], both[2], both[3] ?? afternoon(both[1], both[4], both[6]));
+    const to = minuteOfTime(both[4], both[5], both[6]);
+    const from = minuteOfTime(both[1], both[2], both[3] ?? afternoon(both[1], both[4], both[6]));
     return from !== null && to !== null && from < to ? { from, to } : null;
   }
   const open = new RegExp(`^(?:from|after) ${TIME}(?: on)?$`, "i").exec(text);
-  const start = open ? minute(open[1], open[2], open[3]) : null;
+  const start = open ? minuteOfTime(open[1], open[2], open[3]) : null;
   if (start !== null && start < 1440) return { from: start, to: 1440 };
   const shut = new RegExp(`^(?:until|till|to|before) ${TIME}$`, "i").exec(text);
-  const end = shut ? minute(shut[1], shut[2], shut[3]) : null;
+  const end = shut ? minuteOfTime(shut[1], shut[2], shut[3]) : null;
   return end !== null && end > 0 ? { from: 0, to: end } : null;
 }
 
@@ -137,7 +138,7 @@ function afternoon(from?: string, to?: string, half?: string): string | undefine
 }
 
 /** A time of the day [minutes], 24 hours or with am and pm: `9`, `9:30`, `17:30`, `6pm`; null where no clock shows it. */
-export function minute(hour?: string, minutes?: string, half?: string): Minute | null {
+export function minuteOfTime(hour?: string, minutes?: string, half?: string): Minute | null {
   const h = Number(hour);
   const m = Number(minutes ?? 0);
   const late = half?.toLowerCase();
@@ -147,7 +148,7 @@ export function minute(hour?: string, minutes?: string, half?: string): Minute |
   return m < 60 && total <= 1440 ? total : null;
 }
 
-function inWeekOrder(pieces: readonly Piece[], allDay: Times): readonly Hours[] {
+function inWeekOrder(pieces: readonly HoursPiece[], allDay: Times): readonly Hours[] {
   const hours = pieces.flatMap((piece, index) => {
     const times = piece.times ?? timesAfter(pieces, index) ?? allDay;
     return piece.days.map((day) => ({ weekday: day, ...times }));
@@ -155,7 +156,7 @@ function inWeekOrder(pieces: readonly Piece[], allDay: Times): readonly Hours[] 
   return hours.sort((a, b) => a.weekday - b.weekday || a.from - b.from);
 }
 
-function timesAfter(pieces: readonly Piece[], index: number): Times | null {
+function timesAfter(pieces: readonly HoursPiece[], index: number): Times | null {
   if (pieces[index]?.group) return null;
   const next = pieces.slice(index + 1).find((piece) => piece.group || piece.times !== null);
   return next && !next.group ? next.times : null;

@@ -1,22 +1,30 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import { cropNamed, cropNames } from "../../crops/crops.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import { nearest } from "./nearest.ts";
 import { phraseKeys } from "./phrase.ts";
 import { PLANTING_KEY_NAMES } from "./shape.ts";
-import { type Entry, itemsOf, leaf, part, type Tree, type Words, wordsAt } from "./tree.ts";
+import {
+  itemsOf,
+  leafOf,
+  sliceWords,
+  type Tree,
+  type TreeEntry,
+  type Words,
+  wordsAt,
+} from "./tree.ts";
 
 /**
  * The same plan with every crop under `beds` and `crops` written as keys, whatever way it was written: a bare
  * word, a word with its phrase, a word with keys, or keys. Tells `said-twice` where phrase and key say the same
  * and what a phrase tells.
  */
-export function inKeyForm(tree: Tree, told: Problem[]): Tree {
+export function inKeyForm(tree: Tree, problems: Problem[]): Tree {
   return mapKeys(tree, (key, value) => {
-    if (key === "crops") return crops(value, told);
+    if (key === "crops") return crops(value, problems);
     if (key !== "beds") return value;
     return mapKeys(value, (_bed, bed) =>
-      mapKeys(bed, (inBed, what) => (inBed === "crops" ? crops(what, told) : what)),
+      mapKeys(bed, (inBed, what) => (inBed === "crops" ? crops(what, problems) : what)),
     );
   });
 }
@@ -27,31 +35,31 @@ function mapKeys(tree: Tree, change: (key: string, value: Tree) => Tree): Tree {
   return { ...tree, entries };
 }
 
-function crops(tree: Tree, told: Problem[]): Tree {
+function crops(tree: Tree, problems: Problem[]): Tree {
   if (tree.kind !== "list") return tree;
   const items = tree.items.filter((item) => item.kind !== "nothing");
-  return { ...tree, items: items.map((item) => crop(item, told)) };
+  return { ...tree, items: items.map((item) => crop(item, problems)) };
 }
 
-function crop(item: Tree, told: Problem[]): Tree {
-  if (item.kind === "words") return keyed(item.at, bare(item.words, told), told);
+function crop(item: Tree, problems: Problem[]): Tree {
+  if (item.kind === "words") return keyed(item.at, bare(item.words, problems), problems);
   if (item.kind !== "map") return item;
   const named = cropEntry(item.entries);
   if (named === null) return item;
   const others = item.entries.filter((entry) => entry !== named);
-  return keyed(item.at, [...fromEntry(named, told), ...others], told);
+  return keyed(item.at, [...fromEntry(named, problems), ...others], problems);
 }
 
 /** `- carrot`, `- carrot, 3 rows`, and in quotes `- "carrot: 3 rows"`. */
-function bare(words: Words, told: Problem[]): readonly Entry[] {
+function bare(words: Words, problems: Problem[]): readonly TreeEntry[] {
   const end = words.text.search(/[,:]/);
-  const name = end < 0 ? words : part(words, 0, end);
-  const key: Entry = { key: wordsAt("crop", name.at), value: leaf(name) };
-  return end < 0 ? [key] : [key, ...phraseKeys(part(words, end + 1), told)];
+  const name = end < 0 ? words : sliceWords(words, 0, end);
+  const key: TreeEntry = { key: wordsAt("crop", name.at), value: leafOf(name) };
+  return end < 0 ? [key] : [key, ...phraseKeys(sliceWords(words, end + 1), problems)];
 }
 
 /** The entry whose key is the crop: the first that is no planting's key and no misspelt one. */
-function cropEntry(entries: readonly Entry[]): Entry | null {
+function cropEntry(entries: readonly TreeEntry[]): TreeEntry | null {
   if (entries.some(({ key }) => key.text === "crop")) return null;
   const strange = entries.filter(({ key }) => !PLANTING_KEY_NAMES.includes(key.text));
   const known = strange.find(({ key }) => cropNamed(key.text) !== null);
@@ -64,13 +72,13 @@ function nearerToCrop(text: string): boolean {
   return nearest(text, PLANTING_KEY_NAMES) === null || nearest(text, cropNames()) !== null;
 }
 
-function fromEntry({ key, value }: Entry, told: Problem[]): readonly Entry[] {
-  const name: Entry = { key: wordsAt("crop", key.at), value: leaf(key) };
+function fromEntry({ key, value }: TreeEntry, problems: Problem[]): readonly TreeEntry[] {
+  const name: TreeEntry = { key: wordsAt("crop", key.at), value: leafOf(key) };
   if (value.kind === "map") return [name, ...value.entries];
-  if (value.kind === "words") return [name, ...phraseKeys(value.words, told)];
+  if (value.kind === "words") return [name, ...phraseKeys(value.words, problems)];
   if (value.kind === "list")
-    told.push(
-      tell("wrong-type", value.at, `${key.text} is a list`, "Write its parts after commas"),
+    problems.push(
+      diagnostic("wrong-type", value.at, `${key.text} is a list`, "Write its parts after commas"),
     );
   return [name];
 }
@@ -78,26 +86,26 @@ function fromEntry({ key, value }: Entry, told: Problem[]): readonly Entry[] {
 /** Keys that may be said more than once in a phrase: `without weeding, without thinning`. */
 const SEVERAL = ["without", "under"];
 
-function keyed(at: Tree["at"], entries: readonly Entry[], told: Problem[]): Tree {
-  const kept: Entry[] = [];
+function keyed(at: Tree["at"], entries: readonly TreeEntry[], problems: Problem[]): Tree {
+  const merged: TreeEntry[] = [];
   for (const entry of entries) {
-    const index = kept.findIndex(({ key }) => key.text === entry.key.text);
-    const first = kept[index];
-    if (!first) kept.push(entry);
+    const index = merged.findIndex(({ key }) => key.text === entry.key.text);
+    const first = merged[index];
+    if (!first) merged.push(entry);
     else if (SEVERAL.includes(entry.key.text))
-      kept[index] = { ...first, value: both(first, entry) };
-    else told.push(twice(entry.key));
+      merged[index] = { ...first, value: both(first, entry) };
+    else problems.push(twice(entry.key));
   }
-  return { kind: "map", at, entries: kept };
+  return { kind: "map", at, entries: merged };
 }
 
-function both(first: Entry, second: Entry): Tree {
+function both(first: TreeEntry, second: TreeEntry): Tree {
   const items = [first, second].flatMap(({ value }) => itemsOf(value));
   return { kind: "list", at: first.value.at, items };
 }
 
 function twice(key: Words): Problem {
-  return tell(
+  return diagnostic(
     "said-twice",
     key.at,
     `${key.text} of this planting is said twice`,

@@ -1,8 +1,8 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import { celsius, type Measures } from "../../base/quantities/quantity.ts";
 import type { Normals } from "../model/plan.ts";
-import { tell } from "./codes.ts";
-import { itemsOf, type Tree, under, wordsUnder } from "./tree.ts";
+import { diagnostic } from "./codes.ts";
+import { itemsOf, type Tree, valueUnder, wordsUnder } from "./tree.ts";
 
 /** No monthly mean on earth lies outside [°C]. Source: house rule: wider than any record of a garden. */
 const MEANS_C = { least: -60, most: 60 } as const;
@@ -22,32 +22,44 @@ const RAIN_MM = { least: 0, most: 9500 } as const;
  */
 export function readMeans(
   tree: Tree,
-  { told, measures }: { readonly told: Problem[]; readonly measures: Measures },
+  { problems, measures }: { readonly problems: Problem[]; readonly measures: Measures },
 ): Normals | null {
   const unit = wordsUnder(tree, "in");
   const inF = unit ? /^(°? ?f|fahrenheit)$/i.test(unit.text) : measures === "us";
   if (unit && !inF && !/^(°? ?c|celsius)$/i.test(unit.text)) {
-    told.push(tell("weather-wrong", unit.at, `${unit.text} is no unit`, "Write °C or °F"));
+    problems.push(
+      diagnostic("weather-wrong", unit.at, `${unit.text} is no unit`, "Write °C or °F"),
+    );
     return null;
   }
-  const air = { told, si: (value: number) => (inF ? celsius(value) : value), ...MEANS_C, inF };
+  const air = {
+    problems,
+    si: (value: number) => (inF ? celsius(value) : value),
+    ...MEANS_C,
+    inF,
+  };
   const lowC = twelve(tree, "low", air);
   const highC = twelve(tree, "high", air);
-  const spreadK = twelve(tree, "spread", { told, si: (v) => (inF ? v / 1.8 : v), ...SPREAD_K });
-  const rainMm = twelve(tree, "rain", { told, si: (v) => (inF ? v * 25.4 : v), ...RAIN_MM });
+  const spreadK = twelve(tree, "spread", { problems, si: (v) => (inF ? v / 1.8 : v), ...SPREAD_K });
+  const rainMm = twelve(tree, "rain", { problems, si: (v) => (inF ? v * 25.4 : v), ...RAIN_MM });
   if (lowC === null || highC === null) return null;
   const crossed = lowC.findIndex((low, month) => low >= (highC[month] ?? low));
   if (crossed < 0) return { lowC, highC, spreadK, rainMm };
-  const at = itemsOf(under(tree, "low"))[crossed]?.at ?? tree.at;
-  told.push(
-    tell("weather-wrong", at, `Month ${crossed + 1}'s low is above its high`, "Check the means"),
+  const at = itemsOf(valueUnder(tree, "low"))[crossed]?.at ?? tree.at;
+  problems.push(
+    diagnostic(
+      "weather-wrong",
+      at,
+      `Month ${crossed + 1}'s low is above its high`,
+      "Check the means",
+    ),
   );
   return null;
 }
 
 /** How twelve numbers are read: into SI, and between which [SI] they can be. */
-type Twelve = {
-  readonly told: Problem[];
+type TwelveNumbers = {
+  readonly problems: Problem[];
   readonly si: (value: number) => number;
   readonly least: number;
   readonly most: number;
@@ -58,9 +70,9 @@ type Twelve = {
 function twelve(
   tree: Tree,
   key: "low" | "high" | "spread" | "rain",
-  { told, si, least, most, inF }: Twelve,
+  { problems, si, least, most, inF }: TwelveNumbers,
 ): readonly number[] | null {
-  const list = under(tree, key);
+  const list = valueUnder(tree, key);
   if (list?.kind !== "list") return null;
   const values = list.items.flatMap((item) =>
     item.kind === "words" && typeof item.value === "number" ? [item.value] : [],
@@ -80,6 +92,6 @@ function twelve(
   const advice = likeF
     ? "This looks like °F; write in: °F"
     : "Write twelve monthly means, January first";
-  told.push(tell("weather-wrong", at, is, advice));
+  problems.push(diagnostic("weather-wrong", at, is, advice));
   return null;
 }

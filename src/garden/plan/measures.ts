@@ -1,8 +1,8 @@
 import type { Measures } from "../../base/quantities/quantity.ts";
-import { tell } from "./codes.ts";
-import { offer } from "./nearest.ts";
-import type { Telling } from "./place.ts";
-import { type Tree, under, wordsUnder } from "./tree.ts";
+import { diagnostic } from "./codes.ts";
+import { suggestion } from "./nearest.ts";
+import type { ReadLog } from "./place.ts";
+import { type Tree, valueUnder, wordsUnder } from "./tree.ts";
 
 const US =
   /^(?:inches|inch|in|feet|ft|us|imperial|°f|fahrenheit)(?:(?: and |, | & )(?:°f|f|fahrenheit|inches|feet))?$/i;
@@ -17,14 +17,23 @@ const US_ZONES =
  * The household's measures. Left out, they are those of the first unit in the plan, else by its time zone, and
  * listed as filled in. Problem: `unknown-word`.
  */
-export function readMeasures(tree: Tree, text: string, { told, filled }: Telling): Measures {
+export function readMeasures(tree: Tree, text: string, { problems, filled }: ReadLog): Measures {
   const words = wordsUnder(tree, "measures");
   if (words && US.test(words.text)) return "us";
   if (words && METRIC.test(words.text)) return "metric";
-  const [measures, why] = guessed(text, wordsUnder(under(tree, "place"), "clock")?.text ?? "");
+  const [measures, why] = guessMeasures(
+    text,
+    wordsUnder(valueUnder(tree, "place"), "clock")?.text ?? "",
+  );
   if (words) {
-    const advice = offer(words.text, ["metric", "inches and °F"], "Write inches and °F, or metric");
-    told.push(tell("unknown-word", words.at, `${words.text.slice(0, 60)} are no measures`, advice));
+    const advice = suggestion(
+      words.text,
+      ["metric", "inches and °F"],
+      "Write inches and °F, or metric",
+    );
+    problems.push(
+      diagnostic("unknown-word", words.at, `${words.text.slice(0, 60)} are no measures`, advice),
+    );
     return measures;
   }
   filled.push({
@@ -35,7 +44,7 @@ export function readMeasures(tree: Tree, text: string, { told, filled }: Telling
   return measures;
 }
 
-function guessed(text: string, zone: string): readonly [Measures, string] {
+function guessMeasures(text: string, zone: string): readonly [Measures, string] {
   const plain = text.replace(/#.*$/gm, "");
   const unit = /\d ?(°F|in|ft|feet|inch(?:es)?|gal|yd|°C|cm|m|mm|L|litres?)\b/.exec(plain)?.[1];
   if (unit) return [/^(?:°C|cm|m|mm|L|lit)/.test(unit) ? "metric" : "us", "the plan's own units"];

@@ -1,5 +1,5 @@
 import type { Problem } from "../../base/problems/problem.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import type { Words } from "./tree.ts";
 
 /**
@@ -15,19 +15,19 @@ export function slug(name: string): string {
 }
 
 /** Slugs that a year's own keys begin with, so no planting may be called that. */
-const KEPT = ["bed", "garden"];
+const RESERVED_SLUGS = ["bed", "garden"];
 
 /**
  * Gives each name its slug, once a kind of thing and year. Tells `name-unfit` for a name without letters or one
  * that is kept for the garden's own, and `alike` at the second of two; both give null.
  */
-export function namer(kind: string, told: Problem[]): (name: Words) => string | null {
+export function namer(kind: string, problems: Problem[]): (name: Words) => string | null {
   const had = new Map<string, number>();
   return (name) => {
     const key = slug(name.text);
-    if (key === "" || (kind === "planting" && KEPT.includes(key))) {
-      told.push(
-        tell(
+    if (key === "" || (kind === "planting" && RESERVED_SLUGS.includes(key))) {
+      problems.push(
+        diagnostic(
           "name-unfit",
           name.at,
           `${name.text.slice(0, 60) || "Nothing"} cannot be the name of a ${kind}`,
@@ -39,8 +39,8 @@ export function namer(kind: string, told: Problem[]): (name: Words) => string | 
     const first = had.get(key);
     had.set(key, first ?? name.at.line);
     if (first === undefined) return key;
-    told.push(
-      tell(
+    problems.push(
+      diagnostic(
         "alike",
         name.at,
         `There is a ${kind} called ${key.replaceAll("-", " ").slice(0, 60)} in line ${first} already`,

@@ -1,5 +1,5 @@
 /** How many letters must be changed, added, left out or swapped to make one word of the other; case counts. */
-export function distance(a: string, b: string): number {
+export function editDistance(a: string, b: string): number {
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
@@ -30,7 +30,7 @@ export function nearest(word: string, known: readonly string[]): string | null {
   let best: { word: string; far: number } | null = null;
   for (const candidate of known) {
     if (Math.abs(candidate.length - small.length) > limit) continue;
-    const far = distance(small, candidate.toLowerCase());
+    const far = editDistance(small, candidate.toLowerCase());
     if (far <= limit && far < (best?.far ?? Number.POSITIVE_INFINITY))
       best = { word: candidate, far };
   }
@@ -38,13 +38,13 @@ export function nearest(word: string, known: readonly string[]): string | null {
 }
 
 /** `did you mean X` where a known word is near, else the given advice. */
-export function offer(word: string, known: readonly string[], otherwise: string): string {
+export function suggestion(word: string, known: readonly string[], otherwise: string): string {
   const near = nearest(word, known);
   return near === null ? otherwise : `Did you mean ${near}`;
 }
 
 /** `a, b and c`; empty for no words. */
-export function listed(words: readonly string[], last = "and"): string {
+export function joinWords(words: readonly string[], last = "and"): string {
   if (words.length < 2) return words[0] ?? "";
   return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
 }

@@ -8,8 +8,8 @@ const OF_ITS_YEAR = ["diary", "away"] as const;
  */
 export function nextYear(text: string, year: number): string {
   const lines = text.split("\n");
-  const kept = lines.filter((line, at) => line.startsWith("#") || !isOfItsYear(lines, at));
-  const said = kept.map((line) => line.replace(/^((["']?)year\2\s*:\s*)\d{4}\b/, `$1${year}`));
+  const remaining = lines.filter((line, at) => line.startsWith("#") || !isOfItsYear(lines, at));
+  const said = remaining.map((line) => line.replace(/^((["']?)year\2\s*:\s*)\d{4}\b/, `$1${year}`));
   return `${said.join("\n").trimEnd()}\n`;
 }
 

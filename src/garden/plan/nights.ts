@@ -1,8 +1,8 @@
-import { type Day, dayOf, plus, theDay } from "../../base/days/day.ts";
+import { type Day, dayOf, dayOrThrow, plus } from "../../base/days/day.ts";
 import type { Problem } from "../../base/problems/problem.ts";
-import { tell } from "./codes.ts";
-import { readWritten, type Written } from "./dates.ts";
-import { partsOfWords, type Tree, under, type Words } from "./tree.ts";
+import { diagnostic } from "./codes.ts";
+import { readWrittenDate, type WrittenDate } from "./dates.ts";
+import { splitWords, type Tree, valueUnder, type Words } from "./tree.ts";
 
 /** The nights a weather file may date [°F]: light frost near the ground, frost, and the killing frost. */
 export const NIGHTS_F = [36, 32, 28] as const;
@@ -11,7 +11,7 @@ export const NIGHTS_F = [36, 32, 28] as const;
 export type NightF = (typeof NIGHTS_F)[number];
 
 /** The last nights before a summer, or the first ones after it. */
-export type Side = "last" | "first";
+export type FrostSide = "last" | "first";
 
 /** The keys of a weather file for nights of each temperature, in the order they are written. */
 export const NIGHT_KEYS = {
@@ -20,18 +20,18 @@ export const NIGHT_KEYS = {
 } as const;
 
 /** Early, usual and late; null for none: so many years go without. */
-export type Three = readonly [Day | null, Day | null, Day | null];
+export type ThreeDates = readonly [Day | null, Day | null, Day | null];
 
 /** What a weather file dates, as days of a plan's own season; null what it says nothing of. */
-export type Nights = Readonly<Record<Side, Readonly<Record<NightF, Three | null>>>>;
+export type FrostNights = Readonly<Record<FrostSide, Readonly<Record<NightF, ThreeDates | null>>>>;
 
 /** The season that dates are placed in: the plan's year and its half of the world. */
-export type Placing = {
+export type NightReadContext = {
   readonly year: number;
   readonly south: boolean;
   /** Days either side of a date that stands alone. */
   readonly spreadDays: number;
-  readonly told: Problem[];
+  readonly problems: Problem[];
 };
 
 const HOW = "Write early, usual and late, such as [20 Apr, 6 May, 21 May], one date, or none";
@@ -40,9 +40,10 @@ const HOW = "Write early, usual and late, such as [20 Apr, 6 May, 21 May], one d
  * The nights that a weather file dates. Problems: those of days, and `weather-wrong` where there are neither one nor
  * three dates, or they are not in order.
  */
-export function readNights(tree: Tree, placing: Placing): Nights {
-  const side = (side: Side) => {
-    const one = (nightF: NightF) => dated(under(tree, NIGHT_KEYS[side][nightF]), side, placing);
+export function readNights(tree: Tree, placing: NightReadContext): FrostNights {
+  const side = (side: FrostSide) => {
+    const one = (nightF: NightF) =>
+      readNightDates(valueUnder(tree, NIGHT_KEYS[side][nightF]), side, placing);
     return { 36: one(36), 32: one(32), 28: one(28) };
   };
   return { last: side("last"), first: side("first") };
@@ -50,37 +51,41 @@ export function readNights(tree: Tree, placing: Placing): Nights {
 
 /** The words of a date each, in a list or between commas. */
 function piecesOf(tree: Tree): readonly Words[] {
-  if (tree.kind === "words") return partsOfWords(tree.words, /, *(?!\d{4}\b)/);
+  if (tree.kind === "words") return splitWords(tree.words, /, *(?!\d{4}\b)/);
   if (tree.kind !== "list") return [];
   return tree.items.flatMap((item) => (item.kind === "words" ? [item.words] : []));
 }
 
 const isNone = ({ text }: Words) => /^(?:none|never)$/i.test(text);
 
-function dated(tree: Tree | null, side: Side, placing: Placing): Three | null {
+function readNightDates(
+  tree: Tree | null,
+  side: FrostSide,
+  placing: NightReadContext,
+): ThreeDates | null {
   if (tree === null) return null;
   const pieces = piecesOf(tree);
-  const days = pieces.map((piece) => (isNone(piece) ? null : dayAt(piece, side, placing)));
+  const days = pieces.map((piece) => (isNone(piece) ? null : readNightDay(piece, side, placing)));
   if (days.some((day) => day === "wrong")) return null;
   const right = days.flatMap((day) => (day === "wrong" ? [] : [day]));
   const [early, usual, late] = right;
   if (right.length === 1 && early !== undefined) return aroundOne(early, placing.spreadDays);
   if (right.length === 3 && early !== undefined && usual !== undefined && late !== undefined) {
-    const three: Three = [early, usual, late];
-    if (inOrder(three, side)) return three;
+    const three: ThreeDates = [early, usual, late];
+    if (isAscending(three, side)) return three;
   }
   const is =
     right.length === 3 ? "These dates are not in order" : `${right.length} dates stand here`;
-  placing.told.push(tell("weather-wrong", tree.at, is, HOW));
+  placing.problems.push(diagnostic("weather-wrong", tree.at, is, HOW));
   return null;
 }
 
-function aroundOne(day: Day | null, spread: number): Three {
+function aroundOne(day: Day | null, spread: number): ThreeDates {
   return day === null ? [null, null, null] : [plus(day, -spread), day, plus(day, spread)];
 }
 
 /** Years without count as before all dates of a spring, and as after all dates of an autumn. */
-function inOrder(three: Three, side: Side): boolean {
+function isAscending(three: ThreeDates, side: FrostSide): boolean {
   const without = side === "last" ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
   const [early, usual, late] = three.map((day) => day ?? without);
   return early !== undefined && usual !== undefined && late !== undefined
@@ -88,10 +93,10 @@ function inOrder(three: Three, side: Side): boolean {
     : false;
 }
 
-function dayAt(piece: Words, side: Side, placing: Placing): Day | "wrong" {
-  const read = readWritten(piece.text);
-  if ("ok" in read) return inSeason(read.ok, side, placing);
-  placing.told.push(tell(read.wrong.code, piece.at, read.wrong.is, read.wrong.shouldBe));
+function readNightDay(piece: Words, side: FrostSide, placing: NightReadContext): Day | "wrong" {
+  const read = readWrittenDate(piece.text);
+  if ("ok" in read) return nightInSeason(read.ok, side, placing);
+  placing.problems.push(diagnostic(read.wrong.code, piece.at, read.wrong.is, read.wrong.shouldBe));
   return "wrong";
 }
 
@@ -99,9 +104,13 @@ function dayAt(piece: Words, side: Side, placing: Placing): Day | "wrong" {
  * The day of that month and date in the winter that its side searches: before the midsummer of the plan's season for
  * last nights, after it for first ones. Midsummer ends with 31 July, in the south with 31 January.
  */
-function inSeason({ month, date }: Written, side: Side, { year, south }: Placing): Day {
-  const midsummer = south ? theDay(year + 1, 1, 31) : theDay(year, 7, 31);
-  const on = (y: number) => dayOf(y, month, date) ?? theDay(y, month, 28);
+function nightInSeason(
+  { month, date }: WrittenDate,
+  side: FrostSide,
+  { year, south }: NightReadContext,
+): Day {
+  const midsummer = south ? dayOrThrow(year + 1, 1, 31) : dayOrThrow(year, 7, 31);
+  const on = (y: number) => dayOf(y, month, date) ?? dayOrThrow(y, month, 28);
   const days = [year - 1, year, year + 1, year + 2].map(on);
   const before = days.filter((day) => day <= midsummer).at(-1);
   const after = days.find((day) => day > midsummer);

@@ -1,18 +1,18 @@
 import type { Person } from "../model/plan.ts";
-import { tell } from "./codes.ts";
-import type { DayReading, Span } from "./dates.ts";
+import { diagnostic } from "./codes.ts";
+import type { DayReadContext, DaySpan } from "./dates.ts";
 import { readHours } from "./hours.ts";
 import { namer, slug } from "./names.ts";
-import { offer } from "./nearest.ts";
-import type { Telling } from "./place.ts";
+import { suggestion } from "./nearest.ts";
+import type { ReadLog } from "./place.ts";
 import { namedPractice, PRACTICE_NAMES } from "./practices.ts";
 import {
-  type Entry,
   entriesOf,
   itemsOf,
-  partsOfWords,
+  splitWords,
   type Tree,
-  under,
+  type TreeEntry,
+  valueUnder,
   type Words,
   wordsUnder,
 } from "./tree.ts";
@@ -25,15 +25,15 @@ const WHOLE_DAY = { from: 0, to: 1440 } as const;
 const WORK = ["lifting"];
 
 /** The people of a plan in the order of the file. Problems: `alike`, `name-unfit`, `hours-unclear`; doubt: `left-out-unknown`. */
-export function readPeople(tree: Tree | null, reading: Telling): readonly Person[] {
-  const name = namer("person", reading.told);
+export function readPeople(tree: Tree | null, reading: ReadLog): readonly Person[] {
+  const name = namer("person", reading.problems);
   return entriesOf(tree).flatMap((entry) => {
     const key = name(wordsUnder(entry.value, "was") ?? entry.key);
     return key === null ? [] : [readPerson(entry, key, reading)];
   });
 }
 
-function readPerson({ key: name, value }: Entry, key: string, reading: Telling): Person {
+function readPerson({ key: name, value }: TreeEntry, key: string, reading: ReadLog): Person {
   const gardens = wordsUnder(value, "gardens");
   const home = wordsUnder(value, "home");
   if (gardens && !/\d/.test(gardens.text))
@@ -45,31 +45,31 @@ function readPerson({ key: name, value }: Entry, key: string, reading: Telling):
   return {
     key,
     name: name.text,
-    gardens: gardens ? readHours(gardens, GARDENING_DAY, reading.told) : [],
-    home: home ? readHours(home, WHOLE_DAY, reading.told) : [],
-    leaveOut: listOf(value, "leave out").map((words) => work(words, reading)),
+    gardens: gardens ? readHours(gardens, GARDENING_DAY, reading.problems) : [],
+    home: home ? readHours(home, WHOLE_DAY, reading.problems) : [],
+    leaveOut: wordListUnder(value, "leave out").map((words) => work(words, reading)),
   };
 }
 
 /** The words of a key that may hold several: a list, or one text with commas and `and`. */
-export function listOf(tree: Tree, key: string): readonly Words[] {
-  return itemsOf(under(tree, key))
+export function wordListUnder(tree: Tree, key: string): readonly Words[] {
+  return itemsOf(valueUnder(tree, key))
     .flatMap((item) => (item.kind === "words" ? [item.words] : []))
-    .flatMap((words) => partsOfWords(words, / *(?:, *and |,|;| and | & ) */))
+    .flatMap((words) => splitWords(words, / *(?:, *and |,|;| and | & ) */))
     .filter((words) => words.text !== "");
 }
 
-function work(words: Words, { told }: Telling): string {
+function work(words: Words, { problems }: ReadLog): string {
   const small = words.text.toLowerCase();
   if (WORK.includes(small)) return small;
   const practice = namedPractice(words.text);
   if (practice) return practice;
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       "left-out-unknown",
       words.at,
       `${words.text.slice(0, 60)} is no kind of work that is told`,
-      offer(
+      suggestion(
         words.text,
         [...WORK, ...PRACTICE_NAMES],
         "Write lifting, or a practice such as weeding",
@@ -83,28 +83,32 @@ function work(words: Words, { told }: Telling): string {
 export function personKey(
   words: Words,
   people: readonly Person[],
-  { told }: Pick<Telling, "told">,
+  { problems }: Pick<ReadLog, "problems">,
 ): string | null {
   const found = people.find((person) => slug(person.name) === slug(words.text));
   if (found) return found.key;
   const names = people.map(({ name }) => name);
   const advice = names.length > 0 ? `Write ${names.join(" or ")}` : "Name the people under people";
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       "nobody-called",
       words.at,
       `Nobody here is called ${words.text.slice(0, 60)}`,
-      offer(words.text, names, advice),
+      suggestion(words.text, names, advice),
     ),
   );
   return null;
 }
 
 /** Tells `outside-season` for days that lie wholly outside the plan's season. */
-export function doubtOutside(span: Span, words: Words, { season, told }: DayReading): void {
+export function doubtOutsideSeason(
+  span: DaySpan,
+  words: Words,
+  { season, problems }: DayReadContext,
+): void {
   if (!season || (span.to >= season.from && span.from <= season.to)) return;
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       "outside-season",
       words.at,
       `${words.text.slice(0, 60)} lies outside this plan's season`,

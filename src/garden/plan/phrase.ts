@@ -1,11 +1,11 @@
 import type { Problem } from "../../base/problems/problem.ts";
-import { PARTS } from "./begin.ts";
-import { tell } from "./codes.ts";
-import { distance } from "./nearest.ts";
-import { type Entry, leaf, part, type Words, wordsAt } from "./tree.ts";
+import { diagnostic } from "./codes.ts";
+import { editDistance } from "./nearest.ts";
+import { PLANTED_PARTS } from "./planting-start.ts";
+import { leafOf, sliceWords, type TreeEntry, type Words, wordsAt } from "./tree.ts";
 
 /** A form of a phrase's part: how it looks, an example to offer, and the keys it is turned into. */
-type Form = {
+type PhraseForm = {
   readonly like: string;
   readonly pattern: RegExp;
   /** For each key either the number of the pattern's group that holds its words, or the words themselves. */
@@ -18,7 +18,7 @@ const UNITS = "in|inch|inches|ft|foot|feet|yd|yards?|cm|m|metres?|meters?|[\"']"
  * The small set of words a planting's phrase is made of, each part between commas being one of these. The first
  * that fits a part wins.
  */
-export const FORMS: readonly Form[] = [
+export const PHRASE_FORMS: readonly PhraseForm[] = [
   {
     like: "18 plants",
     pattern: /^(\d+) (?:plants?|slips?|runners?)$/i,
@@ -105,20 +105,20 @@ export const FORMS: readonly Form[] = [
   { like: "variety early red", pattern: /^variety (.+)$/i, keys: { variety: 1 } },
 ];
 
-const NUMBERS: readonly string[] = ["plants", ...PARTS, "rows", "times"];
+const NUMBERS: readonly string[] = ["plants", ...PLANTED_PARTS, "rows", "times"];
 
 /**
  * A phrase such as `early red, 18 plants, sprouted first` as keys, each at its part's place. A first part that
  * is not understood and is no near miss is the variety; any other is told as `unknown-word`.
  */
-export function phraseKeys(phrase: Words, told: Problem[]): readonly Entry[] {
+export function phraseKeys(phrase: Words, problems: Problem[]): readonly TreeEntry[] {
   return pieces(phrase).flatMap((piece, index) => {
-    const keys = understood(piece);
+    const keys = entriesOfPiece(piece);
     if (keys) return keys;
     const near = nearMiss(piece.text);
     if (index === 0 && near === null && piece.text !== "")
-      return [{ key: wordsAt("variety", piece.at), value: leaf(piece) }];
-    told.push(notUnderstood(piece, near));
+      return [{ key: wordsAt("variety", piece.at), value: leafOf(piece) }];
+    problems.push(unknownPiece(piece, near));
     return [];
   });
 }
@@ -128,30 +128,30 @@ function pieces(phrase: Words): readonly Words[] {
   const found: Words[] = [];
   let from = 0;
   for (const hit of phrase.text.matchAll(/[,;](?!\d)(?! *\d{4}(?: *[,;]|$))/g)) {
-    found.push(part(phrase, from, hit.index));
+    found.push(sliceWords(phrase, from, hit.index));
     from = hit.index + 1;
   }
-  return [...found, part(phrase, from)];
+  return [...found, sliceWords(phrase, from)];
 }
 
-function understood(piece: Words): readonly Entry[] | null {
-  for (const { pattern, keys } of FORMS) {
+function entriesOfPiece(piece: Words): readonly TreeEntry[] | null {
+  for (const { pattern, keys } of PHRASE_FORMS) {
     const hit = pattern.exec(piece.text);
     if (hit) return Object.entries(keys).map(([key, from]) => entry(key, from, { piece, hit }));
   }
   return null;
 }
 
-type Hit = { readonly piece: Words; readonly hit: RegExpExecArray };
+type PhraseMatch = { readonly piece: Words; readonly hit: RegExpExecArray };
 
-function entry(key: string, from: number | string | true, { piece, hit }: Hit): Entry {
+function entry(key: string, from: number | string | true, { piece, hit }: PhraseMatch): TreeEntry {
   const named = wordsAt(key, piece.at);
-  if (from === true) return { key: named, value: leaf(piece, true) };
-  if (typeof from === "string") return { key: named, value: leaf({ ...piece, text: from }) };
+  if (from === true) return { key: named, value: leafOf(piece, true) };
+  if (typeof from === "string") return { key: named, value: leafOf({ ...piece, text: from }) };
   const text = hit[from] ?? "";
   const start = Math.max(0, piece.text.indexOf(text, from === 1 ? offsetOf(hit, text) : 0));
-  const words = part(piece, start, start + text.length);
-  return { key: named, value: NUMBERS.includes(key) ? leaf(words, Number(text)) : leaf(words) };
+  const words = sliceWords(piece, start, start + text.length);
+  return { key: named, value: NUMBERS.includes(key) ? leafOf(words, Number(text)) : leafOf(words) };
 }
 
 /** A group stands at the end of nearly every form: its last occurrence is its place. */
@@ -159,8 +159,8 @@ function offsetOf(hit: RegExpExecArray, text: string): number {
   return Math.max(0, hit[0].lastIndexOf(text));
 }
 
-function notUnderstood(piece: Words, near: string | null): Problem {
-  return tell(
+function unknownPiece(piece: Words, near: string | null): Problem {
+  return diagnostic(
     "unknown-word",
     piece.at,
     piece.text === ""
@@ -172,7 +172,7 @@ function notUnderstood(piece: Words, near: string | null): Problem {
   );
 }
 
-const HEADS = FORMS.map(({ like }) => like.replace(/^\d+ /, "# "));
+const HEADS = PHRASE_FORMS.map(({ like }) => like.replace(/^\d+ /, "# "));
 
 /**
  * The form that a part nearly is, as its example, or null: a known first word with something else behind it, a
@@ -184,7 +184,7 @@ export function nearMiss(text: string): string | null {
   HEADS.forEach((head, index) => {
     const far = farFrom(small, head.toLowerCase());
     if (far !== null && (best === null || far < best.far))
-      best = { like: FORMS[index]?.like ?? "", far };
+      best = { like: PHRASE_FORMS[index]?.like ?? "", far };
   });
   const found = best as { readonly like: string; readonly far: number } | null;
   if (found) return found.like;
@@ -192,13 +192,13 @@ export function nearMiss(text: string): string | null {
 }
 
 function farFrom(text: string, head: string): number | null {
-  const whole = distance(text.slice(0, 40), head);
+  const whole = editDistance(text.slice(0, 40), head);
   if (whole <= Math.max(1, Math.floor(head.length / 4))) return whole;
   const [first = "", second = ""] = head.split(" ");
   const [word = "", next = ""] = text.split(" ");
   if (first === "#")
-    return word === "#" && distance(next, second) <= 2 ? distance(next, second) : null;
-  const slip = distance(word, first);
+    return word === "#" && editDistance(next, second) <= 2 ? editDistance(next, second) : null;
+  const slip = editDistance(word, first);
   if (slip === 0) return 1 + whole / 10;
   const many = text.includes(" ");
   return many && first.length >= 4 && slip <= (first.length >= 6 ? 2 : 1)

@@ -2,60 +2,68 @@ import { isZone, zoneNames } from "../../base/days/instants.ts";
 import type { Problem } from "../../base/problems/problem.ts";
 import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
 import { quantityFrom } from "../../base/quantities/read.ts";
-import type { Filled, Risk, Site } from "../model/plan.ts";
-import { tell } from "./codes.ts";
+import type { FilledDefault, Risk, Site } from "../model/plan.ts";
+import { diagnostic } from "./codes.ts";
 import { readFrosts } from "./frosts.ts";
 import { nearest } from "./nearest.ts";
-import { numberUnder, partsOfWords, type Tree, under, type Words, wordsUnder } from "./tree.ts";
-import { type Beside, readWeather, type WeatherRead } from "./weather.ts";
+import { numberUnder, splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
+import { type CompanionFiles, readWeather, type WeatherResult } from "./weather.ts";
 
 /** Where readers tell problems and list what they filled in. */
-export type Telling = { readonly told: Problem[]; readonly filled: Filled[] };
+export type ReadLog = { readonly problems: Problem[]; readonly filled: FilledDefault[] };
 
 /** What reading a place needs. */
-export type PlaceReading = Telling & {
+export type PlaceReadContext = ReadLog & {
   readonly year: number | null;
   readonly measures: Measures;
-  readonly beside: Beside;
+  readonly beside: CompanionFiles;
 };
 
 /** A site, and whether it is a place without frost: its dates are null where they are wrong, too. */
-export type PlaceRead = { readonly site: Site; readonly frostless: boolean };
+export type PlaceResult = { readonly site: Site; readonly frostless: boolean };
 
 /**
  * The site of a plan; what is wrong in it is null and told. Problems: `zone-unknown`, `quantity-unclear`, and
  * those of frost dates and weather. Fills in, and lists, the early and late frost dates and a missing
  * latitude, which is the weather's where it says one.
  */
-export function readPlace(tree: Tree | null, reading: PlaceReading): PlaceRead {
+export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceResult {
   const said = numberUnder(tree, "latitude");
   const given = said !== null && Math.abs(said) <= 90 ? said : null;
   const clock = readClock(wordsUnder(tree, "clock"), reading);
   const colderBy = readColder(wordsUnder(tree, "colder than the forecast by"), reading);
-  const { normals, own, lies } = readWeather(under(tree, "weather"), {
+  const { normals, weatherFrosts, stationLocation } = readWeather(valueUnder(tree, "weather"), {
     ...reading,
     latitude: given,
     colderK: colderBy?.si ?? 0,
   });
-  const latitude = under(tree, "latitude") ? given : latitudeOf(tree, lies, reading);
-  const { frostless, ...frosts } = readFrosts(tree, latitude, { ...reading, own });
+  const latitude = valueUnder(tree, "latitude")
+    ? given
+    : latitudeOf(tree, stationLocation, reading);
+  const { frostless, ...frosts } = readFrosts(tree, latitude, { ...reading, weatherFrosts });
   const greenhouse = readGreenhouse(wordsUnder(tree, "greenhouse"), reading);
   return { site: { clock, latitude, ...frosts, colderBy, greenhouse, normals }, frostless };
 }
 
 /** The station's latitude [degrees], or none, where the place does not give one; listed either way. */
-function latitudeOf(tree: Tree | null, lies: WeatherRead["lies"], { filled }: Telling) {
-  const why = lies?.by ?? "the plan does not say; day length is left out of the reckoning";
-  if (tree) filled.push({ what: "latitude", value: String(lies?.latitude ?? "none"), why });
-  return lies?.latitude ?? null;
+function latitudeOf(
+  tree: Tree | null,
+  stationLocation: WeatherResult["stationLocation"],
+  { filled }: ReadLog,
+) {
+  const why =
+    stationLocation?.by ?? "the plan does not say; day length is left out of the reckoning";
+  if (tree)
+    filled.push({ what: "latitude", value: String(stationLocation?.latitude ?? "none"), why });
+  return stationLocation?.latitude ?? null;
 }
 
-function readClock(words: Words | null, { told }: Telling): string {
+function readClock(words: Words | null, { problems }: ReadLog): string {
   if (words === null) return "UTC";
   if (isZone(words.text)) return words.text;
   const near = nearest(words.text, zoneNames()) ?? byCity(words.text);
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       "zone-unknown",
       words.at,
       `${words.text.slice(0, 60)} is no time zone`,
@@ -70,17 +78,17 @@ function byCity(text: string): string | null {
   return zoneNames().find((zone) => zone.toLowerCase().endsWith(`/${city}`)) ?? null;
 }
 
-function readColder(words: Words | null, { told }: Telling): Quantity | null {
+function readColder(words: Words | null, { problems }: ReadLog): Quantity | null {
   if (words === null) return null;
   const found = quantityFrom(words.text, true);
   if (found?.kind === "difference") return found;
-  told.push(unclear(words, "a difference of temperatures", "3 °F or 2 °C"));
+  problems.push(unclearQuantity(words, "a difference of temperatures", "3 °F or 2 °C"));
   return null;
 }
 
 /** `X is not a length. Write it with its unit, such as 10 ft`. */
-export function unclear(words: Words, what: string, like: string): Problem {
-  return tell(
+export function unclearQuantity(words: Words, what: string, like: string): Problem {
+  return diagnostic(
     "quantity-unclear",
     words.at,
     `${words.text.slice(0, 60)} is not ${what} with its unit`,
@@ -88,20 +96,21 @@ export function unclear(words: Words, what: string, like: string): Problem {
   );
 }
 
-function readGreenhouse(words: Words | null, reading: Telling): Site["greenhouse"] {
+function readGreenhouse(words: Words | null, reading: ReadLog): Site["greenhouse"] {
   if (words === null) return null;
   let trays: number | null = null;
   let keptAbove: Quantity | null = null;
-  for (const piece of partsOfWords(words, /,| and /)) {
+  for (const piece of splitWords(words, /,| and /)) {
     const places = /^(\d+) (?:trays?|flats?)$/i.exec(piece.text);
     const warm = /^(?:kept |heated |stays )?above (.+)$/i.exec(piece.text);
     const floor = warm ? quantityFrom(warm[1] ?? "") : null;
     if (places) trays = Number(places[1]);
     else if (floor?.kind === "temperature") keptAbove = floor;
-    else if (warm) reading.told.push(unclear(piece, "a temperature", "kept above 45 °F"));
+    else if (warm)
+      reading.problems.push(unclearQuantity(piece, "a temperature", "kept above 45 °F"));
     else {
-      reading.told.push(
-        tell(
+      reading.problems.push(
+        diagnostic(
           "unknown-word",
           piece.at,
           `${piece.text.slice(0, 60)} is not understood of a greenhouse`,
@@ -118,7 +127,7 @@ function readGreenhouse(words: Words | null, reading: Telling): Site["greenhouse
  * listed as filled in.
  * Source: house rule: a plant of two months' care is worth a late day nine springs in ten; a pinch of seed is not.
  */
-export function readRisk(tree: Tree | null, reading: Telling): Risk {
+export function readRisk(tree: Tree | null, reading: ReadLog): Risk {
   return {
     raised: chance(tree, "plants we raised", { value: 0.1, says: "1 spring in 10" }, reading),
     seed: chance(tree, "seed in the ground", { value: 0.5, says: "1 spring in 2" }, reading),
@@ -129,7 +138,7 @@ function chance(
   tree: Tree | null,
   key: string,
   usual: { readonly value: number; readonly says: string },
-  { told, filled }: Telling,
+  { problems, filled }: ReadLog,
 ): number {
   const words = wordsUnder(tree, key);
   if (words === null) {
@@ -140,8 +149,8 @@ function chance(
   const share = /^(\d+(?:\.\d+)?) ?%$/.exec(words.text);
   const value = odds ? Number(odds[1]) / Number(odds[2]) : share ? Number(share[1]) / 100 : null;
   if (value !== null && value > 0 && value < 1) return value;
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       value === null ? "unknown-word" : "out-of-range",
       words.at,
       `${words.text.slice(0, 60)} is no chance of frost`,

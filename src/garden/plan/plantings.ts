@@ -1,17 +1,25 @@
 import { cropNamed, cropNames } from "../../crops/crops.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Bed, Planting } from "../model/plan.ts";
-import { type PlantingReading, readDays, readStart } from "./begin.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import { daysUnder, readAmount, readCovers, readRepeat, readWithout } from "./details.ts";
 import { namer, slug } from "./names.ts";
-import { offer } from "./nearest.ts";
+import { suggestion } from "./nearest.ts";
 import { personKey } from "./people.ts";
-import type { Telling } from "./place.ts";
-import { entriesOf, itemsOf, type Tree, under, type Words, wordsAt, wordsUnder } from "./tree.ts";
+import type { ReadLog } from "./place.ts";
+import { type PlantingReadContext, readPlantingDates, readStart } from "./planting-start.ts";
+import {
+  entriesOf,
+  itemsOf,
+  type Tree,
+  valueUnder,
+  type Words,
+  wordsAt,
+  wordsUnder,
+} from "./tree.ts";
 
 /** A planting, and the words it is said to follow or stand between, for finding them once all are known. */
-export type Found = {
+export type UnlinkedPlanting = {
   readonly planting: Planting;
   readonly after: Words | null;
   readonly between: Words | null;
@@ -24,8 +32,11 @@ type Item = { readonly tree: Tree; readonly bed: string | null };
  * Every planting of a plan in key form, in the order of the file. What a planting does not say is filled from the
  * facts and listed. One without a usable name or crop is left out, with its problem told.
  */
-export function readPlantings(tree: Tree, reading: PlantingReading): readonly Found[] {
-  const name = namer("planting", reading.told);
+export function readPlantings(
+  tree: Tree,
+  reading: PlantingReadContext,
+): readonly UnlinkedPlanting[] {
+  const name = namer("planting", reading.problems);
   return inFileOrder(tree, reading.beds).flatMap((item) => {
     const found = readPlanting(item, name, reading);
     return found ? [found] : [];
@@ -33,11 +44,11 @@ export function readPlantings(tree: Tree, reading: PlantingReading): readonly Fo
 }
 
 function inFileOrder(tree: Tree, beds: readonly Bed[]): readonly Item[] {
-  const inBeds = entriesOf(under(tree, "beds")).flatMap(({ key, value }) => {
+  const inBeds = entriesOf(valueUnder(tree, "beds")).flatMap(({ key, value }) => {
     const bed = beds.find((known) => known.name === key.text)?.key ?? null;
-    return itemsOf(under(value, "crops")).map((item) => ({ tree: item, bed }));
+    return itemsOf(valueUnder(value, "crops")).map((item) => ({ tree: item, bed }));
   });
-  const others = itemsOf(under(tree, "crops")).map((item) => ({ tree: item, bed: null }));
+  const others = itemsOf(valueUnder(tree, "crops")).map((item) => ({ tree: item, bed: null }));
   const line = ({ tree: { at } }: Item) => at.line * 1e6 + at.column;
   return [...inBeds, ...others].sort((a, b) => line(a) - line(b));
 }
@@ -45,8 +56,8 @@ function inFileOrder(tree: Tree, beds: readonly Bed[]): readonly Item[] {
 function readPlanting(
   { tree, bed }: Item,
   nameOf: (name: Words) => string | null,
-  reading: PlantingReading,
-): Found | null {
+  reading: PlantingReadContext,
+): UnlinkedPlanting | null {
   const written = wordsUnder(tree, "crop");
   if (written === null) return null;
   const model = readLike(tree, reading);
@@ -67,7 +78,7 @@ function readPlanting(
       bed,
       amount: readAmount(tree, what, reading),
       start,
-      ...readDays(tree, start, reading),
+      ...readPlantingDates(tree, start, reading),
       days: daysUnder(tree, "days", reading),
       hardenDays: daysUnder(tree, "harden off", reading),
       repeat: readRepeat(tree, crop, { what, reading }),
@@ -101,31 +112,31 @@ function asKeyed(named: Words, crop: Crop): Words {
 }
 
 /** The crop that one of the gardener's own is grown like, or null. Doubt: `crop-unknown`. */
-function readLike(tree: Tree, reading: PlantingReading): Crop | null {
+function readLike(tree: Tree, reading: PlantingReadContext): Crop | null {
   const words = wordsUnder(tree, "like");
   return words && cropOfWords(words, reading);
 }
 
-function cropOfWords(words: Words, { told }: Telling): Crop | null {
+function cropOfWords(words: Words, { problems }: ReadLog): Crop | null {
   const crop = cropNamed(words.text);
   if (crop) return crop;
-  told.push(
-    tell(
+  problems.push(
+    diagnostic(
       "crop-unknown",
       words.at,
       `${words.text.slice(0, 60)} is not in the crop facts`,
-      offer(words.text, cropNames(), "It stays in the plan, without work of its own"),
+      suggestion(words.text, cropNames(), "It stays in the plan, without work of its own"),
     ),
   );
   return null;
 }
 
-function readWhose(tree: Tree, reading: PlantingReading): string | null {
+function readWhose(tree: Tree, reading: PlantingReadContext): string | null {
   const words = wordsUnder(tree, "for");
   return words && personKey(words, reading.people, reading);
 }
 
 function isTrue(tree: Tree, key: string): boolean {
-  const value = under(tree, key);
+  const value = valueUnder(tree, key);
   return value?.kind === "words" && value.value === true;
 }

@@ -1,83 +1,84 @@
-import { inOrder, type Problem } from "../../base/problems/problem.ts";
+import { type Problem, sortProblems } from "../../base/problems/problem.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
 import type { Plan, Site } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
-import { withAfter } from "./after.ts";
+import { withPredecessors } from "./after.ts";
 import { readAway } from "./away.ts";
 import { readBeds } from "./beds.ts";
 import { checkPlan } from "./check.ts";
-import { tell } from "./codes.ts";
-import type { Span } from "./dates.ts";
+import { diagnostic } from "./codes.ts";
+import type { DaySpan } from "./dates.ts";
 import { readDiary, takeDiary } from "./diary.ts";
 import { doubtsOf } from "./doubts.ts";
 import { inKeyForm } from "./keyform.ts";
 import { readMeasures } from "./measures.ts";
 import { readPeople } from "./people.ts";
-import { readPlace, readRisk, type Telling } from "./place.ts";
+import { type ReadLog, readPlace, readRisk } from "./place.ts";
 import { readPlantings } from "./plantings.ts";
 import {
   entriesOf,
   itemsOf,
   numberUnder,
   type Tree,
-  under,
+  valueUnder,
   type Words,
   wordsUnder,
 } from "./tree.ts";
 import { treeOf } from "./yaml.ts";
 
 /** The garden's id, the file's name as problems tell it, and the texts of files beside it by name. */
-export type At = {
+export type PlanSource = {
   readonly garden: string;
   readonly file: string;
   readonly beside?: Readonly<Record<string, string>>;
 };
 
 /** A plan, or null exactly when some problem has weight "problem"; problems and doubts in reading order. */
-export type Read = { readonly plan: Plan | null; readonly problems: readonly Problem[] };
+export type PlanResult = { readonly plan: Plan | null; readonly problems: readonly Problem[] };
 
 /**
  * A plan's text, read and checked. Never throws, whatever the text. The problems it can raise stand in codes.ts.
  */
-export function readPlan(text: string, at: At): Read {
+export function readPlan(text: string, at: PlanSource): PlanResult {
   const { rest, lines } = takeDiary(text, at.file);
   const { tree, problems } = treeOf(rest, at.file);
   if (tree === null) return { plan: null, problems };
   if (tree.kind !== "map") return { plan: null, problems: [...problems, notAPlan(tree)] };
   const many = tooMany(tree, lines);
   if (many) return { plan: null, problems: [...problems, many] };
-  const reading: Telling = { told: [...problems], filled: [] };
-  const keyed = inKeyForm(tree, reading.told);
-  reading.told.push(...checkPlan(keyed));
+  const reading: ReadLog = { problems: [...problems], filled: [] };
+  const keyed = inKeyForm(tree, reading.problems);
+  reading.problems.push(...checkPlan(keyed));
   const plan = build(keyed, lines, { at, text, reading });
-  if (isWrong(reading.told)) return { plan: null, problems: inOrder(once(plain(reading.told))) };
-  reading.told.push(...doubtsOf(plan, keyed));
-  return { plan, problems: inOrder(once(reading.told)) };
+  if (isWrong(reading.problems))
+    return { plan: null, problems: sortProblems(once(plain(reading.problems))) };
+  reading.problems.push(...doubtsOf(plan, keyed));
+  return { plan, problems: sortProblems(once(reading.problems)) };
 }
 
 function notAPlan(tree: Tree): Problem {
   const is = tree.kind === "nothing" ? "The file is empty" : "The file is not made of keys";
-  return tell("not-a-plan", tree.at, is, "Write garden:, year: and place: first");
+  return diagnostic("not-a-plan", tree.at, is, "Write garden:, year: and place: first");
 }
 
 /** How many of each a plan may hold. Source: house rule: ten times a large garden's, so that reading stays a moment. */
 const MOST = { plantings: 500, beds: 200, people: 50, away: 500, diary: 2000 } as const;
 
 function tooMany(tree: Tree, lines: readonly Words[]): Problem | null {
-  const beds = entriesOf(under(tree, "beds"));
-  const lists = [under(tree, "crops"), ...beds.map(({ value }) => under(value, "crops"))];
+  const beds = entriesOf(valueUnder(tree, "beds"));
+  const lists = [valueUnder(tree, "crops"), ...beds.map(({ value }) => valueUnder(value, "crops"))];
   const counts = {
     plantings: lists.reduce((sum, list) => sum + itemsOf(list).length, 0),
     beds: beds.length,
-    people: entriesOf(under(tree, "people")).length,
-    away: itemsOf(under(tree, "away")).length,
-    diary: lines.length + itemsOf(under(tree, "diary")).length,
+    people: entriesOf(valueUnder(tree, "people")).length,
+    away: itemsOf(valueUnder(tree, "away")).length,
+    diary: lines.length + itemsOf(valueUnder(tree, "diary")).length,
   };
   const kinds = ["plantings", "beds", "people", "away", "diary"] as const;
   const kind = kinds.find((one) => counts[one] > MOST[one]);
   if (!kind) return null;
   const is = `There are ${counts[kind]} ${kind === "away" ? "absences" : kind === "diary" ? "diary lines" : kind}`;
-  return tell("too-many", tree.at, is, `Keep at most ${MOST[kind]} in one plan`);
+  return diagnostic("too-many", tree.at, is, `Keep at most ${MOST[kind]} in one plan`);
 }
 
 const isWrong = (problems: readonly Problem[]) => problems.some((p) => p.weight === "problem");
@@ -94,19 +95,19 @@ function once(problems: readonly Problem[]): readonly Problem[] {
   return [...new Map(problems.map((problem) => [place(problem), problem])).values()];
 }
 
-type Building = { readonly at: At; readonly text: string; readonly reading: Telling };
+type PlanBuildInput = { readonly at: PlanSource; readonly text: string; readonly reading: ReadLog };
 
-function build(tree: Tree, lines: readonly Words[], { at, text, reading }: Building): Plan {
+function build(tree: Tree, lines: readonly Words[], { at, text, reading }: PlanBuildInput): Plan {
   const year = yearOf(tree);
-  const place = under(tree, "place");
+  const place = valueUnder(tree, "place");
   const measures: Measures = readMeasures(tree, text, reading);
   const beside = { file: at.file, texts: at.beside ?? {} };
   const { site, frostless } = readPlace(place, { ...reading, year, measures, beside });
-  const risk = readRisk(under(tree, "risk"), reading);
-  const people = readPeople(under(tree, "people"), reading);
+  const risk = readRisk(valueUnder(tree, "risk"), reading);
+  const people = readPeople(valueUnder(tree, "people"), reading);
   const days = { ...reading, season: seasonFor(year, site, frostless) };
-  const away = readAway(under(tree, "away"), people, { ...days, clock: site.clock, beside });
-  const beds = readBeds(under(tree, "beds"), reading);
+  const away = readAway(valueUnder(tree, "away"), people, { ...days, clock: site.clock, beside });
+  const beds = readBeds(valueUnder(tree, "beds"), reading);
   const found = readPlantings(tree, { ...days, year, people, beds });
   return {
     garden: at.garden,
@@ -119,8 +120,8 @@ function build(tree: Tree, lines: readonly Words[], { at, text, reading }: Build
     people,
     away,
     beds,
-    plantings: withAfter(found, reading.told),
-    diary: readDiary(under(tree, "diary"), lines, days),
+    plantings: withPredecessors(found, reading.problems),
+    diary: readDiary(valueUnder(tree, "diary"), lines, days),
     assume: wordsUnder(tree, "assume")?.text === "open" ? "open" : "done",
     filled: reading.filled,
   };
@@ -133,7 +134,7 @@ function yearOf(tree: Tree): number | null {
 }
 
 /** The season that days in words fall in; null where year or frost dates are wrong, so that nothing more is told of it. */
-function seasonFor(year: number | null, site: Site, frostless: boolean): Span | null {
+function seasonFor(year: number | null, site: Site, frostless: boolean): DaySpan | null {
   if (year === null || (site.lastFrost === null && !frostless)) return null;
   return seasonOf({ year, site });
 }

@@ -2,8 +2,8 @@ import type { Problem } from "../../base/problems/problem.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Bed, Plan, Planting } from "../model/plan.ts";
-import { isRaised } from "./begin.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
+import { isRaised } from "./planting-start.ts";
 
 /**
  * How much of the square of its spacing a plant needs in a bag.
@@ -68,9 +68,9 @@ export function bedShare(planting: Planting, crop: Crop, bed: Bed): number | nul
 
 function bedDoubt(planting: Planting, crop: Crop, bed: Bed): readonly Problem[] {
   const { amount } = planting;
-  const holds = capacity(planting, crop, bed);
-  if (amount === null || amount.kind === "length" || holds === null) return [];
-  const most = Math.floor(holds + 0.01);
+  const limit = capacity(planting, crop, bed);
+  if (amount === null || amount.kind === "length" || limit === null) return [];
+  const most = Math.floor(limit + 0.01);
   const where = bed.bags ? null : bed;
   return amount.count > most ? [tooFull(planting, where, { count: amount.count, most })] : [];
 }
@@ -81,7 +81,7 @@ function tooFull(
   { count, most }: { readonly count: number; readonly most: number },
 ): Problem {
   const what = planting.amount?.kind === "rows" ? "rows" : "plants";
-  return tell(
+  return diagnostic(
     "bed-too-full",
     planting.at,
     `${count} ${what} of ${planting.written} stand in ${bed ? `${bed.name}, which holds` : "bags that hold"} about ${most}`,

@@ -67,19 +67,19 @@ export const PLANTING_KEYS = {
 /** The keys a planting may have, in the order they are documented. */
 export const PLANTING_KEY_NAMES: readonly string[] = Object.keys(PLANTING_KEYS);
 
-const Planting = v.strictObject(PLANTING_KEYS, "Write a crop, such as carrot: 3 rows");
+const PlantingSchema = v.strictObject(PLANTING_KEYS, "Write a crop, such as carrot: 3 rows");
 
 /** As an editor may meet it: a word, a crop with its phrase, or keys. */
-const WrittenPlanting = v.union([
+const WrittenPlantingSchema = v.union([
   v.string(),
-  Planting,
+  PlantingSchema,
   v.objectWithRest(
     { ...PLANTING_KEYS, crop: opt(v.never()) },
     v.union([v.string(), v.number(), v.null(), v.record(v.string(), v.unknown())]),
   ),
 ]);
 
-const Means = v.array(
+const MeansSchema = v.array(
   v.number("Write a number for each month"),
   "Write twelve numbers, January first",
 );
@@ -102,27 +102,27 @@ const latitude = v.pipe(
 
 const WEATHER_KEYS = {
   latitude: opt(latitude),
-  low: Means,
-  high: Means,
+  low: MeansSchema,
+  high: MeansSchema,
   in: opt(words("the unit", "°C")),
   station: opt(words("where the figures come from", "Valley Station")),
   source: opt(words("who published them", "national normals")),
   years: opt(severalWords("which years they are the mean of", "1991 to 2020")),
-  spread: opt(Means),
-  rain: opt(Means),
+  spread: opt(MeansSchema),
+  rain: opt(MeansSchema),
   ...nightKeys(NIGHT_KEYS.last, "20 Apr, 6 May, 21 May"),
   ...nightKeys(NIGHT_KEYS.first, "17 Sep, 2 Oct, 17 Oct"),
 };
 
 /** A weather file, or the same keys in the plan. */
-export const Weather = v.strictObject(
+export const WeatherSchema = v.strictObject(
   WEATHER_KEYS,
   "Write low and high, twelve monthly means each, or the name of a file",
 );
 
 const GREENHOUSE = "Write trays and warmth, such as 20 trays, kept above 45 °F";
 
-const Place = v.strictObject(
+const PlaceSchema = v.strictObject(
   {
     clock: words("the time zone", "America/Denver"),
     latitude: opt(latitude),
@@ -135,13 +135,16 @@ const Place = v.strictObject(
     "colder than the forecast by": opt(words("a difference", "3 °F")),
     greenhouse: opt(v.pipe(v.string(GREENHOUSE), v.description("20 trays, kept above 45 °F"))),
     weather: opt(
-      v.union([v.string(), Weather], "Write the name of a weather file, or low and high means"),
+      v.union(
+        [v.string(), WeatherSchema],
+        "Write the name of a weather file, or low and high means",
+      ),
     ),
   },
   "Write the place's keys below it: clock, last frost, first frost",
 );
 
-const Risk = v.strictObject(
+const RiskSchema = v.strictObject(
   {
     "plants we raised": opt(words("a chance of frost", "1 spring in 10")),
     "seed in the ground": opt(words("a chance of frost", "1 spring in 2")),
@@ -149,7 +152,7 @@ const Risk = v.strictObject(
   "Write plants we raised: 1 spring in 10",
 );
 
-const Person = v.strictObject(
+const PersonSchema = v.strictObject(
   {
     gardens: opt(words("gardening hours", "Wed 18-19 and Sat 9-12")),
     home: opt(words("hours at home", "weekdays from 17:30 and weekends")),
@@ -159,7 +162,7 @@ const Person = v.strictObject(
   "Write gardens: Sat 9-12",
 );
 
-const bed = <const Item extends v.GenericSchema>(item: Item) =>
+const bedSchema = <const Item extends v.GenericSchema>(item: Item) =>
   v.strictObject(
     {
       is: opt(words("size or kind", "12 x 4 ft")),
@@ -171,12 +174,12 @@ const bed = <const Item extends v.GenericSchema>(item: Item) =>
     "Write the bed's keys below it: is, crops",
   );
 
-const DiaryLine = v.union(
+const DiaryLineSchema = v.union(
   [v.string(), v.record(v.string(), v.unknown())],
   "Write a day and what happened, such as 24 May: carrots up",
 );
 
-const plan = <const Item extends v.GenericSchema>(item: Item) =>
+const planSchema = <const Item extends v.GenericSchema>(item: Item) =>
   v.strictObject(
     {
       garden: words("the garden's name", "Quarry Lane"),
@@ -188,20 +191,20 @@ const plan = <const Item extends v.GenericSchema>(item: Item) =>
         v.description("the season's year"),
       ),
       measures: opt(words("the household's units", "inches and °F, or metric")),
-      place: Place,
-      risk: opt(Risk),
-      people: opt(v.record(v.string(), Person, "Write each person's name as a key")),
+      place: PlaceSchema,
+      risk: opt(RiskSchema),
+      people: opt(v.record(v.string(), PersonSchema, "Write each person's name as a key")),
       away: opt(
         v.array(
           words("who is away and when", "Oda, 19 to 23 Jun"),
           "Write a list, each after a dash, such as - Oda, 19 to 23 Jun",
         ),
       ),
-      beds: opt(v.record(v.string(), bed(item), "Write each bed's name as a key")),
+      beds: opt(v.record(v.string(), bedSchema(item), "Write each bed's name as a key")),
       crops: opt(v.array(item, "Write a list of crops, each after a dash")),
       diary: opt(
         v.union(
-          [v.array(DiaryLine), v.record(v.string(), v.unknown())],
+          [v.array(DiaryLineSchema), v.record(v.string(), v.unknown())],
           "Write a list, each after a dash, such as - 24 May: carrots up",
         ),
       ),
@@ -213,7 +216,7 @@ const plan = <const Item extends v.GenericSchema>(item: Item) =>
   );
 
 /** What is checked: every crop as keys. */
-export const Checked = plan(Planting);
+export const CheckedPlanSchema = planSchema(PlantingSchema);
 
 /** What may be written: crops as words, phrases or keys. */
-export const Written = plan(WrittenPlanting);
+export const WrittenPlanSchema = planSchema(WrittenPlantingSchema);

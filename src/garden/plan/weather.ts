@@ -1,28 +1,28 @@
-import type { Place, Problem } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
 import type { Normals } from "../model/plan.ts";
 import { checkWeather } from "./check.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
+import type { WeatherFrosts } from "./frost-sides.ts";
 import { FROST_SPREAD_DAYS } from "./frosts.ts";
 import { readMeans } from "./means.ts";
-import { offer } from "./nearest.ts";
+import { suggestion } from "./nearest.ts";
 import { readNights } from "./nights.ts";
-import { ownFrosts } from "./own.ts";
-import type { Own } from "./sides.ts";
-import { itemsOf, numberUnder, type Tree, under } from "./tree.ts";
+import { stationFrosts } from "./station-frosts.ts";
+import { itemsOf, numberUnder, type Tree, valueUnder } from "./tree.ts";
 import { treeOf } from "./yaml.ts";
 
 /** Texts of the files beside a plan by their names. */
-export type Beside = {
+export type CompanionFiles = {
   readonly file: string;
   readonly texts: Readonly<Record<string, string>>;
 };
 
 /** What reading weather needs; the year and the plan's own latitude [degrees], else the weather's, place its frost dates in the plan's season. */
-export type WeatherReading = {
-  readonly told: Problem[];
+export type WeatherReadContext = {
+  readonly problems: Problem[];
   readonly measures: Measures;
-  readonly beside: Beside;
+  readonly beside: CompanionFiles;
   readonly year: number | null;
   readonly latitude: number | null;
   /** How much colder the garden is than the station [K]. */
@@ -30,14 +30,14 @@ export type WeatherReading = {
 };
 
 /** A site's months, its own frost dates, and the station's latitude; all null where the plan has no weather, or it is wrong and told. */
-export type WeatherRead = {
+export type WeatherResult = {
   readonly normals: Normals | null;
-  readonly own: Own | null;
+  readonly weatherFrosts: WeatherFrosts | null;
   /** Degrees, with what says it; null where the weather does not. */
-  readonly lies: { readonly latitude: number; readonly by: string } | null;
+  readonly stationLocation: { readonly latitude: number; readonly by: string } | null;
 };
 
-const NONE: WeatherRead = { normals: null, own: null, lies: null };
+const NONE: WeatherResult = { normals: null, weatherFrosts: null, stationLocation: null };
 
 /** Years [count] whose frost dates are said to be few. Source: house rule: a tenth of the years is not seen in so few. */
 const FEW_YEARS = 4;
@@ -48,63 +48,72 @@ const FEW_YEARS = 4;
  * and a file's own problems at their place in it. Degrees are those of `in:`, else of the plan's measures, and rain is in
  * inches where they are °F, else in mm.
  */
-export function readWeather(tree: Tree | null, reading: WeatherReading): WeatherRead {
-  if (tree?.kind === "words") return besideThePlan(tree, reading);
+export function readWeather(tree: Tree | null, reading: WeatherReadContext): WeatherResult {
+  if (tree?.kind === "words") return readWeatherFile(tree, reading);
   if (tree?.kind !== "map") return NONE;
-  return figures(tree, { ...reading, name: "the plan's weather", at: tree.at });
+  return readWeatherFigures(tree, { ...reading, name: "the plan's weather", at: tree.at });
 }
 
-function besideThePlan(
+function readWeatherFile(
   tree: Extract<Tree, { kind: "words" }>,
-  reading: WeatherReading,
-): WeatherRead {
-  const { told, beside } = reading;
+  reading: WeatherReadContext,
+): WeatherResult {
+  const { problems, beside } = reading;
   const name = tree.words.text;
   const names = Object.keys(beside.texts);
   const text = names.includes(name) ? beside.texts[name] : undefined;
   if (text === undefined) {
-    const advice = offer(name, names, "Put it beside the plan, or give low and high here");
-    told.push(tell("weather-missing", tree.at, `There is no ${name.slice(0, 60)}`, advice));
+    const advice = suggestion(name, names, "Put it beside the plan, or give low and high here");
+    problems.push(
+      diagnostic("weather-missing", tree.at, `There is no ${name.slice(0, 60)}`, advice),
+    );
     return NONE;
   }
   const folder = beside.file.includes("/") ? beside.file.replace(/[^/]*$/, "") : "";
   const read = treeOf(text, `${folder}${name}`);
-  const wrong = read.tree ? wrongIn(read.tree, name) : [];
-  told.push(...read.problems, ...wrong);
+  const wrong = read.tree ? weatherFileProblems(read.tree, name) : [];
+  problems.push(...read.problems, ...wrong);
   if (!read.tree || wrong.length > 0) return NONE;
-  return figures(read.tree, { ...reading, name, at: tree.at });
+  return readWeatherFigures(read.tree, { ...reading, name, at: tree.at });
 }
 
 /** What is wrong in a weather file as a whole; one that is not made of keys is told by its name. */
-function wrongIn(tree: Tree, name: string): readonly Problem[] {
+function weatherFileProblems(tree: Tree, name: string): readonly Problem[] {
   if (tree.kind === "map") return checkWeather(tree);
   const is = `The weather file ${name.slice(0, 60)} holds no low and high`;
-  return [tell("wrong-type", tree.at, is, "Write low: and high:, twelve monthly means each")];
+  return [diagnostic("wrong-type", tree.at, is, "Write low: and high:, twelve monthly means each")];
 }
 
-type Named = WeatherReading & { readonly name: string; readonly at: Place };
+type NamedWeatherContext = WeatherReadContext & {
+  readonly name: string;
+  readonly at: TextPosition;
+};
 
-function figures(tree: Tree, reading: Named): WeatherRead {
+function readWeatherFigures(tree: Tree, reading: NamedWeatherContext): WeatherResult {
   const normals = readMeans(tree, reading);
   if (normals === null) return NONE;
-  const { year, told, colderK, name, at } = reading;
+  const { year, problems, colderK, name, at } = reading;
   const found = numberUnder(tree, "latitude");
-  const lies = found === null ? null : { latitude: found, by: name };
+  const stationLocation = found === null ? null : { latitude: found, by: name };
   const latitude = reading.latitude ?? found;
-  if (year === null) return { normals, own: null, lies };
+  if (year === null) return { normals, weatherFrosts: null, stationLocation };
   const [january = 0, july = 0] = [normals.highC[0], normals.highC[6]];
   const south = latitude === null ? january > july : latitude < 0;
-  const before = told.length;
-  const nights = readNights(tree, { year, south, spreadDays: FROST_SPREAD_DAYS, told });
-  if (told.length > before) return { normals, own: null, lies };
+  const before = problems.length;
+  const nights = readNights(tree, { year, south, spreadDays: FROST_SPREAD_DAYS, problems });
+  if (problems.length > before) return { normals, weatherFrosts: null, stationLocation };
   const from = fromYears(tree, name);
   const colderF = Math.round(colderK * 1.8 * 1e6) / 1e6;
-  return { normals, own: { frosts: ownFrosts(nights, colderF), name, from, at }, lies };
+  return {
+    normals,
+    weatherFrosts: { frosts: stationFrosts(nights, colderF), name, from, at },
+    stationLocation,
+  };
 }
 
 /** The weather's name and years, and that they are few. */
 function fromYears(tree: Tree, name: string): string {
-  const years = itemsOf(under(tree, "years")).flatMap((item) =>
+  const years = itemsOf(valueUnder(tree, "years")).flatMap((item) =>
     item.kind === "words" ? [item.words.text] : [],
   );
   const from = [name, ...years].join(", ").slice(0, 120);

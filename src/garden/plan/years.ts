@@ -1,8 +1,8 @@
-import { inOrder, type Problem } from "../../base/problems/problem.ts";
+import { type Problem, sortProblems } from "../../base/problems/problem.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { plantingsNamed } from "./after.ts";
-import { tell } from "./codes.ts";
+import { diagnostic } from "./codes.ts";
 import { familyBefore, yearsAway } from "./families.ts";
 
 /**
@@ -10,13 +10,13 @@ import { familyBefore, yearsAway } from "./families.ts";
  * Problem: `key-clash`, two files of one year, whose plantings would share their keys. Doubts: `after-unknown`,
  * a planting to follow that no year holds; `family-too-soon`; `in-twice`. Empty for one plan that follows nothing of another.
  */
-export function joinYears(plans: readonly Plan[]): readonly Problem[] {
+export function problemsBetweenYears(plans: readonly Plan[]): readonly Problem[] {
   const sorted = [...plans].sort((a, b) => a.year - b.year);
   return sorted.flatMap((plan, index) => {
     const before = sorted.slice(0, index).filter(({ year }) => year < plan.year);
     const twin = sorted.slice(0, index).find(({ year }) => year === plan.year);
     const last = before.find(({ year }) => year === plan.year - 1);
-    return inOrder([
+    return sortProblems([
       ...(twin ? [clash(plan, twin)] : []),
       ...plan.plantings.flatMap((planting) => afterDoubt(planting, before)),
       ...plan.plantings.flatMap((planting) => familyDoubt(planting, plan, before)),
@@ -26,7 +26,7 @@ export function joinYears(plans: readonly Plan[]): readonly Problem[] {
 }
 
 function clash(plan: Plan, twin: Plan): Problem {
-  return tell(
+  return diagnostic(
     "key-clash",
     { file: plan.file, line: 1, column: 1 },
     `This is a second plan of ${plan.year}, beside ${twin.file}`,
@@ -38,7 +38,7 @@ function clash(plan: Plan, twin: Plan): Problem {
  * The planting that one follows, in its own year's plan or, where that holds none, in the newest earlier one that
  * has exactly one of that name; null where it follows none, or none is found.
  */
-export function followed(planting: Planting, plans: readonly Plan[]): Planting | null {
+export function predecessorOf(planting: Planting, plans: readonly Plan[]): Planting | null {
   const { after } = planting;
   if (after === null) return null;
   const all = plans.flatMap(({ plantings }) => plantings);
@@ -61,7 +61,7 @@ function afterDoubt(planting: Planting, before: readonly Plan[]): readonly Probl
   const { after, at, written } = planting;
   if (after === null || after.includes("/") || inNewest(after, before)) return [];
   return [
-    tell(
+    diagnostic(
       "after-unknown",
       at,
       `${written} comes after ${after.replaceAll("-", " ")}, which no year's plan holds`,
@@ -77,7 +77,7 @@ function inTwiceDoubt(planting: Planting, last: Plan): readonly Problem[] {
   );
   if (planting.inSince === null || !twin) return [];
   return [
-    tell(
+    diagnostic(
       "in-twice",
       planting.at,
       `${planting.written} is in since last year, and ${last.file} plants it already`,
@@ -97,7 +97,7 @@ function familyDoubt(planting: Planting, plan: Plan, before: readonly Plan[]): r
   const away = yearsAway(crop.family).value;
   const free = away === 1 ? "a year" : `${away} years`;
   return [
-    tell(
+    diagnostic(
       "family-too-soon",
       planting.at,
       `${bed.name} had ${had.planting.written} ${when} (${had.plan.file}, line ${had.planting.at.line}), and ${planting.written} is of the ${crop.family} too`,
@@ -107,11 +107,11 @@ function familyDoubt(planting: Planting, plan: Plan, before: readonly Plan[]): r
 }
 
 /** Plans in which each planting that follows one of an earlier year names it by its key. */
-export function joined(plans: readonly Plan[]): readonly Plan[] {
+export function withLinkedPlantings(plans: readonly Plan[]): readonly Plan[] {
   const named = (planting: Planting) =>
     planting.after === null
       ? planting
-      : { ...planting, after: followed(planting, plans)?.key ?? planting.after };
+      : { ...planting, after: predecessorOf(planting, plans)?.key ?? planting.after };
   return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
 }
 

@@ -1,20 +1,20 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import { nearest } from "../plan/nearest.ts";
-import { type Row, type Table, wrong } from "./table.ts";
+import { type Table, type TableRow, wrong } from "./table.ts";
 
 /** What a column holds. */
-export type Holds = "date" | "low" | "high" | "rain";
+export type ColumnRole = "date" | "low" | "high" | "rain";
 
 /** Names of columns as the caller gave them; those left out are looked for. */
-export type Named = { readonly [K in Holds]?: string };
+export type ColumnNames = { readonly [K in ColumnRole]?: string };
 
 /** Where in a row each stands; null where the file has no rain. */
-export type Columns = Readonly<Record<Exclude<Holds, "rain">, number>> & {
+export type Columns = Readonly<Record<Exclude<ColumnRole, "rain">, number>> & {
   readonly rain: number | null;
 };
 
 /** Names that stations give their columns, in small letters, without signs and units. Source: from memory, unchecked: NOAA's, Canada's and common exports. */
-const NAMES: Readonly<Record<Holds, readonly string[]>> = {
+const NAMES: Readonly<Record<ColumnRole, readonly string[]>> = {
   date: ["date", "datetime", "day", "time"],
   low: ["tmin", "low", "min", "tempmin", "mintemp", "minimumtemperature", "tn"],
   high: ["tmax", "high", "max", "tempmax", "maxtemp", "maximumtemperature", "tx"],
@@ -43,14 +43,14 @@ function plain(name: string): string {
 }
 
 /** The index of a column: by its very name, else whatever its capitals; null where there is none. */
-export function columnNamed(head: Row, name: string): number | null {
+export function columnNamed(head: TableRow, name: string): number | null {
   const exact = head.cells.indexOf(name);
   const small = head.cells.findIndex((cell) => cell.toLowerCase() === name.toLowerCase());
   return exact >= 0 ? exact : small >= 0 ? small : null;
 }
 
 /** `There is no column X`, with the nearest name or all there are. Problem: `no-column`. */
-export function noColumn(head: Row, name: string): Problem {
+export function noColumn(head: TableRow, name: string): Problem {
   const near = nearest(name, head.cells);
   const all = head.cells.slice(0, 20).join(", ").slice(0, 300);
   const advice = near === null ? `Name one of ${all}` : `Did you mean ${near}`;
@@ -58,22 +58,22 @@ export function noColumn(head: Row, name: string): Problem {
 }
 
 /** The first column whose name is one of those, in small letters, without signs and units; null where there is none. */
-export function columnLike(head: Row, names: readonly string[]): number | null {
+export function columnLike(head: TableRow, names: readonly string[]): number | null {
   const plains = head.cells.map(plain);
   return names.map((name) => plains.indexOf(name)).find((at) => at >= 0) ?? null;
 }
 
 /** The columns of a file; a name that the caller gave must be there. Problem: `no-column`, one for each that is missing. */
 export function columnsOf(
-  head: Row,
-  named: Named,
+  head: TableRow,
+  columnNames: ColumnNames,
 ): { readonly columns: Columns | null; readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
-  const find = (holds: Holds): number | null => {
-    const name = named[holds];
-    const at = name === undefined ? columnLike(head, NAMES[holds]) : columnNamed(head, name);
-    if (at !== null || (holds === "rain" && name === undefined)) return at;
-    problems.push(name === undefined ? unnamed(head, holds) : noColumn(head, name));
+  const find = (role: ColumnRole): number | null => {
+    const name = columnNames[role];
+    const at = name === undefined ? columnLike(head, NAMES[role]) : columnNamed(head, name);
+    if (at !== null || (role === "rain" && name === undefined)) return at;
+    problems.push(name === undefined ? unnamed(head, role) : noColumn(head, name));
     return null;
   };
   const [date, low, high, rain] = [find("date"), find("low"), find("high"), find("rain")];
@@ -81,26 +81,26 @@ export function columnsOf(
   return { columns: problems.length > 0 ? null : columns, problems };
 }
 
-function unnamed(head: Row, holds: Holds): Problem {
-  const what = holds === "date" ? "the day" : `the day's ${holds}`;
+function unnamed(head: TableRow, role: ColumnRole): Problem {
+  const what = role === "date" ? "the day" : `the day's ${role}`;
   const all = head.cells.slice(0, 20).join(", ").slice(0, 300);
   const is = `No column is known to hold ${what}`;
-  return wrong("no-column", head.at(0), is, `Say which with --${holds}, one of ${all}`);
+  return wrong("no-column", head.at(0), is, `Say which with --${role}, one of ${all}`);
 }
 
 /** A column's value that rows must have, such as location and Seattle. */
-export type Where = { readonly column: string; readonly value: string };
+export type RowFilter = { readonly column: string; readonly value: string };
 
 /**
  * The rows that have all those values, of one station. Problems: `no-column`, `nothing-left`, `several-stations`
  * with the stations there are.
  */
-export function rowsWhere(
-  { head, rows }: Extract<Table, { readonly head: Row }>,
-  where: readonly Where[],
-): { readonly rows: readonly Row[]; readonly problems: readonly Problem[] } {
+export function filterRows(
+  { head, rows }: Extract<Table, { readonly head: TableRow }>,
+  filters: readonly RowFilter[],
+): { readonly rows: readonly TableRow[]; readonly problems: readonly Problem[] } {
   let left = rows;
-  for (const { column, value } of where) {
+  for (const { column, value } of filters) {
     const at = columnNamed(head, column);
     if (at === null) return { rows: [], problems: [noColumn(head, column)] };
     const values = valuesOf(left, at);
@@ -114,7 +114,7 @@ export function rowsWhere(
   return { rows: left, problems: severalStations(head, left) };
 }
 
-const valuesOf = (rows: readonly Row[], at: number) => [
+const valuesOf = (rows: readonly TableRow[], at: number) => [
   ...new Set(rows.map(({ cells }) => cells[at] ?? "")),
 ];
 
@@ -122,7 +122,7 @@ const some = (values: readonly string[]) =>
   values.length > 8 ? `${values.slice(0, 8).join(", ")} and more` : values.join(", ");
 
 /** The most telling column there is decides: one station may have changed its name. */
-function severalStations(head: Row, rows: readonly Row[]): readonly Problem[] {
+function severalStations(head: TableRow, rows: readonly TableRow[]): readonly Problem[] {
   const at = columnLike(head, STATIONS);
   const values = at === null ? [] : valuesOf(rows, at);
   if (at === null || values.length < 2) return [];

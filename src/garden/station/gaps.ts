@@ -1,5 +1,5 @@
 import type { Day } from "../../base/days/day.ts";
-import type { Daily } from "./record.ts";
+import type { DailyRecord } from "./record.ts";
 
 /** Days of a record without a low or a high: how many, and the longest run of them; null where there is none. */
 export type Gaps = {
@@ -8,7 +8,7 @@ export type Gaps = {
 };
 
 /** What is missing between the first and the last day of a record in day order. */
-export function gapsIn(series: readonly Daily[]): Gaps {
+export function gapsIn(series: readonly DailyRecord[]): Gaps {
   const runs: { from: Day; days: number }[] = [];
   const there = series.filter(({ lowC, highC }) => lowC !== null && highC !== null);
   const [first, last] = [series[0]?.day, series.at(-1)?.day];

@@ -1,5 +1,5 @@
-import { monthStart, partsOf, theDay } from "../../base/days/day.ts";
-import type { Daily } from "./record.ts";
+import { dayOrThrow, monthStart, partsOf } from "../../base/days/day.ts";
+import type { DailyRecord } from "./record.ts";
 import { likelySpreadK } from "./spread.ts";
 
 /** The share of a month's days that must be there. Source: house rule, as common in national normals: four days in five. */
@@ -37,8 +37,8 @@ function meanOf(values: readonly (number | null)[], days: number): number | null
   return there.length >= DAYS_THERE * days ? mean(there) : null;
 }
 
-function monthsOf(series: readonly Daily[]): readonly Month[] {
-  const byMonth = new Map<string, Daily[]>();
+function monthsOf(series: readonly DailyRecord[]): readonly Month[] {
+  const byMonth = new Map<string, DailyRecord[]>();
   for (const daily of series) {
     const { year, month } = partsOf(daily.day);
     const key = `${year}/${month}`;
@@ -46,7 +46,7 @@ function monthsOf(series: readonly Daily[]): readonly Month[] {
   }
   return [...byMonth].map(([key, dailies]) => {
     const [year = 0, month = 0] = key.split("/").map(Number);
-    const days = monthStart(theDay(year, month, 1), 1) - theDay(year, month, 1);
+    const days = monthStart(dayOrThrow(year, month, 1), 1) - dayOrThrow(year, month, 1);
     const rain = meanOf(
       dailies.map(({ rainMm }) => rainMm),
       days,
@@ -85,7 +85,7 @@ function whole(values: readonly (number | null)[]): readonly number[] | null {
  * The months of a record in day order, gaps allowed. Each month of each year counts once, however many of its days
  * are there, so long as four in five are.
  */
-export function monthsIn(series: readonly Daily[]): MonthlyNormals {
+export function monthlyNormalsOf(series: readonly DailyRecord[]): MonthlyNormals {
   const months = monthsOf(series);
   const each = (value: (month: Month) => number | null) =>
     Array.from({ length: 12 }, (_, i) =>

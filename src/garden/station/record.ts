@@ -1,7 +1,7 @@
-import { type Day, partsOf, plus, theDay } from "../../base/days/day.ts";
+import { type Day, dayOrThrow, partsOf, plus } from "../../base/days/day.ts";
 
 /** What a station wrote down of one day: lowest and highest [°C], rain [mm]; null where it wrote nothing. */
-export type Daily = {
+export type DailyRecord = {
   readonly day: Day;
   readonly lowC: number | null;
   readonly highC: number | null;
@@ -13,13 +13,13 @@ export type Daily = {
  * nothing that counts because too many nights are missing: within the record (`left out`), or because the winter runs
  * past the record's end or begins before it (`cut off`). `year` is the one in which the growing year begins.
  */
-export type Searched = {
+export type SearchedYear = {
   readonly year: number;
   readonly night: number | "none" | "left out" | "cut off";
 };
 
 /** What a record is searched for: nights at or below that temperature [°C], in growing years of that half of the world. */
-export type Search = { readonly atMostC: number; readonly south: boolean };
+export type NightSearch = { readonly atMostC: number; readonly south: boolean };
 
 /** Nights missing at which a year is left out. Source: Utah Climate Center, Utah State University, Help: freeze dates table. */
 export const MISSING_NIGHTS = 10;
@@ -36,31 +36,31 @@ const ROUNDING_K = 0.05;
 export function quantile(values: readonly number[], share: number): number | null {
   const sorted = [...values].sort((a, b) => a - b);
   const position = Math.round((sorted.length + 1) * share * 1e9) / 1e9;
-  const kept = Math.min(Math.max(position, 1), sorted.length);
-  const [below, above] = [sorted[Math.floor(kept) - 1], sorted[Math.ceil(kept) - 1]];
+  const clamped = Math.min(Math.max(position, 1), sorted.length);
+  const [below, above] = [sorted[Math.floor(clamped) - 1], sorted[Math.ceil(clamped) - 1]];
   if (below === undefined || above === undefined) return null;
   if (!Number.isFinite(below) || !Number.isFinite(above)) return null;
-  return below + (kept - Math.floor(kept)) * (above - below);
+  return below + (clamped - Math.floor(clamped)) * (above - below);
 }
 
 /**
  * The number of a day in a year of 365: 1 for 1 January, 60 for 1 March and for 29 February too, 0 for 31 December
  * of the year before, above 365 in the year after.
  */
-export function numberOf(day: Day, year: number): number {
+export function dayNumberOf(day: Day, year: number): number {
   const { year: own, month, date } = partsOf(day);
   if (month === 2 && date === 29) return 60 + 365 * (own - year);
-  const plain = theDay(2027, month, date) - theDay(2027, 1, 1) + 1;
+  const plain = dayOrThrow(2027, month, date) - dayOrThrow(2027, 1, 1) + 1;
   return plain + 365 * (own - year);
 }
 
 /** The month and date of a number of a year's days, as a day of some year without a 29 February; rounded to a whole day. */
-export function dayNumbered(number: number): Day {
-  return plus(theDay(2027, 1, 1), (((Math.round(number) - 1) % 365) + 365) % 365);
+export function dayOfNumber(number: number): Day {
+  return plus(dayOrThrow(2027, 1, 1), (((Math.round(number) - 1) % 365) + 365) % 365);
 }
 
 /** How much warmer the highs of July are than those of January [K]; null where the record lacks one of the months. */
-function julyWarmerK(series: readonly Daily[]): number | null {
+function julyWarmerK(series: readonly DailyRecord[]): number | null {
   const [january, july] = [1, 7].map((wanted) => {
     const of = series.filter(({ day }) => partsOf(day).month === wanted);
     const highs = of.flatMap(({ highC }) => (highC === null ? [] : [highC]));
@@ -73,35 +73,38 @@ function julyWarmerK(series: readonly Daily[]): number | null {
  * Whether the record is of the southern half of the world: by latitude [degrees], else by the warmer of January and
  * July; false where it has none of them.
  */
-export function isSouth(series: readonly Daily[], latitude: number | null): boolean {
+export function isSouth(series: readonly DailyRecord[], latitude: number | null): boolean {
   return latitude === null ? (julyWarmerK(series) ?? 0) < 0 : latitude < 0;
 }
 
 /** How far January and July lie apart where they tell the half of the world [K]. Source: house rule: near the equator rains may turn them about by less. */
-const TELLING_K = 5;
+const DECISIVE_K = 5;
 
 /** Whether January and July contradict a latitude [degrees]: the warmer by far is that of the other half of the world. */
-export function contradicts(series: readonly Daily[], latitude: number): boolean {
+export function contradictsLatitude(series: readonly DailyRecord[], latitude: number): boolean {
   const warmerK = julyWarmerK(series) ?? 0;
-  return Math.abs(warmerK) >= TELLING_K && warmerK < 0 !== latitude < 0;
+  return Math.abs(warmerK) >= DECISIVE_K && warmerK < 0 !== latitude < 0;
 }
 
 /** Midsummer's last day of the growing year that begins in a year: 31 July, in the south 31 January of the year after. */
 function midsummer(year: number, south: boolean): Day {
-  return south ? theDay(year + 1, 1, 31) : theDay(year, 7, 31);
+  return south ? dayOrThrow(year + 1, 1, 31) : dayOrThrow(year, 7, 31);
 }
 
 /** Days from one midsummer to the next at the most; the winter between them is searched as one. */
 const WINTER_DAYS = 365;
 
-type Direction = { readonly step: 1 | -1; readonly search: Search };
+type Direction = { readonly step: 1 | -1; readonly search: NightSearch };
 
-function searched(series: readonly Daily[], { step, search }: Direction): readonly Searched[] {
+function searchYears(
+  series: readonly DailyRecord[],
+  { step, search }: Direction,
+): readonly SearchedYear[] {
   const [first, last] = [series[0]?.day, series.at(-1)?.day];
   if (first === undefined || last === undefined) return [];
   const lows = new Map(series.map(({ day, lowC }) => [day, lowC]));
   const record = { lows, first, last };
-  const years: Searched[] = [];
+  const years: SearchedYear[] = [];
   for (let year = partsOf(first).year - 1; year <= partsOf(last).year; year++) {
     const from = plus(midsummer(year, search.south), step === 1 ? 1 : 0);
     const begins = step === 1 ? from > first - MISSING_NIGHTS : from > first;
@@ -112,17 +115,17 @@ function searched(series: readonly Daily[], { step, search }: Direction): readon
   return years;
 }
 
-type Recorded = {
+type RecordedLows = {
   readonly lows: ReadonlyMap<Day, number | null>;
   readonly first: Day;
   readonly last: Day;
 };
 
 function nightFrom(
-  { lows, first, last }: Recorded,
+  { lows, first, last }: RecordedLows,
   from: Day,
   { step, search, year }: Direction & { readonly year: number },
-): Searched["night"] {
+): SearchedYear["night"] {
   let [missing, beyond] = [0, 0];
   for (let off = 0; off < WINTER_DAYS; off++) {
     const day = plus(from, off * step);
@@ -131,7 +134,7 @@ function nightFrom(
     else if (low === null) missing += 1;
     if (missing >= MISSING_NIGHTS) return "left out";
     if (missing + beyond >= MISSING_NIGHTS) return "cut off";
-    if (low !== null && low <= search.atMostC + ROUNDING_K) return numberOf(day, year);
+    if (low !== null && low <= search.atMostC + ROUNDING_K) return dayNumberOf(day, year);
   }
   return "none";
 }
@@ -142,11 +145,17 @@ function nightFrom(
  * gaps allowed; years whose midsummer lies outside it are no part of the answer.
  * Source: NOAA NCEI and Utah Climate Center, who both count by the winter; the missing nights are Utah's.
  */
-export function lastNights(series: readonly Daily[], search: Search): readonly Searched[] {
-  return searched(series, { step: -1, search });
+export function lastNights(
+  series: readonly DailyRecord[],
+  search: NightSearch,
+): readonly SearchedYear[] {
+  return searchYears(series, { step: -1, search });
 }
 
 /** The first such night from the day after midsummer on, through the whole winter; it may lie in January or later. Otherwise as lastNights. */
-export function firstNights(series: readonly Daily[], search: Search): readonly Searched[] {
-  return searched(series, { step: 1, search });
+export function firstNights(
+  series: readonly DailyRecord[],
+  search: NightSearch,
+): readonly SearchedYear[] {
+  return searchYears(series, { step: 1, search });
 }

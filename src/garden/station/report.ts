@@ -1,10 +1,10 @@
 import { sayDay } from "../../base/days/day.ts";
-import type { Side } from "../plan/nights.ts";
+import type { FrostSide } from "../plan/nights.ts";
+import type { NightDates } from "./frost-record.ts";
 import { gapsIn } from "./gaps.ts";
-import type { NightDates } from "./odds.ts";
 import { MISSING_NIGHTS } from "./record.ts";
 import type { Station } from "./station.ts";
-import type { SiteFigures } from "./written.ts";
+import type { SiteFigures } from "./weather-file.ts";
 
 const UNITS = {
   "°C": "°C and mm",
@@ -20,7 +20,7 @@ const BY = {
 
 const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
 
-function sayRead({ read, unit, unitBy }: Station): string {
+function sayRead({ columnsRead: read, unit, unitBy }: Station): string {
   const rain = read.rain === null ? "no rain" : `${read.rain} as the rain`;
   return `Read ${read.low} as the low, ${read.high} as the high, ${rain}, in ${UNITS[unit]} (${BY[unitBy]}).`;
 }
@@ -47,13 +47,13 @@ const CUT_OFF = {
   first: ["winter runs past the record's end", "winters run past the record's end"],
 } as const;
 
-function sayUncounted({ leftOut, cutOff }: NightDates, side: Side): string {
+function sayUncounted({ leftOut, cutOff }: NightDates, side: FrostSide): string {
   const missing = `; ${count(leftOut, "year")} left out with ${MISSING_NIGHTS} or more nights missing`;
   const cut = `; ${cutOff} ${CUT_OFF[side][cutOff === 1 ? 0 : 1]}`;
   return `${leftOut > 0 ? missing : ""}${cutOff > 0 ? cut : ""}`;
 }
 
-function sayNights(what: string, dates: NightDates, side: Side): string {
+function sayNights(what: string, dates: NightDates, side: FrostSide): string {
   const { years, without } = dates;
   const left = sayUncounted(dates, side);
   if (years === 0) return `${what}: no year counts${left}. Its dates are left out of the file.`;

@@ -1,22 +1,22 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import {
+  type ColumnNames,
   type Columns,
   columnLike,
   columnsOf,
-  type Named,
-  rowsWhere,
-  type Where,
+  filterRows,
+  type RowFilter,
 } from "./columns.ts";
-import type { Daily } from "./record.ts";
-import { type Line, linesOf } from "./rows.ts";
-import { type Row, tableOf, wrong } from "./table.ts";
+import type { DailyRecord } from "./record.ts";
+import { type RawStationDay, readStationDays } from "./station-days.ts";
+import { type TableRow, tableOf, wrong } from "./table.ts";
 import { type FileUnit, inC, inMm, unitOfHead, unitOfHighs } from "./units.ts";
 
 /** How a file is read: its name for problems, the columns that were named, the rows that were chosen, the unit that was said. */
-export type Asked = {
+export type StationRequest = {
   readonly file: string;
-  readonly columns: Named;
-  readonly where: readonly Where[];
+  readonly columns: ColumnNames;
+  readonly where: readonly RowFilter[];
   readonly unit: FileUnit | null;
 };
 
@@ -26,12 +26,16 @@ export type Station = {
   readonly name: string | null;
   /** Degrees, south negative, where the file says. */
   readonly latitude: number | null;
-  readonly days: readonly Daily[];
+  readonly days: readonly DailyRecord[];
   readonly unit: FileUnit;
   /** How the unit is known. */
   readonly unitBy: "said" | "head" | "values";
   /** The names of the columns that were read. */
-  readonly read: { readonly low: string; readonly high: string; readonly rain: string | null };
+  readonly columnsRead: {
+    readonly low: string;
+    readonly high: string;
+    readonly rain: string | null;
+  };
 };
 
 /** Days [days] a record must run at least. Source: house rule: under a year some month was never seen. */
@@ -44,17 +48,17 @@ const MOST_TOLD = 20;
 const AIR_C = { least: -95, most: 60 } as const;
 
 function daily(
-  line: Line,
+  line: RawStationDay,
   {
     columns,
     unit,
-    told,
+    told: allProblems,
   }: { readonly columns: Columns; readonly unit: FileUnit; readonly told: Problem[] },
-): Daily {
+): DailyRecord {
   const air = (value: number | null, at: number) => {
     const found = value === null ? null : inC(value, unit);
     if (found === null || (found >= AIR_C.least && found <= AIR_C.most)) return found;
-    told.push(
+    allProblems.push(
       wrong(
         "no-such-air",
         line.row.at(at),
@@ -66,7 +70,7 @@ function daily(
   };
   const [lowC, highC] = [air(line.low, columns.low), air(line.high, columns.high)];
   if (lowC !== null && highC !== null && lowC > highC)
-    told.push(
+    allProblems.push(
       wrong(
         "low-above-high",
         line.row.at(columns.low),
@@ -75,7 +79,7 @@ function daily(
       ),
     );
   if (line.rain !== null && line.rain < 0)
-    told.push(
+    allProblems.push(
       wrong(
         "no-such-rain",
         line.row.at(columns.rain ?? 0),
@@ -87,12 +91,12 @@ function daily(
 }
 
 /** What a file gives: a station, or null exactly when there are problems. */
-export type ReadStation = {
+export type StationResult = {
   readonly station: Station | null;
   readonly problems: readonly Problem[];
 };
 
-const failed = (problems: readonly Problem[]): ReadStation => {
+const failed = (problems: readonly Problem[]): StationResult => {
   const more = problems.length - MOST_TOLD;
   const last = problems[MOST_TOLD - 1];
   if (more <= 0 || !last) return { station: null, problems };
@@ -110,43 +114,43 @@ const failed = (problems: readonly Problem[]): ReadStation => {
  * Never throws, whatever the text. Problems: `station-unreadable`, `no-column`, `nothing-left`, `several-stations`,
  * `no-day`, `not-a-number`, `day-twice`, `no-such-air`, `low-above-high`, `no-such-rain`, `under-a-year`.
  */
-export function readStation(text: string, asked: Asked): ReadStation {
-  const table = tableOf(text, asked.file);
+export function readStation(text: string, request: StationRequest): StationResult {
+  const table = tableOf(text, request.file);
   if ("problem" in table) return failed([table.problem]);
-  const { columns, problems } = columnsOf(table.head, asked.columns);
-  const chosen = rowsWhere(table, asked.where);
+  const { columns, problems } = columnsOf(table.head, request.columns);
+  const chosen = filterRows(table, request.where);
   const wrongs = [...problems, ...chosen.problems];
   if (columns === null || wrongs.length > 0) return failed(wrongs);
-  return ofRows({ head: table.head, rows: chosen.rows, columns, asked });
+  return ofRows({ head: table.head, rows: chosen.rows, columns, request });
 }
 
-type Chosen = {
-  readonly head: Row;
-  readonly rows: readonly Row[];
+type ChosenRows = {
+  readonly head: TableRow;
+  readonly rows: readonly TableRow[];
   readonly columns: Columns;
-  readonly asked: Asked;
+  readonly request: StationRequest;
 };
 
-function ofRows({ head, rows, columns, asked }: Chosen): ReadStation {
-  const { lines, problems } = linesOf(rows, columns);
+function ofRows({ head, rows, columns, request }: ChosenRows): StationResult {
+  const { lines, problems } = readStationDays(rows, columns);
   const headed = unitOfHead(head.cells[columns.high] ?? "");
-  const unit = asked.unit ?? headed ?? unitOfHighs(lines.flatMap(({ high }) => high ?? []));
-  const told = [...problems];
-  const days = lines.map((line) => daily(line, { columns, unit, told }));
-  if (told.length === 0) told.push(...tooShort(head, days));
-  if (told.length > 0) return failed(told);
+  const unit = request.unit ?? headed ?? unitOfHighs(lines.flatMap(({ high }) => high ?? []));
+  const allProblems = [...problems];
+  const days = lines.map((line) => daily(line, { columns, unit, told: allProblems }));
+  if (allProblems.length === 0) allProblems.push(...tooShort(head, days));
+  if (allProblems.length > 0) return failed(allProblems);
   const first = (...names: readonly string[]) =>
     rows[0]?.cells[columnLike(head, names) ?? -1] || null;
   const latitude = Number(first("latitude", "lat") ?? Number.NaN);
   const named = (at: number | null) => (at === null ? null : (head.cells[at] ?? ""));
   return {
     station: {
-      name: first("name", "stationname") ?? asked.where.at(-1)?.value ?? first("station"),
+      name: first("name", "stationname") ?? request.where.at(-1)?.value ?? first("station"),
       latitude: Math.abs(latitude) <= 90 ? latitude : null,
       days,
       unit,
-      unitBy: asked.unit ? "said" : headed ? "head" : "values",
-      read: {
+      unitBy: request.unit ? "said" : headed ? "head" : "values",
+      columnsRead: {
         low: named(columns.low) ?? "",
         high: named(columns.high) ?? "",
         rain: named(columns.rain),
@@ -156,7 +160,7 @@ function ofRows({ head, rows, columns, asked }: Chosen): ReadStation {
   };
 }
 
-function tooShort(head: Row, days: readonly Daily[]): readonly Problem[] {
+function tooShort(head: TableRow, days: readonly DailyRecord[]): readonly Problem[] {
   const [first, last] = [days[0]?.day, days.at(-1)?.day];
   const run = first === undefined || last === undefined ? 0 : last - first + 1;
   if (run >= LEAST_DAYS) return [];

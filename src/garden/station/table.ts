@@ -1,16 +1,16 @@
 import { CsvError, parse } from "csv-parse/sync";
-import type { Place, Problem } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 
 /** A row's cells, and where each stands in the file. */
-export type Row = {
+export type TableRow = {
   readonly cells: readonly string[];
   /** The place of the cell with that index from 0, or of the row's end where it has fewer. */
-  readonly at: (index: number) => Place;
+  readonly at: (index: number) => TextPosition;
 };
 
 /** A file of cells: its head and the rows below it, or what keeps it from being read. */
 export type Table =
-  | { readonly head: Row; readonly rows: readonly Row[] }
+  | { readonly head: TableRow; readonly rows: readonly TableRow[] }
   | { readonly problem: Problem };
 
 /** Separators a station's file may have; the one that stands most often in its first line is its own. */
@@ -19,7 +19,7 @@ const SEPARATORS = [",", ";", "\t"] as const;
 const LOOK = "Give a station's file of daily lows and highs, with the names of the columns on top";
 
 /** A problem of a station's file, told as those of plans are. */
-export function wrong(code: string, at: Place, is: string, shouldBe: string): Problem {
+export function wrong(code: string, at: TextPosition, is: string, shouldBe: string): Problem {
   return { code, weight: "problem", at, is, shouldBe };
 }
 
@@ -52,7 +52,7 @@ const NO_TEXT = /[^\P{Cc}\t\r\n]/u;
 /** The text of a row alone: comments and empty lines before it are kept with it, and its line's end. */
 const alone = (raw: string) => raw.replace(/^(?:\uFEFF|#.*\r?\n|[ \t]*\r?\n)*/, "").trimEnd();
 
-function rowOf({ record, raw, info }: Parsed, file: string, separator: string): Row {
+function rowOf({ record, raw, info }: Parsed, file: string, separator: string): TableRow {
   const at = (index: number) => {
     const text = alone(raw);
     const line = info.lines - (text.split("\n").length - 1);

@@ -1,18 +1,18 @@
-import { MONTHS, theDay } from "../../base/days/day.ts";
+import { dayOrThrow, MONTHS } from "../../base/days/day.ts";
 import type { Problem } from "../../base/problems/problem.ts";
 import { fahrenheit } from "../../base/quantities/quantity.ts";
 import type { MonthlyNormals } from "./months.ts";
 import {
-  contradicts,
+  contradictsLatitude,
+  dayNumberOf,
   firstNights,
   isSouth,
   lastNights,
-  numberOf,
-  type Searched,
+  type SearchedYear,
 } from "./record.ts";
 import type { Station } from "./station.ts";
 import { wrong } from "./table.ts";
-import type { SiteFigures } from "./written.ts";
+import type { SiteFigures } from "./weather-file.ts";
 
 /** The mean high of the warmest month under which nothing is gardened [°C]. Source: house rule: plants of the tundra's edge need more. */
 const LEAST_SUMMER_C = 5;
@@ -46,7 +46,8 @@ export function unlikelyIn(station: Station, { months, latitude }: SiteFigures):
   const inF = station.unit === "°F";
   const odd = [...coldSummer(months, inF), ...muchRain(months, inF)];
   const unit = `The unit looks wrong: the file was read in ${station.unit}; say another with --in.`;
-  const half = latitude !== null && contradicts(station.days, latitude) ? [sayHalf(latitude)] : [];
+  const half =
+    latitude !== null && contradictsLatitude(station.days, latitude) ? [sayHalf(latitude)] : [];
   return [...odd, ...(odd.length > 0 ? [unit] : []), ...half];
 }
 
@@ -62,7 +63,7 @@ function sayHalf(latitude: number): string {
 export function frozenThrough({ days, unit }: Station, file: string): Problem | null {
   const south = isSouth(days, null);
   const search = { atMostC: 0, south };
-  const midsummer = numberOf(south ? theDay(2028, 1, 31) : theDay(2027, 7, 31), 2027);
+  const midsummer = dayNumberOf(south ? dayOrThrow(2028, 1, 31) : dayOrThrow(2027, 7, 31), 2027);
   const nights = counted([...lastNights(days, search), ...firstNights(days, search)]);
   const near = (night: number | "none") =>
     night !== "none" && Math.abs(night - midsummer) <= NEAR_MIDSUMMER_DAYS;
@@ -72,8 +73,8 @@ export function frozenThrough({ days, unit }: Station, file: string): Problem | 
   return wrong("frost-at-midsummer", at, is, "The unit looks wrong: say another with --in");
 }
 
-function counted(searched: readonly Searched[]): readonly (number | "none")[] {
-  return searched.flatMap(({ night }) =>
+function counted(searchedYears: readonly SearchedYear[]): readonly (number | "none")[] {
+  return searchedYears.flatMap(({ night }) =>
     night === "left out" || night === "cut off" ? [] : [night],
   );
 }

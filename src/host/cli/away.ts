@@ -1,4 +1,4 @@
-import { list } from "../../engine/practices/say.ts";
+import { list } from "../../engine/practices/sentence.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { awayReports } from "../../views/away/report.ts";
 import { awayTexts } from "../../views/away/texts.ts";
@@ -25,7 +25,7 @@ function run(call: Call): Exit {
   const told = loaded.asked.flatMap((plan) =>
     awayReports(plan, season, { person, today: day }).map((report) => {
       const head = `${who(report.leave.away, plan)}, ${sayDays(report.leave)}`;
-      const texts = awayTexts(report, plan, season.placed).map(
+      const texts = awayTexts(report, plan, season.scheduled).map(
         ({ title, text }) => `${title}\n${text}`,
       );
       return `${head}\n\n${texts.join("\n\n")}\n`;

@@ -1,11 +1,11 @@
-import { type Garden, horizonAt, type Told, tell } from "../../app/feed.ts";
+import { buildSchedule, type Garden, horizonAt, type Schedule } from "../../app/feed.ts";
 import type { Day } from "../../base/days/day.ts";
 import { dayFromIso } from "../../base/days/day.ts";
 import { dayAt, startOf } from "../../base/days/instants.ts";
 import { sayProblem } from "../../base/problems/problem.ts";
-import type { Season } from "../../engine/beds/lives.ts";
-import type { Standing } from "../../engine/schedule/placed.ts";
-import { understood } from "../../garden/diary/understand.ts";
+import type { GardenSeason } from "../../engine/beds/lives.ts";
+import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
+import { observationsIn } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { readGarden } from "./files.ts";
 
@@ -84,7 +84,7 @@ export function load({ rest, terminal }: Call): Loaded | null {
   if (path === undefined) throw new WrongUsage("which plan?");
   const read = readGarden(path);
   for (const problem of read.problems) terminal.err(`${sayProblem(problem)}\n`);
-  const [first, ...others] = read.asked;
+  const [first, ...others] = read.requested;
   const newest = read.garden?.plans[read.garden.plans.length - 1];
   return read.garden && first && newest
     ? { garden: read.garden, asked: [first, ...others], newest }
@@ -110,15 +110,23 @@ export function today(
 }
 
 /** The garden told as of that day, after what was told before. */
-export function tellOn(call: Call, loaded: Loaded, standing: Standing): Told {
-  return tell(loaded.garden, horizonAt(loaded.garden, today(call, loaded).instant), standing);
+export function tellOn(call: Call, loaded: Loaded, standing: PublishedState): Schedule {
+  return buildSchedule(
+    loaded.garden,
+    horizonAt(loaded.garden, today(call, loaded).instant),
+    standing,
+  );
 }
 
 /** The garden's years as placed that day, nothing told before; without what is usual here, which costs as much again and moves no day. */
-export function seasonOn(call: Call, loaded: Loaded): Season {
+export function seasonOn(call: Call, loaded: Loaded): GardenSeason {
   const { garden } = loaded;
-  const { placed } = tellOn(call, { ...loaded, garden: { ...garden, usual: {} } }, {});
-  return { plans: garden.plans, placed, facts: understood(garden.plans) };
+  const { scheduled: placed } = tellOn(
+    call,
+    { ...loaded, garden: { ...garden, baseline: {} } },
+    {},
+  );
+  return { plans: garden.plans, scheduled: placed, observations: observationsIn(garden.plans) };
 }
 
 /** Whatever bears a name or key, whatever its case. */

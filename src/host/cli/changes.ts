@@ -1,7 +1,7 @@
-import { horizonAt, tell } from "../../app/feed.ts";
+import { buildSchedule, horizonAt } from "../../app/feed.ts";
 import { type Day, dayFromIso, sayDay } from "../../base/days/day.ts";
 import { startOf } from "../../base/days/instants.ts";
-import { lineByLine, type UnderstoodLine } from "../../garden/diary/understand.ts";
+import { type ParsedDiaryLine, parseDiaryLines } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { changesOf } from "../../views/events/changes.ts";
 import {
@@ -25,13 +25,16 @@ function run(call: Call): Exit {
   const { garden, newest } = loaded;
   const at = (when: Day, until: Day, standing = {}) => {
     const then = { ...garden, plans: garden.plans.map((plan) => upTo(plan, until)) };
-    return tell(then, horizonAt(then, startOf(when, newest.site.clock)), standing);
+    return buildSchedule(then, horizonAt(then, startOf(when, newest.site.clock)), standing);
   };
   const before = at(since, (since - 1) as Day);
-  const now = at(day, day, before.standing);
+  const now = at(day, day, before.publishedState);
   const said = saidIn(loaded, since, day);
-  const changes = changesOf({ before: before.placed, now: now.placed, said, since }, garden.plans);
-  for (const { said, why } of changes)
+  const changes = changesOf(
+    { before: before.scheduled, now: now.scheduled, diaryLines: said, since },
+    garden.plans,
+  );
+  for (const { text: said, why } of changes)
     call.terminal.out(`${[said, ...why.map((line) => `    ${line}`)].join("\n")}\n`);
   if (changes.length === 0) call.terminal.out(`Nothing has moved since ${sayDay(since)}.\n`);
   return 0;
@@ -50,8 +53,8 @@ const upTo = (plan: Plan, day: Day): Plan => ({
 });
 
 /** Lines written in those days, both inclusive. */
-function saidIn({ garden: { plans } }: Loaded, from: Day, to: Day): readonly UnderstoodLine[] {
-  return lineByLine(plans).filter(({ line: { day } }) => day >= from && day <= to);
+function saidIn({ garden: { plans } }: Loaded, from: Day, to: Day): readonly ParsedDiaryLine[] {
+  return parseDiaryLines(plans).filter(({ line: { day } }) => day >= from && day <= to);
 }
 
 /** `changes PLAN --since DAY`: what the diary has moved, done, brought and taken away since then, and why. */

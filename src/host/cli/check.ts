@@ -1,8 +1,8 @@
 import { sayDay } from "../../base/days/day.ts";
 import { type Problem, sayProblem } from "../../base/problems/problem.ts";
 import { bedDoubts } from "../../engine/beds/doubts.ts";
-import { settle } from "../../garden/diary/settle.ts";
-import { lineByLine, understand } from "../../garden/diary/understand.ts";
+import { parseDiary, parseDiaryLines } from "../../garden/diary/parse.ts";
+import { resolveConflicts } from "../../garden/diary/resolve-conflicts.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { atMost, type Call, type Command, type Exit, type Loaded, load, seasonOn } from "./call.ts";
 
@@ -38,7 +38,7 @@ function doubtsIn(call: Call, loaded: Loaded): readonly Problem[] {
 
 /** Each diary line that was not understood, with the reason where it nearly was. */
 function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
-  return understand(plan.diary, plans).flatMap((fact) =>
+  return parseDiary(plan.diary, plans).flatMap((fact) =>
     fact.kind === "note"
       ? [`${sayDay(fact.day)}: ${fact.text}${fact.why === null ? "" : ` (${fact.why})`}`]
       : [],
@@ -47,13 +47,13 @@ function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
 
 /** Each line of a plan's diary of which something is to be said beside the others, and what. */
 function oddIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
-  const read = lineByLine(plans);
-  const { remarks } = settle(
-    read.flatMap(({ facts }) => facts),
+  const read = parseDiaryLines(plans);
+  const { remarks } = resolveConflicts(
+    read.flatMap(({ observations: facts }) => facts),
     plans,
   );
-  return remarks.flatMap(({ fact, is }) => {
-    const line = read.find(({ facts }) => facts.includes(fact))?.line;
+  return remarks.flatMap(({ observation: fact, is }) => {
+    const line = read.find(({ observations: facts }) => facts.includes(fact))?.line;
     return line?.at.file === plan.file ? [`${sayDay(line.day)}: ${line.text} (${is})`] : [];
   });
 }

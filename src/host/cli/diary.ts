@@ -1,17 +1,19 @@
 import { sayDay } from "../../base/days/day.ts";
-import { diaryTold } from "../../views/events/diary.ts";
+import { reportDiary } from "../../views/events/diary.ts";
 import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
 
 function run(call: Call): Exit {
   atMost(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
-  const lines = diaryTold(loaded.garden.plans, today(call, loaded).day);
+  const lines = reportDiary(loaded.garden.plans, today(call, loaded).day);
   const asked = loaded.asked.map(({ file }) => file);
   const { out } = call.terminal;
-  for (const { line, understood } of lines.filter(({ line }) => asked.includes(line.at.file))) {
+  for (const { line, observations: understood } of lines.filter(({ line }) =>
+    asked.includes(line.at.file),
+  )) {
     out(`${sayDay(line.day, true)}: ${line.text}\n`);
-    for (const { is, but } of understood)
+    for (const { text: is, remarks: but } of understood)
       out([`  ${is}`, ...but.map((b) => `    ${b}`), ""].join("\n"));
   }
   if (lines.length === 0) out("Nothing is written down yet.\n");

@@ -1,8 +1,8 @@
 import { readFileSync, renameSync, writeFileSync } from "node:fs";
-import type { Standing } from "../../engine/schedule/placed.ts";
+import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
-import { choose, type FeedChoice } from "../../views/calendar/choose.ts";
-import type { Ledger } from "../../views/calendar/ledger.ts";
+import { chooseEvents, type FeedChoice } from "../../views/calendar/choose-events.ts";
+import { type Ledger, readLedger, type StoredLedger } from "../../views/calendar/ledger.ts";
 import { writeCalendar } from "../../views/calendar/write.ts";
 import {
   atMost,
@@ -18,12 +18,16 @@ import {
   WrongUsage,
 } from "./call.ts";
 
-type Kept = { readonly ledger: Ledger | null; readonly standing: Standing };
+type Kept = { readonly ledger: Ledger | null; readonly standing: PublishedState };
 
 function readKept(file: string | undefined): Kept {
   if (file === undefined) return { ledger: null, standing: {} };
   try {
-    return JSON.parse(readFileSync(file, "utf8")) as Kept;
+    const { ledger, standing } = JSON.parse(readFileSync(file, "utf8")) as {
+      readonly ledger: StoredLedger | null;
+      readonly standing: PublishedState;
+    };
+    return { ledger: ledger && readLedger(ledger), standing };
   } catch (error) {
     if (error instanceof Error && "code" in error && error.code === "ENOENT")
       return { ledger: null, standing: {} };
@@ -50,7 +54,7 @@ function run(call: Call): Exit {
   const written = writeCalendar({
     garden: loaded.garden.id,
     name: nameOf(loaded.newest, choice),
-    events: choose(told.events, choice),
+    events: chooseEvents(told.events, choice),
     quiet: choice.quiet,
     reader: false,
     link: null,
@@ -59,7 +63,7 @@ function run(call: Call): Exit {
   });
   terminal.out(written.text);
   if (options.ledger !== undefined)
-    writeKept(options.ledger, { ledger: written.ledger, standing: told.standing });
+    writeKept(options.ledger, { ledger: written.ledger, standing: told.publishedState });
   else
     terminal.err(
       "This file is for a single import: without --ledger a calendar cannot tell later changes.\n",

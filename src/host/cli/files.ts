@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import type { Garden } from "../../app/feed.ts";
-import { inOrder, type Problem } from "../../base/problems/problem.ts";
+import { type Problem, sortProblems } from "../../base/problems/problem.ts";
 import { readInSeason } from "../../engine/growth/doubts.ts";
 import type { Plan } from "../../garden/model/plan.ts";
-import { joinYears } from "../../garden/plan/years.ts";
+import { problemsBetweenYears } from "../../garden/plan/years.ts";
 
 /** A year's file: four digits and .yaml. */
 const YEAR_FILE = /^\d{4}\.ya?ml$/;
@@ -19,9 +19,9 @@ export type PlanFile = {
 };
 
 /** A garden read from its files; `asked` are the plans of the file or folder that was named; null with a problem in any. */
-export type ReadGarden = {
+export type GardenReading = {
   readonly garden: Garden | null;
-  readonly asked: readonly Plan[];
+  readonly requested: readonly Plan[];
   readonly problems: readonly Problem[];
 };
 
@@ -45,36 +45,36 @@ export function planFiles(folder: string): readonly PlanFile[] {
     }));
 }
 
-function missing(path: string, is: string): ReadGarden {
+function missingGarden(path: string, is: string): GardenReading {
   const at = { file: path, line: 1, column: 1 };
   const shouldBe = "name a year's file like plans/quarry-lane/2027.yaml, or its folder";
   return {
     garden: null,
-    asked: [],
+    requested: [],
     problems: [{ code: "no-plan", weight: "problem", at, is, shouldBe }],
   };
 }
 
 /** The garden of a year's file or of a folder: its neighbouring years are read for what runs over from one to the next. */
-export function readGarden(path: string): ReadGarden {
-  if (!existsSync(path)) return missing(path, "there is no such file or folder");
+export function readGarden(path: string): GardenReading {
+  if (!existsSync(path)) return missingGarden(path, "there is no such file or folder");
   const folder = statSync(path).isDirectory();
-  const files = folder ? planFiles(path) : withNeighbours(path);
-  if (files.length === 0) return missing(path, "there is no year's file in it");
+  const files = folder ? planFiles(path) : withSiblingFiles(path);
+  if (files.length === 0) return missingGarden(path, "there is no year's file in it");
   const read = files.map((file) => readInSeason(file.text, file));
   const plans = read.flatMap(({ plan }) => plan ?? []);
   const whole = plans.length === files.length;
-  const problems = inOrder([
+  const problems = sortProblems([
     ...read.flatMap((each) => each.problems),
-    ...(whole ? joinYears(plans) : []),
+    ...(whole ? problemsBetweenYears(plans) : []),
   ]);
   const sound = whole && problems.every((problem) => problem.weight === "doubt");
-  const asked = folder ? plans : plans.filter((plan) => resolve(plan.file) === resolve(path));
-  return { garden: sound ? { id: files[0]?.garden ?? "", plans } : null, asked, problems };
+  const requested = folder ? plans : plans.filter((plan) => resolve(plan.file) === resolve(path));
+  return { garden: sound ? { id: files[0]?.garden ?? "", plans } : null, requested, problems };
 }
 
 /** A plan's own file, whatever its name, and the year files beside it. */
-function withNeighbours(path: string): readonly PlanFile[] {
+function withSiblingFiles(path: string): readonly PlanFile[] {
   const all = planFiles(dirname(path));
   if (all.some(({ file }) => resolve(file) === resolve(path))) return all;
   const garden = basename(dirname(resolve(path)));

@@ -2,7 +2,7 @@ import { isoOf } from "../../base/days/day.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
 import { temperatureFrom } from "../../base/quantities/read.ts";
 import { type FrostTonight, frostTonight } from "../../engine/beds/frost-tonight.ts";
-import { nightTold } from "../../views/events/frost-tonight.ts";
+import { frostTonightText } from "../../views/events/frost-tonight.ts";
 import {
   atMost,
   type Call,
@@ -32,7 +32,7 @@ function run(call: Call): Exit {
 const LIKE = "tonight's low by the forecast, like 29, 29 °F or -2 °C";
 
 function written(report: FrostTonight, measures: Measures): string {
-  const { head, sections, foot } = nightTold(report, measures);
+  const { head, sections, foot } = frostTonightText(report, measures);
   const parts = [
     head,
     ...sections.map(({ name, lines }) => [name, ...lines.map((line) => `  ${line}`)]),

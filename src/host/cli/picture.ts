@@ -1,7 +1,7 @@
 import { planOn } from "../../engine/schedule/horizon.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { drawPicture } from "../../views/pictures/picture.ts";
-import type { Form, Subject } from "../../views/pictures/sketch.ts";
+import type { PictureForm, PictureSubject } from "../../views/pictures/sketch.ts";
 import {
   atMost,
   type Call,
@@ -15,8 +15,8 @@ import {
   WrongUsage,
 } from "./call.ts";
 
-const SUBJECTS: readonly Subject[] = ["frost", "soil", "season"];
-const FORMS: readonly Form[] = ["phone", "page"];
+const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season"];
+const FORMS: readonly PictureForm[] = ["phone", "page"];
 
 function run(call: Call): Exit {
   atMost(1, call);

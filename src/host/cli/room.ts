@@ -1,8 +1,8 @@
 import { isoOf } from "../../base/days/day.ts";
-import { type Room, roomIn } from "../../engine/beds/room.ts";
+import { type BedSpace, roomIn } from "../../engine/beds/room.ts";
 import type { Bed } from "../../garden/model/plan.ts";
-import { listed, nearest } from "../../garden/plan/nearest.ts";
-import { type RoomTold, roomTold } from "../../views/events/room.ts";
+import { joinWords, nearest } from "../../garden/plan/nearest.ts";
+import { type RoomText, roomText } from "../../views/events/room.ts";
 import {
   atMost,
   type Call,
@@ -27,7 +27,7 @@ function run(call: Call): Exit {
     call.terminal.err(`sowbell: ${noBed(beds, said)}\n`);
     return 1;
   }
-  const text = json ? asJson(room) : written(roomTold(room, loaded.newest.measures));
+  const text = json ? asJson(room) : written(roomText(room, loaded.newest.measures));
   call.terminal.out(`${text}\n`);
   return 0;
 }
@@ -41,7 +41,7 @@ function noBed(beds: readonly Bed[], said: string): string {
   const names = [...new Set(beds.map(({ name }) => name))];
   const near = nearest(said, names);
   const offered =
-    near === null ? `The plan has ${listed(names) || "no bed"}.` : `Did you mean ${near}?`;
+    near === null ? `The plan has ${joinWords(names) || "no bed"}.` : `Did you mean ${near}?`;
   return `there is no bed called ${said}. ${offered}`;
 }
 
@@ -49,16 +49,16 @@ function noBed(beds: readonly Bed[], said: string): string {
 const DAYS = ["day", "from", "ends", "gone", "freeFrom", "opens", "warm", "usual", "cold"];
 
 /** The report with its days in ISO 8601. */
-function asJson(room: Room): string {
+function asJson(room: BedSpace): string {
   const asDay = (key: string, value: unknown) =>
-    DAYS.includes(key) && typeof value === "number" ? isoOf(value as Room["day"]) : value;
+    DAYS.includes(key) && typeof value === "number" ? isoOf(value as BedSpace["day"]) : value;
   return JSON.stringify(room, asDay, 2);
 }
 
 /** Letters to a line of a terminal. */
 const WIDE = 96;
 
-function written({ head, sections }: RoomTold): string {
+function written({ head, sections }: RoomText): string {
   const told = sections.map(({ name, lines }) =>
     [name, ...lines.flatMap((line) => wrapped(line))].join("\n"),
   );

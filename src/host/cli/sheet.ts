@@ -23,8 +23,8 @@ function run(call: Call): Exit {
   const month = monthAsked(call.options.month, day);
   const whose = call.options.for ?? "household";
   const person = whose === "household" ? null : personNamed(whose, plans);
-  const { placed, events } = tellOn(call, loaded, {});
-  const sheet = monthSheet({ plans, placed, events, month, today: day, person });
+  const { scheduled: placed, events } = tellOn(call, loaded, {});
+  const sheet = monthSheet({ plans, scheduled: placed, events, month, today: day, person });
   return deliver(call, monthPage(sheet));
 }
 

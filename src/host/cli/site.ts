@@ -1,9 +1,9 @@
 import { readFileSync, statSync } from "node:fs";
 import { basename } from "node:path";
 import { type Problem, sayProblem } from "../../base/problems/problem.ts";
-import type { Where } from "../../garden/station/columns.ts";
+import type { RowFilter } from "../../garden/station/columns.ts";
 import { reportOn } from "../../garden/station/report.ts";
-import { type Asked, readStation, type Station } from "../../garden/station/station.ts";
+import { readStation, type Station, type StationRequest } from "../../garden/station/station.ts";
 import { wrong } from "../../garden/station/table.ts";
 import { fileUnitFrom } from "../../garden/station/units.ts";
 import { frozenThrough, unlikelyIn } from "../../garden/station/unlikely.ts";
@@ -12,7 +12,7 @@ import {
   monthsMissing,
   type SiteFigures,
   weatherFile,
-} from "../../garden/station/written.ts";
+} from "../../garden/station/weather-file.ts";
 import { atMost, type Call, type Command, type Exit, type Options, WrongUsage } from "./call.ts";
 
 /** The largest file that is read [bytes]. Source: house rule: a hundred years of days with every column NOAA has. */
@@ -31,7 +31,7 @@ function textOf(file: string): string | Problem {
   return readFileSync(file, "utf8");
 }
 
-function whereOf({ where = [] }: Options): readonly Where[] {
+function whereOf({ where = [] }: Options): readonly RowFilter[] {
   return where.map((each) => {
     const at = each.indexOf("=");
     if (at < 1)
@@ -40,7 +40,7 @@ function whereOf({ where = [] }: Options): readonly Where[] {
   });
 }
 
-function unitOf({ in: said }: Options): Asked["unit"] {
+function unitOf({ in: said }: Options): StationRequest["unit"] {
   if (said === undefined) return null;
   const unit = fileUnitFrom(said);
   if (unit === null) throw new WrongUsage(`--in ${said}: °F, °C or tenths`);
@@ -55,7 +55,7 @@ function latitudeOf({ latitude }: Options): number | null {
   return degrees;
 }
 
-function askedOf(file: string, options: Options): Asked {
+function askedOf(file: string, options: Options): StationRequest {
   const { date, low, high, rain } = options;
   const columns = {
     ...(date === undefined ? {} : { date }),

@@ -1,11 +1,11 @@
 import { type Day, isoOf, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
 import { isoWithOffset, sayMinute } from "../../base/days/instants.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../../engine/schedule/year-of.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { isAskedAbout } from "../../views/events/open.ts";
 import { sayPart, sayWeekday, voiceOf } from "../../views/events/sentences.ts";
-import { seasonTold, textOf } from "../../views/events/texts.ts";
+import { seasonText, textOf } from "../../views/events/texts.ts";
 import { titleOf } from "../../views/events/titles.ts";
 import {
   atMost,
@@ -18,7 +18,8 @@ import {
   today,
 } from "./call.ts";
 
-const byDay = (a: Placed, b: Placed) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1);
+const byDay = (a: ScheduledTask, b: ScheduledTask) =>
+  a.day - b.day || (a.task.id < b.task.id ? -1 : 1);
 
 function run(call: Call): Exit {
   atMost(1, call);
@@ -26,7 +27,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const years = loaded.asked.map((plan) => `${plan.year}/`);
   const tasks = tellOn(call, loaded, {})
-    .placed.filter(({ task }) => years.some((year) => task.id.startsWith(year)))
+    .scheduled.filter(({ task }) => years.some((year) => task.id.startsWith(year)))
     .sort(byDay);
   if (call.options.json) {
     const all = tasks.map((each) => asJson(each, planOfTask(each.task.id, loaded.garden.plans)));
@@ -41,16 +42,20 @@ function run(call: Call): Exit {
 const AHEAD_DAYS = 6;
 
 /** The morning's list: today with minutes and last good days, what is still open, the week ahead, and all that comes later. */
-function listed(tasks: readonly Placed[], { garden, newest }: Loaded, day: Day): readonly string[] {
+function listed(
+  tasks: readonly ScheduledTask[],
+  { garden, newest }: Loaded,
+  day: Day,
+): readonly string[] {
   const between = (from: Day, to: Day | null) =>
     tasks.filter((each) => each.day >= from && (to === null || each.day <= to));
-  const plan = (each: Placed) => planOfTask(each.task.id, garden.plans);
+  const plan = (each: ScheduledTask) => planOfTask(each.task.id, garden.plans);
   const now = between(day, day).map((each) => [
     asLine(each, plan(each)),
     ...details(each, plan(each)),
   ]);
   const open = tasks.filter((each) => isAskedAbout(each, newest, day));
-  const lines = (some: readonly Placed[]) => some.map((each) => asLine(each, plan(each)));
+  const lines = (some: readonly ScheduledTask[]) => some.map((each) => asLine(each, plan(each)));
   return [
     ...under(`Today, ${sayWeekday(day)}`, now.length > 0 ? now.flat() : ["Nothing is due."]),
     ...under("Still open", lines(open)),
@@ -63,7 +68,7 @@ const under = (head: string, lines: readonly string[]) =>
   lines.length === 0 ? [] : [head, ...lines, ""];
 
 /** What the morning needs of a job of today: how, the sign, how long, and till when it may wait. */
-function details(placed: Placed, plan: Plan): readonly string[] {
+function details(placed: ScheduledTask, plan: Plan): readonly string[] {
   const { task, done, at } = placed;
   const minutes = task.rhythm === "session" && !done ? `About ${task.minutes} min.` : "";
   const hour = at && !done ? `From ${sayMinute(at.from)}.` : "";
@@ -72,7 +77,7 @@ function details(placed: Placed, plan: Plan): readonly string[] {
 }
 
 /** `Sat 8 May 2027  Thin beets, Root bed (Imre)  2027/beet/thin/1`. */
-function asLine(placed: Placed, plan: Plan): string {
+function asLine(placed: ScheduledTask, plan: Plan): string {
   const who = placed.people.map(voiceOf(plan, "household").nameOf).join(", ");
   const weekday = (WEEKDAYS[weekdayOf(placed.day) - 1] ?? "").slice(0, 3);
   const day = `${weekday} ${sayDay(placed.day, true)}`.padEnd(17);
@@ -80,7 +85,7 @@ function asLine(placed: Placed, plan: Plan): string {
 }
 
 /** One task as `--json` gives it: days ISO, hours local with their offset, names as the plan has them. */
-function asJson(placed: Placed, plan: Plan): Record<string, unknown> {
+function asJson(placed: ScheduledTask, plan: Plan): Record<string, unknown> {
   const { task, window, at, day, usual } = placed;
   const voice = voiceOf(plan, "household");
   return {
@@ -93,7 +98,7 @@ function asJson(placed: Placed, plan: Plan): Record<string, unknown> {
     step: task.step,
     title: titleOf([placed], plan),
     text: textOf(placed, voice),
-    why: [sayPart(task.say, "why", voice), seasonTold(placed)].filter(Boolean).join(" "),
+    why: [sayPart(task.say, "why", voice), seasonText(placed)].filter(Boolean).join(" "),
     harm: task.harm,
     rhythm: task.rhythm,
     certainty: task.certainty,

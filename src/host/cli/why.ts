@@ -1,5 +1,5 @@
 import { sayDay } from "../../base/days/day.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../../engine/schedule/year-of.ts";
 import { sayPieces, voiceOf } from "../../views/events/sentences.ts";
 import { titleOf } from "../../views/events/titles.ts";
@@ -21,7 +21,7 @@ function run(call: Call): Exit {
     throw new WrongUsage("why which task? `sowbell tasks PLAN` lists their ids");
   const loaded = load(call);
   if (!loaded) return 1;
-  const { placed } = tellOn(call, loaded, {});
+  const { scheduled: placed } = tellOn(call, loaded, {});
   const found =
     placed.find(({ task }) => task.id === id) ??
     placed.find(({ task }) => task.id.endsWith(`/${id}`));
@@ -35,8 +35,8 @@ function run(call: Call): Exit {
 
 /** A task's own reasons, then those of each task it hangs on, each once. */
 function chain(
-  each: Placed,
-  placed: readonly Placed[],
+  each: ScheduledTask,
+  placed: readonly ScheduledTask[],
   loaded: Loaded,
   told: Set<string>,
 ): readonly string[] {

@@ -1,6 +1,6 @@
-import { horizonAt, tell, usualOf } from "../../app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../../app/feed.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
-import { lookBack } from "../../views/paper/year.ts";
+import { reviewYear } from "../../views/paper/year.ts";
 import { yearPage } from "../../views/paper/year-page.ts";
 import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
@@ -11,11 +11,11 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const { day, instant } = today(call, loaded);
   const plan = planOn(loaded.asked, day);
-  const garden = { ...loaded.garden, usual: usualOf(loaded.garden) };
+  const garden = { ...loaded.garden, usual: buildBaseline(loaded.garden) };
   const horizon = horizonAt(garden, instant);
   const { plans } = garden;
-  const report = lookBack({ plan, plans, today: day }, (plans) => {
-    return tell({ ...garden, plans }, horizon, {}).placed;
+  const report = reviewYear({ plan, plans, today: day }, (plans) => {
+    return buildSchedule({ ...garden, plans }, horizon, {}).scheduled;
   });
   return deliver(call, yearPage(report));
 }

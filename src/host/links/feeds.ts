@@ -1,4 +1,4 @@
-import type { FeedChoice } from "../../views/calendar/choose.ts";
+import type { FeedChoice } from "../../views/calendar/choose-events.ts";
 import { fromPart, type Link, type Role, toPart } from "./segment.ts";
 
 /** A feed under a link: `path` is what follows the link, `quiet/bed/south-bed.ics`. */

@@ -1,7 +1,7 @@
-import type { Garden, Usual } from "../../app/feed.ts";
-import type { Standing } from "../../engine/schedule/placed.ts";
-import { type Before, before } from "../../views/events/before.ts";
+import type { Baseline, Garden } from "../../app/feed.ts";
+import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
 import type { Event } from "../../views/events/event.ts";
+import { type FormerTasks, updateFormerTasks } from "../../views/events/former-tasks.ts";
 import { kept } from "./bytes.ts";
 import { type DiaryRow, diaryLines, lineOf, type StoredLine, withDiary } from "./diary.ts";
 import { type PlanRow, planOf, plansInForce, type SavedPlan } from "./plans.ts";
@@ -20,15 +20,15 @@ export type StoredGarden = {
   readonly revision: number;
   readonly changedAt: number;
   readonly origin: string;
-  readonly standing: Standing;
+  readonly standing: PublishedState;
   readonly standingVersion: number;
-  readonly usual: Usual | null;
+  readonly usual: Baseline | null;
   /** The serial that opens as the owner, and the one shown to take its place; null: none was. */
   readonly owner: number;
   readonly ownerNext: number | null;
   readonly told: (MadeFrom & { readonly events: string }) | null;
   /** What events were told with before. */
-  readonly before: Before;
+  readonly before: FormerTasks;
   readonly plans: readonly SavedPlan[];
   /** What was said over the garden's links, in the order it was said. */
   readonly lines: readonly StoredLine[];
@@ -76,9 +76,9 @@ export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden 
   const told = events === null ? null : { ...made, events };
   const lines = ((results[2]?.results ?? []) as DiaryRow[]).map(lineOf);
   const known = {
-    standing: kept<Standing>(standing) ?? {},
-    usual: holds ? kept<Usual>(usual) : null,
-    before: kept<Before>(rest.before ?? "") ?? {},
+    standing: kept<PublishedState>(standing) ?? {},
+    usual: holds ? kept<Baseline>(usual) : null,
+    before: kept<FormerTasks>(rest.before ?? "") ?? {},
   };
   return { ...rest, ...known, told, plans, lines };
 }
@@ -89,7 +89,11 @@ function readingsOf(plans: readonly SavedPlan[]): string {
 }
 
 /** Keeps the usual days reckoned from the garden's plans; of no account once another plan is in force. */
-export async function keepUsual(db: D1Database, garden: StoredGarden, usual: Usual): Promise<void> {
+export async function keepUsual(
+  db: D1Database,
+  garden: StoredGarden,
+  usual: Baseline,
+): Promise<void> {
   await db
     .prepare("UPDATE gardens SET usual = ?2, usual_of = ?3 WHERE id = ?1")
     .bind(garden.id, JSON.stringify(usual), readingsOf(garden.plans))
@@ -100,7 +104,7 @@ export async function keepUsual(db: D1Database, garden: StoredGarden, usual: Usu
 export function gardenIn({ id, plans, usual, lines }: StoredGarden): Garden {
   const known = plans.map(({ plan }) => plan);
   const garden = { id, plans: withDiary(known, lines) };
-  return usual === null ? garden : { ...garden, usual };
+  return usual === null ? garden : { ...garden, baseline: usual };
 }
 
 /** The garden's events as they were last told; null where none ever were, or they can't be read. */
@@ -129,7 +133,7 @@ export async function openGarden(
 export type Telling = {
   readonly now: number;
   readonly events: readonly Event[];
-  readonly standing: Standing;
+  readonly publishedState: PublishedState;
   readonly code: string;
   readonly until: number;
 };
@@ -141,9 +145,9 @@ export type Telling = {
 export async function keepTold(
   db: D1Database,
   garden: StoredGarden,
-  { events, standing, code, until, now }: Telling,
+  { events, publishedState, code, until, now }: Telling,
 ): Promise<boolean> {
-  const text = JSON.stringify(standing);
+  const text = JSON.stringify(publishedState);
   const raise = text === JSON.stringify(garden.standing) ? 0 : 1;
   const done = await db
     .prepare(
@@ -154,7 +158,9 @@ export async function keepTold(
     .bind(
       ...[garden.id, text, garden.standingVersion, garden.revision],
       ...[raise, JSON.stringify(events), code, until],
-      JSON.stringify(before(garden.before, { was: eventsIn(garden) ?? [], is: events, now })),
+      JSON.stringify(
+        updateFormerTasks(garden.before, { was: eventsIn(garden) ?? [], is: events, now }),
+      ),
     )
     .run();
   return done.meta.changes > 0;

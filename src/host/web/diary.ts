@@ -1,5 +1,5 @@
-import { type Day, dayFromIso, isoOf, sayDay, theDay } from "../../base/days/day.ts";
-import { diaryTold } from "../../views/events/diary.ts";
+import { type Day, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/days/day.ts";
+import { reportDiary } from "../../views/events/diary.ts";
 import { addWords } from "../store/diary.ts";
 import { gardenIn, type StoredGarden } from "../store/gardens.ts";
 import { page, plain } from "./answers.ts";
@@ -38,7 +38,7 @@ export async function answerDiary(visit: Visit): Promise<Response> {
 type Around = { readonly today: Day; readonly stored: StoredGarden };
 
 function wrongIn(text: string, day: Day, { today, stored }: Around): string | null {
-  const first = theDay((stored.plans[0]?.year ?? 1) - 1, 1, 1);
+  const first = dayOrThrow((stored.plans[0]?.year ?? 1) - 1, 1, 1);
   if (text === "") return "Nothing was said.";
   if (text.length > MOST_LETTERS) return "Say it in fewer words: a line has 300 letters.";
   if (day < first) return "That day lies before this garden's first plan.";
@@ -50,13 +50,13 @@ function show(
   today: Day,
   { said, wrong }: { readonly said: string; readonly wrong: string | null },
 ): Response {
-  const lines = diaryTold(gardenIn(visit.stored).plans, today)
+  const lines = reportDiary(gardenIn(visit.stored).plans, today)
     .toSorted((a, b) => b.line.day - a.line.day)
     .slice(0, SHOWN)
-    .map(({ line, understood }) => ({
+    .map(({ line, observations: understood }) => ({
       day: sayDay(line.day, true),
       text: line.answers ? "" : line.text,
-      understood: understood.map(({ is, but }) => [is, ...but].join("; ")),
+      understood: understood.map(({ text: is, remarks: but }) => [is, ...but].join("; ")),
     }));
   const shown = { today: isoOf(today), said, wrong, lines };
   return page(wrong === null ? 200 : 400, diaryPage(frameOf(visit), shown));

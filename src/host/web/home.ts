@@ -1,7 +1,7 @@
 import { wholeGarden } from "../../garden/plan/years.ts";
-import { before } from "../../views/events/before.ts";
 import type { Event } from "../../views/events/event.ts";
-import { walking } from "../../views/events/sessions.ts";
+import { updateFormerTasks } from "../../views/events/former-tasks.ts";
+import { inBedOrder } from "../../views/events/sessions.ts";
 import { readEventPath } from "../links/feeds.ts";
 import { eventsIn, gardenIn } from "../store/gardens.ts";
 import { notFound, page } from "./answers.ts";
@@ -38,7 +38,7 @@ export function tellAgain({ shell, link: { garden }, behind }: Knock): void {
 /** Tasks that an event had when it was told before, the last telling among them, whose change may not be kept yet. */
 function hadBefore({ shell, stored }: Visit, is: readonly Event[], key: string): readonly string[] {
   const was = eventsIn(stored) ?? [];
-  return before(stored.before, { was, is, now: shell.now() })[key]?.tasks ?? [];
+  return updateFormerTasks(stored.before, { was, is, now: shell.now() })[key]?.tasks ?? [];
 }
 
 /**
@@ -55,15 +55,15 @@ function showEvent(visit: Visit, key: string): Response {
   const had = hadBefore(visit, told.events, key).filter((task) => !tasks.includes(task));
   const plan = wholeGarden(gardenIn(visit.stored).plans);
   const placed = (ids: readonly string[]) =>
-    walking(
-      told.placed.filter(({ task }) => ids.includes(task.id)),
+    inBedOrder(
+      told.scheduled.filter(({ task }) => ids.includes(task.id)),
       plan,
     );
   const parts = [
     ...placed(tasks).map((one) => partOf(visit, one)),
     ...placed(had).map((one) => movedPartOf(visit, one)),
   ];
-  const moved = movedBy(visit, [key, ...tasks, ...had], told.placed);
+  const moved = movedBy(visit, [key, ...tasks, ...had], told.scheduled);
   const left = event === null ? leftTaps(visit.stored.lines, key) : null;
   if (event === null && parts.length === 0) {
     return page(

@@ -1,6 +1,6 @@
 import { type Day, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
-import type { FeedChoice } from "../../views/calendar/choose.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import type { FeedChoice } from "../../views/calendar/choose-events.ts";
 import type { Event } from "../../views/events/event.ts";
 import { sayPieces, voiceOf } from "../../views/events/sentences.ts";
 import { eventPath } from "../links/feeds.ts";
@@ -64,7 +64,7 @@ function sayWhen(telling: Telling, event: Event): string {
 }
 
 /** A task that an event had when it was told before, with the day it stands on now. */
-export function movedPartOf(telling: Telling, placed: Placed): TaskPart {
+export function movedPartOf(telling: Telling, placed: ScheduledTask): TaskPart {
   const now = placed.done ? "" : `Now on ${weekday(placed.day)} ${sayDay(placed.day)}.`;
   return { ...partOf(telling, placed), now };
 }
@@ -75,7 +75,7 @@ const weekday = (day: Day) => WEEKDAYS[weekdayOf(day) - 1] ?? "";
  * A task of an event as its page tells it to the household: the days on which it does no harm, both inclusive, and why
  * then, nearest reason first.
  */
-export function partOf({ stored }: Telling, placed: Placed): TaskPart {
+export function partOf({ stored }: Telling, placed: ScheduledTask): TaskPart {
   const { task, window } = placed;
   const plan = stored.plans.at(-1)?.plan;
   const voice = plan && voiceOf(plan, "household");

@@ -1,7 +1,7 @@
 import { strToU8, zipSync } from "fflate";
 import { isoOf } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
-import type { FeedChoice } from "../../views/calendar/choose.ts";
+import type { FeedChoice } from "../../views/calendar/choose-events.ts";
 import { gardenIn, zoneOf } from "../store/gardens.ts";
 import { deleteGarden } from "../store/leaving.ts";
 import { allVersions } from "../store/plans.ts";

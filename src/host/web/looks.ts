@@ -1,16 +1,16 @@
 import { type Day, dayFromIso, isoOf, monthStart } from "../../base/days/day.ts";
 import { temperatureFrom } from "../../base/quantities/read.ts";
 import { frostTonight } from "../../engine/beds/frost-tonight.ts";
-import type { Season } from "../../engine/beds/lives.ts";
+import type { GardenSeason } from "../../engine/beds/lives.ts";
 import { roomIn } from "../../engine/beds/room.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
-import { understood } from "../../garden/diary/understand.ts";
+import { observationsIn } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";
-import { nightTold } from "../../views/events/frost-tonight.ts";
-import { roomTold } from "../../views/events/room.ts";
+import { frostTonightText } from "../../views/events/frost-tonight.ts";
+import { roomText } from "../../views/events/room.ts";
 import { monthSheet } from "../../views/paper/month.ts";
 import { monthPage } from "../../views/paper/month-page.ts";
-import { lookBack } from "../../views/paper/year.ts";
+import { reviewYear } from "../../views/paper/year.ts";
 import { yearPage } from "../../views/paper/year-page.ts";
 import { drawPicture } from "../../views/pictures/picture.ts";
 import { gardenIn } from "../store/gardens.ts";
@@ -30,9 +30,9 @@ function asked({ request }: Visit, name: string): string | null {
   return new URL(request.url).searchParams.get(name);
 }
 
-function seasonNow(visit: Visit): Season {
+function seasonNow(visit: Visit): GardenSeason {
   const { plans } = gardenIn(visit.stored);
-  return { plans, placed: tellNow(visit).placed, facts: understood(plans) };
+  return { plans, scheduled: tellNow(visit).scheduled, observations: observationsIn(plans) };
 }
 
 /** Farther from freezing [°C] no night is. Source: house rule, beyond the coldest night on record in any garden's reach. */
@@ -46,7 +46,7 @@ export function answerFrost(visit: Visit): Response {
   const said = asked(visit, "low");
   const typed = said === null ? null : temperatureFrom(said, measures);
   const low = typed && Math.abs(typed.si) <= MOST_C ? typed : null;
-  const told = low && nightTold(frostTonight(seasonNow(visit), at.today, low.si), measures);
+  const told = low && frostTonightText(frostTonight(seasonNow(visit), at.today, low.si), measures);
   const wrong = said !== null && low === null;
   const unit = measures === "us" ? "°F" : "°C";
   return page(
@@ -61,7 +61,7 @@ export function answerRoom(visit: Visit): Response {
   if (at === null) return notFound();
   const [beds, bed] = [bedsOf(visit.stored), asked(visit, "bed")];
   const room = bed === null ? null : roomIn(seasonNow(visit), bed, at.today);
-  const told = room && roomTold(room, at.newest.measures);
+  const told = room && roomText(room, at.newest.measures);
   const missing = bed !== null && told === null;
   return page(missing ? 404 : 200, roomPage(frameOf(visit), { beds, bed, told }));
 }
@@ -89,10 +89,10 @@ export function answerSheet(visit: Visit, said?: string): Response {
   const month = at && dayFromIso(`${said ?? isoOf(at.today).slice(0, 7)}-01`);
   if (at === null || month === null) return notFound();
   const { plans } = gardenIn(visit.stored);
-  const { placed, events } = tellNow(visit);
+  const { scheduled: placed, events } = tellNow(visit);
   const { person } = visit.link;
   const { today } = at;
-  const sheet = { plans, placed, events, month: monthStart(month), today, person };
+  const sheet = { plans, scheduled: placed, events, month: monthStart(month), today, person };
   return paper(monthPage(monthSheet(sheet)));
 }
 
@@ -108,8 +108,8 @@ export function answerYear(visit: Visit, said?: string): Response {
   if (!plan) return notFound();
   const horizon = shell.core.horizonAt(garden, shell.now());
   const { plans } = garden;
-  const report = lookBack({ plan, plans, today }, (plans) => {
-    return shell.core.tell({ ...garden, plans }, horizon, {}).placed;
+  const report = reviewYear({ plan, plans, today }, (plans) => {
+    return shell.core.tell({ ...garden, plans }, horizon, {}).scheduled;
   });
   return paper(yearPage(report));
 }

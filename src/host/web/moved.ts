@@ -1,5 +1,5 @@
-import type { Placed } from "../../engine/schedule/placed.ts";
-import { lineByLine } from "../../garden/diary/understand.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import { parseDiaryLines } from "../../garden/diary/parse.ts";
 import { changesOf } from "../../views/events/changes.ts";
 import type { StoredLine } from "../store/diary.ts";
 import { gardenIn, type StoredGarden } from "../store/gardens.ts";
@@ -20,17 +20,17 @@ const MOST_LINES = 8;
 export function movedBy(
   { shell, stored }: Now,
   tasks: readonly string[],
-  now: readonly Placed[],
+  now: readonly ScheduledTask[],
 ): Moved {
   const last = stored.lines.findLast(({ task }) => task !== null && tasks.includes(task));
   if (last === undefined || shell.now() - last.saidAt > TOLD_FOR_MS) return null;
-  const before = tellNow({ shell, stored: without(stored, last) }).placed;
+  const before = tellNow({ shell, stored: without(stored, last) }).scheduled;
   const { plans } = gardenIn(stored);
-  const said = lineByLine(plans).filter(({ line }) => line.at.line === last.id);
+  const said = parseDiaryLines(plans).filter(({ line }) => line.at.line === last.id);
   const since = todayIn({ shell, stored });
-  const lines = changesOf({ before, now, said, since }, plans)
+  const lines = changesOf({ before, now, diaryLines: said, since }, plans)
     .filter(({ id }) => !tasks.includes(id))
-    .map((change) => change.said);
+    .map((change) => change.text);
   const more = lines.length - MOST_LINES;
   return more > 0 ? [...lines.slice(0, MOST_LINES), `and ${more} more`] : lines;
 }

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { Usual } from "../../app/feed.ts";
+import type { Baseline } from "../../app/feed.ts";
 import type { Event } from "../../views/events/event.ts";
 import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
@@ -142,7 +142,7 @@ async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<
 }
 
 /** The usual days of the plans in force: as they were kept, else reckoned now and kept. */
-export async function usualIn({ db, core }: Shell, stored: StoredGarden): Promise<Usual> {
+export async function usualIn({ db, core }: Shell, stored: StoredGarden): Promise<Baseline> {
   if (stored.usual !== null) return stored.usual;
   const usual = core.usualOf(gardenIn(stored));
   await keepUsual(db, stored, usual);

@@ -1,10 +1,10 @@
-import type { Garden, Horizon, Told, Usual } from "../../app/feed.ts";
+import type { Baseline, Garden, Horizon, Schedule } from "../../app/feed.ts";
 import type { Problem } from "../../base/problems/problem.ts";
-import type { Standing } from "../../engine/schedule/placed.ts";
+import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
-import type { FeedChoice } from "../../views/calendar/choose.ts";
+import type { FeedChoice } from "../../views/calendar/choose-events.ts";
 import type { Ledger } from "../../views/calendar/ledger.ts";
-import type { Writing } from "../../views/calendar/write.ts";
+import type { CalendarInput } from "../../views/calendar/write.ts";
 import type { Event } from "../../views/events/event.ts";
 import { keyFrom } from "../links/mac.ts";
 import { type Databases, databasesIn } from "../store/databases.ts";
@@ -24,10 +24,10 @@ export type Core = {
     at: PlanAt,
   ): { readonly plan: Plan | null; readonly problems: readonly Problem[] };
   horizonAt(garden: Garden, instant: number): Horizon;
-  usualOf(garden: Garden): Usual;
-  tell(garden: Garden, horizon: Horizon, standing: Standing): Told;
+  usualOf(garden: Garden): Baseline;
+  tell(garden: Garden, horizon: Horizon, standing: PublishedState): Schedule;
   choose(events: readonly Event[], choice: FeedChoice): readonly Event[];
-  writeCalendar(writing: Writing): { readonly text: string; readonly ledger: Ledger };
+  writeCalendar(writing: CalendarInput): { readonly text: string; readonly ledger: Ledger };
 };
 
 /**

@@ -1,6 +1,6 @@
 import { sayDay } from "../../base/days/day.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
-import { type Answer, isAnswer, UNDO } from "../../garden/diary/answers.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import { isAnswer, type TaskAnswer, UNDO } from "../../garden/diary/answers.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
 import { plain } from "./answers.ts";
 import { formOf } from "./body.ts";
@@ -32,10 +32,10 @@ const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   "things to have": ["Got it", "Not yet"],
 };
 
-const tap = (says: Answer, words: string): Tap => ({ words, says });
+const tap = (says: TaskAnswer, words: string): Tap => ({ words, says });
 
 /** The answers to one task: done, not yet, left this year, and under a board that green shows; of what is done, its undoing alone. */
-export function tapsOf({ task, done }: Placed, nameOf: (person: string) => string): Taps {
+export function tapsOf({ task, done }: ScheduledTask, nameOf: (person: string) => string): Taps {
   const [yes, notYet] = WORDS[task.practice] ?? ["Done today", "Not yet"];
   if (done) {
     const by = done.by === null ? "" : `, ${nameOf(done.by)}`;
@@ -83,7 +83,7 @@ function isJob(visit: Visit, task: string): boolean {
   if (Object.hasOwn(stored.standing, task)) return true;
   if (stored.lines.some((line) => line.task === task)) return true;
   if (Object.values(stored.before).some(({ tasks }) => tasks.includes(task))) return true;
-  return tellNow(visit).placed.some((placed) => placed.task.id === task);
+  return tellNow(visit).scheduled.some((placed) => placed.task.id === task);
 }
 
 function answerIn(form: URLSearchParams | null): { task: string; text: string } | null {

@@ -1,4 +1,4 @@
-import type { Told } from "../../app/feed.ts";
+import type { Schedule } from "../../app/feed.ts";
 import type { Day } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
 import { pathOf } from "../links/mac.ts";
@@ -48,7 +48,7 @@ function opens({ owner, ownerNext }: StoredGarden, serial: number): boolean {
 export type Now = Pick<Telling, "shell" | "stored">;
 
 /** The garden as it is told at this instant; nothing of it is kept. */
-export function tellNow({ shell, stored }: Now): Told {
+export function tellNow({ shell, stored }: Now): Schedule {
   const garden = gardenIn(stored);
   return shell.core.tell(garden, shell.core.horizonAt(garden, shell.now()), stored.standing);
 }

@@ -1,44 +1,44 @@
 import { degreesC } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
-import { list } from "../../engine/practices/say.ts";
+import { list } from "../../engine/practices/sentence.ts";
 import { roundMinutes } from "../../engine/practices/task.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, sayWeekday, voiceOf } from "../events/sentences.ts";
 import { bedName, titleOf } from "../events/titles.ts";
+import type { AwayNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";
 import { goesLast } from "./leave.ts";
-import type { Lists } from "./lists.ts";
-import type { Need, Picking, Trays } from "./need.ts";
+import type { AwayLists } from "./lists.ts";
 import type { AwayReport } from "./report.ts";
 
 /** What an absence's texts are made of: its report, with its jobs looked up among those of the feed (`placed`, by id). */
-export type Telling = {
+export type AwayContext = {
   readonly report: AwayReport;
   readonly plan: Plan;
-  readonly jobs: Lists<Placed>;
-  readonly placed: ReadonlyMap<string, Placed>;
+  readonly jobs: AwayLists<ScheduledTask>;
+  readonly scheduled: ReadonlyMap<string, ScheduledTask>;
 };
 
 /** Lines of what to do before they go, with minutes: under a roof, then bed by bed as one walks, water last. Empty where nothing has to be. */
-export function beforeLines(telling: Telling): readonly string[] {
-  const { report, plan, jobs } = telling;
+export function beforeLines(context: AwayContext): readonly string[] {
+  const { report, plan, jobs } = context;
   const needs = goesLast(report.leave) ? report.needs : [];
   const beds = [
-    ...jobs.before.flatMap((job) => bedLine(job, telling)),
-    ...needs.flatMap((need) => pickFirst(need, telling)),
+    ...jobs.before.flatMap((job) => bedLine(job, context)),
+    ...needs.flatMap((need) => pickFirstLines(need, context)),
   ];
   return [
-    ...needs.flatMap((need) => roofLine(need, plan)),
+    ...needs.flatMap((need) => roofBeforeLine(need, plan)),
     ...inWalkingOrder(beds, plan),
-    ...coversReady(telling),
-    ...waterDeep(jobs.before, needs),
+    ...coverLines(context),
+    ...deepWateringLines(jobs.before, needs),
   ];
 }
 
-function roofLine(need: Need, plan: Plan): readonly string[] {
+function roofBeforeLine(need: AwayNeed, plan: Plan): readonly string[] {
   switch (need.kind) {
     case "trays":
-      return [traysLine(need, plan)];
+      return [traysBeforeLine(need, plan)];
     case "vents":
       return ["5 min: Greenhouse: vents set to open by themselves, or show the neighbour how."];
     case "water":
@@ -48,53 +48,56 @@ function roofLine(need: Need, plan: Plan): readonly string[] {
   }
 }
 
-function traysLine({ called, hardeningFloorC }: Trays, { measures }: Plan): string {
-  const names = `10 min: Trays of ${list(called)}`;
+function traysBeforeLine({ plants, hardeningFloorC }: TrayCareNeed, { measures }: Plan): string {
+  const names = `10 min: Trays of ${list(plants)}`;
   if (hardeningFloorC === null)
     return `${names}: good light without hard sun, on a wet mat, watered well.`;
   const floor = sayQuantity(degreesC(hardeningFloorC), measures);
   return `${names}: full shade all day, out of the wind, on a wet mat, watered well. Nights below ${floor} to come: leave them inside.`;
 }
 
-type Line = { readonly bed: string | null; readonly indoors: boolean; readonly line: string };
+type WalkLine = { readonly bed: string | null; readonly indoors: boolean; readonly line: string };
 
 /** Under a roof first, then bed by bed as the plan lists them, what stands in none last; else as they stand. */
-function inWalkingOrder(lines: readonly Line[], { beds }: Plan): readonly string[] {
+function inWalkingOrder(lines: readonly WalkLine[], { beds }: Plan): readonly string[] {
   const order = new Map(beds.map(({ key }, i) => [key, i]));
-  const at = ({ bed, indoors }: Line) => (indoors ? -1 : (order.get(bed ?? "") ?? beds.length));
+  const at = ({ bed, indoors }: WalkLine) => (indoors ? -1 : (order.get(bed ?? "") ?? beds.length));
   return [...lines].sort((a, b) => at(a) - at(b)).map(({ line }) => line);
 }
 
 /** `20 min: Thin beets, Root bed, planned for Saturday 31 July.` and its caution; the day where it has one before they go. Water is told last, for all beds. */
-function bedLine(job: Placed, { report, plan }: Telling): readonly Line[] {
+function bedLine(job: ScheduledTask, { report, plan }: AwayContext): readonly WalkLine[] {
   const { task, day } = job;
   if (task.practice === "water") return [];
   const on = day < report.leave.from ? `, planned for ${sayWeekday(day)}` : "";
-  const warned = sayPart(task.say, "caution", voiceOf(plan, "household"));
-  const line = `${minutesTitle(job, plan)}${on}. ${warned}`.trim();
+  const caution = sayPart(task.say, "caution", voiceOf(plan, "household"));
+  const line = `${minutesTitle(job, plan)}${on}. ${caution}`.trim();
   return [{ bed: task.bed, indoors: task.indoors, line }];
 }
 
 /** `20 min: Thin beets, Root bed`. */
-export function minutesTitle(job: Placed, plan: Plan): string {
+export function minutesTitle(job: ScheduledTask, plan: Plan): string {
   return `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}`;
 }
 
 /** What bears already is picked before they go, small ones too where they would grow out. */
-function pickFirst(need: Need, { report, plan, placed }: Telling): readonly Line[] {
+function pickFirstLines(
+  need: AwayNeed,
+  { report, plan, scheduled }: AwayContext,
+): readonly WalkLine[] {
   if (need.kind !== "pick" || need.left === "stands") return [];
-  const job = placed.get(need.task);
+  const job = scheduled.get(need.task);
   if (!job || need.from >= report.leave.from) return [];
-  const line = `10 min: ${titleOf([job], plan)}: ${ALL[need.left]}.`;
+  const line = `10 min: ${titleOf([job], plan)}: ${PICK_FIRST[need.left]}.`;
   return [{ bed: need.bed, indoors: false, line }];
 }
 
-const ALL: Readonly<Record<Exclude<Picking["left"], "stands">, string>> = {
+const PICK_FIRST: Readonly<Record<Exclude<PickingNeed["left"], "stands">, string>> = {
   "grows out": "all that would grow out, small ones too",
   ripens: "all that is ripe or nearly",
 };
 
-function coversReady({ jobs, plan }: Telling): readonly string[] {
+function coverLines({ jobs, plan }: AwayContext): readonly string[] {
   const frost = jobs.neighbour.filter(({ task }) => task.practice === "first frost");
   if (frost.length === 0) return [];
   const beds = new Set(frost.map(({ task }) => bedName(plan, task.bed) || task.title.object));
@@ -102,7 +105,10 @@ function coversReady({ jobs, plan }: Telling): readonly string[] {
 }
 
 /** Once for all beds, whether the week's own watering falls before they go or only the days to come ask for it. */
-function waterDeep(jobs: readonly Placed[], needs: readonly Need[]): readonly string[] {
+function deepWateringLines(
+  jobs: readonly ScheduledTask[],
+  needs: readonly AwayNeed[],
+): readonly string[] {
   const week = jobs.some(({ task }) => task.practice === "water");
   if (!week && !needs.some(({ kind }) => kind === "water")) return [];
   return [

@@ -2,7 +2,7 @@ import { litres } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { bedName } from "../events/titles.ts";
-import type { Thirst } from "./need.ts";
+import type { AwayWaterNeed } from "./away-need.ts";
 
 /** A can as most have it [litres]. Source: common practice; two gallons, or ten litres. */
 const CAN_L = { us: 7.6, metric: 10 } as const;
@@ -13,41 +13,41 @@ const BEDS_EVERY_DAYS = 3;
 const WEEK = 7;
 
 /** Lines on water for somebody with a can: how often, where and how many cans; what drip lines do; when none is wanted. Empty where nothing is dry. */
-export function waterLines(thirsts: readonly Thirst[], plan: Plan): readonly string[] {
-  if (thirsts.length === 0) return [];
+export function waterLines(needs: readonly AwayWaterNeed[], plan: Plan): readonly string[] {
+  if (needs.length === 0) return [];
   const bags = new Set(plan.beds.filter(({ kind }) => kind === "bags").map(({ key }) => key));
-  const byHand = thirsts.filter(({ runs }) => runs === null);
+  const byHand = needs.filter(({ runs }) => runs === null);
   const often = byHand.filter(({ bed }) => bags.has(bed ?? ""));
   const rest = byHand.filter(({ bed }) => !bags.has(bed ?? ""));
   return [
     ...cansLine("Every other day", often, { plan, everyDays: BAGS_EVERY_DAYS }),
     ...cansLine("Every third day", rest, { plan, everyDays: BEDS_EVERY_DAYS }),
-    ...dripLine(thirsts, plan),
-    ...(byHand.length > 0 ? [canTold(plan)] : []),
+    ...dripLine(needs, plan),
+    ...(byHand.length > 0 ? [canLine(plan)] : []),
     "No water on a day after heavy rain.",
   ];
 }
 
-function canTold({ measures }: Plan): string {
+function canLine({ measures }: Plan): string {
   const can = sayQuantity(litres(CAN_L[measures]), measures);
   return `A can is ${can}; carry it half full. Pour slowly on the soil, not the leaves, evening or early morning.`;
 }
 
-type Often = { readonly plan: Plan; readonly everyDays: number };
+type WateringInterval = { readonly plan: Plan; readonly everyDays: number };
 
 /** `Every third day, water: Root bed 5 cans; Salad bed 3 cans.`; beds whose need is not known till the soil is wet. */
 function cansLine(
   when: string,
-  thirsts: readonly Thirst[],
-  { plan, everyDays }: Often,
+  needs: readonly AwayWaterNeed[],
+  { plan, everyDays }: WateringInterval,
 ): readonly string[] {
-  if (thirsts.length === 0) return [];
-  const said = thirsts.map(({ bed, litresAWeek }) => {
+  if (needs.length === 0) return [];
+  const parts = needs.map(({ bed, litresAWeek }) => {
     const name = bedName(plan, bed) || "what stands in no bed";
     if (litresAWeek === null) return `${name} till it is wet a finger deep`;
     return `${name} ${cans((litresAWeek * everyDays) / WEEK / CAN_L[plan.measures])}`;
   });
-  return [`${when}, water: ${said.join("; ")}.`];
+  return [`${when}, water: ${parts.join("; ")}.`];
 }
 
 /** Whole cans, half a one at the least. */
@@ -57,11 +57,11 @@ function cans(count: number): string {
   return whole === 1 ? "1 can" : `${whole} cans`;
 }
 
-function dripLine(thirsts: readonly Thirst[], plan: Plan): readonly string[] {
-  const said = thirsts.flatMap(({ bed, runs }) => {
+function dripLine(needs: readonly AwayWaterNeed[], plan: Plan): readonly string[] {
+  const parts = needs.flatMap(({ bed, runs }) => {
     if (!runs) return [];
     const often = runs.times === 1 ? "once a week" : `${runs.times} times a week`;
     return [`${bedName(plan, bed)} ${runs.minutes} min, ${often}`];
   });
-  return said.length === 0 ? [] : [`Drip hose, open its tap, then shut it: ${said.join("; ")}.`];
+  return parts.length === 0 ? [] : [`Drip hose, open its tap, then shut it: ${parts.join("; ")}.`];
 }

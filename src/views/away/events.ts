@@ -1,12 +1,12 @@
 import { type Day, isoOf, plus } from "../../base/days/day.ts";
-import type { Season } from "../../engine/beds/lives.ts";
+import type { GardenSeason } from "../../engine/beds/lives.ts";
 import { EVENING_BEFORE, type Event, eventFor } from "../events/event.ts";
-import type { List } from "./lists.ts";
+import type { AwayListName } from "./lists.ts";
 import { type AwayReport, awayReports } from "./report.ts";
 import { awayTexts } from "./texts.ts";
 
 /** The texts that have a day of their own: the day before they go, and the day after they are back. */
-const DAY_OF: Readonly<Partial<Record<List, (report: AwayReport) => Day>>> = {
+const DAY_OF: Readonly<Partial<Record<AwayListName, (report: AwayReport) => Day>>> = {
   before: ({ leave }) => plus(leave.from, -1),
   neighbour: ({ leave }) => plus(leave.from, -1),
   back: ({ leave }) => plus(leave.to, 1),
@@ -16,10 +16,10 @@ const DAY_OF: Readonly<Partial<Record<List, (report: AwayReport) => Day>>> = {
  * What an absence asks for, as events of the household alone, for those who go: before you go and the neighbour's list on the
  * day before, when you're back on the day after. For every absence that is not over on `day`; in the plans' order.
  */
-export function awayEvents(season: Season, day: Day): readonly Event[] {
+export function awayEvents(season: GardenSeason, day: Day): readonly Event[] {
   return season.plans.flatMap((plan) =>
     awayReports(plan, season, { person: null, today: day }).flatMap((report) =>
-      awayTexts(report, plan, season.placed).flatMap(({ list, title, text }) => {
+      awayTexts(report, plan, season.scheduled).flatMap(({ list, title, text }) => {
         const on = DAY_OF[list]?.(report);
         if (on === undefined) return [];
         const { from, to, away } = report.leave;

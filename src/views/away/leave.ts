@@ -3,20 +3,20 @@ import { householdOf } from "../../engine/schedule/household.ts";
 import type { Absence, Plan } from "../../garden/model/plan.ts";
 
 /** Days from one to another, both inclusive. */
-export type Span = { readonly from: Day; readonly to: Day };
+export type AwaySpan = { readonly from: Day; readonly to: Day };
 
 /** An absence of one or more of the household, and who is left at home with the garden. */
-export type Leave = Span & {
+export type Leave = AwaySpan & {
   /** Keys of those who go, in the plan's order; empty where the plan names nobody. */
   readonly away: readonly string[];
   /** Keys of those who are there on some day of it, in the plan's order. */
   readonly home: readonly string[];
   /** Spells of it with everybody away, in order; none while somebody is left. */
-  readonly alone: readonly Span[];
+  readonly alone: readonly AwaySpan[];
 };
 
 /** Whether a day lies in a span. */
-export const isIn = (day: Day, { from, to }: Span): boolean => day >= from && day <= to;
+export const isIn = (day: Day, { from, to }: AwaySpan): boolean => day >= from && day <= to;
 
 /**
  * The plan's absences that are not over on a day, by their first day. Those of equal days are one; those that only
@@ -39,23 +39,23 @@ function leaveOf(plan: Plan, absences: readonly Absence[]): readonly Leave[] {
   const { from, to } = first;
   const { people, absence } = householdOf(plan.people, plan.away);
   const goes = (key: string) => absences.some(({ person }) => person === null || person === key);
-  const days = daysOf({ from, to });
+  const days = daysWithin({ from, to });
   const away = people.filter(({ key }) => goes(key)).map(({ key }) => key);
   const home = people
     .filter((person) => days.some((day) => absence(person, day) === null))
     .map(({ key }) => key);
   const empty = days.filter((day) => people.every((person) => absence(person, day) !== null));
-  return [{ from, to, away, home, alone: spellsOf(empty) }];
+  return [{ from, to, away, home, alone: joinIntoSpans(empty) }];
 }
 
 /** Every day of a span, in order. */
-export function daysOf({ from, to }: Span): readonly Day[] {
+export function daysWithin({ from, to }: AwaySpan): readonly Day[] {
   return Array.from({ length: to - from + 1 }, (_, i) => plus(from, i));
 }
 
 /** Rising days as spells without a gap. */
-function spellsOf(days: readonly Day[]): readonly Span[] {
-  const spells: Span[] = [];
+function joinIntoSpans(days: readonly Day[]): readonly AwaySpan[] {
+  const spells: AwaySpan[] = [];
   for (const day of days) {
     const last = spells.at(-1);
     if (last && last.to === plus(day, -1)) spells[spells.length - 1] = { ...last, to: day };
@@ -71,7 +71,7 @@ export const goesLast = ({ alone, from }: Leave): boolean => !alone[0] || alone[
 export const comesFirst = ({ alone, to }: Leave): boolean => (alone.at(-1)?.to ?? to) === to;
 
 /** How many days of a span nobody is left [days]. */
-export function daysAlone({ alone }: Leave, span: Span): number {
+export function daysAlone({ alone }: Leave, span: AwaySpan): number {
   let days = 0;
   for (const { from, to } of alone)
     days += Math.max(0, Math.min(to, span.to) - latest(from, span.from) + 1);

@@ -1,54 +1,62 @@
 import { type Day, earliest } from "../../base/days/day.ts";
-import { anchorOf, type Growing, inPlace } from "../../engine/growth/growing.ts";
-import { reached } from "../../engine/growth/milestones.ts";
+import { isReached } from "../../engine/growth/milestones.ts";
+import { anchorOf, inPlace, type SowingContext } from "../../engine/growth/sowing-context.ts";
 import { upMilestone } from "../../engine/growth/up.ts";
 import type { WholeGarden } from "../../engine/practices/practice.ts";
 import { objectOf } from "../../engine/practices/task.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { isRaised } from "../../garden/plan/begin.ts";
-import { isIn, type Span } from "./leave.ts";
-import type { Need, Picking, Showing, Trays, Vents } from "./need.ts";
-import { thirstIn } from "./thirst.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
+import type { AwayNeed, EmergenceNeed, PickingNeed, TrayCareNeed, VentNeed } from "./away-need.ts";
+import { type AwaySpan, isIn } from "./leave.ts";
+import { awayWaterNeedsIn } from "./water-needs.ts";
 
 /** What the garden asks for in some days: under a roof first, then as the plan's plantings stand, water last. Empty in winter. `placed` is the feed's. */
 export function needsOf(
   garden: WholeGarden,
-  placed: readonly Placed[],
-  span: Span,
-): readonly Need[] {
-  const trays = traysIn(garden, placed, span);
+  scheduled: readonly ScheduledTask[],
+  span: AwaySpan,
+): readonly AwayNeed[] {
+  const trays = traysIn(garden, scheduled, span);
   return [
     ...trays,
     ...ventsIn(garden, trays, span),
-    ...garden.growings.flatMap((growing) => pickingOf(growing, placed, span)),
-    ...garden.growings.flatMap((growing) => showingOf(growing, placed, span)),
-    ...thirstIn(garden, span),
+    ...garden.contexts.flatMap((context) => pickingOf(context, scheduled, span)),
+    ...garden.contexts.flatMap((context) => emergenceOf(context, scheduled, span)),
+    ...awayWaterNeedsIn(garden, span),
   ];
 }
 
 /** Sown under cover before these days, and not set out before they begin; those that are being hardened off apart. */
-function traysIn(garden: WholeGarden, placed: readonly Placed[], span: Span): readonly Trays[] {
-  const standing = garden.growings.filter((growing) => {
-    const { start, inSince } = growing.planting;
-    const [sown, out] = [anchorOf(growing, "start"), anchorOf(growing, "set out")];
+function traysIn(
+  garden: WholeGarden,
+  scheduled: readonly ScheduledTask[],
+  span: AwaySpan,
+): readonly TrayCareNeed[] {
+  const inTrays = garden.contexts.filter((context) => {
+    const { start, inSince } = context.planting;
+    const [sown, out] = [anchorOf(context, "start"), anchorOf(context, "set out")];
     const raised = isRaised(start) && inSince === null;
     return raised && sown && out && sown.day < span.from && out.day >= span.from;
   });
-  const begun = standing.filter((growing) => isHardening(growing, placed, span));
-  const floors = begun.flatMap(({ crop }) => crop.indoors?.nightFloorC.value ?? []);
+  const hardening = inTrays.filter((context) => isHardening(context, scheduled, span));
+  const floors = hardening.flatMap(({ crop }) => crop.indoors?.nightFloorC.value ?? []);
   return [
-    ...traysOf(begun, Math.max(...floors)),
+    ...traysOf(hardening, Math.max(...floors)),
     ...traysOf(
-      standing.filter((growing) => !begun.includes(growing)),
+      inTrays.filter((context) => !hardening.includes(context)),
       null,
     ),
   ];
 }
 
 /** Whether its days outdoors have begun, or would begin in these days. */
-function isHardening({ planting }: Growing, placed: readonly Placed[], span: Span): boolean {
-  return placed.some(
+function isHardening(
+  { planting }: SowingContext,
+  scheduled: readonly ScheduledTask[],
+  span: AwaySpan,
+): boolean {
+  return scheduled.some(
     ({ task, day }) =>
       task.practice === "harden off" &&
       task.subject.key === planting.key &&
@@ -56,58 +64,72 @@ function isHardening({ planting }: Growing, placed: readonly Placed[], span: Spa
   );
 }
 
-function traysOf(growings: readonly Growing[], hardeningFloorC: number | null): readonly Trays[] {
-  if (growings.length === 0) return [];
-  return [{ kind: "trays", called: [...new Set(growings.map(objectOf))], hardeningFloorC }];
+function traysOf(
+  contexts: readonly SowingContext[],
+  hardeningFloorC: number | null,
+): readonly TrayCareNeed[] {
+  if (contexts.length === 0) return [];
+  return [{ kind: "trays", plants: [...new Set(contexts.map(objectOf))], hardeningFloorC }];
 }
 
 function ventsIn(
-  { plan, growings }: WholeGarden,
-  trays: readonly Trays[],
-  span: Span,
-): readonly Vents[] {
-  const inIt = growings.some(
-    (growing) => growing.bed?.kind === "greenhouse" && stands(growing, span),
+  { plan, contexts }: WholeGarden,
+  trays: readonly TrayCareNeed[],
+  span: AwaySpan,
+): readonly VentNeed[] {
+  const inIt = contexts.some(
+    (context) => context.bed?.kind === "greenhouse" && standsDuring(context, span),
   );
   return inIt || (plan.site.greenhouse && trays.length > 0) ? [{ kind: "vents" }] : [];
 }
 
-function stands(growing: Growing, span: Span): boolean {
-  const from = inPlace(growing)?.day ?? null;
-  return from !== null && from <= span.to && endOf(growing) >= span.from;
+function standsDuring(context: SowingContext, span: AwaySpan): boolean {
+  const from = inPlace(context)?.day ?? null;
+  return from !== null && from <= span.to && endOf(context) >= span.from;
 }
 
 /** The day that was set for its end, else the season's last. */
-function endOf(growing: Growing): Day {
-  return anchorOf(growing, "end")?.day ?? seasonOf(growing.plan).to;
+function endOf(context: SowingContext): Day {
+  return anchorOf(context, "end")?.day ?? seasonOf(context.plan).to;
 }
 
 /** What may stand no longer than this once ready spoils, or stops the plant [days]. Source: the crops' own days to stand; the line between is a house rule. */
 const GROWS_OUT_DAYS = 3;
 
-function pickingOf(growing: Growing, placed: readonly Placed[], span: Span): readonly Picking[] {
-  const first = firstPick(growing, placed);
-  const { kind, holdsDays } = growing.crop.harvest;
+function pickingOf(
+  context: SowingContext,
+  scheduled: readonly ScheduledTask[],
+  span: AwaySpan,
+): readonly PickingNeed[] {
+  const first = firstPick(context, scheduled);
+  const { kind, holdsDays } = context.crop.harvest;
   if (first === null || kind === "once") return [];
   const from = earliest(first.day, first.window.due);
-  if (from > span.to || endOf(growing) < span.from) return [];
+  if (from > span.to || endOf(context) < span.from) return [];
   const quick = holdsDays.value <= GROWS_OUT_DAYS ? "grows out" : "ripens";
   const left = kind === "cut and come again" ? "stands" : quick;
-  return [{ kind: "pick", task: first.task.id, bed: growing.planting.bed, from, left }];
+  return [{ kind: "pick", task: first.task.id, bed: context.planting.bed, from, left }];
 }
 
-function firstPick({ planting, sowing }: Growing, placed: readonly Placed[]): Placed | null {
+function firstPick(
+  { planting, sowing }: SowingContext,
+  scheduled: readonly ScheduledTask[],
+): ScheduledTask | null {
   const steps = sowing === 1 ? ["1", "cut-1"] : [`sowing-${sowing}-1`, `sowing-${sowing}-cut-1`];
   const ids = steps.map((step) => `${planting.key}/harvest/${step}`);
-  return placed.find(({ task }) => ids.includes(task.id)) ?? null;
+  return scheduled.find(({ task }) => ids.includes(task.id)) ?? null;
 }
 
-function showingOf(growing: Growing, placed: readonly Placed[], span: Span): readonly Showing[] {
-  const { key, start, bed } = growing.planting;
-  const up = upMilestone(growing);
+function emergenceOf(
+  context: SowingContext,
+  scheduled: readonly ScheduledTask[],
+  span: AwaySpan,
+): readonly EmergenceNeed[] {
+  const { key, start, bed } = context.planting;
+  const up = upMilestone(context);
   if (isRaised(start)) return [];
-  if (!reached(up) || up.seen || !isIn(up.usual, span)) return [];
-  const off = placed.find(({ task }) => task.id === `${key}/board/off`);
-  const board = growing.sowing === 1 && off !== undefined && off.day >= span.from;
-  return [{ kind: "up", called: objectOf(growing), bed, day: up.usual, late: up.late, board }];
+  if (!isReached(up) || up.seen || !isIn(up.usual, span)) return [];
+  const off = scheduled.find(({ task }) => task.id === `${key}/board/off`);
+  const board = context.sowing === 1 && off !== undefined && off.day >= span.from;
+  return [{ kind: "up", plants: objectOf(context), bed, day: up.usual, late: up.late, board }];
 }

@@ -1,17 +1,17 @@
 import { earliest, sayDay } from "../../base/days/day.ts";
-import { capital, list } from "../../engine/practices/say.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import { capital, list } from "../../engine/practices/sentence.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, sayWeekday, type Voice } from "../events/sentences.ts";
 import { bedName } from "../events/titles.ts";
+import type { AwayNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";
 import { waterLines } from "./cans.ts";
-import type { Need, Picking, Trays } from "./need.ts";
 
 /** What the lines are made with; the voice is a reader's, since this list leaves the house. `placed`: the feed's, by id. */
-export type Told = {
+export type NeighbourContext = {
   readonly plan: Plan;
   readonly voice: Voice;
-  readonly placed: ReadonlyMap<string, Placed>;
+  readonly scheduled: ReadonlyMap<string, ScheduledTask>;
 };
 
 /** The neighbour's list: what to do and what may be eaten, then the cautions, which no list goes without. */
@@ -25,31 +25,31 @@ export type NeighbourList = {
  * nothing of gardening; no people, reasons, hours or links. Both empty where the garden needs nobody.
  */
 export function neighbourList(
-  jobs: readonly Placed[],
-  needs: readonly Need[],
-  told: Told,
+  jobs: readonly ScheduledTask[],
+  needs: readonly AwayNeed[],
+  context: NeighbourContext,
 ): NeighbourList {
-  const picks = picksOf(needs, told.placed);
-  const cautions = picks.map(({ first }) => sayPart(first.task.say, "caution", told.voice));
+  const picks = firstPickingsOf(needs, context.scheduled);
+  const cautions = picks.map(({ first }) => sayPart(first.task.say, "caution", context.voice));
   return {
     orders: [
-      ...needs.flatMap((need) => roofLine(need, told.plan)),
+      ...needs.flatMap((need) => roofNeighbourLine(need, context.plan)),
       ...waterLines(
         needs.filter((need) => need.kind === "water"),
-        told.plan,
+        context.plan,
       ),
-      ...boardLines(jobs, told.plan),
-      ...frostLine(jobs, told.plan),
-      ...pickLines(picks, told),
+      ...boardLines(jobs, context.plan),
+      ...frostLine(jobs, context.plan),
+      ...pickLines(picks, context),
     ],
-    cautions: [...new Set(cautions)].filter((said) => said !== ""),
+    cautions: [...new Set(cautions)].filter((text) => text !== ""),
   };
 }
 
-function roofLine(need: Need, plan: Plan): readonly string[] {
+function roofNeighbourLine(need: AwayNeed, plan: Plan): readonly string[] {
   switch (need.kind) {
     case "trays":
-      return [traysLine(need, plan)];
+      return [traysNeighbourLine(need, plan)];
     case "vents":
       return [
         "Greenhouse, a sunny morning: open the door and the vents. Shut both by four in the afternoon.",
@@ -61,21 +61,21 @@ function roofLine(need: Need, plan: Plan): readonly string[] {
   }
 }
 
-function traysLine({ called, hardeningFloorC }: Trays, plan: Plan): string {
+function traysNeighbourLine({ plants, hardeningFloorC }: TrayCareNeed, plan: Plan): string {
   const inside = plan.site.greenhouse ? "in the greenhouse" : "on the sill";
   const where = hardeningFloorC === null ? inside : "in the shade outdoors";
-  return `Every day: small plants in trays (${list(called)}), ${where}. Dry on top? Water them gently.`;
+  return `Every day: small plants in trays (${list(plants)}), ${where}. Dry on top? Water them gently.`;
 }
 
 /** `South bed, tomatoes`, or what they are where they stand in no bed. */
-function whereOf({ task }: Placed, plan: Plan): string {
+function whereOf({ task }: ScheduledTask, plan: Plan): string {
   const bed = bedName(plan, task.bed);
   return bed === "" ? task.title.object : `${bed}, ${task.title.object}`;
 }
 
 /** Boards to be looked under, each once, from the first of its days on. Watering, trays and picking stand among the standing orders. */
-function boardLines(jobs: readonly Placed[], plan: Plan): readonly string[] {
-  const firsts = new Map<string, Placed>();
+function boardLines(jobs: readonly ScheduledTask[], plan: Plan): readonly string[] {
+  const firsts = new Map<string, ScheduledTask>();
   for (const job of jobs.filter(({ task }) => task.practice === "board"))
     if (!firsts.has(job.task.subject.key)) firsts.set(job.task.subject.key, job);
   return [...firsts.values()].map(
@@ -85,7 +85,7 @@ function boardLines(jobs: readonly Placed[], plan: Plan): readonly string[] {
 }
 
 /** Covers before a frost night, one line for all that is tender, from the first of their days on. */
-function frostLine(jobs: readonly Placed[], plan: Plan): readonly string[] {
+function frostLine(jobs: readonly ScheduledTask[], plan: Plan): readonly string[] {
   const frost = jobs.filter(({ task }) => task.practice === "first frost");
   if (frost.length === 0) return [];
   const day = sayDay(earliest(...frost.map((job) => job.day)));
@@ -95,12 +95,15 @@ function frostLine(jobs: readonly Placed[], plan: Plan): readonly string[] {
   ];
 }
 
-type Pick = { readonly pick: Picking; readonly first: Placed };
+type FirstPicking = { readonly pick: PickingNeed; readonly first: ScheduledTask };
 
 /** What bears, with its first harvest; what grows out first. */
-function picksOf(needs: readonly Need[], placed: ReadonlyMap<string, Placed>): readonly Pick[] {
+function firstPickingsOf(
+  needs: readonly AwayNeed[],
+  scheduled: ReadonlyMap<string, ScheduledTask>,
+): readonly FirstPicking[] {
   const picks = needs.flatMap((pick) => {
-    const first = pick.kind === "pick" ? placed.get(pick.task) : null;
+    const first = pick.kind === "pick" ? scheduled.get(pick.task) : null;
     return pick.kind === "pick" && first ? [{ pick, first }] : [];
   });
   return [
@@ -110,15 +113,18 @@ function picksOf(needs: readonly Need[], placed: ReadonlyMap<string, Placed>): r
 }
 
 /** What may be picked and eaten, a line each with its sign. */
-function pickLines(picks: readonly Pick[], { plan, voice }: Told): readonly string[] {
+function pickLines(
+  picks: readonly FirstPicking[],
+  { plan, voice }: NeighbourContext,
+): readonly string[] {
   const lines = picks.map(({ pick, first }) => {
     const sign = sayPart(first.task.say, "sign", voice);
-    return `${capital(whereOf(first, plan))}: ${sign}${ALSO[pick.left]}`;
+    return `${capital(whereOf(first, plan))}: ${sign}${PICKING_HINTS[pick.left]}`;
   });
   return lines.length === 0 ? [] : ["Pick and eat, when:", ...new Set(lines)];
 }
 
-const ALSO: Readonly<Record<Picking["left"], string>> = {
+const PICKING_HINTS: Readonly<Record<PickingNeed["left"], string>> = {
   "grows out": " Pick every other day, even what you can't use.",
   ripens: "",
   stands: " Take outer leaves, leave the middle.",

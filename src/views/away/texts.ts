@@ -1,18 +1,22 @@
 import { sayDay } from "../../base/days/day.ts";
-import { list } from "../../engine/practices/say.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import { list } from "../../engine/practices/sentence.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayDays, sayWeekday, voiceOf } from "../events/sentences.ts";
-import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "../events/texts.ts";
+import { asManyAsFit, LONGEST_SESSION, lastDayText } from "../events/texts.ts";
 import { titleOf } from "../events/titles.ts";
 import { backLines } from "./back.ts";
-import { beforeLines, type Telling } from "./before.ts";
-import { type List, listsOf } from "./lists.ts";
+import { type AwayContext, beforeLines } from "./before.ts";
+import { type AwayListName, buildAwayLists } from "./lists.ts";
 import { neighbourList } from "./neighbour.ts";
 import type { AwayReport } from "./report.ts";
 
 /** One text of an absence: a title under 50 characters, and lines, fewer than 900 characters in all. */
-export type AwayText = { readonly list: List; readonly title: string; readonly text: string };
+export type AwayText = {
+  readonly list: AwayListName;
+  readonly title: string;
+  readonly text: string;
+};
 
 /**
  * The texts of an absence in the order they are read: before, what those at home have, the neighbour's list, what
@@ -22,17 +26,19 @@ export type AwayText = { readonly list: List; readonly title: string; readonly t
 export function awayTexts(
   report: AwayReport,
   plan: Plan,
-  placed: readonly Placed[],
+  scheduled: readonly ScheduledTask[],
 ): readonly AwayText[] {
-  const byId = new Map(placed.map((each) => [each.task.id, each]));
-  const jobs = listsOf((name) => report.jobs[name].flatMap((id) => byId.get(id) ?? []));
-  const telling: Telling = { report, plan, jobs, placed: byId };
-  return [before, home, neighbour, waits, back].flatMap((tell) => tell(telling));
+  const byId = new Map(scheduled.map((each) => [each.task.id, each]));
+  const jobs = buildAwayLists((name) => report.jobs[name].flatMap((id) => byId.get(id) ?? []));
+  const context: AwayContext = { report, plan, jobs, scheduled: byId };
+  return [beforeText, homeText, neighbourText, waitsText, backText].flatMap((build) =>
+    build(context),
+  );
 }
 
 /** As many lines as fit; those at the end always. */
-function textOf(
-  name: List,
+function buildAwayText(
+  name: AwayListName,
   title: string,
   lines: readonly string[],
   ends: readonly string[] = [],
@@ -41,17 +47,17 @@ function textOf(
   return { list: name, title, text: [...asManyAsFit(lines, room), ...ends].join("\n") };
 }
 
-function before(telling: Telling): readonly AwayText[] {
-  const { leave, begun } = telling.report;
-  const lines = beforeLines(telling);
-  const said = lines.length > 0 ? lines : ["Nothing has to be done before."];
-  return begun ? [] : [textOf("before", `Before you go on ${sayDay(leave.from)}`, said)];
+function beforeText(context: AwayContext): readonly AwayText[] {
+  const { leave, begun } = context.report;
+  const lines = beforeLines(context);
+  const shown = lines.length > 0 ? lines : ["Nothing has to be done before."];
+  return begun ? [] : [buildAwayText("before", `Before you go on ${sayDay(leave.from)}`, shown)];
 }
 
 /** Who has what, day by day; what nobody in particular has falls to all who are there. */
-function home({ report, plan, jobs }: Telling): readonly AwayText[] {
+function homeText({ report, plan, jobs }: AwayContext): readonly AwayText[] {
   const { nameOf } = voiceOf(plan, "household");
-  const byPeople = new Map<string, Placed[]>();
+  const byPeople = new Map<string, ScheduledTask[]>();
   for (const job of jobs.home) {
     const people = job.people.length > 0 ? job.people : report.leave.home;
     const who = `${list(people.map(nameOf))} ${people.length === 1 ? "has" : "have"}:`;
@@ -61,39 +67,43 @@ function home({ report, plan, jobs }: Telling): readonly AwayText[] {
     who,
     ...theirs.map((job) => homeLine(job, plan)),
   ]);
-  return lines.length > 0 ? [textOf("home", `Meanwhile, ${sayDays(report.leave)}`, lines)] : [];
+  return lines.length > 0
+    ? [buildAwayText("home", `Meanwhile, ${sayDays(report.leave)}`, lines)]
+    : [];
 }
 
-function homeLine(job: Placed, plan: Plan): string {
-  return `${sayWeekday(job.day)}: ${titleOf([job], plan)}. ${lastDayTold(job)}`.trim();
+function homeLine(job: ScheduledTask, plan: Plan): string {
+  return `${sayWeekday(job.day)}: ${titleOf([job], plan)}. ${lastDayText(job)}`.trim();
 }
 
-function neighbour({ report, plan, jobs, placed }: Telling): readonly AwayText[] {
+function neighbourText({ report, plan, jobs, scheduled }: AwayContext): readonly AwayText[] {
   const { leave, needs } = report;
   if (leave.alone.length === 0 && jobs.neighbour.length === 0) return [];
   const voice = voiceOf(plan, "reader");
-  const { orders, cautions } = neighbourList(jobs.neighbour, needs, { plan, voice, placed });
+  const { orders, cautions } = neighbourList(jobs.neighbour, needs, { plan, voice, scheduled });
   const days = leave.alone.length > 0 ? list(leave.alone.map(sayDays)) : sayDays(leave);
-  const said = orders.length > 0 ? orders : ["Nothing needs a neighbour."];
+  const shown = orders.length > 0 ? orders : ["Nothing needs a neighbour."];
   const ends = orders.length > 0 ? [...cautions, ALL_ELSE] : [];
-  return [textOf("neighbour", `For the neighbour, ${days}`, said, ends)];
+  return [buildAwayText("neighbour", `For the neighbour, ${days}`, shown, ends)];
 }
 
 const ALL_ELSE = "All else can be left. Thank you!";
 
-function waits({ plan, jobs }: Telling): readonly AwayText[] {
+function waitsText({ plan, jobs }: AwayContext): readonly AwayText[] {
   const lines = jobs.waits.map((job) => waitLine(job, plan));
-  return lines.length > 0 ? [textOf("waits", "This waits until you're back", lines)] : [];
+  return lines.length > 0 ? [buildAwayText("waits", "This waits until you're back", lines)] : [];
 }
 
 /** `Thin lettuce, Salad bed. Fine till Friday 13 Aug.`; a warning has no last day. */
-function waitLine(job: Placed, plan: Plan): string {
+function waitLine(job: ScheduledTask, plan: Plan): string {
   const till = job.task.rhythm === "warning" ? "" : `Fine till ${sayWeekday(job.window.latest)}.`;
   return `${titleOf([job], plan)}. ${till}`.trim();
 }
 
-function back(telling: Telling): readonly AwayText[] {
-  const lines = backLines(telling);
-  const said = lines.length > 0 ? lines : ["Nothing presses; walk round once and look."];
-  return [textOf("back", `When you're back, after ${sayDay(telling.report.leave.to)}`, said)];
+function backText(context: AwayContext): readonly AwayText[] {
+  const lines = backLines(context);
+  const shown = lines.length > 0 ? lines : ["Nothing presses; walk round once and look."];
+  return [
+    buildAwayText("back", `When you're back, after ${sayDay(context.report.leave.to)}`, shown),
+  ];
 }

@@ -11,10 +11,10 @@ const ELLIPSIS = "\u2026";
  */
 export function cleanText(text: string): string {
   if (PLAIN.test(text)) return text;
-  return text.replace(LINE_ENDS, "\n").replace(UNSAFE, safe);
+  return text.replace(LINE_ENDS, "\n").replace(UNSAFE, safeReplacement);
 }
 
-function safe(found: string): string {
+function safeReplacement(found: string): string {
   if (found === "\t") return " ";
   return /\p{Cs}/u.test(found) ? "\ufffd" : "";
 }
@@ -32,16 +32,16 @@ export function cleanLine(text: string): string {
  * ellipsis where something was cut. One that fits comes back unchanged.
  * Source: house rule; a lock screen shows about sixty characters.
  */
-export function shortened(line: string, most: number): string {
+export function shortenLine(line: string, most: number): string {
   if (line.length <= most || [...line].length <= most) return line;
-  let kept = "";
+  let fitting = "";
   let used = 1;
   for (const { segment } of new Intl.Segmenter("en").segment(line)) {
     used += [...segment].length;
     if (used > most) break;
-    kept += segment;
+    fitting += segment;
   }
-  return `${kept.trimEnd()}${ELLIPSIS}`;
+  return `${fitting.trimEnd()}${ELLIPSIS}`;
 }
 
 /**

@@ -11,14 +11,14 @@ const NOT_PLAIN = /[^ -~]/;
  * as the library folds them. It goes character by character; plain lines, which are most, are cut by their length.
  * Source: RFC 5545, section 3.1.
  */
-export function folded(lines: string): string {
+export function foldLongLines(lines: string): string {
   return lines
     .split("\r\n")
-    .map((line) => (NOT_PLAIN.test(line) ? foldLines(line) : cut(line)))
+    .map((line) => (NOT_PLAIN.test(line) ? foldLines(line) : cutLine(line)))
     .join("\r\n");
 }
 
-function cut(line: string): string {
+function cutLine(line: string): string {
   let out = line.slice(0, LONGEST);
   for (let at = LONGEST; at < line.length; at += LONGEST)
     out += `\r\n ${line.slice(at, at + LONGEST)}`;

@@ -1,5 +1,5 @@
 import { escape as escapeText, ICalCalendar } from "ical-generator";
-import { cleanLine, shortened } from "./clean.ts";
+import { cleanLine, shortenLine } from "./clean.ts";
 
 const REFRESH_SECONDS = 4 * 3600;
 
@@ -16,7 +16,7 @@ const COLOUR = { name: "olivedrab", hex: "#6B8E23" } as const;
 export function headAndFoot(name: string): { readonly head: string; readonly foot: string } {
   const calendar = new ICalCalendar({
     prodId: { company: "Sowbell", product: "Garden calendar", language: "EN" },
-    name: escapeText(shortened(cleanLine(name) || "Garden", 60), false),
+    name: escapeText(shortenLine(cleanLine(name) || "Garden", 60), false),
     ttl: REFRESH_SECONDS,
     color: COLOUR.hex,
     x: [["COLOR", COLOUR.name]],

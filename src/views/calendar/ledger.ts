@@ -2,12 +2,12 @@ const SECOND = 1000;
 const TOMBSTONE_MS = 400 * 86_400_000;
 
 /**
- * What a feed last told of one event. `print` stands for everything told, `when` for its days and times
+ * What a feed last told of one event. `fingerprint` stands for everything told, `when` for its days and times
  * alone. `stamp` [ms since 1970 UTC, whole seconds] is the instant it last changed. `text` is its written
  * form; null where the event is gone, kept so that a return never goes back in stamp or sequence.
  */
-export type Entry = {
-  readonly print: string;
+export type LedgerEntry = {
+  readonly fingerprint: string;
   readonly sequence: number;
   readonly stamp: number;
   readonly when: string;
@@ -15,15 +15,30 @@ export type Entry = {
 };
 
 /** The ledger of one feed, by event key, keys sorted. A feed that was never written has none (null). */
-export type Ledger = { readonly entries: Readonly<Record<string, Entry>> };
+export type Ledger = { readonly entries: Readonly<Record<string, LedgerEntry>> };
+
+/** A ledger as it may be stored: entries written before they were called fingerprints hold a `print`. */
+export type StoredLedger = {
+  readonly entries: Readonly<
+    Record<string, Omit<LedgerEntry, "fingerprint"> & { fingerprint?: string; print?: string }>
+  >;
+};
+
+/** A stored ledger in today's form; nothing in it is revised by being read. */
+export function readLedger({ entries }: StoredLedger): Ledger {
+  const read: Record<string, LedgerEntry> = {};
+  for (const [key, { fingerprint, print, ...rest }] of Object.entries(entries))
+    read[key] = { fingerprint: fingerprint ?? print ?? "", ...rest };
+  return { entries: read };
+}
 
 /** Which state of an event is told: how often its times have changed, and when [ms] anything last did. */
 export type Revision = { readonly sequence: number; readonly stamp: number };
 
-/** One event to be told: its key, prints, and how it is written once its revision is known. */
-export type Telling = {
+/** One event to be told: its key, fingerprint, and how it is written once its revision is known. */
+export type LedgerEvent = {
   readonly key: string;
-  readonly print: string;
+  readonly fingerprint: string;
   readonly when: string;
   readonly write: (revision: Revision) => string;
 };
@@ -41,43 +56,43 @@ export function wholeSecond(instant: number): number {
  * `cause` is the instant [ms] of the newest reason for a change.
  * Source: RFC 5545, sections 3.8.7.2 to 3.8.7.4; CalConnect, Recurrence Problems and Recommendations, 6.1.
  */
-export function advance(
-  tellings: readonly Telling[],
+export function advanceLedger(
+  events: readonly LedgerEvent[],
   cause: number,
   ledger: Ledger | null,
 ): { readonly ledger: Ledger; readonly texts: readonly string[] } {
   const now = wholeSecond(cause);
   const old = new Map(Object.entries(ledger?.entries ?? {}));
-  const entries: [string, Entry][] = [];
-  const texts = tellings.map((telling) => {
-    const { entry, text } = tell(telling, now, old.get(telling.key));
-    old.delete(telling.key);
-    entries.push([telling.key, entry]);
+  const entries: [string, LedgerEntry][] = [];
+  const texts = events.map((event) => {
+    const { entry, text } = reviseEntry(event, now, old.get(event.key));
+    old.delete(event.key);
+    entries.push([event.key, entry]);
     return text;
   });
   for (const [key, entry] of old) {
-    const gone = buried(entry, now);
+    const gone = markDeleted(entry, now);
     if (gone.stamp >= now - TOMBSTONE_MS) entries.push([key, gone]);
   }
   entries.sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
   return { ledger: { entries: Object.fromEntries(entries) }, texts };
 }
 
-function tell(
-  { print, when, write }: Telling,
+function reviseEntry(
+  { fingerprint, when, write }: LedgerEvent,
   now: number,
-  old: Entry | undefined,
-): { readonly entry: Entry; readonly text: string } {
-  if (old !== undefined && old.text !== null && old.print === print) {
+  old: LedgerEntry | undefined,
+): { readonly entry: LedgerEntry; readonly text: string } {
+  if (old !== undefined && old.text !== null && old.fingerprint === fingerprint) {
     return { entry: old, text: old.text };
   }
   const stamp = old === undefined ? now : Math.max(now, old.stamp + SECOND);
   const sequence = old === undefined ? 0 : old.sequence + (old.when === when ? 0 : 1);
   const text = write({ sequence, stamp });
-  return { entry: { print, sequence, stamp, when, text }, text };
+  return { entry: { fingerprint, sequence, stamp, when, text }, text };
 }
 
-function buried(entry: Entry, now: number): Entry {
+function markDeleted(entry: LedgerEntry, now: number): LedgerEntry {
   if (entry.text === null) return entry;
   return { ...entry, stamp: Math.max(now, entry.stamp + SECOND), text: null };
 }

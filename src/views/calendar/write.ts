@@ -1,21 +1,21 @@
 import type { Event } from "../events/event.ts";
+import { type EventWording, writeEvent } from "./event-text.ts";
+import { fingerprintOf } from "./fingerprint.ts";
 import { headAndFoot } from "./head.ts";
-import { advance, type Ledger, type Telling } from "./ledger.ts";
-import { type Wording, writeEvent } from "./one.ts";
-import { printOf } from "./print.ts";
+import { advanceLedger, type Ledger, type LedgerEvent } from "./ledger.ts";
 import { uidOf } from "./uid.ts";
 
 const MS_PER_DAY = 86_400_000;
 
 /** Raised when the way an event is written changes, so that every event is told anew. */
-const FORM = 1;
+const FORMAT_VERSION = 1;
 
 /**
  * One feed to be written: the garden's id, the name a calendar shows, the events chosen, in any order,
  * and how they are told. `link` gives an event's own page; null leaves links out. `cause` is the instant
  * [ms since 1970 UTC] of the newest reason for a change; `ledger` is null for a feed never written.
  */
-export type Writing = {
+export type CalendarInput = {
   readonly garden: string;
   readonly name: string;
   readonly events: readonly Event[];
@@ -33,14 +33,14 @@ export type Writing = {
  * a programmer's mistake, and an empty calendar leaves old events standing in GNOME.
  * Source: RFC 5545, sections 3.4 and 3.6.
  */
-export function writeCalendar(writing: Writing): {
+export function writeCalendar(input: CalendarInput): {
   readonly text: string;
   readonly ledger: Ledger;
 } {
-  if (writing.events.length === 0) throw new RangeError("a calendar needs an event");
-  const tellings = inCalendarOrder(writing.events).map((event) => tellingOf(event, writing));
-  const { ledger, texts } = advance(tellings, writing.cause, writing.ledger);
-  const { head, foot } = headAndFoot(writing.name);
+  if (input.events.length === 0) throw new RangeError("a calendar needs an event");
+  const ledgerEvents = inCalendarOrder(input.events).map((event) => ledgerEventOf(event, input));
+  const { ledger, texts } = advanceLedger(ledgerEvents, input.cause, input.ledger);
+  const { head, foot } = headAndFoot(input.name);
   return { text: head + texts.join("") + foot, ledger };
 }
 
@@ -58,19 +58,21 @@ function startDay(when: Event["when"]): number {
   return when.kind === "all day" ? when.day : Math.floor(when.from / MS_PER_DAY);
 }
 
-function tellingOf(event: Event, writing: Writing): Telling {
-  const wording = wordingOf(event, writing);
+function ledgerEventOf(event: Event, input: CalendarInput): LedgerEvent {
+  const wording = wordingOf(event, input);
   const when = whenOf(event.when);
   return {
     key: event.key,
-    print: printOfTold(wording, when),
+    fingerprint: wordingFingerprint(wording, when),
     when,
-    write: (revision) =>
-      writeEvent({ ...wording, uid: uidOf(writing.garden, event.key) }, revision),
+    write: (revision) => writeEvent({ ...wording, uid: uidOf(input.garden, event.key) }, revision),
   };
 }
 
-function wordingOf(event: Event, { quiet, reader, link }: Writing): Omit<Wording, "uid"> {
+function wordingOf(
+  event: Event,
+  { quiet, reader, link }: CalendarInput,
+): Omit<EventWording, "uid"> {
   return {
     title: event.title,
     text: reader ? event.readerText : event.text,
@@ -82,10 +84,10 @@ function wordingOf(event: Event, { quiet, reader, link }: Writing): Omit<Wording
   };
 }
 
-function printOfTold(told: Omit<Wording, "uid">, when: string): string {
-  const { title, text, link, busy, remindMinutesBefore, categories } = told;
-  const rest = `${FORM} ${when} ${busy} ${remindMinutesBefore} ${link === null}`;
-  return printOf([rest, title, text, link ?? "", ...categories]);
+function wordingFingerprint(wording: Omit<EventWording, "uid">, when: string): string {
+  const { title, text, link, busy, remindMinutesBefore, categories } = wording;
+  const rest = `${FORMAT_VERSION} ${when} ${busy} ${remindMinutesBefore} ${link === null}`;
+  return fingerprintOf([rest, title, text, link ?? "", ...categories]);
 }
 
 function whenOf(when: Event["when"]): string {

@@ -1,63 +1,66 @@
 import { type Day, sayDay } from "../../base/days/day.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../../engine/schedule/year-of.ts";
-import type { UnderstoodLine } from "../../garden/diary/understand.ts";
+import type { ParsedDiaryLine } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { titleOf } from "./titles.ts";
 
 /** A garden placed twice, the lines said in between, and the first day that is looked at. */
-export type Twice = {
-  readonly before: readonly Placed[];
-  readonly now: readonly Placed[];
-  readonly said: readonly UnderstoodLine[];
+export type ScheduleComparison = {
+  readonly before: readonly ScheduledTask[];
+  readonly now: readonly ScheduledTask[];
+  readonly diaryLines: readonly ParsedDiaryLine[];
   readonly since: Day;
 };
 
 /** What became of one task (`id`), in words, and the lines of the diary behind it. */
 export type Change = {
   readonly id: string;
-  readonly said: string;
+  readonly text: string;
   readonly why: readonly string[];
 };
 
 /** What was done, moved or came new, in day order, then what fell away. `plans` are all the garden's years. */
 export function changesOf(
-  { before, now, said, since }: Twice,
+  { before, now, diaryLines, since }: ScheduleComparison,
   plans: readonly Plan[],
 ): readonly Change[] {
-  const was = new Map(before.map((placed) => [placed.task.id, placed]));
-  const is = new Map(now.map((placed) => [placed.task.id, placed]));
-  const title = (placed: Placed) => titleOf([placed], planOfTask(placed.task.id, plans));
-  const why = (placed: Placed) => {
-    const then = was.get(placed.task.id)?.task.window.due;
-    const own = then !== placed.task.window.due || !is.has(placed.task.id);
-    const lines = own ? reasons(placed, is, said) : [];
+  const was = new Map(before.map((scheduled) => [scheduled.task.id, scheduled]));
+  const is = new Map(now.map((scheduled) => [scheduled.task.id, scheduled]));
+  const title = (scheduled: ScheduledTask) =>
+    titleOf([scheduled], planOfTask(scheduled.task.id, plans));
+  const why = (scheduled: ScheduledTask) => {
+    const then = was.get(scheduled.task.id)?.task.window.due;
+    const own = then !== scheduled.task.window.due || !is.has(scheduled.task.id);
+    const lines = own ? reasons(scheduled, is, diaryLines) : [];
     return lines.length > 0 ? lines : ["to fit the jobs beside it"];
   };
   const byDay = now
-    .filter((placed) => placed.day >= since)
+    .filter((scheduled) => scheduled.day >= since)
     .sort((a, b) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1));
   const gone = before
     .filter(({ task, day }) => !is.has(task.id) && day >= since)
     .sort((a, b) => a.day - b.day);
-  const change = (placed: Placed, what: string, behind = why(placed)): Change => ({
-    id: placed.task.id,
-    said: `${title(placed)}: ${what}`,
+  const change = (scheduled: ScheduledTask, what: string, behind = why(scheduled)): Change => ({
+    id: scheduled.task.id,
+    text: `${title(scheduled)}: ${what}`,
     why: behind,
   });
   return [
-    ...byDay.flatMap((placed): readonly Change[] => {
-      const then = was.get(placed.task.id);
-      const day = sayDay(placed.day);
-      if (placed.done && !then?.done) return [change(placed, `done ${day}`, [])];
-      if (!then) return [change(placed, `new, ${day}`)];
-      return then.day === placed.day ? [] : [change(placed, moved(then.day, placed.day))];
+    ...byDay.flatMap((scheduled): readonly Change[] => {
+      const then = was.get(scheduled.task.id);
+      const day = sayDay(scheduled.day);
+      if (scheduled.done && !then?.done) return [change(scheduled, `done ${day}`, [])];
+      if (!then) return [change(scheduled, `new, ${day}`)];
+      return then.day === scheduled.day
+        ? []
+        : [change(scheduled, moveText(then.day, scheduled.day))];
     }),
-    ...gone.map((placed) => change(placed, `no longer, was ${sayDay(placed.day)}`)),
+    ...gone.map((scheduled) => change(scheduled, `no longer, was ${sayDay(scheduled.day)}`)),
   ];
 }
 
-function moved(was: Day, is: Day): string {
+function moveText(was: Day, is: Day): string {
   const days = Math.abs(is - was);
   const by = `${days} ${days === 1 ? "day" : "days"} ${is > was ? "later" : "sooner"}`;
   return `${sayDay(is)}, was ${sayDay(was)} (${by})`;
@@ -65,33 +68,42 @@ function moved(was: Day, is: Day): string {
 
 /** The diary's lines that a task's due day hangs on: those of its planting and of what it was reckoned from, else what was measured in its bed. */
 function reasons(
-  placed: Placed,
-  is: ReadonlyMap<string, Placed>,
-  said: readonly UnderstoodLine[],
+  scheduled: ScheduledTask,
+  is: ReadonlyMap<string, ScheduledTask>,
+  diaryLines: readonly ParsedDiaryLine[],
 ): readonly string[] {
-  const about = subjectsBehind(placed, is);
-  const own = said.filter(({ facts }) =>
-    facts.some((fact) => "planting" in fact && about.has(fact.planting)),
+  const about = subjectsBehind(scheduled, is);
+  const own = diaryLines.filter(({ observations }) =>
+    observations.some(
+      (observation) => "planting" in observation && about.has(observation.planting),
+    ),
   );
-  const { bed, grounds } = placed.task;
-  const warmed = grounds.some((ground) => ground === "soil" || ground === "warmth");
-  const measured = said.filter(({ facts }) =>
-    facts.some((fact) => fact.kind === "measured" && (fact.bed === null || fact.bed === bed)),
+  const { bed, basis } = scheduled.task;
+  const warmed = basis.some((source) => source === "soil" || source === "warmth");
+  const measured = diaryLines.filter(({ observations }) =>
+    observations.some(
+      (observation) =>
+        observation.kind === "measured" && (observation.bed === null || observation.bed === bed),
+    ),
   );
-  const lines = own.length > 0 ? own : warmed || placed.task.practice === "water" ? measured : [];
+  const lines =
+    own.length > 0 ? own : warmed || scheduled.task.practice === "water" ? measured : [];
   return lines.map(({ line }) => `${sayDay(line.day)}: ${line.text}`);
 }
 
 /** Keys of the planting of a task and of all tasks it was reckoned from. */
-function subjectsBehind(placed: Placed, is: ReadonlyMap<string, Placed>): ReadonlySet<string> {
+function subjectsBehind(
+  scheduled: ScheduledTask,
+  is: ReadonlyMap<string, ScheduledTask>,
+): ReadonlySet<string> {
   const keys = new Set<string>();
-  const look = ({ task }: Placed) => {
+  const look = ({ task }: ScheduledTask) => {
     keys.add(task.subject.key);
     for (const id of task.hangsOn) {
       const behind = is.get(id);
       if (behind && !keys.has(behind.task.subject.key)) look(behind);
     }
   };
-  look(placed);
+  look(scheduled);
   return keys;
 }

@@ -1,83 +1,94 @@
 import type { Day } from "../../base/days/day.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
-import type { Fact } from "../../garden/diary/fact.ts";
-import { settle } from "../../garden/diary/settle.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
+import { parseDiaryLines } from "../../garden/diary/parse.ts";
+import { resolveConflicts } from "../../garden/diary/resolve-conflicts.ts";
 import { sayPlanting } from "../../garden/diary/subjects.ts";
-import { lineByLine } from "../../garden/diary/understand.ts";
 import type { DiaryLine, Plan } from "../../garden/model/plan.ts";
 
 /** A line of the diary and what was understood of it, each with what no longer holds or cannot be so. */
-export type LineTold = {
+export type DiaryLineReport = {
   readonly line: DiaryLine;
-  readonly understood: readonly FactTold[];
+  readonly observations: readonly ObservationReport[];
 };
 
 /** One thing a line says, in the plan's own names, and what has to be said of it. */
-export type FactTold = { readonly is: string; readonly but: readonly string[] };
+export type ObservationReport = { readonly text: string; readonly remarks: readonly string[] };
 
 /** Every line of a garden's diaries in the order they are written, as of a day. `plans` are all its years. */
-export function diaryTold(plans: readonly Plan[], today: Day): readonly LineTold[] {
-  const read = lineByLine(plans);
-  const { remarks } = settle(
-    read.flatMap(({ facts }) => facts),
+export function reportDiary(plans: readonly Plan[], today: Day): readonly DiaryLineReport[] {
+  const readings = parseDiaryLines(plans);
+  const { remarks } = resolveConflicts(
+    readings.flatMap(({ observations }) => observations),
     plans,
   );
-  const butOf = (fact: Fact) => [
-    ...remarks.filter((remark) => remark.fact === fact).map(({ is }) => is),
-    ...(fact.day > today ? ["is dated a day still to come"] : []),
+  const remarksOn = (observation: Observation) => [
+    ...remarks.filter((remark) => remark.observation === observation).map(({ is }) => is),
+    ...(observation.day > today ? ["is dated a day still to come"] : []),
   ];
-  return read.map(({ line, facts }) => ({
+  return readings.map(({ line, observations }) => ({
     line,
-    understood: facts.map((fact) => ({ is: sayFact(fact, plans), but: butOf(fact) })),
+    observations: observations.map((observation) => ({
+      text: sayObservation(observation, plans),
+      remarks: remarksOn(observation),
+    })),
   }));
 }
 
 /** `Carrots: up`, in the plan's own names. */
-function sayFact(fact: Fact, plans: readonly Plan[]): string {
-  const of = (key: string) => {
+function sayObservation(observation: Observation, plans: readonly Plan[]): string {
+  const plantingName = (key: string) => {
     const planting = plans.flatMap(({ plantings }) => plantings).find((each) => each.key === key);
     return planting ? sayPlanting(planting) : key;
   };
-  const bed = (key: string) =>
+  const bedName = (key: string) =>
     plans.flatMap(({ beds }) => beds).find((each) => each.key === key)?.name ?? key;
   const nth = (sowing: number | null) => (sowing === null ? "" : `, sowing ${sowing}`);
   const job = (practice: string, step: string | null) =>
     step === null || /^\d+$/.test(step) ? practice : `${practice} (${step})`;
-  switch (fact.kind) {
+  switch (observation.kind) {
     case "done": {
-      const by = plans.flatMap(({ people }) => people).find(({ key }) => key === fact.by)?.name;
-      return `done: ${job(fact.practice, fact.step)}, ${of(fact.planting)}${by ? `, by ${by}` : ""}`;
+      const by = plans
+        .flatMap(({ people }) => people)
+        .find(({ key }) => key === observation.by)?.name;
+      return `done: ${job(observation.practice, observation.step)}, ${plantingName(observation.planting)}${by ? `, by ${by}` : ""}`;
     }
     case "seen":
-      return `seen: ${of(fact.planting)} ${fact.stage}${nth(fact.sowing)}`;
+      return `seen: ${plantingName(observation.planting)} ${observation.stage}${nth(observation.sowing)}`;
     case "not yet":
-      return `not yet: ${of(fact.planting)}, ${"stage" in fact.of ? fact.of.stage : job(fact.of.practice, fact.of.step)}${nth(fact.sowing)}`;
+      return `not yet: ${plantingName(observation.planting)}, ${"stage" in observation.of ? observation.of.stage : job(observation.of.practice, observation.of.step)}${nth(observation.sowing)}`;
     case "left":
-      return `left this year: ${fact.practice}, ${of(fact.planting)}`;
+      return `left this year: ${observation.practice}, ${plantingName(observation.planting)}`;
     case "failed":
-      return `failed, to be begun again: ${of(fact.planting)}${nth(fact.sowing)}`;
+      return `failed, to be begun again: ${plantingName(observation.planting)}${nth(observation.sowing)}`;
     case "lost":
-      return `lost: ${of(fact.planting)}${nth(fact.sowing)}`;
+      return `lost: ${plantingName(observation.planting)}${nth(observation.sowing)}`;
     case "moved":
-      return `moved: ${of(fact.planting)} to ${bed(fact.bed)}`;
+      return `moved: ${plantingName(observation.planting)} to ${bedName(observation.bed)}`;
     case "measured":
-      return sayMeasured(fact, plans, { of, bed });
+      return sayMeasured(observation, plans, { plantingName, bedName });
     case "undone":
-      return `taken back: ${sayFact(fact.what, plans)}`;
+      return `taken back: ${sayObservation(observation.what, plans)}`;
     case "note":
-      return fact.why === null ? "kept as a note" : `kept as a note, since ${fact.why}`;
+      return observation.why === null
+        ? "kept as a note"
+        : `kept as a note, since ${observation.why}`;
   }
 }
 
-type Names = { readonly of: (key: string) => string; readonly bed: (key: string) => string };
+type NameLookup = {
+  readonly plantingName: (key: string) => string;
+  readonly bedName: (key: string) => string;
+};
 
 function sayMeasured(
-  fact: Extract<Fact, { readonly kind: "measured" }>,
+  observation: Extract<Observation, { readonly kind: "measured" }>,
   plans: readonly Plan[],
-  { of, bed }: Names,
+  { plantingName, bedName }: NameLookup,
 ): string {
-  const value = sayQuantity(fact.value, plans[plans.length - 1]?.measures ?? "metric");
-  if (fact.what === "height") return `measured: ${of(fact.planting)} ${value} tall`;
-  const where = fact.bed === null ? "" : ` in ${bed(fact.bed)}`;
-  return `measured: ${fact.what}${where} ${value}`;
+  const value = sayQuantity(observation.value, plans[plans.length - 1]?.measures ?? "metric");
+  if (observation.what === "height")
+    return `measured: ${plantingName(observation.planting)} ${value} tall`;
+  const where = observation.bed === null ? "" : ` in ${bedName(observation.bed)}`;
+  return `measured: ${observation.what}${where} ${value}`;
 }

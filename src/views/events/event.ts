@@ -1,5 +1,5 @@
 import type { Day } from "../../base/days/day.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 
 /** Which of the two sets an event is in; warnings, rungs and daily looks stand in both, alike. */
 export type EventSet = "sessions" | "tasks" | "both";
@@ -42,7 +42,7 @@ export type Event = {
 export const EVENING_BEFORE = 360;
 
 /** What an event says of itself; whom, which beds and which practices it touches comes from its tasks. */
-export type Particulars = Pick<
+export type EventDetails = Pick<
   Event,
   | "key"
   | "set"
@@ -57,28 +57,28 @@ export type Particulars = Pick<
 >;
 
 /** An event that tells some tasks, in the order they are told, lead first. */
-export function eventFor(group: readonly Placed[], told: Particulars): Event {
-  const { tasks, people, beds, categories } = touchedBy(group);
+export function eventFor(group: readonly ScheduledTask[], details: EventDetails): Event {
+  const { tasks, people, beds, categories } = detailsFromTasks(group);
   return {
-    key: told.key,
-    set: told.set,
-    kind: told.kind,
+    key: details.key,
+    set: details.set,
+    kind: details.kind,
     tasks,
     people: people.sort(),
     beds: beds.sort(),
-    title: told.title,
-    text: told.text,
-    readerText: told.readerText,
+    title: details.title,
+    text: details.text,
+    readerText: details.readerText,
     categories: categories.sort(),
-    when: told.when,
-    day: told.day,
-    busy: told.busy,
-    remindMinutesBefore: told.remindMinutesBefore,
+    when: details.when,
+    day: details.day,
+    busy: details.busy,
+    remindMinutesBefore: details.remindMinutesBefore,
   };
 }
 
 /** Ids of tasks in their order; people, beds and practices, each once. */
-function touchedBy(group: readonly Placed[]) {
+function detailsFromTasks(group: readonly ScheduledTask[]) {
   const tasks: string[] = [];
   const people: string[] = [];
   const beds: string[] = [];

@@ -1,23 +1,23 @@
 import { type Day, isoOf, weekdayOf } from "../../base/days/day.ts";
 import { instantOf, type Minute } from "../../base/days/instants.ts";
 import { sunsetOn } from "../../engine/climate/sun.ts";
-import type { Placed, Standing } from "../../engine/schedule/placed.ts";
-import { waitingOf } from "../../engine/schedule/waiting.ts";
+import type { PublishedState, ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import { tasksThatMustWait } from "../../engine/schedule/waiting.ts";
 import type { Hours, Person, Plan } from "../../garden/model/plan.ts";
 import { EVENING_BEFORE, type Event, type EventSet, eventFor } from "./event.ts";
 import { isOpen, openEvent } from "./open.ts";
 import { voiceOf } from "./sentences.ts";
-import { mostToLose, sessionText } from "./sessions.ts";
+import { inHarmOrder, sessionText } from "./sessions.ts";
 import { textOfAll } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
 
 const BEFORE_SESSION = 30;
 const BEFORE_RUNG = 10;
 
-type Group = readonly [Placed, ...Placed[]];
+type EventTaskGroup = readonly [ScheduledTask, ...ScheduledTask[]];
 
 /** Whether two tasks of one day are told together: the same practice and verb, at one hour, for the same people. */
-function isLike(a: Placed, b: Placed): boolean {
+function isAlikeTask(a: ScheduledTask, b: ScheduledTask): boolean {
   return (
     a.task.practice === b.task.practice &&
     a.task.title.verb === b.task.title.verb &&
@@ -30,18 +30,18 @@ function isLike(a: Placed, b: Placed): boolean {
 }
 
 /** Tasks told together, in the order their firsts stand. Days have few tasks, so that those are looked through: a key for each task would cost more than all of it. */
-function likeGroups(
-  placed: readonly Placed[],
-  isAlike: (a: Placed, b: Placed) => boolean,
-): readonly Group[] {
-  const groups: [Placed, ...Placed[]][] = [];
-  const byDay = new Map<Day, [Placed, ...Placed[]][]>();
-  for (const each of placed) {
+function groupsAlike(
+  scheduled: readonly ScheduledTask[],
+  isAlike: (a: ScheduledTask, b: ScheduledTask) => boolean,
+): readonly EventTaskGroup[] {
+  const groups: [ScheduledTask, ...ScheduledTask[]][] = [];
+  const byDay = new Map<Day, [ScheduledTask, ...ScheduledTask[]][]>();
+  for (const each of scheduled) {
     const today = byDay.get(each.day) ?? [];
     const known = today.find(([first]) => isAlike(first, each));
     if (known) known.push(each);
     else {
-      const group: [Placed, ...Placed[]] = [each];
+      const group: [ScheduledTask, ...ScheduledTask[]] = [each];
       byDay.set(each.day, today);
       today.push(group);
       groups.push(group);
@@ -50,25 +50,28 @@ function likeGroups(
   return groups;
 }
 
-function inIdOrder(group: readonly Placed[]): readonly Placed[] {
+function inIdOrder(group: readonly ScheduledTask[]): readonly ScheduledTask[] {
   if (group.length < 2) return group;
   return [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
 }
 
 /** The task that gives the event its UID: the smallest id of those that gave one before, else the smallest. */
-function leadFirst(group: readonly Placed[], standing: Standing): readonly Placed[] {
+function leadFirst(
+  group: readonly ScheduledTask[],
+  publishedState: PublishedState,
+): readonly ScheduledTask[] {
   if (group.length < 2) return group;
   const ordered = inIdOrder(group);
-  const lead = ordered.find((each) => standing[each.task.id]?.lead) ?? ordered[0];
+  const lead = ordered.find((each) => publishedState[each.task.id]?.lead) ?? ordered[0];
   return lead ? [lead, ...ordered.filter((each) => each !== lead)] : [];
 }
 
-function grouped<K>(
-  placed: readonly Placed[],
-  keyOf: (each: Placed) => K,
-): readonly (readonly Placed[])[] {
-  const groups = new Map<K, Placed[]>();
-  for (const each of placed) {
+function groupsBy<K>(
+  scheduled: readonly ScheduledTask[],
+  keyOf: (each: ScheduledTask) => K,
+): readonly (readonly ScheduledTask[])[] {
+  const groups = new Map<K, ScheduledTask[]>();
+  for (const each of scheduled) {
     const key = keyOf(each);
     const known = groups.get(key);
     if (known) known.push(each);
@@ -80,14 +83,14 @@ function grouped<K>(
 const KINDS = { session: "task", daily: "daily", timed: "rung", warning: "warning" } as const;
 
 /** Whether a text for the household may hold what a reader's must not. */
-function hasSecrets({ task, done, note }: Placed): boolean {
+function hasSecrets({ task, done, note }: ScheduledTask): boolean {
   return (
     done !== null || note?.for === "household" || task.say.some((each) => each.for === "household")
   );
 }
 
 /** Like tasks of one day as one event, all day or at their hour. */
-function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
+function taskEvent(group: readonly ScheduledTask[], plan: Plan, set: EventSet): Event {
   const [lead] = group;
   if (!lead) throw new RangeError("an event needs a task");
   const byName = inIdOrder(group);
@@ -114,7 +117,7 @@ function likeTasks(group: readonly Placed[], plan: Plan, set: EventSet): Event {
 }
 
 /** When somebody's work of a day begins: with their hours, or as much sooner as the sun sets before it is done, if they are at home by then. */
-function beginsAt(person: Person, hours: Hours, { day, minutes, plan }: Length): Minute {
+function beginsAt(person: Person, hours: Hours, { day, minutes, plan }: SessionLength): Minute {
   const { latitude, clock } = plan.site;
   const sunset = latitude === null ? null : sunsetOn(day, latitude, clock);
   if (sunset === null || hours.from + minutes <= sunset) return hours.from;
@@ -125,22 +128,23 @@ function beginsAt(person: Person, hours: Hours, { day, minutes, plan }: Length):
   return Math.min(hours.from, Math.max(sunset - minutes, soonest));
 }
 
-type Length = { readonly day: Day; readonly minutes: number; readonly plan: Plan };
+type SessionLength = { readonly day: Day; readonly minutes: number; readonly plan: Plan };
 
-const minutesOf = (jobs: readonly Placed[]) => jobs.reduce((sum, job) => sum + job.task.minutes, 0);
+const minutesOf = (jobs: readonly ScheduledTask[]) =>
+  jobs.reduce((sum, job) => sum + job.task.minutes, 0);
 
 /** A person's jobs of a day and what of them their hours do not hold, where that is to be said. */
 type Session = {
   readonly person: Person;
   readonly hours: Hours;
   readonly day: Day;
-  readonly jobs: readonly Placed[];
-  readonly waiting: readonly Placed[];
+  readonly jobs: readonly ScheduledTask[];
+  readonly waiting: readonly ScheduledTask[];
 };
 
 /** Everybody's sessions in day order, those of whom gives no hours that day left out; what does not fit is said once a week. */
-function sessionsOf(groups: readonly (readonly Placed[])[], plan: Plan): readonly Session[] {
-  const said = new Set<string>();
+function sessionsOf(groups: readonly (readonly ScheduledTask[])[], plan: Plan): readonly Session[] {
+  const reportedWeeks = new Set<string>();
   const inOrder = [...groups].sort((a, b) => (a[0]?.day ?? 0) - (b[0]?.day ?? 0));
   return inOrder.flatMap((jobs) => {
     const [first] = jobs;
@@ -149,14 +153,14 @@ function sessionsOf(groups: readonly (readonly Placed[])[], plan: Plan): readonl
     if (!first || !person || !hours) return [];
     const { day } = first;
     const week = `${person.key}|${day - weekdayOf(day)}`;
-    const over = said.has(week) ? [] : waitingOf(jobs, hours.to - hours.from);
-    if (over.length > 0) said.add(week);
+    const over = reportedWeeks.has(week) ? [] : tasksThatMustWait(jobs, hours.to - hours.from);
+    if (over.length > 0) reportedWeeks.add(week);
     return [{ person, hours, day, jobs, waiting: over }];
   });
 }
 
 /** A person's jobs of a day from the start of their hours on, as long as those together take that are not to wait. */
-function session({ person, hours, day, jobs, waiting }: Session, plan: Plan): Event {
+function sessionEvent({ person, hours, day, jobs, waiting }: Session, plan: Plan): Event {
   const minutes = minutesOf(jobs.filter((job) => !waiting.includes(job)));
   const { clock } = plan.site;
   const from = instantOf(day, beginsAt(person, hours, { day, minutes, plan }), clock);
@@ -165,7 +169,7 @@ function session({ person, hours, day, jobs, waiting }: Session, plan: Plan): Ev
       key: `${person.key}/${isoOf(day)}`,
       set: "sessions",
       kind: "session",
-      title: sessionTitle(mostToLose(jobs, plan)),
+      title: sessionTitle(inHarmOrder(jobs, plan)),
       text: sessionText(jobs, plan, { voice: voiceOf(plan, "household"), waiting }),
       readerText: "",
       when: { kind: "timed", from, to: from + minutes * 60_000 },
@@ -178,17 +182,17 @@ function session({ person, hours, day, jobs, waiting }: Session, plan: Plan): Ev
 }
 
 /** Whether somebody's gardening hours take it up: then it stands in a session and, all day, among the tasks. */
-function inSession(placed: Placed, plan: Plan): boolean {
-  const { task, people, day, done } = placed;
+function inSession(scheduled: ScheduledTask, plan: Plan): boolean {
+  const { task, people, day, done } = scheduled;
   if (task.rhythm !== "session" || people.length !== 1 || done) return false;
   const person = plan.people.find((each) => each.key === people[0]);
   return person?.gardens.some((hours) => hours.weekday === weekdayOf(day)) ?? false;
 }
 
 /** What the events are made for: the garden's plan, what was told before, and each person's day for open work. */
-export type Telling = {
+export type EventsContext = {
   readonly plan: Plan;
-  readonly standing: Standing;
+  readonly publishedState: PublishedState;
   readonly openDays: Readonly<Record<string, Day>>;
 };
 
@@ -199,20 +203,22 @@ export type Telling = {
  * UID when its tasks change. Without any order.
  */
 export function eventsOf(
-  placed: readonly Placed[],
-  { plan, standing, openDays }: Telling,
+  scheduled: readonly ScheduledTask[],
+  { plan, publishedState, openDays }: EventsContext,
 ): readonly Event[] {
-  const open = placed.filter((each) => isOpen(each, plan, openDays));
-  const jobs = placed.filter((each) => inSession(each, plan) && !open.includes(each));
-  const told = new Set([...open, ...jobs]);
-  const setOf = (each: Placed): "tasks" | "both" => (told.has(each) ? "tasks" : "both");
-  const isAlike = (a: Placed, b: Placed) => isLike(a, b) && told.has(a) === told.has(b);
-  const alike = likeGroups(placed, isAlike).map((group) =>
-    likeTasks(leadFirst(group, standing), plan, setOf(group[0])),
+  const open = scheduled.filter((each) => isOpen(each, plan, openDays));
+  const jobs = scheduled.filter((each) => inSession(each, plan) && !open.includes(each));
+  const inSessions = new Set([...open, ...jobs]);
+  const setOf = (each: ScheduledTask): "tasks" | "both" =>
+    inSessions.has(each) ? "tasks" : "both";
+  const isAlike = (a: ScheduledTask, b: ScheduledTask) =>
+    isAlikeTask(a, b) && inSessions.has(a) === inSessions.has(b);
+  const alike = groupsAlike(scheduled, isAlike).map((group) =>
+    taskEvent(leadFirst(group, publishedState), plan, setOf(group[0])),
   );
-  const days = grouped(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`);
-  const sessions = sessionsOf(days, plan).map((each) => session(each, plan));
-  const stillOpen = grouped(open, (each) => each.people[0] ?? "").map((group) => {
+  const days = groupsBy(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`);
+  const sessions = sessionsOf(days, plan).map((each) => sessionEvent(each, plan));
+  const stillOpen = groupsBy(open, (each) => each.people[0] ?? "").map((group) => {
     const person = group[0]?.people[0] ?? "";
     return openEvent(person, openDays[person] ?? group[0]?.day ?? (0 as Day), group, plan);
   });

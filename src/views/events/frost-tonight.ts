@@ -2,22 +2,22 @@ import { plus } from "../../base/days/day.ts";
 import { degreesC, type Measures } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
 import type { BedTonight, FrostTonight, PlantTonight } from "../../engine/beds/frost-tonight.ts";
-import type { LeftAlone, Need } from "../../engine/beds/night-needs.ts";
+import type { FrostNeed, LeaveReason } from "../../engine/beds/night-needs.ts";
 import type { Tray } from "../../engine/beds/trays-tonight.ts";
-import { capital, list } from "../../engine/practices/say.ts";
+import { capital, list } from "../../engine/practices/sentence.ts";
 import { sayWeekday } from "./sentences.ts";
 
 /** What has one name, and the lines under it. */
 export type Section = { readonly name: string; readonly lines: readonly string[] };
 
 /** A night in words: a head, beds in walking order, then trays, then what goes for all of them. */
-export type NightTold = {
+export type FrostTonightText = {
   readonly head: readonly string[];
   readonly sections: readonly Section[];
   readonly foot: readonly string[];
 };
 
-const ALONE: Readonly<Record<LeftAlone, string>> = {
+const LEAVE_REASONS: Readonly<Record<LeaveReason, string>> = {
   "not up": "nothing is up yet, and what lies in the ground is safe",
   "stands the winter": "planted to stand the winter",
   "under the soil": "the tops may go, what you eat is safe under the soil",
@@ -29,15 +29,15 @@ const ALONE: Readonly<Record<LeftAlone, string>> = {
 };
 
 /** A night's report in the household's measures; lines end with their full stop. */
-export function nightTold(report: FrostTonight, measures: Measures): NightTold {
-  const beds = report.beds.map((bed) => bedTold(bed, report.beds.length === 1));
-  const trays = report.trays.map((tray) => trayTold(tray, measures));
+export function frostTonightText(report: FrostTonight, measures: Measures): FrostTonightText {
+  const beds = report.beds.map((bed) => nightBedSection(bed, report.beds.length === 1));
+  const trays = report.trays.map((tray) => nightTrayLine(tray, measures));
   const sections =
     trays.length > 0 ? [...beds, { name: "Trays", lines: [...new Set(trays)] }] : beds;
-  return { head: headTold(report, measures), sections, foot: footTold(report) };
+  return { head: nightHeadLines(report, measures), sections, foot: footLines(report) };
 }
 
-function headTold(report: FrostTonight, measures: Measures): readonly string[] {
+function nightHeadLines(report: FrostTonight, measures: Measures): readonly string[] {
   const { day, forecastC, lowC } = report;
   const forecast = sayQuantity(degreesC(forecastC), measures);
   const here = sayQuantity(degreesC(lowC), measures);
@@ -54,7 +54,7 @@ const isBusy = ({ beds, trays }: FrostTonight) =>
   beds.some(({ plants }) => plants.some(({ need }) => need.kind !== "leave"));
 
 /** What is alike is said in one line: work first, in the bed's order, then what is left alone. */
-function bedTold(bed: BedTonight, only: boolean): Section {
+function nightBedSection(bed: BedTonight, only: boolean): Section {
   const groups = new Map<string, PlantTonight[]>();
   for (const plant of bed.plants) {
     const key = `${JSON.stringify(plant.need)}${plant.need.kind === "beyond" ? plant.family : ""}`;
@@ -65,52 +65,54 @@ function bedTold(bed: BedTonight, only: boolean): Section {
   const rest = all.filter(([first]) => first?.need.kind === "leave");
   const carry = work.length > 0 && bed.carry ? ["Or carry the bags under a roof."] : [];
   const name = bed.name === "" ? (only ? "The garden" : "In no bed") : bed.name;
-  return { name, lines: [...work.map(toldOf), ...carry, ...rest.map(toldOf)] };
+  return { name, lines: [...work.map(plantsLine), ...carry, ...rest.map(plantsLine)] };
 }
 
-function toldOf(plants: readonly PlantTonight[]): string {
+function plantsLine(plants: readonly PlantTonight[]): string {
   const [first] = plants;
   const names = list([...new Set(plants.map(({ name }) => name))]);
-  return first ? needTold(first.need, names, plants) : "";
+  return first ? needLine(first.need, names, plants) : "";
 }
 
-function needTold(need: Need, names: string, plants: readonly PlantTonight[]): string {
+function needLine(need: FrostNeed, names: string, plants: readonly PlantTonight[]): string {
   switch (need.kind) {
     case "leave":
-      return `Leave ${names}: ${ALONE[need.why]}.`;
+      return `Leave ${names}: ${LEAVE_REASONS[need.why]}.`;
     case "bury":
       return `Bury the shoots of ${names} in loose soil; they push through again.`;
     case "cover":
-      return coverTold(need, names, plants);
+      return coverLine(need, names, plants);
     case "beyond":
-      return beyondTold(need.left, names, plants);
+      return beyondLine(need.left, names, plants);
   }
 }
 
-const ripen = ([first]: readonly PlantTonight[]) => first?.family === "nightshade family";
+const ripenAfterPicking = ([first]: readonly PlantTonight[]) =>
+  first?.family === "nightshade family";
 
-const bears = (plants: readonly PlantTonight[]) => plants.some(({ stage }) => stage === "bearing");
+const areBearing = (plants: readonly PlantTonight[]) =>
+  plants.some(({ stage }) => stage === "bearing");
 
-function coverTold(
-  { fabric, sure, over }: Extract<Need, { kind: "cover" }>,
+function coverLine(
+  { fabric, sure, over }: Extract<FrostNeed, { kind: "cover" }>,
   names: string,
   plants: readonly PlantTonight[],
 ): string {
   const instead = over ? ", in place of the light one on it" : "";
   if (sure) return `Cover ${names} with ${fabric}${instead}.`;
-  const first = bears(plants) ? " Pick what is ripe first." : "";
+  const first = areBearing(plants) ? " Pick what is ripe first." : "";
   return `Cover ${names} with ${fabric}${instead}: it may just save them.${first}`;
 }
 
-function beyondTold(
-  left: Extract<Need, { kind: "beyond" }>["left"],
+function beyondLine(
+  left: Extract<FrostNeed, { kind: "beyond" }>["left"],
   names: string,
   plants: readonly PlantTonight[],
 ): string {
   const none = `No cover saves ${names} tonight`;
   switch (left) {
     case "pick":
-      return `${none}: pick all that is sound${ripen(plants) ? ", green ones too" : ""}.`;
+      return `${none}: pick all that is sound${ripenAfterPicking(plants) ? ", green ones too" : ""}.`;
     case "comes again":
       return `${none}; if the tops go black, new ones come from below.`;
     case "lost":
@@ -118,7 +120,7 @@ function beyondTold(
   }
 }
 
-function trayTold({ name, place, need, floorC }: Tray, measures: Measures): string {
+function nightTrayLine({ name, place, need, floorC }: Tray, measures: Measures): string {
   const floor = floorC === null ? "" : sayQuantity(degreesC(floorC), measures);
   if (need === "into the house")
     return `Carry ${name} from the greenhouse into the house, where nothing heats it.`;
@@ -130,7 +132,7 @@ function trayTold({ name, place, need, floorC }: Tray, measures: Measures): stri
   return `Bring in ${name} tonight: ${floor === "" ? "too cold for them out" : `they stay out only above ${floor}`}.`;
 }
 
-function footTold(report: FrostTonight): readonly string[] {
+function footLines(report: FrostTonight): readonly string[] {
   const plants = report.beds.flatMap((bed) => bed.plants);
   const kinds = new Set(plants.map(({ need }) => need.kind));
   const covers = kinds.has("cover")

@@ -1,35 +1,44 @@
 import { type Day, plus } from "../../base/days/day.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
-import { asManyAsFit, LONGEST_SESSION, lastDayTold } from "./texts.ts";
+import { asManyAsFit, LONGEST_SESSION, lastDayText } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
 
 /** Work this long past its last good day is no longer asked about [days]. Source: house rule. */
 const ASKED_FOR_DAYS = 28;
 
 /** Whether work is still to be asked about on a day, in a household that wants to be asked. */
-export function isAskedAbout({ task, done, day, window }: Placed, plan: Plan, on: Day): boolean {
+export function isAskedAbout(
+  { task, done, day, window }: ScheduledTask,
+  plan: Plan,
+  on: Day,
+): boolean {
   const waits = plan.assume === "open" && !done && task.rhythm === "session";
   return waits && day < on && on <= plus(window.latest, ASKED_FOR_DAYS);
 }
 
 /** Whether a task is still to be told as open on that person's next working day. */
 export function isOpen(
-  placed: Placed,
+  scheduled: ScheduledTask,
   plan: Plan,
   openDays: Readonly<Record<string, Day>>,
 ): boolean {
-  const [person, other] = placed.people;
+  const [person, other] = scheduled.people;
   const day = person === undefined || other !== undefined ? undefined : openDays[person];
-  return day !== undefined && isAskedAbout(placed, plan, day);
+  return day !== undefined && isAskedAbout(scheduled, plan, day);
 }
 
 /** A person's still-open work as one all-day event on their next working day. `open` not empty, in id order. */
-export function openEvent(person: string, day: Day, open: readonly Placed[], plan: Plan): Event {
+export function openEvent(
+  person: string,
+  day: Day,
+  open: readonly ScheduledTask[],
+  plan: Plan,
+): Event {
   const titles = open.map((each) => titleOf([each], plan));
   const lines = open.map((each, i) => {
-    const till = each.window.latest >= day ? lastDayTold({ ...each, day }) : "";
+    const till = each.window.latest >= day ? lastDayText({ ...each, day }) : "";
     return `${titles[i] ?? ""}.${till === "" ? "" : ` ${till}`}`;
   });
   const head = "Still open:";

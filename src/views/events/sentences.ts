@@ -2,7 +2,7 @@ import { type Day, partsOf, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/
 import { sayMinute } from "../../base/days/instants.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
-import type { Part, Piece, Sentence } from "../../engine/practices/say.ts";
+import type { Sentence, SentencePart, TextPiece } from "../../engine/practices/sentence.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 
 /** Who reads: the household sees all; a reader's link gets nothing of people, absences, hours or places. */
@@ -16,14 +16,14 @@ export type Voice = {
 };
 
 /** Voices by plan. A memo, nothing more. */
-const voices = new WeakMap<Plan, Partial<Record<Audience, Voice>>>();
+const voiceCache = new WeakMap<Plan, Partial<Record<Audience, Voice>>>();
 
 /** The voice of a plan's household, or of those who only read along; one for each plan. */
 export function voiceOf(plan: Plan, audience: Audience): Voice {
-  const known = voices.get(plan) ?? {};
+  const known = voiceCache.get(plan) ?? {};
   const voice = known[audience] ?? newVoice(plan, audience);
   known[audience] = voice;
-  voices.set(plan, known);
+  voiceCache.set(plan, known);
   return voice;
 }
 
@@ -32,7 +32,7 @@ function newVoice(plan: Plan, audience: Audience): Voice {
   return { measures: plan.measures, audience, nameOf: (key) => names.get(key) ?? key };
 }
 
-function sayPiece(piece: Piece, voice: Voice): string {
+function sayPiece(piece: TextPiece, voice: Voice): string {
   if (typeof piece === "string") return piece;
   if ("quantity" in piece) {
     const from = sayQuantity(piece.quantity, voice.measures);
@@ -64,50 +64,51 @@ export function sayDays({ from, to }: { readonly from: Day; readonly to: Day }):
 }
 
 /** Pieces put into words. */
-export function sayPieces(pieces: readonly Piece[], voice: Voice): string {
-  let said = "";
-  for (const piece of pieces) said += sayPiece(piece, voice);
-  return said.trim();
+export function sayPieces(pieces: readonly TextPiece[], voice: Voice): string {
+  let wording = "";
+  for (const piece of pieces) wording += sayPiece(piece, voice);
+  return wording.trim();
 }
 
-type Said = Record<Part, string>;
+type PartTexts = Record<SentencePart, string>;
 
 /** What sentences were put into, by voice: titles, texts and sessions ask for the same ones. A memo, nothing more. */
-const memo = new WeakMap<Voice, Map<readonly Sentence[], Said>>();
+const partTextCache = new WeakMap<Voice, Map<readonly Sentence[], PartTexts>>();
 
 /** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */
-export function sayPart(sentences: readonly Sentence[], part: Part, voice: Voice): string {
-  const known = memo.get(voice) ?? begun(voice);
+export function sayPart(sentences: readonly Sentence[], part: SentencePart, voice: Voice): string {
+  const known = partTextCache.get(voice) ?? newPartTextCache(voice);
   const there = known.get(sentences);
   if (there) return there[part];
-  const said = sayAll(sentences, voice);
-  known.set(sentences, said);
-  return said[part];
+  const wording = sayAll(sentences, voice);
+  known.set(sentences, wording);
+  return wording[part];
 }
 
-function begun(voice: Voice): Map<readonly Sentence[], Said> {
-  const known = new Map<readonly Sentence[], Said>();
-  memo.set(voice, known);
+function newPartTextCache(voice: Voice): Map<readonly Sentence[], PartTexts> {
+  const known = new Map<readonly Sentence[], PartTexts>();
+  partTextCache.set(voice, known);
   return known;
 }
 
 const mayRead = (sentence: Sentence, voice: Voice) =>
   sentence.for === "all" || voice.audience === "household";
 
-function sayAll(sentences: readonly Sentence[], voice: Voice): Said {
-  const said: Said = { how: "", sign: "", why: "", caution: "" };
+function sayAll(sentences: readonly Sentence[], voice: Voice): PartTexts {
+  const wording: PartTexts = { how: "", sign: "", why: "", caution: "" };
   for (const sentence of sentences) {
     if (!mayRead(sentence, voice)) continue;
     const text = sayPieces(sentence.pieces, voice);
-    said[sentence.part] = said[sentence.part] === "" ? text : `${said[sentence.part]} ${text}`;
+    wording[sentence.part] =
+      wording[sentence.part] === "" ? text : `${wording[sentence.part]} ${text}`;
   }
-  return said;
+  return wording;
 }
 
 /** The same one by one, in their order. */
 export function sayEach(
   sentences: readonly Sentence[],
-  part: Part,
+  part: SentencePart,
   voice: Voice,
 ): readonly string[] {
   return sentences

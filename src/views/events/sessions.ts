@@ -1,37 +1,37 @@
 import { earliest } from "../../base/days/day.ts";
-import { list } from "../../engine/practices/say.ts";
+import { list } from "../../engine/practices/sentence.ts";
 import { roundMinutes } from "../../engine/practices/task.ts";
-import { HARM_WEIGHT } from "../../engine/schedule/place.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import { HARM_WEIGHT } from "../../engine/schedule/schedule-tasks.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
-import { asManyAsFit, LONGEST_SESSION, lastDayTold, rightWhen, textOf } from "./texts.ts";
+import { asManyAsFit, LONGEST_SESSION, lastDayText, signText, textOf } from "./texts.ts";
 import { titleOf } from "./titles.ts";
 
 /** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
-export function walking(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
+export function inBedOrder(jobs: readonly ScheduledTask[], plan: Plan): readonly ScheduledTask[] {
   if (jobs.length < 2) return jobs;
   const order = new Map(plan.beds.map((bed, i) => [bed.key, i]));
-  const at = ({ task }: Placed) =>
+  const at = ({ task }: ScheduledTask) =>
     task.indoors ? -1 : task.bed === null ? 999 : (order.get(task.bed) ?? 999);
   return [...jobs].sort((a, b) => at(a) - at(b) || (a.task.id < b.task.id ? -1 : 1));
 }
 
 /** Jobs, most to lose first, then walking order. */
-export function mostToLose(jobs: readonly Placed[], plan: Plan): readonly Placed[] {
-  return worstFirst(walking(jobs, plan));
+export function inHarmOrder(jobs: readonly ScheduledTask[], plan: Plan): readonly ScheduledTask[] {
+  return worstFirst(inBedOrder(jobs, plan));
 }
 
 /** Most to lose first, else as they stand. */
-function worstFirst(jobs: readonly Placed[]): readonly Placed[] {
-  const weight = ({ task }: Placed) => HARM_WEIGHT[task.harm];
+function worstFirst(jobs: readonly ScheduledTask[]): readonly ScheduledTask[] {
+  const weight = ({ task }: ScheduledTask) => HARM_WEIGHT[task.harm];
   return [...jobs].sort((a, b) => weight(b) - weight(a));
 }
 
 /** Things a session's first line names, at the most. Source: house rule; more than a hand can hold is not read. */
 const MOST_THINGS = 8;
 
-function take(jobs: readonly Placed[]): string {
+function takeLine(jobs: readonly ScheduledTask[]): string {
   const things = [...new Set(jobs.flatMap((job) => job.task.needs))];
   if (things.length === 0) return "";
   const more = things.length - MOST_THINGS;
@@ -43,7 +43,7 @@ function take(jobs: readonly Placed[]): string {
 const MOST_WAITING = 3;
 
 /** What the hours do not hold and is least missed, and till when the first of it may wait; empty where all fits. */
-function tooMuch(waiting: readonly Placed[], plan: Plan): string {
+function tooMuchLine(waiting: readonly ScheduledTask[], plan: Plan): string {
   if (waiting.length === 0) return "";
   const titles = waiting.map((job) => titleOf([job], plan));
   const more = titles.length - MOST_WAITING;
@@ -56,7 +56,7 @@ function tooMuch(waiting: readonly Placed[], plan: Plan): string {
 const HALF_AN_HOUR = 30;
 
 /** The job that matters most of those that half an hour is enough for, else the one to begin with. */
-function halfAnHour(jobs: readonly Placed[], plan: Plan): string {
+function halfHourLine(jobs: readonly ScheduledTask[], plan: Plan): string {
   const most = worstFirst(jobs);
   const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
   const short = most.find((job) => job.task.minutes <= HALF_AN_HOUR);
@@ -65,7 +65,7 @@ function halfAnHour(jobs: readonly Placed[], plan: Plan): string {
   return `Only half an hour? ${short ? "" : "Begin with: "}${titleOf([first], plan)}.`;
 }
 
-function raining(jobs: readonly Placed[], plan: Plan): string {
+function rainLine(jobs: readonly ScheduledTask[], plan: Plan): string {
   const dry = jobs.filter((job) => job.task.indoors);
   const wet = jobs.filter((job) => !job.task.indoors);
   const last = wet.length > 0 ? earliest(...wet.map((job) => job.window.latest)) : null;
@@ -78,20 +78,22 @@ function raining(jobs: readonly Placed[], plan: Plan): string {
 
 /** A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain; one job alone is told whole. */
 export function sessionText(
-  jobs: readonly Placed[],
+  jobs: readonly ScheduledTask[],
   plan: Plan,
-  { voice, waiting = [] }: { readonly voice: Voice; readonly waiting?: readonly Placed[] },
+  { voice, waiting = [] }: { readonly voice: Voice; readonly waiting?: readonly ScheduledTask[] },
 ): string {
-  const ordered = walking(jobs, plan);
+  const ordered = inBedOrder(jobs, plan);
   const [only] = ordered;
-  const head = take(ordered);
+  const head = takeLine(ordered);
   if (ordered.length === 1 && only) {
     const minutes = `${roundMinutes(only.task.minutes)} min.`;
     return `${head === "" ? minutes : `${minutes} ${head}`}\n${textOf(only, voice)}`;
   }
-  const ends = [tooMuch(waiting, plan), halfAnHour(ordered, plan), raining(ordered, plan)].filter(
-    (line) => line !== "",
-  );
+  const ends = [
+    tooMuchLine(waiting, plan),
+    halfHourLine(ordered, plan),
+    rainLine(ordered, plan),
+  ].filter((line) => line !== "");
   const fixed = [head, ...ends].join("\n").length + 2;
   const each = Math.floor((LONGEST_SESSION - fixed) / ordered.length) - 1;
   const jobLines = ordered.map((job) => jobLine(job, plan, voice, each));
@@ -100,25 +102,25 @@ export function sessionText(
 }
 
 /** Parts of a job's line as they stand in it, by which is given up last: how, the last day, the caution, the note, the sign, the reason. */
-const KEPT_FIRST = [0, 3, 4, 5, 1, 2] as const;
+const PART_PRIORITY = [0, 3, 4, 5, 1, 2] as const;
 
 /**
  * `20 min: Sow beets, Root bed. How. Right when: … Fine till …`: the title always, then whole sentences as far as
  * they fit, what one can do without (the sign, the reason) left out first.
  */
-function jobLine(job: Placed, plan: Plan, voice: Voice, longest: number): string {
+function jobLine(job: ScheduledTask, plan: Plan, voice: Voice, longest: number): string {
   const title = `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}.`;
   const { say } = job.task;
   const parts = [
     sayPart(say, "how", voice),
-    rightWhen(job, voice),
+    signText(job, voice),
     sayPart(say, "why", voice),
-    lastDayTold(job),
+    lastDayText(job),
     sayPart(say, "caution", voice),
     job.note ? sayPart([job.note], "why", voice) : "",
   ];
   let room = longest - title.length;
-  for (const part of KEPT_FIRST) {
+  for (const part of PART_PRIORITY) {
     const length = (parts[part] ?? "").length + 1;
     if (length <= room) room -= length > 1 ? length : 0;
     else parts[part] = "";

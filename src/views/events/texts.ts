@@ -1,6 +1,6 @@
 import { sayDay } from "../../base/days/day.ts";
-import { capital, list } from "../../engine/practices/say.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import { capital, list } from "../../engine/practices/sentence.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayEach, sayPart, sayWeekday, type Voice } from "./sentences.ts";
 import { bedName } from "./titles.ts";
@@ -14,7 +14,7 @@ export const LONGEST_SESSION = 900;
 const WORTH_SAYING_DAYS = 3;
 
 /** How far this season is from a usual one, in a clause with its full stop; empty where it is not worth saying. */
-export function seasonTold({ task, window, usual, done }: Placed): string {
+export function seasonText({ task, window, usual, done }: ScheduledTask): string {
   if (usual === null || done || task.certainty === "fixed") return "";
   const days = window.due - usual;
   if (Math.abs(days) < WORTH_SAYING_DAYS) return "";
@@ -22,25 +22,25 @@ export function seasonTold({ task, window, usual, done }: Placed): string {
 }
 
 /** When the same job of the year before was done, as a sentence; empty where nobody wrote it down, and of what is done. */
-export function lastYearTold({ lastYear, done }: Placed): string {
+export function lastYearText({ lastYear, done }: ScheduledTask): string {
   return lastYear === null || done ? "" : `Last year: ${sayDay(lastYear)}.`;
 }
 
 /** The last good day, or that there is none to spare; empty where it would say nothing. */
-export function lastDayTold({ task, day, window, done }: Placed): string {
+export function lastDayText({ task, day, window, done }: ScheduledTask): string {
   if (done || task.rhythm === "warning" || task.rhythm === "timed") return "";
   if (window.latest > day) return `Fine till ${sayWeekday(window.latest)}.`;
   return task.harm === "tonight" ? "Don't leave it a day longer." : "";
 }
 
-function doneTold({ done }: Placed, voice: Voice): string {
+function doneText({ done }: ScheduledTask, voice: Voice): string {
   if (!done) return "";
   const by = done.by !== null && voice.audience === "household" ? `, ${voice.nameOf(done.by)}` : "";
   return `Done ${sayDay(done.day)}${by}.`;
 }
 
 /** `Right when: …`, the plant's or the soil's own sign; empty where there is none, and of what is done. */
-export function rightWhen({ task, done }: Placed, voice: Voice): string {
+export function signText({ task, done }: ScheduledTask, voice: Voice): string {
   if (done) return "";
   const mark = sayPart(task.say, "sign", voice);
   return mark === "" ? "" : `Right when: ${mark.charAt(0).toLowerCase()}${mark.slice(1)}`;
@@ -52,14 +52,16 @@ const spaced = (...parts: readonly string[]) => parts.filter((part) => part !== 
  * A task's own text, a line each: done; how; right when; why now and how the season stands; the last good day;
  * a caution. What is done needs no sign and no reason any more. Lines are dropped from the end of that list, the caution last, until it is short enough.
  */
-export function textOf(placed: Placed, voice: Voice): string {
-  const say = placed.note ? [...placed.task.say, placed.note] : placed.task.say;
+export function textOf(scheduled: ScheduledTask, voice: Voice): string {
+  const say = scheduled.note ? [...scheduled.task.say, scheduled.note] : scheduled.task.say;
   const lines = [
-    doneTold(placed, voice),
+    doneText(scheduled, voice),
     sayPart(say, "how", voice),
-    rightWhen(placed, voice),
-    placed.done ? "" : spaced(sayPart(say, "why", voice), seasonTold(placed), lastYearTold(placed)),
-    lastDayTold(placed),
+    signText(scheduled, voice),
+    scheduled.done
+      ? ""
+      : spaced(sayPart(say, "why", voice), seasonText(scheduled), lastYearText(scheduled)),
+    lastDayText(scheduled),
     sayPart(say, "caution", voice),
   ].filter((line) => line !== "");
   return shorten(lines, LONGEST_TEXT);
@@ -105,29 +107,35 @@ export function asManyAsFit(lines: readonly string[], longest: number): readonly
 }
 
 /** `Beets, Root bed`, or the object alone. */
-function placeOf(placed: Placed, plan: Plan): string {
-  const { object } = placed.task.title;
-  const bed = placed.task.title.where === "bed" ? bedName(plan, placed.task.bed) : "";
+function placeOf(scheduled: ScheduledTask, plan: Plan): string {
+  const { object } = scheduled.task.title;
+  const bed = scheduled.task.title.where === "bed" ? bedName(plan, scheduled.task.bed) : "";
   const name = bed === "" ? object : `${object}, ${bed}`;
   return capital(name);
 }
 
 /** What lines of like tasks are told with: each one's own sentences on how, and whether each says its last good day itself. */
-type Lines = {
+type TaskLineOptions = {
   readonly plan: Plan;
   readonly voice: Voice;
-  readonly own: ReadonlyMap<Placed, readonly string[]>;
+  readonly own: ReadonlyMap<ScheduledTask, readonly string[]>;
   readonly lastDay: boolean;
 };
 
 /** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
-function lineOf(placed: Placed, { plan, voice, own, lastDay }: Lines, longest: number): string {
-  const ways = own.get(placed) ?? [];
+function lineOf(
+  scheduled: ScheduledTask,
+  { plan, voice, own, lastDay }: TaskLineOptions,
+  longest: number,
+): string {
+  const ways = own.get(scheduled) ?? [];
   const line = (count: number) => {
-    const last = lastDay ? lastDayTold(placed) : "";
-    const before = lastYearTold(placed);
-    const told = spaced(doneTold(placed, voice), ...ways.slice(0, count), last, before);
-    return told === "" ? `${placeOf(placed, plan)}.` : `${placeOf(placed, plan)}: ${told}`;
+    const last = lastDay ? lastDayText(scheduled) : "";
+    const before = lastYearText(scheduled);
+    const details = spaced(doneText(scheduled, voice), ...ways.slice(0, count), last, before);
+    return details === ""
+      ? `${placeOf(scheduled, plan)}.`
+      : `${placeOf(scheduled, plan)}: ${details}`;
   };
   let count = ways.length;
   while (count > 1 && line(count).length > longest) count -= 1;
@@ -135,45 +143,54 @@ function lineOf(placed: Placed, { plan, voice, own, lastDay }: Lines, longest: n
 }
 
 /** Like tasks done alike: which they are, then how, the sign and the last good day once, the earliest of theirs. */
-function sameForAll(first: Placed, all: readonly Placed[], plan: Plan, voice: Voice): string {
+function sameForAll(
+  first: ScheduledTask,
+  all: readonly ScheduledTask[],
+  plan: Plan,
+  voice: Voice,
+): string {
   const lines = [
     `${[...new Set(all.map((each) => placeOf(each, plan)))].join("; ")}.`,
-    doneTold(first, voice),
+    doneText(first, voice),
     sayPart(first.task.say, "how", voice),
-    rightWhen(first, voice),
-    lastDayTold(soonest(all)),
+    signText(first, voice),
+    lastDayText(soonest(all)),
     sayPart(first.task.say, "caution", voice),
   ].filter((line) => line !== "");
   return shorten(lines, LONGEST_TEXT);
 }
 
 /** Those there is no line for: by name where that fits, else how many. */
-function theRest(rest: readonly Placed[], { plan }: Lines, room: number): string {
+function restLine(rest: readonly ScheduledTask[], { plan }: TaskLineOptions, room: number): string {
   const named = `And ${list([...new Set(rest.map((each) => placeOf(each, plan)))])}.`;
   return named.length <= room ? named : `And ${rest.length} more.`;
 }
 
 /** A line for each of several while they fit, an even share of room for each; then how many more. */
-function inTurn(all: readonly Placed[], how: Lines, longest: number): readonly string[] {
+function linesInTurn(
+  all: readonly ScheduledTask[],
+  options: TaskLineOptions,
+  longest: number,
+): readonly string[] {
   const share = Math.floor(longest / all.length) - 1;
   const lines: string[] = [];
   for (const [i, each] of all.entries()) {
     const rest = all.length - i;
     const room = longest - lines.join("\n").length - (rest > 1 ? 24 : 0) - 1;
-    const line = lineOf(each, how, share);
-    if (line.length > room && i > 0) return [...lines, theRest(all.slice(i), how, room)];
+    const line = lineOf(each, options, share);
+    if (line.length > room && i > 0) return [...lines, restLine(all.slice(i), options, room)];
     lines.push(clipped(line, Math.max(room, 60)));
   }
   return lines;
 }
 
 /** The one of several whose last good day comes first. Not empty. */
-const soonest = (all: readonly Placed[]) =>
+const soonest = (all: readonly ScheduledTask[]) =>
   all.reduce((a, b) => (b.window.latest < a.window.latest ? b : a));
 
 /** The last good day, where it is the same for all and none of them is done; empty where it is not. */
-function oneLastDay(all: readonly Placed[]): string {
-  const [day = "", ...others] = new Set(all.map(lastDayTold));
+function oneLastDay(all: readonly ScheduledTask[]): string {
+  const [day = "", ...others] = new Set(all.map(lastDayText));
   return others.length === 0 ? day : "";
 }
 
@@ -181,7 +198,7 @@ function oneLastDay(all: readonly Placed[]): string {
  * The text of like tasks told together: its own for one; else a line each, all of it where it fits and else an even
  * share and one last good day, the soonest of theirs, and how many more where not all fit; then once what all have alike.
  */
-export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): string {
+export function textOfAll(all: readonly ScheduledTask[], plan: Plan, voice: Voice): string {
   const first = all[0];
   if (all.length === 1 && first) return textOf(first, voice);
   const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
@@ -194,16 +211,20 @@ export function textOfAll(all: readonly Placed[], plan: Plan, voice: Voice): str
   const day = oneLastDay(all);
   const whole = linesAndEnd(all, { plan, voice, own, lastDay: day === "" }, [...shared, day]);
   if (whole !== null) return whole;
-  const end = spaced(...shared, lastDayTold(soonest(all)));
+  const end = spaced(...shared, lastDayText(soonest(all)));
   const room = LONGEST_TEXT - (end === "" ? 0 : end.length + 1);
-  return [...inTurn(all, { plan, voice, own, lastDay: false }, room), end]
+  return [...linesInTurn(all, { plan, voice, own, lastDay: false }, room), end]
     .filter((line) => line !== "")
     .join("\n");
 }
 
 /** A whole line for each and what all have alike below; null where that is too long. */
-function linesAndEnd(all: readonly Placed[], how: Lines, alike: readonly string[]): string | null {
-  const lines = [...all.map((each) => lineOf(each, how, LONGEST_TEXT)), spaced(...alike)];
+function linesAndEnd(
+  all: readonly ScheduledTask[],
+  options: TaskLineOptions,
+  alike: readonly string[],
+): string | null {
+  const lines = [...all.map((each) => lineOf(each, options, LONGEST_TEXT)), spaced(...alike)];
   const text = lines.filter((line) => line !== "").join("\n");
   return text.length <= LONGEST_TEXT ? text : null;
 }

@@ -1,5 +1,5 @@
-import { list } from "../../engine/practices/say.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import { list } from "../../engine/practices/sentence.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 
 /** A title is useful alone on a lock screen and never longer than this. */
@@ -31,12 +31,12 @@ export function bedName(plan: Plan, key: string | null): string {
 }
 
 /** As many objects as fit behind the verb, then how many more. */
-function named(verb: string, objects: readonly string[], end: string): string {
+function titleNaming(verb: string, objects: readonly string[], end: string): string {
   for (let count = objects.length; count > 0; count--) {
     const more = objects.length - count;
-    const said =
+    const wording =
       more === 0 ? list(objects) : `${objects.slice(0, count).join(", ")} and ${more} more`;
-    const title = `${verb} ${said}${end}`;
+    const title = `${verb} ${wording}${end}`;
     if (fits(title)) return title;
   }
   return clip(
@@ -53,20 +53,20 @@ const onceEach = <Thing>(things: readonly Thing[]): readonly Thing[] =>
  * Verb, crops and place of like tasks, in at most LONGEST_TITLE characters; the place where all share one, and
  * only where there is room. `placed` not empty; objects in the order given, each once.
  */
-export function titleOf(placed: readonly Placed[], plan: Plan): string {
-  const first = placed[0];
+export function titleOf(scheduled: readonly ScheduledTask[], plan: Plan): string {
+  const first = scheduled[0];
   if (!first) throw new RangeError("a title needs a task");
   const { verb, where } = first.task.title;
-  const objects = onceEach(placed.map(({ task }) => task.title.object));
-  const beds = onceEach(placed.map(({ task }) => task.bed));
+  const objects = onceEach(scheduled.map(({ task }) => task.title.object));
+  const beds = onceEach(scheduled.map(({ task }) => task.bed));
   const bed = where === "bed" && beds.length === 1 ? bedName(plan, beds[0] ?? null) : "";
   const end = where !== null && where !== "bed" ? ` ${where}` : bed === "" ? "" : `, ${bed}`;
-  const full = named(verb, objects, end);
-  return full.endsWith(end) || where !== "bed" ? full : named(verb, objects, "");
+  const full = titleNaming(verb, objects, end);
+  return full.endsWith(end) || where !== "bed" ? full : titleNaming(verb, objects, "");
 }
 
 /** What some jobs are in few words, like ones together and the first most to lose: `Sow beets and carrots; thin lettuce`. As many as fit; not empty. */
-export function sessionTitle(jobs: readonly Placed[], lead = ""): string {
+export function sessionTitle(jobs: readonly ScheduledTask[], lead = ""): string {
   const byVerb = new Map<string, Set<string>>();
   for (const { task } of jobs) {
     const { verb, object, where } = task.title;
@@ -77,8 +77,8 @@ export function sessionTitle(jobs: readonly Placed[], lead = ""): string {
   }
   const all = [...byVerb].map(([verbs, objects], i) => {
     const [verb = "", where] = verbs.split("|");
-    const said = `${verb} ${list([...objects])}${where ? ` ${where}` : ""}`;
-    return i === 0 && lead === "" ? said : said.charAt(0).toLowerCase() + said.slice(1);
+    const wording = `${verb} ${list([...objects])}${where ? ` ${where}` : ""}`;
+    return i === 0 && lead === "" ? wording : wording.charAt(0).toLowerCase() + wording.slice(1);
   });
   for (let count = all.length; count > 0; count--) {
     const more = all.length - count;

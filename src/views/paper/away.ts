@@ -3,10 +3,17 @@ import type { Plan } from "../../garden/model/plan.ts";
 import { sayDays } from "../events/sentences.ts";
 
 /** Days from the first to the last, both inclusive, and whose sheet it is; null: the household's. */
-export type Span = { readonly from: Day; readonly to: Day; readonly person: string | null };
+export type PersonDaySpan = {
+  readonly from: Day;
+  readonly to: Day;
+  readonly person: string | null;
+};
 
 /** Who is away in those days, a sentence each, in the plans' order: `Oda is away 19 to 23 June.` A person's own sheet tells only what concerns them. */
-export function awayTold(plans: readonly Plan[], { from, to, person }: Span): readonly string[] {
+export function awayLines(
+  plans: readonly Plan[],
+  { from, to, person }: PersonDaySpan,
+): readonly string[] {
   return plans.flatMap(({ away, people }) =>
     away
       .filter((each) => each.from <= to && each.to >= from)

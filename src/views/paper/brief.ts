@@ -2,14 +2,14 @@
  * The first sentences of a text, whole ones, that fit into so many letters; the first always, so that a short line still
  * says what to do. Empty for no text.
  */
-export function brief(text: string, letters: number): string {
+export function firstSentences(text: string, letters: number): string {
   const [first = "", ...rest] = sentencesOf(text);
-  let told = first;
+  let short = first;
   for (const sentence of rest) {
-    if (told.length + 1 + sentence.length > letters) break;
-    told += ` ${sentence}`;
+    if (short.length + 1 + sentence.length > letters) break;
+    short += ` ${sentence}`;
   }
-  return told;
+  return short;
 }
 
 /** A text's sentences in their order: each ends where a full stop stands before a capital. `0.5 in` does not end one. */

@@ -1,18 +1,18 @@
 import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
 import { sayMinute } from "../../base/days/instants.ts";
 import { roundMinutes } from "../../engine/practices/task.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, voiceOf } from "../events/sentences.ts";
-import { rightWhen } from "../events/texts.ts";
-import { brief } from "./brief.ts";
-import { placeTold, wholeTitle } from "./title.ts";
+import { signText } from "../events/texts.ts";
+import { firstSentences } from "./brief.ts";
+import { sheetPlaceText, wholeTitle } from "./title.ts";
 
 /** How much a sheet has room to say of each job: letters of how, and whether the sign is told too. */
-export type Room = { readonly letters: number; readonly signs: boolean };
+export type JobSpace = { readonly letters: number; readonly signs: boolean };
 
 /** One line of the sheet: what to do and how, for whom, till when it does no harm, and whether it is done already. */
-export type Job = {
+export type SheetJob = {
   readonly title: string;
   /** A line, or a line each for like jobs done differently; empty where it was told higher up on the sheet. */
   readonly how: readonly string[];
@@ -30,47 +30,55 @@ export type Job = {
 };
 
 /** The job that like tasks are together. `placed` not empty, all of one day and the same people. */
-export function jobOf(placed: readonly Placed[], plan: Plan, room: Room): Job {
-  const first = placed[0];
+export function sheetJobOf(
+  scheduled: readonly ScheduledTask[],
+  plan: Plan,
+  space: JobSpace,
+): SheetJob {
+  const first = scheduled[0];
   if (!first) throw new RangeError("a job needs a task");
   const voice = voiceOf(plan, "household");
-  const minutes = placed.reduce((sum, { task }) => sum + task.minutes, 0);
-  const signs = placed.map((each) => rightWhen(each, voice));
+  const minutes = scheduled.reduce((sum, { task }) => sum + task.minutes, 0);
+  const signs = scheduled.map((each) => signText(each, voice));
   return {
-    title: wholeTitle(placed, plan),
-    how: howTold(placed, plan, room),
-    sign: room.signs && signs.every((sign) => sign === signs[0]) ? (signs[0] ?? "") : "",
-    caution: onceEach(placed.map(({ task }) => sayPart(task.say, "caution", voice))).join(" "),
+    title: wholeTitle(scheduled, plan),
+    how: howLines(scheduled, plan, space),
+    sign: space.signs && signs.every((sign) => sign === signs[0]) ? (signs[0] ?? "") : "",
+    caution: onceEach(scheduled.map(({ task }) => sayPart(task.say, "caution", voice))).join(" "),
     who: first.people,
-    minutes: first.task.rhythm === "session" ? roundedUp(minutes) : null,
+    minutes: first.task.rhythm === "session" ? roundUpMinutes(minutes) : null,
     hour: first.at ? sayMinute(first.at.from) : "",
-    till: tillTold(placed),
-    done: doneTold(first, voice.nameOf),
+    till: tillText(scheduled),
+    done: doneNote(first, voice.nameOf),
   };
 }
 
-const roundedUp = (minutes: number) =>
+const roundUpMinutes = (minutes: number) =>
   minutes > 60 ? 30 * Math.ceil(minutes / 30) : roundMinutes(minutes);
 
 const onceEach = (texts: readonly string[]) => [...new Set(texts.filter((text) => text !== ""))];
 
 /** How, once where all are done alike; else a shorter line for each way, behind the names of what is done so. */
-function howTold(placed: readonly Placed[], plan: Plan, { letters }: Room): readonly string[] {
+function howLines(
+  scheduled: readonly ScheduledTask[],
+  plan: Plan,
+  { letters }: JobSpace,
+): readonly string[] {
   const voice = voiceOf(plan, "household");
-  const told = (most: number) =>
-    placed.map(({ task }) => brief(sayPart(task.say, "how", voice), most));
-  if (onceEach(told(letters)).length < 2) return onceEach(told(letters));
+  const shortTexts = (most: number) =>
+    scheduled.map(({ task }) => firstSentences(sayPart(task.say, "how", voice), most));
+  if (onceEach(shortTexts(letters)).length < 2) return onceEach(shortTexts(letters));
   const names = new Map<string, Set<string>>();
-  for (const [i, way] of told(letters / 2).entries()) {
-    const each = placed[i];
-    if (each) names.set(way, (names.get(way) ?? new Set()).add(placeTold(each, plan)));
+  for (const [i, way] of shortTexts(letters / 2).entries()) {
+    const each = scheduled[i];
+    if (each) names.set(way, (names.get(way) ?? new Set()).add(sheetPlaceText(each, plan)));
   }
   return [...names].map(([way, its]) => `${[...its].join("; ")}: ${way}`);
 }
 
 /** The soonest of their last good days, said with its weekday where that is near. */
-function tillTold(placed: readonly Placed[]): string {
-  const waits = placed.filter(({ task, done }) => !done && task.rhythm !== "timed");
+function tillText(scheduled: readonly ScheduledTask[]): string {
+  const waits = scheduled.filter(({ task, done }) => !done && task.rhythm !== "timed");
   const last = Math.min(...waits.map(({ window }) => window.latest));
   const soonest = waits.find(({ window }) => window.latest === last);
   if (!soonest || soonest.window.latest <= soonest.day) return "";
@@ -86,7 +94,7 @@ function shortWeekday(day: Day): string {
   return `${(WEEKDAYS[weekdayOf(day) - 1] ?? "").slice(0, 3)} ${sayDay(day)}`;
 }
 
-function doneTold({ done }: Placed, nameOf: (person: string) => string): string {
+function doneNote({ done }: ScheduledTask, nameOf: (person: string) => string): string {
   if (!done) return "";
   return `done ${sayDay(done.day)}${done.by === null ? "" : `, ${nameOf(done.by)}`}`;
 }

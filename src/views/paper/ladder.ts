@@ -1,13 +1,13 @@
 import type { Day } from "../../base/days/day.ts";
 import { sayMinute } from "../../base/days/instants.ts";
-import { list } from "../../engine/practices/say.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import { list } from "../../engine/practices/sentence.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, voiceOf } from "../events/sentences.ts";
 import { sentencesOf } from "./brief.ts";
 
 /** One day of carrying out and bringing in: `10:00 to 11:00`, or from when where they stay out; who; what is that day's own. */
-export type Rung = {
+export type SheetRung = {
   readonly day: Day;
   readonly hours: string;
   readonly who: readonly string[];
@@ -16,16 +16,19 @@ export type Rung = {
 };
 
 /** Plants that are carried out and in day by day, told in one place and not twenty; days rising, not empty. */
-export type Ladder = {
+export type SheetLadder = {
   readonly title: string;
   readonly how: string;
-  readonly rungs: readonly Rung[];
+  readonly rungs: readonly SheetRung[];
 };
 
 /** Outs and ins of some days, a ladder for all plants that go out and in on the same days at the same hours, in order of first days. Empty for none. */
-export function laddersOf(placed: readonly Placed[], plan: Plan): readonly Ladder[] {
-  const alike = new Map<string, { readonly objects: Set<string>; readonly ladder: Untitled }>();
-  for (const rungs of bySubject(placed)) {
+export function laddersOf(scheduled: readonly ScheduledTask[], plan: Plan): readonly SheetLadder[] {
+  const alike = new Map<
+    string,
+    { readonly objects: Set<string>; readonly ladder: UntitledLadder }
+  >();
+  for (const rungs of bySubject(scheduled)) {
     const ladder = ladderOf(rungs, plan);
     const key = JSON.stringify(ladder);
     const known = alike.get(key) ?? { objects: new Set<string>(), ladder };
@@ -37,27 +40,27 @@ export function laddersOf(placed: readonly Placed[], plan: Plan): readonly Ladde
     .sort((a, b) => (a.rungs[0]?.day ?? 0) - (b.rungs[0]?.day ?? 0));
 }
 
-type Untitled = Omit<Ladder, "title">;
+type UntitledLadder = Omit<SheetLadder, "title">;
 
-function bySubject(placed: readonly Placed[]): Iterable<readonly Placed[]> {
-  const subjects = new Map<string, Placed[]>();
-  for (const each of placed) {
+function bySubject(scheduled: readonly ScheduledTask[]): Iterable<readonly ScheduledTask[]> {
+  const subjects = new Map<string, ScheduledTask[]>();
+  for (const each of scheduled) {
     const { key } = each.task.subject;
     subjects.set(key, [...(subjects.get(key) ?? []), each]);
   }
   return subjects.values();
 }
 
-function byDay(placed: readonly Placed[]): ReadonlyMap<Day, readonly Placed[]> {
-  const days = new Map<Day, Placed[]>();
-  for (const each of [...placed].sort((a, b) => a.day - b.day))
+function byDay(scheduled: readonly ScheduledTask[]): ReadonlyMap<Day, readonly ScheduledTask[]> {
+  const days = new Map<Day, ScheduledTask[]>();
+  for (const each of [...scheduled].sort((a, b) => a.day - b.day))
     days.set(each.day, [...(days.get(each.day) ?? []), each]);
   return days;
 }
 
-function ladderOf(placed: readonly Placed[], plan: Plan): Untitled {
+function ladderOf(scheduled: readonly ScheduledTask[], plan: Plan): UntitledLadder {
   const voice = voiceOf(plan, "household");
-  const days = [...byDay(placed).values()];
+  const days = [...byDay(scheduled).values()];
   const ways = days.map((rungs) => {
     const lead = rungs.find(isOut) ?? rungs[0];
     return lead ? sentencesOf(sayPart(lead.task.say, "how", voice)) : [];
@@ -75,20 +78,20 @@ function ladderOf(placed: readonly Placed[], plan: Plan): Untitled {
   };
 }
 
-const isOut = ({ task }: Placed) => task.timed?.part === "out";
+const isOut = ({ task }: ScheduledTask) => task.timed?.part === "out";
 
 const countOf = (way: string, ways: readonly (readonly string[])[]) =>
   ways.filter((its) => its.includes(way)).length;
 
-function rungOf(placed: readonly Placed[], own: readonly string[]): Rung {
-  const out = placed.find(isOut) ?? null;
-  const back = placed.find((each) => !isOut(each)) ?? null;
+function rungOf(scheduled: readonly ScheduledTask[], own: readonly string[]): SheetRung {
+  const out = scheduled.find(isOut) ?? null;
+  const back = scheduled.find((each) => !isOut(each)) ?? null;
   const hours = [out, back].flatMap((each) => (each?.at ? [sayMinute(each.at.from)] : []));
   return {
-    day: placed[0]?.day ?? (0 as Day),
+    day: scheduled[0]?.day ?? (0 as Day),
     hours: hours.length === 1 && out ? `from ${hours[0]}` : hours.join(" to "),
-    who: [...new Set(placed.flatMap(({ people }) => people))].sort(),
+    who: [...new Set(scheduled.flatMap(({ people }) => people))].sort(),
     how: own.join(" "),
-    done: placed.every(({ done }) => done !== null),
+    done: scheduled.every(({ done }) => done !== null),
   };
 }

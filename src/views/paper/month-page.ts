@@ -1,21 +1,21 @@
 import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
 import { sayDays } from "../events/sentences.ts";
-import { element, escaped } from "../pictures/write.ts";
-import type { Job } from "./job.ts";
-import type { Ladder } from "./ladder.ts";
+import { element, escapeXml } from "../pictures/svg.ts";
+import type { SheetJob } from "./job.ts";
+import type { SheetLadder } from "./ladder.ts";
 import type { MonthSheet } from "./month.ts";
-import { block, page, ruled, said } from "./page.ts";
-import type { SheetDay, Week } from "./weeks.ts";
-import type { Who } from "./who.ts";
+import { block, ruledLines, sheetHtml, textElement } from "./page.ts";
+import type { SheetPerson } from "./people.ts";
+import type { SheetDay, SheetWeek } from "./weeks.ts";
 
 /** The shed's sheet of a month as one page of HTML, to print on A4 or Letter or to read on a screen. */
 export function monthPage(sheet: MonthSheet): string {
   const { garden, month, person, weeks, open } = sheet;
   const title = `${garden}, ${month}${person ? `, ${person.name}` : ""}`;
   const full = weeks.filter(({ days, ladders }) => days.length + ladders.length > 0);
-  return page(
+  return sheetHtml(
     title,
-    headOf(sheet),
+    monthHead(sheet),
     openBlock(open),
     ...(full.length === 0
       ? [emptyMonth(sheet)]
@@ -24,37 +24,37 @@ export function monthPage(sheet: MonthSheet): string {
   );
 }
 
-function headOf({ garden, month, person, people, today, facts }: MonthSheet): string {
+function monthHead({ garden, month, person, people, today, facts }: MonthSheet): string {
   const whose = person ? `${garden}, for ${person.name}` : garden;
   const stood = `As it stood on ${sayDay(today, true)}; days move with the season, so print it again now and then.`;
   return block(
     "header",
     "head",
-    said("h1", "month", month),
-    element("p", { class: "of" }, escaped(whose), ...people.map(keyOf)),
-    ...facts.map((fact) => said("p", "facts", fact)),
-    said("p", "facts", stood),
+    textElement("h1", "month", month),
+    element("p", { class: "of" }, escapeXml(whose), ...people.map(keyOf)),
+    ...facts.map((fact) => textElement("p", "facts", fact)),
+    textElement("p", "facts", stood),
   );
 }
 
 /** What somebody's letters stand for. */
-function keyOf({ letters, name }: Who): string {
-  const whole = letters === name ? "" : ` ${escaped(name)}`;
+function keyOf({ letters, name }: SheetPerson): string {
+  const whole = letters === name ? "" : ` ${escapeXml(name)}`;
   return element(
     "span",
     { class: "whom" },
-    element("span", { class: "who key" }, escaped(letters)),
+    element("span", { class: "who key" }, escapeXml(letters)),
     whole,
   );
 }
 
 function openBlock(open: readonly string[]): string {
   if (open.length === 0) return "";
-  const lines = open.map((line) => block("li", "still", BOX, said("span", "what", line)));
+  const lines = open.map((line) => block("li", "still", BOX, textElement("span", "what", line)));
   return block(
     "section",
     "open",
-    said("h2", "name", "Still open from before"),
+    textElement("h2", "name", "Still open from before"),
     block("ul", "lines", ...lines),
   );
 }
@@ -64,18 +64,18 @@ function emptyMonth({ month, next }: MonthSheet): string {
   return block(
     "section",
     "week",
-    said("p", "none", `Nothing to do in the garden in ${month}.${then}`),
+    textElement("p", "none", `Nothing to do in the garden in ${month}.${then}`),
   );
 }
 
 const BOX = element("span", { class: "box" }, "");
 const TICKED = element("span", { class: "box" }, "x");
 
-function weekBlock({ from, to, ladders, days }: Week, people: readonly Who[]): string {
+function weekBlock({ from, to, ladders, days }: SheetWeek, people: readonly SheetPerson[]): string {
   return block(
     "section",
     "week",
-    said("h2", "name", sayDays({ from, to })),
+    textElement("h2", "name", sayDays({ from, to })),
     ...days.flatMap((day) => day.warnings.map((warning) => warningBlock(warning, day.day))),
     ...days.flatMap((day) => dayBlock(day, people)),
     ...ladders.map((ladder) => ladderBlock(ladder, people)),
@@ -87,66 +87,69 @@ function shortDay(day: Day): string {
   return `${(WEEKDAYS[weekdayOf(day) - 1] ?? "").slice(0, 3)} ${sayDay(day).split(" ")[0] ?? ""}`;
 }
 
-function warningBlock({ title, how }: Job, day: Day): string {
+function warningBlock({ title, how }: SheetJob, day: Day): string {
   return block(
     "div",
     "warning",
-    said("p", "what", `${title} (${shortDay(day)})`),
-    ...how.map((line) => said("p", "how", line)),
+    textElement("p", "what", `${title} (${shortDay(day)})`),
+    ...how.map((line) => textElement("p", "how", line)),
   );
 }
 
-function dayBlock({ day, jobs }: SheetDay, people: readonly Who[]): readonly string[] {
+function dayBlock({ day, jobs }: SheetDay, people: readonly SheetPerson[]): readonly string[] {
   return jobs.map((job, i) =>
     block(
       "div",
       "job",
-      element("p", { class: i === 0 ? "day" : "day again" }, escaped(shortDay(day))),
+      element("p", { class: i === 0 ? "day" : "day again" }, escapeXml(shortDay(day))),
       job.done === "" ? BOX : TICKED,
-      block("div", "told", titleLine(job, people), ...told(job)),
+      block("div", "told", titleLine(job, people), ...jobLines(job)),
       element(
         "div",
         { class: "write" },
-        said("p", "till", job.done === "" ? tillTold(job) : job.done),
+        textElement("p", "till", job.done === "" ? tillNote(job) : job.done),
       ),
     ),
   );
 }
 
-const tillTold = ({ till }: Job) => (till === "" ? "" : `fine till ${till}`);
+const tillNote = ({ till }: SheetJob) => (till === "" ? "" : `fine till ${till}`);
 
-function titleLine({ title, who, minutes, hour }: Job, people: readonly Who[]): string {
-  const time = [hour, lengthTold(minutes)].filter(Boolean).join(", ");
+function titleLine(
+  { title, who, minutes, hour }: SheetJob,
+  people: readonly SheetPerson[],
+): string {
+  const time = [hour, lengthText(minutes)].filter(Boolean).join(", ");
   return element(
     "p",
     { class: "what" },
-    escaped(title),
-    said("span", "time", time),
+    escapeXml(title),
+    textElement("span", "time", time),
     whoMark(who, people),
   );
 }
 
 /** `20 min`, `about 1.5 hours`; empty where it takes no time of its own. */
-function lengthTold(minutes: number | null): string {
+function lengthText(minutes: number | null): string {
   if (minutes === null) return "";
   return minutes <= 60 ? `${minutes} min` : `about ${Math.ceil(minutes / 30) / 2} hours`;
 }
 
 /** The letters of who does it, in a rim; none where it is anybody's. */
-function whoMark(who: readonly string[], people: readonly Who[]): string {
+function whoMark(who: readonly string[], people: readonly SheetPerson[]): string {
   const letters = people.filter(({ key }) => who.includes(key)).map((each) => each.letters);
-  return said("span", "who", letters.join(" "));
+  return textElement("span", "who", letters.join(" "));
 }
 
-function told({ how, sign, caution }: Job): readonly string[] {
+function jobLines({ how, sign, caution }: SheetJob): readonly string[] {
   return [
-    ...how.map((line) => said("p", "how", line)),
-    said("p", "sign", sign),
-    said("p", "caution", caution),
+    ...how.map((line) => textElement("p", "how", line)),
+    textElement("p", "sign", sign),
+    textElement("p", "caution", caution),
   ];
 }
 
-function ladderBlock({ title, how, rungs }: Ladder, people: readonly Who[]): string {
+function ladderBlock({ title, how, rungs }: SheetLadder, people: readonly SheetPerson[]): string {
   const each = rungs.map(({ day, hours, who, how: own, done }) =>
     block(
       "li",
@@ -155,18 +158,18 @@ function ladderBlock({ title, how, rungs }: Ladder, people: readonly Who[]): str
       element(
         "p",
         { class: "told" },
-        element("b", {}, escaped(shortDay(day))),
-        ` ${escaped(hours)}`,
+        element("b", {}, escapeXml(shortDay(day))),
+        ` ${escapeXml(hours)}`,
         whoMark(who, people),
-        ` ${escaped(own)}`,
+        ` ${escapeXml(own)}`,
       ),
     ),
   );
   return block(
     "div",
     "ladder",
-    said("p", "what", title),
-    said("p", "how", how),
+    textElement("p", "what", title),
+    textElement("p", "how", how),
     block("ul", "rungs", ...each),
   );
 }
@@ -175,9 +178,9 @@ function ladderBlock({ title, how, rungs }: Ladder, people: readonly Who[]): str
 const NOTES = block(
   "section",
   "notes",
-  said("h2", "name", "Seen and done"),
-  ruled(4),
-  said(
+  textElement("h2", "name", "Seen and done"),
+  ruledLines(4),
+  textElement(
     "p",
     "foot",
     "First green, first ripe, a frost and how cold, what failed, each with its day. In the plan’s diary (“24 May: carrots up”) it moves what comes after.",

@@ -8,20 +8,20 @@ import {
   sayDay,
 } from "../../base/days/day.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
-import type { Placed } from "../../engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
-import { choose } from "../calendar/choose.ts";
+import { chooseEvents } from "../calendar/choose-events.ts";
 import type { Event } from "../events/event.ts";
-import { usualTold } from "../pictures/told.ts";
-import { awayTold } from "./away.ts";
-import { openTold } from "./open.ts";
-import { type Week, weeksOf } from "./weeks.ts";
-import { everybody, type Who } from "./who.ts";
+import { usualFrostText } from "../pictures/frost-text.ts";
+import { awayLines } from "./away.ts";
+import { openJobLines } from "./open-jobs.ts";
+import { type SheetPerson, sheetPeople } from "./people.ts";
+import { type SheetWeek, weeksOf } from "./weeks.ts";
 
 /** What a month's sheet is made from: what the garden was told, and whose sheet of which month it is, read on which day. */
-export type Asked = {
+export type MonthInput = {
   readonly plans: readonly Plan[];
-  readonly placed: readonly Placed[];
+  readonly scheduled: readonly ScheduledTask[];
   readonly events: readonly Event[];
   /** Any day of the month. */
   readonly month: Day;
@@ -37,13 +37,13 @@ export type MonthSheet = {
   readonly month: string;
   readonly today: Day;
   /** Whose sheet it is; null: the household's. */
-  readonly person: Who | null;
-  readonly people: readonly Who[];
+  readonly person: SheetPerson | null;
+  readonly people: readonly SheetPerson[];
   /** What holds for the whole month, a sentence each: the usual frosts, who is away. */
   readonly facts: readonly string[];
   /** Still to do from before, a line each; empty where nothing is. */
   readonly open: readonly string[];
-  readonly weeks: readonly Week[];
+  readonly weeks: readonly SheetWeek[];
   /** The first job after a month without any, `Order bulbs: second garlic, 28 Aug`, with its year where that is another; empty where there is none, and where the month has work. */
   readonly next: string;
 };
@@ -52,24 +52,26 @@ export type MonthSheet = {
  * The jobs of a month as the feed of the same day has them, week by week, in walking order within a day. The more there is
  * to do, the less is said of each job; what was said of one is not said again.
  */
-export function monthSheet(asked: Asked): MonthSheet {
-  const from = monthStart(asked.month);
-  const to = plus(monthStart(asked.month, 1), -1);
-  const plan = planOn(asked.plans, asked.month);
-  const people = everybody(asked.plans);
-  const all = choose(asked.events, choiceOf(asked.person)).filter(({ kind }) => kind !== "season");
+export function monthSheet(input: MonthInput): MonthSheet {
+  const from = monthStart(input.month);
+  const to = plus(monthStart(input.month, 1), -1);
+  const plan = planOn(input.plans, input.month);
+  const people = sheetPeople(input.plans);
+  const all = chooseEvents(input.events, choiceOf(input.person)).filter(
+    ({ kind }) => kind !== "season",
+  );
   const events = all.filter(({ day }) => day >= from && day <= to);
   const { year, month } = partsOf(from);
   return {
     garden: plan.name,
     month: `${MONTHS[month - 1] ?? ""} ${year}`,
-    today: asked.today,
-    person: people.find(({ key }) => key === asked.person) ?? null,
+    today: input.today,
+    person: people.find(({ key }) => key === input.person) ?? null,
     people,
-    facts: [usualTold(plan), ...awayTold(asked.plans, { from, to, person: asked.person })],
-    open: openTold(asked, { from, to }),
-    weeks: weeksOf(events, asked, { from, to }),
-    next: events.length > 0 ? "" : nextTold(all, to),
+    facts: [usualFrostText(plan), ...awayLines(input.plans, { from, to, person: input.person })],
+    open: openJobLines(input, { from, to }),
+    weeks: weeksOf(events, input, { from, to }),
+    next: events.length > 0 ? "" : nextJobText(all, to),
   };
 }
 
@@ -82,7 +84,7 @@ const choiceOf = (person: string | null) =>
     reader: false,
   }) as const;
 
-function nextTold(events: readonly Event[], after: Day): string {
+function nextJobText(events: readonly Event[], after: Day): string {
   const later = events.filter(({ day }) => day > after);
   const day = later.length === 0 ? null : earliest(...later.map((event) => event.day));
   const first = later.find((event) => event.day === day);

@@ -1,41 +1,49 @@
 import { type Day, midway } from "../../base/days/day.ts";
 import type { Quantity } from "../../base/quantities/quantity.ts";
-import type { Fact } from "../../garden/diary/fact.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 
 /** A low or a soil temperature as the diary has it; `bed` is a key, null where none was named. */
-export type Measured = { readonly day: Day; readonly bed: string | null; readonly value: Quantity };
+export type Measurement = {
+  readonly day: Day;
+  readonly bed: string | null;
+  readonly value: Quantity;
+};
 
 /** A season's cold as it was written down, day by day; frosts are lows at or below freezing. */
-export type Nights = {
-  readonly lows: readonly Measured[];
-  readonly soils: readonly Measured[];
+export type MeasuredNights = {
+  readonly lows: readonly Measurement[];
+  readonly soils: readonly Measurement[];
   /** The last frost before the middle of the usual frost-free time, and the first one after; null where none was measured. */
   readonly lastFrost: Day | null;
   readonly firstFrost: Day | null;
 };
 
 /** What the diary measured in a plan's season up to today, today included. */
-export function nightsOf(plan: Plan, facts: readonly Fact[], today: Day): Nights {
+export function measuredNightsOf(
+  plan: Plan,
+  observations: readonly Observation[],
+  today: Day,
+): MeasuredNights {
   const { from, to } = seasonOf(plan);
-  const measured = facts
-    .flatMap((fact) => (fact.kind === "measured" ? [fact] : []))
+  const measurements = observations
+    .flatMap((observation) => (observation.kind === "measured" ? [observation] : []))
     .filter(({ day }) => day >= from && day <= to && day <= today)
     .sort((a, b) => a.day - b.day);
-  const lows = measured.filter(({ what }) => what === "low");
+  const lows = measurements.filter(({ what }) => what === "low");
   const frosts = lows.filter(({ value }) => value.si <= 0).map(({ day }) => day);
-  const middle = summer(plan);
+  const middle = middleOfSeason(plan);
   return {
     lows,
-    soils: measured.filter(({ what }) => what === "soil"),
+    soils: measurements.filter(({ what }) => what === "soil"),
     lastFrost: frosts.findLast((day) => day <= middle) ?? null,
     firstFrost: frosts.find((day) => day > middle) ?? null,
   };
 }
 
 /** The middle of the time without frost; of the season where the plan has no frosts. */
-function summer(plan: Plan): Day {
+function middleOfSeason(plan: Plan): Day {
   const { lastFrost, firstFrost } = plan.site;
   const { from, to } = seasonOf(plan);
   return lastFrost && firstFrost ? midway(lastFrost.usual, firstFrost.usual) : midway(from, to);

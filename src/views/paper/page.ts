@@ -1,9 +1,9 @@
-import { element, escaped } from "../pictures/write.ts";
-import { INK } from "./ink.ts";
+import { element, escapeXml } from "../pictures/svg.ts";
+import { SHEET_STYLE } from "./style.ts";
 
 /** Text as an element, escaped whatever it holds; an empty text gives nothing at all. */
-export function said(name: string, look: string, text: string): string {
-  return text === "" ? "" : element(name, { class: look }, escaped(text));
+export function textElement(name: string, look: string, text: string): string {
+  return text === "" ? "" : element(name, { class: look }, escapeXml(text));
 }
 
 /** A block that holds markup; nothing at all where it would be empty. */
@@ -13,7 +13,7 @@ export function block(name: string, look: string, ...inside: readonly string[]):
 }
 
 /** Lines ruled to write on. `count` at least 1. */
-export function ruled(count: number): string {
+export function ruledLines(count: number): string {
   return block("div", "ruled", ...Array.from({ length: count }, () => element("p", {}, "")));
 }
 
@@ -21,13 +21,13 @@ export function ruled(count: number): string {
  * A whole page of HTML that is well-formed as XML too: one file, no script, nothing fetched, its style inside. `title`
  * is plain text, `parts` markup.
  */
-export function page(title: string, ...parts: readonly string[]): string {
+export function sheetHtml(title: string, ...parts: readonly string[]): string {
   const head = [
     element("meta", { charset: "utf-8" }),
     element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
     element("meta", { name: "robots", content: "noindex" }),
-    element("title", {}, escaped(title)),
-    element("style", {}, INK),
+    element("title", {}, escapeXml(title)),
+    element("style", {}, SHEET_STYLE),
   ];
   const inside = [
     element("head", {}, `\n${head.join("\n")}\n`),

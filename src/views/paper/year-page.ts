@@ -1,45 +1,45 @@
 import { sayDay } from "../../base/days/day.ts";
-import { element, escaped } from "../pictures/write.ts";
-import { block, page, ruled, said } from "./page.ts";
-import type { Kind, Remark } from "./remarks.ts";
-import type { Sowing, Stage } from "./stages.ts";
-import { keptTold, nightsTold, stageTold } from "./told.ts";
-import type { BedLines, Line, YearReport } from "./year.ts";
+import { element, escapeXml } from "../pictures/svg.ts";
+import { block, ruledLines, sheetHtml, textElement } from "./page.ts";
+import type { SowingHistory, StageRecord } from "./planting-history.ts";
+import type { RemarkKind, SheetRemark } from "./remarks.ts";
+import type { BedLines, YearLine, YearReport } from "./year.ts";
+import { nightLines, packetText, stageText } from "./year-text.ts";
 
 /** The year looked back on as one page of HTML, to print on A4 or Letter or to read on a screen. */
 export function yearPage(report: YearReport): string {
-  const { plan, today, goesOn, beds, kept, untold } = report;
+  const { plan, today, goesOn, beds, packets, unreported } = report;
   const upTo = goesOn ? ` up to ${sayDay(today, true)}` : "";
-  return page(
+  return sheetHtml(
     `${plan.name}, the year ${plan.year}`,
     block(
       "header",
       "head",
-      said("h1", "month", `The year ${plan.year}`),
-      said("p", "of", `${plan.name}, looked back on${upTo}`),
-      said("p", "facts", HONEST),
+      textElement("h1", "month", `The year ${plan.year}`),
+      textElement("p", "of", `${plan.name}, looked back on${upTo}`),
+      textElement("p", "facts", LEGEND),
     ),
     bedsTable(beds, plan.year),
-    linesBlock("Frost, lows and soil", [...nightsTold(report), ...remarksTold(report, "frost")]),
-    linesBlock("What failed", remarksTold(report, "failed")),
+    linesBlock("Frost, lows and soil", [...nightLines(report), ...remarkLines(report, "frost")]),
+    linesBlock("What failed", remarkLines(report, "failed")),
     linesBlock("Left for this year", [
-      ...remarksTold(report, "left"),
-      ...untold.map((job) => `Nothing written: ${job}`),
+      ...remarkLines(report, "left"),
+      ...unreported.map((job) => `Nothing written: ${job}`),
     ]),
-    linesBlock("Moved", remarksTold(report, "moved")),
-    linesBlock("Notes by day", remarksTold(report, "plain")),
-    keptBlock(kept.map(keptTold)),
+    linesBlock("Moved", remarkLines(report, "moved")),
+    linesBlock("Notes by day", remarkLines(report, "plain")),
+    packetBlock(packets.map(packetText)),
   );
 }
 
-const HONEST =
+const LEGEND =
   "Days in bold were written down. Days with “about” were not: they are what this garden’s weather and the plan lead one to suppose.";
 
 const HEADS = ["Planting", "Sown or planted", "Up", "Set out", "First ripe or picked"];
 
 function bedsTable(beds: readonly BedLines[], year: number): string {
-  if (beds.length === 0) return said("p", "none", "Nothing was planned for this year.");
-  const head = element("tr", {}, ...HEADS.map((text) => element("th", {}, escaped(text))));
+  if (beds.length === 0) return textElement("p", "none", "Nothing was planned for this year.");
+  const head = element("tr", {}, ...HEADS.map((text) => element("th", {}, escapeXml(text))));
   return element("table", {}, element("thead", {}, head), ...beds.map((bed) => bedBody(bed, year)));
 }
 
@@ -47,21 +47,21 @@ function bedBody({ name, lines }: BedLines, year: number): string {
   const title = element(
     "th",
     { class: "bed", colspan: HEADS.length },
-    escaped(name || "In no bed"),
+    escapeXml(name || "In no bed"),
   );
   return element(
     "tbody",
     {},
     element("tr", {}, title),
-    ...lines.flatMap((line) => rowsOf(line, year)),
+    ...lines.flatMap((line) => plantingRows(line, year)),
   );
 }
 
-function rowsOf({ name, known, sowings, also }: Line, year: number): readonly string[] {
-  const tail = said("p", "also", also.length === 0 ? "" : `Also: ${also.join(", ")}.`);
+function plantingRows({ name, known, sowings, also }: YearLine, year: number): readonly string[] {
+  const tail = textElement("p", "also", also.length === 0 ? "" : `Also: ${also.join(", ")}.`);
   if (sowings.length === 0) {
     const why = known ? "no day for it this season" : "not known here, so nothing is supposed";
-    return [element("tr", {}, nameCell(name, tail), element("td", { colspan: 4 }, escaped(why)))];
+    return [element("tr", {}, nameCell(name, tail), element("td", { colspan: 4 }, escapeXml(why)))];
   }
   return sowings.map((sowing, i) =>
     element(
@@ -69,26 +69,31 @@ function rowsOf({ name, known, sowings, also }: Line, year: number): readonly st
       {},
       i === 0
         ? nameCell(name, tail)
-        : element("td", { class: "more" }, escaped(`sowing ${sowing.sowing}`)),
+        : element("td", { class: "more" }, escapeXml(`sowing ${sowing.sowing}`)),
       ...stagesIn(sowing).map((stage, column) => stageCell(stage, HEADS[column + 1] ?? "", year)),
     ),
   );
 }
 
 const nameCell = (name: string, also: string) =>
-  element("td", { class: "planting" }, element("b", {}, escaped(name)), also);
+  element("td", { class: "planting" }, element("b", {}, escapeXml(name)), also);
 
-const stagesIn = ({ begun, up, out, picked }: Sowing): readonly (Stage | null)[] => [
+const stagesIn = ({ begun, up, out, picked }: SowingHistory): readonly (StageRecord | null)[] => [
   begun,
   up,
   out,
   picked,
 ];
 
-function stageCell(stage: Stage | null, head: string, year: number): string {
-  const { day, aside } = stageTold(stage, year);
+function stageCell(stage: StageRecord | null, head: string, year: number): string {
+  const { day, aside } = stageText(stage, year);
   const look = stage?.known === "written" ? "written" : "supposed";
-  return element("td", { "data-head": head }, said("p", look, day), said("p", "aside", aside));
+  return element(
+    "td",
+    { "data-head": head },
+    textElement("p", look, day),
+    textElement("p", "aside", aside),
+  );
 }
 
 function linesBlock(title: string, lines: readonly string[]): string {
@@ -96,14 +101,14 @@ function linesBlock(title: string, lines: readonly string[]): string {
   return block(
     "section",
     "lines",
-    said("h2", "name", title),
-    ...lines.map((line) => said("p", "line", line)),
+    textElement("h2", "name", title),
+    ...lines.map((line) => textElement("p", "line", line)),
   );
 }
 
-function remarksTold(
-  { remarks }: { readonly remarks: readonly Remark[] },
-  kind: Kind,
+function remarkLines(
+  { remarks }: { readonly remarks: readonly SheetRemark[] },
+  kind: RemarkKind,
 ): readonly string[] {
   return remarks
     .filter((remark) => remark.kind === kind)
@@ -111,13 +116,13 @@ function remarksTold(
 }
 
 /** What next year goes by already, and room for what only the gardener knows. */
-function keptBlock(lines: readonly string[]): string {
+function packetBlock(lines: readonly string[]): string {
   const none = "No first ripe day was written down, so next year goes by the packets again.";
   return block(
     "section",
     "notes",
-    said("h2", "name", "Keep for next year"),
-    ...(lines.length === 0 ? [none] : lines).map((line) => said("p", "line", line)),
-    ruled(4),
+    textElement("h2", "name", "Keep for next year"),
+    ...(lines.length === 0 ? [none] : lines).map((line) => textElement("p", "line", line)),
+    ruledLines(4),
   );
 }

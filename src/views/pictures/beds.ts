@@ -1,12 +1,12 @@
 import { type Day, sayDay } from "../../base/days/day.ts";
-import { type Grown, grownOf, type Life } from "../../engine/beds/lives.ts";
+import { type Life, type PlantingLives, plantingLivesOf } from "../../engine/beds/lives.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import type { Sketch } from "./sketch.ts";
-import { plainLine } from "./write.ts";
+import { plainLine } from "./svg.ts";
 
 /** A planting as it stands in a bed's row: its name, its days in words, and its sowings of this season. */
-export type Plant = Pick<Grown, "planting" | "crop" | "lives"> & {
+export type Plant = Pick<PlantingLives, "planting" | "crop" | "lives"> & {
   readonly name: string;
   readonly days: string;
   /** The same with only the first day and the last, for where there is little room. */
@@ -14,18 +14,18 @@ export type Plant = Pick<Grown, "planting" | "crop" | "lives"> & {
 };
 
 /** A bed with what grows in it this season, in the plan's order; `bed` null: what stands in no bed. */
-export type Row = {
+export type BedRow = {
   readonly bed: Bed | null;
   readonly name: string;
   readonly plants: readonly Plant[];
 };
 
 /** The beds in walking order, which is the plan's; behind them what stands in none. Never empty. */
-export function rowsOf(sketch: Sketch): readonly Row[] {
+export function bedRowsOf(sketch: Sketch): readonly BedRow[] {
   const { plan } = sketch;
   const season = seasonOf(plan);
-  const grown = grownOf(sketch).flatMap((each) => thisSeason(each, sketch, season));
-  const rows: readonly Row[] = plan.beds.map((bed) => ({
+  const grown = plantingLivesOf(sketch).flatMap((each) => plantsThisSeason(each, sketch, season));
+  const rows: readonly BedRow[] = plan.beds.map((bed) => ({
     bed,
     name: plainLine(bed.name),
     plants: grown.filter(({ planting }) => planting.bed === bed.key),
@@ -37,8 +37,8 @@ export function rowsOf(sketch: Sketch): readonly Row[] {
 }
 
 /** A planting with those of its sowings that stand this season; another year's with none is not this season's. */
-function thisSeason(
-  grown: Grown,
+function plantsThisSeason(
+  grown: PlantingLives,
   sketch: Sketch,
   { from, to }: { readonly from: Day; readonly to: Day },
 ): readonly Plant[] {
@@ -47,7 +47,7 @@ function thisSeason(
   if (now.length === 0 && plan.year !== sketch.plan.year) return [];
   const written = planting.written.toLowerCase() === crop?.one ? crop.many : planting.written;
   const name = plainLine(planting.name ?? written);
-  const said = [
+  const nameParts = [
     name.charAt(0).toUpperCase() + name.slice(1),
     planting.variety === null || planting.name ? "" : `(${plainLine(planting.variety)})`,
   ];
@@ -56,15 +56,15 @@ function thisSeason(
       planting,
       crop,
       lives: now,
-      name: said.filter(Boolean).join(" "),
-      days: daysSaid(grown, now, to),
-      brief: briefSaid(now, to),
+      name: nameParts.filter(Boolean).join(" "),
+      days: daysText(grown, now, to),
+      brief: briefText(now, to),
     },
   ];
 }
 
 /** `sown 2 May, ready 28 July`; several sowings by their number, what comes after the season's last day left out. */
-function daysSaid({ planting, crop }: Grown, lives: readonly Life[], to: Day): string {
+function daysText({ planting, crop }: PlantingLives, lives: readonly Life[], to: Day): string {
   const [first] = lives;
   if (crop === null) return "not known here, so not drawn";
   if (!first) return "no day for it this season";
@@ -72,18 +72,18 @@ function daysSaid({ planting, crop }: Grown, lives: readonly Life[], to: Day): s
   const wentIn = inSince !== null ? "in since" : start.startsWith("seed") ? "sown" : "planted";
   const many = lives.length > 1 ? `, ${lives.length} sowings` : "";
   const out = first.out === null ? "" : `, out ${sayDay(first.out)}`;
-  return `${wentIn} ${sayDay(first.starts)}${many}${out}${readySaid(lives, to)}`;
+  return `${wentIn} ${sayDay(first.starts)}${many}${out}${readyText(lives, to)}`;
 }
 
 /** `2 May, ready 28 July`; empty where it has no days. */
-function briefSaid(lives: readonly Life[], to: Day): string {
+function briefText(lives: readonly Life[], to: Day): string {
   const [first] = lives;
   if (!first) return "";
-  return `${sayDay(first.starts)}${readySaid(lives, to)}`;
+  return `${sayDay(first.starts)}${readyText(lives, to)}`;
 }
 
 /** The first of its sowings that is ready; said too where none is. Empty where that comes after the season's last day. */
-function readySaid(lives: readonly Life[], to: Day): string {
+function readyText(lives: readonly Life[], to: Day): string {
   const first = lives.find((life) => life.ready);
   if (!first) return ", not ready here";
   return first.full > to ? "" : `, ready ${sayDay(first.full)}`;

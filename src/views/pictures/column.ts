@@ -1,69 +1,71 @@
 import { type Day, sayDay } from "../../base/days/day.ts";
-import type { Row } from "./beds.ts";
-import type { Column } from "./filling.ts";
-import { type Box, setLabels, type Wish, wishAt } from "./labels.ts";
+import { bandGradient, chanceOfFrost, warmthShown } from "./band-gradients.ts";
+import type { BedRow } from "./beds.ts";
+import type { Column } from "./fill-columns.ts";
+import { type Box, type LabelRequest, labelRequestAt, placeLabels } from "./labels.ts";
 import type { Lane } from "./lanes.ts";
-import type { Layout } from "./layout.ts";
+import type { PictureLayout } from "./layout.ts";
 import { cutTo } from "./measure.ts";
 import { monthNames, type Scale, shows, xOf } from "./scale.ts";
-import type { Sheet } from "./sheet.ts";
+import type { PictureSheet } from "./sheet.ts";
 import { silhouette } from "./silhouette.ts";
 import type { Sketch } from "./sketch.ts";
+import { element, tenth, textLine } from "./svg.ts";
 import { todayLine } from "./today.ts";
-import { chanceOfFrost, warmthShown, wash } from "./washes.ts";
-import { element, line, tenth } from "./write.ts";
 
 /** What a column is drawn with: its number from 0, where its beds begin [px], the layout and the garden. */
-export type Drawing = {
+export type ColumnDrawing = {
   readonly i: number;
   readonly topPx: number;
-  readonly layout: Layout;
+  readonly layout: PictureLayout;
   readonly sketch: Sketch;
 };
 
 /** One column of the season: the washes, the months and what marks their days, then bed by bed. */
-export function drawColumn(column: Column, drawing: Drawing): readonly string[] {
+export function drawColumn(column: Column, drawing: ColumnDrawing): readonly string[] {
   const { scale, blocks, endsPx } = column;
   const { i, topPx, layout, sketch } = drawing;
   const months = topPx - 2.6 * layout.sheet.smallPx;
   const wide = { x: scale.leftPx, width: scale.rightPx - scale.leftPx };
   const sky = { ...wide, y: months + 5, height: endsPx - months - 5 };
   return [
-    ...washes(scale, drawing),
+    ...bandGradients(scale, drawing),
     element("rect", { fill: `url(#season-frost-${i})`, ...sky }),
     monthNames(scale, months, layout.sheet.smallPx),
-    ...marks(sketch, scale, { months, sheet: layout.sheet }),
+    ...dateMarks(sketch, scale, { months, sheet: layout.sheet }),
     ...blocks.flatMap(({ row, lanes, y }) => drawBed({ ...drawing, row, lanes, y, scale })),
   ];
 }
 
 /** The frosty air, the ground in the open, and the ground under film. */
-function washes(scale: Scale, { i, sketch: { plan } }: Drawing): readonly string[] {
+function bandGradients(scale: Scale, { i, sketch: { plan } }: ColumnDrawing): readonly string[] {
   const film = plan.beds.find((bed) => bed.warmed);
   return [
-    wash(`season-frost-${i}`, "frost", { scale, share: (day) => chanceOfFrost(plan, day) }),
-    wash(`season-open-${i}`, "warm", { scale, share: warmthShown(plan, null) }),
-    ...(film ? [wash(`season-film-${i}`, "warm", { scale, share: warmthShown(plan, film) })] : []),
+    bandGradient(`season-frost-${i}`, "frost", { scale, share: (day) => chanceOfFrost(plan, day) }),
+    bandGradient(`season-open-${i}`, "warm", { scale, share: warmthShown(plan, null) }),
+    ...(film
+      ? [bandGradient(`season-film-${i}`, "warm", { scale, share: warmthShown(plan, film) })]
+      : []),
   ];
 }
 
 /** The usual frosts and today, named under the months where there is room. */
-function marks(
+function dateMarks(
   { plan, today }: Sketch,
   scale: Scale,
-  { months, sheet: { smallPx } }: { readonly months: number; readonly sheet: Sheet },
+  { months, sheet: { smallPx } }: { readonly months: number; readonly sheet: PictureSheet },
 ): readonly string[] {
   const { lastFrost, firstFrost } = plan.site;
-  const said: readonly (readonly [string, Day | null])[] = [
+  const dates: readonly (readonly [string, Day | null])[] = [
     ["today", today],
     ["last frost", lastFrost?.usual ?? null],
     ["first frost", firstFrost?.usual ?? null],
   ];
   const rows = [months + 1.35 * smallPx, months + 2.45 * smallPx];
-  const wishes = said.flatMap(([what, day]): readonly Wish[] => {
+  const requests = dates.flatMap(([what, day]): readonly LabelRequest[] => {
     if (day === null || !shows(scale, day)) return [];
     const run = { text: `${what} ${sayDay(day)}`, ink: "pencil", look: "aside" } as const;
-    return [wishAt(xOf(scale, day), { rows, sizePx: smallPx }, run)];
+    return [labelRequestAt(xOf(scale, day), { rows, sizePx: smallPx }, run)];
   });
   const within: Box = {
     x: scale.leftPx,
@@ -71,43 +73,43 @@ function marks(
     widthPx: scale.rightPx - scale.leftPx,
     heightPx: 4 * smallPx,
   };
-  return setLabels(wishes, within).written;
+  return placeLabels(requests, within).svg;
 }
 
-type Drawn = Drawing & {
-  readonly row: Row;
+type BedDrawing = ColumnDrawing & {
+  readonly row: BedRow;
   readonly lanes: readonly Lane[];
   readonly y: number;
   readonly scale: Scale;
 };
 
 /** A bed: its name above its lanes or left of the first, and its lanes one below the other. */
-function drawBed(drawn: Drawn): readonly string[] {
-  const { row, lanes, y } = drawn;
-  const { heights } = drawn.layout;
+function drawBed(drawing: BedDrawing): readonly string[] {
+  const { row, lanes, y } = drawing;
+  const { heights } = drawing.layout;
   const under = y + (row.name === "" ? 0 : heights.headingPx);
   const soilY = (i: number) => under + i * (heights.airPx + heights.groundPx) + heights.airPx;
   return [
-    ...(row.name === "" ? [] : [bedName(drawn, soilY(0))]),
-    ...lanes.flatMap((lane, i) => drawLane(lane, soilY(i), drawn)),
+    ...(row.name === "" ? [] : [bedNameText(drawing, soilY(0))]),
+    ...lanes.flatMap((lane, i) => drawLane(lane, soilY(i), drawing)),
   ];
 }
 
-function bedName({ row, y, scale, layout }: Drawn, soilY: number): string {
+function bedNameText({ row, y, scale, layout }: BedDrawing, soilY: number): string {
   const { heights, sheet } = layout;
   const { gutterPx } = heights;
   const roomPx = gutterPx > 0 ? gutterPx - 10 : scale.rightPx - scale.leftPx;
   const text = cutTo(row.name, roomPx, sheet.namePx);
   const at = gutterPx > 0 ? soilY + 4 : y + heights.headingPx - 8;
   const spot = { x: scale.leftPx - gutterPx, y: at, sizePx: sheet.namePx, from: "start" } as const;
-  return line(spot, { text, ink: "ink", look: "aside" });
+  return textLine(spot, { text, ink: "ink", look: "aside" });
 }
 
 /** A lane: today, the ground, each planting's sowings, the line of the soil, and each planting's words below it. */
 function drawLane(
   lane: Lane,
   soilY: number,
-  { i, row, scale, layout, sketch }: Drawn,
+  { i, row, scale, layout, sketch }: BedDrawing,
 ): readonly string[] {
   const { heights, sheet } = layout;
   const { leftPx, rightPx } = scale;
@@ -118,21 +120,21 @@ function drawLane(
   return [
     ...(now === null ? [] : [todayLine(now, { topPx: soilY - heights.airPx + 2, lowPx: soilY })]),
     element("rect", { fill: `url(#${warm})`, ...ground }),
-    ...plants(lane, soilY, { scale, layout }),
+    ...drawPlants(lane, soilY, { scale, layout }),
     element("path", {
       class: "soil-line",
       "stroke-width": 1.4,
       d: `M${tenth(leftPx)} ${tenth(soilY)}H${tenth(rightPx)}`,
     }),
-    ...lane.map(({ runs, x }) => line({ ...words, x }, ...runs)),
+    ...lane.map(({ runs, x }) => textLine({ ...words, x }, ...runs)),
   ];
 }
 
 /** The sowings of a lane's plantings, the later in front of the earlier. */
-function plants(
+function drawPlants(
   lane: Lane,
   soilY: number,
-  { scale, layout }: Pick<Drawn, "scale" | "layout">,
+  { scale, layout }: Pick<BedDrawing, "scale" | "layout">,
 ): readonly string[] {
   const { heights, sheet } = layout;
   const rootPx = heights.groundPx - sheet.namePx - 5;

@@ -1,28 +1,28 @@
 import { type Day, sayDay } from "../../base/days/day.ts";
 import { degreesC, type Measures } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
-import { type Around, beside, type Mark, type Side } from "./beside.ts";
+import { type LabelArea, type LabelMark, type LabelSide, labelBeside } from "./beside.ts";
 import { yOf } from "./degrees.ts";
 import type { Box } from "./labels.ts";
-import { cutTo, listed, wrapped } from "./measure.ts";
-import { daysOf, shows, xInside, xOf } from "./scale.ts";
+import { cutTo, namesThatFit, wrapped } from "./measure.ts";
+import { sampleDays, shows, xInside, xOf } from "./scale.ts";
 import type { Sketch } from "./sketch.ts";
-import type { Waiting } from "./waiting.ts";
+import type { SoilWait } from "./soil-waits.ts";
+import { element, plainLine, type TextRun } from "./svg.ts";
 import { soilIn } from "./warmth.ts";
-import { element, plainLine, type Run } from "./write.ts";
 
 /** What waits for the soil, at the day the usual line reaches it, and what was measured; what never has to wait has no day to stand at, and words that find no room are left to the description. */
 export function crossings(
   sketch: Sketch,
-  waiting: readonly Waiting[],
-  around: Around,
+  waiting: readonly SoilWait[],
+  area: LabelArea,
 ): readonly string[] {
-  const taken: Box[] = [...around.taken];
+  const taken: Box[] = [...area.taken];
   const marks = [
-    ...waiting.flatMap((each) => waits(each, sketch, around)),
-    ...measured(sketch, around),
+    ...waiting.flatMap((each) => waitingMarks(each, sketch, area)),
+    ...measuredMarks(sketch, area),
   ];
-  return marks.flatMap((mark) => [...beside(mark, around, taken), mark.dot]);
+  return marks.flatMap((mark) => [...labelBeside(mark, area, taken), mark.dot]);
 }
 
 /** Least room for words under the curve [px]; with less they may run over its far side. */
@@ -35,41 +35,41 @@ const LEAST_WORD_PX = 64;
 function underCurve(
   { plan }: Sketch,
   { soilC, day }: { readonly soilC: number; readonly day: Day },
-  { field }: Around,
+  { field }: LabelArea,
 ): { readonly at: number; readonly roomPx: number } {
   const { scale } = field;
   const soil = soilIn(plan, null);
-  const warm = daysOf(scale, 1).filter((each) => each >= day && soil(each).coolC >= soilC);
+  const warm = sampleDays(scale, 1).filter((each) => each >= day && soil(each).coolC >= soilC);
   const at = Math.min((scale.leftPx + scale.rightPx) / 2, xInside(scale, warm[0] ?? day) + 14);
   const roomPx = xInside(scale, warm[warm.length - 1] ?? scale.to) - at - 6;
   return { at, roomPx: roomPx < LEAST_ROOM_PX ? scale.rightPx - at : roomPx };
 }
 
-function waits(
-  { names, soilC, film, day, always }: Waiting,
+function waitingMarks(
+  { names, soilC, film, day, always }: SoilWait,
   sketch: Sketch,
-  around: Around,
-): readonly Mark[] {
-  const { field, sheet } = around;
+  area: LabelArea,
+): readonly LabelMark[] {
+  const { field, sheet } = area;
   if (day === null || always || !shows(field.scale, day)) return [];
-  const { at, roomPx } = underCurve(sketch, { soilC, day }, around);
-  const told = [
-    `${said(soilC, sketch.plan.measures)}, from ${sayDay(day)}`,
+  const { at, roomPx } = underCurve(sketch, { soilC, day }, area);
+  const details = [
+    `${temperatureLabel(soilC, sketch.plan.measures)}, from ${sayDay(day)}`,
     ...(film ? ["under film"] : []),
   ];
   const [x, y] = [xOf(field.scale, day), yOf(field, soilC)];
-  const lines = (widthPx: number): Side["lines"] => [
-    ...listed(names.map(capital), { widthPx, sizePx: sheet.namePx, lines: 3 }).map(
-      (text): readonly Run[] => [{ text, ink: "ink", look: "name" }],
+  const lines = (widthPx: number): LabelSide["lines"] => [
+    ...namesThatFit(names.map(capital), { widthPx, sizePx: sheet.namePx, lines: 3 }).map(
+      (text): readonly TextRun[] => [{ text, ink: "ink", look: "name" }],
     ),
-    ...told
+    ...details
       .flatMap((text) => wrapped(text, widthPx, sheet.smallPx))
-      .map((text): readonly Run[] => [{ text, ink: "pencil", look: "plain" }]),
+      .map((text): readonly TextRun[] => [{ text, ink: "pencil", look: "plain" }]),
   ];
-  const under = (onPx: number): readonly Side[] =>
+  const under = (onPx: number): readonly LabelSide[] =>
     onPx > roomPx / 2 ? [] : [{ from: "start", at: at + onPx, lines: lines(roomPx - onPx) }];
   const leftPx = x - 13 - field.scale.leftPx;
-  const before: readonly Side[] =
+  const before: readonly LabelSide[] =
     leftPx < LEAST_WORD_PX ? [] : [{ from: "end", at: x - 13, lines: lines(leftPx) }];
   return [
     {
@@ -91,21 +91,29 @@ const capital = (name: string, i: number) =>
   i === 0 ? name.charAt(0).toUpperCase() + name.slice(1) : name;
 
 /** What the diary measured, as rings at their own day and warmth; their words outside the curve if there is room. */
-function measured({ facts, plan }: Sketch, { field, sheet }: Around): readonly Mark[] {
+function measuredMarks(
+  { observations, plan }: Sketch,
+  { field, sheet }: LabelArea,
+): readonly LabelMark[] {
   const { scale } = field;
-  return facts.flatMap((fact) => {
-    if (fact.kind !== "measured" || fact.what !== "soil" || !shows(scale, fact.day)) return [];
-    const [x, y] = [xOf(scale, fact.day), yOf(field, fact.value.si)];
-    const bed = plan.beds.find(({ key }) => key === fact.bed);
-    const told = [
-      said(fact.value.si, plan.measures),
-      sayDay(fact.day),
+  return observations.flatMap((observation) => {
+    if (
+      observation.kind !== "measured" ||
+      observation.what !== "soil" ||
+      !shows(scale, observation.day)
+    )
+      return [];
+    const [x, y] = [xOf(scale, observation.day), yOf(field, observation.value.si)];
+    const bed = plan.beds.find(({ key }) => key === observation.bed);
+    const details = [
+      temperatureLabel(observation.value.si, plan.measures),
+      sayDay(observation.day),
       ...(bed ? [plainLine(bed.name)] : []),
     ];
-    const side = (from: Side["from"], roomPx: number): Side => ({
+    const side = (from: LabelSide["from"], roomPx: number): LabelSide => ({
       from,
       at: from === "start" ? x + 13 : x - 13,
-      lines: told.map((text) => [
+      lines: details.map((text) => [
         { text: cutTo(text, roomPx, sheet.smallPx), ink: "pencil", look: "aside" },
       ]),
     });
@@ -119,6 +127,6 @@ function measured({ facts, plan }: Sketch, { field, sheet }: Around): readonly M
   });
 }
 
-function said(tempC: number, measures: Measures): string {
+function temperatureLabel(tempC: number, measures: Measures): string {
   return sayQuantity(degreesC(tempC), measures);
 }

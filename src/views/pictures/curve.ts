@@ -1,4 +1,4 @@
-import { tenth } from "./write.ts";
+import { tenth } from "./svg.ts";
 
 /** A point of the drawing [px], y downwards. */
 export type Point = { readonly x: number; readonly y: number };

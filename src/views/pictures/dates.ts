@@ -1,14 +1,18 @@
 import { type Day, sayDay } from "../../base/days/day.ts";
 import type { FrostDates, Plan } from "../../garden/model/plan.ts";
-import { chanceOn, edgeAt, type Field, type Part, xAtChance } from "./drift.ts";
-import { type Box, setLabels, type Wish } from "./labels.ts";
+import { chanceOn, edgeAt, type FrostField, type FrostSeason, xAtChance } from "./drift.ts";
+import { autumnOdds, springOdds } from "./frost-text.ts";
+import { type Box, type LabelRequest, placeLabels } from "./labels.ts";
 import { xInside } from "./scale.ts";
-import type { Sheet } from "./sheet.ts";
-import { autumnOdds, springOdds } from "./told.ts";
-import type { Spot } from "./write.ts";
+import type { PictureSheet } from "./sheet.ts";
+import type { TextSpot } from "./svg.ts";
 
 /** What stands in the clear between the drifts: each date with its odds, and how long the clear time is. */
-export function datesNamed({ site }: Plan, field: Field, sheet: Sheet): readonly string[] {
+export function frostDateLabels(
+  { site }: Plan,
+  field: FrostField,
+  sheet: PictureSheet,
+): readonly string[] {
   const { lastFrost, firstFrost } = site;
   const { scale, topPx, groundPx } = field;
   if (!lastFrost || !firstFrost) return [];
@@ -18,22 +22,26 @@ export function datesNamed({ site }: Plan, field: Field, sheet: Sheet): readonly
     widthPx: scale.rightPx - scale.leftPx,
     heightPx: groundPx - topPx + sheet.namePx,
   };
-  const wishes = [
-    ...wishesOf(lastFrost, "spring", { field, sheet }),
-    ...wishesOf(firstFrost, "autumn", { field, sheet }),
-    ...lengthWish(lastFrost.usual, firstFrost.usual, { field, sheet }),
+  const requests = [
+    ...labelRequestsOf(lastFrost, "spring", { field, sheet }),
+    ...labelRequestsOf(firstFrost, "autumn", { field, sheet }),
+    ...lengthLabelRequest(lastFrost.usual, firstFrost.usual, { field, sheet }),
   ];
-  return setLabels(wishes, within).written;
+  return placeLabels(requests, within).svg;
 }
 
-type Drawn = { readonly field: Field; readonly sheet: Sheet };
+type FrostLabelSpace = { readonly field: FrostField; readonly sheet: PictureSheet };
 
 /** The three dates, the usual one first, since it must be there; dates that fall together once. */
-function wishesOf(dates: FrostDates, part: Part, drawn: Drawn): readonly Wish[] {
+function labelRequestsOf(
+  dates: FrostDates,
+  frostSeason: FrostSeason,
+  space: FrostLabelSpace,
+): readonly LabelRequest[] {
   const days = [...new Set([dates.usual, dates.early, dates.late])];
   return days.map((day) => {
     const which = day === dates.usual ? "usual" : day === dates.early ? "early" : "late";
-    const odds = part === "spring" ? springOdds(dates, day) : autumnOdds(dates, day);
+    const odds = frostSeason === "spring" ? springOdds(dates, day) : autumnOdds(dates, day);
     return {
       lines: [
         [
@@ -42,7 +50,7 @@ function wishesOf(dates: FrostDates, part: Part, drawn: Drawn): readonly Wish[] 
         ],
         [{ text: odds, ink: "pencil", look: "plain" }],
       ],
-      places: placesOf(dates, part, { ...drawn, day }),
+      places: placesOf(dates, frostSeason, { ...space, day }),
     };
   });
 }
@@ -53,16 +61,17 @@ const STEPS = [0, -12, -24, -40, 14, -56, -72];
 /** Places on the clear side of a date's mark, each clear of the drift there. */
 function placesOf(
   dates: FrostDates,
-  part: Part,
-  { field, sheet, day }: Drawn & { readonly day: Day },
-): readonly (readonly Spot[])[] {
+  frostSeason: FrostSeason,
+  { field, sheet, day }: FrostLabelSpace & { readonly day: Day },
+): readonly (readonly TextSpot[])[] {
   const { namePx, smallPx } = sheet;
-  const { y } = edgeAt(dates, part, { day, field });
+  const { y } = edgeAt(dates, frostSeason, { day, field });
   return STEPS.map((step) => {
     const lowest =
-      chanceOn(dates, part, day) - (step + 1.4 * smallPx) / (field.groundPx - field.topPx);
-    const edge = xAtChance(dates, part, { chance: lowest, field });
-    const [x, from] = part === "spring" ? [edge + 8, "start" as const] : [edge - 8, "end" as const];
+      chanceOn(dates, frostSeason, day) - (step + 1.4 * smallPx) / (field.groundPx - field.topPx);
+    const edge = xAtChance(dates, frostSeason, { chance: lowest, field });
+    const [x, from] =
+      frostSeason === "spring" ? [edge + 8, "start" as const] : [edge - 8, "end" as const];
     return [
       { x, y: y + step, sizePx: namePx, from },
       { x, y: y + step + 1.2 * smallPx, sizePx: smallPx, from },
@@ -71,11 +80,15 @@ function placesOf(
 }
 
 /** How long the clear time is in a usual year, in the middle of it. */
-function lengthWish(last: Day, first: Day, { field, sheet }: Drawn): readonly Wish[] {
+function lengthLabelRequest(
+  last: Day,
+  first: Day,
+  { field, sheet }: FrostLabelSpace,
+): readonly LabelRequest[] {
   const { scale, topPx, groundPx } = field;
   const x = (xInside(scale, last) + xInside(scale, first)) / 2;
   const text = `${first - last} days between the usual frosts`;
-  const places = [0.28, 0.7, 0.05, 0.85].map((share): readonly Spot[] => [
+  const places = [0.28, 0.7, 0.05, 0.85].map((share): readonly TextSpot[] => [
     { x, y: topPx + share * (groundPx - topPx), sizePx: sheet.namePx, from: "middle" },
   ]);
   return [{ lines: [[{ text, ink: "ink", look: "aside" }]], places }];

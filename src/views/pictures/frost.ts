@@ -2,43 +2,50 @@ import { type Day, earliest, latest, sayDay } from "../../base/days/day.ts";
 import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../engine/climate/frost.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { datesNamed } from "./dates.ts";
-import { drift, edgeAt, type Field } from "./drift.ts";
+import { bandGradient, warmthShown } from "./band-gradients.ts";
+import { frostDateLabels } from "./dates.ts";
+import { drawDrift, edgeAt, type FrostField } from "./drift.ts";
+import { autumnOdds, frostDateLines, raisedPlantsOut, springOdds } from "./frost-text.ts";
 import { monthNames, wholeMonths, xInside } from "./scale.ts";
-import { headOf, type Lines, marginsOf, paragraph, type Sheet, sheetOf } from "./sheet.ts";
+import {
+  marginsOf,
+  type PictureSheet,
+  paragraph,
+  pictureHead,
+  sheetOf,
+  type TextBlock,
+} from "./sheet.ts";
 import type { Sketch } from "./sketch.ts";
-import { todayNamed } from "./today.ts";
-import { autumnOdds, frostTold, raisedOn, springOdds } from "./told.ts";
-import { warmthShown, wash } from "./washes.ts";
-import { element, over, picture, plainLine, tenth } from "./write.ts";
+import { element, pictureSvg, plainLine, tenth, withHalo } from "./svg.ts";
+import { todayLabel } from "./today.ts";
 
 /** The chance of frost through the season, as snow that melts off the ground in spring and drifts back in autumn. */
 export function frostPicture(sketch: Sketch): string {
   const { plan } = sketch;
   const sheet = sheetOf(sketch.form);
   const name = `${plainLine(plan.name)}, ${plan.year}`;
-  const head = headOf(sheet, `Frost in ${name}`, seenOf(plan));
+  const head = pictureHead(sheet, `Frost in ${name}`, frostCaptionOf(plan));
   const months = head.endsPx + 1.2 * sheet.smallPx;
   const field = fieldOf(plan, sheet, months);
-  const foot = raisedNamed(plan, field, sheet);
-  return picture({
+  const foot = raisedPlantsLabel(plan, field, sheet);
+  return pictureSvg({
     subject: "frost",
     widthPx: sheet.widthPx,
     heightPx: sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2,
     title: `The chance of frost in ${name}`,
-    tells: [seenOf(plan), ...frostTold(plan)].join(" "),
+    description: [frostCaptionOf(plan), ...frostDateLines(plan)].join(" "),
     parts: [
-      ...head.written,
+      ...head.svg,
       monthNames(field.scale, months, sheet.smallPx),
       ...drifts(plan, field),
       ...todayOf(sketch, field, sheet),
-      ...foot.written,
-      over(...datesNamed(plan, field, sheet)),
+      ...foot.svg,
+      withHalo(...frostDateLabels(plan, field, sheet)),
     ],
   });
 }
 
-function seenOf({ site }: Plan): string {
+function frostCaptionOf({ site }: Plan): string {
   return site.lastFrost && site.firstFrost
     ? "How likely it is that frost is still to come in spring, and has come in autumn."
     : "No frost is expected here: there is no cold night to wait for.";
@@ -47,7 +54,7 @@ function seenOf({ site }: Plan): string {
 /** Height of the drifts on a phone, and of the empty air where there are none [px]. */
 const [PHONE_HIGH_PX, BARE_HIGH_PX] = [330, 60];
 
-function fieldOf(plan: Plan, sheet: Sheet, months: number): Field {
+function fieldOf(plan: Plan, sheet: PictureSheet, months: number): FrostField {
   const topPx = months + 4.2 * sheet.smallPx;
   const roomPx = (sheet.heightPx ?? 0) - sheet.marginPx - topPx - 5 * sheet.smallPx;
   const frostyPx = sheet.heightPx === null ? PHONE_HIGH_PX : roomPx;
@@ -68,13 +75,13 @@ function daysShown(plan: Plan): { readonly from: Day; readonly to: Day } {
   );
 }
 
-function drifts(plan: Plan, field: Field): readonly string[] {
+function drifts(plan: Plan, field: FrostField): readonly string[] {
   const { site } = plan;
   const { scale, groundPx } = field;
   return [
     ...(site.lastFrost ? [] : warmGround(plan, field)),
-    ...(site.lastFrost ? [drift(site.lastFrost, "spring", field)] : []),
-    ...(site.firstFrost ? [drift(site.firstFrost, "autumn", field)] : []),
+    ...(site.lastFrost ? [drawDrift(site.lastFrost, "spring", field)] : []),
+    ...(site.firstFrost ? [drawDrift(site.firstFrost, "autumn", field)] : []),
     element("path", {
       class: "soil-line",
       "stroke-width": 2,
@@ -84,10 +91,10 @@ function drifts(plan: Plan, field: Field): readonly string[] {
 }
 
 /** Where there is no frost to draw: how warm the ground is through the year. */
-function warmGround(plan: Plan, { scale, groundPx }: Field): readonly string[] {
+function warmGround(plan: Plan, { scale, groundPx }: FrostField): readonly string[] {
   const width = scale.rightPx - scale.leftPx;
   return [
-    wash("frost-ground", "warm", { scale, share: warmthShown(plan, null) }),
+    bandGradient("frost-ground", "warm", { scale, share: warmthShown(plan, null) }),
     element("rect", {
       fill: "url(#frost-ground)",
       x: scale.leftPx,
@@ -99,8 +106,8 @@ function warmGround(plan: Plan, { scale, groundPx }: Field): readonly string[] {
 }
 
 /** The day raised plants may go out at the plan's own risk: a stem from the drift's edge down to its words. */
-function raisedNamed(plan: Plan, field: Field, sheet: Sheet): Lines {
-  const raised = raisedOn(plan);
+function raisedPlantsLabel(plan: Plan, field: FrostField, sheet: PictureSheet): TextBlock {
+  const raised = raisedPlantsOut(plan);
   const dates = plan.site.lastFrost;
   const { scale, groundPx } = field;
   const y = groundPx + 3.2 * sheet.smallPx;
@@ -119,17 +126,21 @@ function raisedNamed(plan: Plan, field: Field, sheet: Sheet): Lines {
   const d = `M${tenth(x)} ${tenth(y - 1.2 * sheet.namePx)}V${tenth(edge.y)}`;
   const stem = element("path", { class: "leaf-line", "stroke-width": 2.6, d });
   const tip = element("circle", { class: "leaf", cx: x, cy: edge.y, r: 6 });
-  return { ...below, written: [stem, tip, ...below.written] };
+  return { ...below, svg: [stem, tip, ...below.svg] };
 }
 
 /** Width that the words for raised plants want at the least [px]. */
 const WORDS_PX = 260;
 
 /** Today with its odds, said as those of the dates are. */
-function todayOf({ plan, today }: Sketch, field: Field, sheet: Sheet): readonly string[] {
+function todayOf(
+  { plan, today }: Sketch,
+  field: FrostField,
+  sheet: PictureSheet,
+): readonly string[] {
   const drop = { topPx: field.topPx - 1.6 * sheet.smallPx, lowPx: field.groundPx };
   const more = today === null ? "" : oddsOn(plan, today);
-  return todayNamed(today, field.scale, { drop, sheet, more }).written;
+  return todayLabel(today, field.scale, { drop, sheet, more }).svg;
 }
 
 function oddsOn({ site }: Plan, day: Day): string {

@@ -1,8 +1,8 @@
-import type { Row } from "./beds.ts";
+import type { BedRow } from "./beds.ts";
 import { widthOf } from "./measure.ts";
-import { type Lines, marginsOf, paragraph, type Sheet } from "./sheet.ts";
+import { marginsOf, type PictureSheet, paragraph, type TextBlock } from "./sheet.ts";
 import type { Eaten } from "./stature.ts";
-import { element, line, tenth } from "./write.ts";
+import { element, tenth, textLine } from "./svg.ts";
 
 /** What each colour of plant stands for. */
 const EATEN: readonly (readonly [Eaten, string])[] = [
@@ -12,10 +12,10 @@ const EATEN: readonly (readonly [Eaten, string])[] = [
 ];
 
 /** What the picture shows that wants explaining: its beds, and whether there is frost. */
-export type Shown = { readonly rows: readonly Row[]; readonly frost: boolean };
+export type KeyContent = { readonly rows: readonly BedRow[]; readonly frost: boolean };
 
 /** How what is drawn is to be read, and nothing of what is not. */
-function readingOf({ rows, frost }: Shown): string {
+function keyText({ rows, frost }: KeyContent): string {
   const lives = rows.flatMap(({ plants }) => plants).flatMap((plant) => plant.lives);
   return [
     lives.length > 0
@@ -30,31 +30,31 @@ function readingOf({ rows, frost }: Shown): string {
 }
 
 /** How the season's picture is to be read, with the colours of the plants that are in it; `endsPx` is the y below. */
-export function footOf(sheet: Sheet, shown: Shown, y: number): Lines {
+export function keyFoot(sheet: PictureSheet, content: KeyContent, y: number): TextBlock {
   const { smallPx } = sheet;
   const margins = marginsOf(sheet);
-  const crops = shown.rows
+  const crops = content.rows
     .flatMap(({ plants }) => plants)
     .flatMap((plant) => (plant.crop && plant.lives.length > 0 ? [plant.crop] : []));
   const seen = new Set(crops.map((crop) => crop.eaten));
   const eatens = EATEN.filter(([eaten]) => seen.has(eaten));
   let x = margins.leftPx;
-  const swatches = eatens.map(([eaten, said]) => {
-    const drawn = [
+  const swatches = eatens.map(([eaten, label]) => {
+    const swatch = [
       leaf(eaten, x, y + 2 * smallPx),
-      line(
+      textLine(
         { x: x + 34, y: y + 2 * smallPx, sizePx: smallPx, from: "start" },
-        { text: said, ink: "pencil", look: "plain" },
+        { text: label, ink: "pencil", look: "plain" },
       ),
     ];
-    x += 34 + widthOf(said, smallPx) + 14;
-    return drawn.join("");
+    x += 34 + widthOf(label, smallPx) + 14;
+    return swatch.join("");
   });
-  const below = paragraph(readingOf(shown), margins, {
+  const below = paragraph(keyText(content), margins, {
     y: y + (eatens.length > 0 ? 3.7 : 2) * smallPx,
     sizePx: smallPx,
   });
-  return { ...below, written: [...swatches, ...below.written] };
+  return { ...below, svg: [...swatches, ...below.svg] };
 }
 
 /** Half a leaf on its line, as the plants are drawn. */

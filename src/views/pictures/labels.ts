@@ -1,5 +1,5 @@
 import { widthOf } from "./measure.ts";
-import { line, type Run, type Spot } from "./write.ts";
+import { type TextRun, type TextSpot, textLine } from "./svg.ts";
 
 /** A rectangle [px]; x, y is its upper left corner. */
 export type Box = {
@@ -13,7 +13,7 @@ export type Box = {
 const [ABOVE, BELOW] = [0.8, 0.25];
 
 /** The room a line of text takes; runs stand a space apart. */
-export function boxOf({ x, y, sizePx, from }: Spot, runs: readonly Run[]): Box {
+export function boxOf({ x, y, sizePx, from }: TextSpot, runs: readonly TextRun[]): Box {
   const widthPx = widthOf(runs.map((run) => run.text).join(" "), sizePx);
   const back = from === "start" ? 0 : from === "middle" ? widthPx / 2 : widthPx;
   return { x: x - back, y: y - ABOVE * sizePx, widthPx, heightPx: (ABOVE + BELOW) * sizePx };
@@ -40,33 +40,34 @@ export function inside(inner: Box, outer: Box): boolean {
 }
 
 /** A label of one or more lines, with the places it may stand at, the best first; a place has a spot for each line. */
-export type Wish = {
-  readonly lines: readonly (readonly Run[])[];
-  readonly places: readonly (readonly Spot[])[];
+export type LabelRequest = {
+  readonly lines: readonly (readonly TextRun[])[];
+  readonly places: readonly (readonly TextSpot[])[];
 };
 
 /** Labels that found a place, written, with the room they took. */
-export type Placing = { readonly written: readonly string[]; readonly boxes: readonly Box[] };
+export type LabelLayout = { readonly svg: readonly string[]; readonly boxes: readonly Box[] };
 
 /**
  * Each label at the first of its places where it touches no other and leaves the room it has; one that has none is left
  * out. The first come first; `taken` is what stands there already.
  */
-export function setLabels(
-  wishes: readonly Wish[],
+export function placeLabels(
+  requests: readonly LabelRequest[],
   within: Box,
   taken: readonly Box[] = [],
-): Placing {
+): LabelLayout {
   const boxes: Box[] = [...taken];
-  const written: string[] = [];
-  for (const { lines, places } of wishes) {
-    const boxesAt = (place: readonly Spot[]) => place.map((spot, i) => boxOf(spot, lines[i] ?? []));
+  const svg: string[] = [];
+  for (const { lines, places } of requests) {
+    const boxesAt = (place: readonly TextSpot[]) =>
+      place.map((spot, i) => boxOf(spot, lines[i] ?? []));
     const place = places.find((each) => allFree(boxesAt(each), within, boxes));
     if (!place) continue;
     boxes.push(...boxesAt(place));
-    written.push(...place.map((spot, i) => line(spot, ...(lines[i] ?? []))));
+    svg.push(...place.map((spot, i) => textLine(spot, ...(lines[i] ?? []))));
   }
-  return { written, boxes: boxes.slice(taken.length) };
+  return { svg, boxes: boxes.slice(taken.length) };
 }
 
 /** Whether all of the boxes lie inside the room and clear of what is taken. */
@@ -75,12 +76,12 @@ export function allFree(boxes: readonly Box[], within: Box, taken: readonly Box[
 }
 
 /** A label of one line at an x, row below row: centred on it, ending at it, starting at it. */
-export function wishAt(
+export function labelRequestAt(
   x: number,
   { rows, sizePx }: { readonly rows: readonly number[]; readonly sizePx: number },
-  ...runs: readonly Run[]
-): Wish {
-  const places = rows.flatMap((y): readonly (readonly Spot[])[] => [
+  ...runs: readonly TextRun[]
+): LabelRequest {
+  const places = rows.flatMap((y): readonly (readonly TextSpot[])[] => [
     [{ x, y, sizePx, from: "middle" }],
     [{ x: x + 2, y, sizePx, from: "end" }],
     [{ x: x - 2, y, sizePx, from: "start" }],

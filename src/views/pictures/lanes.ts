@@ -1,53 +1,61 @@
-import type { Plant, Row } from "./beds.ts";
+import type { BedRow, Plant } from "./beds.ts";
 import { type Box, boxOf, clash } from "./labels.ts";
 import { cutTo, widthOf } from "./measure.ts";
 import { type Scale, xInside } from "./scale.ts";
-import type { Run } from "./write.ts";
+import type { TextRun } from "./svg.ts";
 
 /** A planting in its lane, with its words and the x [px] they begin at. */
-export type Standing = { readonly plant: Plant; readonly runs: readonly Run[]; readonly x: number };
+export type LanePlant = {
+  readonly plant: Plant;
+  readonly runs: readonly TextRun[];
+  readonly x: number;
+};
 
 /** One line of soil of a bed, with plantings that follow each other and leave each other's words room. */
-export type Lane = readonly Standing[];
+export type Lane = readonly LanePlant[];
 
 /** Space between two words of different plants [px]. */
 const GAP_PX = 12;
 
-type Kept = { readonly lane: Standing[]; readonly shapes: Box[]; readonly words: Box[] };
+type LaneDraft = { readonly lane: LanePlant[]; readonly shapes: Box[]; readonly words: Box[] };
 
 /** A bed's plantings in as few lanes as they need, in the plan's order; a bed with none has one empty lane. */
 export function lanesOf(
-  row: Row,
+  row: BedRow,
   scale: Scale,
   sizes: { readonly namePx: number },
 ): readonly Lane[] {
   const room = { scale, sizePx: sizes.namePx };
-  const lanes: Kept[] = [];
+  const lanes: LaneDraft[] = [];
   for (const plant of row.plants) {
     const shape = shapeOf(plant, scale);
     const runs = runsOf(plant, scale, sizes);
-    const found = lanes.find((kept) => put(kept, { plant, runs, shape }, room));
+    const found = lanes.find((draft) => addToLane(draft, { plant, runs, shape }, room));
     if (found) continue;
-    const fresh: Kept = { lane: [], shapes: [], words: [] };
-    put(fresh, { plant, runs, shape }, room);
+    const fresh: LaneDraft = { lane: [], shapes: [], words: [] };
+    addToLane(fresh, { plant, runs, shape }, room);
     lanes.push(fresh);
   }
   return lanes.length === 0 ? [[]] : lanes.map(({ lane }) => lane);
 }
 
-type Fresh = { readonly plant: Plant; readonly runs: readonly Run[]; readonly shape: Box };
+type UnplacedPlant = {
+  readonly plant: Plant;
+  readonly runs: readonly TextRun[];
+  readonly shape: Box;
+};
 
 /** Puts a planting into a lane where its drawing and its words find room; says whether they did. */
-function put(
-  { lane, shapes, words }: Kept,
-  { plant, runs, shape }: Fresh,
+function addToLane(
+  { lane, shapes, words }: LaneDraft,
+  { plant, runs, shape }: UnplacedPlant,
   { scale, sizePx }: { readonly scale: Scale; readonly sizePx: number },
 ): boolean {
   if (shapes.some((other) => clash(other, shape))) return false;
   const widthPx = boxOf({ x: 0, y: 0, sizePx, from: "start" }, runs).widthPx;
   const last = scale.rightPx - widthPx;
-  const wished = [shape.x, shape.x + shape.widthPx - widthPx, last];
-  for (const x of wished.map((each) => Math.max(scale.leftPx, Math.min(each, last)))) {
+  const candidates = [shape.x, shape.x + shape.widthPx - widthPx, last];
+  for (const x of candidates.map((each) => Math.max(scale.leftPx, Math.min(each, last)))) {
     const box = { x, y: 0, widthPx: widthPx + GAP_PX, heightPx: 1 };
     if (words.some((other) => clash(other, box))) continue;
     lane.push({ plant, runs, x });
@@ -68,7 +76,7 @@ function shapeOf({ lives }: Plant, scale: Scale): Box {
 }
 
 /** Share of a lane that a name keeps at the least where its days want room too. */
-const NAME_KEEPS = 0.4;
+const LEAST_NAME_SHARE = 0.4;
 
 /**
  * Its name and its days: both whole, or its days in brief, or the name cut to make room for them; where that would leave
@@ -78,14 +86,14 @@ function runsOf(
   { name, days, brief }: Plant,
   scale: Scale,
   { namePx }: { readonly namePx: number },
-): readonly Run[] {
+): readonly TextRun[] {
   const roomPx = scale.rightPx - scale.leftPx - GAP_PX;
-  const left = (said: string) => roomPx - widthOf(` ${said}`, namePx);
-  const said = [days, brief].filter(Boolean);
-  const told =
-    said.find((each) => widthOf(name, namePx) <= left(each)) ??
-    said.find((each) => left(each) >= NAME_KEEPS * roomPx);
-  const text = cutTo(name, told === undefined ? roomPx : left(told), namePx);
-  const own: Run = { text, ink: "ink", look: "name" };
-  return told === undefined ? [own] : [own, { text: told, ink: "pencil", look: "plain" }];
+  const left = (wording: string) => roomPx - widthOf(` ${wording}`, namePx);
+  const wording = [days, brief].filter(Boolean);
+  const details =
+    wording.find((each) => widthOf(name, namePx) <= left(each)) ??
+    wording.find((each) => left(each) >= LEAST_NAME_SHARE * roomPx);
+  const text = cutTo(name, details === undefined ? roomPx : left(details), namePx);
+  const own: TextRun = { text, ink: "ink", look: "name" };
+  return details === undefined ? [own] : [own, { text: details, ink: "pencil", look: "plain" }];
 }

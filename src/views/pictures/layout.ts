@@ -1,22 +1,28 @@
 import type { Day } from "../../base/days/day.ts";
-import type { Row } from "./beds.ts";
-import { type Column, type Filling, fill, type Heights, type Open } from "./filling.ts";
+import type { BedRow } from "./beds.ts";
+import {
+  type Column,
+  type Filling,
+  fillColumns,
+  type Heights,
+  type OpenColumn,
+} from "./fill-columns.ts";
 import { lanesOf } from "./lanes.ts";
 import type { Scale } from "./scale.ts";
-import { marginsOf, type Sheet } from "./sheet.ts";
+import { marginsOf, type PictureSheet } from "./sheet.ts";
 
 /** The beds set out on a sheet. */
-export type Layout = {
-  readonly sheet: Sheet;
+export type PictureLayout = {
+  readonly sheet: PictureSheet;
   readonly columns: readonly Column[];
   readonly heights: Heights;
 };
 
 /** What is to be set out: the beds, the days to show, and the room that head and foot leave [px] on a sheet of a width. */
-export type Wanted = {
-  readonly rows: readonly Row[];
+export type LayoutContent = {
+  readonly rows: readonly BedRow[];
   readonly days: { readonly from: Day; readonly to: Day };
-  readonly room: (sheet: Sheet) => { readonly topPx: number; readonly footPx: number };
+  readonly room: (sheet: PictureSheet) => { readonly topPx: number; readonly footPx: number };
 };
 
 /** Least and most height of the air in a lane [px]: small enough for a club's garden, never so high that it looks empty; `alone`: the least in a page's only column. */
@@ -29,8 +35,9 @@ const GUTTER_PX = 118;
 const [BETWEEN_PX, MOST_COLUMNS] = [36, 3];
 
 /** Everything set out on the sheet: on a phone in one column, on a page in as few as fit; where none do, the page's lines become finer. */
-export function layOut(sheet: Sheet, wanted: Wanted): Layout {
-  if (sheet.heightPx === null) return setOut(sheet, wanted, { columns: 1, airPx: AIR_PX.phone });
+export function layOutColumns(sheet: PictureSheet, content: LayoutContent): PictureLayout {
+  if (sheet.heightPx === null)
+    return arrangeColumns(sheet, content, { columns: 1, airPx: AIR_PX.phone });
   for (let zoom = 1; ; zoom *= 1.08) {
     const { widthPx, heightPx } = sheet;
     const finer = {
@@ -39,24 +46,28 @@ export function layOut(sheet: Sheet, wanted: Wanted): Layout {
       heightPx: Math.round(heightPx * zoom),
     };
     for (let columns = 1; columns <= MOST_COLUMNS; columns++) {
-      const fit = highest(finer, wanted, columns);
+      const fit = tallestLayout(finer, content, columns);
       if (fit) return fit;
     }
   }
 }
 
 /** So many columns with the most air that still fits the sheet; null where even the least does not. */
-function highest(sheet: Sheet, wanted: Wanted, columns: number): Layout | null {
+function tallestLayout(
+  sheet: PictureSheet,
+  content: LayoutContent,
+  columns: number,
+): PictureLayout | null {
   const { least, most } = AIR_PX.page;
-  const lowest = lowestOf(sheet, wanted);
-  const tried = (airPx: number): Layout | null => {
-    const layout = setOut(sheet, wanted, { columns, airPx });
+  const lowest = lowestOf(sheet, content);
+  const trial = (airPx: number): PictureLayout | null => {
+    const layout = arrangeColumns(sheet, content, { columns, airPx });
     const fits = layout.columns.length <= columns;
     return fits && layout.columns.every(({ endsPx }) => endsPx <= lowest) ? layout : null;
   };
-  let best = tried(columns === 1 ? AIR_PX.alone : least);
+  let best = trial(columns === 1 ? AIR_PX.alone : least);
   while (best && best.heights.airPx < most) {
-    const higher = tried(best.heights.airPx + 1);
+    const higher = trial(best.heights.airPx + 1);
     if (!higher) break;
     best = higher;
   }
@@ -64,15 +75,15 @@ function highest(sheet: Sheet, wanted: Wanted, columns: number): Layout | null {
 }
 
 /** The y [px] down to which beds may reach. */
-function lowestOf(sheet: Sheet, { room }: Wanted): number {
+function lowestOf(sheet: PictureSheet, { room }: LayoutContent): number {
   if (sheet.heightPx === null) return Number.POSITIVE_INFINITY;
   return sheet.heightPx - sheet.marginPx / 2 - room(sheet).footPx;
 }
 
-type Tried = { readonly columns: number; readonly airPx: number };
+type ColumnTrial = { readonly columns: number; readonly airPx: number };
 
 /** A page's only column has room for the beds' names at its left; elsewhere they stand above their lanes. */
-function heightsOf(sheet: Sheet, { columns, airPx }: Tried): Heights {
+function heightsOf(sheet: PictureSheet, { columns, airPx }: ColumnTrial): Heights {
   const beside = sheet.form === "page" && columns === 1;
   const tight = sheet.form === "page" && columns > 1;
   return {
@@ -83,25 +94,29 @@ function heightsOf(sheet: Sheet, { columns, airPx }: Tried): Heights {
   };
 }
 
-function setOut(sheet: Sheet, wanted: Wanted, tried: Tried): Layout {
-  const heights = heightsOf(sheet, tried);
-  const scales = scalesOf(sheet, wanted.days, { ...tried, ...heights });
+function arrangeColumns(
+  sheet: PictureSheet,
+  content: LayoutContent,
+  trial: ColumnTrial,
+): PictureLayout {
+  const heights = heightsOf(sheet, trial);
+  const scales = scalesOf(sheet, content.days, { ...trial, ...heights });
   const filling: Filling = {
-    ...wanted.room(sheet),
-    lowest: lowestOf(sheet, wanted),
+    ...content.room(sheet),
+    lowest: lowestOf(sheet, content),
     heights,
     scales,
   };
-  const columns: Open[] = [];
+  const columns: OpenColumn[] = [];
   const [model] = scales;
-  for (const row of model ? wanted.rows : [])
-    if (model) fill(columns, { row, lanes: lanesOf(row, model, sheet) }, filling);
+  for (const row of model ? content.rows : [])
+    if (model) fillColumns(columns, { row, lanes: lanesOf(row, model, sheet) }, filling);
   return { sheet, columns, heights };
 }
 
 function scalesOf(
-  sheet: Sheet,
-  days: Wanted["days"],
+  sheet: PictureSheet,
+  days: LayoutContent["days"],
   { columns, gutterPx }: { readonly columns: number; readonly gutterPx: number },
 ): readonly Scale[] {
   const { leftPx, rightPx } = marginsOf(sheet);

@@ -1,4 +1,4 @@
-import { list } from "../../engine/practices/say.ts";
+import { list } from "../../engine/practices/sentence.ts";
 
 /**
  * Widths of kinds of letters [em], a little more than those of the types named in the style, semibold.
@@ -33,12 +33,12 @@ export function widthOf(text: string, sizePx: number): number {
 /** The text, or as much of it as fits the width [px] with an ellipsis; cut between what a reader sees as characters. */
 export function cutTo(text: string, widthPx: number, sizePx: number): string {
   if (widthOf(text, sizePx) <= widthPx) return text;
-  let kept = "";
+  let fitting = "";
   for (const { segment } of new Intl.Segmenter("en").segment(text)) {
-    if (widthOf(`${kept}${segment}…`, sizePx) > widthPx) break;
-    kept += segment;
+    if (widthOf(`${fitting}${segment}…`, sizePx) > widthPx) break;
+    fitting += segment;
   }
-  return `${kept.trimEnd()}…`;
+  return `${fitting.trimEnd()}…`;
 }
 
 /** Words in lines that fit the width [px], a number kept with what it counts; a word wider than that is cut. Empty text gives no line. */
@@ -54,17 +54,22 @@ export function wrapped(text: string, widthPx: number, sizePx: number): readonly
 }
 
 /** How much room a list of names may take. */
-export type Room = { readonly widthPx: number; readonly sizePx: number; readonly lines: number };
+export type TextSpace = {
+  readonly widthPx: number;
+  readonly sizePx: number;
+  readonly lines: number;
+};
 
 /** Names in a list of so many lines at the most: as many as fit, then `and 3 more`. `names` not empty. */
-export function listed(
+export function namesThatFit(
   names: readonly string[],
-  { widthPx, sizePx, lines }: Room,
+  { widthPx, sizePx, lines }: TextSpace,
 ): readonly string[] {
   for (let count = names.length; count > 0; count--) {
     const more = names.length - count;
-    const said = more === 0 ? list(names) : `${names.slice(0, count).join(", ")} and ${more} more`;
-    const set = wrapped(said, widthPx, sizePx);
+    const wording =
+      more === 0 ? list(names) : `${names.slice(0, count).join(", ")} and ${more} more`;
+    const set = wrapped(wording, widthPx, sizePx);
     if (set.length <= lines || count === 1) return set.slice(0, lines);
   }
   return [];

@@ -54,7 +54,7 @@ export const LAMPLIGHT: Palette = {
 export const PRINTED: Palette = { ...DAYLIGHT, paper: "#ffffff" };
 
 /** How strong the washes are where they are strongest, 0 to 1. Source: house rule: names lie on them. */
-export const WASHES = { frost: 0.5, warm: 0.34 } as const;
+export const BAND_OPACITY = { frost: 0.5, warm: 0.34 } as const;
 
 const variables = (palette: Palette) =>
   Object.entries(palette)

@@ -1,10 +1,10 @@
 import { frostPicture } from "./frost.ts";
 import { seasonPicture } from "./season.ts";
-import type { Sketch, Subject } from "./sketch.ts";
+import type { PictureSubject, Sketch } from "./sketch.ts";
 import { soilPicture } from "./soil.ts";
 
 /** One picture of a garden's year as the text of an SVG file; equal input gives equal bytes. */
-export function drawPicture(subject: Subject, sketch: Sketch): string {
+export function drawPicture(subject: PictureSubject, sketch: Sketch): string {
   switch (subject) {
     case "frost":
       return frostPicture(sketch);

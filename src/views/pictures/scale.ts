@@ -1,6 +1,6 @@
 import { type Day, MONTHS, monthStart, partsOf, plus } from "../../base/days/day.ts";
 import { widthOf } from "./measure.ts";
-import { element, line, tenth } from "./write.ts";
+import { element, tenth, textLine } from "./svg.ts";
 
 /** Whole months from the first day to the last, both inclusive, set out evenly between two x [px]. */
 export type Scale = {
@@ -38,7 +38,7 @@ export function monthsOf({ from, to }: Scale): readonly Day[] {
 }
 
 /** Every so many days from the scale's first day on, and its last day. */
-export function daysOf({ from, to }: Scale, every: number): readonly Day[] {
+export function sampleDays({ from, to }: Scale, every: number): readonly Day[] {
   const days: Day[] = [];
   for (let day = from; day < to; day = plus(day, every)) days.push(day);
   return [...days, to];
@@ -52,7 +52,7 @@ export function monthNames(scale: Scale, y: number, sizePx: number): string {
   const names = starts.map((start) => {
     const x = (xOf(scale, start) + xOf(scale, monthStart(start, 1))) / 2;
     const name = (MONTHS[partsOf(start).month - 1] ?? "").slice(0, short ? 1 : 3);
-    return line({ x, y, sizePx, from: "middle" }, { text: name, ink: "pencil", look: "plain" });
+    return textLine({ x, y, sizePx, from: "middle" }, { text: name, ink: "pencil", look: "plain" });
   });
   const strokes = starts.slice(1).map((start) => `M${tenth(xOf(scale, start))} ${tenth(y - 4)}v6`);
   return [

@@ -1,44 +1,44 @@
 import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { type Plant, type Row, rowsOf } from "./beds.ts";
+import { type BedRow, bedRowsOf, type Plant } from "./beds.ts";
 import { drawColumn } from "./column.ts";
-import { footOf } from "./key.ts";
-import { layOut } from "./layout.ts";
+import { usualFrostText } from "./frost-text.ts";
+import { keyFoot } from "./key.ts";
+import { layOutColumns } from "./layout.ts";
 import { wholeMonths } from "./scale.ts";
-import { headOf, type Sheet, sheetOf } from "./sheet.ts";
+import { type PictureSheet, pictureHead, sheetOf } from "./sheet.ts";
 import type { Sketch } from "./sketch.ts";
-import { usualTold } from "./told.ts";
-import { picture, plainLine } from "./write.ts";
+import { pictureSvg, plainLine } from "./svg.ts";
 
 /** What grows when in each bed, drawn as it grows: bed by bed in walking order, one line of soil for what stands in it in turn. */
 export function seasonPicture(sketch: Sketch): string {
-  const rows = rowsOf(sketch);
-  const wanted = { rows, frost: sketch.plan.site.firstFrost !== null };
+  const rows = bedRowsOf(sketch);
+  const content = { rows, frost: sketch.plan.site.firstFrost !== null };
   const title = `${plainLine(sketch.plan.name)}, ${sketch.plan.year}`;
-  const text = usualTold(sketch.plan);
-  const head = (sheet: Sheet) => headOf(sheet, title, text);
-  const footPx = (sheet: Sheet) => footOf(sheet, wanted, 0).endsPx;
-  const topPx = (sheet: Sheet) => head(sheet).endsPx + MONTHS_LINES * sheet.smallPx;
-  const room = (sheet: Sheet) => ({ topPx: topPx(sheet), footPx: footPx(sheet) });
-  const layout = layOut(sheetOf(sketch.form), { rows, days: daysShown(sketch, rows), room });
+  const text = usualFrostText(sketch.plan);
+  const head = (sheet: PictureSheet) => pictureHead(sheet, title, text);
+  const footPx = (sheet: PictureSheet) => keyFoot(sheet, content, 0).endsPx;
+  const topPx = (sheet: PictureSheet) => head(sheet).endsPx + MONTHS_LINES * sheet.smallPx;
+  const room = (sheet: PictureSheet) => ({ topPx: topPx(sheet), footPx: footPx(sheet) });
+  const layout = layOutColumns(sheetOf(sketch.form), { rows, days: daysShown(sketch, rows), room });
   const { sheet, columns } = layout;
   const lowest = Math.max(topPx(sheet), ...columns.map(({ endsPx }) => endsPx));
   const footY =
     sheet.heightPx === null ? lowest : sheet.heightPx - sheet.marginPx / 2 - footPx(sheet);
-  const foot = footOf(sheet, wanted, footY);
-  return picture({
+  const foot = keyFoot(sheet, content, footY);
+  return pictureSvg({
     subject: "season",
     widthPx: sheet.widthPx,
     heightPx: sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2,
     title: `The season in ${title}`,
-    tells: [text, ...rows.flatMap(rowTold)].join(" "),
+    description: [text, ...rows.flatMap(rowLines)].join(" "),
     parts: [
-      ...head(sheet).written,
+      ...head(sheet).svg,
       ...columns.flatMap((column, i) =>
         drawColumn(column, { i, topPx: topPx(sheet), layout, sketch }),
       ),
-      ...foot.written,
+      ...foot.svg,
     ],
   });
 }
@@ -46,14 +46,14 @@ export function seasonPicture(sketch: Sketch): string {
 /** Lines of small type that the months and the marks below them take. */
 const MONTHS_LINES = 3.6;
 
-function rowTold({ name, plants }: Row): readonly string[] {
+function rowLines({ name, plants }: BedRow): readonly string[] {
   return plants.map((plant) => `${plant.name}${name === "" ? "" : `, ${name}`}: ${plant.days}.`);
 }
 
 /** Whole months with all that starts or ends this season and its frosts; what runs over from or into another year bleeds off. */
 function daysShown(
   { plan }: Sketch,
-  rows: readonly Row[],
+  rows: readonly BedRow[],
 ): { readonly from: Day; readonly to: Day } {
   const season = seasonOf(plan);
   const { lastFrost, firstFrost } = plan.site;

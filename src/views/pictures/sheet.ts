@@ -1,10 +1,10 @@
 import { cutTo, wrapped } from "./measure.ts";
-import type { Form } from "./sketch.ts";
-import { line, type Run, type Spot } from "./write.ts";
+import type { PictureForm } from "./sketch.ts";
+import { type TextRun, type TextSpot, textLine } from "./svg.ts";
 
 /** A sheet to draw on [px]: a phone's grows downwards as it needs, a page keeps the shape of A4 on its side. */
-export type Sheet = {
-  readonly form: Form;
+export type PictureSheet = {
+  readonly form: PictureForm;
   readonly widthPx: number;
   /** Null: as high as what is drawn. */
   readonly heightPx: number | null;
@@ -15,7 +15,7 @@ export type Sheet = {
   readonly smallPx: number;
 };
 
-const PHONE: Sheet = {
+const PHONE: PictureSheet = {
   form: "phone",
   widthPx: 390,
   heightPx: null,
@@ -26,7 +26,7 @@ const PHONE: Sheet = {
 };
 
 /** A4 on its side at 96 px an inch. */
-const PAGE: Sheet = {
+const PAGE: PictureSheet = {
   form: "page",
   widthPx: 1123,
   heightPx: 794,
@@ -37,12 +37,12 @@ const PAGE: Sheet = {
 };
 
 /** The sheet of a form. */
-export function sheetOf(form: Form): Sheet {
+export function sheetOf(form: PictureForm): PictureSheet {
   return form === "phone" ? PHONE : PAGE;
 }
 
 /** The x [px] of the sheet's left and right margin. */
-export function marginsOf({ widthPx, marginPx }: Sheet): {
+export function marginsOf({ widthPx, marginPx }: PictureSheet): {
   readonly leftPx: number;
   readonly rightPx: number;
 } {
@@ -50,8 +50,8 @@ export function marginsOf({ widthPx, marginPx }: Sheet): {
 }
 
 /** Lines set one under the other, with the y [px] behind the last. */
-export type Lines = {
-  readonly written: readonly string[];
+export type TextBlock = {
+  readonly svg: readonly string[];
   readonly endsPx: number;
 };
 
@@ -63,14 +63,14 @@ export function paragraph(
     y,
     sizePx,
     look = "plain",
-  }: { readonly y: number; readonly sizePx: number; readonly look?: Run["look"] },
-): Lines {
-  const lines = wrapped(text, rightPx - leftPx, sizePx).map((said, i) => ({
+  }: { readonly y: number; readonly sizePx: number; readonly look?: TextRun["look"] },
+): TextBlock {
+  const lines = wrapped(text, rightPx - leftPx, sizePx).map((words, i) => ({
     spot: { x: leftPx, y: y + i * sizePx * 1.35, sizePx, from: "start" as const },
-    run: { text: said, ink: "pencil" as const, look },
+    run: { text: words, ink: "pencil" as const, look },
   }));
   return {
-    written: lines.map(({ spot, run }) => line(spot, run)),
+    svg: lines.map(({ spot, run }) => textLine(spot, run)),
     endsPx: y + lines.length * sizePx * 1.35,
   };
 }
@@ -79,7 +79,7 @@ export function paragraph(
 const TITLE_LINES = 2;
 
 /** The head of a sheet: its title, and under it in a sentence or two what is to be seen. */
-export function headOf(sheet: Sheet, title: string, text: string): Lines {
+export function pictureHead(sheet: PictureSheet, title: string, text: string): TextBlock {
   const { titlePx, smallPx } = sheet;
   const margins = marginsOf(sheet);
   const roomPx = margins.rightPx - margins.leftPx;
@@ -87,7 +87,7 @@ export function headOf(sheet: Sheet, title: string, text: string): Lines {
   const rest = all.slice(TITLE_LINES - 1).join(" ");
   const lines = [...all.slice(0, TITLE_LINES - 1), ...(rest ? [cutTo(rest, roomPx, titlePx)] : [])];
   const top = sheet.marginPx + titlePx * 0.9;
-  const spot = (i: number): Spot => ({
+  const spot = (i: number): TextSpot => ({
     x: margins.leftPx,
     y: top + i * titlePx * 1.15,
     sizePx: titlePx,
@@ -95,9 +95,9 @@ export function headOf(sheet: Sheet, title: string, text: string): Lines {
   });
   const y = top + Math.max(0, lines.length - 1) * titlePx * 1.15 + titlePx;
   const below = paragraph(text, margins, { y, sizePx: smallPx });
-  const written = lines.map((said, i) => line(spot(i), { text: said, ink: "ink", look: "name" }));
+  const svg = lines.map((words, i) => textLine(spot(i), { text: words, ink: "ink", look: "name" }));
   return {
-    written: [...written, ...below.written],
+    svg: [...svg, ...below.svg],
     endsPx: below.endsPx,
   };
 }

@@ -4,10 +4,10 @@ import type { Life } from "../../engine/beds/lives.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
 import { type Scale, shows, xInside, xOf } from "./scale.ts";
 import { type Eaten, heightOn, lobesOf, STATURE } from "./stature.ts";
-import { element, tenth } from "./write.ts";
+import { element, tenth } from "./svg.ts";
 
 /** Where a sowing is drawn: the y of its bed's soil line, and the room above and below it [px]. */
-export type Ground = {
+export type LaneGround = {
   readonly scale: Scale;
   readonly soilY: number;
   readonly topPx: number;
@@ -25,7 +25,7 @@ function within({ from, to }: Scale, days: readonly number[]): readonly number[]
 }
 
 /** The outline above the soil, from the day it goes in to the day it is gone. */
-function topOf(life: Life, ground: Ground, eaten: Eaten): readonly Point[] {
+function topOf(life: Life, ground: LaneGround, eaten: Eaten): readonly Point[] {
   const { scale, soilY, topPx } = ground;
   const from = life.out ?? life.up;
   const height = topPx * STATURE[eaten].top;
@@ -48,7 +48,7 @@ function xDay({ from, to }: Scale, day: number): number {
 }
 
 /** What it has in the ground: nothing on the day it goes in, most from the first harvest on. */
-function rootOf(life: Life, { scale, soilY, rootPx }: Ground, eaten: Eaten): readonly Point[] {
+function rootOf(life: Life, { scale, soilY, rootPx }: LaneGround, eaten: Eaten): readonly Point[] {
   const from = life.out ?? life.starts;
   const depth = rootPx * STATURE[eaten].root;
   const share = (day: number) => {
@@ -63,7 +63,7 @@ function rootOf(life: Life, { scale, soilY, rootPx }: Ground, eaten: Eaten): rea
 }
 
 /** Veins of the leaf: one from the soil line to near each tip, leaning forward as the blade does. */
-function veins(life: Life, ground: Ground, eaten: Eaten): string {
+function veins(life: Life, ground: LaneGround, eaten: Eaten): string {
   const { scale, soilY, topPx } = ground;
   const { top, lobes } = STATURE[eaten];
   const lobePx = (xOf(scale, life.full) - xOf(scale, life.out ?? life.up)) / lobes;
@@ -79,7 +79,7 @@ function veins(life: Life, ground: Ground, eaten: Eaten): string {
     .join("");
 }
 
-type Look = { readonly ground: Ground; readonly eaten: Eaten };
+type Look = { readonly ground: LaneGround; readonly eaten: Eaten };
 
 /** The fill of a sowing: whole while it stands, fading from the day it ends to the day the last of it is gone. */
 function shade(id: string, life: Life, { ground: { scale }, eaten }: Look): string {
@@ -94,7 +94,7 @@ function shade(id: string, life: Life, { ground: { scale }, eaten }: Look): stri
 export function silhouette(
   id: string,
   life: Life,
-  { crop, ground }: { readonly crop: Crop; readonly ground: Ground },
+  { crop, ground }: { readonly crop: Crop; readonly ground: LaneGround },
 ): string {
   const { eaten } = crop;
   const top = topOf(life, ground, eaten);
@@ -120,7 +120,7 @@ export function silhouette(
 }
 
 /** The seed, clove or tuber in the ground on the day it goes in. */
-function seed(day: Day, { scale, soilY }: Ground, eaten: Eaten): string {
+function seed(day: Day, { scale, soilY }: LaneGround, eaten: Eaten): string {
   if (!shows(scale, day)) return "";
   return element("ellipse", {
     class: eaten,

@@ -1,48 +1,52 @@
 import { type Day, earliest, latest } from "../../base/days/day.ts";
-import { list } from "../../engine/practices/say.ts";
+import { list } from "../../engine/practices/sentence.ts";
 import type { Bed, Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { bandBoxes, lineBoxes, soilLines } from "./band.ts";
 import { crossings } from "./crossings.ts";
-import { axisPx, degreesOf, type Field, spanOf } from "./degrees.ts";
+import { axisPx, degreeLabels, readableRange, type TemperatureField } from "./degrees.ts";
 import type { Box } from "./labels.ts";
-import { daysOf, monthNames, wholeMonths } from "./scale.ts";
-import { headOf, marginsOf, paragraph, type Sheet, sheetOf } from "./sheet.ts";
+import { monthNames, sampleDays, wholeMonths } from "./scale.ts";
+import { marginsOf, type PictureSheet, paragraph, pictureHead, sheetOf } from "./sheet.ts";
 import type { Sketch } from "./sketch.ts";
-import { todayNamed } from "./today.ts";
-import { type Waiting, waitingOf, waitingTold } from "./waiting.ts";
+import { bandBoxes, lineBoxes, soilLines } from "./soil-band.ts";
+import { type SoilWait, soilWaitsOf, soilWaitText } from "./soil-waits.ts";
+import { pictureSvg, plainLine, withHalo } from "./svg.ts";
+import { todayLabel } from "./today.ts";
 import { soilIn } from "./warmth.ts";
-import { over, picture, plainLine } from "./write.ts";
 
 /** The soil at seed depth through the season, from a cool one to a warm one, with what waits for it on the line. */
 export function soilPicture(sketch: Sketch): string {
   const { plan } = sketch;
   const sheet = sheetOf(sketch.form);
   const name = `${plainLine(plan.name)}, ${plan.year}`;
-  const head = headOf(sheet, `Soil in ${name}`, SEEN);
+  const head = pictureHead(sheet, `Soil in ${name}`, SOIL_CAPTION);
   const months = head.endsPx + 1.2 * sheet.smallPx;
-  const waiting = waitingOf(plan);
+  const waiting = soilWaitsOf(plan);
   const notes = (y: number) =>
     paragraph(notesOf(plan, waiting), marginsOf(sheet), { y, sizePx: sheet.smallPx });
   const field = fieldOf(plan, sheet, { months, notesPx: notes(0).endsPx });
   const foot = notes(field.lowPx + 2.2 * sheet.smallPx);
-  return picture({
+  return pictureSvg({
     subject: "soil",
     widthPx: sheet.widthPx,
     heightPx: sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2,
     title: `The soil in ${name}`,
-    tells: [SEEN, ...waiting.map((each) => waitingTold(each, plan)), notesOf(plan, [])].join(" "),
+    description: [
+      SOIL_CAPTION,
+      ...waiting.map((each) => soilWaitText(each, plan)),
+      notesOf(plan, []),
+    ].join(" "),
     parts: [
-      ...head.written,
+      ...head.svg,
       monthNames(field.scale, months, sheet.smallPx),
       ...soilLines(plan, filmOf(plan), field),
       ...labels(sketch, waiting, { field, sheet }),
-      ...foot.written,
+      ...foot.svg,
     ],
   });
 }
 
-const SEEN =
+const SOIL_CAPTION =
   "How warm the soil is at the depth of seed: the line in a usual season, the band from a cool season to a warm one.";
 
 /** A bed under film, for all of them: film warms each alike; null where there is none. */
@@ -51,8 +55,8 @@ function filmOf({ beds }: Plan): Bed | null {
 }
 
 /** What no place on the drawing says: what the soil is never or always warm enough for, the dotted line, and where the curve is rough. */
-function notesOf(plan: Plan, waiting: readonly Waiting[]): string {
-  const never = waiting.filter(({ day }) => day === null).map((each) => waitingTold(each, plan));
+function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
+  const never = waiting.filter(({ day }) => day === null).map((each) => soilWaitText(each, plan));
   const always = waiting.filter((each) => each.always).flatMap(({ names }) => names);
   const film = plan.beds.filter((bed) => bed.warmed).map((bed) => plainLine(bed.name));
   return [
@@ -69,7 +73,7 @@ const STIRS_C = 2;
 function daysShown(plan: Plan): { readonly from: Day; readonly to: Day } {
   const season = seasonOf(plan);
   const soil = soilIn(plan, null);
-  const warm = daysOf({ ...season, leftPx: 0, rightPx: 1 }, 1).filter(
+  const warm = sampleDays({ ...season, leftPx: 0, rightPx: 1 }, 1).filter(
     (day) => soil(day).usualC >= STIRS_C,
   );
   const shown = warm.length === 0 ? [season.from, season.to] : warm;
@@ -81,17 +85,17 @@ const PHONE_HIGH_PX = 400;
 
 function fieldOf(
   plan: Plan,
-  sheet: Sheet,
+  sheet: PictureSheet,
   { months, notesPx }: { readonly months: number; readonly notesPx: number },
-): Field {
+): TemperatureField {
   const topPx = months + 3.4 * sheet.smallPx;
   const lowest = (sheet.heightPx ?? 0) - sheet.marginPx / 2 - notesPx - 2.2 * sheet.smallPx;
   const { leftPx, rightPx } = marginsOf(sheet);
   const shown = daysShown(plan);
-  const days = daysOf({ ...shown, leftPx, rightPx }, 3);
+  const days = sampleDays({ ...shown, leftPx, rightPx }, 3);
   const open = days.map(soilIn(plan, null));
   const film = days.map(soilIn(plan, filmOf(plan)));
-  const span = spanOf(plan.measures, {
+  const span = readableRange(plan.measures, {
     leastC: Math.min(...open.map((soil) => soil.coolC)),
     mostC: Math.max(...open.map((soil) => soil.warmC), ...film.map((soil) => soil.usualC)) + 1,
   });
@@ -103,13 +107,13 @@ function fieldOf(
   };
 }
 
-type Drawn = { readonly field: Field; readonly sheet: Sheet };
+type SoilLabelSpace = { readonly field: TemperatureField; readonly sheet: PictureSheet };
 
 /** Today, degrees along the side, what waits, and what was measured, each where it finds room. */
 function labels(
   sketch: Sketch,
-  waiting: readonly Waiting[],
-  { field, sheet }: Drawn,
+  waiting: readonly SoilWait[],
+  { field, sheet }: SoilLabelSpace,
 ): readonly string[] {
   const { scale, topPx, lowPx } = field;
   const within: Box = {
@@ -118,10 +122,10 @@ function labels(
     widthPx: scale.rightPx - scale.leftPx,
     heightPx: lowPx - topPx,
   };
-  const now = todayNamed(sketch.today, scale, { drop: { topPx, lowPx }, sheet });
+  const now = todayLabel(sketch.today, scale, { drop: { topPx, lowPx }, sheet });
   const band = bandBoxes(sketch.plan, filmOf(sketch.plan), field);
   const lines = lineBoxes(sketch.plan, filmOf(sketch.plan), field);
-  const around = { field, sheet, within, band, taken: [...now.boxes, ...lines] };
-  const degrees = degreesOf(sketch.plan.measures, field, sheet);
-  return [...now.written, ...degrees, over(...crossings(sketch, waiting, around))];
+  const area = { field, sheet, within, band, taken: [...now.boxes, ...lines] };
+  const degrees = degreeLabels(sketch.plan.measures, field, sheet);
+  return [...now.svg, ...degrees, withHalo(...crossings(sketch, waiting, area))];
 }

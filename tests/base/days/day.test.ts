@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import {
   dayFromIso,
   dayOf,
+  dayOrThrow,
   earliest,
   isoOf,
   latest,
@@ -11,7 +12,6 @@ import {
   partsOf,
   plus,
   sayDay,
-  theDay,
   WEEKDAYS,
   weekdayOf,
 } from "../../../src/base/days/day.ts";
@@ -19,10 +19,10 @@ import {
 describe("days", () => {
   it("count from 1 January 1970", () => {
     expect([
-      theDay(1970, 1, 1),
-      theDay(1970, 1, 2),
-      theDay(1969, 12, 31),
-      theDay(2000, 3, 1),
+      dayOrThrow(1970, 1, 1),
+      dayOrThrow(1970, 1, 2),
+      dayOrThrow(1969, 12, 31),
+      dayOrThrow(2000, 3, 1),
     ]).toEqual([0, 1, -1, 11_017]);
   });
 
@@ -37,19 +37,19 @@ describe("days", () => {
     ] as const)
       expect(dayOf(y, m, d)).toBeNull();
     expect(dayOf(2028, 2, 29)).not.toBeNull();
-    expect(() => theDay(2027, 2, 29)).toThrow(RangeError);
+    expect(() => dayOrThrow(2027, 2, 29)).toThrow(RangeError);
   });
 
   it("are the same after taking apart and putting together, year after year", () => {
-    for (let day = theDay(2024, 1, 1); day < theDay(2032, 1, 1); day = plus(day, 1)) {
+    for (let day = dayOrThrow(2024, 1, 1); day < dayOrThrow(2032, 1, 1); day = plus(day, 1)) {
       const { year, month, date } = partsOf(day);
-      expect(theDay(year, month, date)).toBe(day);
+      expect(dayOrThrow(year, month, date)).toBe(day);
       expect(dayFromIso(isoOf(day))).toBe(day);
     }
   });
 
   it("move by whole days, fractions to the nearest", () => {
-    const day = theDay(2027, 2, 27);
+    const day = dayOrThrow(2027, 2, 27);
     expect([plus(day, 2), plus(day, -27), plus(day, 1.4), plus(day, 1.5)].map(isoOf)).toEqual([
       "2027-03-01",
       "2027-01-31",
@@ -59,13 +59,13 @@ describe("days", () => {
   });
 
   it("know their weekday, Monday first", () => {
-    expect(WEEKDAYS[weekdayOf(theDay(2027, 5, 8)) - 1]).toBe("Saturday");
-    expect(WEEKDAYS[weekdayOf(theDay(1970, 1, 1)) - 1]).toBe("Thursday");
-    expect(WEEKDAYS[weekdayOf(theDay(1969, 12, 29)) - 1]).toBe("Monday");
+    expect(WEEKDAYS[weekdayOf(dayOrThrow(2027, 5, 8)) - 1]).toBe("Saturday");
+    expect(WEEKDAYS[weekdayOf(dayOrThrow(1970, 1, 1)) - 1]).toBe("Thursday");
+    expect(WEEKDAYS[weekdayOf(dayOrThrow(1969, 12, 29)) - 1]).toBe("Monday");
   });
 
   it("know the first of a month, months away too", () => {
-    const day = theDay(2027, 12, 31);
+    const day = dayOrThrow(2027, 12, 31);
     expect([monthStart(day), monthStart(day, 1), monthStart(day, -12)].map(isoOf)).toEqual([
       "2027-12-01",
       "2028-01-01",
@@ -74,12 +74,14 @@ describe("days", () => {
   });
 
   it("have a middle, the earlier where it falls between days", () => {
-    expect(midway(theDay(2027, 1, 1), theDay(2027, 1, 4))).toBe(theDay(2027, 1, 2));
-    expect(midway(theDay(1969, 12, 30), theDay(1969, 12, 31))).toBe(theDay(1969, 12, 30));
+    expect(midway(dayOrThrow(2027, 1, 1), dayOrThrow(2027, 1, 4))).toBe(dayOrThrow(2027, 1, 2));
+    expect(midway(dayOrThrow(1969, 12, 30), dayOrThrow(1969, 12, 31))).toBe(
+      dayOrThrow(1969, 12, 30),
+    );
   });
 
   it("have an earliest and a latest, but not of none", () => {
-    const [a, b] = [theDay(2027, 1, 1), theDay(2027, 2, 1)];
+    const [a, b] = [dayOrThrow(2027, 1, 1), dayOrThrow(2027, 2, 1)];
     expect([earliest(b, a), latest(a, b)]).toEqual([a, b]);
     expect(() => earliest()).toThrow(RangeError);
     expect(() => latest()).toThrow(RangeError);
@@ -92,9 +94,9 @@ describe("days", () => {
 
   it("are said as a person says them", () => {
     expect([
-      sayDay(theDay(2027, 5, 6)),
-      sayDay(theDay(2027, 9, 30)),
-      sayDay(theDay(2027, 6, 1), true),
+      sayDay(dayOrThrow(2027, 5, 6)),
+      sayDay(dayOrThrow(2027, 9, 30)),
+      sayDay(dayOrThrow(2027, 6, 1), true),
     ]).toEqual(["6 May", "30 Sep", "1 June 2027"]);
     expect(MONTHS).toHaveLength(12);
   });

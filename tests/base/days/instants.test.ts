@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import {
   dayAt,
   instantOf,
@@ -15,35 +15,37 @@ const DENVER = "America/Denver";
 
 describe("instants of a garden's clock", () => {
   it("are those of its zone, summer and winter", () => {
-    expect(isoUtc(instantOf(theDay(2027, 5, 8), 600, DENVER))).toBe("2027-05-08T16:00:00Z");
-    expect(isoUtc(instantOf(theDay(2027, 1, 8), 600, DENVER))).toBe("2027-01-08T17:00:00Z");
-    expect(isoUtc(instantOf(theDay(2027, 1, 8), 600, "Australia/Hobart"))).toBe(
+    expect(isoUtc(instantOf(dayOrThrow(2027, 5, 8), 600, DENVER))).toBe("2027-05-08T16:00:00Z");
+    expect(isoUtc(instantOf(dayOrThrow(2027, 1, 8), 600, DENVER))).toBe("2027-01-08T17:00:00Z");
+    expect(isoUtc(instantOf(dayOrThrow(2027, 1, 8), 600, "Australia/Hobart"))).toBe(
       "2027-01-07T23:00:00Z",
     );
   });
 
   it("read a skipped hour with the offset before, and a repeated one the first time", () => {
-    expect(isoUtc(instantOf(theDay(2027, 3, 14), 150, DENVER))).toBe("2027-03-14T09:30:00Z");
-    expect(isoUtc(instantOf(theDay(2027, 11, 7), 90, DENVER))).toBe("2027-11-07T07:30:00Z");
-    expect(isoUtc(instantOf(theDay(2027, 11, 7), 180, DENVER))).toBe("2027-11-07T10:00:00Z");
+    expect(isoUtc(instantOf(dayOrThrow(2027, 3, 14), 150, DENVER))).toBe("2027-03-14T09:30:00Z");
+    expect(isoUtc(instantOf(dayOrThrow(2027, 11, 7), 90, DENVER))).toBe("2027-11-07T07:30:00Z");
+    expect(isoUtc(instantOf(dayOrThrow(2027, 11, 7), 180, DENVER))).toBe("2027-11-07T10:00:00Z");
   });
 
   it("are on the day the clock shows, at every hour of the year", () => {
     for (const zone of [DENVER, "Pacific/Kiritimati", "Pacific/Niue", "Europe/London"])
       for (let n = 0; n < 366; n += 5) {
-        const day = theDay(2027, 1, 1) + n;
+        const day = dayOrThrow(2027, 1, 1) + n;
         for (const minute of [0, 720, 1439])
           expect(dayAt(instantOf(day as never, minute, zone), zone)).toBe(day);
       }
   });
 
   it("begin a day at its midnight", () => {
-    expect(startOf(theDay(2027, 5, 8), DENVER)).toBe(instantOf(theDay(2027, 5, 8), 0, DENVER));
+    expect(startOf(dayOrThrow(2027, 5, 8), DENVER)).toBe(
+      instantOf(dayOrThrow(2027, 5, 8), 0, DENVER),
+    );
   });
 
   it("are written with their offset", () => {
-    expect(isoWithOffset(theDay(2027, 5, 8), 600, DENVER)).toBe("2027-05-08T10:00:00-06:00");
-    expect(isoWithOffset(theDay(2027, 5, 8), 600, "Asia/Kathmandu")).toBe(
+    expect(isoWithOffset(dayOrThrow(2027, 5, 8), 600, DENVER)).toBe("2027-05-08T10:00:00-06:00");
+    expect(isoWithOffset(dayOrThrow(2027, 5, 8), 600, "Asia/Kathmandu")).toBe(
       "2027-05-08T10:00:00+05:45",
     );
   });
@@ -57,6 +59,6 @@ describe("instants of a garden's clock", () => {
     for (const zone of ["America/Denvr", "", "+05:00", "America/Denver!", "a/../b"])
       expect(isZone(zone)).toBe(false);
     expect(zoneNames()).toContain(DENVER);
-    expect(() => instantOf(theDay(2027, 5, 8), 0, "Nowhere/Land")).toThrow(RangeError);
+    expect(() => instantOf(dayOrThrow(2027, 5, 8), 0, "Nowhere/Land")).toThrow(RangeError);
   });
 });

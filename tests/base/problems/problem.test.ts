@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { inOrder, type Problem, sayProblem } from "../../../src/base/problems/problem.ts";
+import { type Problem, sayProblem, sortProblems } from "../../../src/base/problems/problem.ts";
 
 const problem = (code: string, line: number, column: number): Problem => ({
   code,
@@ -23,12 +23,12 @@ describe("problems", () => {
 
   it("stand in the order of reading, then of their codes", () => {
     const mixed = [problem("b", 2, 1), problem("a", 2, 1), problem("c", 1, 9), problem("d", 2, 0)];
-    expect(inOrder(mixed).map(({ code }) => code)).toEqual(["c", "d", "a", "b"]);
-    expect(inOrder([])).toEqual([]);
+    expect(sortProblems(mixed).map(({ code }) => code)).toEqual(["c", "d", "a", "b"]);
+    expect(sortProblems([])).toEqual([]);
   });
 
   it("are put in order without touching the list given", () => {
     const mixed = Object.freeze([problem("b", 2, 1), problem("a", 1, 1)]);
-    expect(inOrder(mixed)).not.toBe(mixed);
+    expect(sortProblems(mixed)).not.toBe(mixed);
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
 import { chanceOf, startedOn } from "../../../src/engine/beds/chances.ts";
-import { anchorOf } from "../../../src/engine/growth/growing.ts";
-import { reached } from "../../../src/engine/growth/milestones.ts";
+import { isReached } from "../../../src/engine/growth/milestones.ts";
 import { ripeMilestone } from "../../../src/engine/growth/ripe.ts";
+import { anchorOf } from "../../../src/engine/growth/sowing-context.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 
@@ -23,7 +23,7 @@ describe("what a start comes to", () => {
     const growing = growingOf(QUARRY, "carrot");
     const answer = chanceOf(growing, isoDay("2027-05-20"));
     const ripe = ripeMilestone(startedOn(growing, isoDay("2027-05-20")));
-    if (!reached(ripe)) throw new Error("never ripe");
+    if (!isReached(ripe)) throw new Error("never ripe");
     expect(answer?.ripe).toEqual({ warm: ripe.early, usual: ripe.usual, cold: ripe.late });
     expect(answer?.end).toEqual({ by: "hard frost", day: isoDay("2027-10-30") });
   });

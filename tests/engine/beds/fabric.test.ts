@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
-import { coverThatHolds, FABRIC_K, holds } from "../../../src/engine/beds/fabric.ts";
+import { coverWarmEnough, FABRIC_K, isWarmEnough } from "../../../src/engine/beds/fabric.ts";
 
-const cover = (airF: number, killsF = 32) => coverThatHolds(celsius(airF), celsius(killsF));
+const cover = (airF: number, killsF = 32) => coverWarmEnough(celsius(airF), celsius(killsF));
 
 test("the lightest cover that holds is chosen, heavy ones by the least they give", () => {
   expect(cover(30)).toEqual({ fabric: "light fabric", sure: true });
@@ -14,8 +14,8 @@ test("the lightest cover that holds is chosen, heavy ones by the least they give
 });
 
 test("what is just warm enough holds, and a tenth of a degree less does not", () => {
-  expect(holds(celsius(28) + 20 / 9, celsius(32))).toBe(true);
-  expect(holds(celsius(31.9), celsius(32))).toBe(false);
+  expect(isWarmEnough(celsius(28) + 20 / 9, celsius(32))).toBe(true);
+  expect(isWarmEnough(celsius(31.9), celsius(32))).toBe(false);
 });
 
 test("heavy fabric gives more than light", () => {

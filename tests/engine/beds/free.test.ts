@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { freeOn } from "../../../src/engine/beds/free.ts";
-import { standingIn } from "../../../src/engine/beds/standing.ts";
+import { occupancyIn } from "../../../src/engine/beds/occupancy.ts";
 import { isoDay } from "../../gardens.ts";
 import { bedOf, grownIn } from "./gardens.ts";
 
@@ -8,7 +8,7 @@ function free(on: string, crops: readonly string[], is = "12 x 4 ft") {
   const grown = grownIn(bedOf(crops, { is }));
   const bed = grown[0]?.plan.beds[0];
   if (!bed) throw new Error("no bed");
-  return freeOn(bed, standingIn(bed, grown), isoDay(on));
+  return freeOn(bed, occupancyIn(bed, grown), isoDay(on));
 }
 
 describe("what is free of a bed", () => {

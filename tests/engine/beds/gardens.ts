@@ -1,6 +1,10 @@
-import { horizonAt, tell } from "../../../src/app/feed.ts";
-import { type Grown, grownOf, type Season } from "../../../src/engine/beds/lives.ts";
-import { understand } from "../../../src/garden/diary/understand.ts";
+import { buildSchedule, horizonAt } from "../../../src/app/feed.ts";
+import {
+  type GardenSeason,
+  type PlantingLives,
+  plantingLivesOf,
+} from "../../../src/engine/beds/lives.ts";
+import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import { ALONE, planOf } from "../../gardens.ts";
 
 const HEAD = ALONE.slice(0, ALONE.indexOf("beds:"));
@@ -12,18 +16,18 @@ export function bedOf(crops: readonly string[], { year = 2027, is = "12 x 4 ft" 
 }
 
 /** What is placed of years' texts, in year order. */
-export function seasonOf(...texts: readonly string[]): Season {
+export function seasonOf(...texts: readonly string[]): GardenSeason {
   const plans = texts.map((text) => planOf(text));
   const garden = { id: "quarry-lane", plans, usual: {} };
-  const { placed } = tell(garden, horizonAt(garden, 0), {});
-  const facts = understand(
+  const { scheduled: placed } = buildSchedule(garden, horizonAt(garden, 0), {});
+  const facts = parseDiary(
     plans.flatMap((plan) => plan.diary),
     plans,
   );
-  return { plans, placed, facts };
+  return { plans, scheduled: placed, observations: facts };
 }
 
 /** Every planting of those years with its days. */
-export function grownIn(...texts: readonly string[]): readonly Grown[] {
-  return grownOf(seasonOf(...texts));
+export function grownIn(...texts: readonly string[]): readonly PlantingLives[] {
+  return plantingLivesOf(seasonOf(...texts));
 }

@@ -1,15 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { grownOf, type Life } from "../../../src/engine/beds/lives.ts";
+import { type Life, plantingLivesOf } from "../../../src/engine/beds/lives.ts";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS, on, sketchOf } from "../../views/pictures/drawn.ts";
 
 const lives = (text: string, crop: string): readonly Life[] =>
-  grownOf(sketchOf(text)).find(({ planting }) => planting.crop === crop)?.lives ?? [];
+  plantingLivesOf(sketchOf(text)).find(({ planting }) => planting.crop === crop)?.lives ?? [];
 
 describe("a sowing's days", () => {
   test("come in order, whatever grows", () => {
     const all = [QUARRY, ...Object.values(GARDENS)].flatMap((text) =>
-      grownOf(sketchOf(text)).flatMap((each) => each.lives),
+      plantingLivesOf(sketchOf(text)).flatMap((each) => each.lives),
     );
     expect(all.length).toBeGreaterThan(70);
     for (const { starts, out, up, full, ends, gone } of all) {
@@ -21,7 +21,7 @@ describe("a sowing's days", () => {
   });
 
   test("are those of its tasks", () => {
-    const { placed } = sketchOf(QUARRY);
+    const { scheduled: placed } = sketchOf(QUARRY);
     const day = (id: string) => placed.find(({ task }) => task.id === id)?.day;
     const [beet] = lives(QUARRY, "beet");
     expect([beet?.starts, beet?.full]).toEqual([

@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { celsius, degreesC, fahrenheit } from "../../../src/base/quantities/quantity.ts";
-import { leafC, type Need, needOf, needRank } from "../../../src/engine/beds/night-needs.ts";
+import {
+  type FrostNeed,
+  frostNeedOf,
+  leafC,
+  needRank,
+} from "../../../src/engine/beds/night-needs.ts";
 import type { FrostStage } from "../../../src/engine/growth/hardiness.ts";
 import type { Planting, Site } from "../../../src/garden/model/plan.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
@@ -14,10 +19,10 @@ const cold: Site = {
 
 type Given = { readonly planting?: Partial<Planting>; readonly site?: Site; readonly glass?: true };
 
-function need(key: string, stage: FrostStage, lowF: number, given: Given = {}): Need {
+function need(key: string, stage: FrostStage, lowF: number, given: Given = {}): FrostNeed {
   const { crop, planting } = growingOf(QUARRY, key);
   const night = { lowC: celsius(lowF), site: given.site ?? site, underGlass: given.glass ?? false };
-  return needOf({ crop, planting: { ...planting, ...given.planting } }, stage, night);
+  return frostNeedOf({ crop, planting: { ...planting, ...given.planting } }, stage, night);
 }
 
 describe("tomatoes", () => {

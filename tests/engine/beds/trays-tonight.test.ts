@@ -2,13 +2,15 @@ import { expect, test } from "vitest";
 import { plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import { trayPlace, trayTonight } from "../../../src/engine/beds/trays-tonight.ts";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import { ALONE, planOf, tellOf } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
 
-const { placed } = tellOf(ALONE, { on: "2027-01-01" });
-const first = placed.find(({ task }) => task.id === "2027/tomato/harden-off/out-1") as Placed;
-const out = placed.find(({ task }) => task.id === "2027/tomato/set-out/1") as Placed;
+const { scheduled: placed } = tellOf(ALONE, { on: "2027-01-01" });
+const first = placed.find(
+  ({ task }) => task.id === "2027/tomato/harden-off/out-1",
+) as ScheduledTask;
+const out = placed.find(({ task }) => task.id === "2027/tomato/set-out/1") as ScheduledTask;
 const { crop, planting } = growingOf(ALONE, "tomato");
 const { site } = planOf(ALONE);
 const tray = (place: Parameters<typeof trayTonight>[1], lowF: number, there = site) =>
@@ -28,9 +30,9 @@ test("hardy ones stay out from their step on", () => {
     "      - beet: 2 rows\n",
     "      - cabbage: 4 plants, from seed indoors\n",
   );
-  const all = tellOf(text, { on: "2027-01-01" }).placed;
+  const all = tellOf(text, { on: "2027-01-01" }).scheduled;
   const day = (step: string) =>
-    (all.find(({ task }) => task.id === `2027/cabbage/harden-off/${step}`) as Placed).day;
+    (all.find(({ task }) => task.id === `2027/cabbage/harden-off/${step}`) as ScheduledTask).day;
   expect(trayPlace("2027/cabbage", all, plus(day("days"), 1))).toBe("out by day");
   expect(trayPlace("2027/cabbage", all, plus(day("nights"), 1))).toBe("out overnight");
 });

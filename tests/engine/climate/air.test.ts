@@ -1,8 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { YEAR } from "../../../src/base/days/day.ts";
+import { DAYS_IN_YEAR } from "../../../src/base/days/day.ts";
 import { quantity } from "../../../src/base/quantities/quantity.ts";
-import { airOf, curveThrough, monthlyMeans, roughAir } from "../../../src/engine/climate/air.ts";
+import {
+  airCurvesOf,
+  curveThrough,
+  monthlyMeans,
+  roughAirCurves,
+} from "../../../src/engine/climate/air.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
 /** Monthly means at the lane [°C], halfway between its lows and highs. */
@@ -39,7 +44,9 @@ describe("the air curve through twelve monthly means", () => {
 
   test("takes no step of more than a degree from one day to the next, New Year too", () => {
     const curve = curveThrough(MEANS);
-    const steps = [...curve].map((each, i) => Math.abs((curve[(i + 1) % YEAR] ?? 0) - each));
+    const steps = [...curve].map((each, i) =>
+      Math.abs((curve[(i + 1) % DAYS_IN_YEAR] ?? 0) - each),
+    );
     expect(Math.max(...steps)).toBeLessThan(1);
   });
 
@@ -52,7 +59,7 @@ describe("the air curve through twelve monthly means", () => {
 
 describe("the monthly means of a curve", () => {
   test("are taken over each month's own days", () => {
-    const rising = Float64Array.from({ length: YEAR }, (_, day) => day);
+    const rising = Float64Array.from({ length: DAYS_IN_YEAR }, (_, day) => day);
     expect(monthlyMeans(rising)[0]).toBe(15);
     expect(monthlyMeans(rising)[1]).toBe(44.5);
     expect(monthlyMeans(rising)[11]).toBe(349);
@@ -61,7 +68,7 @@ describe("the monthly means of a curve", () => {
 
 describe("a site's lows and highs", () => {
   test("have the months' means that the plan gives", () => {
-    const air = airOf(site);
+    const air = airCurvesOf(site);
     const rounded = (curve: Float64Array | undefined) =>
       curve && monthlyMeans(curve).map((each) => Math.round((each * 9) / 5 + 32));
     expect(rounded(air?.lowC)).toEqual([11, 14, 21, 28, 36, 43, 48, 46, 38, 29, 20, 12]);
@@ -69,20 +76,20 @@ describe("a site's lows and highs", () => {
   });
 
   test("are colder at night, and no other way, in a garden colder than its station", () => {
-    const colder = airOf({ ...site, colderBy: quantity(9, "°F", true) });
-    const plain = airOf(site);
+    const colder = airCurvesOf({ ...site, colderBy: quantity(9, "°F", true) });
+    const plain = airCurvesOf(site);
     expect(plain?.lowC[130]).toBeDefined();
     expect(colder?.lowC[130]).toBeCloseTo((plain?.lowC[130] ?? 0) - 5, 9);
     expect(colder?.highC).toEqual(plain?.highC);
   });
 
   test("are none where the plan gives no normals", () => {
-    expect(airOf({ ...site, normals: null })).toBeNull();
+    expect(airCurvesOf({ ...site, normals: null })).toBeNull();
   });
 });
 
 describe("the lows and highs of a rough wave", () => {
-  const air = roughAir({ meanC: 9, swingK: 14, coldest: 20 });
+  const air = roughAirCurves({ meanC: 9, swingK: 14, coldest: 20 });
 
   test("lie six degrees to either side of the wave", () => {
     expect(air.lowC[20]).toBeCloseTo(9 - 14 - 6, 9);

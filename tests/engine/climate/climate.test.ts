@@ -3,7 +3,7 @@ import { dayOfYear, plus } from "../../../src/base/days/day.ts";
 import { celsius, quantity } from "../../../src/base/quantities/quantity.ts";
 import { type Climate, climateOf, ROUGH_SPREAD_K } from "../../../src/engine/climate/climate.ts";
 import { roughWave, waveC } from "../../../src/engine/climate/wave.ts";
-import type { Fact } from "../../../src/garden/diary/fact.ts";
+import type { Observation } from "../../../src/garden/diary/observation.ts";
 import type { Bed } from "../../../src/garden/model/plan.ts";
 import { USUAL_SPREAD_K } from "../../../src/garden/station/spread.ts";
 import { isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
@@ -11,7 +11,7 @@ import { isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
 const PLAN = planOf(QUARRY);
 const bed = (key: string): Bed | null => PLAN.beds.find((each) => each.key === key) ?? null;
 
-function measured(day: string, fahrenheit: number, inBed: string | null = null): Fact {
+function measured(day: string, fahrenheit: number, inBed: string | null = null): Observation {
   const value = quantity(fahrenheit, "°F");
   return { kind: "measured", day: isoDay(day), what: "soil", bed: inBed, value };
 }
@@ -84,18 +84,18 @@ describe("beds of equal soil", () => {
   const south = bed("south-bed");
 
   test("are those in the open, and those under film", () => {
-    const { soilOf } = climateOf(PLAN, []);
+    const { soilKey: soilOf } = climateOf(PLAN, []);
     expect(soilOf(bed("root-bed"))).toBe(soilOf(bed("salad-bed")));
     expect(soilOf(bed("root-bed"))).toBe(soilOf(null));
     expect(soilOf(south)).not.toBe(soilOf(null));
   });
 
   test("are each its own where its soil was measured, and the others as they were", () => {
-    const { soilOf } = climateOf(PLAN, [measured("2027-05-25", 58, "root-bed")]);
+    const { soilKey: soilOf } = climateOf(PLAN, [measured("2027-05-25", 58, "root-bed")]);
     expect(new Set([bed("root-bed"), bed("salad-bed"), south].map(soilOf)).size).toBe(3);
     expect(soilOf(bed("salad-bed"))).toBe(soilOf(null));
     const everywhere = climateOf(PLAN, [measured("2027-05-25", 58)]);
-    const all = [bed("root-bed"), bed("salad-bed"), south, null].map(everywhere.soilOf);
+    const all = [bed("root-bed"), bed("salad-bed"), south, null].map(everywhere.soilKey);
     expect(new Set(all).size).toBe(4);
   });
 });

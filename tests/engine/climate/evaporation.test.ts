@@ -1,15 +1,15 @@
 import { describe, expect, test } from "vitest";
 import {
-  grassMm,
+  type EvaporationWeather,
+  penmanMonteithMm,
   pressureKPa,
-  referenceMm,
+  referenceEvaporationMm,
   saturationKPa,
   saturationSlope,
-  type Weather,
 } from "../../../src/engine/climate/evaporation.ts";
 import { isoDay } from "../../gardens.ts";
 
-const WEATHER: Weather = {
+const WEATHER: EvaporationWeather = {
   lowC: 12,
   highC: 24,
   vapourKPa: 1.4,
@@ -32,42 +32,48 @@ describe("vapour and pressure of the air", () => {
 
 describe("what grass gives off", () => {
   test("is more with more sun, more wind and drier air", () => {
-    const usual = grassMm(WEATHER);
-    expect(grassMm({ ...WEATHER, netMJ: 16 })).toBeGreaterThan(usual);
-    expect(grassMm({ ...WEATHER, windMs: 4 })).toBeGreaterThan(usual);
-    expect(grassMm({ ...WEATHER, vapourKPa: 1 })).toBeGreaterThan(usual);
+    const usual = penmanMonteithMm(WEATHER);
+    expect(penmanMonteithMm({ ...WEATHER, netMJ: 16 })).toBeGreaterThan(usual);
+    expect(penmanMonteithMm({ ...WEATHER, windMs: 4 })).toBeGreaterThan(usual);
+    expect(penmanMonteithMm({ ...WEATHER, vapourKPa: 1 })).toBeGreaterThan(usual);
   });
 
   test("is never less than nothing", () => {
-    expect(grassMm({ ...WEATHER, netMJ: -30, vapourKPa: 2 })).toBe(0);
+    expect(penmanMonteithMm({ ...WEATHER, netMJ: -30, vapourKPa: 2 })).toBe(0);
   });
 });
 
 describe("by lows and highs alone", () => {
   test("is most in summer, and of its own half of the world's", () => {
     const winter = { ...JULY, day: isoDay("2027-01-15") };
-    expect(referenceMm(JULY)).toBeGreaterThan(referenceMm(winter));
+    expect(referenceEvaporationMm(JULY)).toBeGreaterThan(referenceEvaporationMm(winter));
     const south = { ...JULY, latitude: -46.6 };
-    expect(referenceMm(south)).toBeLessThan(referenceMm({ ...south, day: winter.day }));
+    expect(referenceEvaporationMm(south)).toBeLessThan(
+      referenceEvaporationMm({ ...south, day: winter.day }),
+    );
   });
 
   test("is five to six millimetres on a hot July day at 46.6 N", () => {
-    expect(referenceMm(JULY)).toBeGreaterThan(5);
-    expect(referenceMm(JULY)).toBeLessThan(6);
+    expect(referenceEvaporationMm(JULY)).toBeGreaterThan(5);
+    expect(referenceEvaporationMm(JULY)).toBeLessThan(6);
   });
 
   test("is more the farther low and high lie apart", () => {
-    expect(referenceMm({ ...JULY, lowC: 14, highC: 23 })).toBeLessThan(referenceMm(JULY));
+    expect(referenceEvaporationMm({ ...JULY, lowC: 14, highC: 23 })).toBeLessThan(
+      referenceEvaporationMm(JULY),
+    );
   });
 
   test("stands at sea level where no altitude is given", () => {
-    expect(referenceMm({ ...JULY, altitudeM: 0 })).toBe(referenceMm(JULY));
-    expect(referenceMm({ ...JULY, altitudeM: 1500 })).not.toBe(referenceMm(JULY));
+    expect(referenceEvaporationMm({ ...JULY, altitudeM: 0 })).toBe(referenceEvaporationMm(JULY));
+    expect(referenceEvaporationMm({ ...JULY, altitudeM: 1500 })).not.toBe(
+      referenceEvaporationMm(JULY),
+    );
   });
 
   test("is a number, and not below nothing, in polar night", () => {
     const night = { day: isoDay("2027-12-21"), latitude: 78, lowC: -20, highC: -12 };
-    expect(referenceMm(night)).toBeGreaterThanOrEqual(0);
-    expect(referenceMm(night)).toBeLessThan(0.5);
+    expect(referenceEvaporationMm(night)).toBeGreaterThanOrEqual(0);
+    expect(referenceEvaporationMm(night)).toBeLessThan(0.5);
   });
 });

@@ -1,5 +1,5 @@
 import { type Day, plus } from "../../../src/base/days/day.ts";
-import type { Daily } from "../../../src/garden/station/record.ts";
+import type { DailyRecord } from "../../../src/garden/station/record.ts";
 import { isoDay } from "../../gardens.ts";
 
 /** A record from one day to another, both inclusive, with the low [°C] that each day has; highs ten above, no rain. */
@@ -7,7 +7,7 @@ export function lowsFrom(
   from: string,
   to: string,
   lowOn: (day: Day) => number | null,
-): readonly Daily[] {
+): readonly DailyRecord[] {
   const first = isoDay(from);
   return Array.from({ length: isoDay(to) - first + 1 }, (_, i) => {
     const lowC = lowOn(plus(first, i));

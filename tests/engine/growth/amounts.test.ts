@@ -2,12 +2,12 @@ import { describe, expect, test } from "vitest";
 import { celsius, quantity } from "../../../src/base/quantities/quantity.ts";
 import {
   bulbsFor,
-  hopedShare,
-  layoutOf,
-  type Planted,
+  expectedShare,
+  type PlantingInBed,
   plantsOf,
+  roundSeedCount,
   rowCm,
-  saidCount,
+  rowLayoutOf,
   seedsFor,
   sowApartCm,
 } from "../../../src/engine/growth/amounts.ts";
@@ -20,7 +20,7 @@ const INCH = 2.54;
 const ROOT_BED = growingOf(QUARRY, "carrot");
 
 /** Some of a crop in the root bed, 12 ft long. */
-function some(key: string, amount: Amount | null, given: Partial<Planting> = {}): Planted {
+function some(key: string, amount: Amount | null, given: Partial<Planting> = {}): PlantingInBed {
   const crop = ours(key);
   const [start = "seed outdoors"] = crop.starts;
   return { planting: { ...ROOT_BED.planting, start, amount, ...given }, crop, bed: ROOT_BED.bed };
@@ -32,7 +32,7 @@ const feet = (count: number): Amount => ({ kind: "length", length: quantity(coun
 
 describe("a bed's layout", () => {
   const layout = (lengthIn: number, widthIn: number, apartIn: number, rowsIn = apartIn) =>
-    layoutOf({
+    rowLayoutOf({
       lengthCm: lengthIn * INCH,
       widthCm: widthIn * INCH,
       apartCm: apartIn * INCH,
@@ -87,13 +87,13 @@ describe("plants in the end", () => {
 
 describe("the share hoped for", () => {
   test("is the table's, never under a quarter", () => {
-    expect(hopedShare(ours("carrot"), celsius(50))).toBeCloseTo(0.93, 9);
-    expect(hopedShare(ours("spinach"), celsius(95))).toBe(0.25);
+    expect(expectedShare(ours("carrot"), celsius(50))).toBeCloseTo(0.93, 9);
+    expect(expectedShare(ours("spinach"), celsius(95))).toBe(0.25);
   });
 
   test("is three in four where no table has the crop or its soil", () => {
-    expect(hopedShare(ours("beet"), celsius(50))).toBe(0.75);
-    expect(hopedShare(ours("cabbage"), celsius(95))).toBe(0.75);
+    expect(expectedShare(ours("beet"), celsius(50))).toBe(0.75);
+    expect(expectedShare(ours("cabbage"), celsius(95))).toBe(0.75);
   });
 });
 
@@ -147,7 +147,7 @@ test("sixty cloves are about five bulbs, and a few still one", () => {
 });
 
 test("numbers of seeds are said round and never short", () => {
-  expect([1, 20, 21, 120, 300, 301, 1000, 1001].map(saidCount)).toEqual([
+  expect([1, 20, 21, 120, 300, 301, 1000, 1001].map(roundSeedCount)).toEqual([
     20, 20, 50, 200, 300, 500, 1000, 2000,
   ]);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { allGrounds, anchorKey } from "../../../src/engine/growth/anchors.ts";
+import { anchorKey, combineBasis } from "../../../src/engine/growth/anchors.ts";
 
 describe("the key of an anchor", () => {
   test("names planting, sowing and act", () => {
@@ -17,9 +17,9 @@ describe("the key of an anchor", () => {
   });
 });
 
-describe("grounds put together", () => {
+describe("basis put together", () => {
   test("keep the order they first stand in and none twice", () => {
-    expect(allGrounds(["soil", "age"], ["last frost", "soil"], ["age"])).toEqual([
+    expect(combineBasis(["soil", "age"], ["last frost", "soil"], ["age"])).toEqual([
       "soil",
       "age",
       "last frost",
@@ -27,6 +27,6 @@ describe("grounds put together", () => {
   });
 
   test("are none where there are no lists", () => {
-    expect(allGrounds()).toEqual([]);
+    expect(combineBasis()).toEqual([]);
   });
 });

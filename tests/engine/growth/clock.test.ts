@@ -13,9 +13,9 @@ function told(name: string, given: Given): string {
   return `${isoOf(clock.usual)} ${clock.least}-${clock.days}-${clock.most}`;
 }
 
-const grounds = (name: string, given: Given) => {
+const basis = (name: string, given: Given) => {
   const clock = clockOf(growingOf(QUARRY, name, given));
-  return "grounds" in clock ? clock.grounds : [];
+  return "basis" in clock ? clock.basis : [];
 };
 
 describe("days to come up that a packet holds", () => {
@@ -65,7 +65,7 @@ describe("the clock of seed sown outdoors", () => {
   });
 
   test("hangs on what was seen", () => {
-    expect(grounds("beet", { acts })).toEqual(["seen"]);
+    expect(basis("beet", { acts })).toEqual(["seen"]);
   });
 });
 
@@ -80,7 +80,7 @@ describe("the clock of what is set out", () => {
     const planting = { start: "seed indoors", days: 50 } as const;
     const acts = { start: "2027-04-05", "set out": "2027-04-30" };
     expect(told("lettuce", { acts, planting })).toBe("2027-04-30 25-25-25");
-    expect(grounds("lettuce", { acts, planting })).toEqual(["last frost"]);
+    expect(basis("lettuce", { acts, planting })).toEqual(["last frost"]);
   });
 
   test("takes bought plants to be as old as they would be here", () => {

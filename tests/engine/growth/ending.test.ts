@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { autumnAfter, growingEnds, lastHarvest } from "../../../src/engine/growth/ending.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
+import { autumnAfter, growthEndOf, lastHarvest } from "../../../src/engine/growth/ending.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { growingOf } from "./growing.ts";
 
@@ -9,11 +9,11 @@ const beet = growingOf(QUARRY, "beet");
 const tomato = growingOf(QUARRY, "tomato");
 
 /** The lane without frost, and a bed of it under glass. */
-const mild: Growing = {
+const mild: SowingContext = {
   ...beet,
   plan: { ...beet.plan, site: { ...planOf(QUARRY).site, firstFrost: null } },
 };
-const glass: Growing = { ...beet, bed: beet.bed && { ...beet.bed, kind: "greenhouse" } };
+const glass: SowingContext = { ...beet, bed: beet.bed && { ...beet.bed, kind: "greenhouse" } };
 
 const autumnOf = (day: string) => {
   const autumn = autumnAfter(beet, isoDay(day));
@@ -47,7 +47,7 @@ describe("the autumn that ends what grows", () => {
 });
 
 describe("the last day worth a first harvest", () => {
-  const last = (growing: Growing) => {
+  const last = (growing: SowingContext) => {
     const day = lastHarvest(growing, isoDay("2027-05-21"));
     return day && isoOf(day);
   };
@@ -76,7 +76,7 @@ describe("the last day worth a first harvest", () => {
   });
 
   test("is none under glass where no day is so short, or no latitude is known", () => {
-    const at = (dayHours: Growing["climate"]["dayHours"]) =>
+    const at = (dayHours: SowingContext["climate"]["dayHours"]) =>
       lastHarvest({ ...glass, climate: { ...glass.climate, dayHours } }, isoDay("2027-05-21"));
     expect(at(() => 12)).toBeNull();
     expect(at(null)).toBeNull();
@@ -84,8 +84,8 @@ describe("the last day worth a first harvest", () => {
 });
 
 describe("the day that ends all growing", () => {
-  const ends = (growing: Growing) => {
-    const day = growingEnds(growing, isoDay("2027-05-21"));
+  const ends = (growing: SowingContext) => {
+    const day = growthEndOf(growing, isoDay("2027-05-21"));
     return day && isoOf(day);
   };
 

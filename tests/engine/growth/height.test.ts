@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { tallOn } from "../../../src/engine/growth/height.ts";
+import { dayAtHeight } from "../../../src/engine/growth/height.ts";
 import { QUARRY } from "../../gardens.ts";
 import { growingOf } from "./growing.ts";
 
@@ -11,14 +11,14 @@ const beets = (diary: string) =>
 describe("when it is so tall", () => {
   test("goes by what it grew a day up to the last measuring", () => {
     const measured = beets("  - 30 May: beets 5 cm tall\n");
-    expect(isoOf(tallOn(measured, 8) ?? (0 as never))).toBe("2027-06-05");
-    expect(isoOf(tallOn(measured, 5) ?? (0 as never))).toBe("2027-05-30");
+    expect(isoOf(dayAtHeight(measured, 8) ?? (0 as never))).toBe("2027-06-05");
+    expect(isoOf(dayAtHeight(measured, 5) ?? (0 as never))).toBe("2027-05-30");
     const later = beets("  - 30 May: beets 5 cm tall\n  - 4 June: beets 9 cm tall\n");
-    expect(isoOf(tallOn(later, 9) ?? (0 as never))).toBe("2027-06-04");
+    expect(isoOf(dayAtHeight(later, 9) ?? (0 as never))).toBe("2027-06-04");
   });
 
   test("is not known before anything was measured, or before it was up", () => {
-    expect(tallOn(beets(""), 8)).toBeNull();
-    expect(tallOn(beets("  - 18 May: beets 5 cm tall\n"), 8)).toBeNull();
+    expect(dayAtHeight(beets(""), 8)).toBeNull();
+    expect(dayAtHeight(beets("  - 18 May: beets 5 cm tall\n"), 8)).toBeNull();
   });
 });

@@ -2,9 +2,14 @@ import { describe, expect, test } from "vitest";
 import { plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import type { Crop } from "../../../src/crops/facts.ts";
-import { common, NO_LIMITS } from "../../../src/crops/figures.ts";
-import { nextGood, refusalOf, withinLimits, worthTill } from "../../../src/engine/growth/limits.ts";
-import { decide } from "../../../src/engine/growth/reckoned.ts";
+import { commonPractice, NO_LIMITS } from "../../../src/crops/figures.ts";
+import { decideDate } from "../../../src/engine/growth/date-decision.ts";
+import {
+  nextGoodStart,
+  refusalOf,
+  withinLimits,
+  worthwhileUntil,
+} from "../../../src/engine/growth/limits.ts";
 import { ripeIfSown } from "../../../src/engine/growth/ripe.ts";
 import { upFrom } from "../../../src/engine/growth/up.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
@@ -17,13 +22,13 @@ const limited = (limits: Partial<Crop["limits"]>): Given => ({
 });
 
 /** Beets that bitter heat spoils over 64 °F of mean air, as the lane has from late June to late August. */
-const HEAT = limited({ heatC: common(celsius(64)) });
-const LONG = limited({ longDays: common({ hours: 14, aboveC: celsius(55) }) });
-const COLD = limited({ coldYoung: common({ belowC: 13, days: 14 }) });
+const HEAT = limited({ heatC: commonPractice(celsius(64)) });
+const LONG = limited({ longDays: commonPractice({ hours: 14, aboveC: celsius(55) }) });
+const COLD = limited({ coldYoung: commonPractice({ belowC: 13, days: 14 }) });
 
 function sleeping(soilMaxC: number): Given {
   const { outdoors } = beet().crop;
-  return { crop: { outdoors: outdoors && { ...outdoors, soilMaxC: common(soilMaxC) } } };
+  return { crop: { outdoors: outdoors && { ...outdoors, soilMaxC: commonPractice(soilMaxC) } } };
 }
 
 describe("why a sowing comes to nothing", () => {
@@ -51,7 +56,7 @@ describe("why a sowing comes to nothing", () => {
 
   test("is a winter that leaves it too little time to bear", () => {
     const bearing = (days: number): Given => ({
-      crop: { harvest: { ...beet().crop.harvest, bearsDays: common([days, days]) } },
+      crop: { harvest: { ...beet().crop.harvest, bearsDays: commonPractice([days, days]) } },
     });
     const ripe = ripeIfSown(beet(), on("07-20"));
     const left = isoDay("2027-10-30") - (ripe ?? 0);
@@ -68,7 +73,7 @@ describe("why a sowing comes to nothing", () => {
     const [first = 0, week = 0] = [ripe, plus(ripe, 7)].map((day) => beet().climate.airC(day));
     expect(first).toBeLessThan(week);
     const over = (heatC: number) =>
-      refusalOf(beet({ ...quick, ...limited({ heatC: common(heatC) }) }), on("05-03"));
+      refusalOf(beet({ ...quick, ...limited({ heatC: commonPractice(heatC) }) }), on("05-03"));
     expect([over(first - 0.1), over((first + week) / 2), over(week + 0.1)]).toEqual([
       "heat",
       "heat",
@@ -79,7 +84,7 @@ describe("why a sowing comes to nothing", () => {
   test("is long days on which it is warm as well", () => {
     expect(refusalOf(beet(LONG), on("05-10"))).toBe("long days");
     expect(refusalOf(beet(LONG), on("07-15"))).toBeNull();
-    const cooler = limited({ longDays: common({ hours: 14, aboveC: celsius(80) }) });
+    const cooler = limited({ longDays: commonPractice({ hours: 14, aboveC: celsius(80) }) });
     expect(refusalOf(beet(cooler), on("05-10"))).toBeNull();
   });
 
@@ -101,7 +106,7 @@ describe("why a sowing comes to nothing", () => {
       (at) => at <= 10,
     ).length;
     const stands = (days: number) =>
-      refusalOf(beet(limited({ coldYoung: common({ belowC: 10, days }) })), on("04-15"));
+      refusalOf(beet(limited({ coldYoung: commonPractice({ belowC: 10, days }) })), on("04-15"));
     expect(cold).toBeGreaterThan(3);
     expect([stands(cold), stands(cold - 1)]).toEqual([null, "cold"]);
   });
@@ -109,7 +114,7 @@ describe("why a sowing comes to nothing", () => {
 
 describe("the next day that a sowing goes well", () => {
   test("is after the day, and no day between goes well", () => {
-    const good = nextGood(beet(HEAT), on("05-20"));
+    const good = nextGoodStart(beet(HEAT), on("05-20"));
     if (good === null) throw new Error("there is an autumn");
     expect(refusalOf(beet(HEAT), good)).toBeNull();
     for (let day = plus(on("05-20"), 1); day < good; day = plus(day, 1))
@@ -117,30 +122,30 @@ describe("the next day that a sowing goes well", () => {
   });
 
   test("is none where half a year has none", () => {
-    expect(nextGood(beet(limited({ heatC: common(-20) })), on("05-03"))).toBeNull();
+    expect(nextGoodStart(beet(limited({ heatC: commonPractice(-20) })), on("05-03"))).toBeNull();
   });
 });
 
 describe("a reckoned day within a crop's limits", () => {
-  const reckoned = decide([{ ground: "given", day: on("05-20") }], plus(on("05-20"), 4));
+  const reckoned = decideDate([{ basis: "given", day: on("05-20") }], plus(on("05-20"), 4));
 
   test("stays where the sowing goes well, or the crop has no limits", () => {
     expect(withinLimits(beet(COLD), reckoned, () => on("05-03"))).toBe(reckoned);
-    const late = decide([{ ground: "given", day: on("09-01") }], null);
+    const late = decideDate([{ basis: "given", day: on("09-01") }], null);
     expect(withinLimits(beet(), late, () => on("05-03"))).toBe(late);
   });
 
   test("waits for the other side of summer where the gardener's wish had put it into heat", () => {
     const moved = withinLimits(beet(HEAT), reckoned, () => on("05-03"));
-    expect(moved.day).toBe(nextGood(beet(HEAT), on("05-20")));
+    expect(moved.day).toBe(nextGoodStart(beet(HEAT), on("05-20")));
     expect([moved.early, moved.late, moved.stop, moved.stopped]).toEqual([
       moved.day,
       moved.day,
       null,
       false,
     ]);
-    expect(moved.grounds).toEqual(["given", "heat"]);
-    expect(moved.tests.at(-1)).toEqual({ ground: "heat", day: moved.day });
+    expect(moved.basis).toEqual(["given", "heat"]);
+    expect(moved.tests.at(-1)).toEqual({ basis: "heat", day: moved.day });
   });
 
   test("stays in spring where the season itself gives that day", () => {
@@ -149,25 +154,25 @@ describe("a reckoned day within a crop's limits", () => {
   });
 
   test("waits for warmth where cold makes it bolt, whoever put it there", () => {
-    const early = decide([{ ground: "soil", day: on("04-15") }], null);
+    const early = decideDate([{ basis: "soil", day: on("04-15") }], null);
     const moved = withinLimits(beet(COLD), early, () => on("04-15"));
     expect(moved.day).toBeGreaterThan(on("04-15"));
     expect(refusalOf(beet(COLD), plus(moved.day, -1))).toBe("cold");
-    expect(moved.grounds).toEqual(["soil", "cold"]);
+    expect(moved.basis).toEqual(["soil", "cold"]);
   });
 
   test("stays where it comes too late or never up, which waiting does not mend", () => {
-    const late = decide([{ ground: "given", day: on("09-01") }], null);
+    const late = decideDate([{ basis: "given", day: on("09-01") }], null);
     expect(withinLimits(beet(HEAT), late, () => on("05-03"))).toBe(late);
   });
 
   test("names the ground of each refusal once", () => {
     const long = withinLimits(beet(LONG), reckoned, () => on("05-03"));
-    expect(long.grounds).toEqual(["given", "day length"]);
+    expect(long.basis).toEqual(["given", "day length"]);
     const soilMaxC = beet().climate.soilC(on("08-01"), beet().bed);
-    const asleep = decide([{ ground: "given", day: on("07-25") }], null);
+    const asleep = decideDate([{ basis: "given", day: on("07-25") }], null);
     const moved = withinLimits(beet(sleeping(soilMaxC)), asleep, () => on("05-03"));
-    expect(moved.grounds).toEqual(["given", "heat"]);
+    expect(moved.basis).toEqual(["given", "heat"]);
     expect(moved.day).toBe(on("08-01"));
   });
 });
@@ -190,7 +195,7 @@ describe("plants set out", () => {
 });
 
 test("a first harvest is worth its place as long as it bears at the least", () => {
-  const harvest = { ...beet().crop.harvest, bearsDays: common([20, 40] as const) };
-  expect(worthTill(beet(), on("08-01"))).toBe(on("08-01"));
-  expect(worthTill(beet({ crop: { harvest } }), on("08-01"))).toBe(on("08-21"));
+  const harvest = { ...beet().crop.harvest, bearsDays: commonPractice([20, 40] as const) };
+  expect(worthwhileUntil(beet(), on("08-01"))).toBe(on("08-01"));
+  expect(worthwhileUntil(beet({ crop: { harvest } }), on("08-01"))).toBe(on("08-21"));
 });

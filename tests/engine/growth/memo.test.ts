@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
-import { memo } from "../../../src/engine/growth/memo.ts";
+import { memoize } from "../../../src/engine/growth/memo.ts";
 import { QUARRY } from "../../gardens.ts";
 import { growingOf } from "./growing.ts";
 
@@ -8,14 +8,14 @@ describe("what is known of a growing", () => {
 
   test("is made once, and nothing counts as known too", () => {
     const make = vi.fn(() => null);
-    const known = memo<null>();
+    const known = memoize<null>();
     expect(known(beet, make)).toBeNull();
     expect(known(beet, make)).toBeNull();
     expect(make).toHaveBeenCalledTimes(1);
   });
 
   test("is another growing's own, in the same climate and in another", () => {
-    const known = memo<number>();
+    const known = memoize<number>();
     expect(known(beet, () => 1)).toBe(1);
     expect(known({ ...beet }, () => 2)).toBe(2);
     expect(known(growingOf(QUARRY, "beet"), () => 3)).toBe(3);

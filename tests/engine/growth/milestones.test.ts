@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { daysOn, middle, reached, seenOn } from "../../../src/engine/growth/milestones.ts";
+import {
+  isReached,
+  middle,
+  milestoneAfter,
+  seenMilestone,
+} from "../../../src/engine/growth/milestones.ts";
 import { isoDay } from "../../gardens.ts";
 
 const DAY = isoDay("2027-05-06");
@@ -17,24 +22,24 @@ describe("the middle of a range", () => {
 
 describe("a milestone", () => {
   test("has a day, or none and says why", () => {
-    expect(reached(seenOn(DAY))).toBe(true);
-    expect(reached({ none: "it is not in yet" })).toBe(false);
+    expect(isReached(seenMilestone(DAY))).toBe(true);
+    expect(isReached({ none: "it is not in yet" })).toBe(false);
   });
 
   test("that was seen is that day in every season", () => {
-    expect(seenOn(DAY)).toEqual({
+    expect(seenMilestone(DAY)).toEqual({
       early: DAY,
       usual: DAY,
       late: DAY,
-      grounds: ["seen"],
+      basis: ["seen"],
       seen: true,
     });
   });
 
   test("of a range of days has its least, middle and most", () => {
-    const found = daysOn(DAY, [14, 22], ["age"]);
-    const days = reached(found) && [found.early, found.usual, found.late].map(isoOf);
+    const found = milestoneAfter(DAY, [14, 22], ["age"]);
+    const days = isReached(found) && [found.early, found.usual, found.late].map(isoOf);
     expect(days).toEqual(["2027-05-20", "2027-05-24", "2027-05-28"]);
-    expect(reached(found) && [found.grounds, found.seen]).toEqual([["age"], false]);
+    expect(isReached(found) && [found.basis, found.seen]).toEqual([["age"], false]);
   });
 });

@@ -3,10 +3,10 @@ import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import { type Climate, climateOf } from "../../../src/engine/climate/climate.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
-import { reached } from "../../../src/engine/growth/milestones.ts";
+import { isReached } from "../../../src/engine/growth/milestones.ts";
 import { paceOf } from "../../../src/engine/growth/pace.ts";
 import { ripeIfSown, ripeInSeasons, ripeMilestone } from "../../../src/engine/growth/ripe.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { type Acts, always, daysOf, type Given, groundsOf, growingOf, seenIn } from "./growing.ts";
 
@@ -15,9 +15,9 @@ const SOWN = isoDay("2027-05-03");
 const ripe = (name: string, given: Given) => ripeMilestone(growingOf(QUARRY, name, given));
 
 /** The usual day it is first ripe; throws where there is none. */
-function usual(growing: Growing): Day {
+function usual(growing: SowingContext): Day {
   const milestone = ripeMilestone(growing);
-  if (!reached(milestone)) throw new Error(milestone.none);
+  if (!isReached(milestone)) throw new Error(milestone.none);
   return milestone.usual;
 }
 
@@ -150,8 +150,8 @@ describe("when it is first ready at the lane", () => {
       });
     const left = frost - isoDay("2027-05-21");
     const last = tomato(left);
-    expect(reached(last) && last.usual).toBe(frost);
-    expect(reached(tomato(left + 1))).toBe(false);
+    expect(isReached(last) && last.usual).toBe(frost);
+    expect(isReached(tomato(left + 1))).toBe(false);
   });
 
   test("of bought lettuce counts from setting out, less the weeks it was raised", () => {
@@ -184,7 +184,7 @@ describe("over any day of sowing", () => {
         const growing = sownOn(name, plus(SOWN, days));
         const climate: Climate = { ...growing.climate, spreadK: () => spread };
         const milestone = ripeMilestone({ ...growing, climate });
-        if (!reached(milestone)) return true;
+        if (!isReached(milestone)) return true;
         return milestone.early <= milestone.usual && milestone.usual <= milestone.late;
       }),
       { numRuns: 60 },
@@ -234,7 +234,7 @@ describe("over any day of sowing", () => {
         const then = ripeMilestone(
           growingOf(later, name, { acts: { start: isoOf(plus(SOWN, days + 1461)) } }),
         );
-        if (!reached(now) || !reached(then)) return !reached(now) && !reached(then);
+        if (!isReached(now) || !isReached(then)) return !isReached(now) && !isReached(then);
         const moved = [now.early, now.usual, now.late].map((day) => plus(day, 1461));
         return String(moved) === String([then.early, then.usual, then.late]);
       }),
@@ -248,7 +248,7 @@ describe("over any day of sowing", () => {
         const growing = sownOn(name, plus(SOWN, days));
         const milestone = ripeMilestone(growing);
         return (
-          ripeIfSown(growing, plus(SOWN, days)) === (reached(milestone) ? milestone.usual : null)
+          ripeIfSown(growing, plus(SOWN, days)) === (isReached(milestone) ? milestone.usual : null)
         );
       }),
       { numRuns: 40 },
@@ -294,7 +294,7 @@ describe("the three seasons by themselves", () => {
   test("are the milestone's days where each of them brings it", () => {
     const carrot = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-20" } });
     const milestone = ripeMilestone(carrot);
-    if (!reached(milestone)) throw new Error(milestone.none);
+    if (!isReached(milestone)) throw new Error(milestone.none);
     const { early, usual, late } = milestone;
     expect(ripeInSeasons(carrot)).toEqual({ warm: early, usual, cold: late });
   });

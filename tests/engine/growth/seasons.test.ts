@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Climate, climateOf } from "../../../src/engine/climate/climate.ts";
-import { type Season, warmerK } from "../../../src/engine/growth/seasons.ts";
+import { type SeasonWarmth, warmerK } from "../../../src/engine/growth/seasons.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 
 const DAY = isoDay("2027-05-06");
@@ -51,7 +51,7 @@ describe("how much warmer a season runs", () => {
 
   test("comes in half degrees, never wider over a longer span", () => {
     const days = fc.integer({ min: 1, max: 300 });
-    const kind = fc.constantFrom<Season>("warm", "cold");
+    const kind = fc.constantFrom<SeasonWarmth>("warm", "cold");
     fc.assert(
       fc.property(
         days,

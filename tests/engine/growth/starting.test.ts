@@ -4,12 +4,12 @@ import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import { BEET } from "../../../src/crops/beets.ts";
 import type { Outdoors } from "../../../src/crops/facts.ts";
-import { common, NO_LIMITS } from "../../../src/crops/figures.ts";
+import { commonPractice, NO_LIMITS } from "../../../src/crops/figures.ts";
 import { lastFrostAt } from "../../../src/engine/climate/frost.ts";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
-import { nextGood } from "../../../src/engine/growth/limits.ts";
-import type { Reckoned } from "../../../src/engine/growth/reckoned.ts";
+import type { DateDecision } from "../../../src/engine/growth/date-decision.ts";
+import { nextGoodStart } from "../../../src/engine/growth/limits.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import {
   autumnPlantingDay,
   plantingOutDay,
@@ -23,18 +23,18 @@ import { always, anchor, type Given, growingOf } from "./growing.ts";
 
 const SITE = planOf(QUARRY).site;
 
-const told = (reckoned: Reckoned | null) => reckoned && isoOf(reckoned.day);
-const tests = (reckoned: Reckoned | null) =>
-  reckoned?.tests.map(({ ground, day }) => `${ground} ${isoOf(day).slice(5)}`);
+const told = (reckoned: DateDecision | null) => reckoned && isoOf(reckoned.day);
+const tests = (reckoned: DateDecision | null) =>
+  reckoned?.tests.map(({ basis: ground, day }) => `${ground} ${isoOf(day).slice(5)}`);
 
 const out = (given: Given = {}) => settingOutDay(growingOf(QUARRY, "tomato", given));
 
-function outdoors({ crop }: Growing): Outdoors {
+function outdoors({ crop }: SowingContext): Outdoors {
   if (!crop.outdoors) throw new Error(`${crop.one} is not sown outdoors`);
   return crop.outdoors;
 }
 
-function sown(name: string, given: Given = {}): Reckoned {
+function sown(name: string, given: Given = {}): DateDecision {
   const growing = growingOf(QUARRY, name, given);
   return plantingOutDay(growing, outdoors(growing));
 }
@@ -67,7 +67,7 @@ describe("when tomatoes go out", () => {
   test("is the day the gardener fixed, whatever the frost", () => {
     const fixed = out({ planting: { fixed: { start: null, out: isoDay("2027-04-01") } } });
     expect(told(fixed)).toBe("2027-04-01");
-    expect(fixed?.grounds).toEqual(["given"]);
+    expect(fixed?.basis).toEqual(["given"]);
   });
 
   test("is held for cold soil three weeks past the frost and no longer", () => {
@@ -88,7 +88,7 @@ describe("when tomatoes go out", () => {
     ]);
     const behind = out({ anchors, planting: { after: "2027/lettuce" } });
     expect(told(behind)).toBe("2027-06-02");
-    expect(behind?.grounds).toEqual(["place free", "last frost", "soil"]);
+    expect(behind?.basis).toEqual(["place free", "last frost", "soil"]);
   });
 
   test("is nothing for a crop that is never set out", () => {
@@ -154,7 +154,7 @@ describe("over any climate and risk, tomatoes", () => {
     fc.assert(
       fc.property(site, risk, (place, raised) => {
         const reckoned = reckon(place, raised);
-        const soil = reckoned?.tests.find(({ ground }) => ground === "soil")?.day;
+        const soil = reckoned?.tests.find(({ basis: ground }) => ground === "soil")?.day;
         if (!reckoned || reckoned.stop === null || soil === undefined) return false;
         return reckoned.stopped === soil > reckoned.stop;
       }),
@@ -310,7 +310,7 @@ describe("starts in a warm and in a cold season", () => {
 });
 
 describe("seed with limits", () => {
-  const limits = { ...NO_LIMITS, heatC: common(celsius(64)) };
+  const limits = { ...NO_LIMITS, heatC: commonPractice(celsius(64)) };
 
   test("goes in on spring's own day, heat or not", () => {
     expect(told(sown("beet", { crop: { limits } }))).toBe(told(sown("beet")));
@@ -321,9 +321,9 @@ describe("seed with limits", () => {
     expect(told(sown("beet", asked))).toBe("2027-05-25");
     const moved = sown("beet", { ...asked, crop: { limits } });
     expect(moved.day).toBe(
-      nextGood(growingOf(QUARRY, "beet", { crop: { limits } }), isoDay("2027-05-25")),
+      nextGoodStart(growingOf(QUARRY, "beet", { crop: { limits } }), isoDay("2027-05-25")),
     );
-    expect(moved.grounds).toContain("heat");
+    expect(moved.basis).toContain("heat");
   });
 
   test("is not moved from the day that the gardener fixed", () => {

@@ -15,7 +15,7 @@ describe("the first stop", () => {
   });
 
   test("is never before what the gardener asked for", () => {
-    const own = [{ ground: "given", day: isoDay("2027-06-20") }] as const;
+    const own = [{ basis: "given", day: isoDay("2027-06-20") }] as const;
     expect(isoOf(firstStop(tomato, FROST, own))).toBe("2027-06-20");
   });
 

@@ -3,12 +3,16 @@ import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
 import { celsius, cm } from "../../../src/base/quantities/quantity.ts";
 import type { Crop } from "../../../src/crops/facts.ts";
-import { common, NO_LIMITS } from "../../../src/crops/figures.ts";
+import { commonPractice, NO_LIMITS } from "../../../src/crops/figures.ts";
 import { climateOf } from "../../../src/engine/climate/climate.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
 import { refusalOf } from "../../../src/engine/growth/limits.ts";
 import { ripeIfSown } from "../../../src/engine/growth/ripe.ts";
-import { pieceCm, type Sowing, successionOf } from "../../../src/engine/growth/successions.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
+import {
+  rowPerSowingCm,
+  type SuccessionSowing,
+  successionOf,
+} from "../../../src/engine/growth/successions.ts";
 import type { Planting } from "../../../src/garden/model/plan.ts";
 import { MOST_SOWINGS } from "../../../src/garden/plan/doubts.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
@@ -18,11 +22,11 @@ const FIRST = isoDay("2027-05-03");
 
 type Repeat = NonNullable<Planting["repeat"]>;
 
-function again(name: string, repeat: Repeat | null, given: Given = {}): Growing {
+function again(name: string, repeat: Repeat | null, given: Given = {}): SowingContext {
   return growingOf(QUARRY, name, { ...given, planting: { ...given.planting, repeat } });
 }
 
-const told = (sowings: readonly Sowing[]) =>
+const told = (sowings: readonly SuccessionSowing[]) =>
   sowings.map(({ number, day, ripe }) => `${number} ${isoOf(day)} ${ripe && isoOf(ripe)}`);
 
 const every = (everyDays: number, times: number | null = null): Repeat => ({ everyDays, times });
@@ -66,7 +70,7 @@ describe("sowing again and again", () => {
   });
 
   test("leaves out what heat would spoil, and the others keep their numbers and days", () => {
-    const crop: Partial<Crop> = { limits: { ...NO_LIMITS, heatC: common(celsius(64)) } };
+    const crop: Partial<Crop> = { limits: { ...NO_LIMITS, heatC: commonPractice(celsius(64)) } };
     const plain = successionOf(again("beet", every(14)), FIRST);
     const kept = successionOf(again("beet", every(14), { crop }), FIRST);
     const hot = again("beet", every(14), { crop });
@@ -84,7 +88,7 @@ describe("over any climate, crop and gap, harvests", () => {
   const gap = fc.integer({ min: 5, max: 30 });
   const first = fc.integer({ min: 0, max: 40 }).map((on) => plus(FIRST, on));
 
-  function warmed(name: string, everyDays: number, byK: number): Growing {
+  function warmed(name: string, everyDays: number, byK: number): SowingContext {
     const plan = planOf(QUARRY);
     const { normals } = plan.site;
     const more = (each: readonly number[]) => each.map((at) => at + byK);
@@ -161,19 +165,19 @@ describe("the piece of the row for each sowing", () => {
 
   test("is the row in as many parts as stand in it at once", () => {
     const lettuce = again("lettuce", every(14, 3));
-    expect(pieceCm(lettuce, successionOf(lettuce, FIRST))).toBeCloseTo((2 * bedCm) / 3, 6);
+    expect(rowPerSowingCm(lettuce, successionOf(lettuce, FIRST))).toBeCloseTo((2 * bedCm) / 3, 6);
   });
 
   test("is the whole row where it is sown once, or the next only after the last is out", () => {
     const once = again("lettuce", null);
-    expect(pieceCm(once, successionOf(once, FIRST))).toBeCloseTo(2 * bedCm, 6);
+    expect(rowPerSowingCm(once, successionOf(once, FIRST))).toBeCloseTo(2 * bedCm, 6);
     const far = again("lettuce", every(100, 2));
     const apart = [0, 150].map((on, i) => ({
       number: i + 1,
       day: plus(FIRST, on),
       ripe: plus(FIRST, on + 60),
     }));
-    expect(pieceCm(far, apart)).toBeCloseTo(2 * bedCm, 6);
+    expect(rowPerSowingCm(far, apart)).toBeCloseTo(2 * bedCm, 6);
   });
 
   /** Two sowings, the second so many days after the first one is ready. */
@@ -184,7 +188,7 @@ describe("the piece of the row for each sowing", () => {
       ripe: plus(FIRST, on + 60),
     }));
     const amount = { kind: "length", length: cm(1000) } as const;
-    return pieceCm(again(name, every(14), { planting: { amount } }), sowings);
+    return rowPerSowingCm(again(name, every(14), { planting: { amount } }), sowings);
   };
 
   test("is free again on the day that half of what it holds is over", () => {
@@ -206,15 +210,15 @@ describe("the piece of the row for each sowing", () => {
   test("is of the length that the plan gives", () => {
     const amount = { kind: "length", length: cm(900) } as const;
     const lettuce = again("lettuce", every(14, 3), { planting: { amount } });
-    expect(pieceCm(lettuce, successionOf(lettuce, FIRST))).toBeCloseTo(300, 9);
+    expect(rowPerSowingCm(lettuce, successionOf(lettuce, FIRST))).toBeCloseTo(300, 9);
   });
 
   test("is nothing where the plan counts plants, or its bed has no length", () => {
     const amount = { kind: "plants", count: 30 } as const;
     const counted = again("lettuce", every(14, 3), { planting: { amount } });
-    expect(pieceCm(counted, successionOf(counted, FIRST))).toBeNull();
+    expect(rowPerSowingCm(counted, successionOf(counted, FIRST))).toBeNull();
     const lettuce = again("lettuce", every(14, 3));
-    expect(pieceCm({ ...lettuce, bed: null }, successionOf(lettuce, FIRST))).toBeNull();
+    expect(rowPerSowingCm({ ...lettuce, bed: null }, successionOf(lettuce, FIRST))).toBeNull();
   });
 
   test("adds up to no more than the row on any day", () => {
@@ -225,7 +229,7 @@ describe("the piece of the row for each sowing", () => {
         const amount = { kind: "length", length: cm(1000) } as const;
         const growing = again(name, every(everyDays, times), { planting: { amount } });
         const sowings = successionOf(growing, FIRST);
-        const piece = pieceCm(growing, sowings) ?? Number.NaN;
+        const piece = rowPerSowingCm(growing, sowings) ?? Number.NaN;
         const standing = (day: Day) =>
           sowings.filter((each) => each.day <= day && (each.ripe ?? each.day) >= day).length;
         const most = Math.max(...Array.from({ length: 250 }, (_, i) => standing(plus(FIRST, i))));

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Day, plus } from "../../../src/base/days/day.ts";
-import { broughtBy, type Daily, sumBetween } from "../../../src/engine/growth/sums.ts";
+import { type DailyAmount, firstDayReaching, sumBetween } from "../../../src/engine/growth/sums.ts";
 import { isoDay } from "../../gardens.ts";
 
 const DAY = isoDay("2027-05-06");
 
 /** What each day from DAY on brings, in order; nothing before and after. */
 const bringing =
-  (amounts: readonly number[]): Daily =>
+  (amounts: readonly number[]): DailyAmount =>
   (day) =>
     amounts[day - DAY] ?? 0;
 
@@ -39,13 +39,13 @@ describe("what days bring together", () => {
 describe("the first day that has brought enough", () => {
   test("is found by its end, the first day counted", () => {
     const daily = bringing([1, 2, 4, 8]);
-    expect(broughtBy(daily, DAY, { wanted: 3, within: 9 })).toBe(plus(DAY, 1));
-    expect(broughtBy(daily, DAY, { wanted: 4, within: 9 })).toBe(plus(DAY, 2));
+    expect(firstDayReaching(daily, DAY, { wanted: 3, within: 9 })).toBe(plus(DAY, 1));
+    expect(firstDayReaching(daily, DAY, { wanted: 4, within: 9 })).toBe(plus(DAY, 2));
   });
 
   test("is the last that is looked at, and none after it", () => {
-    expect(broughtBy(() => 1, DAY, { wanted: 40, within: 40 })).toBe(plus(DAY, 39));
-    expect(broughtBy(() => 1, DAY, { wanted: 41, within: 40 })).toBeNull();
+    expect(firstDayReaching(() => 1, DAY, { wanted: 40, within: 40 })).toBe(plus(DAY, 39));
+    expect(firstDayReaching(() => 1, DAY, { wanted: 41, within: 40 })).toBeNull();
   });
 
   test("is the same as adding day by day, wherever sums began", () => {
@@ -53,13 +53,13 @@ describe("the first day that has brought enough", () => {
     fc.assert(
       fc.property(amounts, fc.integer({ min: 1, max: 300 }), fc.nat(50), (each, wanted, on) => {
         const daily = bringing(each);
-        broughtBy(daily, plus(DAY, on), { wanted, within: 90 });
+        firstDayReaching(daily, plus(DAY, on), { wanted, within: 90 });
         let sum = 0;
         const byHand = each.slice(0, 90).findIndex((amount) => {
           sum += amount;
           return sum >= wanted;
         });
-        const found = broughtBy(daily, DAY, { wanted, within: 90 });
+        const found = firstDayReaching(daily, DAY, { wanted, within: 90 });
         return found === (byHand < 0 ? null : plus(DAY, byHand));
       }),
     );

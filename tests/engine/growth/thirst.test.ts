@@ -3,11 +3,11 @@ import { isoOf, plus } from "../../../src/base/days/day.ts";
 import type { Crop } from "../../../src/crops/facts.ts";
 import { climateOf } from "../../../src/engine/climate/climate.ts";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import {
   coefficientOn,
-  type Drinking,
-  drinkingOf,
+  type DrinkingPeriod,
+  drinkingPeriodOf,
   usualWaterOf,
 } from "../../../src/engine/growth/thirst.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
@@ -16,8 +16,9 @@ import { type Given, growingOf } from "./growing.ts";
 
 const BEETS = { start: "2027-05-03", up: "2027-05-20", "first ripe": "2027-07-19" };
 const beets = (given: Given = {}) => growingOf(QUARRY, "beet", { acts: BEETS, ...given });
-const drinking = (growing: Growing) => drinkingOf(growing, growing.anchors);
-const told = (drinking: Drinking | null) => drinking && [drinking.from, drinking.to].map(isoOf);
+const drinking = (growing: SowingContext) => drinkingPeriodOf(growing, growing.anchors);
+const told = (drinking: DrinkingPeriod | null) =>
+  drinking && [drinking.from, drinking.to].map(isoOf);
 
 describe("a sowing drinks outdoors", () => {
   test("from the day it is up to the end of its harvest", () => {
@@ -46,9 +47,9 @@ describe("a sowing drinks outdoors", () => {
     const tomatoes = growingOf(QUARRY, "tomato", { acts });
     expect(told(drinking(tomatoes))).toEqual(["2027-05-28", "2027-10-02"]);
     const key = anchorKey(tomatoes.planting.key, 1, "end");
-    const seen = { day: isoDay("2027-09-20"), from: "diary", grounds: [], task: null } as const;
+    const seen = { day: isoDay("2027-09-20"), from: "diary", basis: [], task: null } as const;
     const anchors = new Map([...tomatoes.anchors, [key, seen]]);
-    expect(told(drinkingOf(tomatoes, anchors))).toEqual(["2027-05-28", "2027-09-20"]);
+    expect(told(drinkingPeriodOf(tomatoes, anchors))).toEqual(["2027-05-28", "2027-09-20"]);
   });
 
   test("no earlier than its plan's season, where it stands the winter", () => {

@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { isoOf, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
-import { common } from "../../../src/crops/figures.ts";
+import { commonPractice } from "../../../src/crops/figures.ts";
 import { GIVE_UP_DAYS } from "../../../src/engine/growth/emergence.ts";
-import { reached } from "../../../src/engine/growth/milestones.ts";
+import { isReached } from "../../../src/engine/growth/milestones.ts";
 import { seedOf, upFrom, upMilestone, upOutdoors } from "../../../src/engine/growth/up.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { always, daysOf, type Given, groundsOf, growingOf } from "./growing.ts";
@@ -21,7 +21,7 @@ describe("when it shows above the soil", () => {
   test("is the table's days where soil is the same by day and by night", () => {
     const plan = { site: always(celsius(50)) };
     const beet = up("beet", { acts: { start: "2027-05-03" }, plan });
-    expect(reached(beet) && beet.usual - SOWN).toBe(17);
+    expect(isReached(beet) && beet.usual - SOWN).toBe(17);
   });
 
   test("is told no narrower than three days either side", () => {
@@ -45,7 +45,7 @@ describe("when it shows above the soil", () => {
   test("is what was seen, and no longer reckoned", () => {
     const seen = up("carrot", { acts: { start: "2027-05-03", up: "2027-05-24" } });
     expect(daysOf(seen)).toBe("05-24 05-24 05-24");
-    expect(reached(seen) && seen.seen).toBe(true);
+    expect(isReached(seen) && seen.seen).toBe(true);
     expect(groundsOf(seen)).toEqual(["seen"]);
   });
 
@@ -74,7 +74,7 @@ describe("when it shows above the soil", () => {
   test("is late at the ninetieth day where a cold season never brings it", () => {
     const plan = { site: always(celsius(38)) };
     const beet = up("beet", { acts: { start: "2027-05-03" }, plan });
-    expect(reached(beet) && beet.late).toBe(plus(SOWN, GIVE_UP_DAYS));
+    expect(isReached(beet) && beet.late).toBe(plus(SOWN, GIVE_UP_DAYS));
   });
 
   test("is never told for the day of sowing or before", () => {
@@ -91,7 +91,7 @@ describe("when seed sown outdoors on any day is up", () => {
 
   test("is the usual day of its milestone", () => {
     const milestone = up("beet", { acts: { start: "2027-05-03" } });
-    expect(upFrom(beet, SOWN)).toBe(reached(milestone) && milestone.usual);
+    expect(upFrom(beet, SOWN)).toBe(isReached(milestone) && milestone.usual);
   });
 
   test("does not mind what else is known of it", () => {
@@ -145,7 +145,9 @@ describe("a seed of a planting", () => {
   test("lies halfway between the least and the most depth", () => {
     const beet = growingOf(QUARRY, "beet");
     const { outdoors } = beet.crop;
-    const crop = { outdoors: outdoors && { ...outdoors, depthCm: common([2, 5] as const) } };
+    const crop = {
+      outdoors: outdoors && { ...outdoors, depthCm: commonPractice([2, 5] as const) },
+    };
     expect(seedOf(growingOf(QUARRY, "beet", { crop }), "beet", 0).depthCm).toBe(3.5);
   });
 

@@ -15,14 +15,14 @@ describe("boxes of winter-sown seed go out", () => {
       isoOf(sown(name)?.day ?? isoDay("2000-01-01")),
     );
     expect(days).toEqual(["2027-03-04", "2027-03-25"]);
-    expect(sown("lettuce")?.grounds).toEqual(["last frost"]);
+    expect(sown("lettuce")?.basis).toEqual(["last frost"]);
   });
 
   test("on the gardener's own day where there is one", () => {
     const fixed = { start: isoDay("2027-02-20"), out: null };
     expect(sown("lettuce", { planting: { fixed } })).toMatchObject({
       day: isoDay("2027-02-20"),
-      grounds: ["given"],
+      basis: ["given"],
     });
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { afterWinter, nextYearly } from "../../../src/engine/growth/winter.ts";
+import { afterWinter, nextAnniversary } from "../../../src/engine/growth/winter.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { daysOf, growingOf } from "./growing.ts";
 
@@ -19,7 +19,7 @@ describe("what stands the winter", () => {
 
   test("hangs on the last frost", () => {
     const ripe = afterWinter(garlic, isoDay("2027-10-27"), [10, 30]);
-    expect("grounds" in ripe && ripe.grounds).toEqual(["last frost"]);
+    expect("basis" in ripe && ripe.basis).toEqual(["last frost"]);
   });
 
   test("has nothing to count from in a place without frost", () => {
@@ -32,7 +32,7 @@ describe("what stands the winter", () => {
 });
 
 describe("the same day of a later year", () => {
-  const next = (day: string, from: string) => isoOf(nextYearly(isoDay(day), isoDay(from)));
+  const next = (day: string, from: string) => isoOf(nextAnniversary(isoDay(day), isoDay(from)));
 
   test("is that year's own where it is still to come", () => {
     expect(next("2027-05-06", "2027-03-01")).toBe("2027-05-06");

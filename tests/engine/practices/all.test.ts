@@ -4,7 +4,7 @@ import { PASSES } from "../../../src/engine/practices/practice.ts";
 import { slugOf } from "../../../src/engine/practices/task.ts";
 import { ALONE, QUARRY, tellOf } from "../../gardens.ts";
 
-const TASKS = tellOf(QUARRY, { on: "2027-03-01" }).placed.map(({ task }) => task);
+const TASKS = tellOf(QUARRY, { on: "2027-03-01" }).scheduled.map(({ task }) => task);
 
 describe("the practices", () => {
   test("go by the trade's names", () => {
@@ -64,7 +64,7 @@ describe("the practices", () => {
     const others = tellOf(
       `${ALONE}crops:\n  - leek: 20 plants\n  - calendula: 4 plants, winter-sown\n  - rhubarb: 1 crowns\n`,
       { on: "2027-03-01" },
-    ).placed.map(({ task }) => task);
+    ).scheduled.map(({ task }) => task);
     const done = new Set([...TASKS, ...others].map(({ practice }) => practice));
     expect(PRACTICES.filter(({ name }) => !done.has(name)).map(({ name }) => name)).toEqual([]);
   });
@@ -122,7 +122,7 @@ describe("every task of the canonical garden", () => {
 
 describe("a practice that a planting drops", () => {
   const ids = (text: string) =>
-    tellOf(text, { on: "2027-03-01" }).placed.map(({ task }) => task.id);
+    tellOf(text, { on: "2027-03-01" }).scheduled.map(({ task }) => task.id);
   const without = ALONE.replace("beet: 2 rows", "beet: 2 rows, without thinning");
 
   test("leaves no task", () => {

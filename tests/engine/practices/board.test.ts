@@ -88,7 +88,7 @@ describe("no board", () => {
 
 test("the diary's carrots up moves the board's day in the whole garden", () => {
   const day = (text: string) =>
-    tellOf(text, { on: "2027-05-01" }).placed.find(
+    tellOf(text, { on: "2027-05-01" }).scheduled.find(
       ({ task }) => task.id === "2027/carrot/board/off",
     )?.task.window.due;
   const seen = `${QUARRY}diary:\n  - 17 May: carrots up\n`;

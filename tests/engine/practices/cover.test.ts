@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { CoverFacts, Crop } from "../../../src/crops/facts.ts";
-import { common } from "../../../src/crops/figures.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
+import { commonPractice } from "../../../src/crops/figures.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import { COVER } from "../../../src/engine/practices/cover.ts";
 import type { Task } from "../../../src/engine/practices/task.ts";
 import { QUARRY } from "../../gardens.ts";
@@ -9,13 +9,20 @@ import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, windows } from "./told.ts";
 
 /** Covers of a garden with nothing but these in it. */
-function tasksOf(...growings: readonly Growing[]): readonly Task[] {
+function tasksOf(...contexts: readonly SowingContext[]): readonly Task[] {
   const { plan, climate, around } = growingOf(QUARRY, "beet");
-  return COVER.tasks({ plan, climate, growings, anchors: new Map(), facts: [], around });
+  return COVER.tasks({
+    plan,
+    climate,
+    contexts: contexts,
+    anchors: new Map(),
+    observations: [],
+    around,
+  });
 }
 
-const windowsOf = (...growings: readonly Growing[]) => windows(tasksOf(...growings));
-const stepOf = (growing: Growing, step: string) =>
+const windowsOf = (...contexts: readonly SowingContext[]) => windows(tasksOf(...contexts));
+const stepOf = (growing: SowingContext, step: string) =>
   tasksOf(growing).find((task) => task.step === step);
 
 const beets = growingOf(QUARRY, "beet", { acts: { start: "2027-05-03", up: "2027-05-20" } });
@@ -106,7 +113,7 @@ describe("no net", () => {
   });
 });
 
-const days = (least: number, most: number) => common<[number, number]>([least, most]);
+const days = (least: number, most: number) => commonPractice<[number, number]>([least, most]);
 const FLEAS: CoverFacts = {
   against: "flea beetles",
   with: "fabric",
@@ -185,7 +192,7 @@ describe("plantings of one bed against the same pest", () => {
   const beet = covered("beet", { covers: [FLEAS] });
   const later = { start: "2027-05-10", up: "2027-05-25" };
   const carrot = covered("carrot", { covers: [FLEAS] }, { acts: later });
-  const ids = (...growings: readonly Growing[]) => tasksOf(...growings).map(({ id }) => id);
+  const ids = (...contexts: readonly SowingContext[]) => tasksOf(...contexts).map(({ id }) => id);
 
   test("share a net that the first puts on, and that comes off all of them when the last may", () => {
     const shared = ["on 05-03 05-03 05-06", "on 05-10 05-10 05-13"];
@@ -210,7 +217,7 @@ describe("plantings of one bed against the same pest", () => {
   test("have each their own where the first is off by then, or another pest is meant", () => {
     const much = { start: "2027-07-10", up: "2027-07-20" };
     const second = covered("carrot", { covers: [FLEAS] }, { acts: much });
-    const apart = (...both: readonly Growing[]) =>
+    const apart = (...both: readonly SowingContext[]) =>
       tasksOf(...both).map(({ needs }) => needs.length);
     expect(apart(beet, second)).toEqual([1, 0, 1, 0]);
     const fly: CoverFacts = { ...FLEAS, against: "carrot fly" };

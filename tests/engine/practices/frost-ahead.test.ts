@@ -5,7 +5,7 @@ import { said, titles, told, windows } from "./told.ts";
 
 const warnings = (text: string) =>
   tellOf(text, { on: "2027-01-01" })
-    .placed.filter(({ task }) => task.id === "2027/garden/first-frost/warning")
+    .scheduled.filter(({ task }) => task.id === "2027/garden/first-frost/warning")
     .map(({ task }) => task);
 
 const eventOf = (text: string) =>

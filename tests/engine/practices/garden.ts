@@ -1,4 +1,4 @@
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import { tellOf } from "../../gardens.ts";
 
 /** The canonical place with other crops in one bed of 12 by 4 ft; `bed` are more lines of that bed. */
@@ -22,18 +22,18 @@ ${crops.map((crop) => `      - ${crop}`).join("\n")}
 `;
 
 /** All that is told of such a garden. */
-export const toldWith = (crops: readonly string[], bed = ""): readonly Placed[] =>
-  tellOf(planWith(crops, bed), { on: "2027-01-01" }).placed;
+export const toldWith = (crops: readonly string[], bed = ""): readonly ScheduledTask[] =>
+  tellOf(planWith(crops, bed), { on: "2027-01-01" }).scheduled;
 
 /** The task whose id ends so; throws where there is none. */
-export function ending(placed: readonly Placed[], end: string): Placed {
+export function ending(placed: readonly ScheduledTask[], end: string): ScheduledTask {
   const found = placed.find(({ task }) => task.id.endsWith(end));
   if (!found) throw new Error(`no ${end} among ${placed.map(({ task }) => task.id).join(" ")}`);
   return found;
 }
 
 /** The plain words of a task. */
-export const wordsOf = ({ task }: Placed): string =>
+export const wordsOf = ({ task }: ScheduledTask): string =>
   task.say
     .flatMap(({ pieces }) => pieces.map((piece) => (typeof piece === "string" ? piece : "…")))
     .join("");

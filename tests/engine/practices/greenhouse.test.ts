@@ -28,7 +28,7 @@ describe("the greenhouse", () => {
       / {2}greenhouse: .*\n/,
       "",
     );
-    const told = tellOf(plain, { on: "2027-01-01" }).placed;
+    const told = tellOf(plain, { on: "2027-01-01" }).scheduled;
     expect(told.filter(({ task }) => task.practice === "greenhouse")).toEqual([]);
   });
 });

@@ -4,7 +4,7 @@ import { type Day, isoOf, plus, weekdayOf } from "../../../src/base/days/day.ts"
 import {
   ALL_DAY,
   HARDEN_OFF,
-  ladder,
+  hardeningLadder,
   NIGHTS,
   WHOLE_DAYS,
 } from "../../../src/engine/practices/harden-off.ts";
@@ -17,7 +17,7 @@ const always = () => true;
 
 /** `05-11 1 h`, `05-17 all day`, `05-19 night`. */
 const rungs = (setOut: Day, days: number, around: (day: Day) => boolean = always) =>
-  ladder(setOut, days, around).map(({ day, out }) => {
+  hardeningLadder(setOut, days, around).map(({ day, out }) => {
     const lasts = out === "night" ? "night" : out === ALL_DAY ? "all day" : `${out / 60} h`;
     return `${isoOf(day).slice(5)} ${lasts}`;
   });
@@ -62,7 +62,7 @@ describe("the ladder before setting out on 21 May", () => {
   });
 
   test("of three weeks never asks for more hours than a day has", () => {
-    const long = ladder(OUT, 21, always);
+    const long = hardeningLadder(OUT, 21, always);
     expect(long).toHaveLength(21);
     expect(Math.max(...long.map(({ out }) => (out === "night" ? 0 : out)))).toBe(ALL_DAY);
   });
@@ -81,7 +81,7 @@ describe("the ladder before setting out on 21 May", () => {
     const free = fc.array(fc.boolean(), { minLength: 40, maxLength: 40 });
     fc.assert(
       fc.property(fc.integer({ min: 4, max: 14 }), free, (days, about) => {
-        const steps = ladder(OUT, days, (day) => about[OUT - day] ?? true);
+        const steps = hardeningLadder(OUT, days, (day) => about[OUT - day] ?? true);
         if (steps.length < days) return true;
         const outs = steps.map(({ out }) => out);
         const hours = days - WHOLE_DAYS - NIGHTS;
@@ -221,7 +221,7 @@ test("the last rung is always the day before setting out, where somebody is abou
   fc.assert(
     fc.property(fc.integer({ min: 4, max: 20 }), fc.integer({ min: 0, max: 300 }), (days, on) => {
       const setOut = plus(isoDay("2027-01-01"), on);
-      return ladder(setOut, days, always).at(-1)?.day === plus(setOut, -1);
+      return hardeningLadder(setOut, days, always).at(-1)?.day === plus(setOut, -1);
     }),
   );
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Day, weekdayOf } from "../../../src/base/days/day.ts";
-import { haveReady } from "../../../src/engine/practices/have-ready.ts";
+import { haveReadyTasks } from "../../../src/engine/practices/have-ready.ts";
 import { sharedTask, window } from "../../../src/engine/practices/task.ts";
 import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
@@ -16,14 +16,14 @@ const job = (practice: string, needs: readonly string[], on: Day = day) => ({
     rhythm: "session",
     title: { verb: "Do", object: "South bed", where: null },
     say: [],
-    grounds: ["soil"],
+    basis: ["soil"],
     needs,
   }),
 });
 
 describe("what must be at hand", () => {
   test("is looked for a week before, the day before at the latest, with its things and that day", () => {
-    const [task] = haveReady(2027, [job("cover", ["a net, hoops and pegs"])], []);
+    const [task] = haveReadyTasks(2027, [job("cover", ["a net, hoops and pegs"])], []);
     expect(task?.window).toMatchObject({ due: day - 7, latest: day - 1, better: "earlier" });
     expect(said(task)).toContain("how: A net, hoops and pegs, by 21 May.");
     expect(task).toMatchObject({ brings: ["a net, hoops and pegs"], harm: "when you can" });
@@ -36,11 +36,13 @@ describe("what must be at hand", () => {
       job("set out", ["stakes and ties", "a watering can"]),
       job("support", ["stakes and ties"], isoDay("2027-05-28")),
     ];
-    expect(haveReady(2027, jobs, []).map(({ brings }) => brings)).toEqual([["stakes and ties"]]);
+    expect(haveReadyTasks(2027, jobs, []).map(({ brings }) => brings)).toEqual([
+      ["stakes and ties"],
+    ]);
   });
 
   test("is one for the garden where it serves every crop in turn", () => {
-    const [task, ...rest] = haveReady(
+    const [task, ...rest] = haveReadyTasks(
       2027,
       [job("feed", ["compost"], isoDay("2027-06-01")), job("feed", ["compost"])],
       [],
@@ -57,8 +59,8 @@ describe("what must be at hand", () => {
       ...job("set out", ["stakes"]).task,
       subject: { kind: "planting", key: dropped.planting.key },
     } as const;
-    expect(haveReady(2027, [{ task, day }], [dropped])).toEqual([]);
-    expect(haveReady(2027, [{ task, day }], [growingOf(QUARRY, "tomato")])).toHaveLength(1);
+    expect(haveReadyTasks(2027, [{ task, day }], [dropped])).toEqual([]);
+    expect(haveReadyTasks(2027, [{ task, day }], [growingOf(QUARRY, "tomato")])).toHaveLength(1);
   });
 
   test("stands on a Saturday, every other one", () => {
@@ -82,7 +84,7 @@ describe("what must be at hand", () => {
   });
 
   test("of bags says how much mix, which fills them all summer", () => {
-    const { placed } = tellOf(QUARRY, { on: "2027-01-01" });
+    const { scheduled: placed } = tellOf(QUARRY, { on: "2027-01-01" });
     const ready = ending(placed, "2027/potato/things-to-have/plant-1");
     expect(said(ready.task)).toContain("how: About 75 gal of mix in all.");
     expect(ready.task.brings).toContain("bagged mix");

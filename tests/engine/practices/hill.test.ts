@@ -29,7 +29,7 @@ describe("hilling potatoes planted on 3 May", () => {
     const seen = potatoes({ acts: { start: "2027-05-03", up: "2027-05-25" } });
     expect(windowsOf(HILL, seen)).toEqual(["1 05-30 06-04 06-09", "2 06-13 06-18 06-23"]);
     expect(said(HILL.tasks(seen)[0])).toContain("why: Shoots came on 25 May.");
-    expect(HILL.tasks(seen)[0]?.grounds).toEqual(["seen"]);
+    expect(HILL.tasks(seen)[0]?.basis).toEqual(["seen"]);
   });
 
   test("says how many inches, how many gallons a bag and for all", () => {

@@ -96,7 +96,7 @@ describe("one sowing alone", () => {
 
 test("sown later than reckoned, the sowings after it move as well", () => {
   const day = (text: string, id: string) =>
-    tellOf(text, { on: "2027-04-01" }).placed.find(({ task }) => task.id === id)?.day;
+    tellOf(text, { on: "2027-04-01" }).scheduled.find(({ task }) => task.id === id)?.day;
   const diary = `${ALONE}diary:\n  - 20 May: lettuce sown\n`;
   expect(day(diary, "2027/lettuce/sow-outdoors/1")).toBe(isoDay("2027-05-20"));
   const [second, third] = ["2027/lettuce/repeat/2", "2027/lettuce/repeat/3"];

@@ -1,10 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { horizonAt, tell } from "../../../src/app/feed.ts";
+import { buildSchedule, horizonAt } from "../../../src/app/feed.ts";
 import { isoOf, plus } from "../../../src/base/days/day.ts";
 import { lastFrostAt } from "../../../src/engine/climate/frost.ts";
 import { STOP_DAYS } from "../../../src/engine/growth/stopping.ts";
-import { SET_OUT, SHARE_WITHIN_DAYS, shareLadders } from "../../../src/engine/practices/set-out.ts";
+import {
+  SETTING_OUT,
+  SHARE_WITHIN_DAYS,
+  shareLadders,
+} from "../../../src/engine/practices/set-out.ts";
 import { plantingTask, type Task } from "../../../src/engine/practices/task.ts";
 import type { Site } from "../../../src/garden/model/plan.ts";
 import { ALONE, isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
@@ -23,50 +27,50 @@ const tomatoes = (given: Given = {}) =>
 
 describe("setting tomatoes out", () => {
   test("is on the frost day at 1 spring in 10, and may wait ten days", () => {
-    expect(windowsOf(SET_OUT, tomatoes())).toEqual(["1 05-21 05-21 05-31"]);
-    expect(titles(SET_OUT.tasks(tomatoes()))).toEqual(["Set out tomatoes [bed]"]);
+    expect(windowsOf(SETTING_OUT, tomatoes())).toEqual(["1 05-21 05-21 05-31"]);
+    expect(titles(SETTING_OUT.tasks(tomatoes()))).toEqual(["Set out tomatoes [bed]"]);
   });
 
   test("says how far apart, with everything that belongs to that hour", () => {
-    const [task] = SET_OUT.tasks(tomatoes());
+    const [task] = SETTING_OUT.tasks(tomatoes());
     expect(said(task)).toContain("18 in apart. Drive the stake first");
     expect(said(task)).toContain("sign: A grey day or late afternoon");
     expect(task?.needs).toEqual(["soft ties", "a watering can", "a stake or cage for each plant"]);
   });
 
   test("tells the odds", () => {
-    const [task] = SET_OUT.tasks(tomatoes());
+    const [task] = SETTING_OUT.tasks(tomatoes());
     expect(said(task)).toContain("Only 1 spring in 10 still has a frost after this.");
     expect(told(task)).toContain("Frost comes after 21 May in 1 spring in 10.");
   });
 
   test("waits for plants sown late to be old enough", () => {
     const late = tomatoes({ acts: { start: "2027-05-01" } });
-    expect(windowsOf(SET_OUT, late)).toEqual(["1 06-05 06-05 06-11"]);
-    expect(said(SET_OUT.tasks(late)[0])).toContain("They are only now old enough.");
+    expect(windowsOf(SETTING_OUT, late)).toEqual(["1 06-05 06-05 06-11"]);
+    expect(said(SETTING_OUT.tasks(late)[0])).toContain("They are only now old enough.");
   });
 
   test("in soil that stays cold is under hoops on the stop day, and not a day later", () => {
     const held = tomatoes({ plan: { site: cold } });
-    expect(windowsOf(SET_OUT, held)).toEqual(["1 06-11 06-11 06-11"]);
-    expect(said(SET_OUT.tasks(held)[0])).toContain(
+    expect(windowsOf(SETTING_OUT, held)).toEqual(["1 06-11 06-11 06-11"]);
+    expect(said(SETTING_OUT.tasks(held)[0])).toContain(
       "caution: The soil is cold still: plant under hoops",
     );
   });
 
   test("is on the day the gardener fixed, and on no other", () => {
     const fixed = tomatoes({ planting: { fixed: { start: null, out: isoDay("2027-06-01") } } });
-    expect(windowsOf(SET_OUT, fixed)).toEqual(["1 06-01 06-01 06-01"]);
-    expect(SET_OUT.tasks(fixed)[0]?.certainty).toBe("fixed");
+    expect(windowsOf(SETTING_OUT, fixed)).toEqual(["1 06-01 06-01 06-01"]);
+    expect(SETTING_OUT.tasks(fixed)[0]?.certainty).toBe("fixed");
   });
 
   test("is not before the day the gardener asked", () => {
     const asked = tomatoes({ planting: { notBefore: isoDay("2027-06-08") } });
-    expect(windowsOf(SET_OUT, asked)).toEqual(["1 06-08 06-08 06-11"]);
+    expect(windowsOf(SETTING_OUT, asked)).toEqual(["1 06-08 06-08 06-11"]);
   });
 
   test("takes three minutes a plant and ten", () => {
-    expect(SET_OUT.tasks(tomatoes())[0]?.minutes).toBe(30);
+    expect(SETTING_OUT.tasks(tomatoes())[0]?.minutes).toBe(30);
   });
 });
 
@@ -74,29 +78,29 @@ describe("plants that were bought", () => {
   const bought = tomatoes({ acts: {}, planting: { start: "plants" } });
 
   test("are told to get used to the open first, where they come from under glass", () => {
-    expect(said(SET_OUT.tasks(bought)[0])).toContain("caution: If they come from under glass");
-    expect(said(SET_OUT.tasks(tomatoes())[0])).not.toContain("under glass");
+    expect(said(SETTING_OUT.tasks(bought)[0])).toContain("caution: If they come from under glass");
+    expect(said(SETTING_OUT.tasks(tomatoes())[0])).not.toContain("under glass");
   });
 
   test("go out on the same day, of whatever age", () => {
-    expect(windowsOf(SET_OUT, bought)).toEqual(["1 05-21 05-21 05-31"]);
+    expect(windowsOf(SETTING_OUT, bought)).toEqual(["1 05-21 05-21 05-31"]);
   });
 
   test("have no ladder to share", () => {
-    expect(SET_OUT.tasks(bought)[0]?.kinds).toEqual([]);
+    expect(SETTING_OUT.tasks(bought)[0]?.kinds).toEqual([]);
   });
 });
 
 describe("nothing is set out", () => {
   test("that grows from seed in its bed", () => {
-    expect(windowsOf(SET_OUT, growingOf(QUARRY, "lettuce"))).toEqual([]);
+    expect(windowsOf(SETTING_OUT, growingOf(QUARRY, "lettuce"))).toEqual([]);
   });
 
   test("that is not sown yet, or in since before", () => {
-    expect(windowsOf(SET_OUT, tomatoes({ acts: {} }))).toEqual([]);
-    expect(windowsOf(SET_OUT, tomatoes({ planting: { inSince: isoDay("2027-05-01") } }))).toEqual(
-      [],
-    );
+    expect(windowsOf(SETTING_OUT, tomatoes({ acts: {} }))).toEqual([]);
+    expect(
+      windowsOf(SETTING_OUT, tomatoes({ planting: { inSince: isoDay("2027-05-01") } })),
+    ).toEqual([]);
   });
 });
 
@@ -105,7 +109,7 @@ test("tomatoes may wait ten days in a long season, however late the gardener wan
   const firstFrost = { early: usual, usual, late: usual, given: 3 } as const;
   const given = { notBefore: isoDay("2027-07-01"), days: 60 };
   const windows = (site: Site) =>
-    windowsOf(SET_OUT, tomatoes({ plan: { site }, planting: given }))[0];
+    windowsOf(SETTING_OUT, tomatoes({ plan: { site }, planting: given }))[0];
   expect(windows({ ...warm, firstFrost })).toBe("1 07-01 07-01 07-11");
   expect(windows(warm)).toBe("1 07-01 07-01 07-01");
 });
@@ -139,7 +143,9 @@ describe("over any climate, in the whole garden", () => {
   const placedIn = (site: Site) => {
     const garden = { id: "lane", plans: [planOf(ALONE, { site })] };
     const horizon = horizonAt(garden, Date.UTC(2027, 1, 1));
-    return tell(garden, horizon, {}).placed.filter(({ task }) => task.crop === "tomato");
+    return buildSchedule(garden, horizon, {}).scheduled.filter(
+      ({ task }) => task.crop === "tomato",
+    );
   };
 
   test("tomatoes go out no earlier than their frost day and no later than the stop day", () => {
@@ -170,7 +176,7 @@ describe("over any climate, in the whole garden", () => {
   });
 });
 
-const [LONE] = SET_OUT.tasks(tomatoes());
+const [LONE] = SETTING_OUT.tasks(tomatoes());
 
 /** Setting-out tasks of several tender plantings, due so many days after 21 May, fine for so many more. */
 function several(...dues: readonly (readonly [number, number])[]): readonly Task[] {
@@ -225,7 +231,7 @@ describe("plants that go out within four days of each other", () => {
       rhythm: "session",
       title: { verb: "Pick", object: "tomatoes", where: "bed" },
       say: [],
-      grounds: [],
+      basis: [],
     });
     const [one, two] = several([0, 10], [4, 10]);
     if (!one || !two) throw new Error("two tasks");

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { soak } from "../../../src/engine/practices/soak.ts";
+import { soakTasks } from "../../../src/engine/practices/soak.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { ending, toldWith } from "./garden.ts";
@@ -16,13 +16,13 @@ const soaked = (hours: readonly [number, number]) => {
 
 describe("soaking", () => {
   test("is on the day before seed is sown, in its evening, for its hours", () => {
-    const tasks = soak(soaked([8, 12]));
+    const tasks = soakTasks(soaked([8, 12]));
     expect(windows(tasks)).toEqual(["soak 05-02 05-02 05-02"]);
     expect(said(tasks[0])).toContain("water this evening, for 8 to 12 hours and no longer");
   });
 
   test("begins in the morning where it takes most of a day", () => {
-    expect(said(soak(soaked([24, 36]))[0])).toContain("this morning");
+    expect(said(soakTasks(soaked([24, 36]))[0])).toContain("this morning");
   });
 
   test("is told of peas in a garden, the day before they are sown", () => {
@@ -33,9 +33,9 @@ describe("soaking", () => {
 
   test("is nothing for what is sown dry, is bought, or is in since before", () => {
     const wet = soaked([8, 12]);
-    expect(soak(beets)).toEqual([]);
-    expect(soak({ ...wet, planting: { ...wet.planting, start: "plants" } })).toEqual([]);
+    expect(soakTasks(beets)).toEqual([]);
+    expect(soakTasks({ ...wet, planting: { ...wet.planting, start: "plants" } })).toEqual([]);
     const inSince = isoDay("2027-03-01");
-    expect(soak({ ...wet, planting: { ...wet.planting, inSince } })).toEqual([]);
+    expect(soakTasks({ ...wet, planting: { ...wet.planting, inSince } })).toEqual([]);
   });
 });

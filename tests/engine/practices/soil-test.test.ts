@@ -5,7 +5,7 @@ import { planWith } from "./garden.ts";
 
 const BEETS = planWith(["beet: 1 row"]);
 const told = (year: number, text = BEETS) =>
-  tellOf(text.replace("year: 2027", `year: ${year}`), { on: `${year}-01-01` }).placed.filter(
+  tellOf(text.replace("year: 2027", `year: ${year}`), { on: `${year}-01-01` }).scheduled.filter(
     ({ task }) => task.practice === SOIL_TEST.name,
   );
 
@@ -13,7 +13,7 @@ describe("a soil test", () => {
   test("is a week after the usual first frost, every third year", () => {
     expect([2026, 2027, 2028, 2029].map((year) => told(year).length)).toEqual([0, 0, 1, 0]);
     const [test] = told(2028);
-    expect(test?.task.grounds).toEqual(["first frost"]);
+    expect(test?.task.basis).toEqual(["first frost"]);
     expect(test?.task.title.object).toBe("soil for a test");
   });
 

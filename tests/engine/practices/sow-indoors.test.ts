@@ -26,7 +26,7 @@ describe("sowing tomatoes indoors", () => {
   test("is on the day the gardener fixed, and on no other", () => {
     const fixed = tomatoes({ planting: { fixed: { start: isoDay("2027-03-28"), out: null } } });
     expect(windowsOf(SOW_INDOORS, fixed)).toEqual(["1 03-28 03-28 03-28"]);
-    expect(SOW_INDOORS.tasks(fixed)[0]?.grounds).toEqual(["given"]);
+    expect(SOW_INDOORS.tasks(fixed)[0]?.basis).toEqual(["given"]);
   });
 
   test("says how deep and how warm, and that light must be there", () => {

@@ -1,28 +1,28 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
+  anchorTaskIds,
   MINUTES,
   objectOf,
   plantingTask,
   roundMinutes,
   sharedTask,
   slugOf,
-  stepBefore,
-  type Telling,
-  tasksBehind,
+  type TaskParts,
+  taskIdBefore,
   window,
 } from "../../../src/engine/practices/task.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
 
 const DAY = isoDay("2027-06-13");
-const TELLING: Telling = {
+const TELLING: TaskParts = {
   window: window(DAY, DAY, DAY),
   harm: "this week",
   rhythm: "session",
   title: { verb: "Thin", object: "beets", where: "bed" },
   say: [],
-  grounds: ["soil", "age", "soil"],
+  basis: ["soil", "age", "soil"],
 };
 const beets = growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } });
 
@@ -95,7 +95,7 @@ describe("a planting's task", () => {
   });
 
   test("names each ground once", () => {
-    expect(plantingTask(beets, "thin", "1", TELLING).grounds).toEqual(["soil", "age"]);
+    expect(plantingTask(beets, "thin", "1", TELLING).basis).toEqual(["soil", "age"]);
   });
 
   test("is the person's whose planting it is", () => {
@@ -142,20 +142,20 @@ describe("a planting in a title", () => {
 
 describe("what a task hangs on", () => {
   test("are the tasks that placed its acts, none for what nobody placed", () => {
-    expect(tasksBehind(beets, "start")).toEqual([]);
+    expect(anchorTaskIds(beets, "start")).toEqual([]);
     const anchors = new Map(
       [...beets.anchors].map(([key, each]) => [key, { ...each, task: "2027/beet/sow-outdoors/1" }]),
     );
-    expect(tasksBehind({ ...beets, anchors }, "start", "set out")).toEqual([
+    expect(anchorTaskIds({ ...beets, anchors }, "start", "set out")).toEqual([
       "2027/beet/sow-outdoors/1",
     ]);
   });
 
   test("and must not come before is told by the step's id", () => {
-    expect(stepBefore(beets, "thin", "1")).toEqual(["2027/beet/thin/1"]);
-    expect(stepBefore({ ...beets, sowing: 3 }, "harvest", "cut-1")).toEqual([
+    expect(taskIdBefore(beets, "thin", "1")).toEqual(["2027/beet/thin/1"]);
+    expect(taskIdBefore({ ...beets, sowing: 3 }, "harvest", "cut-1")).toEqual([
       "2027/beet/harvest/sowing-3-cut-1",
     ]);
-    expect(stepBefore(beets, "thin", undefined)).toEqual([]);
+    expect(taskIdBefore(beets, "thin", undefined)).toEqual([]);
   });
 });

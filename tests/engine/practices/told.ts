@@ -1,7 +1,7 @@
 import { isoOf } from "../../../src/base/days/day.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { Practice } from "../../../src/engine/practices/practice.ts";
-import type { Sentence } from "../../../src/engine/practices/say.ts";
+import type { Sentence } from "../../../src/engine/practices/sentence.ts";
 import type { Task } from "../../../src/engine/practices/task.ts";
 import { sayPieces, type Voice } from "../../../src/views/events/sentences.ts";
 
@@ -39,11 +39,11 @@ export function told(task: Task | undefined): string {
 }
 
 /** A practice's windows for a planting. */
-export function windowsOf(practice: Practice, growing: Growing): readonly string[] {
+export function windowsOf(practice: Practice, growing: SowingContext): readonly string[] {
   return windows(practice.tasks(growing));
 }
 
 /** A step of a practice for a planting; undefined where it has none such. */
-export function stepOf(practice: Practice, growing: Growing, step: string): Task | undefined {
+export function stepOf(practice: Practice, growing: SowingContext, step: string): Task | undefined {
   return practice.tasks(growing).find((task) => task.step === step);
 }

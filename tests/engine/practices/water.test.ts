@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { WATER } from "../../../src/engine/practices/water.ts";
-import { understand } from "../../../src/garden/diary/understand.ts";
+import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import { planOf as plainPlan, QUARRY, tellOf } from "../../gardens.ts";
 import { said, titles, windows } from "./told.ts";
 
@@ -11,7 +11,7 @@ const DRIP = QUARRY.replace(/(Root bed:\n {4}is: .*\n)/, "$1    drip: 20 gal an 
 
 /** The waterings of a garden, first week first. */
 function watered(text: string) {
-  const { placed } = tellOf(text, { on: "2027-01-01" });
+  const { scheduled: placed } = tellOf(text, { on: "2027-01-01" });
   return placed
     .filter(({ task }) => task.practice === WATER.name)
     .map(({ task }) => task)
@@ -144,6 +144,6 @@ describe("watering is a word of plans", () => {
     const kept = [...steps(fewer)].filter((id) => steps(DRIP).has(id));
     expect(kept.length).toBeGreaterThan(10);
     expect(plainPlan(fewer).beds.length).toBe(plainPlan(DRIP).beds.length - 1);
-    expect(understand(plainPlan(fewer).diary, [plainPlan(fewer)])).toEqual([]);
+    expect(parseDiary(plainPlan(fewer).diary, [plainPlan(fewer)])).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { WholeGarden } from "../../../src/engine/practices/practice.ts";
 import { WEED, WEED_BEDS } from "../../../src/engine/practices/weed.ts";
 import { QUARRY } from "../../gardens.ts";
@@ -26,9 +26,9 @@ describe("the first weeding of slow seed", () => {
   });
 });
 
-function gardenWith(growings: readonly Growing[], given: Given = {}): WholeGarden {
+function gardenWith(contexts: readonly SowingContext[], given: Given = {}): WholeGarden {
   const { plan, climate, around } = growingOf(QUARRY, "beet", given);
-  return { plan, climate, growings, anchors: new Map(), facts: [], around };
+  return { plan, climate, contexts: contexts, anchors: new Map(), observations: [], around };
 }
 
 describe("weeding bed by bed", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus, weekdayOf } from "../../../src/base/days/day.ts";
-import type { Growing } from "../../../src/engine/growth/growing.ts";
+import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { WholeGarden } from "../../../src/engine/practices/practice.ts";
 import {
   dryWeeksOf,
@@ -19,15 +19,15 @@ const ACTS = {
   end: "2027-08-01",
 };
 
-function gardenOf(growings: readonly Growing[]): WholeGarden {
-  const { plan, climate, anchors, around } = must(growings[0]);
-  return { plan, climate, growings, anchors, facts: [], around };
+function gardenOf(contexts: readonly SowingContext[]): WholeGarden {
+  const { plan, climate, anchors, around } = must(contexts[0]);
+  return { plan, climate, contexts: contexts, anchors, observations: [], around };
 }
 
 const beets = (given: Given = {}, text = DRIP) => growingOf(text, "beet", { acts: ACTS, ...given });
-const weeksOf = (...growings: readonly Growing[]) => dryWeeksOf(gardenOf(growings));
-const mondays = (...growings: readonly Growing[]) =>
-  weeksOf(...growings).map(({ monday }) => isoOf(monday).slice(5));
+const weeksOf = (...contexts: readonly SowingContext[]) => dryWeeksOf(gardenOf(contexts));
+const mondays = (...contexts: readonly SowingContext[]) =>
+  weeksOf(...contexts).map(({ monday }) => isoOf(monday).slice(5));
 
 describe("the weeks in which a garden wants water", () => {
   test("run from the first Monday that beets are up to their last harvest", () => {
@@ -48,7 +48,7 @@ describe("the weeks in which a garden wants water", () => {
   test("are numbered as ISO 8601 numbers them, on into the next year, whatever is planted", () => {
     expect(weeksOf(beets()).map(({ number }) => number)[0]).toBe(21);
     const early = beets({ acts: { ...ACTS, up: "2027-05-06" } });
-    const numbers = (growing: Growing) =>
+    const numbers = (growing: SowingContext) =>
       new Map(weeksOf(growing).map(({ number, monday }) => [monday, number]));
     for (const [monday, number] of numbers(beets()))
       expect(numbers(early).get(monday)).toBe(number);
@@ -78,14 +78,14 @@ describe("the weeks in which a garden wants water", () => {
 });
 
 /** Beets under so much usual rain a month [mm]. */
-function rainy(mm: number, text = DRIP): Growing {
+function rainy(mm: number, text = DRIP): SowingContext {
   const { site } = beets().plan;
   const normals = { ...must(site.normals), rainMm: Array(12).fill(mm) };
   return beets({ plan: { site: { ...site, normals } } }, text);
 }
 
 describe("what beds want", () => {
-  const need = (growing: Growing, monday: string) =>
+  const need = (growing: SowingContext, monday: string) =>
     weeksOf(growing).find((week) => isoOf(week.monday) === monday)?.needs[0]?.mm ?? 0;
 
   test("is an inch and more in July", () => {

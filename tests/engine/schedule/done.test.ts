@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Day } from "../../../src/base/days/day.ts";
-import { doneOf } from "../../../src/engine/schedule/done.ts";
-import type { Fact } from "../../../src/garden/diary/fact.ts";
+import { doneTasksOf } from "../../../src/engine/schedule/done.ts";
+import type { Observation } from "../../../src/garden/diary/observation.ts";
 import { inDays, SATURDAY, taskOf, windowOf } from "./given.ts";
 
 function line(given: {
@@ -10,7 +10,7 @@ function line(given: {
   readonly day?: Day;
   readonly by?: string;
   readonly planting?: string;
-}): Fact {
+}): Observation {
   return {
     kind: "done",
     day: given.day ?? SATURDAY,
@@ -35,24 +35,24 @@ const ids = (done: ReadonlyMap<string, unknown>) => [...done.keys()];
 
 describe("a line of the diary", () => {
   test("does the task of its planting and practice, on its day and by whom it says", () => {
-    const done = doneOf([thin("1", SATURDAY)], [line({ practice: "thin", by: "oda" })]);
+    const done = doneTasksOf([thin("1", SATURDAY)], [line({ practice: "thin", by: "oda" })]);
     expect(done.get("2027/beet/thin/1")).toEqual({ day: SATURDAY, by: "oda" });
   });
 
   test("without a step means the earliest due one", () => {
     const tasks = [thin("2", inDays(20)), thin("1", SATURDAY)];
-    expect(ids(doneOf(tasks, [line({ practice: "thin" })]))).toEqual(["2027/beet/thin/1"]);
+    expect(ids(doneTasksOf(tasks, [line({ practice: "thin" })]))).toEqual(["2027/beet/thin/1"]);
   });
 
   test("means the next one where an earlier line has taken the first", () => {
     const tasks = [thin("1", SATURDAY), thin("2", inDays(20))];
     const lines = [line({ practice: "thin", day: inDays(22) }), line({ practice: "thin" })];
-    expect(doneOf(tasks, lines).get("2027/beet/thin/2")?.day).toBe(inDays(22));
+    expect(doneTasksOf(tasks, lines).get("2027/beet/thin/2")?.day).toBe(inDays(22));
   });
 
   test("with a step means that step", () => {
     const tasks = [thin("1", SATURDAY), thin("2", inDays(20))];
-    expect(ids(doneOf(tasks, [line({ practice: "thin", step: "2" })]))).toEqual([
+    expect(ids(doneTasksOf(tasks, [line({ practice: "thin", step: "2" })]))).toEqual([
       "2027/beet/thin/2",
     ]);
   });
@@ -63,27 +63,27 @@ describe("a line of the diary", () => {
       practice: "board",
       step: "sowing-2-off",
     });
-    expect(ids(doneOf([task], [line({ practice: "board", step: "off" })]))).toEqual([task.id]);
+    expect(ids(doneTasksOf([task], [line({ practice: "board", step: "off" })]))).toEqual([task.id]);
   });
 
   test("does nothing for another planting", () => {
     const other = line({ practice: "thin", planting: "2027/carrot" });
-    expect(doneOf([thin("1", SATURDAY)], [other]).size).toBe(0);
+    expect(doneTasksOf([thin("1", SATURDAY)], [other]).size).toBe(0);
   });
 
   test("does nothing for another practice", () => {
-    expect(doneOf([thin("1", SATURDAY)], [line({ practice: "weed" })]).size).toBe(0);
+    expect(doneTasksOf([thin("1", SATURDAY)], [line({ practice: "weed" })]).size).toBe(0);
   });
 
   test("that only saw something does nothing", () => {
-    const seen: Fact = {
+    const seen: Observation = {
       kind: "seen",
       day: SATURDAY,
       planting: "2027/beet",
       stage: "up",
       sowing: null,
     };
-    expect(doneOf([thin("1", SATURDAY)], [seen]).size).toBe(0);
+    expect(doneTasksOf([thin("1", SATURDAY)], [seen]).size).toBe(0);
   });
 });
 
@@ -96,12 +96,12 @@ describe("a line that says sown or planted", () => {
       sets: { planting: "2027/tomato", sowing: 1, act: "start" },
     });
     const said = line({ practice: "sow outdoors", planting: "2027/tomato" });
-    expect(ids(doneOf([indoors], [said]))).toEqual([indoors.id]);
+    expect(ids(doneTasksOf([indoors], [said]))).toEqual([indoors.id]);
   });
 
   test("with a number means that sowing", () => {
     const said = line({ practice: "repeat", step: "2" });
-    expect(ids(doneOf([sowing(1), sowing(2)], [said]))).toEqual(["2027/beet/repeat/2"]);
+    expect(ids(doneTasksOf([sowing(1), sowing(2)], [said]))).toEqual(["2027/beet/repeat/2"]);
   });
 
   test("twice means the first and then the second sowing", () => {
@@ -109,7 +109,7 @@ describe("a line that says sown or planted", () => {
       line({ practice: "sow outdoors" }),
       line({ practice: "sow outdoors", day: inDays(15) }),
     ];
-    const done = doneOf([sowing(1), sowing(2)], lines);
+    const done = doneTasksOf([sowing(1), sowing(2)], lines);
     expect(done.get("2027/beet/sow-outdoors/1")?.day).toBe(SATURDAY);
     expect(done.get("2027/beet/repeat/2")?.day).toBe(inDays(15));
   });
@@ -122,6 +122,6 @@ describe("a line that says sown or planted", () => {
       step: "mulch",
     });
     const said = line({ practice: "overwinter", step: "plant", planting: "2027/garlic" });
-    expect(doneOf([mulch], [said]).size).toBe(0);
+    expect(doneTasksOf([mulch], [said]).size).toBe(0);
   });
 });

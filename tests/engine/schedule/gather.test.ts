@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Task } from "../../../src/engine/practices/task.ts";
-import { drawnTogether } from "../../../src/engine/schedule/gather.ts";
+import { sharedDaysOf } from "../../../src/engine/schedule/gather.ts";
 import { inDays, taskOf, windowOf } from "./given.ts";
 
 /** A job that can wait, due so many days on, with so many days to spare on either side. */
@@ -15,7 +15,7 @@ const job = (id: string, due: number, more: Partial<Task> = {}): Task =>
   });
 
 const daysOf = (...tasks: readonly Task[]) =>
-  Object.fromEntries([...drawnTogether(tasks)].map(([id, day]) => [id, day - inDays(0)]));
+  Object.fromEntries([...sharedDaysOf(tasks)].map(([id, day]) => [id, day - inDays(0)]));
 
 describe("like jobs that can wait", () => {
   test("are looked for on one day, that of the middle one", () => {

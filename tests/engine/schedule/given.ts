@@ -1,13 +1,13 @@
-import { type Day, plus, theDay } from "../../../src/base/days/day.ts";
-import { how } from "../../../src/engine/practices/say.ts";
+import { type Day, dayOrThrow, plus } from "../../../src/base/days/day.ts";
+import { how } from "../../../src/engine/practices/sentence.ts";
 import type { Task, Window } from "../../../src/engine/practices/task.ts";
 import { householdOf } from "../../../src/engine/schedule/household.ts";
-import type { Placing } from "../../../src/engine/schedule/place.ts";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
+import type { SchedulingInput } from "../../../src/engine/schedule/schedule-tasks.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import type { Absence, Hours, Person } from "../../../src/garden/model/plan.ts";
 
 /** Saturday 8 May 2027, the day most of these tests turn about. */
-export const SATURDAY: Day = theDay(2027, 5, 8);
+export const SATURDAY: Day = dayOrThrow(2027, 5, 8);
 
 /** The day that many days after SATURDAY. */
 export const inDays = (days: number): Day => plus(SATURDAY, days);
@@ -41,7 +41,7 @@ export function taskOf(given: Partial<Task> = {}): Task {
     title: { verb: "Thin", object: "beets", where: "bed" },
     say: [how("To one every three inches.")],
     because: () => [],
-    grounds: ["age"],
+    basis: ["age"],
     needs: [],
     brings: [],
     round: null,
@@ -57,7 +57,10 @@ export function taskOf(given: Partial<Task> = {}): Task {
 }
 
 /** A task placed on SATURDAY with nobody named; what is given stands instead. */
-export function placedOf(given: Partial<Placed> = {}, task: Partial<Task> = {}): Placed {
+export function placedOf(
+  given: Partial<ScheduledTask> = {},
+  task: Partial<Task> = {},
+): ScheduledTask {
   const it = taskOf(task);
   return {
     task: it,
@@ -106,13 +109,13 @@ export const ODA: Person = personOf("oda", {
 export function placingOf(
   people: readonly Person[],
   away: readonly Absence[] = [],
-  given: Partial<Placing> = {},
-): Placing {
+  given: Partial<SchedulingInput> = {},
+): SchedulingInput {
   return {
     household: householdOf(people, away),
-    standing: {},
+    publishedState: {},
     done: new Map(),
-    usual: {},
+    baseline: {},
     doneBefore: new Map(),
     load: new Map(),
     days: new Map(),

@@ -1,29 +1,29 @@
 import { describe, expect, test } from "vitest";
-import { isoOf, theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow, isoOf } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
 import { horizonOf, planOn } from "../../../src/engine/schedule/horizon.ts";
 import { least, PLAN, planOf } from "../../garden/plan/canonical.ts";
 
 const DENVER = "America/Denver";
 const noon = (month: number, date: number, year = 2027) =>
-  startOf(theDay(year, month, date), DENVER) + 12 * 3_600_000;
+  startOf(dayOrThrow(year, month, date), DENVER) + 12 * 3_600_000;
 const alone = planOf(least("crops:\n  - carrot"));
 
 describe("the plan of a day", () => {
   const next = { ...alone, year: 2028, site: moved(alone, 366) };
 
   test("is the one whose season it falls in", () => {
-    expect(planOn([alone, next], theDay(2027, 6, 1))).toBe(alone);
-    expect(planOn([alone, next], theDay(2028, 6, 1))).toBe(next);
+    expect(planOn([alone, next], dayOrThrow(2027, 6, 1))).toBe(alone);
+    expect(planOn([alone, next], dayOrThrow(2028, 6, 1))).toBe(next);
   });
 
   test("is the last one's after all seasons and the first one's before them", () => {
-    expect(planOn([alone, next], theDay(2031, 6, 1))).toBe(next);
-    expect(planOn([alone, next], theDay(2020, 6, 1))).toBe(alone);
+    expect(planOn([alone, next], dayOrThrow(2031, 6, 1))).toBe(next);
+    expect(planOn([alone, next], dayOrThrow(2020, 6, 1))).toBe(alone);
   });
 
   test("is a programmer's mistake where there is no plan", () => {
-    expect(() => planOn([], theDay(2027, 6, 1))).toThrow(RangeError);
+    expect(() => planOn([], dayOrThrow(2027, 6, 1))).toThrow(RangeError);
   });
 });
 
@@ -67,26 +67,26 @@ describe("the first day a feed shows", () => {
 describe("the day open work is told on", () => {
   test("is the next day with the person's gardening hours", () => {
     const { openDays } = horizonOf([PLAN], noon(5, 6));
-    expect(openDays).toEqual({ imre: theDay(2027, 5, 8), oda: theDay(2027, 5, 9) });
+    expect(openDays).toEqual({ imre: dayOrThrow(2027, 5, 8), oda: dayOrThrow(2027, 5, 9) });
   });
 
   test("is today where today has some", () => {
-    expect(horizonOf([PLAN], noon(5, 9)).openDays.oda).toBe(theDay(2027, 5, 9));
+    expect(horizonOf([PLAN], noon(5, 9)).openDays.oda).toBe(dayOrThrow(2027, 5, 9));
   });
 
   test("is today for whoever gives no hours", () => {
     const plan = { ...PLAN, people: PLAN.people.map((person) => ({ ...person, gardens: [] })) };
-    expect(horizonOf([plan], noon(5, 6)).openDays.imre).toBe(theDay(2027, 5, 6));
+    expect(horizonOf([plan], noon(5, 6)).openDays.imre).toBe(dayOrThrow(2027, 5, 6));
   });
 });
 
 describe("a horizon holds", () => {
   test("till the month ends where nobody is named", () => {
-    expect(horizonOf([alone], noon(5, 8)).until).toBe(startOf(theDay(2027, 6, 1), DENVER));
+    expect(horizonOf([alone], noon(5, 8)).until).toBe(startOf(dayOrThrow(2027, 6, 1), DENVER));
   });
 
   test("till the day after somebody's next working day", () => {
-    expect(horizonOf([PLAN], noon(5, 6)).until).toBe(startOf(theDay(2027, 5, 9), DENVER));
+    expect(horizonOf([PLAN], noon(5, 6)).until).toBe(startOf(dayOrThrow(2027, 5, 9), DENVER));
   });
 
   test("and is the same up to its last millisecond, and another from then on", () => {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { Task } from "../../../src/engine/practices/task.ts";
-import { waitingOf } from "../../../src/engine/schedule/waiting.ts";
+import { tasksThatMustWait } from "../../../src/engine/schedule/waiting.ts";
 import { placedOf, windowOf } from "./given.ts";
 
 const job = (id: string, minutes: number, more: Partial<Task> = {}) =>
   placedOf({}, { id, minutes, harm: "this week", window: windowOf(1, 5), ...more });
 const waiting = (minutes: number, ...jobs: readonly ReturnType<typeof job>[]) =>
-  waitingOf(jobs, minutes).map(({ task }) => task.id);
+  tasksThatMustWait(jobs, minutes).map(({ task }) => task.id);
 
 describe("what somebody's hours do not hold", () => {
   test("is nothing where all fits", () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { type Act, practiceFor, WAYS } from "../../../src/garden/diary/acts.ts";
+import { DIARY_PHRASES, type DiaryAct, practiceFor } from "../../../src/garden/diary/acts.ts";
 import { PRACTICE_NAMES } from "../../../src/garden/plan/practices.ts";
 import { PLAN } from "../plan/canonical.ts";
 
-const ACTS: readonly Act[] = [
+const ACTS: readonly DiaryAct[] = [
   "sow",
   "sow again",
   "plant",
@@ -26,7 +26,7 @@ const ACTS: readonly Act[] = [
   "harvest",
 ];
 
-function practice(act: Act, crop: string, overwinters = false) {
+function practice(act: DiaryAct, crop: string, overwinters = false) {
   const planting = PLAN.plantings.find((one) => one.crop === crop);
   return planting ? (practiceFor(act, null, planting, overwinters)?.practice ?? null) : undefined;
 }
@@ -67,7 +67,7 @@ describe("acts and practices", () => {
   });
 
   it("read each way of saying from its beginning to its end", () => {
-    for (const { pattern } of WAYS) {
+    for (const { pattern } of DIARY_PHRASES) {
       expect(pattern.source.startsWith("^")).toBe(true);
       expect(pattern.test("")).toBe(false);
     }
@@ -76,7 +76,7 @@ describe("acts and practices", () => {
   it("know a wish from a deed", () => {
     for (const text of ["sow the carrots", "thin the beets", "plant garlic"])
       expect(
-        WAYS.some(({ pattern }) => pattern.test(text)),
+        DIARY_PHRASES.some(({ pattern }) => pattern.test(text)),
         text,
       ).toBe(false);
   });

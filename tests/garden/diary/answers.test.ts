@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { theDay } from "../../../src/base/days/day.ts";
-import { ANSWERS, factOfAnswer, isAnswer } from "../../../src/garden/diary/answers.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { ANSWERS, isAnswer, observationOfAnswer } from "../../../src/garden/diary/answers.ts";
 
-const DAY = theDay(2027, 6, 6);
+const DAY = dayOrThrow(2027, 6, 6);
 const fact = (text: string, task = "2027/beet/thin/1") =>
-  factOfAnswer({
+  observationOfAnswer({
     day: DAY,
     text,
     at: { file: "diary", line: 1, column: 1 },

@@ -3,7 +3,7 @@ import {
   deniedIn,
   endedIn,
   movedIn,
-  putOffIn,
+  postponementIn,
   undoneIn,
 } from "../../../src/garden/diary/denials.ts";
 
@@ -19,17 +19,17 @@ describe("a line that denies", () => {
   });
 
   test("puts a job off, or leaves it out for the year", () => {
-    expect(putOffIn("beets too small to thin")).toEqual({
+    expect(postponementIn("beets too small to thin")).toEqual({
       subject: "beets",
       practice: "thin",
-      left: false,
+      leftOut: false,
     });
-    expect(putOffIn("skipped feeding of the peas this year")).toEqual({
+    expect(postponementIn("skipped feeding of the peas this year")).toEqual({
       subject: "peas",
       practice: "feed",
-      left: true,
+      leftOut: true,
     });
-    expect(putOffIn("beets too small to eat")).toBeNull();
+    expect(postponementIn("beets too small to eat")).toBeNull();
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { overwinters, sayPlanting, subjectOf } from "../../../src/garden/diary/subjects.ts";
 import { least, on, PLAN, planOf } from "../plan/canonical.ts";
 
@@ -15,7 +15,7 @@ function named(name: string, day = on(6, 1), plans = [LAST, THIS]) {
 describe("what a name in a line means", () => {
   it("is the season's own planting first", () => {
     expect(named("carrots")).toEqual(["2027/carrot", null]);
-    expect(named("carrots", theDay(2026, 6, 1))).toEqual(["2026/carrot", null]);
+    expect(named("carrots", dayOrThrow(2026, 6, 1))).toEqual(["2026/carrot", null]);
   });
 
   it("is one that stands over from the year before", () => {
@@ -23,7 +23,7 @@ describe("what a name in a line means", () => {
   });
 
   it("is a planting of another year where the season has none of that name", () => {
-    expect(named("lettuce", theDay(2026, 6, 1))).toEqual(["2027/lettuce", null]);
+    expect(named("lettuce", dayOrThrow(2026, 6, 1))).toEqual(["2027/lettuce", null]);
   });
 
   it("has the number of a sowing", () => {

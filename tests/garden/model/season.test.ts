@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { isoOf, theDay } from "../../../src/base/days/day.ts";
-import { isSouthern, sameDay, seasonOf } from "../../../src/garden/model/season.ts";
+import { dayOrThrow, isoOf } from "../../../src/base/days/day.ts";
+import { isSouthern, plusYears, seasonOf } from "../../../src/garden/model/season.ts";
 import { least, PLAN, planOf } from "../plan/canonical.ts";
 
 function seasonIn(place: string, year = 2027) {
@@ -23,7 +23,7 @@ describe("a plan's season", () => {
   });
 
   it("puts October garlic in its own season in the north and in the one before in the south", () => {
-    const garlic = theDay(2027, 10, 14);
+    const garlic = dayOrThrow(2027, 10, 14);
     expect(garlic <= seasonOf(PLAN).to && garlic >= seasonOf(PLAN).from).toBe(true);
   });
 
@@ -49,7 +49,7 @@ describe("a plan's season", () => {
   });
 
   it("moves a day by whole years, 29 February to the 28th", () => {
-    expect(isoOf(sameDay(theDay(2028, 2, 29), 1))).toBe("2029-02-28");
-    expect(isoOf(sameDay(theDay(2027, 5, 6), -1))).toBe("2026-05-06");
+    expect(isoOf(plusYears(dayOrThrow(2028, 2, 29), 1))).toBe("2029-02-28");
+    expect(isoOf(plusYears(dayOrThrow(2027, 5, 6), -1))).toBe("2026-05-06");
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { chains, ownName, plantingsNamed } from "../../../src/garden/plan/after.ts";
+import { ownName, plantingRanks, plantingsNamed } from "../../../src/garden/plan/after.ts";
 import { least, PLAN, planOf, read, told } from "./canonical.ts";
 
 const names = (text: string) => plantingsNamed(text, PLAN.plantings).map(ownName);
@@ -81,8 +81,8 @@ describe("chains of plantings", () => {
     const { plantings } = planOf(
       crops("beet: after carrot", "carrot", "spinach: after beet", "radish"),
     );
-    const keys = chains(plantings).map((chain) => chain.map(({ crop }) => crop));
+    const keys = plantingRanks(plantings).map((chain) => chain.map(({ crop }) => crop));
     expect(keys).toEqual([["carrot", "radish"], ["beet"], ["spinach"]]);
-    expect(chains([])).toEqual([]);
+    expect(plantingRanks([])).toEqual([]);
   });
 });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { isoOf, theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow, isoOf } from "../../../src/base/days/day.ts";
 import { spansIn } from "../../../src/garden/plan/calendar-file.ts";
 
-const YEAR = { from: theDay(2027, 1, 1), to: theDay(2027, 12, 31) };
+const YEAR = { from: dayOrThrow(2027, 1, 1), to: dayOrThrow(2027, 12, 31) };
 const file = (...lines: readonly string[]) =>
   ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:x", ...lines, "END:VCALENDAR", ""].join("\r\n");
 const event = (...lines: readonly string[]) => ["BEGIN:VEVENT", "UID:a", ...lines, "END:VEVENT"];

@@ -1,6 +1,6 @@
-import { theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
-import { type Read, readPlan } from "../../../src/garden/plan/read.ts";
+import { type PlanResult, readPlan } from "../../../src/garden/plan/read.ts";
 
 /** The garden of these tests, frozen here: the one in plans/ grows. */
 export const TEXT = `garden: Quarry Lane
@@ -63,7 +63,7 @@ export function least(
 }
 
 /** A text read as the garden of these tests. */
-export function read(text: string, beside: Readonly<Record<string, string>> = {}): Read {
+export function read(text: string, beside: Readonly<Record<string, string>> = {}): PlanResult {
   return readPlan(text, { garden: "quarry-lane", file: "plans/quarry-lane/2027.yaml", beside });
 }
 
@@ -86,4 +86,4 @@ export function told(
 }
 
 /** A day of 2027. */
-export const on = (month: number, date: number) => theDay(2027, month, date);
+export const on = (month: number, date: number) => dayOrThrow(2027, month, date);

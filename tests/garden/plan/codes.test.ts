@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { horizonAt, tell as tellGarden } from "../../../src/app/feed.ts";
+import { horizonAt, buildSchedule as tellGarden } from "../../../src/app/feed.ts";
 import { bedDoubts } from "../../../src/engine/beds/doubts.ts";
 import { readInSeason } from "../../../src/engine/growth/doubts.ts";
-import { CODES, type Code, tell } from "../../../src/garden/plan/codes.ts";
-import { joinYears } from "../../../src/garden/plan/years.ts";
+import { CODES, type Code, diagnostic } from "../../../src/garden/plan/codes.ts";
+import { problemsBetweenYears } from "../../../src/garden/plan/years.ts";
 import { least, planOf, read, TEXT } from "./canonical.ts";
 
 const NO_FROST = "last frost: none\n  first frost: none";
@@ -113,7 +113,7 @@ describe("codes of problems", () => {
 
   for (const [code, plans] of Object.entries(YEARS))
     it(`raises ${code} between years`, () => {
-      expect(joinYears(plans).map((problem) => problem.code)).toEqual([code]);
+      expect(problemsBetweenYears(plans).map((problem) => problem.code)).toEqual([code]);
     });
 
   for (const [code, text] of Object.entries(SEASONS))
@@ -126,8 +126,8 @@ describe("codes of problems", () => {
     it(`raises ${code} once the beds are filled`, () => {
       const plans = texts.map((text) => planOf(text));
       const garden = { id: "quarry-lane", plans, usual: {} };
-      const { placed } = tellGarden(garden, horizonAt(garden, 0), {});
-      const found = bedDoubts({ plans, placed, facts: [] });
+      const { scheduled: placed } = tellGarden(garden, horizonAt(garden, 0), {});
+      const found = bedDoubts({ plans, scheduled: placed, observations: [] });
       expect(found.map((problem) => problem.code)).toEqual([code]);
     });
 
@@ -152,7 +152,7 @@ describe("codes of problems", () => {
   });
 
   it("takes the weight of a problem from the table", () => {
-    expect(tell("alike", at, "x", "y").weight).toBe("problem");
-    expect(tell("bed-too-full", at, "x", "y").weight).toBe("doubt");
+    expect(diagnostic("alike", at, "x", "y").weight).toBe("problem");
+    expect(diagnostic("bed-too-full", at, "x", "y").weight).toBe("doubt");
   });
 });

@@ -1,27 +1,27 @@
 import { describe, expect, it } from "vitest";
-import { isoOf, theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow, isoOf } from "../../../src/base/days/day.ts";
 import type { Problem } from "../../../src/base/problems/problem.ts";
 import {
-  dayIn,
+  dayInSeason,
   monthNamed,
   readDay,
   readSpan,
-  readWritten,
+  readWrittenDate,
 } from "../../../src/garden/plan/dates.ts";
 import { wordsAt } from "../../../src/garden/plan/tree.ts";
 
-const season = { from: theDay(2027, 1, 18), to: theDay(2028, 1, 18) };
+const season = { from: dayOrThrow(2027, 1, 18), to: dayOrThrow(2028, 1, 18) };
 const at = { file: "f", line: 1, column: 1 };
 
 function day(text: string): string {
   const told: Problem[] = [];
-  const found = readDay(wordsAt(text, at), { season, told });
+  const found = readDay(wordsAt(text, at), { season, problems: told });
   return found === null ? (told[0]?.code ?? "nothing told") : isoOf(found);
 }
 
 function span(text: string): string {
   const told: Problem[] = [];
-  const found = readSpan(wordsAt(text, at), { season, told });
+  const found = readSpan(wordsAt(text, at), { season, problems: told });
   return found === null
     ? (told[0]?.code ?? "nothing told")
     : `${isoOf(found.from)} ${isoOf(found.to)}`;
@@ -56,10 +56,10 @@ describe("a day in words", () => {
   it("is refused in figures, with both readings", () => {
     for (const text of ["05-06", "5/6", "5.6.", "05-06-2027"])
       expect(day(text), text).toBe("two-readings");
-    const read = readWritten("05-06");
+    const read = readWrittenDate("05-06");
     expect("wrong" in read && read.wrong.is).toBe("05-06 can be 6 May or 5 June");
     expect("wrong" in read && read.wrong.shouldBe).toBe("Write 6 May or 5 June");
-    const one = readWritten("14/5");
+    const one = readWrittenDate("14/5");
     expect("wrong" in one && one.wrong.shouldBe).toBe("Write 14 May");
     expect(day("45/46")).toBe("no-such-day");
   });
@@ -71,22 +71,22 @@ describe("a day in words", () => {
   });
 
   it("offers the nearest month", () => {
-    const read = readWritten("6 Mya");
+    const read = readWrittenDate("6 Mya");
     expect("wrong" in read && read.wrong.shouldBe).toBe("Did you mean 6 May");
     expect(day("soon")).toBe("day-unclear");
   });
 
   it("is nothing, and nothing is told, while the season is not known", () => {
     const told: Problem[] = [];
-    expect(readDay(wordsAt("6 May", at), { season: null, told })).toBeNull();
+    expect(readDay(wordsAt("6 May", at), { season: null, problems: told })).toBeNull();
     expect(told).toEqual([]);
   });
 
   it("is the earlier of two where a season has it twice", () => {
-    const long = { from: theDay(2027, 1, 18), to: theDay(2028, 1, 19) };
-    expect(dayIn(long, { month: 1, date: 18, year: null })).toBe(theDay(2027, 1, 18));
-    const short = { from: theDay(2027, 1, 19), to: theDay(2028, 1, 17) };
-    expect(dayIn(short, { month: 1, date: 18, year: null })).toBe(theDay(2027, 1, 18));
+    const long = { from: dayOrThrow(2027, 1, 18), to: dayOrThrow(2028, 1, 19) };
+    expect(dayInSeason(long, { month: 1, date: 18, year: null })).toBe(dayOrThrow(2027, 1, 18));
+    const short = { from: dayOrThrow(2027, 1, 19), to: dayOrThrow(2028, 1, 17) };
+    expect(dayInSeason(short, { month: 1, date: 18, year: null })).toBe(dayOrThrow(2027, 1, 18));
   });
 
   it("has its month by name or by three letters of it at the least", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Problem } from "../../../src/base/problems/problem.ts";
-import { minute, readHours, weekday } from "../../../src/garden/plan/hours.ts";
+import { minuteOfTime, readHours, weekdayNamed } from "../../../src/garden/plan/hours.ts";
 import { wordsAt } from "../../../src/garden/plan/tree.ts";
 
 const at = { file: "f", line: 1, column: 1 };
@@ -71,22 +71,22 @@ describe("days and hours in words", () => {
   });
 
   it("knows weekdays by three letters or more, and minutes of both clocks", () => {
-    expect([weekday("Tue"), weekday("tuesdays"), weekday("T"), weekday("Tux")]).toEqual([
-      2,
-      2,
-      null,
-      null,
-    ]);
     expect([
-      minute("9"),
-      minute("9", "30"),
-      minute("6", undefined, "pm"),
-      minute("12", undefined, "am"),
+      weekdayNamed("Tue"),
+      weekdayNamed("tuesdays"),
+      weekdayNamed("T"),
+      weekdayNamed("Tux"),
+    ]).toEqual([2, 2, null, null]);
+    expect([
+      minuteOfTime("9"),
+      minuteOfTime("9", "30"),
+      minuteOfTime("6", undefined, "pm"),
+      minuteOfTime("12", undefined, "am"),
     ]).toEqual([540, 570, 1080, 0]);
-    expect([minute("24"), minute("24", "1"), minute("0", undefined, "pm")]).toEqual([
-      1440,
-      null,
-      null,
-    ]);
+    expect([
+      minuteOfTime("24"),
+      minuteOfTime("24", "1"),
+      minuteOfTime("0", undefined, "pm"),
+    ]).toEqual([1440, null, null]);
   });
 });

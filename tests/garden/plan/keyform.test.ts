@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import type { Problem } from "../../../src/base/problems/problem.ts";
 import { inKeyForm } from "../../../src/garden/plan/keyform.ts";
-import { plainOf } from "../../../src/garden/plan/tree.ts";
+import { plainValueOf } from "../../../src/garden/plan/tree.ts";
 import { treeOf } from "../../../src/garden/plan/yaml.ts";
 
 function keys(text: string) {
   const { tree } = treeOf(text, "f");
   const told: Problem[] = [];
-  return { plan: tree && plainOf(inKeyForm(tree, told)), told: told.map(({ code }) => code) };
+  return { plan: tree && plainValueOf(inKeyForm(tree, told)), told: told.map(({ code }) => code) };
 }
 
 describe("crops as keys", () => {

@@ -1,18 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
 import type { Problem } from "../../../src/base/problems/problem.ts";
-import { NIGHT_KEYS, readNights, type Three } from "../../../src/garden/plan/nights.ts";
+import { NIGHT_KEYS, readNights, type ThreeDates } from "../../../src/garden/plan/nights.ts";
 import { treeOf } from "../../../src/garden/plan/yaml.ts";
 
 function nights(text: string, south = false) {
   const told: Problem[] = [];
   const { tree } = treeOf(text, "w.yaml");
   if (tree === null) throw new Error("the text is no YAML");
-  const read = readNights(tree, { year: 2027, south, spreadDays: 15, told });
+  const read = readNights(tree, { year: 2027, south, spreadDays: 15, problems: told });
   return { read, told: told.map(({ code, at }) => `${code}@${at.line}:${at.column}`) };
 }
 
-const iso = (three: Three | null) => three?.map((day) => day && isoOf(day)) ?? null;
+const iso = (three: ThreeDates | null) => three?.map((day) => day && isoOf(day)) ?? null;
 
 describe("nights of a weather file", () => {
   it("are early, usual and late, in a list or between commas", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Problem } from "../../../src/base/problems/problem.ts";
-import { FORMS, nearMiss, phraseKeys } from "../../../src/garden/plan/phrase.ts";
+import { nearMiss, PHRASE_FORMS, phraseKeys } from "../../../src/garden/plan/phrase.ts";
 import { PLANTING_KEY_NAMES } from "../../../src/garden/plan/shape.ts";
 import type { Words } from "../../../src/garden/plan/tree.ts";
 
@@ -62,7 +62,7 @@ describe("a planting's phrase", () => {
     });
 
   it("turns every form into keys a planting has, and every example is of its own form", () => {
-    for (const { like, pattern, keys: made } of FORMS) {
+    for (const { like, pattern, keys: made } of PHRASE_FORMS) {
       expect(pattern.test(like), like).toBe(true);
       for (const key of Object.keys(made)) expect(PLANTING_KEY_NAMES).toContain(key);
     }

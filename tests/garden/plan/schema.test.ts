@@ -1,9 +1,9 @@
 import { toJsonSchema } from "@valibot/to-json-schema";
 import { describe, expect, it } from "vitest";
-import { PLAN_FILE, SCHEMA_TITLE } from "../../../src/garden/plan/schema.ts";
+import { PLAN_FILE_SCHEMA, SCHEMA_TITLE } from "../../../src/garden/plan/schema.ts";
 import { PLANTING_KEY_NAMES } from "../../../src/garden/plan/shape.ts";
 
-const schema = { title: SCHEMA_TITLE, ...toJsonSchema(PLAN_FILE, { errorMode: "ignore" }) };
+const schema = { title: SCHEMA_TITLE, ...toJsonSchema(PLAN_FILE_SCHEMA, { errorMode: "ignore" }) };
 
 describe("the schema for editors", () => {
   it("is what plans/plan.schema.json holds (write it again with vitest -u)", async () => {

@@ -3,13 +3,13 @@ import {
   entriesOf,
   entryOf,
   itemsOf,
-  leaf,
+  leafOf,
   numberUnder,
-  part,
-  partsOfWords,
-  plainOf,
+  plainValueOf,
+  sliceWords,
+  splitWords,
   type Tree,
-  under,
+  valueUnder,
   type Words,
   wordsAt,
   wordsUnder,
@@ -27,17 +27,17 @@ function tree(text: string): Tree {
 
 describe("a file as a tree", () => {
   it("gives each part of words its own column, without the spaces around it", () => {
-    const parts = partsOfWords(words("early red,  18 plants ,x"), /,/);
+    const parts = splitWords(words("early red,  18 plants ,x"), /,/);
     expect(parts.map(({ text, at }) => [text, at.column])).toEqual([
       ["early red", 5],
       ["18 plants", 17],
       ["x", 28],
     ]);
-    expect(part(words("a bcd"), 1).where(1).column).toBe(8);
+    expect(sliceWords(words("a bcd"), 1).where(1).column).toBe(8);
   });
 
   it("keeps empty parts", () => {
-    expect(partsOfWords(words("a,,b"), /,/).map(({ text }) => text)).toEqual(["a", "", "b"]);
+    expect(splitWords(words("a,,b"), /,/).map(({ text }) => text)).toEqual(["a", "", "b"]);
   });
 
   it("finds values by key, and none for what is given nothing or is no map", () => {
@@ -45,21 +45,21 @@ describe("a file as a tree", () => {
     expect(numberUnder(plan, "a")).toBe(1);
     expect(wordsUnder(plan, "d")?.text).toBe("y");
     expect(numberUnder(plan, "d")).toBeNull();
-    expect(under(plan, "b")).toBeNull();
+    expect(valueUnder(plan, "b")).toBeNull();
     expect(entryOf(plan, "b")?.key.at.line).toBe(2);
-    expect(under(null, "a")).toBeNull();
-    expect(entriesOf(under(plan, "c"))).toEqual([]);
+    expect(valueUnder(null, "a")).toBeNull();
+    expect(entriesOf(valueUnder(plan, "c"))).toEqual([]);
   });
 
   it("takes one value that stands alone for a list of one", () => {
     const plan = tree("a: x\nb: [x, y]\nc:");
-    expect(itemsOf(under(plan, "a"))).toHaveLength(1);
-    expect(itemsOf(under(plan, "b"))).toHaveLength(2);
-    expect(itemsOf(under(plan, "c"))).toEqual([]);
+    expect(itemsOf(valueUnder(plan, "a"))).toHaveLength(1);
+    expect(itemsOf(valueUnder(plan, "b"))).toHaveLength(2);
+    expect(itemsOf(valueUnder(plan, "c"))).toEqual([]);
   });
 
   it("becomes plain values without what is given nothing", () => {
-    expect(plainOf(tree("a: 1\nb:\nc: [x, 2, ~]\nd: {e: true}"))).toEqual({
+    expect(plainValueOf(tree("a: 1\nb:\nc: [x, 2, ~]\nd: {e: true}"))).toEqual({
       a: 1,
       c: ["x", 2, null],
       d: { e: true },
@@ -69,7 +69,7 @@ describe("a file as a tree", () => {
   it("makes words that stand at one place", () => {
     const at = where(3);
     expect(wordsAt("x", at).where(9)).toEqual(at);
-    expect(leaf(wordsAt("x", at))).toMatchObject({ kind: "words", value: "x", at });
-    expect(leaf(wordsAt("5", at), 5)).toMatchObject({ value: 5 });
+    expect(leafOf(wordsAt("x", at))).toMatchObject({ kind: "words", value: "x", at });
+    expect(leafOf(wordsAt("5", at), 5)).toMatchObject({ value: 5 });
   });
 });

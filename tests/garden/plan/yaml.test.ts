@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { entriesOf, itemsOf, under, wordsUnder } from "../../../src/garden/plan/tree.ts";
+import { entriesOf, itemsOf, valueUnder, wordsUnder } from "../../../src/garden/plan/tree.ts";
 import {
-  MOST_ALIASED,
-  MOST_BYTES,
-  MOST_DEEP,
-  MOST_LETTERS,
+  MAX_ALIASED,
+  MAX_NESTING,
+  MAX_PLAN_BYTES,
+  MAX_VALUE_LETTERS,
   treeOf,
 } from "../../../src/garden/plan/yaml.ts";
 
@@ -19,7 +19,7 @@ describe("text to tree", () => {
       [1, 1],
       [2, 1],
     ]);
-    expect(itemsOf(under(tree, "b")).map(({ at }) => [at.line, at.column])).toEqual([
+    expect(itemsOf(valueUnder(tree, "b")).map(({ at }) => [at.line, at.column])).toEqual([
       [3, 5],
       [4, 5],
     ]);
@@ -54,7 +54,9 @@ describe("text to tree", () => {
   });
 
   it("refuses what is too large, too deep, too long or stands for too much", () => {
-    expect([MOST_BYTES, MOST_DEEP, MOST_ALIASED, MOST_LETTERS]).toEqual([262_144, 30, 2000, 400]);
+    expect([MAX_PLAN_BYTES, MAX_NESTING, MAX_ALIASED, MAX_VALUE_LETTERS]).toEqual([
+      262_144, 30, 2000, 400,
+    ]);
     expect(codes(`a: ${"x".repeat(401)}`)).toEqual(["too-long@1:4"]);
     expect(codes(`a: ${"[".repeat(31)}${"]".repeat(31)}`)).toEqual(["too-deep@1:34"]);
     expect(codes("a: &x [*x]")).toEqual(["too-many-aliases@1:8"]);

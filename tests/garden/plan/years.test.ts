@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { followed, joined, joinYears, wholeGarden } from "../../../src/garden/plan/years.ts";
+import {
+  predecessorOf,
+  problemsBetweenYears,
+  wholeGarden,
+  withLinkedPlantings,
+} from "../../../src/garden/plan/years.ts";
 import { ODA } from "../../engine/schedule/given.ts";
 import { least, PLAN, planOf } from "./canonical.ts";
 
@@ -7,18 +12,18 @@ const year = (y: number, crops: string) => planOf(least(crops).replace("2027", S
 const bed = (crop: string, name = "South bed", is = "12 x 4 ft") =>
   `beds:\n  ${name}:\n    is: ${is}\n    crops:\n      - ${crop}`;
 const codes = (...plans: readonly ReturnType<typeof year>[]) =>
-  joinYears(plans).map(({ code, at }) => `${code}@${at.line}`);
+  problemsBetweenYears(plans).map(({ code, at }) => `${code}@${at.line}`);
 
 describe("the years of a garden", () => {
   it("have nothing to tell of one good year", () => {
-    expect(joinYears([PLAN])).toEqual([]);
-    expect(joinYears([])).toEqual([]);
+    expect(problemsBetweenYears([PLAN])).toEqual([]);
+    expect(problemsBetweenYears([])).toEqual([]);
   });
 
   it("doubt a family back in its bed the year after, whatever the order of the plans", () => {
     const plans = [year(2027, bed("tomato")), year(2026, bed("potato"))];
     expect(codes(...plans)).toEqual(["family-too-soon@11"]);
-    expect(joinYears(plans)[0]?.is).toBe(
+    expect(problemsBetweenYears(plans)[0]?.is).toBe(
       "South bed had potato last year (plans/quarry-lane/2027.yaml, line 11), and tomato is of the nightshade family too",
     );
   });
@@ -30,7 +35,7 @@ describe("the years of a garden", () => {
   });
 
   it("doubt it in any year's file while the family should still be away, and say where it stood", () => {
-    const back = (y: number, crop: string) => joinYears([year(y, bed(crop)), NOW]);
+    const back = (y: number, crop: string) => problemsBetweenYears([year(y, bed(crop)), NOW]);
     const NOW = year(2027, bed("tomato"));
     expect(back(2024, "potato")[0]?.is).toContain("had potato in 2024 (");
     expect(back(2024, "potato")[0]?.shouldBe).toContain("3 years without that family");
@@ -62,15 +67,15 @@ describe("the years of a garden", () => {
     const older = year(2025, "crops:\n  - {name: big garlic, crop: garlic}");
     const now = year(2027, "crops:\n  - carrot: after the big garlic\n  - beet");
     const [carrot, beet] = now.plantings;
-    expect(carrot && followed(carrot, [older, now, before])?.key).toBe("2026/big-garlic");
-    expect(beet && followed(beet, [now])).toBeNull();
+    expect(carrot && predecessorOf(carrot, [older, now, before])?.key).toBe("2026/big-garlic");
+    expect(beet && predecessorOf(beet, [now])).toBeNull();
     expect(codes(older, before, now)).toEqual([]);
     expect(codes(now)).toEqual(["after-unknown@8"]);
   });
 
   it("find it in the plan's own year first", () => {
     const last = PLAN.plantings.at(-1);
-    expect(last && followed(last, [PLAN])?.key).toBe("2027/garlic");
+    expect(last && predecessorOf(last, [PLAN])?.key).toBe("2027/garlic");
   });
 });
 
@@ -92,8 +97,8 @@ describe("the whole garden", () => {
       year(2026, "crops:\n  - garlic: plant 14 Oct"),
       year(2027, "crops:\n  - spinach: after the garlic"),
     ];
-    expect(joined(plans)[1]?.plantings[0]?.after).toBe("2026/garlic");
-    expect(joined([PLAN])[0]?.plantings.map(({ after }) => after)).toEqual(
+    expect(withLinkedPlantings(plans)[1]?.plantings[0]?.after).toBe("2026/garlic");
+    expect(withLinkedPlantings([PLAN])[0]?.plantings.map(({ after }) => after)).toEqual(
       PLAN.plantings.map(({ after }) => after),
     );
   });

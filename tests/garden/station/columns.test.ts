@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import {
+  type ColumnNames,
   columnLike,
   columnNamed,
   columnsOf,
-  type Named,
+  filterRows,
   noColumn,
-  rowsWhere,
-  type Where,
+  type RowFilter,
 } from "../../../src/garden/station/columns.ts";
 import { tableOf } from "../../../src/garden/station/table.ts";
 
@@ -15,10 +15,11 @@ function tabled(text: string) {
   if (!("head" in table)) throw new Error("unread");
   return table;
 }
-const found = (head: string, named: Named = {}) => columnsOf(tabled(`${head}\n1`).head, named);
+const found = (head: string, named: ColumnNames = {}) =>
+  columnsOf(tabled(`${head}\n1`).head, named);
 const TWO =
   "location,date,low\nSeattle,2012-01-01,1\nNew York,2012-01-01,2\nSeattle,2012-01-02,3\n";
-const where = (...wheres: readonly Where[]) => rowsWhere(tabled(TWO), wheres);
+const where = (...wheres: readonly RowFilter[]) => filterRows(tabled(TWO), wheres);
 
 describe("the columns of a station's file", () => {
   test.each([
@@ -96,7 +97,7 @@ describe("the rows of one station", () => {
 
   test("are one station's though it changed its name", () => {
     const renamed = "STATION,NAME,DATE\nA1,OLD,2012-01-01\nA1,NEW,2012-01-02\n";
-    expect(rowsWhere(tabled(renamed), []).problems).toEqual([]);
+    expect(filterRows(tabled(renamed), []).problems).toEqual([]);
   });
 
   test("are a problem where none is left, or the column is not there", () => {

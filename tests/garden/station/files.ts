@@ -1,10 +1,14 @@
 import { isoOf, partsOf, plus } from "../../../src/base/days/day.ts";
-import type { Asked, ReadStation, Station } from "../../../src/garden/station/station.ts";
+import type {
+  Station,
+  StationRequest,
+  StationResult,
+} from "../../../src/garden/station/station.ts";
 import { readStation } from "../../../src/garden/station/station.ts";
 import { isoDay } from "../../gardens.ts";
 
 /** How a test asks for a station's file, where it says nothing else. */
-export const PLAINLY: Asked = { file: "s.csv", columns: {}, where: [], unit: null };
+export const PLAINLY: StationRequest = { file: "s.csv", columns: {}, where: [], unit: null };
 
 /** A file of `date,low,high,rain` over two whole years, cold in January, in °C unless it is turned. */
 export function plainFile(turn: (celsius: number) => number = (celsius) => celsius): string {
@@ -29,17 +33,17 @@ export function dailySummaries(): string {
 }
 
 /** What a file is read as. */
-export function readAs(text: string, asked: Partial<Asked> = {}): ReadStation {
+export function readAs(text: string, asked: Partial<StationRequest> = {}): StationResult {
   return readStation(text, { ...PLAINLY, ...asked });
 }
 
 /** `code@line:column` of each problem of a file. */
-export function wrongsOf(text: string, asked: Partial<Asked> = {}): readonly string[] {
+export function wrongsOf(text: string, asked: Partial<StationRequest> = {}): readonly string[] {
   return readAs(text, asked).problems.map(({ code, at }) => `${code}@${at.line}:${at.column}`);
 }
 
 /** The station of a file that must have no problem. */
-export function stationOf(text: string, asked: Partial<Asked> = {}): Station {
+export function stationOf(text: string, asked: Partial<StationRequest> = {}): Station {
   const { station, problems } = readAs(text, asked);
   if (station === null) throw new Error(JSON.stringify(problems));
   return station;

@@ -1,19 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { isoOf, plus } from "../../../src/base/days/day.ts";
 import {
-  contradicts,
-  dayNumbered,
+  contradictsLatitude,
+  dayNumberOf,
+  dayOfNumber,
   firstNights,
   isSouth,
   lastNights,
-  numberOf,
+  type NightSearch,
   quantile,
-  type Search,
 } from "../../../src/garden/station/record.ts";
 import { lowsFrom, mildBut } from "../../engine/climate/series.ts";
 import { isoDay } from "../../gardens.ts";
 
-const FROST: Search = { atMostC: 0, south: false };
+const FROST: NightSearch = { atMostC: 0, south: false };
 const nights = (found: ReturnType<typeof lastNights>) =>
   found.map(({ year, night }) => `${year} ${night}`);
 
@@ -58,11 +58,11 @@ describe("days as numbers of a year", () => {
     ["2028-02-29", 425],
     ["2028-03-01", 425],
   ])("%s is %d in 2027", (day, number) => {
-    expect(numberOf(isoDay(day), 2027)).toBe(number);
+    expect(dayNumberOf(isoDay(day), 2027)).toBe(number);
   });
 
   test("come back as month and date, whichever year they lie in", () => {
-    expect([1, 60, 0, -1, 385, 62.6].map((n) => isoOf(dayNumbered(n)).slice(5))).toEqual([
+    expect([1, 60, 0, -1, 385, 62.6].map((n) => isoOf(dayOfNumber(n)).slice(5))).toEqual([
       "01-01",
       "03-01",
       "12-31",
@@ -178,11 +178,11 @@ describe("the half of the world of a record", () => {
       lowsFrom("2020-01-01", "2020-12-31", (day) =>
         isoOf(day).slice(5, 7) === "01" ? januaryC : 8,
       );
-    expect(contradicts(apart(3), -33)).toBe(true);
-    expect(contradicts(apart(3), 33)).toBe(false);
-    expect(contradicts(apart(13), 33)).toBe(true);
-    expect(contradicts(apart(13), -33)).toBe(false);
-    expect(contradicts(apart(4), -1)).toBe(false);
-    expect(contradicts([], -33)).toBe(false);
+    expect(contradictsLatitude(apart(3), -33)).toBe(true);
+    expect(contradictsLatitude(apart(3), 33)).toBe(false);
+    expect(contradictsLatitude(apart(13), 33)).toBe(true);
+    expect(contradictsLatitude(apart(13), -33)).toBe(false);
+    expect(contradictsLatitude(apart(4), -1)).toBe(false);
+    expect(contradictsLatitude([], -33)).toBe(false);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { reportOn } from "../../../src/garden/station/report.ts";
-import { figuresOf } from "../../../src/garden/station/written.ts";
+import { figuresOf } from "../../../src/garden/station/weather-file.ts";
 import { dailySummaries, plainFile, stationOf } from "./files.ts";
 
 const report = (text: string, given: number | null = null) => {

@@ -7,7 +7,7 @@ const withRow = (row: string) => `${plainFile()}${row}\n`;
 
 describe("a station's file", () => {
   test("of a date, a low, a high and rain gives its days in order", () => {
-    const { days, unit, unitBy, read, name, latitude } = stationOf(plainFile());
+    const { days, unit, unitBy, columnsRead: read, name, latitude } = stationOf(plainFile());
     expect(days).toHaveLength(731);
     expect(days[0]).toMatchObject({ lowC: -6, highC: 5, rainMm: 1 });
     expect([unit, unitBy, name, latitude]).toEqual(["°C", "values", null, null]);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { frozenThrough, unlikelyIn } from "../../../src/garden/station/unlikely.ts";
-import { figuresOf } from "../../../src/garden/station/written.ts";
+import { figuresOf } from "../../../src/garden/station/weather-file.ts";
 import { plainFile, stationOf } from "./files.ts";
 
 type Given = { readonly latitude?: number; readonly unit?: "°C" | "°F" };

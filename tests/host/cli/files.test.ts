@@ -37,9 +37,11 @@ describe("the files of a garden's folder", () => {
 
 describe("a garden read from a folder", () => {
   test("has every year's plan, and all of them were asked for", () => {
-    const { garden, asked, problems } = readGarden(
-      folderOf({ "2027.yaml": year(2027), "2028.yaml": year(2028) }),
-    );
+    const {
+      garden,
+      requested: asked,
+      problems,
+    } = readGarden(folderOf({ "2027.yaml": year(2027), "2028.yaml": year(2028) }));
     expect(problems).toEqual([]);
     expect(garden?.plans.map((plan) => plan.year)).toEqual([2027, 2028]);
     expect(asked).toEqual(garden?.plans);
@@ -61,7 +63,7 @@ describe("a garden read from a folder", () => {
 describe("a garden read from one year's file", () => {
   test("has the neighbouring years too, and only that one was asked for", () => {
     const folder = folderOf({ "2027.yaml": year(2027), "2028.yaml": year(2028) });
-    const { garden, asked } = readGarden(join(folder, "2028.yaml"));
+    const { garden, requested: asked } = readGarden(join(folder, "2028.yaml"));
     expect(garden?.plans.map((plan) => plan.year)).toEqual([2027, 2028]);
     expect(asked.map((plan) => plan.year)).toEqual([2028]);
   });
@@ -70,7 +72,7 @@ describe("a garden read from one year's file", () => {
     const folder = folderOf({ "2027.yaml": year(2027) });
     mkdirSync(join(folder, "tries"));
     writeFileSync(join(folder, "tries", "what-if.yaml"), year(2027, "  - beet\n"));
-    const { garden, asked } = readGarden(join(folder, "tries", "what-if.yaml"));
+    const { garden, requested: asked } = readGarden(join(folder, "tries", "what-if.yaml"));
     expect(garden?.id).toBe("tries");
     expect(asked[0]?.plantings[0]?.crop).toBe("beet");
   });

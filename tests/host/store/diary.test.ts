@@ -1,6 +1,6 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import { theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import { addAnswer, addWords, type SaidLine, withDiary } from "../../../src/host/store/diary.ts";
 import { gardenIn, openGarden } from "../../../src/host/store/gardens.ts";
@@ -8,7 +8,7 @@ import { savePlan } from "../../../src/host/store/plans.ts";
 import { firstOf, SAVED_AT } from "./made.ts";
 
 const UP: SaidLine & { readonly task: null } = {
-  day: theDay(2027, 5, 24),
+  day: dayOrThrow(2027, 5, 24),
   text: "carrots up",
   task: null,
   person: "oda",
@@ -60,7 +60,7 @@ describe("a line said over a link", () => {
 
   test("said again by the same person of the same day is one, and of another day another", async () => {
     expect(await addWords(env.DB, "dell", UP)).toBe(false);
-    expect(await addWords(env.DB, "dell", { ...UP, day: theDay(2027, 5, 25) })).toBe(true);
+    expect(await addWords(env.DB, "dell", { ...UP, day: dayOrThrow(2027, 5, 25) })).toBe(true);
     expect((await stored("dell")).lines).toHaveLength(3);
   });
 

@@ -24,7 +24,14 @@ const keyOf = (garden: string, feed = "tasks.ics") => ({ garden, link: "owner-1"
 
 function written(text: string, over: Partial<Written> = {}): Written {
   const from = { revision: 1, code: "code 1", until: UNTIL };
-  return { text, print: `print of ${text}`, lastModified: SAVED_AT, ledger, ...from, ...over };
+  return {
+    text,
+    print: `print of ${text}`,
+    lastModified: SAVED_AT,
+    ledger,
+    ...from,
+    ...over,
+  };
 }
 
 const ledger = { entries: {} };
@@ -50,7 +57,11 @@ describe("a feed's record", () => {
     const made = { over: null, written: written(text) };
     expect(await storeFeed(env.DB, keyOf("quarry-lane"), made)).toBe(true);
     const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
-    expect(polled?.stored).toMatchObject({ size: 10, print: `print of ${text}`, until: UNTIL });
+    expect(polled?.stored).toMatchObject({
+      size: 10,
+      print: `print of ${text}`,
+      until: UNTIL,
+    });
     expect(unpack(polled?.stored?.packed ?? "")).toBe(text);
   });
 
@@ -63,7 +74,13 @@ describe("a feed's record", () => {
   });
 
   test("gives the next writing the ledger that was kept", async () => {
-    const entry = { print: "p", sequence: 2, stamp: SAVED_AT, when: "day 1", text: "BEGIN:VEVENT" };
+    const entry = {
+      fingerprint: "p",
+      sequence: 2,
+      stamp: SAVED_AT,
+      when: "day 1",
+      text: "BEGIN:VEVENT",
+    };
     const kept = { entries: { "2027/beet/thin/1": entry } };
     const over = await record("quarry-lane");
     const made = { over, written: written("second", { ledger: kept }) };

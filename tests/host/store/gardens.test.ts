@@ -1,7 +1,7 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Day } from "../../../src/base/days/day.ts";
-import type { Standing } from "../../../src/engine/schedule/placed.ts";
+import type { PublishedState } from "../../../src/engine/schedule/scheduled-task.ts";
 import {
   eventsIn,
   gardenIn,
@@ -14,12 +14,12 @@ import { savePlan } from "../../../src/host/store/plans.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 import { firstOf, SAVED_AT } from "./made.ts";
 
-const standing = { "2027/beet/thin/1": { day: 20950 } } as unknown as Standing;
+const standing = { "2027/beet/thin/1": { day: 20950 } } as unknown as PublishedState;
 
-const keepStanding = (db: D1Database, garden: StoredGarden, told: Standing) =>
+const keepStanding = (db: D1Database, garden: StoredGarden, told: PublishedState) =>
   keepTold(db, garden, {
     events: [],
-    standing: told,
+    publishedState: told,
     code: "code 1",
     until: SAVED_AT + 1,
     now: SAVED_AT,
@@ -59,7 +59,13 @@ describe("a garden's record", () => {
     const before = await stored("hill");
     expect([before.told, eventsIn(before)]).toEqual([null, null]);
     const events = [{ key: "2027/beet/thin/1" }] as unknown as readonly Event[];
-    await keepTold(env.DB, before, { events, standing, code: "code 2", until: 7, now: SAVED_AT });
+    await keepTold(env.DB, before, {
+      events,
+      publishedState: standing,
+      code: "code 2",
+      until: 7,
+      now: SAVED_AT,
+    });
     const after = await stored("hill");
     expect(after.told).toMatchObject({ revision: before.revision, code: "code 2", until: 7 });
     expect(eventsIn(after)).toEqual(events);
@@ -70,7 +76,7 @@ describe("a garden's record", () => {
     const usual = { "2027/beet/thin/1": 20950 as Day };
     await keepUsual(env.DB, await stored("glen"), usual);
     const kept = await stored("glen");
-    expect([kept.usual, gardenIn(kept).usual]).toEqual([usual, usual]);
+    expect([kept.usual, gardenIn(kept).baseline]).toEqual([usual, usual]);
     await savePlan(env.DB, firstOf("glen", { year: 2028 }));
     const after = await stored("glen");
     expect(after.usual).toBeNull();
@@ -82,7 +88,7 @@ describe("a garden's record", () => {
     const before = await stored("fen");
     await keepTold(env.DB, before, {
       events: [],
-      standing,
+      publishedState: standing,
       code: "code 1",
       until: 7,
       now: SAVED_AT,
@@ -92,7 +98,7 @@ describe("a garden's record", () => {
       `UPDATE gardens SET events = '[{"key', standing = '{"20', usual = '{"2' WHERE id = 'fen'`,
     ).run();
     const after = await stored("fen");
-    expect(after).toMatchObject({ standing: {}, usual: null, standingVersion: 1 });
+    expect(after).toMatchObject({ publishedState: {}, usual: null, standingVersion: 1 });
     expect(eventsIn(after)).toBeNull();
     expect(await keepStanding(env.DB, after, standing)).toBe(true);
   });
@@ -147,7 +153,7 @@ test("a garden remembers what its events were told with before", async () => {
   const keep = async (events: readonly Event[], now: number) => {
     const { stored } = (await openGarden(env.DB, "mill")) ?? {};
     if (!stored) throw new Error("no such garden");
-    const told = { events, standing: {}, code: "code 1", until: SAVED_AT + 1, now };
+    const told = { events, publishedState: {}, code: "code 1", until: SAVED_AT + 1, now };
     expect(await keepTold(env.DB, stored, told)).toBe(true);
   };
   await keep([event("imre/2027-05-08", ["a", "b"])], SAVED_AT);

@@ -1,6 +1,6 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, expect, test } from "vitest";
-import { theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { addWords } from "../../../src/host/store/diary.ts";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
 import { openGarden } from "../../../src/host/store/gardens.ts";
@@ -25,7 +25,7 @@ async function rowsOf(garden: string): Promise<number> {
 beforeAll(async () => {
   for (const garden of ["weir", "brook"]) {
     await savePlan(env.DB, firstOf(garden));
-    const line = { day: theDay(2027, 5, 8), text: "carrots up", task: null, person: null };
+    const line = { day: dayOrThrow(2027, 5, 8), text: "carrots up", task: null, person: null };
     await addWords(env.DB, garden, { ...line, saidAt: NOW });
     await revoke(env.DB, garden, "reader-1", NOW);
     const made = { revision: 1, code: "code 1", until: NOW };

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { horizonAt, tell, usualOf } from "../../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
 import { readInSeason } from "../../../src/engine/growth/doubts.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
 import type { Shell } from "../../../src/host/web/shell.ts";
@@ -8,7 +8,13 @@ import { ask, core, linkTo, ORIGIN, shellWith } from "./garden.ts";
 let shell: Shell;
 
 beforeAll(async () => {
-  const real = { ...core, readPlan: readInSeason, horizonAt, usualOf, tell };
+  const real = {
+    ...core,
+    readPlan: readInSeason,
+    horizonAt,
+    usualOf: buildBaseline,
+    tell: buildSchedule,
+  };
   shell = await shellWith({ core: real });
 });
 

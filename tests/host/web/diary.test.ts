@@ -1,6 +1,6 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import { horizonAt, tell, usualOf } from "../../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
 import { readInSeason } from "../../../src/engine/growth/doubts.ts";
 import type { Shell } from "../../../src/host/web/shell.ts";
 import { ask, core, linkTo, publish, shellWith } from "./garden.ts";
@@ -16,7 +16,13 @@ let shell: Shell;
 let page: string;
 
 beforeAll(async () => {
-  const real = { ...core, readPlan: readInSeason, horizonAt, usualOf, tell };
+  const real = {
+    ...core,
+    readPlan: readInSeason,
+    horizonAt,
+    usualOf: buildBaseline,
+    tell: buildSchedule,
+  };
   shell = await shellWith({ core: real });
   await publish(shell, "said", PLAN);
   page = `${await linkTo("said", "helper", "imre")}diary`;

@@ -1,14 +1,14 @@
 import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test";
 import { env } from "cloudflare:workers";
-import { type Day, dayFromIso, isoOf, plus, theDay } from "../../../src/base/days/day.ts";
+import { type Day, dayFromIso, dayOrThrow, isoOf, plus } from "../../../src/base/days/day.ts";
 import type { Problem } from "../../../src/base/problems/problem.ts";
-import type { Standing } from "../../../src/engine/schedule/placed.ts";
+import type { PublishedState } from "../../../src/engine/schedule/scheduled-task.ts";
 import type { DiaryLine, Plan } from "../../../src/garden/model/plan.ts";
 import { keyFrom, pathOf } from "../../../src/host/links/mac.ts";
 import type { Link, Role } from "../../../src/host/links/segment.ts";
 import { app } from "../../../src/host/web/app.ts";
 import type { Core, PlanAt, Shell } from "../../../src/host/web/shell.ts";
-import { choose } from "../../../src/views/calendar/choose.ts";
+import { chooseEvents } from "../../../src/views/calendar/choose-events.ts";
 import { writeCalendar } from "../../../src/views/calendar/write.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 
@@ -121,25 +121,25 @@ function alwaysOn(day: Day): readonly Event[] {
 /** The fake core; its "still open" stands on the day after the horizon's own, so that a horizon passed shows. */
 export const core: Core = {
   readPlan,
-  choose,
+  choose: chooseEvents,
   writeCalendar,
   usualOf: () => ({}),
   horizonAt: (_, instant) => {
     const today = Math.floor(instant / MS_PER_DAY) as Day;
     const openDays = { "": plus(today, 1) };
-    return { firstDay: theDay(2027, 1, 1), openDays, until: (today + 1) * MS_PER_DAY };
+    return { firstDay: dayOrThrow(2027, 1, 1), openDays, until: (today + 1) * MS_PER_DAY };
   },
   tell: (garden, horizon, standing) => {
     const lines = garden.plans.flatMap((plan) => plan.diary);
     const open = horizon.openDays[""] ?? horizon.firstDay;
     const told = lines.map(({ day, text }) => {
-      return [text, standing[text] ?? ({ day } as unknown as Standing[string])] as const;
+      return [text, standing[text] ?? ({ day } as unknown as PublishedState[string])] as const;
     });
     const events = [...lines.flatMap(eventsOf), ...alwaysOn(open)];
     // Every task told is remembered, as the real core does, beside the lines it was made from.
     const ids = events.flatMap(({ tasks }) => tasks.map((id) => [id, {}] as const));
-    const kept = Object.fromEntries([...ids, ...told]) as Standing;
-    return { placed: [], events, standing: kept };
+    const kept = Object.fromEntries([...ids, ...told]) as PublishedState;
+    return { scheduled: [], events, publishedState: kept };
   },
 };
 

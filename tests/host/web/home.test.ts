@@ -86,7 +86,7 @@ describe("an event's page", () => {
       const window = { earliest: Math.floor(day), latest: Math.floor(day) + 9 };
       const title = { verb: "Thin", object: "beets" };
       const placed = [{ task: { id: "2027/thin-beets/do/1", title, because: () => [] }, window }];
-      return { ...told, placed: placed as unknown as typeof told.placed };
+      return { ...told, scheduled: placed as unknown as typeof told.scheduled };
     };
     const owner = await linkTo("quarry-lane", "owner");
     const path = `${owner}on/2027/thin-beets/do/1`;
@@ -133,7 +133,7 @@ describe("an event's page", () => {
       const task = { id: "2027/thin-beets/do/1", title, because: () => [], rhythm: "session" };
       const window = { earliest: 20950, latest: 20960 };
       const placed = [{ task, window, day: 20953, done: null }];
-      return { ...told, placed: placed as unknown as typeof told.placed };
+      return { ...told, scheduled: placed as unknown as typeof told.scheduled };
     };
     const html = await pageOf(`${imre}on/imre/2027-05-08`, { core: { ...core, tell } });
     expect(html).toContain("<h1>Thin beets</h1>");

@@ -1,17 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { type Day, plus, theDay } from "../../../src/base/days/day.ts";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
+import { type Day, dayOrThrow, plus } from "../../../src/base/days/day.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import type { Link } from "../../../src/host/links/segment.ts";
 import type { StoredGarden } from "../../../src/host/store/gardens.ts";
 import { comingUp, jobOf, movedPartOf, partOf } from "../../../src/host/web/jobs.ts";
 import type { Shell } from "../../../src/host/web/shell.ts";
 import { type Telling, tellNow } from "../../../src/host/web/visit.ts";
-import { choose } from "../../../src/views/calendar/choose.ts";
+import { chooseEvents } from "../../../src/views/calendar/choose-events.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 
 const CLOCK = "America/Denver";
-const TODAY = theDay(2027, 3, 10);
+const TODAY = dayOrThrow(2027, 3, 10);
 
 function event(over: Partial<Event>): Event {
   return {
@@ -40,7 +40,7 @@ function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
   const plan = { site: { clock: CLOCK }, measures: "metric", people } as unknown as Plan;
   const stored = { id: "g", plans: [{ plan }], lines: [], standing: {} } as unknown as StoredGarden;
   const core = {
-    choose,
+    choose: chooseEvents,
     horizonAt: () => null,
     tell: () => ({ events, placed: [], standing: {} }),
   };
@@ -94,7 +94,7 @@ describe("a job", () => {
     const [from, to] = [Date.UTC(2027, 2, 14, 8), Date.UTC(2027, 2, 14, 16)];
     const job = jobOf(
       telling([]),
-      event({ day: theDay(2027, 3, 14), when: { kind: "timed", from, to } }),
+      event({ day: dayOrThrow(2027, 3, 14), when: { kind: "timed", from, to } }),
     );
     expect(job.when).toBe("Sunday 14 Mar, 01:00 to 10:00");
   });
@@ -116,7 +116,7 @@ describe("a task's part of its event's page", () => {
   ];
   const task = { title: { verb: "Thin", object: "beets" }, because };
   const placed = (from: Day, to: Day) =>
-    ({ task, window: { earliest: from, latest: to } }) as unknown as Placed;
+    ({ task, window: { earliest: from, latest: to } }) as unknown as ScheduledTask;
 
   test("says both days of its window, or the one", () => {
     expect(partOf(telling([]), placed(TODAY, plus(TODAY, 9))).window).toBe(
@@ -133,7 +133,7 @@ describe("a task's part of its event's page", () => {
   });
 
   test("says where it stands now, if its event had it before", () => {
-    const moved = { ...placed(TODAY, TODAY), day: plus(TODAY, 2) } as Placed;
+    const moved = { ...placed(TODAY, TODAY), day: plus(TODAY, 2) } as ScheduledTask;
     expect(movedPartOf(telling([]), moved).now).toBe("Now on Friday 12 Mar.");
     expect(partOf(telling([]), moved).now).toBe("");
   });

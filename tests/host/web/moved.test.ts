@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { horizonAt, tell } from "../../../src/app/feed.ts";
-import { theDay } from "../../../src/base/days/day.ts";
+import { buildSchedule, horizonAt } from "../../../src/app/feed.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 import type { StoredLine } from "../../../src/host/store/diary.ts";
@@ -19,16 +19,16 @@ function telling(
 ): Telling {
   const lines = said.map(
     ([task, text], at): StoredLine => ({
-      ...{ id: at + 1, day: theDay(2027, ...on), text, task, person: null },
-      saidAt: startOf(theDay(2027, ...on), zone),
+      ...{ id: at + 1, day: dayOrThrow(2027, ...on), text, task, person: null },
+      saidAt: startOf(dayOrThrow(2027, ...on), zone),
     }),
   );
   const stored = { id: "quarry-lane", plans: [{ plan }], lines, standing: {}, usual: null };
-  const now = () => startOf(theDay(2027, ...on), zone) + 3_600_000;
-  return { shell: { core: { tell, horizonAt }, now }, stored } as unknown as Telling;
+  const now = () => startOf(dayOrThrow(2027, ...on), zone) + 3_600_000;
+  return { shell: { core: { tell: buildSchedule, horizonAt }, now }, stored } as unknown as Telling;
 }
 
-const moved = (at: Telling, task: string) => movedBy(at, [task], tellNow(at).placed);
+const moved = (at: Telling, task: string) => movedBy(at, [task], tellNow(at).scheduled);
 
 test("an answer that moves later days tells which, and from when", () => {
   const late = telling([6, 1], [CARROTS_OUT, "done"]);

@@ -94,7 +94,7 @@ describe("writing a feed", () => {
     let version = 0;
     const tell: typeof core.tell = (garden, horizon, standing) => {
       version += 1;
-      return { ...core.tell(garden, horizon, standing), standing: { ...standing } };
+      return { ...core.tell(garden, horizon, standing), publishedState: { ...standing } };
     };
     const db: D1Database = {
       prepare: (query) =>
@@ -242,7 +242,7 @@ function restless(tell: typeof core.tell): typeof core.tell {
   return (garden, horizon, standing) => {
     const told = tell(garden, horizon, standing);
     times += 1;
-    const restless = { day: times } as unknown as (typeof told.standing)[string];
-    return { ...told, standing: { restless } };
+    const restless = { day: times } as unknown as (typeof told.publishedState)[string];
+    return { ...told, publishedState: { restless } };
   };
 }

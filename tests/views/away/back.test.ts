@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
+import type { AwayNeed } from "../../../src/views/away/away-need.ts";
 import { backLines } from "../../../src/views/away/back.ts";
-import type { Telling } from "../../../src/views/away/before.ts";
-import { listsOf } from "../../../src/views/away/lists.ts";
-import type { Need } from "../../../src/views/away/need.ts";
+import type { AwayContext } from "../../../src/views/away/before.ts";
+import { buildAwayLists } from "../../../src/views/away/lists.ts";
 import { inDays, placedOf, SATURDAY, windowOf } from "../../engine/schedule/given.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
@@ -12,15 +12,15 @@ const LEAVE = { ...SPAN, away: ["imre", "oda"], home: [], alone: [SPAN] };
 const PICK = placedOf({}, { id: "pick", title: { verb: "Pick", object: "beans", where: "bed" } });
 
 function lines(
-  back: readonly Placed[],
-  needs: readonly Need[],
-  leave: Telling["report"]["leave"] = LEAVE,
+  back: readonly ScheduledTask[],
+  needs: readonly AwayNeed[],
+  leave: AwayContext["report"]["leave"] = LEAVE,
 ) {
   return backLines({
-    report: { leave, begun: true, jobs: listsOf(() => []), needs },
+    report: { leave, begun: true, jobs: buildAwayLists(() => []), needs },
     plan: planOf(QUARRY),
-    jobs: listsOf((list) => (list === "back" ? back : [])),
-    placed: new Map([...back, PICK].map((each) => [each.task.id, each])),
+    jobs: buildAwayLists((list) => (list === "back" ? back : [])),
+    scheduled: new Map([...back, PICK].map((each) => [each.task.id, each])),
   });
 }
 
@@ -29,7 +29,7 @@ const pick = (left: "grows out" | "ripens" | "stands") =>
 const up = (board: boolean) =>
   ({
     kind: "up",
-    called: "carrots",
+    plants: "carrots",
     bed: "root-bed",
     day: inDays(-5),
     late: inDays(2),
@@ -61,7 +61,7 @@ describe("when you're back", () => {
   });
 
   test("trays go on where they were, those outdoors by the hour", () => {
-    const trays = { kind: "trays", called: ["kale"] } as const;
+    const trays = { kind: "trays", plants: ["kale"] } as const;
     expect(lines([], [{ ...trays, hardeningFloorC: null }])).toEqual([
       "Trays of kale: water what is dry.",
     ]);

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { caution } from "../../../src/engine/practices/say.ts";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
-import { beforeLines, minutesTitle, type Telling } from "../../../src/views/away/before.ts";
-import { listsOf } from "../../../src/views/away/lists.ts";
-import type { Need } from "../../../src/views/away/need.ts";
+import { caution } from "../../../src/engine/practices/sentence.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
+import type { AwayNeed } from "../../../src/views/away/away-need.ts";
+import { type AwayContext, beforeLines, minutesTitle } from "../../../src/views/away/before.ts";
+import { buildAwayLists } from "../../../src/views/away/lists.ts";
 import { inDays, placedOf, SATURDAY } from "../../engine/schedule/given.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
@@ -11,22 +11,22 @@ const SPAN = { from: inDays(3), to: inDays(9) };
 const LEAVE = { ...SPAN, away: ["imre", "oda"], home: [], alone: [SPAN] };
 
 type Given = {
-  readonly before?: readonly Placed[];
-  readonly neighbour?: readonly Placed[];
-  readonly needs?: readonly Need[];
-  readonly leave?: Telling["report"]["leave"];
+  readonly before?: readonly ScheduledTask[];
+  readonly neighbour?: readonly ScheduledTask[];
+  readonly needs?: readonly AwayNeed[];
+  readonly leave?: AwayContext["report"]["leave"];
 };
 
 function lines({ before = [], neighbour = [], needs = [], leave = LEAVE }: Given) {
-  const jobs = listsOf((list) =>
+  const jobs = buildAwayLists((list) =>
     list === "before" ? before : list === "neighbour" ? neighbour : [],
   );
   const known = [...before, ...neighbour, PICK];
   return beforeLines({
-    report: { leave, begun: false, jobs: listsOf(() => []), needs },
+    report: { leave, begun: false, jobs: buildAwayLists(() => []), needs },
     plan: planOf(QUARRY),
     jobs,
-    placed: new Map(known.map((each) => [each.task.id, each])),
+    scheduled: new Map(known.map((each) => [each.task.id, each])),
   });
 }
 
@@ -64,7 +64,7 @@ describe("before you go", () => {
       placedOf({}, { id: "b", practice: "water", bed: null }),
       placedOf({}, { id: "c" }),
     ];
-    const trays = { kind: "trays", called: ["tomatoes"], hardeningFloorC: 10 } as const;
+    const trays = { kind: "trays", plants: ["tomatoes"], hardeningFloorC: 10 } as const;
     const needs = [trays, { kind: "vents" }, { ...bearing, left: "grows out" }] as const;
     expect(lines({ before, needs })).toEqual([
       "10 min: Trays of tomatoes: full shade all day, out of the wind, on a wet mat, watered well. Nights below 50 °F to come: leave them inside.",
@@ -95,7 +95,7 @@ describe("before you go", () => {
   });
 
   test("trays indoors want light and a wet mat", () => {
-    expect(lines({ needs: [{ kind: "trays", called: ["kale"], hardeningFloorC: null }] })).toEqual([
+    expect(lines({ needs: [{ kind: "trays", plants: ["kale"], hardeningFloorC: null }] })).toEqual([
       "10 min: Trays of kale: good light without hard sun, on a wet mat, watered well.",
     ]);
   });

@@ -1,12 +1,15 @@
 import { describe, expect, test } from "vitest";
+import type { AwayWaterNeed } from "../../../src/views/away/away-need.ts";
 import { waterLines } from "../../../src/views/away/cans.ts";
-import type { Thirst } from "../../../src/views/away/need.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
 const US = planOf(QUARRY);
 const METRIC = { ...US, measures: "metric" } as const;
-const thirst = (bed: string | null, litresAWeek: number | null, runs: Thirst["runs"] = null) =>
-  ({ kind: "water", bed, litresAWeek, runs }) as const;
+const thirst = (
+  bed: string | null,
+  litresAWeek: number | null,
+  runs: AwayWaterNeed["runs"] = null,
+) => ({ kind: "water", bed, litresAWeek, runs }) as const;
 
 describe("water for somebody with a can", () => {
   test("is told in cans, bags every other day and beds every third", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { choose, type FeedChoice } from "../../../src/views/calendar/choose.ts";
+import { chooseEvents, type FeedChoice } from "../../../src/views/calendar/choose-events.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 import { QUARRY, tellOf } from "../../gardens.ts";
 
@@ -14,7 +14,7 @@ const about = (some: readonly Event[]) =>
     .filter(({ key }) => key.includes("/away/"))
     .map(({ title, day, people }) => `${isoOf(day)} ${title} (${people.join(", ")})`);
 const feed = (choice: Partial<FeedChoice>) =>
-  choose(events, {
+  chooseEvents(events, {
     of: "household",
     kind: "sessions",
     bed: null,

@@ -1,6 +1,6 @@
-import type { Season } from "../../../src/engine/beds/lives.ts";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
-import { understand } from "../../../src/garden/diary/understand.ts";
+import type { GardenSeason } from "../../../src/engine/beds/lives.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
+import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import { type AwayReport, awayReports } from "../../../src/views/away/report.ts";
 import { type AwayText, awayTexts } from "../../../src/views/away/texts.ts";
@@ -25,11 +25,11 @@ export const unnamed = (text: string): string => text.replace(/people:\n(?: {2}.
 /** When and for whom it is told. */
 export type When = { readonly on?: string; readonly person?: string };
 
-/** What the feed placed of a garden's text, its reports and their texts. */
+/** What the feed scheduled of a garden's text, its reports and their texts. */
 export type Away = {
   readonly plan: Plan;
-  readonly placed: readonly Placed[];
-  readonly season: Season;
+  readonly scheduled: readonly ScheduledTask[];
+  readonly season: GardenSeason;
   readonly reports: readonly AwayReport[];
   readonly texts: readonly (readonly AwayText[])[];
 };
@@ -37,11 +37,11 @@ export type Away = {
 /** A garden's absences told, as of 1 January where no day is given. */
 export function awayOf(text: string, { on = "2027-01-01", person }: When = {}): Away {
   const plan = planOf(text);
-  const { placed } = tellOf(text, { on });
-  const season = { plans: [plan], placed, facts: understand(plan.diary, [plan]) };
+  const { scheduled } = tellOf(text, { on });
+  const season = { plans: [plan], scheduled, observations: parseDiary(plan.diary, [plan]) };
   const reports = awayReports(plan, season, { person: person ?? null, today: isoDay(on) });
-  const texts = reports.map((report) => awayTexts(report, plan, placed));
-  return { plan, placed, season, reports, texts };
+  const texts = reports.map((report) => awayTexts(report, plan, scheduled));
+  return { plan, scheduled, season, reports, texts };
 }
 
 /** The lines of one list of an absence, the first where none is said; none where there is no such text. */

@@ -3,7 +3,7 @@ import type { Plan } from "../../../src/garden/model/plan.ts";
 import {
   comesFirst,
   daysAlone,
-  daysOf,
+  daysWithin,
   goesLast,
   isIn,
   leavesOf,
@@ -82,12 +82,8 @@ describe("leaves", () => {
 
 test("a span holds both its ends", () => {
   const span = { from: day("07-03"), to: day("07-05") };
-  expect(daysOf(span)).toEqual([day("07-03"), day("07-04"), day("07-05")]);
-  expect([day("07-02"), ...daysOf(span), day("07-06")].map((each) => isIn(each, span))).toEqual([
-    false,
-    true,
-    true,
-    true,
-    false,
-  ]);
+  expect(daysWithin(span)).toEqual([day("07-03"), day("07-04"), day("07-05")]);
+  expect([day("07-02"), ...daysWithin(span), day("07-06")].map((each) => isIn(each, span))).toEqual(
+    [false, true, true, true, false],
+  );
 });

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Task } from "../../../src/engine/practices/task.ts";
 import { householdOf } from "../../../src/engine/schedule/household.ts";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import type { Absence } from "../../../src/garden/model/plan.ts";
 import type { Leave } from "../../../src/views/away/leave.ts";
-import { listOf, listsOf } from "../../../src/views/away/lists.ts";
+import { awayListFor, buildAwayLists } from "../../../src/views/away/lists.ts";
 import { IMRE, inDays, personOf, placedOf, windowOf } from "../../engine/schedule/given.ts";
 
 const ODA = personOf("oda");
@@ -12,10 +12,10 @@ const SPAN = { from: inDays(3), to: inDays(9) };
 const ALL: Leave = { ...SPAN, away: ["imre", "oda"], home: [], alone: [SPAN] };
 const ONE: Leave = { ...SPAN, away: ["imre"], home: ["oda"], alone: [] };
 
-const placedFor = (leave: Leave, given: Partial<Placed>, task: Partial<Task> = {}) => {
+const placedFor = (leave: Leave, given: Partial<ScheduledTask>, task: Partial<Task> = {}) => {
   const absences: Absence[] = leave.away.map((person) => ({ person, ...SPAN }));
   const household = householdOf([IMRE, ODA], absences);
-  return listOf(placedOf(given, task), leave, { household, today: inDays(-30) });
+  return awayListFor(placedOf(given, task), leave, { household, today: inDays(-30) });
 };
 /** A window that ends so many days after SATURDAY, from so many before. */
 const until = (days: number, before = 7) => windowOf(before, days);
@@ -83,7 +83,7 @@ describe("a job before an absence", () => {
     expect(placedFor(ALL, { ...early, day: inDays(-20), window: until(6, 30) })).toBeNull();
     expect(placedFor(ONE, { ...early, people: ["oda"] })).toBeNull();
     const household = householdOf([IMRE, ODA], []);
-    expect(listOf(placedOf(early), ALL, { household, today: inDays(1) })).toBeNull();
+    expect(awayListFor(placedOf(early), ALL, { household, today: inDays(1) })).toBeNull();
   });
 
   test("is told whatever its last day where a row would die of it", () => {
@@ -116,7 +116,7 @@ describe("a job after an absence", () => {
 });
 
 test("lists hold something for each of them", () => {
-  expect(listsOf((list) => [list])).toEqual({
+  expect(buildAwayLists((list) => [list])).toEqual({
     before: ["before"],
     home: ["home"],
     neighbour: ["neighbour"],

@@ -1,20 +1,22 @@
 import { describe, expect, test } from "vitest";
 import type { Day } from "../../../src/base/days/day.ts";
-import type { Need } from "../../../src/views/away/need.ts";
+import type { AwayNeed } from "../../../src/views/away/away-need.ts";
 import { needsOf } from "../../../src/views/away/needs.ts";
-import { wholeOf } from "../../../src/views/away/whole.ts";
+import { wholeGardenOf } from "../../../src/views/away/whole-garden.ts";
 import { awayOf, LUSH } from "./given.ts";
 
-const { plan, season, placed } = awayOf(LUSH);
-const whole = wholeOf(plan, season);
+const { plan, season, scheduled } = awayOf(LUSH);
+const whole = wholeGardenOf(plan, season);
 const dayOf = (id: string) => {
-  const found = placed.find(({ task }) => task.id === `2027/${id}`);
+  const found = scheduled.find(({ task }) => task.id === `2027/${id}`);
   if (!found) throw new Error(`no task ${id}`);
   return found.day;
 };
 /** What is needed of one kind between two days, as counts of days. */
-const needs = (from: number, to: number, kind: Need["kind"]) =>
-  needsOf(whole, placed, { from: from as Day, to: to as Day }).filter((need) => need.kind === kind);
+const needs = (from: number, to: number, kind: AwayNeed["kind"]) =>
+  needsOf(whole, scheduled, { from: from as Day, to: to as Day }).filter(
+    (need) => need.kind === kind,
+  );
 
 describe("trays", () => {
   const out = dayOf("tomato/set-out/1");
@@ -22,10 +24,10 @@ describe("trays", () => {
   test("stand indoors until their days outdoors begin, and are hardened off after that", () => {
     const sown = dayOf("tomato/sow-indoors/1");
     expect(needs(sown + 5, sown + 9, "trays")).toEqual([
-      { kind: "trays", called: ["tomatoes"], hardeningFloorC: null },
+      { kind: "trays", plants: ["tomatoes"], hardeningFloorC: null },
     ]);
     expect(needs(out - 2, out - 1, "trays")).toEqual([
-      { kind: "trays", called: ["tomatoes"], hardeningFloorC: 10 },
+      { kind: "trays", plants: ["tomatoes"], hardeningFloorC: 10 },
     ]);
   });
 
@@ -43,7 +45,7 @@ describe("what bears", () => {
   test("is told from its first harvest to its end", () => {
     expect(needs(beans + 1, beans + 3, "pick")).toContainEqual(expect.objectContaining(bean));
     expect(needs(beans - 20, beans - 15, "pick")).not.toContainEqual(expect.objectContaining(bean));
-    const end = placed.find(
+    const end = scheduled.find(
       ({ task }) => task.sets?.planting === "2027/bean" && task.sets.act === "end",
     );
     if (!end) throw new Error("beans have no end");
@@ -71,20 +73,20 @@ describe("what may come up", () => {
   test("is told in the days it is likely, with the board that is still on it", () => {
     const off = dayOf("carrot/board/off");
     expect(needs(off - 3, off + 3, "up")).toContainEqual(
-      expect.objectContaining({ called: "carrots", bed: "root-bed", board: true }),
+      expect.objectContaining({ plants: "carrots", bed: "root-bed", board: true }),
     );
     expect(needs(off + 1, off + 1, "up")).not.toContainEqual(
-      expect.objectContaining({ called: "carrots", board: true }),
+      expect.objectContaining({ plants: "carrots", board: true }),
     );
     expect(needs(off + 60, off + 70, "up")).not.toContainEqual(
-      expect.objectContaining({ called: "carrots" }),
+      expect.objectContaining({ plants: "carrots" }),
     );
   });
 
   test("is nothing of what was raised indoors", () => {
     const sown = dayOf("tomato/sow-indoors/1");
     expect(needs(sown, sown + 30, "up")).not.toContainEqual(
-      expect.objectContaining({ called: "tomatoes" }),
+      expect.objectContaining({ plants: "tomatoes" }),
     );
   });
 });

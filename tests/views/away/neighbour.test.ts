@@ -1,18 +1,22 @@
 import { describe, expect, test } from "vitest";
-import { caution, householdOnly, how, sign } from "../../../src/engine/practices/say.ts";
-import type { Placed } from "../../../src/engine/schedule/placed.ts";
-import type { Need } from "../../../src/views/away/need.ts";
+import { caution, householdOnly, how, sign } from "../../../src/engine/practices/sentence.ts";
+import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
+import type { AwayNeed } from "../../../src/views/away/away-need.ts";
 import { neighbourList } from "../../../src/views/away/neighbour.ts";
 import { voiceOf } from "../../../src/views/events/sentences.ts";
 import { inDays, placedOf, SATURDAY } from "../../engine/schedule/given.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
 const PLAN = planOf(QUARRY);
-const listed = (jobs: readonly Placed[], needs: readonly Need[], known: readonly Placed[] = []) =>
+const listed = (
+  jobs: readonly ScheduledTask[],
+  needs: readonly AwayNeed[],
+  known: readonly ScheduledTask[] = [],
+) =>
   neighbourList(jobs, needs, {
     plan: PLAN,
     voice: voiceOf(PLAN, "reader"),
-    placed: new Map(known.map((each) => [each.task.id, each])),
+    scheduled: new Map(known.map((each) => [each.task.id, each])),
   });
 
 describe("the neighbour's list", () => {
@@ -21,7 +25,7 @@ describe("the neighbour's list", () => {
   });
 
   test("says where trays stand and when the greenhouse wants air", () => {
-    const trays = { kind: "trays", called: ["tomatoes", "basil"] } as const;
+    const trays = { kind: "trays", plants: ["tomatoes", "basil"] } as const;
     expect(listed([], [{ ...trays, hardeningFloorC: null }, { kind: "vents" }]).orders).toEqual([
       "Every day: small plants in trays (tomatoes and basil), in the greenhouse. Dry on top? Water them gently.",
       "Greenhouse, a sunny morning: open the door and the vents. Shut both by four in the afternoon.",

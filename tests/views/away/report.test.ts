@@ -30,7 +30,7 @@ describe("a report", () => {
   test("has every job the feed places in the absence in exactly one list", () => {
     const found = GARDENS.flatMap((away) =>
       away.reports.flatMap(({ leave }, i) =>
-        away.placed
+        away.scheduled
           .filter(({ day }) => isIn(day, leave))
           .map(({ task }) => listsWith(away, i, task.id).length),
       ),
@@ -40,19 +40,19 @@ describe("a report", () => {
   });
 
   test("has no job twice, and none that the feed does not have", () => {
-    for (const { reports, placed } of GARDENS)
+    for (const { reports, scheduled } of GARDENS)
       for (const { jobs } of reports) {
         const ids = LISTS.flatMap((list) => jobs[list]);
         expect(new Set(ids).size).toBe(ids.length);
-        expect(ids.filter((id) => !placed.some(({ task }) => task.id === id))).toEqual([]);
+        expect(ids.filter((id) => !scheduled.some(({ task }) => task.id === id))).toEqual([]);
       }
   });
 
   test("has jobs of those at home only for those who are there", () => {
-    for (const { reports, placed } of GARDENS)
+    for (const { reports, scheduled } of GARDENS)
       for (const { leave, jobs } of reports)
         for (const id of jobs.home) {
-          const people = placed.find(({ task }) => task.id === id)?.people ?? [];
+          const people = scheduled.find(({ task }) => task.id === id)?.people ?? [];
           expect(
             people.filter((key) => !leave.home.includes(key)),
             id,
@@ -64,9 +64,9 @@ describe("a report", () => {
     for (const { reports } of GARDENS) expect(JSON.parse(JSON.stringify(reports))).toEqual(reports);
   });
 
-  test("does not hang on the order of what was placed", () => {
-    const { plan, season, placed, reports } = awayOf(withAway(LUSH, "everybody, 4 to 22 Sep"));
-    const turned = { ...season, placed: [...placed].reverse() };
+  test("does not hang on the order of what was scheduled", () => {
+    const { plan, season, scheduled, reports } = awayOf(withAway(LUSH, "everybody, 4 to 22 Sep"));
+    const turned = { ...season, scheduled: [...scheduled].reverse() };
     const asked = { person: null, today: isoDay("2027-01-01") };
     expect(awayReports(plan, turned, asked)).toEqual(reports);
   });
@@ -115,14 +115,14 @@ describe("reports asked for one", () => {
   });
 
   test("have before and after only what is theirs or everybody's", () => {
-    const { reports, placed } = awayOf(text, { person: "oda" });
+    const { reports, scheduled } = awayOf(text, { person: "oda" });
     const [, all] = reports;
     const ids = [
       ...(all?.jobs.before ?? []),
       ...(all?.jobs.waits ?? []),
       ...(all?.jobs.back ?? []),
     ];
-    const people = ids.map((id) => placed.find(({ task }) => task.id === id)?.people ?? []);
+    const people = ids.map((id) => scheduled.find(({ task }) => task.id === id)?.people ?? []);
     expect(people.filter((theirs) => theirs.length > 0 && !theirs.includes("oda"))).toEqual([]);
     expect(awayOf(text).reports[2]?.jobs.before.length).toBeGreaterThan(
       all?.jobs.before.length ?? 0,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cleanLine, cleanLink, cleanText, shortened } from "../../../src/views/calendar/clean.ts";
+import { cleanLine, cleanLink, cleanText, shortenLine } from "../../../src/views/calendar/clean.ts";
 import { hostileText } from "./events.ts";
 
 describe("cleaning text", () => {
@@ -52,23 +52,23 @@ describe("cleaning a line", () => {
 
 describe("shortening a line", () => {
   test("one that fits stays", () => {
-    expect(shortened("x".repeat(60), 60)).toBe("x".repeat(60));
-    expect(shortened("\u{1f955}".repeat(60), 60)).toBe("\u{1f955}".repeat(60));
+    expect(shortenLine("x".repeat(60), 60)).toBe("x".repeat(60));
+    expect(shortenLine("\u{1f955}".repeat(60), 60)).toBe("\u{1f955}".repeat(60));
   });
 
   test("a longer one is cut and marked", () => {
-    expect(shortened("Thin the beets in the root bed", 10)).toBe("Thin the\u2026");
+    expect(shortenLine("Thin the beets in the root bed", 10)).toBe("Thin the\u2026");
   });
 
   test("a family of joined emoji is never torn", () => {
     const family = "\u{1f468}\u200d\u{1f469}\u200d\u{1f467}";
-    expect(shortened(family.repeat(3), 12)).toBe(`${family.repeat(2)}\u2026`);
+    expect(shortenLine(family.repeat(3), 12)).toBe(`${family.repeat(2)}\u2026`);
   });
 
   test("it never has more code points than allowed", () => {
     fc.assert(
       fc.property(hostileText, (text) => {
-        expect([...shortened(cleanLine(text), 60)].length).toBeLessThanOrEqual(60);
+        expect([...shortenLine(cleanLine(text), 60)].length).toBeLessThanOrEqual(60);
       }),
     );
   });

@@ -1,9 +1,9 @@
 import fc from "fast-check";
-import { type Day, theDay } from "../../../src/base/days/day.ts";
+import { type Day, dayOrThrow } from "../../../src/base/days/day.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 
 /** The day most tests begin on. */
-export const MAY_8: Day = theDay(2027, 5, 8);
+export const MAY_8: Day = dayOrThrow(2027, 5, 8);
 
 /** The instant most changes are caused by: 1 May 2027, 06:00 UTC, in ms. */
 export const MAY_1 = Date.UTC(2027, 4, 1, 6);

@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
 import {
-  advance,
+  advanceLedger,
   type Ledger,
-  type Telling,
+  type LedgerEvent,
+  readLedger,
+  type StoredLedger,
   wholeSecond,
 } from "../../../src/views/calendar/ledger.ts";
 
@@ -10,20 +12,20 @@ const NOON = Date.UTC(2027, 4, 1, 12);
 const SECOND = 1000;
 const DAY = 86_400_000;
 
-const telling = (key: string, print: string, when = "day 1"): Telling => ({
+const telling = (key: string, print: string, when = "day 1"): LedgerEvent => ({
   key,
-  print,
+  fingerprint: print,
   when,
   write: ({ sequence, stamp }) => `${print} ${when} ${sequence} ${stamp}`,
 });
-const keeping = (ledger: Ledger | null, cause: number, ...tellings: Telling[]) =>
-  advance(tellings, cause, ledger).ledger;
+const keeping = (ledger: Ledger | null, cause: number, ...tellings: LedgerEvent[]) =>
+  advanceLedger(tellings, cause, ledger).ledger;
 
 describe("the ledger", () => {
   test("a new event starts at sequence 0 with the cause, cut to its second", () => {
-    const { ledger, texts } = advance([telling("a", "p")], NOON + 789, null);
+    const { ledger, texts } = advanceLedger([telling("a", "p")], NOON + 789, null);
     expect(ledger.entries.a).toEqual({
-      print: "p",
+      fingerprint: "p",
       sequence: 0,
       stamp: NOON,
       when: "day 1",
@@ -40,14 +42,14 @@ describe("the ledger", () => {
         throw new Error("written again");
       },
     };
-    const { ledger, texts } = advance([unwritten], NOON + DAY, first);
+    const { ledger, texts } = advanceLedger([unwritten], NOON + DAY, first);
     expect(ledger).toEqual(first);
     expect(texts).toEqual([first.entries.a?.text]);
   });
 
   test("a change of text raises the stamp and not the sequence", () => {
     const second = keeping(keeping(null, NOON, telling("a", "p")), NOON + DAY, telling("a", "q"));
-    expect(second.entries.a).toMatchObject({ sequence: 0, stamp: NOON + DAY, print: "q" });
+    expect(second.entries.a).toMatchObject({ sequence: 0, stamp: NOON + DAY, fingerprint: "q" });
   });
 
   test("a change of days raises both", () => {
@@ -113,4 +115,11 @@ describe("the ledger", () => {
 test("a whole second is cut and not rounded, before 1970 too", () => {
   expect(wholeSecond(1999)).toBe(1000);
   expect(wholeSecond(-1)).toBe(-1000);
+
+  test("stored before its entries held fingerprints is read and revises nothing", () => {
+    const first = advanceLedger([telling("a", "p")], NOON, null);
+    const { fingerprint, ...rest } = first.ledger.entries.a ?? {};
+    const stored = { entries: { a: { ...rest, print: fingerprint } } } as StoredLedger;
+    expect(advanceLedger([telling("a", "p")], NOON + 1000, readLedger(stored))).toEqual(first);
+  });
 });

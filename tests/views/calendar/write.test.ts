@@ -3,8 +3,8 @@ import ICAL from "ical.js";
 import { foldLines, ICalCalendar } from "ical-generator";
 import { afterEach, describe, expect, test } from "vitest";
 import { type Day, plus } from "../../../src/base/days/day.ts";
-import { mended } from "../../../src/views/calendar/mend.ts";
-import { type Writing, writeCalendar } from "../../../src/views/calendar/write.ts";
+import { repairEvent } from "../../../src/views/calendar/repair.ts";
+import { type CalendarInput, writeCalendar } from "../../../src/views/calendar/write.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 import { faultsOf, readStrictly } from "../../strict.ts";
 import { anyEvents, eventOf, hostileText, MAY_1, MAY_8, rungOf } from "./events.ts";
@@ -12,7 +12,7 @@ import { anyEvents, eventOf, hostileText, MAY_1, MAY_8, rungOf } from "./events.
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 const linkOf = (event: Event) =>
   `https://sowbell.example/g/${encodeURIComponent(event.key.replace(/\p{Cs}/gu, "?"))},a;b`;
-const writing = (given: Partial<Writing> = {}): Writing => ({
+const writing = (given: Partial<CalendarInput> = {}): CalendarInput => ({
   garden: "quarry-lane",
   name: "Quarry Lane",
   events: [eventOf(), rungOf()],
@@ -23,7 +23,8 @@ const writing = (given: Partial<Writing> = {}): Writing => ({
   ledger: null,
   ...given,
 });
-const read = (given: Partial<Writing>) => readStrictly(bytesOf(writeCalendar(writing(given)).text));
+const read = (given: Partial<CalendarInput>) =>
+  readStrictly(bytesOf(writeCalendar(writing(given)).text));
 
 describe("a written calendar", () => {
   test("is without a fault, whatever the words", () => {
@@ -118,7 +119,7 @@ function allAtOnce(text: string): string {
   const [head = ""] = text.split(/(?<=\r\n)BEGIN:VEVENT\r\n/);
   const body = blocks.map((block) => {
     const [alarm = ""] = block.match(/(?<=\r\n)BEGIN:VALARM\r\n[\s\S]*?\r\nEND:VALARM\r\n/) ?? [];
-    return mended(
+    return repairEvent(
       block.replace(alarm, () => ""),
       alarm,
     );

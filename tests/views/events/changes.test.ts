@@ -8,7 +8,7 @@ const plan = { year: 2027, beds: [], plantings: [] } as unknown as Plan;
 const since = inDays(0);
 
 const said = (before: Parameters<typeof changesOf>[0]["before"], now: typeof before) =>
-  changesOf({ before, now, said: [], since }, [plan]).map((change) => change.said);
+  changesOf({ before, now, diaryLines: [], since }, [plan]).map((change) => change.text);
 
 describe("what became of tasks between two tellings", () => {
   const was = placedOf({ day: inDays(3) });
@@ -30,7 +30,7 @@ describe("what became of tasks between two tellings", () => {
 
   test("names the task and, where no line is behind it, what it makes room for", () => {
     const [change] = changesOf(
-      { before: [was], now: [placedOf({ day: inDays(4) })], said: [], since },
+      { before: [was], now: [placedOf({ day: inDays(4) })], diaryLines: [], since },
       [plan],
     );
     expect(change?.id).toBe(was.task.id);

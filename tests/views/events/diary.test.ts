@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
-import { diaryTold } from "../../../src/views/events/diary.ts";
+import { reportDiary } from "../../../src/views/events/diary.ts";
 import { QUARRY } from "../../gardens.ts";
 
 const DIARY = `diary:
@@ -13,16 +13,16 @@ const DIARY = `diary:
 
 test("each line is told with what was understood, what no longer holds and what is still to come", () => {
   const { plan } = readPlan(`${QUARRY}${DIARY}`, { garden: "g", file: "2027.yaml" });
-  const told = diaryTold(plan ? [plan] : [], theDay(2027, 6, 1));
+  const told = reportDiary(plan ? [plan] : [], dayOrThrow(2027, 6, 1));
   expect(told.map(({ line }) => line.text)).toEqual([
     "carrots up",
     "carrots not up yet",
     "a fox came by",
     "beets thinned",
   ]);
-  const [up, , fox, beets] = told.map(({ understood }) => understood);
-  expect(up?.[0]).toMatchObject({ is: expect.stringMatching(/^seen: carrots? up/i) });
-  expect(up?.[0]?.but[0]).toMatch(/no longer holds/);
-  expect(fox).toEqual([{ is: "kept as a note", but: [] }]);
-  expect(beets?.[0]?.but).toContain("is dated a day still to come");
+  const [up, , fox, beets] = told.map(({ observations: understood }) => understood);
+  expect(up?.[0]).toMatchObject({ text: expect.stringMatching(/^seen: carrots? up/i) });
+  expect(up?.[0]?.remarks[0]).toMatch(/no longer holds/);
+  expect(fox).toEqual([{ text: "kept as a note", remarks: [] }]);
+  expect(beets?.[0]?.remarks).toContain("is dated a day still to come");
 });

@@ -1,15 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { theDay } from "../../../src/base/days/day.ts";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
-import type { Placed, Standing } from "../../../src/engine/schedule/placed.ts";
+import type { PublishedState, ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import { eventsOf } from "../../../src/views/events/events.ts";
 import { inDays, placedOf, SATURDAY, windowOf } from "../../engine/schedule/given.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
 const PLAN = planOf(QUARRY);
-const told = (placed: readonly Placed[], given: Partial<Parameters<typeof eventsOf>[1]> = {}) =>
-  eventsOf(placed, { plan: PLAN, standing: {}, openDays: {}, ...given });
-const thin = (crop: string, given: Partial<Placed> = {}, task = {}) =>
+const told = (
+  placed: readonly ScheduledTask[],
+  given: Partial<Parameters<typeof eventsOf>[1]> = {},
+) => eventsOf(placed, { plan: PLAN, publishedState: {}, openDays: {}, ...given });
+const thin = (crop: string, given: Partial<ScheduledTask> = {}, task = {}) =>
   placedOf(given, {
     id: `2027/${crop}/thin/1`,
     title: { verb: "Thin", object: crop, where: "bed" },
@@ -76,7 +78,7 @@ describe("work in somebody's gardening hours", () => {
   });
 
   test("begins sooner where the sun sets before it is done, no sooner than one is home", () => {
-    const october = theDay(2027, 10, 27);
+    const october = dayOrThrow(2027, 10, 27);
     const [begun] = told([
       thin("beet", { people: ["imre"], day: october }, { minutes: 45 }),
     ]).filter((event) => event.kind === "session");
@@ -151,11 +153,11 @@ describe("like tasks of one day", () => {
 
   test("keep the id of the one that led them before", () => {
     const led = { day: SATURDAY, window: windowOf(7, 7), people: [], days: [], note: null };
-    const standing: Standing = {
+    const standing: PublishedState = {
       "2027/beet/thin/1": { ...led, lead: false },
       "2027/carrot/thin/1": { ...led, lead: true },
     };
-    const [event] = told(both, { standing });
+    const [event] = told(both, { publishedState: standing });
     expect(event?.key).toBe("2027/carrot/thin/1");
     expect(event?.tasks).toEqual(["2027/carrot/thin/1", "2027/beet/thin/1"]);
     expect(event?.title).toBe("Thin beet and carrot, Root bed");

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import { frostTonight } from "../../../src/engine/beds/frost-tonight.ts";
-import { nightTold } from "../../../src/views/events/frost-tonight.ts";
+import { frostTonightText } from "../../../src/views/events/frost-tonight.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { sketchOf } from "../pictures/drawn.ts";
 
 const told = (iso: string, lowF: number, text = QUARRY) =>
-  nightTold(frostTonight(sketchOf(text), isoDay(iso), celsius(lowF)), "us");
+  frostTonightText(frostTonight(sketchOf(text), isoDay(iso), celsius(lowF)), "us");
 const inBed = (name: string, ...asked: Parameters<typeof told>) =>
   told(...asked).sections.find((section) => section.name === name)?.lines;
 

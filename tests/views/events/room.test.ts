@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { roomIn } from "../../../src/engine/beds/room.ts";
-import { roomTold } from "../../../src/views/events/room.ts";
+import { roomText } from "../../../src/views/events/room.ts";
 import { bedOf, seasonOf } from "../../engine/beds/gardens.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 
@@ -8,7 +8,7 @@ const LANE = seasonOf(QUARRY);
 function told(on: string, bed = "salad-bed", season = LANE) {
   const room = roomIn(season, bed, isoDay(on));
   if (!room) throw new Error("no such bed");
-  return roomTold(room, "us");
+  return roomText(room, "us");
 }
 
 const section = (on: string, name: string) =>

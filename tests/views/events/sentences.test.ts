@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { degreesC, inches } from "../../../src/base/quantities/quantity.ts";
-import { householdOnly, how, lengths, sign, why } from "../../../src/engine/practices/say.ts";
+import {
+  householdOnly,
+  how,
+  lengthRange,
+  sign,
+  why,
+} from "../../../src/engine/practices/sentence.ts";
 import {
   sayDays,
   sayPart,
@@ -29,15 +35,15 @@ describe("pieces in words", () => {
   });
 
   test("a range names its unit once", () => {
-    expect(sayPieces([lengths([15, 20])], METRIC)).toBe("15 to 20 cm");
+    expect(sayPieces([lengthRange([15, 20])], METRIC)).toBe("15 to 20 cm");
   });
 
   test("a range whose ends read alike is one length", () => {
-    expect(sayPieces([lengths([15, 15.1])], METRIC)).toBe("15 cm");
+    expect(sayPieces([lengthRange([15, 15.1])], METRIC)).toBe("15 cm");
   });
 
   test("a range across two units names both", () => {
-    expect(sayPieces([lengths([60, 120])], HOUSEHOLD)).toBe("24 in to 4 ft");
+    expect(sayPieces([lengthRange([60, 120])], HOUSEHOLD)).toBe("24 in to 4 ft");
   });
 
   test("a day is told as one says it, with its weekday where asked", () => {

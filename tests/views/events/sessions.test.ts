@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { caution, householdOnly, how, sign, why } from "../../../src/engine/practices/say.ts";
+import { caution, householdOnly, how, sign, why } from "../../../src/engine/practices/sentence.ts";
 import { voiceOf } from "../../../src/views/events/sentences.ts";
-import { mostToLose, sessionText, walking } from "../../../src/views/events/sessions.ts";
+import { inBedOrder, inHarmOrder, sessionText } from "../../../src/views/events/sessions.ts";
 import { LONGEST_SESSION } from "../../../src/views/events/texts.ts";
 import { inDays, placedOf, SATURDAY, windowOf } from "../../engine/schedule/given.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
@@ -23,11 +23,11 @@ describe("the order one walks", () => {
       job("c", { bed: "bags" }),
       job("d", { bed: "south-bed", indoors: true }),
     ];
-    expect(ids(walking(jobs, PLAN))).toEqual(["d", "c", "a", "b"]);
+    expect(ids(inBedOrder(jobs, PLAN))).toEqual(["d", "c", "a", "b"]);
   });
 
   test("is by id within a bed", () => {
-    expect(ids(walking([job("b"), job("a")], PLAN))).toEqual(["a", "b"]);
+    expect(ids(inBedOrder([job("b"), job("a")], PLAN))).toEqual(["a", "b"]);
   });
 
   test("puts what has most to lose first where that is asked", () => {
@@ -36,7 +36,7 @@ describe("the order one walks", () => {
       job("b", { harm: "tonight" }),
       job("c", { harm: "this week" }),
     ];
-    expect(ids(mostToLose(jobs, PLAN))).toEqual(["b", "c", "a"]);
+    expect(ids(inHarmOrder(jobs, PLAN))).toEqual(["b", "c", "a"]);
   });
 });
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { caution, householdOnly, how, sign, why } from "../../../src/engine/practices/say.ts";
+import { caution, householdOnly, how, sign, why } from "../../../src/engine/practices/sentence.ts";
 import { voiceOf } from "../../../src/views/events/sentences.ts";
 import {
   LONGEST_TEXT,
-  lastDayTold,
-  lastYearTold,
-  seasonTold,
+  lastDayText,
+  lastYearText,
+  seasonText,
   textOf,
   textOfAll,
 } from "../../../src/views/events/texts.ts";
@@ -24,38 +24,38 @@ const SAY = [
 
 describe("how the season stands", () => {
   test("is told where it is three days off the usual one", () => {
-    expect(seasonTold(placedOf({ usual: inDays(-3) }))).toBe("3 days later than usual.");
-    expect(seasonTold(placedOf({ usual: inDays(9) }))).toBe("9 days earlier than usual.");
+    expect(seasonText(placedOf({ usual: inDays(-3) }))).toBe("3 days later than usual.");
+    expect(seasonText(placedOf({ usual: inDays(9) }))).toBe("9 days earlier than usual.");
   });
 
   test("is not worth saying nearer than that", () => {
-    expect(seasonTold(placedOf({ usual: inDays(2) }))).toBe("");
+    expect(seasonText(placedOf({ usual: inDays(2) }))).toBe("");
   });
 
   test("is not told without a usual day, nor of what is done or fixed", () => {
-    expect(seasonTold(placedOf())).toBe("");
-    expect(seasonTold(placedOf({ usual: inDays(9), done: { day: SATURDAY, by: null } }))).toBe("");
-    expect(seasonTold(placedOf({ usual: inDays(9) }, { certainty: "fixed" }))).toBe("");
+    expect(seasonText(placedOf())).toBe("");
+    expect(seasonText(placedOf({ usual: inDays(9), done: { day: SATURDAY, by: null } }))).toBe("");
+    expect(seasonText(placedOf({ usual: inDays(9) }, { certainty: "fixed" }))).toBe("");
   });
 });
 
 describe("the last good day", () => {
   test("is told with its weekday", () => {
-    expect(lastDayTold(placedOf())).toBe("Fine till Saturday 15 May.");
+    expect(lastDayText(placedOf())).toBe("Fine till Saturday 15 May.");
   });
 
   test("that is today is pressed only where the row would be lost tonight", () => {
     const tight = { window: windowOf(7, 0) };
-    expect(lastDayTold(placedOf({}, { ...tight, harm: "tonight" }))).toBe(
+    expect(lastDayText(placedOf({}, { ...tight, harm: "tonight" }))).toBe(
       "Don't leave it a day longer.",
     );
-    expect(lastDayTold(placedOf({}, tight))).toBe("");
+    expect(lastDayText(placedOf({}, tight))).toBe("");
   });
 
   test("is none for warnings, for rungs and for what is done", () => {
-    expect(lastDayTold(placedOf({}, { rhythm: "warning" }))).toBe("");
-    expect(lastDayTold(placedOf({}, { rhythm: "timed" }))).toBe("");
-    expect(lastDayTold(placedOf({ done: { day: SATURDAY, by: null } }))).toBe("");
+    expect(lastDayText(placedOf({}, { rhythm: "warning" }))).toBe("");
+    expect(lastDayText(placedOf({}, { rhythm: "timed" }))).toBe("");
+    expect(lastDayText(placedOf({ done: { day: SATURDAY, by: null } }))).toBe("");
   });
 });
 
@@ -185,10 +185,10 @@ describe("the text of like tasks together", () => {
 
 describe("last year", () => {
   test("is told of a job that was written down then, and not of what is done", () => {
-    expect(lastYearTold(placedOf({ lastYear: inDays(-360) }))).toBe("Last year: 13 May.");
-    expect(lastYearTold(placedOf())).toBe("");
+    expect(lastYearText(placedOf({ lastYear: inDays(-360) }))).toBe("Last year: 13 May.");
+    expect(lastYearText(placedOf())).toBe("");
     const done = { day: inDays(0), by: null };
-    expect(lastYearTold(placedOf({ lastYear: inDays(-360), done }))).toBe("");
+    expect(lastYearText(placedOf({ lastYear: inDays(-360), done }))).toBe("");
   });
 
   test("comes from the earlier file's diary, by the planting's name", () => {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { awayTold } from "../../../src/views/paper/away.ts";
+import { awayLines } from "../../../src/views/paper/away.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 
 const plan = planOf(QUARRY, {
@@ -9,7 +9,7 @@ const plan = planOf(QUARRY, {
   ],
 });
 const inMonth = (from: string, to: string, person: string | null = null) =>
-  awayTold([plan], { from: isoDay(from), to: isoDay(to), person });
+  awayLines([plan], { from: isoDay(from), to: isoDay(to), person });
 
 test("whoever is away is told with the days that lie in the month", () => {
   expect(inMonth("2027-06-01", "2027-06-30")).toEqual(["Oda is away 19 to 30 June."]);

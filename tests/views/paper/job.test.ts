@@ -1,17 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { jobOf, type Room } from "../../../src/views/paper/job.ts";
+import { type JobSpace, sheetJobOf } from "../../../src/views/paper/job.ts";
 import { planOf, QUARRY, tellOf } from "../../gardens.ts";
 
 const SOWN = `${QUARRY}diary:\n  - 2 May: carrots sown by Oda\n`;
-const WIDE: Room = { letters: 200, signs: true };
+const WIDE: JobSpace = { letters: 200, signs: true };
 const job = (text: string, ids: readonly string[], room = WIDE) => {
-  const { placed } = tellOf(text, { on: "2027-04-01" });
+  const { scheduled: placed } = tellOf(text, { on: "2027-04-01" });
   const all = ids.map((id) => {
     const found = placed.find(({ task }) => task.id === `2027/${id}`);
     if (!found) throw new Error(`no task ${id}`);
     return found;
   });
-  return jobOf(all, planOf(text), room);
+  return sheetJobOf(all, planOf(text), room);
 };
 
 describe("a job on paper", () => {

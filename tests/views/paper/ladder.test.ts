@@ -5,7 +5,7 @@ import { planOf, QUARRY, tellOf } from "../../gardens.ts";
 
 const laddersIn = (text: string) =>
   laddersOf(
-    tellOf(text, { on: "2027-04-01" }).placed.filter(({ task }) => task.rhythm === "timed"),
+    tellOf(text, { on: "2027-04-01" }).scheduled.filter(({ task }) => task.rhythm === "timed"),
     planOf(text),
   );
 

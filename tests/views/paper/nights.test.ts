@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { nightsOf } from "../../../src/views/paper/nights.ts";
+import { measuredNightsOf } from "../../../src/views/paper/nights.ts";
 import { isoDay, planOf } from "../../gardens.ts";
 import { factsOf } from "./paper.ts";
 import { LIVED } from "./paper-year.ts";
 
-const nights = (on: string) => nightsOf(planOf(LIVED), factsOf(LIVED), isoDay(on));
+const nights = (on: string) => measuredNightsOf(planOf(LIVED), factsOf(LIVED), isoDay(on));
 
 test("frosts are the lows at or below freezing, the last of spring and the first of autumn", () => {
   const { lows, soils, lastFrost, firstFrost } = nights("2027-11-15");

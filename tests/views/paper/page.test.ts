@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { block, page, ruled, said } from "../../../src/views/paper/page.ts";
+import { block, ruledLines, sheetHtml, textElement } from "../../../src/views/paper/page.ts";
 import { textIn, under } from "../pictures/xml.ts";
 import { looking, readPage } from "./paper.ts";
 
 test("a page is well-formed, fetches nothing and runs nothing", () => {
-  const html = page("A & B", said("p", "line", "<b>"), ruled(3));
+  const html = sheetHtml("A & B", textElement("p", "line", "<b>"), ruledLines(3));
   const tag = readPage(html);
   expect(under(tag, "title").map(textIn)).toEqual(["A & B"]);
   expect(looking(tag, "line").map(textIn)).toEqual(["<b>"]);
@@ -13,5 +13,5 @@ test("a page is well-formed, fetches nothing and runs nothing", () => {
 });
 
 test("what would be empty is not there", () => {
-  expect([said("p", "line", ""), block("div", "box", "", "")]).toEqual(["", ""]);
+  expect([textElement("p", "line", ""), block("div", "box", "", "")]).toEqual(["", ""]);
 });

@@ -1,5 +1,9 @@
-import { understand } from "../../../src/garden/diary/understand.ts";
-import { type Back, type YearReport, yearReport } from "../../../src/views/paper/year.ts";
+import { parseDiary } from "../../../src/garden/diary/parse.ts";
+import {
+  type YearReport,
+  type YearReportInput,
+  yearReport,
+} from "../../../src/views/paper/year.ts";
 import { gardenOf, isoDay, planOf, QUARRY, tellOf } from "../../gardens.ts";
 
 /** The canonical garden with a year of diary: deeds, stages, lows, and remarks of every kind. */
@@ -22,14 +26,14 @@ export const LIVED = `${QUARRY}diary:
 const PLAIN = (text: string) => text.replace(/^diary:\n[\s\S]*/m, "");
 
 /** What a text's year is made from, looked back on from a day. */
-export function backOf(text: string, on: string): Back {
+export function backOf(text: string, on: string): YearReportInput {
   const plan = planOf(text);
   return {
     plan,
     plans: gardenOf(text).plans,
-    placed: tellOf(text, { on }).placed,
-    facts: understand(plan.diary, [plan]),
-    planned: { placed: tellOf(PLAIN(text), { on }).placed, facts: [] },
+    scheduled: tellOf(text, { on }).scheduled,
+    observations: parseDiary(plan.diary, [plan]),
+    planned: { scheduled: tellOf(PLAIN(text), { on }).scheduled, observations: [] },
     today: isoDay(on),
   };
 }

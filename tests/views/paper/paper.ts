@@ -1,5 +1,5 @@
-import { understand } from "../../../src/garden/diary/understand.ts";
-import { type Asked, type MonthSheet, monthSheet } from "../../../src/views/paper/month.ts";
+import { parseDiary } from "../../../src/garden/diary/parse.ts";
+import { type MonthInput, type MonthSheet, monthSheet } from "../../../src/views/paper/month.ts";
 import { gardenOf, isoDay, planOf, tellOf } from "../../gardens.ts";
 import { parse, type Tag } from "../pictures/xml.ts";
 
@@ -24,11 +24,11 @@ export function askedOf(
   text: string,
   month: string,
   { on = `${month}-01`, person = null as string | null } = {},
-): Asked {
-  const { placed, events } = tellOf(text, { on });
+): MonthInput {
+  const { scheduled: placed, events } = tellOf(text, { on });
   return {
     plans: gardenOf(text).plans,
-    placed,
+    scheduled: placed,
     events,
     month: isoDay(`${month}-01`),
     today: isoDay(on),
@@ -43,7 +43,7 @@ export const sheetOf = (...args: Parameters<typeof askedOf>): MonthSheet =>
 /** A text's diary as facts. */
 export function factsOf(text: string) {
   const plan = planOf(text);
-  return understand(plan.diary, [plan]);
+  return parseDiary(plan.diary, [plan]);
 }
 
 /** A garden whose every name tries to break out of the page. */

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { placeTold, wholeTitle } from "../../../src/views/paper/title.ts";
+import { sheetPlaceText, wholeTitle } from "../../../src/views/paper/title.ts";
 import { planOf, QUARRY, tellOf } from "../../gardens.ts";
 
-const { placed } = tellOf(QUARRY, { on: "2027-04-01" });
+const { scheduled: placed } = tellOf(QUARRY, { on: "2027-04-01" });
 const plan = planOf(QUARRY);
 const the = (...ids: readonly string[]) =>
   ids.map((id) => {
@@ -22,5 +22,5 @@ test("a place that is no bed stands behind all of them", () => {
 });
 
 test("one of several is named by crop and bed", () => {
-  expect(the("beet/thin/1").map((each) => placeTold(each, plan))).toEqual(["Beets, Root bed"]);
+  expect(the("beet/thin/1").map((each) => sheetPlaceText(each, plan))).toEqual(["Beets, Root bed"]);
 });

@@ -17,7 +17,7 @@ describe("the weeks of a month", () => {
   });
 
   test("hold every task of the month that the feed has, each once", () => {
-    const { placed, plans, events } = askedOf(QUARRY, "2027-05");
+    const { scheduled: placed, plans, events } = askedOf(QUARRY, "2027-05");
     const tasks = events.filter(
       ({ set, kind, day }) =>
         set !== "sessions" &&
@@ -31,7 +31,7 @@ describe("the weeks of a month", () => {
     expect(
       weeksOf(
         [],
-        { plans, placed },
+        { plans, scheduled: placed },
         { from: isoDay("2027-05-01"), to: isoDay("2027-05-31") },
       ).every(({ days }) => days.length === 0),
     ).toBe(true);

@@ -27,7 +27,7 @@ describe("a year looked back on", () => {
     const carrots = report.beds[1]?.lines[0];
     expect(carrots?.also).toEqual(["thin 13 June"]);
     expect(report.remarks.map(({ kind }) => kind)).toEqual(["moved", "failed", "left", "plain"]);
-    expect(report.kept.map(({ name }) => name)).toEqual(["Tomatoes"]);
+    expect(report.packets.map(({ name }) => name)).toEqual(["Tomatoes"]);
   });
 
   test("in the middle of the season goes on, and knows nothing of what comes", () => {
@@ -38,13 +38,15 @@ describe("a year looked back on", () => {
 
   test("lists what nobody wrote about only where the household wants to be asked", () => {
     const asking = LIVED.replace("people:", "assume: open\npeople:");
-    expect(report.untold).toEqual([]);
+    expect(report.unreported).toEqual([]);
     expect(
-      reportOf(asking, "2027-11-15").untold.some((job) => job.startsWith("Thin beets, Root bed (")),
+      reportOf(asking, "2027-11-15").unreported.some((job) =>
+        job.startsWith("Thin beets, Root bed ("),
+      ),
     ).toBe(true);
-    expect(reportOf(asking, "2027-11-15").untold.some((job) => job.startsWith("Sow beets"))).toBe(
-      false,
-    );
+    expect(
+      reportOf(asking, "2027-11-15").unreported.some((job) => job.startsWith("Sow beets")),
+    ).toBe(false);
   });
 });
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { rowsOf } from "../../../src/views/pictures/beds.ts";
+import { bedRowsOf } from "../../../src/views/pictures/beds.ts";
 import { planOf, QUARRY, tellOf } from "../../gardens.ts";
 import { GARDENS, sketchOf } from "./drawn.ts";
 
-const rows = rowsOf(sketchOf(QUARRY));
+const rows = bedRowsOf(sketchOf(QUARRY));
 const plant = (name: string) =>
   rows.flatMap((row) => row.plants).find((each) => each.name.startsWith(name));
 
@@ -29,7 +29,7 @@ describe("the words of a planting", () => {
   });
 
   test("say that it is not ready here where it is not, and the first ready sowing where one is", () => {
-    const [field] = rowsOf(sketchOf(GARDENS["two months without frost"] ?? ""));
+    const [field] = bedRowsOf(sketchOf(GARDENS["two months without frost"] ?? ""));
     const said = (name: string) => field?.plants.find((each) => each.name === name);
     expect(said("Sweet corn")?.days).toMatch(/^sown \d+ \w+, not ready here$/);
     expect(said("Sweet corn")?.brief).toMatch(/^\d+ \w+, not ready here$/);
@@ -37,7 +37,7 @@ describe("the words of a planting", () => {
   });
 
   test("keep the crop's name as it was written, and its kind", () => {
-    const [row] = rowsOf(
+    const [row] = bedRowsOf(
       sketchOf(QUARRY.replace("- beet: 2 rows", "- beetroot: Boltardy, 2 rows")),
     ).slice(1);
     expect(row?.plants.map((each) => each.name)).toContain("Beetroot (Boltardy)");
@@ -45,9 +45,9 @@ describe("the words of a planting", () => {
 });
 
 test("what stands in no bed comes last, and a garden with nothing has one empty row", () => {
-  const none = rowsOf(sketchOf(GARDENS["no beds, nobody, no latitude"] ?? ""));
+  const none = bedRowsOf(sketchOf(GARDENS["no beds, nobody, no latitude"] ?? ""));
   expect(none.map(({ bed, name }) => [bed, name])).toEqual([[null, ""]]);
-  const empty = rowsOf(sketchOf(GARDENS["nothing in it"] ?? ""));
+  const empty = bedRowsOf(sketchOf(GARDENS["nothing in it"] ?? ""));
   expect(empty.map(({ name, plants }) => [name, plants.length])).toEqual([["Bare bed", 0]]);
 });
 
@@ -57,10 +57,10 @@ test("what went in last autumn stands in this year's beds, and no longer once it
     "beet: second, 1 row",
   );
   const plans = [planOf(QUARRY), planOf(next)];
-  const { placed } = tellOf([QUARRY, next], { on: "2028-03-01" });
+  const { scheduled: placed } = tellOf([QUARRY, next], { on: "2028-03-01" });
   const sketch = { ...sketchOf(QUARRY), plans, placed, facts: [] };
   const names = (year: number) =>
-    rowsOf({ ...sketch, plan: plans[year - 2027] ?? sketch.plan })
+    bedRowsOf({ ...sketch, plan: plans[year - 2027] ?? sketch.plan })
       .find(({ name }) => name === "Garlic bed")
       ?.plants.map((each) => each.name);
   expect(names(2028)).toEqual(["Garlic", "Beets (second)"]);

@@ -1,19 +1,19 @@
 import { describe, expect, test } from "vitest";
-import { type Around, beside, type Mark } from "../../../src/views/pictures/beside.ts";
+import { type LabelArea, type LabelMark, labelBeside } from "../../../src/views/pictures/beside.ts";
 import type { Box } from "../../../src/views/pictures/labels.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
 import { labelsOf, on } from "./drawn.ts";
 import { parse } from "./xml.ts";
 
 const scale = { from: on("2027-04-01"), to: on("2027-11-30"), leftPx: 0, rightPx: 400 };
-const around: Around = {
+const around: LabelArea = {
   field: { scale, topPx: 0, lowPx: 400, leastC: 0, mostC: 20 },
   sheet: sheetOf("phone"),
   within: { x: 0, y: 0, widthPx: 400, heightPx: 400 },
   taken: [],
   band: [],
 };
-const mark: Mark = {
+const mark: LabelMark = {
   x: 100,
   y: 200,
   sides: [
@@ -28,9 +28,9 @@ const mark: Mark = {
   ],
   dot: "",
 };
-const set = (taken: Box[], more: Partial<Around> = {}) =>
-  labelsOf(parse(`<g>${beside(mark, { ...around, ...more }, taken).join("")}</g>`)).map(({ box }) =>
-    Math.round(box.y),
+const set = (taken: Box[], more: Partial<LabelArea> = {}) =>
+  labelsOf(parse(`<g>${labelBeside(mark, { ...around, ...more }, taken).join("")}</g>`)).map(
+    ({ box }) => Math.round(box.y),
   );
 
 describe("the words of a mark", () => {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { rowsOf } from "../../../src/views/pictures/beds.ts";
+import { bedRowsOf } from "../../../src/views/pictures/beds.ts";
 import { drawColumn } from "../../../src/views/pictures/column.ts";
-import { layOut } from "../../../src/views/pictures/layout.ts";
+import { layOutColumns } from "../../../src/views/pictures/layout.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
 import { QUARRY } from "../../gardens.ts";
 import { labelsOf, on, sketchOf } from "./drawn.ts";
@@ -12,7 +12,7 @@ const days = { from: on("2027-04-01"), to: on("2027-11-30") };
 function drawn(today: string | null) {
   const sketch = sketchOf(QUARRY, "phone", today);
   const room = () => ({ topPx: 120, footPx: 60 });
-  const layout = layOut(sheetOf("phone"), { rows: rowsOf(sketch), days, room });
+  const layout = layOutColumns(sheetOf("phone"), { rows: bedRowsOf(sketch), days, room });
   const [column] = layout.columns;
   if (!column) throw new RangeError("no column");
   const drawing = { i: 0, topPx: 120, layout, sketch };

@@ -1,35 +1,35 @@
 import { expect, test } from "vitest";
-import type { Around } from "../../../src/views/pictures/beside.ts";
+import type { LabelArea } from "../../../src/views/pictures/beside.ts";
 import { crossings } from "../../../src/views/pictures/crossings.ts";
 import { yOf } from "../../../src/views/pictures/degrees.ts";
 import { clash } from "../../../src/views/pictures/labels.ts";
 import { xOf } from "../../../src/views/pictures/scale.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
-import { waitingOf } from "../../../src/views/pictures/waiting.ts";
+import { soilWaitsOf } from "../../../src/views/pictures/soil-waits.ts";
 import { QUARRY } from "../../gardens.ts";
 import { labelsOf, on, sketchOf } from "./drawn.ts";
 import { parse, under } from "./xml.ts";
 
 const scale = { from: on("2027-03-01"), to: on("2027-11-30"), leftPx: 16, rightPx: 374 };
-const around: Around = {
+const around: LabelArea = {
   field: { scale, topPx: 100, lowPx: 500, leastC: 0, mostC: 24 },
   sheet: sheetOf("phone"),
   within: { x: 16, y: 100, widthPx: 358, heightPx: 400 },
   taken: [],
   band: [],
 };
-const drawn = (text: string, waiting = waitingOf(sketchOf(text).plan)) =>
+const drawn = (text: string, waiting = soilWaitsOf(sketchOf(text).plan)) =>
   parse(`<g>${crossings(sketchOf(text), waiting, around).join("")}</g>`);
 
 test("each soil that something waits for has a mark at its day and warmth", () => {
-  const [first] = waitingOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
   const [dot] = under(drawn(QUARRY), "circle");
   expect(Number(dot?.attributes.cx)).toBeCloseTo(xOf(scale, first?.day ?? 0), 1);
   expect(Number(dot?.attributes.cy)).toBeCloseTo(yOf(around.field, first?.soilC ?? 0), 1);
 });
 
 test("names beyond their lines are counted", () => {
-  const [first] = waitingOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
   if (!first) throw new RangeError("nothing waits");
   const names = Array.from({ length: 30 }, (_, i) => `kind ${i + 1}`);
   const said = labelsOf(drawn(QUARRY, [{ ...first, names }]))
@@ -49,7 +49,7 @@ test("what was measured stands at its own day with its bed, and only within the 
 });
 
 test("what never has to wait has no mark, since it has no day", () => {
-  const waiting = waitingOf(sketchOf(QUARRY).plan);
+  const waiting = soilWaitsOf(sketchOf(QUARRY).plan);
   const [first] = waiting;
   if (!first) throw new RangeError("nothing waits");
   expect(under(drawn(QUARRY, [first]), "circle").length).toBe(1);
@@ -57,9 +57,9 @@ test("what never has to wait has no mark, since it has no day", () => {
 });
 
 test("words go beside a line that runs through their place, or before the curve", () => {
-  const [first] = waitingOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
   if (!first) throw new RangeError("nothing waits");
-  const set = (taken: Around["taken"]) =>
+  const set = (taken: LabelArea["taken"]) =>
     labelsOf(
       parse(`<g>${crossings(sketchOf(QUARRY), [first], { ...around, taken }).join("")}</g>`),
     );

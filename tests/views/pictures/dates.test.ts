@@ -1,18 +1,18 @@
 import { expect, test } from "vitest";
-import { datesNamed } from "../../../src/views/pictures/dates.ts";
-import type { Field } from "../../../src/views/pictures/drift.ts";
+import { frostDateLabels } from "../../../src/views/pictures/dates.ts";
+import type { FrostField } from "../../../src/views/pictures/drift.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 import { GARDENS, labelsOf, on } from "./drawn.ts";
 import { parse } from "./xml.ts";
 
-const field: Field = {
+const field: FrostField = {
   scale: { from: on("2027-04-01"), to: on("2027-10-31"), leftPx: 16, rightPx: 374 },
   topPx: 100,
   groundPx: 430,
 };
 const labels = (text: string) =>
-  labelsOf(parse(`<g>${datesNamed(planOf(text), field, sheetOf("phone")).join("")}</g>`));
+  labelsOf(parse(`<g>${frostDateLabels(planOf(text), field, sheetOf("phone")).join("")}</g>`));
 
 test("all six dates find room on a phone, each with its odds below it, and the clear time between", () => {
   expect(labels(QUARRY).length).toBe(13);

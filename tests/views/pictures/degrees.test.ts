@@ -1,17 +1,17 @@
 import { expect, test } from "vitest";
 import {
   axisPx,
-  degreesOf,
-  type Field,
+  degreeLabels,
+  readableRange,
   roundDegrees,
-  spanOf,
+  type TemperatureField,
   yOf,
 } from "../../../src/views/pictures/degrees.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
 import { labelsOf, on } from "./drawn.ts";
 import { parse } from "./xml.ts";
 
-const FIELD: Field = {
+const FIELD: TemperatureField = {
   scale: { from: on("2027-04-01"), to: on("2027-11-30"), leftPx: 16, rightPx: 374 },
   topPx: 100,
   lowPx: 300,
@@ -32,7 +32,7 @@ test("round degrees are those of the household", () => {
 
 test("all of them stand left of the field at their own height, in the room kept for them", () => {
   const sheet = sheetOf("phone");
-  const labels = labelsOf(parse(`<g>${degreesOf("metric", FIELD, sheet).join("")}</g>`));
+  const labels = labelsOf(parse(`<g>${degreeLabels("metric", FIELD, sheet).join("")}</g>`));
   expect(labels.map(({ text }) => text)).toEqual(["0 °C", "5 °C", "10 °C", "15 °C", "20 °C"]);
   labels.forEach(({ box }, i) => {
     expect(box.x + box.widthPx).toBeLessThan(FIELD.scale.leftPx);
@@ -42,9 +42,9 @@ test("all of them stand left of the field at their own height, in the room kept 
 });
 
 test("an axis has two round degrees at the least, however little the soil changes", () => {
-  const narrow = spanOf("us", { leastC: 22, mostC: 26 });
+  const narrow = readableRange("us", { leastC: 22, mostC: 26 });
   expect(roundDegrees("us", { leastC: 22, mostC: 26 }).length).toBeLessThan(2);
   expect(roundDegrees("us", narrow).length).toBe(2);
   expect(narrow.leastC).toBeLessThan(22);
-  expect(spanOf("metric", FIELD)).toEqual({ leastC: 0, mostC: 20 });
+  expect(readableRange("metric", FIELD)).toEqual({ leastC: 0, mostC: 20 });
 });

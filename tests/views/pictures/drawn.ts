@@ -1,9 +1,9 @@
 import { dayFromIso } from "../../../src/base/days/day.ts";
-import { understand } from "../../../src/garden/diary/understand.ts";
+import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import { type Box, boxOf } from "../../../src/views/pictures/labels.ts";
-import type { Form, Sketch } from "../../../src/views/pictures/sketch.ts";
-import type { Run, Spot } from "../../../src/views/pictures/write.ts";
+import type { PictureForm, Sketch } from "../../../src/views/pictures/sketch.ts";
+import type { TextRun, TextSpot } from "../../../src/views/pictures/svg.ts";
 import { isoDay, planOf, tellOf } from "../../gardens.ts";
 import { parse, type Tag, textIn, under } from "./xml.ts";
 
@@ -156,13 +156,20 @@ beds:
 /** What a year's text is drawn from, as of a day (`2027-05-25`); null for no day at all. */
 export function sketchOf(
   text: string,
-  form: Form = "phone",
+  form: PictureForm = "phone",
   on: string | null = "2027-05-25",
 ): Sketch {
   const plan: Plan = planOf(text);
-  const { placed } = tellOf(text, { on: on ?? "2027-03-01" });
-  const facts = understand(plan.diary, [plan]);
-  return { plan, plans: [plan], placed, facts, form, today: on === null ? null : dayFromIso(on) };
+  const { scheduled: placed } = tellOf(text, { on: on ?? "2027-03-01" });
+  const facts = parseDiary(plan.diary, [plan]);
+  return {
+    plan,
+    plans: [plan],
+    scheduled: placed,
+    observations: facts,
+    form,
+    today: on === null ? null : dayFromIso(on),
+  };
 }
 
 /** The day of a text like `2027-05-25`. */
@@ -186,8 +193,8 @@ export type Label = { readonly text: string; readonly sizePx: number; readonly b
 export function labelsOf(svg: Tag): readonly Label[] {
   return under(svg, "text").map((each) => {
     const { x, y, "font-size": size, "text-anchor": from } = each.attributes;
-    const spot = { x: Number(x), y: Number(y), sizePx: Number(size), from } as Spot;
-    const runs: readonly Run[] = [{ text: textIn(each), ink: "ink", look: "plain" }];
+    const spot = { x: Number(x), y: Number(y), sizePx: Number(size), from } as TextSpot;
+    const runs: readonly TextRun[] = [{ text: textIn(each), ink: "ink", look: "plain" }];
     return { text: textIn(each), sizePx: spot.sizePx, box: boxOf(spot, runs) };
   });
 }

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import {
   chanceOn,
-  drift,
+  drawDrift,
   edgeAt,
-  type Field,
+  type FrostField,
   xAtChance,
 } from "../../../src/views/pictures/drift.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
@@ -12,7 +12,7 @@ import { parse, under } from "./xml.ts";
 
 const { lastFrost, firstFrost } = planOf(QUARRY).site;
 if (!lastFrost || !firstFrost) throw new RangeError("the garden has frost");
-const field: Field = {
+const field: FrostField = {
   scale: { from: on("2027-04-01"), to: on("2027-10-31"), leftPx: 0, rightPx: 428 },
   topPx: 100,
   groundPx: 300,
@@ -31,7 +31,7 @@ test("the edge stands as high as the chance", () => {
 });
 
 test("a drift has a body, an edge and a mark at each of three dates", () => {
-  const svg = parse(drift(lastFrost, "spring", field));
+  const svg = parse(drawDrift(lastFrost, "spring", field));
   expect(svg.attributes.id).toBe("frost-spring");
   expect(under(svg, "path").length).toBe(2);
   const days = [lastFrost.early, lastFrost.usual, lastFrost.late];

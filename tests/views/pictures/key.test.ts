@@ -1,15 +1,15 @@
 import { expect, test } from "vitest";
-import { rowsOf } from "../../../src/views/pictures/beds.ts";
-import { footOf } from "../../../src/views/pictures/key.ts";
+import { bedRowsOf } from "../../../src/views/pictures/beds.ts";
+import { keyFoot } from "../../../src/views/pictures/key.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS, labelsOf, sketchOf } from "./drawn.ts";
 import { parse } from "./xml.ts";
 
 const foot = (text: string, frost = true) =>
-  footOf(sheetOf("phone"), { rows: rowsOf(sketchOf(text)), frost }, 500);
+  keyFoot(sheetOf("phone"), { rows: bedRowsOf(sketchOf(text)), frost }, 500);
 const said = (text: string) =>
-  labelsOf(parse(`<g>${foot(text).written.join("")}</g>`)).map((label) => label.text);
+  labelsOf(parse(`<g>${foot(text).svg.join("")}</g>`)).map((label) => label.text);
 
 test("the key names the colours that are in the picture and no others", () => {
   expect(said(QUARRY).slice(0, 3)).toEqual(["leaves", "roots and bulbs", "fruit"]);

@@ -4,13 +4,13 @@ import {
   boxOf,
   clash,
   inside,
-  setLabels,
-  wishAt,
+  labelRequestAt,
+  placeLabels,
 } from "../../../src/views/pictures/labels.ts";
-import type { Run } from "../../../src/views/pictures/write.ts";
+import type { TextRun } from "../../../src/views/pictures/svg.ts";
 
 const ROOM = { x: 0, y: 0, widthPx: 400, heightPx: 100 };
-const run = (text: string): Run => ({ text, ink: "ink", look: "plain" });
+const run = (text: string): TextRun => ({ text, ink: "ink", look: "plain" });
 
 test("a line's room lies round its letters, before or behind its x", () => {
   const at = (from: "start" | "middle" | "end") =>
@@ -34,24 +34,26 @@ test("boxes that share only an edge do not touch", () => {
 
 describe("setting labels", () => {
   test("the first gets its best place, the next moves aside, and one without room is left out", () => {
-    const wish = (text: string) => wishAt(200, { rows: [50], sizePx: 10 }, run(text));
-    const set = setLabels([wish("beets beets"), wish("carrots"), wish("turnips")], ROOM);
-    expect(set.written.length).toBe(1);
-    const rows = setLabels(
+    const wish = (text: string) => labelRequestAt(200, { rows: [50], sizePx: 10 }, run(text));
+    const set = placeLabels([wish("beets beets"), wish("carrots"), wish("turnips")], ROOM);
+    expect(set.svg.length).toBe(1);
+    const rows = placeLabels(
       ["beets", "carrots", "turnips"].map((text) =>
-        wishAt(200, { rows: [50, 70, 90], sizePx: 10 }, run(text)),
+        labelRequestAt(200, { rows: [50, 70, 90], sizePx: 10 }, run(text)),
       ),
       ROOM,
     );
-    expect(rows.written.length).toBe(3);
+    expect(rows.svg.length).toBe(3);
     expect(rows.boxes.map(({ y }) => y)).toEqual([42, 62, 82]);
   });
 
   test("what stands there already is kept clear of and not given back", () => {
     const taken = { x: 0, y: 0, widthPx: 400, heightPx: 60 };
-    const set = setLabels([wishAt(200, { rows: [50, 80], sizePx: 10 }, run("beets"))], ROOM, [
-      taken,
-    ]);
+    const set = placeLabels(
+      [labelRequestAt(200, { rows: [50, 80], sizePx: 10 }, run("beets"))],
+      ROOM,
+      [taken],
+    );
     expect(set.boxes.map(({ y }) => y)).toEqual([72]);
   });
 
@@ -61,7 +63,7 @@ describe("setting labels", () => {
       { x: 10, y: y + 15, sizePx: 10, from: "start" as const },
     ];
     const two = { lines: [[run("6 May")], [run("usual")]], places: [place(90)] };
-    expect(setLabels([two], ROOM).written).toEqual([]);
-    expect(setLabels([{ ...two, places: [place(90), place(50)] }], ROOM).written.length).toBe(2);
+    expect(placeLabels([two], ROOM).svg).toEqual([]);
+    expect(placeLabels([{ ...two, places: [place(90), place(50)] }], ROOM).svg.length).toBe(2);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Plant, rowsOf } from "../../../src/views/pictures/beds.ts";
+import { bedRowsOf, type Plant } from "../../../src/views/pictures/beds.ts";
 import { lanesOf } from "../../../src/views/pictures/lanes.ts";
 import { widthOf } from "../../../src/views/pictures/measure.ts";
 import { QUARRY } from "../../gardens.ts";
@@ -7,7 +7,7 @@ import { on, sketchOf } from "./drawn.ts";
 
 const SCALE = { from: on("2027-01-01"), to: on("2027-12-31"), leftPx: 0, rightPx: 730 };
 const SIZES = { namePx: 14 };
-const row = rowsOf(sketchOf(QUARRY)).find(({ name }) => name === "Root bed");
+const row = bedRowsOf(sketchOf(QUARRY)).find(({ name }) => name === "Root bed");
 const [model] = row?.plants ?? [];
 
 /** A planting that stands between two days, under a name. */

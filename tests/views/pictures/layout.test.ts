@@ -1,15 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { rowsOf } from "../../../src/views/pictures/beds.ts";
-import { type Layout, layOut } from "../../../src/views/pictures/layout.ts";
+import { bedRowsOf } from "../../../src/views/pictures/beds.ts";
+import { layOutColumns, type PictureLayout } from "../../../src/views/pictures/layout.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
-import type { Form } from "../../../src/views/pictures/sketch.ts";
+import type { PictureForm } from "../../../src/views/pictures/sketch.ts";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS, on, sketchOf } from "./drawn.ts";
 
 const days = { from: on("2027-04-01"), to: on("2027-11-30") };
 const room = () => ({ topPx: 120, footPx: 60 });
-const set = (text: string, form: Form): Layout =>
-  layOut(sheetOf(form), { rows: rowsOf(sketchOf(text)), days, room });
+const set = (text: string, form: PictureForm): PictureLayout =>
+  layOutColumns(sheetOf(form), { rows: bedRowsOf(sketchOf(text)), days, room });
 
 describe("on a phone", () => {
   test("beds stand in one column, one below the other without touching", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { cutTo, listed, widthOf, wrapped } from "../../../src/views/pictures/measure.ts";
+import { cutTo, namesThatFit, widthOf, wrapped } from "../../../src/views/pictures/measure.ts";
 
 describe("width", () => {
   test("grows with the size, and wide letters are wider than narrow ones", () => {
@@ -41,11 +41,11 @@ test("lines are wrapped between words, a number kept with what it counts", () =>
 
 test("a list names as many as its lines hold, then how many more", () => {
   const names = ["beets", "carrots", "turnips", "parsnips", "radishes"];
-  expect(listed(names, { widthPx: 1000, sizePx: 10, lines: 1 })).toEqual([
+  expect(namesThatFit(names, { widthPx: 1000, sizePx: 10, lines: 1 })).toEqual([
     "beets, carrots, turnips, parsnips and radishes",
   ]);
-  expect(listed(names, { widthPx: 130, sizePx: 10, lines: 1 })).toEqual([
+  expect(namesThatFit(names, { widthPx: 130, sizePx: 10, lines: 1 })).toEqual([
     "beets, carrots and 3 more",
   ]);
-  expect(listed(["parsnips"], { widthPx: 10, sizePx: 10, lines: 1 })).toEqual(["…"]);
+  expect(namesThatFit(["parsnips"], { widthPx: 10, sizePx: 10, lines: 1 })).toEqual(["…"]);
 });

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import {
+  BAND_OPACITY,
   DAYLIGHT,
   type Ink,
   LAMPLIGHT,
   type Palette,
   PRINTED,
   STYLE,
-  WASHES,
 } from "../../../src/views/pictures/palette.ts";
 
 type Colour = readonly [red: number, green: number, blue: number];
@@ -34,15 +34,15 @@ const contrast = (a: Colour, b: Colour) => {
 };
 
 /** Everything that words or plants can lie on: paper, each wash at its strongest, and both one on the other. */
-function grounds(palette: Palette): readonly Colour[] {
+function basis(palette: Palette): readonly Colour[] {
   const paper = colour(palette.paper);
-  const frosty = over(colour(palette.frost), paper, WASHES.frost);
-  const warm = over(colour(palette.warm), paper, WASHES.warm);
-  return [paper, frosty, warm, over(colour(palette.warm), frosty, WASHES.warm)];
+  const frosty = over(colour(palette.frost), paper, BAND_OPACITY.frost);
+  const warm = over(colour(palette.warm), paper, BAND_OPACITY.warm);
+  return [paper, frosty, warm, over(colour(palette.warm), frosty, BAND_OPACITY.warm)];
 }
 
 const least = (ink: Ink, palette: Palette) =>
-  Math.min(...grounds(palette).map((ground) => contrast(colour(palette[ink]), ground)));
+  Math.min(...basis(palette).map((ground) => contrast(colour(palette[ink]), ground)));
 
 test("the reckoning knows black on white, and a grey that is too pale", () => {
   expect(contrast(colour("#000000"), colour("#ffffff"))).toBeCloseTo(21);

@@ -2,13 +2,13 @@ import { describe, expect, test } from "vitest";
 import { allFree, clash, inside } from "../../../src/views/pictures/labels.ts";
 import { drawPicture } from "../../../src/views/pictures/picture.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
-import type { Form, Sketch, Subject } from "../../../src/views/pictures/sketch.ts";
+import type { PictureForm, PictureSubject, Sketch } from "../../../src/views/pictures/sketch.ts";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS, labelsOf, read, sketchOf, viewOf } from "./drawn.ts";
 import { byId, everyTag, parse, textIn, under } from "./xml.ts";
 
-const SUBJECTS: readonly Subject[] = ["frost", "soil", "season"];
-const FORMS: readonly Form[] = ["phone", "page"];
+const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season"];
+const FORMS: readonly PictureForm[] = ["phone", "page"];
 const ALL = { "the demo's beds": QUARRY, ...GARDENS };
 
 const pictures = Object.entries(ALL).flatMap(([garden, text]) =>
@@ -99,12 +99,12 @@ test("a season of the demo's beds is a small file", () => {
 
 /** The same sketch in fresh values; a task's reasons are made by a function, which no picture asks. */
 function copyOf(sketch: Sketch): Sketch {
-  const { placed, ...rest } = sketch;
+  const { scheduled: placed, ...rest } = sketch;
   const copied = placed.map(({ task: { because, ...task }, ...each }) => ({
     ...structuredClone(each),
     task: { ...structuredClone(task), because },
   }));
-  return { ...structuredClone(rest), placed: copied };
+  return { ...structuredClone(rest), scheduled: copied };
 }
 
 test("equal input gives equal bytes", () => {

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import {
-  daysOf,
   monthNames,
   monthsOf,
   type Scale,
+  sampleDays,
   shows,
   wholeMonths,
   xInside,
@@ -39,7 +39,7 @@ test("a span is widened to whole months, over a new year too", () => {
 test("months and steps of days begin where the scale does, and the last day is always there", () => {
   const two = { ...SCALE, to: on("2027-05-31") };
   expect(monthsOf(two)).toEqual([on("2027-04-01"), on("2027-05-01")]);
-  expect(daysOf(SCALE, 10)).toEqual(
+  expect(sampleDays(SCALE, 10)).toEqual(
     ["2027-04-01", "2027-04-11", "2027-04-21", "2027-04-30"].map(on),
   );
 });

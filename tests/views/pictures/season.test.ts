@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { describe, expect, test } from "vitest";
 import type { Day } from "../../../src/base/days/day.ts";
 import { seasonOf } from "../../../src/garden/model/season.ts";
-import { rowsOf } from "../../../src/views/pictures/beds.ts";
+import { bedRowsOf } from "../../../src/views/pictures/beds.ts";
 import { monthsOf, type Scale, xOf } from "../../../src/views/pictures/scale.ts";
 import { seasonPicture } from "../../../src/views/pictures/season.ts";
 import { QUARRY } from "../../gardens.ts";
@@ -19,7 +19,7 @@ const SCALE: Scale = { from: on("2027-04-01"), to: on("2027-11-30"), leftPx: 16,
 
 /** The days of a planting's first sowing, and the outline it is drawn with. */
 function drawn(key: string) {
-  const plant = rowsOf(sketch)
+  const plant = bedRowsOf(sketch)
     .flatMap((row) => row.plants)
     .find(({ planting }) => planting.key === key);
   const life = plant?.lives[0];
@@ -34,7 +34,7 @@ const x = (day: Day) => Math.round(xOf(SCALE, day) * 10) / 10;
 describe("the silhouette of carrots", () => {
   const { life, points } = drawn("2027/carrot");
   const placed = (practice: string) =>
-    sketch.placed.find(
+    sketch.scheduled.find(
       ({ task }) => task.id.startsWith("2027/carrot") && task.practice === practice,
     )?.day;
 
@@ -100,7 +100,7 @@ test("a crop that is not known keeps its name and has no shape", () => {
 
 test("the months begin with the first thing drawn, though the season begins later", () => {
   const cove = sketchOf(GARDENS["a mild winter"] ?? "");
-  const starts = rowsOf(cove).flatMap(({ plants }) =>
+  const starts = bedRowsOf(cove).flatMap(({ plants }) =>
     plants.flatMap((plant) => plant.lives.map((life) => life.starts)),
   );
   const first = Math.min(...starts);

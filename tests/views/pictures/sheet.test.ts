@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { headOf, marginsOf, paragraph, sheetOf } from "../../../src/views/pictures/sheet.ts";
+import { marginsOf, paragraph, pictureHead, sheetOf } from "../../../src/views/pictures/sheet.ts";
 import { parse, textIn, under } from "./xml.ts";
 
 test("a phone's sheet is 390 wide and as high as it needs, a page is A4 on its side", () => {
@@ -11,21 +11,26 @@ test("a phone's sheet is 390 wide and as high as it needs, a page is A4 on its s
 
 test("a paragraph is wrapped, and ends below its last line", () => {
   const text = "How warm the soil is at the depth of seed, from a cool season to a warm one.";
-  const { written, endsPx } = paragraph(text, { leftPx: 0, rightPx: 200 }, { y: 20, sizePx: 10 });
+  const { svg: written, endsPx } = paragraph(
+    text,
+    { leftPx: 0, rightPx: 200 },
+    { y: 20, sizePx: 10 },
+  );
   expect(written.length).toBeGreaterThan(1);
   expect(written.map((line) => textIn(parse(line))).join(" ")).toBe(text);
   expect(endsPx).toBeCloseTo(20 + written.length * 13.5);
   expect(paragraph("", { leftPx: 0, rightPx: 200 }, { y: 20, sizePx: 10 })).toEqual({
-    written: [],
+    svg: [],
     endsPx: 20,
   });
 });
 
 test("a long title takes two lines and is cut behind them", () => {
   const title = (said: string) =>
-    under(parse(`<g>${headOf(sheetOf("phone"), said, "Short.").written.join("")}</g>`), "text").map(
-      textIn,
-    );
+    under(
+      parse(`<g>${pictureHead(sheetOf("phone"), said, "Short.").svg.join("")}</g>`),
+      "text",
+    ).map(textIn);
   expect(title("Quarry Lane, 2027")).toEqual(["Quarry Lane, 2027", "Short."]);
   const long = title(
     "The Long Field Allotment Society of the Upper Valley and of all its Lower Neighbours, 2027",

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { BEET } from "../../../src/crops/beets.ts";
-import { type Ground, silhouette } from "../../../src/views/pictures/silhouette.ts";
+import { type LaneGround, silhouette } from "../../../src/views/pictures/silhouette.ts";
 import { on, pointsOf } from "./drawn.ts";
 import { parse, under } from "./xml.ts";
 
@@ -14,7 +14,7 @@ const LIFE = {
   ends: on("2027-08-09"),
   gone: on("2027-08-29"),
 };
-const GROUND: Ground = {
+const GROUND: LaneGround = {
   scale: { from: on("2027-04-01"), to: on("2027-10-31"), leftPx: 0, rightPx: 428 },
   soilY: 100,
   topPx: 50,

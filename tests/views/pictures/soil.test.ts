@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { sayDay } from "../../../src/base/days/day.ts";
 import { soilPicture } from "../../../src/views/pictures/soil.ts";
-import { waitingOf } from "../../../src/views/pictures/waiting.ts";
+import { soilWaitsOf } from "../../../src/views/pictures/soil-waits.ts";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS, labelsOf, on, pointsOf, read, sketchOf } from "./drawn.ts";
 import { byId, everyTag, type Tag, under } from "./xml.ts";
@@ -38,7 +38,7 @@ describe("the band", () => {
 test("what waits for the soil is set on the line, with its soil and its day", () => {
   const said = words(svg);
   expect(said.join(" ")).toContain("Potatoes, carrots, beets");
-  const [first] = waitingOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
   expect(said).toContain(`45 °F, from ${sayDay(first?.day ?? on("2027-01-01"))}`);
   const usual = path(svg, "soil-usual");
   const dot = under(svg, "circle").find(({ attributes }) => attributes.class === "leaf");

@@ -2,16 +2,16 @@ import { expect, test } from "vitest";
 import { inside } from "../../../src/views/pictures/labels.ts";
 import { xOf } from "../../../src/views/pictures/scale.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
-import { todayLine, todayNamed } from "../../../src/views/pictures/today.ts";
+import { todayLabel, todayLine } from "../../../src/views/pictures/today.ts";
 import { labelsOf, on } from "./drawn.ts";
 import { parse } from "./xml.ts";
 
 const SCALE = { from: on("2027-04-01"), to: on("2027-11-30"), leftPx: 16, rightPx: 374 };
 const drop = { topPx: 100, lowPx: 300 };
 const named = (day: string | null, more = "") =>
-  todayNamed(day === null ? null : on(day), SCALE, { drop, sheet: sheetOf("phone"), more });
+  todayLabel(day === null ? null : on(day), SCALE, { drop, sheet: sheetOf("phone"), more });
 const said = (day: string, more = "") =>
-  labelsOf(parse(`<g>${named(day, more).written.join("")}</g>`)).map((label) => label.text);
+  labelsOf(parse(`<g>${named(day, more).svg.join("")}</g>`)).map((label) => label.text);
 
 test("a dotted line runs down from its name", () => {
   expect(todayLine(50, drop)).toContain('d="M50 100V300"');
@@ -32,6 +32,6 @@ test("what stands behind the day is left out where it has no room", () => {
 });
 
 test("there is none on no day, and on a day outside the picture", () => {
-  expect(named(null).written).toEqual([]);
-  expect(named("2027-03-31").written).toEqual([]);
+  expect(named(null).svg).toEqual([]);
+  expect(named("2027-03-31").svg).toEqual([]);
 });

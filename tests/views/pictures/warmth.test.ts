@@ -26,7 +26,7 @@ test("film warms, and the usual soil knows nothing of the diary", () => {
   expect(soilIn(plan, film)(on("2027-05-01")).usualC).toBeGreaterThan(
     soilIn(plan, null)(on("2027-05-01")).usualC,
   );
-  const { facts } = sketchOf(`${QUARRY}diary:\n  - 1 May: soil 70 °F\n`);
+  const { observations: facts } = sketchOf(`${QUARRY}diary:\n  - 1 May: soil 70 °F\n`);
   expect(climateOf(plan, facts).soilC(on("2027-05-01"), null)).toBeCloseTo(21.1, 0);
   expect(soilIn(plan, null)(on("2027-05-01")).usualC).toBeLessThan(12);
 });

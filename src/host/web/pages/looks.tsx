@@ -1,5 +1,5 @@
-import type { NightTold } from "../../../views/events/frost-tonight.ts";
-import type { RoomTold } from "../../../views/events/room.ts";
+import type { FrostTonightText } from "../../../views/events/frost-tonight.ts";
+import type { RoomText } from "../../../views/events/room.ts";
 import { type Frame, sheet } from "./frame.tsx";
 
 /** What the frost page shows: the household's unit, what was typed in, whether that was no temperature, and the night told. */
@@ -7,7 +7,7 @@ export type Frost = {
   readonly unit: string;
   readonly said: string;
   readonly wrong: boolean;
-  readonly told: NightTold | null;
+  readonly told: FrostTonightText | null;
 };
 
 /** Tonight's low typed in, and bed by bed what to do about it. */
@@ -42,7 +42,7 @@ export function frostPage(frame: Frame, { unit, said, wrong, told }: Frost): str
 export type RoomShown = {
   readonly beds: readonly { readonly key: string; readonly name: string }[];
   readonly bed: string | null;
-  readonly told: RoomTold | null;
+  readonly told: RoomText | null;
 };
 
 /** The beds to choose from, and of one what stands in it and what may still be begun. */

@@ -1,0 +1,102 @@
+import type { Day } from "../../base/days/day.ts";
+import { CROPS, cropFor } from "../../crops/crops.ts";
+import type { Crop, Family, Start } from "../../crops/facts.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
+import { climateOf } from "../climate/climate.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
+import { chanceOf, type StartChance, type StartMethod } from "./chances.ts";
+import { rootingChance, winterChance } from "./wintering.ts";
+
+/** A crop that may go into the bed in one way, and what it comes to. `name` is of many, as a list says it. */
+export type CropChance = StartChance & {
+  readonly crop: string;
+  readonly name: string;
+  readonly family: Family;
+  readonly way: StartMethod;
+  /** Stands for years, so that only its taking root is judged. */
+  readonly forYears: boolean;
+};
+
+type ChanceInput = {
+  readonly plan: Plan;
+  readonly day: Day;
+  readonly observations: readonly Observation[];
+};
+
+/** Every crop of the facts in every way it may begin in a bed, as of a day of that plan's season; in the order of the facts. */
+export function chancesIn(
+  bed: Bed,
+  { plan, day, observations }: ChanceInput,
+): readonly CropChance[] {
+  const climate = climateOf(plan, observations);
+  const alone = {
+    plan,
+    bed,
+    climate,
+    sowing: 1,
+    anchors: new Map(),
+    observations: [],
+    around: () => true,
+  };
+  return CROPS.flatMap((crop) =>
+    startMethodsOf(crop).flatMap((way) => {
+      const planting = assumedPlanting(crop, way, { bed, year: plan.year });
+      const answer = answerOf({ ...alone, crop: cropFor(planting) ?? crop, planting }, day);
+      const { key, many: name, family } = crop;
+      return answer
+        ? [{ ...answer, crop: key, name, family, way, forYears: crop.perennial !== null }]
+        : [];
+    }),
+  );
+}
+
+function answerOf(context: SowingContext, day: Day): StartChance | null {
+  if (context.crop.perennial) return rootingChance(context, day);
+  return context.crop.overwinter ? winterChance(context, day) : chanceOf(context, day);
+}
+
+function startMethodsOf({ starts, settingOut }: Crop): readonly StartMethod[] {
+  return [...new Set(starts.map(startMethodOf))].filter(
+    (way) => way !== "plants" || settingOut !== null,
+  );
+}
+
+function startMethodOf(start: Start): StartMethod {
+  if (start === "seed outdoors") return "seed";
+  return isRaised(start) ? "plants" : start;
+}
+
+/** A planting that the plan does not hold, as the facts have it. */
+function assumedPlanting(
+  { key, many }: Crop,
+  way: StartMethod,
+  { bed, year }: { readonly bed: Bed; readonly year: number },
+): Planting {
+  return {
+    key: `${year}/bed/${bed.key}/${key}`,
+    crop: key,
+    known: true,
+    like: null,
+    written: many,
+    name: null,
+    variety: null,
+    bed: bed.key,
+    amount: null,
+    start: way === "seed" ? "seed outdoors" : way,
+    days: null,
+    hardenDays: null,
+    fixed: { start: null, out: null },
+    within: null,
+    notBefore: null,
+    inSince: null,
+    repeat: null,
+    under: [],
+    sproutedFirst: false,
+    after: null,
+    without: [],
+    whose: null,
+    at: bed.at,
+  };
+}

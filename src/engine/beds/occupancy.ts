@@ -1,0 +1,74 @@
+import { type Day, midway } from "../../base/days/day.ts";
+import type { Bed, Planting } from "../../garden/model/plan.ts";
+import { bedShare } from "../../garden/plan/room.ts";
+import type { Life, PlantingLives } from "./lives.ts";
+
+/** A planting in a bed: the days its sowings stand there, and the share of the bed it takes once grown, null where that is not known. */
+export type Occupancy = {
+  readonly planting: Planting;
+  readonly spans: readonly OccupancySpan[];
+  readonly share: number | null;
+};
+
+/** One sowing in its bed. From `wide` on it takes its whole room; by `ends` it is on its way out, by `gone` the bed is free of it. */
+export type OccupancySpan = {
+  readonly from: Day;
+  readonly fullFrom: Day;
+  readonly ends: Day;
+  readonly gone: Day;
+};
+
+/**
+ * The share of its room that a sowing takes until halfway to its full size.
+ * Source: house rule: that is how radishes go between rows of carrots, and salad under young cabbages.
+ */
+const YOUNG_SHARE = 0.5;
+
+/** What stands in a bed at any time, in the plans' order; a planting without days there is left out. */
+export function occupancyIn(
+  bed: Bed,
+  plantingLives: readonly PlantingLives[],
+): readonly Occupancy[] {
+  return plantingLives.flatMap(({ planting, crop, lives }) => {
+    const spans = planting.bed === bed.key ? lives.flatMap((life) => spanOf(planting, life)) : [];
+    if (!crop || spans.length === 0) return [];
+    return [{ planting, spans, share: bedShare(planting, crop, bed) }];
+  });
+}
+
+/** Nothing for seedlings that are never set out. */
+function spanOf({ start, inSince }: Planting, life: Life): readonly OccupancySpan[] {
+  if (start === "seed indoors" && life.out === null && inSince === null) return [];
+  const from = life.out ?? life.starts;
+  return [{ from, fullFrom: midway(from, life.full), ends: life.ends, gone: life.gone }];
+}
+
+/** Till when a sowing is counted: its end, from which it goes, or the day by which the last of it is gone. */
+export type OccupancyLimit = "ends" | "gone";
+
+/** Those of its sowings that stand in the bed on a day: from the day they go in to the day before their end, or before they are gone. */
+export function spansOn(
+  { spans }: Occupancy,
+  day: Day,
+  till: OccupancyLimit = "ends",
+): readonly OccupancySpan[] {
+  return spans.filter((span) => span.from <= day && day < span[till]);
+}
+
+/**
+ * The share of the bed that it takes on a day, 0 where it does not stand there, null where that is not known. The sowings
+ * of a row share its length; of plants each sowing has as many as the plan says.
+ */
+export function shareOn(
+  occupancy: Occupancy,
+  day: Day,
+  till: OccupancyLimit = "ends",
+): number | null {
+  const spans = spansOn(occupancy, day, till);
+  if (spans.length === 0) return 0;
+  if (occupancy.share === null) return null;
+  const parts = spans.map(({ fullFrom }) => (day < fullFrom ? YOUNG_SHARE : 1));
+  const isRow = occupancy.planting.amount?.kind !== "plants";
+  const most = isRow ? Math.max(...parts) : parts.reduce((sum, part) => sum + part, 0);
+  return most * occupancy.share;
+}

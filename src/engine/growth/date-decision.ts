@@ -1,0 +1,59 @@
+import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import { type Basis, combineBasis } from "./anchors.ts";
+import { type SeasonWarmth, warmerK } from "./seasons.ts";
+import type { SowingContext } from "./sowing-context.ts";
+
+/** A day reckoned, with each test it had to pass and the day that test alone would give. */
+export type DateDecision = {
+  readonly day: Day;
+  /** The same tests in a warm and in a cold season: early ≤ day ≤ late. */
+  readonly early: Day;
+  readonly late: Day;
+  readonly basis: readonly Basis[];
+  readonly tests: readonly DateTest[];
+  /** The day after which a hold ends, and whether it ended there instead of in the right soil. */
+  readonly stop: Day | null;
+  readonly stopped: boolean;
+};
+
+/** One test: what it looked at and the first day that passes it; with the day of the frost odds where it is one of frost. */
+export type DateTest = { readonly basis: Basis; readonly day: Day; readonly frost?: Day };
+
+/** The day that passes every test, or the stop day before that; the same whatever the season. */
+export function decideDate(
+  tests: readonly DateTest[],
+  stop: Day | null,
+  more: readonly Basis[] = [],
+): DateDecision {
+  const passed = latest(...tests.map((test) => test.day));
+  const stopped = stop !== null && passed > stop;
+  const day = stopped ? stop : passed;
+  const basis = combineBasis(
+    tests.map((test) => test.basis),
+    more,
+  );
+  return { day, early: day, late: day, basis, tests, stop, stopped };
+}
+
+/** Days before a day over which its season's warmth is taken. Source: house rule; a month, as the spread is known by months. */
+const SEASON_DAYS = 30;
+
+/** What decides in the usual season, with the days it would decide on in a warm and a cold one; those are reckoned when they are asked for, which is seldom. */
+export function decideAcrossSeasons(
+  context: SowingContext,
+  decideIn: (warmerK: number) => DateDecision,
+): DateDecision {
+  const usual = decideIn(0);
+  const { day, basis, tests, stop, stopped } = usual;
+  const dayIn = (season: SeasonWarmth) =>
+    decideIn(warmerK(context.climate, season, plus(day, -SEASON_DAYS), SEASON_DAYS)).day;
+  return {
+    ...{ day, basis, tests, stop, stopped },
+    get early() {
+      return earliest(day, dayIn("warm"));
+    },
+    get late() {
+      return latest(day, dayIn("cold"));
+    },
+  };
+}

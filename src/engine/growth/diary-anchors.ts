@@ -1,0 +1,50 @@
+import type { Observation } from "../../garden/diary/observation.ts";
+import type { Planting } from "../../garden/model/plan.ts";
+import { MOST_SOWINGS } from "../../garden/plan/doubts.ts";
+import { type Anchor, type Anchors, anchorKey } from "./anchors.ts";
+
+/** The sowing that was lost, or where none is named all that there may be. */
+const sowingsOf = (sowing: number | null): readonly number[] =>
+  sowing === null ? Array.from({ length: MOST_SOWINGS }, (_, i) => i + 1) : [sowing];
+
+/**
+ * What is known before anything is placed: what stands in the ground since before, and what the diary saw or lost. A
+ * sighting that names no sowing counts for the first that has none yet.
+ */
+export function diaryAnchors(
+  plantings: readonly Planting[],
+  observations: readonly Observation[],
+): Anchors {
+  const anchors = new Map<string, Anchor>();
+  for (const { key, inSince } of plantings)
+    if (inSince !== null)
+      anchors.set(anchorKey(key, 1, "start"), {
+        day: inSince,
+        from: "given",
+        basis: ["given"],
+        task: null,
+      });
+  for (const observation of observations)
+    if (observation.kind === "lost")
+      for (const sowing of sowingsOf(observation.sowing))
+        anchors.set(anchorKey(observation.planting, sowing, "end"), {
+          day: observation.day,
+          from: "diary",
+          basis: ["seen"],
+          task: null,
+        });
+  const seen = observations
+    .flatMap((observation) => (observation.kind === "seen" ? [observation] : []))
+    .sort((a, b) => a.day - b.day);
+  for (const { planting, stage, sowing, day } of seen) {
+    let number = sowing ?? 1;
+    while (sowing === null && anchors.has(anchorKey(planting, number, stage))) number += 1;
+    anchors.set(anchorKey(planting, number, stage), {
+      day,
+      from: "diary",
+      basis: ["seen"],
+      task: null,
+    });
+  }
+  return anchors;
+}

@@ -1,0 +1,31 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Crop } from "../../crops/facts.ts";
+import type { Observation } from "../../garden/diary/observation.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import type { Climate } from "../climate/climate.ts";
+import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "./anchors.ts";
+
+/** One sowing of a planting in its garden, with all that is known of it so far. */
+export type SowingContext = {
+  readonly plan: Plan;
+  readonly planting: Planting;
+  readonly crop: Crop;
+  readonly bed: Bed | null;
+  /** 1 for the first sowing; more only where it is sown again. */
+  readonly sowing: number;
+  readonly climate: Climate;
+  readonly anchors: Anchors;
+  /** What the diary says of this planting, in day order. */
+  readonly observations: readonly Observation[];
+  /** Whether anybody is about that day, or nobody is named in the plan. */
+  readonly around: (day: Day) => boolean;
+};
+
+/** The anchor of an act of this sowing, or null where it has none yet. */
+export function anchorOf(context: SowingContext, act: AnchorAct): Anchor | null {
+  return context.anchors.get(anchorKey(context.planting.key, context.sowing, act)) ?? null;
+}
+
+/** From when it is in its place: set out, else sown or planted there; null where that is not known yet. */
+export const inPlace = (context: SowingContext): Anchor | null =>
+  anchorOf(context, "set out") ?? anchorOf(context, "start");

@@ -1,0 +1,187 @@
+import { type Day, latest, plus } from "../../base/days/day.ts";
+import type { CoverFacts, Pest } from "../../crops/facts.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
+import type { Basis } from "../growth/anchors.ts";
+import { flowerMilestone } from "../growth/flower.ts";
+import {
+  isReached,
+  type Milestone,
+  middle,
+  milestoneOn,
+  type ReachedMilestone,
+} from "../growth/milestones.ts";
+import { ripeMilestone } from "../growth/ripe.ts";
+import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { upMilestone } from "../growth/up.ts";
+import { sowingNumbers } from "./repeat.ts";
+import { type Task, type Window, window } from "./task.ts";
+
+/** A day that a cover goes on or comes off, and of which sowing and stage that is. */
+export type CoverDay = {
+  readonly context: SowingContext;
+  readonly window: Window;
+  readonly basis: readonly Basis[];
+  /** The stage's day, and how `why` names it. */
+  readonly stage: { readonly day: Day; readonly told: string };
+};
+
+/** A planting's cover from the day it goes on to the day it comes off; off is null where nobody but the gardener says when. */
+export type CoverPeriod = {
+  readonly context: SowingContext;
+  readonly against: Pest | null;
+  readonly thing: CoverFacts["with"];
+  /** How its ids end: nothing, or the pest where the planting has a cover before this one. */
+  readonly suffix: string;
+  readonly on: CoverDay;
+  readonly off: CoverDay | null;
+  readonly offSign: string | null;
+  /** Whether bees end it, so that it comes off whatever stands beside it. */
+  readonly forBees: boolean;
+};
+
+/** Days that taking off may wait where no bee is waiting for it. Source: house rule; a net too long harms little. */
+const MAY_STAY_DAYS = 10;
+/** Days past its first flower by which bees must be let in. Source: covers off at first flower, within three days; the first flowers are male. */
+const BEES_WAIT_DAYS = 2;
+
+/**
+ * The covers of a planting, by its crop's facts in their order; else the one the plan asks for. None once bees must reach
+ * its flowers, for a later sowing, which stands under the first one's, and for what was raised past the stage it is for.
+ */
+export function coversOf(context: SowingContext): readonly CoverPeriod[] {
+  if (context.sowing > 1 || context.planting.without.includes("cover")) return [];
+  const facts = context.crop.covers;
+  if (facts.length === 0) return coverAskedFor(context);
+  return oneAtATime(
+    facts.flatMap((cover, i) => {
+      const on = goesOn(context, cover);
+      const suffix = i === 0 ? "" : `-${cover.against.replaceAll(" ", "-")}`;
+      const { against, with: thing, offSign } = cover;
+      const period = { context, against, thing, suffix, offSign };
+      return on ? inTime({ ...period, on, off: comesOff(context, cover) }) : [];
+    }),
+  );
+}
+
+/** Covers of one planting that would lie over each other are the first of them, till the last comes off. */
+function oneAtATime(all: readonly CoverPeriod[]): readonly CoverPeriod[] {
+  const periods: CoverPeriod[] = [];
+  for (const each of all) {
+    const at = periods.findIndex((other) => overlap(other, each));
+    const other = periods[at];
+    if (!other) periods.push(each);
+    else if (each.off && other.off && each.off.window.due > other.off.window.due)
+      periods[at] = { ...other, off: each.off, offSign: each.offSign, forBees: each.forBees };
+  }
+  return periods;
+}
+
+const overlap = (a: CoverPeriod, b: CoverPeriod) =>
+  (a.off === null || a.off.window.due >= b.on.window.due) &&
+  (b.off === null || b.off.window.due >= a.on.window.due);
+
+function goesOn(context: SowingContext, { on }: CoverFacts): CoverDay | null {
+  const { crop, planting } = context;
+  if (crop.perennial && planting.inSince !== null) return null;
+  if (on === "in place" || isRaised(planting.start)) return dayInPlace(context);
+  const up = upMilestone(context);
+  if (!isReached(up)) return null;
+  return {
+    context,
+    window: window(plus(up.early, -1), up.usual, plus(up.usual, 4), "earlier"),
+    basis: up.basis,
+    stage: { day: up.usual, told: "Counted from when it is up, " },
+  };
+}
+
+function dayInPlace(context: SowingContext): CoverDay | null {
+  const anchor = inPlace(context);
+  if (!anchor) return null;
+  return {
+    context,
+    window: window(anchor.day, anchor.day, plus(anchor.day, 3), "earlier"),
+    basis: anchor.basis,
+    stage: { day: anchor.day, told: "As it goes into its place, " },
+  };
+}
+
+/** What is raised has no coming up of its own outdoors: its days count from the day it is in its place. */
+function seedling(context: SowingContext): Milestone {
+  const anchor = inPlace(context);
+  return isRaised(context.planting.start) && anchor
+    ? milestoneOn(anchor.day, anchor.basis)
+    : upMilestone(context);
+}
+
+const STAGES = {
+  up: { of: seedling, told: "Counted from the last of the seedlings, " },
+  flower: { of: flowerMilestone, told: "Counted from its first flower, " },
+  "first harvest": { of: ripeMilestone, told: "Counted from its first harvest, " },
+} as const;
+
+/** By the last sowing under it that has such a day; null where none has. */
+function comesOff(first: SowingContext, { off, offDays }: CoverFacts): CoverDay | null {
+  const [least, most] = offDays.value;
+  for (const sowing of [...sowingNumbers(first)].reverse()) {
+    const context = sowing === first.sowing ? first : { ...first, sowing };
+    const stage = STAGES[off].of(context);
+    if (!isReached(stage)) continue;
+    const on = (days: number) => plus(stage.usual, days);
+    return {
+      context,
+      window: window(on(least), on(middle([least, most])), on(most + MAY_STAY_DAYS)),
+      basis: stage.basis,
+      stage: { day: stage.usual, told: STAGES[off].told },
+    };
+  }
+  return null;
+}
+
+/** The cover with its end no later than the first flower that bees must reach; none where that opens before it is on. */
+function inTime(period: Omit<CoverPeriod, "forBees">): readonly CoverPeriod[] {
+  const { context, on, off } = period;
+  const flower = context.crop.flowers?.forBees ? flowerMilestone(context) : null;
+  if (!flower || !isReached(flower)) return [{ ...period, forBees: false }];
+  if (flower.usual <= on.window.due) return [];
+  if (off && off.window.latest < flower.early) return [{ ...period, forBees: false }];
+  return [{ ...period, off: beforeBees(context, flower, on.window.due), forBees: true }];
+}
+
+/** Off as the first flower opens, on the early side, since it hides from who does not look. */
+function beforeBees(context: SowingContext, flower: ReachedMilestone, on: Day): CoverDay {
+  const { early, usual, basis } = flower;
+  return {
+    context,
+    window: window(latest(plus(on, 1), early), usual, plus(usual, BEES_WAIT_DAYS), "earlier"),
+    basis,
+    stage: { day: usual, told: "As its first flower opens, about " },
+  };
+}
+
+/** The cover the plan asks for over a crop that the facts give none: on as it goes into its place, off for bees alone. */
+function coverAskedFor(context: SowingContext): readonly CoverPeriod[] {
+  const { under, inSince } = context.planting;
+  const thing = under.includes("net") ? "net" : under.includes("fabric") ? "fabric" : null;
+  const on = dayInPlace(context);
+  if (thing === null || inSince !== null || !on) return [];
+  return inTime({ context, against: null, thing, suffix: "", on, off: null, offSign: null });
+}
+
+/**
+ * A sowing's tasks with the cover that each is done under: those due after it is on and before it comes off. What puts it
+ * on or takes it off, and what stands in no bed, is under none.
+ */
+export function underCover(context: SowingContext, tasks: readonly Task[]): readonly Task[] {
+  const { bed, without } = context.planting;
+  if (bed === null || without.includes("cover") || tasks.length === 0) return tasks;
+  if (context.crop.covers.length === 0 && context.planting.under.length === 0) return tasks;
+  const covers = coversOf(context.sowing === 1 ? context : { ...context, sowing: 1 });
+  if (covers.length === 0) return tasks;
+  return tasks.map((task) => {
+    const { due } = task.window;
+    const over = covers.find(
+      ({ on, off }) => due > on.window.due && (off === null || due < off.window.due),
+    );
+    return over ? { ...task, under: `${bed}|${over.against ?? over.thing}` } : task;
+  });
+}

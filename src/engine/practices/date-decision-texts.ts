@@ -1,0 +1,192 @@
+import { type Day, plus } from "../../base/days/day.ts";
+import { degreesC } from "../../base/quantities/quantity.ts";
+import { isTender } from "../../crops/crops.ts";
+import type { Figure, Outdoors, SettingOut } from "../../crops/facts.ts";
+import { saySource } from "../../crops/figures.ts";
+import { sayOdds } from "../climate/frost.ts";
+import type { DateDecision, DateTest } from "../growth/date-decision.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
+import { type Sentence, type TextPiece, why } from "./sentence.ts";
+import { type TaskParts, window } from "./task.ts";
+
+/**
+ * What a day was tested against: the chance of frost it may run, 0 to 1, the soil [°C] with its source, and how many weeks
+ * from the frost of that chance the crop may begin, negative before it. `whenUp`: frost counts on the day it is up.
+ */
+export type Guards = {
+  readonly chance: number;
+  readonly soilMinC: Figure<number> | null;
+  readonly weeks: number;
+  readonly whenUp: boolean;
+};
+
+/** What a start outdoors is tested against. */
+export function outdoorGuards({ plan, crop }: SowingContext, facts: Outdoors): Guards {
+  const { soilMinC, weeksFromLastFrost } = facts;
+  const weeks = weeksFromLastFrost?.value ?? 0;
+  return { chance: plan.risk.seed, soilMinC, weeks, whenUp: isTender(crop) };
+}
+
+/** What frost the usual date stands for: of every second spring. */
+const USUAL_CHANCE = 0.5;
+
+/** What setting raised plants out is tested against: what frost kills runs the plan's own chance, the rest goes by the usual date. */
+export function settingOutGuards({ plan, crop }: SowingContext, facts: SettingOut): Guards {
+  const { soilMinC, weeksFromLastFrost } = facts;
+  const chance = isTender(crop) ? plan.risk.raised : USUAL_CHANCE;
+  return { chance, soilMinC, weeks: weeksFromLastFrost.value, whenUp: false };
+}
+
+/** Days that a start outdoors may wait without harm. Source: house rule; two weeks of a short season. */
+const MAY_WAIT_DAYS = 14;
+
+/** What sowing and planting where it is to grow have alike: the day reckoned, fine for two weeks, and how it came about. */
+export function startParts(context: SowingContext, decision: DateDecision, guards: Guards) {
+  const { planting, sowing } = context;
+  const fixed = planting.fixed.start !== null;
+  const { day } = decision;
+  return {
+    window: window(day, day, fixed ? day : plus(day, MAY_WAIT_DAYS)),
+    harm: "this week",
+    rhythm: "session",
+    because: () => testReasons(context, decision, guards),
+    basis: decision.basis,
+    certainty: fixed ? "fixed" : "expected",
+    sets: { planting: planting.key, sowing, act: "start" },
+  } as const satisfies Partial<TaskParts>;
+}
+
+/** `3 weeks before`, `a week after`. */
+function weeksFrom(weeks: number): string {
+  const size = Math.abs(weeks);
+  return `${size === 1 ? "a week" : `${size} weeks`} ${weeks < 0 ? "before" : "after"}`;
+}
+
+/** A test's sentence, and where it says a figure, whose that is. */
+function testReason(
+  context: SowingContext,
+  test: DateTest,
+  { reckoned: decision, guards }: { readonly reckoned: DateDecision; readonly guards: Guards },
+): readonly (readonly TextPiece[])[] {
+  switch (test.basis) {
+    case "last frost":
+      return frostReason(context, test, guards);
+    case "soil":
+      return soilReason(context, test.day, { reckoned: decision, guards });
+    case "given":
+      return [["The plan asks for ", { day: test.day }, " or later."]];
+    case "place free":
+      return [["Its place is free from ", { day: test.day }, "."]];
+    case "first frost":
+      return [
+        ["Counted from the usual killing frost of autumn, it gives ", { day: test.day }, "."],
+      ];
+    case "age":
+      return [["They are old enough from ", { day: test.day }, "."]];
+    case "heat":
+      return [["Sown from ", { day: test.day }, " on, it is past the heat."]];
+    case "day length":
+      return [["Sown from ", { day: test.day }, " on, the long days no longer make it bolt."]];
+    case "cold":
+      return [["Sown from ", { day: test.day }, " on, the cold no longer makes it bolt."]];
+    default:
+      return [["The time of year gives ", { day: test.day }, "."]];
+  }
+}
+
+function soilReason(
+  { climate }: SowingContext,
+  day: Day,
+  { reckoned: decision, guards }: { readonly reckoned: DateDecision; readonly guards: Guards },
+): readonly (readonly TextPiece[])[] {
+  const { soilMinC } = guards;
+  const rough = climate.rough ? ", a rough estimate from the frost dates" : "";
+  const spread: readonly TextPiece[] =
+    day === decision.day && decision.early < decision.late
+      ? [
+          "; a warm spring makes it ",
+          { day: decision.early },
+          ", a cold one ",
+          { day: decision.late },
+        ]
+      : [];
+  const at = { quantity: degreesC(soilMinC?.value ?? 0) };
+  const reason = ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."];
+  return soilMinC
+    ? [reason, [at, " is the figure of ", saySource(soilMinC.source), "."]]
+    : [reason];
+}
+
+function frostReason(
+  { plan }: SowingContext,
+  test: DateTest,
+  guards: Guards,
+): readonly (readonly TextPiece[])[] {
+  const odds = sayOdds(guards.chance, "spring");
+  const frost = { day: test.frost ?? plus(test.day, -7 * guards.weeks) };
+  const weeks = guards.weeks === 0 ? "" : `${weeksFrom(guards.weeks)} that `;
+  const after: readonly TextPiece[] = guards.whenUp
+    ? [
+        "; sown ",
+        { day: test.day },
+        `, it is not up before ${weeks === "" ? "that" : `${weeks}day`}`,
+      ]
+    : weeks === ""
+      ? []
+      : [`; ${weeks}is `, { day: test.day }];
+  const reason = ["Frost comes after ", frost, ` in ${odds}`, ...after, "."];
+  const dates = plan.site.lastFrost;
+  if (!dates) return [reason];
+  const [early, usual, late] = [{ day: dates.early }, { day: dates.usual }, { day: dates.late }];
+  return [reason, ["The last frost here: early ", early, ", usual ", usual, ", late ", late, "."]];
+}
+
+/** Each test a day had to pass, as `why` tells it, the one that decided first. */
+export function testReasons(
+  context: SowingContext,
+  decision: DateDecision,
+  guards: Guards,
+): readonly (readonly TextPiece[])[] {
+  const tests = [...decision.tests].sort((a, b) => b.day - a.day);
+  const reason = tests.flatMap((test) => testReason(context, test, { reckoned: decision, guards }));
+  return decision.stopped && decision.stop !== null
+    ? [["It is held no later than ", { day: decision.stop }, "."], ...reason]
+    : reason;
+}
+
+/** The one reason that decided, as an event's text says it. */
+export function whyDecided(
+  context: SowingContext,
+  decision: DateDecision,
+  guards: Guards,
+): Sentence {
+  const rough = context.climate.rough ? " A rough guess, from the frost dates alone." : "";
+  if (decision.stopped)
+    return why("The soil is still cold, but the season is too short to wait longer.");
+  const last = decision.tests.reduce((a, b) => (b.day > a.day ? b : a));
+  const odds = sayOdds(guards.chance, "spring");
+  switch (last.basis) {
+    case "last frost":
+      return guards.weeks < 0
+        ? why(`About ${weeksFrom(guards.weeks)} the usual last frost, as early as it may go in.`)
+        : why(`Only ${odds} still has a frost after this.`);
+    case "soil":
+      return why(
+        "The soil should have warmed to ",
+        { quantity: degreesC(guards.soilMinC?.value ?? 0) },
+        `.${rough}`,
+      );
+    case "given":
+      return why("The plan asks for this day.");
+    case "place free":
+      return why("Its place is free now.");
+    case "heat":
+      return why("Sown now it is past the summer's heat when it is ready.");
+    case "day length":
+      return why("Sown now the long days no longer make it bolt.");
+    case "cold":
+      return why("Sown earlier, the cold would make it bolt.");
+    default:
+      return why("It is the time of year.");
+  }
+}

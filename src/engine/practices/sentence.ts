@@ -1,0 +1,63 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Minute } from "../../base/days/instants.ts";
+import { cm, type Quantity } from "../../base/quantities/quantity.ts";
+
+/** A piece of a sentence; quantities, days and names get their words later, in the household's units. */
+export type TextPiece =
+  | string
+  | { readonly quantity: Quantity; readonly upTo?: Quantity }
+  | { readonly day: Day; readonly weekday?: true }
+  | { readonly at: Minute }
+  /** Key of a person. */
+  | { readonly person: string };
+
+/** Where a sentence stands in an event's text. */
+export type SentencePart = "how" | "sign" | "why" | "caution";
+
+/**
+ * A sentence, written once, its full stop with it. `for` says who may read it: a reader's link gets what is
+ * for all, and nothing that tells of absences, people, hours or places.
+ */
+export type Sentence = {
+  readonly part: SentencePart;
+  readonly for: "all" | "household";
+  readonly pieces: readonly TextPiece[];
+};
+
+const forAll =
+  (part: SentencePart) =>
+  (...pieces: readonly TextPiece[]): Sentence => ({ part, for: "all", pieces });
+
+/** How the job is done. */
+export const how = forAll("how");
+
+/** The plant's or the soil's own sign that it is time; told after "Right when:". */
+export const sign = forAll("sign");
+
+/** Why it is told for this day. */
+export const why = forAll("why");
+
+/** A caution, short, deferring to labels, local rules and those who are licensed. */
+export const caution = forAll("caution");
+
+/** The same sentence for the household alone. */
+export function householdOnly(sentence: Sentence): Sentence {
+  return { ...sentence, for: "household" };
+}
+
+/** A length from least to most [cm], or the one length where both are the same. */
+export function lengthRange([least, most]: readonly [number, number]): TextPiece {
+  const from = cm(least);
+  return least === most ? { quantity: from } : { quantity: from, upTo: cm(most) };
+}
+
+/** The text with its first letter large, as a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Things joined as one says them: `a`, `a and b`, `a, b and c`. */
+export function list(things: readonly string[]): string {
+  if (things.length < 2) return things[0] ?? "";
+  return `${things.slice(0, -1).join(", ")} and ${things[things.length - 1] ?? ""}`;
+}

@@ -1,0 +1,97 @@
+import { type Day, latest, plus } from "../../base/days/day.ts";
+import type { NotYet, Observation } from "../../garden/diary/observation.ts";
+import { LOOK_AGAIN_DAYS } from "../growth/postponed.ts";
+import { type Sentence, why } from "../practices/sentence.ts";
+import type { Task } from "../practices/task.ts";
+import type { DoneTasks } from "./schedule-tasks.ts";
+
+/** Days that what failed may wait to be sown again. Source: house rule; two weeks of a short season. */
+const AGAIN_WITHIN_DAYS = 14;
+
+/** The task held back to a day, its last good day no sooner than the new due one, and why. */
+function postponedTo(task: Task, from: Day, due: Day, reason: Sentence): Task {
+  const { window } = task;
+  const next = latest(window.due, due);
+  return {
+    ...task,
+    window: {
+      ...window,
+      earliest: latest(window.earliest, from),
+      due: next,
+      latest: latest(window.latest, next),
+    },
+    say: [...task.say.filter(({ part }) => part !== "why"), reason],
+    basis: [...task.basis, "seen"],
+  };
+}
+
+/** Sowings' numbers as steps begin: those of the second and later carry it. */
+const sowingOf = ({ step }: Task) => Number(/^sowing-(\d+)-/.exec(step)?.[1] ?? 1);
+
+type PlantingObservation = Extract<Observation, { readonly planting: string }>;
+
+/** The task as the facts about its planting leave it; null where it is not to be done. */
+function applyToTask(task: Task, observations: readonly PlantingObservation[]): Task | null {
+  let changed = task;
+  for (const observation of observations)
+    switch (observation.kind) {
+      case "left":
+        if (observation.practice === task.practice && (observation.task ?? task.id) === task.id)
+          return null;
+        break;
+      case "lost":
+        if (task.window.due >= observation.day && isOfSowing(task, observation.sowing)) return null;
+        break;
+      case "failed":
+        if (task.sets?.act === "start" && task.sets.sowing === (observation.sowing ?? 1))
+          changed = again(changed, observation.day);
+        break;
+      case "not yet":
+        if ("practice" in observation.of && isNext(task, observation.of))
+          changed = later(changed, observation.day);
+        break;
+      default:
+    }
+  return changed;
+}
+
+const isOfSowing = (task: Task, sowing: number | null) =>
+  sowing === null || sowingOf(task) === sowing;
+
+const isNext = (task: Task, of: Extract<NotYet, { readonly practice: string }>) =>
+  of.task === undefined
+    ? task.practice === of.practice && (of.step === null || of.step === task.step)
+    : task.id === of.task;
+
+function again(task: Task, day: Day): Task {
+  const reason = why("What was sown before came to nothing on ", { day }, ".");
+  const postponed = postponedTo(task, plus(day, 1), plus(day, 1), reason);
+  const last = latest(postponed.window.latest, plus(postponed.window.due, AGAIN_WITHIN_DAYS));
+  return { ...postponed, window: { ...postponed.window, latest: last }, certainty: "expected" };
+}
+
+function later(task: Task, day: Day): Task {
+  if (task.window.due > plus(day, LOOK_AGAIN_DAYS)) return task;
+  const reason = why("It was not ready on ", { day }, "; look again.");
+  return postponedTo(task, plus(day, 1), plus(day, LOOK_AGAIN_DAYS), reason);
+}
+
+/**
+ * The tasks as the diary leaves them: what is left this year or was lost is not told, what was not ready is looked at again,
+ * what failed is begun again. What is done stays as it was done. The order is kept.
+ */
+export function applyObservations(
+  tasks: readonly Task[],
+  observations: readonly Observation[],
+  done: DoneTasks,
+): readonly Task[] {
+  const about = new Map<string, PlantingObservation[]>();
+  for (const observation of observations)
+    if ("planting" in observation && observation.kind !== "done" && observation.kind !== "seen")
+      about.set(observation.planting, [...(about.get(observation.planting) ?? []), observation]);
+  if (about.size === 0) return tasks;
+  return tasks.flatMap((task) => {
+    const observations = done.has(task.id) ? undefined : about.get(task.subject.key);
+    return observations ? (applyToTask(task, observations) ?? []) : task;
+  });
+}

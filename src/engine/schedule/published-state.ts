@@ -1,0 +1,73 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Sentence, TextPiece } from "../practices/sentence.ts";
+import type { Task } from "../practices/task.ts";
+import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";
+
+/** A new day nearer than this to the one told does not move it. Source: house rule; a feed that trembles is not read. */
+export const CALM_DAYS = 3;
+
+/**
+ * Whether what was told stands: the task's due day has moved by less than CALM_DAYS, and the day told is still inside the
+ * window. What only stands beside it, others' jobs and hours, moves no day.
+ */
+export function isStillValid(published: PublishedTask, { window }: Task): boolean {
+  const inside = published.day >= window.earliest && published.day <= window.latest;
+  return inside && Math.abs(window.due - published.window.due) < CALM_DAYS;
+}
+
+/** Every day that sentences name, in order. */
+export function daysNamed(say: readonly Sentence[]): readonly Day[] {
+  let days: Day[] | null = null;
+  for (const { pieces } of say)
+    for (const piece of pieces)
+      if (isDay(piece)) {
+        days ??= [];
+        days.push(piece.day);
+      }
+  return days ?? NO_DAYS;
+}
+
+/** Most sentences name no day; theirs are one list. */
+const NO_DAYS: readonly Day[] = [];
+
+function isDay(piece: TextPiece): piece is { readonly day: Day; readonly weekday?: true } {
+  return typeof piece === "object" && "day" in piece;
+}
+
+/**
+ * The sentences with the days they named when last told, where each has moved by less than CALM_DAYS; with
+ * their own days where one has moved farther or the sentences name other days than they did.
+ */
+export function withPublishedDays(
+  say: readonly Sentence[],
+  published: readonly Day[],
+): readonly Sentence[] {
+  const now = daysNamed(say);
+  const near =
+    now.length === published.length &&
+    now.every((day, i) => Math.abs(day - (published[i] ?? 0)) < CALM_DAYS);
+  if (!near || now.every((day, i) => day === published[i])) return say;
+  let next = 0;
+  return say.map((sentence) => ({
+    ...sentence,
+    pieces: sentence.pieces.map((piece) => {
+      if (!isDay(piece)) return piece;
+      const day = published[next] ?? piece.day;
+      next += 1;
+      return { ...piece, day };
+    }),
+  }));
+}
+
+/** What is kept of a telling, by task; `leads` are the keys of its events. */
+export function publishedStateOf(
+  scheduled: readonly ScheduledTask[],
+  leads: ReadonlySet<string>,
+): PublishedState {
+  const state: Record<string, PublishedTask> = {};
+  for (const { task, day, window, people, note } of scheduled) {
+    const { id, say } = task;
+    state[id] = { day, window, people, days: daysNamed(say), lead: leads.has(id), note };
+  }
+  return state;
+}

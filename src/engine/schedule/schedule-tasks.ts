@@ -1,0 +1,224 @@
+import { type Day, dayOrThrow, earliest, latest, plus } from "../../base/days/day.ts";
+import { why } from "../practices/sentence.ts";
+import type { Harm, Task, Window } from "../practices/task.ts";
+import { sharedDaysOf } from "./gather.ts";
+import type { Household } from "./household.ts";
+import { isStillValid, withPublishedDays } from "./published-state.ts";
+import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";
+import {
+  type Choice,
+  chooseDaily,
+  chooseSession,
+  eligible,
+  type Load,
+  loadKey,
+} from "./session.ts";
+import { CARRY, type Carrying, carryingOn } from "./timed.ts";
+import { yearBefore } from "./year-of.ts";
+
+/** What a task is worth against another in the way of days late. */
+export const HARM_WEIGHT: Readonly<Record<Harm, number>> = {
+  tonight: 100,
+  "this week": 10,
+  "when you can": 1,
+};
+
+/** Done tasks by id, with the day and, where the diary says, the person. */
+export type DoneTasks = ReadonlyMap<string, { readonly day: Day; readonly by: string | null }>;
+
+/** What placing goes by; `load` is added to as people are given work. */
+export type SchedulingInput = {
+  readonly household: Household;
+  readonly publishedState: PublishedState;
+  readonly done: DoneTasks;
+  readonly baseline: Readonly<Record<string, Day>>;
+  /** Days on which jobs of the years before were done, by their ids. */
+  readonly doneBefore: ReadonlyMap<string, Day>;
+  readonly load: Load;
+  /** Days of the tasks placed so far, by id; added to as they are placed, so that none comes before what must come first. */
+  readonly days: Map<string, Day>;
+};
+
+type TaskGroup = readonly [Task, ...Task[]];
+
+/** Tasks that belong on one day, each group in the order given; groups with most to lose first, then by last good day, due day and the order of their first tasks. */
+function inGroups(tasks: readonly Task[]): readonly TaskGroup[] {
+  const groups = new Map<string, [Task, ...Task[]]>();
+  for (const task of tasks) {
+    const key = task.together ?? task.id;
+    const known = groups.get(key);
+    if (known) known.push(task);
+    else groups.set(key, [task]);
+  }
+  const weight = ([first]: TaskGroup) => HARM_WEIGHT[first.harm];
+  return [...groups.values()].sort(
+    (a, b) =>
+      weight(b) - weight(a) ||
+      a[0].window.latest - b[0].window.latest ||
+      a[0].window.due - b[0].window.due,
+  );
+}
+
+/** The window all of a group can keep: the latest start, the earliest end, but never an end before its start. */
+function commonWindow(group: TaskGroup): Window {
+  if (group.length === 1) return group[0].window;
+  const from = latest(...group.map((task) => task.window.earliest));
+  const to = latest(from, earliest(...group.map((task) => task.window.latest)));
+  const due = earliest(to, latest(from, group[0].window.due));
+  return { earliest: from, due, latest: to, better: group[0].window.better };
+}
+
+/** What was last told for the whole group, where it still stands. */
+function stillPublished(
+  group: TaskGroup,
+  { publishedState, household }: SchedulingInput,
+): PublishedTask | null {
+  const published = publishedState[group[0].id];
+  if (!published || !group.every((task) => isStillValid(published, task))) return null;
+  const people = eligible(household, group);
+  const able = published.people.every((key) =>
+    people.some((person) => person.key === key && household.about(person, published.day)),
+  );
+  const named =
+    published.people.length > 0 || household.people.length === 0 || group[0].rhythm === "warning";
+  return able && named ? published : null;
+}
+
+/** The window, beginning no sooner than the days of what must come before. */
+function inOrder(group: TaskGroup, window: Window, days: SchedulingInput["days"]): Window {
+  const before = group.flatMap((task) => task.after.flatMap((id) => days.get(id) ?? []));
+  if (before.length === 0) return window;
+  const from = latest(window.earliest, ...before);
+  return {
+    ...window,
+    earliest: from,
+    due: latest(from, window.due),
+    latest: latest(from, window.latest),
+  };
+}
+
+/** A Saturday from which every other one is counted. */
+const A_SATURDAY = dayOrThrow(2000, 1, 1);
+const FORTNIGHT = 14;
+
+/** The window with its due day on the round that a task keeps to, the last on or before it; as it was where that is too early. */
+function onRound({ round }: Task, window: Window): Window {
+  if (round === null) return window;
+  const since = (window.due - A_SATURDAY) % FORTNIGHT;
+  const due = plus(window.due, since < 0 ? -since - FORTNIGHT : -since);
+  return due < window.earliest ? window : { ...window, due };
+}
+
+function choose(group: TaskGroup, input: SchedulingInput, shared: Day | undefined): Choice {
+  const own = commonWindow(group);
+  const near = shared === undefined ? own : { ...own, due: shared };
+  const wanted = onRound(group[0], inOrder(group, near, input.days));
+  const choice = chooseIn(group, wanted, input);
+  if (choice.day <= own.latest || choice.note !== null) return choice;
+  return { ...choice, note: why("It had to wait for the job before it.") };
+}
+
+function chooseIn(group: TaskGroup, window: Window, { household, load }: SchedulingInput): Choice {
+  if (group[0].rhythm === "warning") return { day: window.earliest, people: [], note: null };
+  if (household.people.length === 0) return { day: window.due, people: [], note: null };
+  if (group[0].rhythm === "daily") return chooseDaily(household, group, window);
+  return chooseSession(household, group, window, load);
+}
+
+function scheduleTimed(task: Task, input: SchedulingInput): ScheduledTask {
+  const carrying: Carrying = carryingOn(input.household, task.window.due, task.timed?.lasts ?? 0);
+  const end = task.timed?.part === "in" ? carrying.back : carrying.out;
+  const say =
+    carrying.shade && task.timed?.part === "out"
+      ? [carrying.shade, ...task.say.slice(1)]
+      : task.say;
+  return scheduledOn(say === task.say ? task : { ...task, say }, input, {
+    day: task.window.due,
+    people: end.people,
+    at: { from: end.at, to: end.at + CARRY },
+  });
+}
+
+type TaskSlot = Pick<ScheduledTask, "day" | "people"> &
+  Partial<Pick<ScheduledTask, "window" | "at" | "done" | "note">>;
+
+/** One shape for everything placed, field by field. */
+function scheduledOn(
+  task: Task,
+  { baseline, doneBefore }: SchedulingInput,
+  slot: TaskSlot,
+): ScheduledTask {
+  return {
+    task,
+    day: slot.day,
+    window: slot.window ?? task.window,
+    people: slot.people,
+    at: slot.at ?? null,
+    usual: baseline[task.id] ?? null,
+    lastYear: doneBefore.get(yearBefore(task.id)) ?? null,
+    done: slot.done ?? null,
+    note: slot.note ?? null,
+  };
+}
+
+function scheduleGroup(
+  group: TaskGroup,
+  input: SchedulingInput,
+  shared: Day | undefined,
+): readonly ScheduledTask[] {
+  if (group[0].rhythm === "timed") return group.map((task) => scheduleTimed(task, input));
+  const choice = choose(group, input, shared);
+  const published = stillPublished(group, input);
+  const { day, people } = published ?? choice;
+  if (group[0].rhythm === "session")
+    for (const person of people) {
+      const key = loadKey(person, day);
+      input.load.set(
+        key,
+        group.reduce((sum, task) => sum + task.minutes, input.load.get(key) ?? 0),
+      );
+    }
+  for (const task of group) input.days.set(task.id, day);
+  return group.map((task) => {
+    const own = input.publishedState[task.id];
+    if (!published || !own) return scheduledOn(task, input, { day, people, note: choice.note });
+    const say = withPublishedDays(task.say, own.days);
+    const calm = say === task.say ? task : { ...task, say };
+    return scheduledOn(calm, input, { day, people, window: own.window, note: published.note });
+  });
+}
+
+function scheduleDone(
+  task: Task,
+  done: { readonly day: Day; readonly by: string | null },
+  input: SchedulingInput,
+): ScheduledTask {
+  const published = { ...task, certainty: "done" } as const;
+  input.days.set(task.id, done.day);
+  const people = done.by === null ? [] : [done.by];
+  return scheduledOn(published, input, { day: done.day, people, done });
+}
+
+/**
+ * Every task on a day: what is done on the day it was done, the rest one after another, most to lose first,
+ * each within its window as far as people's hours, homes and absences let it, like jobs that can wait on one day; a warning on its first day. What was told stays told while
+ * it stands. Deterministic; the order of `tasks` does not matter. Sorted by id.
+ */
+export function scheduleTasks(
+  tasks: readonly Task[],
+  input: SchedulingInput,
+): readonly ScheduledTask[] {
+  const byId = [...tasks].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const scheduled = new Map<string, ScheduledTask>();
+  const open: Task[] = [];
+  for (const task of byId) {
+    const done = input.done.get(task.id);
+    if (done) scheduled.set(task.id, scheduleDone(task, done, input));
+    else open.push(task);
+  }
+  const shared = sharedDaysOf(open);
+  for (const group of inGroups(open))
+    for (const each of scheduleGroup(group, input, shared.get(group[0].id)))
+      scheduled.set(each.task.id, each);
+  return byId.flatMap((task) => scheduled.get(task.id) ?? []);
+}

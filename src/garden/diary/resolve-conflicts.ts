@@ -1,0 +1,148 @@
+import { sayDay } from "../../base/days/day.ts";
+import type { Plan } from "../model/plan.ts";
+import type { ActObservation, Observation } from "./observation.ts";
+
+/** Whether a fact is a deed that can be taken back. */
+export function isActObservation(observation: Observation): observation is ActObservation {
+  return ["done", "seen", "failed", "lost", "left", "moved"].includes(observation.kind);
+}
+
+/** What has to be said of a fact beside others: that another puts it right, or that it cannot be so. */
+export type DiaryRemark = { readonly observation: Observation; readonly is: string };
+
+/** What holds, in day order, and what has to be said of the rest; nothing is dropped that no remark names. */
+export type ResolvedDiary = {
+  readonly observations: readonly Observation[];
+  readonly remarks: readonly DiaryRemark[];
+};
+
+/**
+ * A garden's facts as they hold together: of two that contradict each other the later counts, by its day and on one day
+ * by where it is written. `facts` in the order they are written. What was taken back, put right by a later line or ended by
+ * a failure stands among the remarks.
+ */
+export function resolveConflicts(
+  observations: readonly Observation[],
+  plans: readonly Plan[],
+): ResolvedDiary {
+  const again = new Set(
+    plans
+      .flatMap(({ plantings }) => plantings.filter(({ repeat }) => repeat))
+      .map(({ key }) => key),
+  );
+  const inOrder = [...observations].sort((a, b) => a.day - b.day);
+  let current: Observation[] = [];
+  const remarks: DiaryRemark[] = [];
+  for (const observation of inOrder) {
+    const over = current.filter((earlier) => isSuperseded(earlier, observation, again));
+    const gone = observation.kind === "undone" ? over.slice(-1) : over;
+    for (const earlier of gone)
+      remarks.push({
+        observation: earlier,
+        is: `no longer holds: ${sayDay(observation.day)} says otherwise`,
+      });
+    if (observation.kind === "undone" && gone.length === 0)
+      remarks.push({ observation, is: "nothing before it said so" });
+    const odd = contradictionOf(observation, current);
+    if (odd !== null) remarks.push({ observation, is: odd });
+    current = current.filter((earlier) => !gone.includes(earlier));
+    if (observation.kind !== "undone") current.push(observation);
+  }
+  return { observations: current, remarks };
+}
+
+const sameSowing = (a: number | null, b: number | null) => a === b || a === null || b === null;
+
+/** Whether an earlier fact no longer holds once a later one is said. `again` are the plantings that are sown more than once. */
+function isSuperseded(
+  earlier: Observation,
+  later: Observation,
+  again: ReadonlySet<string>,
+): boolean {
+  if (!("planting" in earlier)) return false;
+  if (later.kind === "undone") return isSame(earlier, later.what);
+  if (!("planting" in later) || earlier.planting !== later.planting) return false;
+  switch (later.kind) {
+    case "not yet":
+      return isDenied(earlier, later);
+    case "seen":
+      return (
+        (earlier.kind === "seen" &&
+          earlier.stage === later.stage &&
+          earlier.sowing === later.sowing &&
+          !again.has(later.planting)) ||
+        earlier.kind === "lost"
+      );
+    case "done":
+      return (
+        (earlier.kind === "left" && isSameJob(earlier, later)) ||
+        (earlier.kind === "done" && later.task !== undefined && earlier.task === later.task)
+      );
+    case "failed":
+      return (
+        (earlier.kind === "done" || earlier.kind === "seen" || earlier.kind === "not yet") &&
+        (earlier.kind === "done" ? later.sowing === null : sameSowing(earlier.sowing, later.sowing))
+      );
+    case "moved":
+      return earlier.kind === "moved";
+    case "left":
+      return earlier.kind === "left" && isSameJob(earlier, later);
+    default:
+      return false;
+  }
+}
+
+/** Whether two facts are of one practice, and of one task where both name theirs. */
+function isSameJob(
+  a: { readonly practice: string; readonly task?: string },
+  b: { readonly practice: string; readonly task?: string },
+): boolean {
+  const both = a.task !== undefined && b.task !== undefined;
+  return a.practice === b.practice && (!both || a.task === b.task);
+}
+
+/** Whether an earlier line said to be done or seen what a later one looked for and did not find. */
+function isDenied(
+  earlier: Observation,
+  { of, sowing }: Extract<Observation, { readonly kind: "not yet" }>,
+): boolean {
+  if ("stage" in of)
+    return (
+      (earlier.kind === "seen" &&
+        earlier.stage === of.stage &&
+        sameSowing(earlier.sowing, sowing)) ||
+      (earlier.kind === "not yet" && "stage" in earlier.of && earlier.of.stage === of.stage)
+    );
+  return (
+    earlier.kind === "not yet" && "practice" in earlier.of && earlier.of.practice === of.practice
+  );
+}
+
+/** Whether two facts say the same of the same planting, whenever that was; one said in words names no task, and a tapped one does. */
+function isSame(a: Observation, b: Observation): boolean {
+  if (a.kind === "done" && b.kind === "done" && (a.task === undefined) !== (b.task === undefined))
+    return a.planting === b.planting && isSameJob(a, b);
+  if (a.kind === "left" && b.kind === "left") return a.planting === b.planting && isSameJob(a, b);
+  const bare = (observation: Observation) =>
+    JSON.stringify({ ...observation, day: 0, text: "", by: null });
+  return bare(a) === bare(b);
+}
+
+/** Practices that put a crop into soil once; what is sown again is another sowing. */
+const STARTS: readonly string[] = ["sow indoors", "sow outdoors", "plant", "winter-sow"];
+
+/** What cannot be so beside what was said before; null where nothing is odd. */
+function contradictionOf(observation: Observation, before: readonly Observation[]): string | null {
+  if (!("planting" in observation)) return null;
+  const lost = before.find(
+    (each) => each.kind === "lost" && each.planting === observation.planting,
+  );
+  if (lost && observation.kind === "done")
+    return `was lost on ${sayDay(lost.day)}, so it moves nothing`;
+  const up = before.find(
+    (each) => each.kind === "seen" && each.stage === "up" && each.planting === observation.planting,
+  );
+  if (up && observation.kind === "done" && STARTS.includes(observation.practice))
+    return `comes after ${sayDay(up.day)}, when it was up`;
+  return null;
+}

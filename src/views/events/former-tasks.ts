@@ -1,0 +1,29 @@
+import type { Event } from "./event.ts";
+
+/** What events were told with before they changed or fell away, by their keys: ids of tasks, and when that ended [ms since 1970 UTC]. */
+export type FormerTasks = Readonly<
+  Record<string, { readonly tasks: readonly string[]; readonly at: number }>
+>;
+
+/** As long as a phone may show what it last fetched [ms]. Source: house rule: two weeks out of reach. */
+const FORMER_TASKS_MS = 14 * 86_400_000;
+
+/**
+ * What has to be remembered once a garden is told anew: every task that an event had and has no longer, so that a phone
+ * which still shows the event as it was finds its jobs. What ended two weeks ago is forgotten.
+ */
+export function updateFormerTasks(
+  former: FormerTasks,
+  { was, is, now }: { was: readonly Event[]; is: readonly Event[]; now: number },
+): FormerTasks {
+  const tasksNow = new Map(is.map(({ key, tasks }) => [key, tasks]));
+  const recent = Object.entries(former).filter(([, { at }]) => now - at < FORMER_TASKS_MS);
+  const known = new Map(recent);
+  for (const { key, tasks } of was) {
+    const lost = tasks.filter((task) => !tasksNow.get(key)?.includes(task));
+    if (lost.length === 0) continue;
+    const all = new Set([...(known.get(key)?.tasks ?? []), ...lost]);
+    known.set(key, { tasks: [...all], at: now });
+  }
+  return Object.fromEntries(known);
+}

@@ -1,0 +1,77 @@
+import { type Day, plus, sayDay } from "../../base/days/day.ts";
+import { degreesC } from "../../base/quantities/quantity.ts";
+import { sayQuantity } from "../../base/quantities/say.ts";
+import { cropFor } from "../../crops/crops.ts";
+import type { Crop } from "../../crops/facts.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import { seasonOf } from "../../garden/model/season.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
+import { plainLine } from "./svg.ts";
+import { soilIn } from "./warmth.ts";
+
+/**
+ * Crops that wait for the same soil: their names in the plan's order, the soil at seed depth [°C], the usual first day
+ * that has it, null where none of the season's has; `always` where every day has it, and so nothing waits. `film`: in a
+ * bed that film warms.
+ */
+export type SoilWait = {
+  readonly names: readonly string[];
+  readonly soilC: number;
+  readonly film: boolean;
+  readonly day: Day | null;
+  readonly always: boolean;
+};
+
+/** What grows here by the soil it waits for, the coldest first; what stands the winter waits for none. */
+export function soilWaitsOf(plan: Plan): readonly SoilWait[] {
+  const groups = new Map<
+    string,
+    { names: string[]; soilC: number; film: boolean; bed: Bed | null }
+  >();
+  for (const planting of plan.plantings) {
+    const crop = cropFor(planting);
+    const soilC = crop ? soilOf(planting, crop) : null;
+    if (!crop || soilC === null) continue;
+    const bed = plan.beds.find(({ key }) => key === planting.bed && key !== null) ?? null;
+    const film = bed?.warmed ?? false;
+    const key = `${film}|${soilC}`;
+    const group = groups.get(key) ?? { names: [], soilC, film, bed: film ? bed : null };
+    const name = plainLine(crop.many);
+    if (!group.names.includes(name)) group.names.push(name);
+    groups.set(key, group);
+  }
+  return [...groups.values()]
+    .map(({ bed, ...group }) => ({ ...group, ...daysWarm(plan, bed, group.soilC) }))
+    .sort((a, b) => a.soilC - b.soilC || Number(a.film) - Number(b.film));
+}
+
+/** The soil that holds it back [°C]: where it is sown or planted, or where raised plants go out; null where none does. */
+function soilOf(
+  { start, inSince }: Planting,
+  { overwinter, outdoors, settingOut }: Crop,
+): number | null {
+  if (overwinter || inSince !== null) return null;
+  if (isRaised(start)) return settingOut?.soilMinC?.value ?? null;
+  return outdoors?.soilMinC.value ?? null;
+}
+
+/** The season's first day with that soil in a usual year, and whether all its days have it. */
+function daysWarm(plan: Plan, bed: Bed | null, soilC: number): Pick<SoilWait, "day" | "always"> {
+  const { from, to } = seasonOf(plan);
+  const soil = soilIn(plan, bed);
+  const days = Array.from({ length: to - from + 1 }, (_, i) => plus(from, i));
+  const warm = days.filter((day) => soil(day).usualC >= soilC);
+  return { day: warm[0] ?? null, always: warm.length === days.length };
+}
+
+/** The same in a sentence: `beets, carrots: 45 °F, usually from 9 May.` */
+export function soilWaitText(
+  { names, soilC, film, day, always }: SoilWait,
+  { measures }: Plan,
+): string {
+  const soil = sayQuantity(degreesC(soilC), measures);
+  const where = film ? ", under film" : "";
+  const from = day === null ? "the soil here is never that warm" : `usually from ${sayDay(day)}`;
+  const when = always ? "warm enough all year" : from;
+  return `${names.join(", ")}${where}: ${soil}, ${when}.`;
+}

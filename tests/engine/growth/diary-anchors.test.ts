@@ -1,0 +1,65 @@
+import { describe, expect, test } from "vitest";
+import { diaryAnchors } from "../../../src/engine/growth/diary-anchors.ts";
+import type { Observation, ObservedStage } from "../../../src/garden/diary/observation.ts";
+import { isoDay, planOf, QUARRY } from "../../gardens.ts";
+
+const PLANTINGS = planOf(QUARRY).plantings;
+
+function seen(day: string, stage: ObservedStage, sowing: number | null = null): Observation {
+  return { kind: "seen", day: isoDay(day), planting: "2027/lettuce", stage, sowing };
+}
+
+/** Anchors as `key day from`. */
+const told = (...facts: readonly Observation[]) =>
+  [...diaryAnchors(PLANTINGS, facts)].map(([key, { day, from }]) => [key, day, from]);
+
+describe("what is known before anything is placed", () => {
+  test("is nothing without a diary and with nothing in the ground", () => {
+    expect(told()).toEqual([]);
+  });
+
+  test("is what stands in the ground since before, on the day the plan gives", () => {
+    const plan = planOf(QUARRY.replace("plant this October", "in since 14 Oct 2026"));
+    const anchor = diaryAnchors(plan.plantings, []).get("2027/garlic|1|start");
+    expect(anchor).toEqual({
+      day: isoDay("2026-10-14"),
+      from: "given",
+      basis: ["given"],
+      task: null,
+    });
+  });
+
+  test("is what was seen, from the diary", () => {
+    expect(told(seen("2027-05-14", "up"))).toEqual([
+      ["2027/lettuce|1|up", isoDay("2027-05-14"), "diary"],
+    ]);
+  });
+});
+
+describe("a sighting that names no sowing", () => {
+  test("counts for the first, the next one for the second", () => {
+    expect(told(seen("2027-05-14", "up"), seen("2027-05-25", "up"))).toEqual([
+      ["2027/lettuce|1|up", isoDay("2027-05-14"), "diary"],
+      ["2027/lettuce|2|up", isoDay("2027-05-25"), "diary"],
+    ]);
+  });
+
+  test("counts by its day, whatever the order of the lines", () => {
+    expect(told(seen("2027-05-25", "up"), seen("2027-05-14", "up"))).toEqual(
+      told(seen("2027-05-14", "up"), seen("2027-05-25", "up")),
+    );
+  });
+
+  test("does not take the place of another stage", () => {
+    expect(told(seen("2027-05-14", "up"), seen("2027-07-01", "first ripe"))).toEqual([
+      ["2027/lettuce|1|up", isoDay("2027-05-14"), "diary"],
+      ["2027/lettuce|1|first ripe", isoDay("2027-07-01"), "diary"],
+    ]);
+  });
+});
+
+test("a sighting that names its sowing counts for that one", () => {
+  expect(told(seen("2027-05-25", "up", 3))).toEqual([
+    ["2027/lettuce|3|up", isoDay("2027-05-25"), "diary"],
+  ]);
+});

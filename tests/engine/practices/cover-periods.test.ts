@@ -1,0 +1,55 @@
+import { describe, expect, test } from "vitest";
+import { isoOf } from "../../../src/base/days/day.ts";
+import {
+  type CoverDay,
+  coversOf,
+  underCover,
+} from "../../../src/engine/practices/cover-periods.ts";
+import { THIN } from "../../../src/engine/practices/thin.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
+import { growingOf } from "../growth/growing.ts";
+
+const due = (day: CoverDay | null | undefined) => (day ? isoOf(day.window.due).slice(5) : null);
+const acts = { start: "2027-05-03", up: "2027-05-20" };
+
+describe("a planting's covers", () => {
+  test("are those of its crop, from the day each goes on to the day it comes off", () => {
+    const [net] = coversOf(growingOf(QUARRY, "beet", { acts }));
+    expect([net?.against, net?.thing, due(net?.on), due(net?.off)]).toEqual([
+      "leaf miners",
+      "net",
+      "05-20",
+      "06-15",
+    ]);
+  });
+
+  test("are what the plan asks for where the crop has none, with no day to come off", () => {
+    const [net] = coversOf(growingOf(QUARRY, "carrot", { acts, planting: { under: ["net"] } }));
+    expect([net?.against, due(net?.on), due(net?.off)]).toEqual([null, "05-03", null]);
+  });
+
+  test("are those of the first sowing, which the later ones stand under", () => {
+    expect(coversOf({ ...growingOf(QUARRY, "beet", { acts }), sowing: 2 })).toEqual([]);
+  });
+});
+
+describe("a sowing's tasks", () => {
+  const beets = growingOf(QUARRY, "beet", { acts });
+  const under = (growing: typeof beets) =>
+    underCover(growing, THIN.tasks(growing)).map((task) => task.under);
+
+  test("are under the net while it is on", () => {
+    expect(under(beets)).toEqual(["root-bed|leaf miners"]);
+  });
+
+  test("are under none before it is on, without it, and for a crop that has none", () => {
+    const early = THIN.tasks(beets).map((task) => ({
+      ...task,
+      window: { ...task.window, due: isoDay("2027-05-10") },
+    }));
+    expect(underCover(beets, early).map((task) => task.under)).toEqual([null]);
+    const without = growingOf(QUARRY, "beet", { acts, planting: { without: ["cover"] } });
+    expect(under(without)).toEqual([null]);
+    expect(under(growingOf(QUARRY, "carrot", { acts }))).toEqual([null, null]);
+  });
+});
