@@ -8,7 +8,7 @@ const inWorker = [
   "tests/canaries.test.ts",
   "tests/host/worker.test.ts",
   "tests/host/store/{diary,feeds,gardens,invitations,leaving,links,plans}.test.ts",
-  "tests/host/web/{app,begin,diary,feed,home,leaving,links,places,plan-page,plans,render,tapped}.test.ts",
+  "tests/host/web/{app,begin,diary,feed,home,leaving,links,routes,plan-page,plans,render,tapped}.test.ts",
 ];
 
 export default defineConfig({

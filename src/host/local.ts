@@ -8,10 +8,10 @@ import { unstable_readConfig } from "wrangler";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const CONFIG = join(ROOT, "wrangler.toml");
-const KEPT = join(ROOT, ".wrangler");
+const WRANGLER_FOLDER = join(ROOT, ".wrangler");
 
 /** Nothing leaves the machine: no figures of use, no banner's look for news, no place looked up. */
-const ALONE = {
+const OFFLINE_ENV = {
   WRANGLER_SEND_METRICS: "false",
   WRANGLER_HIDE_BANNER: "true",
   WRANGLER_LOG: "error",
@@ -19,7 +19,7 @@ const ALONE = {
 };
 
 /** What the worker is started with: its port, what it is bound to (secrets too), and where its store lies, null for the usual folder. */
-export type Local = {
+export type LocalOptions = {
   readonly port: number;
   readonly bindings: Readonly<Record<string, string>>;
   readonly state: string | null;
@@ -27,22 +27,26 @@ export type Local = {
 
 /** Brings the store on this machine up to date. Throws where it can't be. */
 export async function migrate(state: string | null): Promise<void> {
-  const kept = state === null ? [] : ["--persist-to", state];
-  await wrangler("d1", "migrations", "apply", "sowbell", "--local", ...kept);
+  const persistArgs = state === null ? [] : ["--persist-to", state];
+  await wrangler("d1", "migrations", "apply", "sowbell", "--local", ...persistArgs);
 }
 
 /**
  * The worker in the platform's own runtime, on this machine alone, put together as a deploy does it. Without wrangler's own
  * server in between, which keeps something of every page and falls over after some thousands. Gives what ends it.
  */
-export async function runLocally({ port, bindings, state }: Local): Promise<() => Promise<void>> {
-  const bundle = join(state ?? KEPT, "bundle");
+export async function runLocally({
+  port,
+  bindings,
+  state,
+}: LocalOptions): Promise<() => Promise<void>> {
+  const bundle = join(state ?? WRANGLER_FOLDER, "bundle");
   await wrangler("deploy", "--dry-run", "--outdir", bundle, "--config", CONFIG);
   const script = readFileSync(join(bundle, "worker.js"), "utf8");
   const runtime = new Miniflare({
     ...{ ...platform(), modules: true, script, bindings: { ...bindings } },
     ...{ host: "127.0.0.1", port, cf: false, unsafeTriggerHandlers: true },
-    d1Persist: join(state ?? join(KEPT, "state"), "v3", "d1"),
+    d1Persist: join(state ?? join(WRANGLER_FOLDER, "state"), "v3", "d1"),
     // Requests are not logged, since a link is a key; and stdout is for links alone.
     ...{ logRequests: false, log: new Log(LogLevel.NONE) },
     handleRuntimeStdio: (out, err) => {
@@ -82,6 +86,6 @@ function platform() {
 /** Runs wrangler once; throws with what it said where it fails. */
 async function wrangler(...words: readonly string[]): Promise<void> {
   const program = join(ROOT, "node_modules", "wrangler", "bin", "wrangler.js");
-  const env = { ...process.env, ...ALONE };
+  const env = { ...process.env, ...OFFLINE_ENV };
   await promisify(execFile)(process.execPath, [program, ...words], { cwd: ROOT, env });
 }

@@ -3,12 +3,12 @@ import { appendFileSync, existsSync, readdirSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import {
-  boundIn,
+  bindingsIn,
   linksOf,
   publishFolder,
   type Server,
   sayLinks,
-  sayPublished,
+  sayPublishResult,
   secretIn,
 } from "./cli/publish-folder.ts";
 import { migrate, runLocally } from "./local.ts";
@@ -17,7 +17,7 @@ const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const RING_MS = 600_000;
 
 /** Where a start finds and keeps its things. `state` null: in `.wrangler`. */
-export type Starting = {
+export type StartOptions = {
   readonly port: number;
   readonly plans: string;
   readonly secrets: string;
@@ -27,20 +27,20 @@ export type Starting = {
 };
 
 /** A running Sowbell: its address, and a way to end it that waits until it has. */
-export type Running = { readonly server: string; readonly stop: () => Promise<void> };
+export type RunningServer = { readonly server: string; readonly stop: () => Promise<void> };
 
 /**
  * Starts Sowbell on this machine alone: makes its secret where there is none, brings the store up to date, starts the
  * worker, publishes every garden in the plans' folder and prints its links. A garden with problems is told by line
  * and keeps no other from starting. Throws where the worker does not come up.
  */
-export async function start(starting: Starting): Promise<Running> {
-  const { port, secrets, state, say } = starting;
+export async function start(options: StartOptions): Promise<RunningServer> {
+  const { port, secrets, state, say } = options;
   const secret = secretFor(secrets, say);
   const server = `http://127.0.0.1:${port}`;
   if (await answers(server)) throw new Error(`something answers at ${server} already`);
   await migrate(state);
-  const bindings = { ...boundIn(secrets), ORIGIN: server };
+  const bindings = { ...bindingsIn(secrets), ORIGIN: server };
   const end = await runLocally({ port, bindings, state });
   const ringing = ring(server);
   let ending: Promise<void> | null = null;
@@ -51,7 +51,7 @@ export async function start(starting: Starting): Promise<Running> {
     return ending;
   };
   try {
-    await publishAll(starting, { server, secret, fetch });
+    await publishAll(options, { server, secret, fetch });
   } catch (error) {
     await stop();
     throw error;
@@ -72,12 +72,12 @@ export function secretFor(file: string, say: (line: string) => void): string {
 }
 
 /** Publishes each garden's folder and prints its links; what goes wrong with one is told and the rest goes on. */
-export async function publishAll({ plans, say }: Starting, server: Server): Promise<void> {
+export async function publishAll({ plans, say }: StartOptions, server: Server): Promise<void> {
   for (const garden of gardensIn(plans)) {
     try {
       const folder = join(plans, garden);
       const done = await publishFolder({ ...server, folder });
-      for (const file of done) say(sayPublished(file));
+      for (const file of done) say(sayPublishResult(file));
       const links = await linksOf({ ...server, garden });
       if (links) say(sayLinks(links));
     } catch (error) {

@@ -4,8 +4,8 @@ import { chooseEvents } from "../views/calendar/choose-events.ts";
 import { writeCalendar } from "../views/calendar/write.ts";
 import { unavailable } from "./web/answers.ts";
 import { app } from "./web/app.ts";
+import { appContextOf } from "./web/app-context.ts";
 import { renderWaiting } from "./web/render.ts";
-import { shellOf } from "./web/shell.ts";
 
 const core = {
   readPlan: readInSeason,
@@ -20,13 +20,13 @@ const core = {
 export default {
   async fetch(request: Request, bindings: Bindings, behind: Behind): Promise<Response> {
     try {
-      return await app.fetch(request, await shellOf(bindings, core, Date.now), behind);
+      return await app.fetch(request, await appContextOf(bindings, core, Date.now), behind);
     } catch (error) {
       console.error("nothing can be answered:", error);
       return unavailable();
     }
   },
   async scheduled(_: unknown, bindings: Bindings): Promise<void> {
-    await renderWaiting(await shellOf(bindings, core, Date.now));
+    await renderWaiting(await appContextOf(bindings, core, Date.now));
   },
 };

@@ -6,8 +6,8 @@ import { readInSeason } from "../../src/engine/growth/doubts.ts";
 import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
 import type { Role } from "../../src/host/links/segment.ts";
 import { app } from "../../src/host/web/app.ts";
+import type { AppContext } from "../../src/host/web/app-context.ts";
 import { renderWaiting } from "../../src/host/web/render.ts";
-import type { Shell } from "../../src/host/web/shell.ts";
 import { chooseEvents } from "../../src/views/calendar/choose-events.ts";
 import { writeCalendar } from "../../src/views/calendar/write.ts";
 import { counting, type Rows } from "./counting.ts";
@@ -33,10 +33,10 @@ const core = {
 };
 let now = Date.UTC(2027, 4, 20, 6);
 
-const shell: Shell = {
+const shell: AppContext = {
   ...{ db: store.db, databases: new Map([[1, store.db]]), key, core, now: () => now },
   ...{ code: "code 1", epoch: "0", origin: null, gardensARun: 3, memory: null },
-  limits: { writes: null, strangers: null },
+  limits: { writes: null, unauthorized: null },
 };
 
 const linkTo = (garden: string, role: Role, person: string | null = null) =>
@@ -68,7 +68,7 @@ async function save(garden: string, base: number) {
     base === 0 ? { "if-none-match": "*" } : { "if-match": `"${base}"` };
   const text = `${QUARRY}# version ${base + 1}\n`;
   const body = JSON.stringify({ text, file: `plans/${garden}/2027.yaml` });
-  const path = `${await linkTo(garden, "keeper")}plans/2027`;
+  const path = `${await linkTo(garden, "admin")}plans/2027`;
   const answer = await ask(path, { method: "PUT", headers, body });
   expect(answer.ok).toBe(true);
 }

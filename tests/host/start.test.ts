@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readFileSync, statSync, writeFileSync } from "n
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { publishAll, type Starting, secretFor, start } from "../../src/host/start.ts";
+import { publishAll, type StartOptions, secretFor, start } from "../../src/host/start.ts";
 import { freePort } from "../port.ts";
 
 const PLAN = `garden: Quarry Lane
@@ -14,7 +14,7 @@ crops:
 `;
 
 /** A start with everything of its own: folder, secret, state, port, and the lines it said. */
-async function fresh(): Promise<{ starting: Starting; said: string[]; folder: string }> {
+async function fresh(): Promise<{ starting: StartOptions; said: string[]; folder: string }> {
   const folder = mkdtempSync(join(tmpdir(), "sowbell-"));
   const said: string[] = [];
   const plans = join(folder, "plans");

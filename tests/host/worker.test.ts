@@ -17,7 +17,7 @@ crops:
   - tomato: 6 plants
 `;
 
-async function addressOf(role: "keeper" | "owner", rest: string): Promise<string> {
+async function addressOf(role: "admin" | "owner", rest: string): Promise<string> {
   const key = await keyFrom(SECRET);
   const path = await pathOf({ garden: "quarry-lane", role, person: null, serial: 1 }, key);
   return `https://garden.example${path}${rest}`;
@@ -27,7 +27,7 @@ async function publish(text: string): Promise<Response> {
   const body = JSON.stringify({ text, file: "plans/quarry-lane/2027.yaml" });
   const headers = { "if-none-match": "*" };
   const init = { method: "PUT", body, headers };
-  return exports.default.fetch(await addressOf("keeper", "plans/2027"), init);
+  return exports.default.fetch(await addressOf("admin", "plans/2027"), init);
 }
 
 /** Publishes a garden's first plan, and gives the addresses of its links. */
@@ -37,7 +37,7 @@ async function publishedAs(garden: string, text: string) {
     `https://garden.example${await pathOf({ garden, role, person, serial: 1 }, key)}`;
   const body = JSON.stringify({ text, file: `plans/${garden}/2027.yaml` });
   const put = { method: "PUT", body, headers: { "if-none-match": "*" } };
-  const made = await exports.default.fetch(`${await at("keeper", null)}plans/2027`, put);
+  const made = await exports.default.fetch(`${await at("admin", null)}plans/2027`, put);
   expect(made.status).toBe(201);
   return at;
 }

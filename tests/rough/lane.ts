@@ -38,7 +38,7 @@ export async function linkAt(
   return origin + (await pathOf({ garden, role, person, serial: 1 }, await keyFrom(SECRET)));
 }
 
-/** Publishes a plan over the keeper's link, over version `base` (0: as the first). */
+/** Publishes a plan over the admin's link, over version `base` (0: as the first). */
 export async function publish(
   at: Pick<Runtime, "origin">,
   garden: string,
@@ -47,7 +47,7 @@ export async function publish(
   const body = JSON.stringify({ text, file: `plans/${garden}/2027.yaml` });
   const headers: Record<string, string> =
     base === 0 ? { "if-none-match": "*" } : { "if-match": `"${base}"` };
-  const address = `${await linkAt(at, garden, "keeper")}plans/2027`;
+  const address = `${await linkAt(at, garden, "admin")}plans/2027`;
   return call(address, { method: "PUT", body, headers });
 }
 

@@ -11,8 +11,8 @@ const MIB = 1024 * 1024;
 const folder = freshFolder();
 let running: Runtime;
 let host: string;
-/** The helper's link, the keeper's, the owner's and a reader's, each as a path with its closing slash. */
-let [path, keeper, owner, reader] = ["", "", "", ""];
+/** The helper's link, the admin's, the owner's and a reader's, each as a path with its closing slash. */
+let [path, admin, owner, reader] = ["", "", "", ""];
 let job = "";
 
 beforeAll(async () => {
@@ -20,9 +20,9 @@ beforeAll(async () => {
   running = await startOurs({ script, state: `${folder.path}/state` });
   host = new URL(running.origin).host;
   await mustPublish(running, "lane", laneText(2));
-  const pathOf = async (role: "helper" | "keeper" | "owner" | "reader") =>
+  const pathOf = async (role: "helper" | "admin" | "owner" | "reader") =>
     new URL(await linkAt(running, "lane", role)).pathname;
-  [path, keeper] = [await pathOf("helper"), await pathOf("keeper")];
+  [path, admin] = [await pathOf("helper"), await pathOf("admin")];
   [owner, reader] = [await pathOf("owner"), await pathOf("reader")];
   const feed = await call(`${running.origin}${path}tasks.ics`);
   job = `${path}on/${jobsIn(textOf(feed))[0]}`;
@@ -41,7 +41,7 @@ afterEach(async () => {
 
 /** What no answer may hold: the secret, links of others, where anything lies, and what a failure looks like inside. */
 function leaksIn({ text }: Reply): readonly string[] {
-  const others = [keeper, owner, reader].map((link) => link.split("/")[3] ?? "none");
+  const others = [admin, owner, reader].map((link) => link.split("/")[3] ?? "none");
   const inside = [SECRET, folder.path, "node_modules", "/src/", "worker.js", "SQLITE", "D1_ERROR"];
   const stacks = /\n\s+at \S+ ?\(/.test(text) ? ["a stack"] : [];
   return [...[...others, ...inside].filter((word) => text.includes(word)), ...stacks];
@@ -219,7 +219,7 @@ describe("links that were never given out", () => {
     "helper-person-2",
     "helper-person-01",
     "reader-1",
-    "keeper-1",
+    "admin-1",
   ])("a good one is good for nobody else: %s", async (segment) => {
     const at = path.replace("helper-person-1", segment);
     for (const rest of ["tasks.ics", "", "plans/2027", "links"])
@@ -256,7 +256,7 @@ describe("taps", () => {
 describe("plans", () => {
   const put = (text: string, headers: Record<string, string> = { "If-Match": '"1"' }) => {
     const body = JSON.stringify({ text, file: "plans/lane/2027.yaml" });
-    return written(`PUT ${keeper}plans/2027 HTTP/1.1`, { Host: host, ...headers }, body);
+    return written(`PUT ${admin}plans/2027 HTTP/1.1`, { Host: host, ...headers }, body);
   };
 
   const lines = (levels: number) =>
@@ -285,7 +285,7 @@ describe("plans", () => {
     expect(await ours(put(laneText(1), {}))).toBe(428);
     expect(await ours(put(laneText(1), { "If-Match": '"7"' }))).toBe(412);
     const headers = { Host: host, "If-Match": '"1"' };
-    const first = `PUT ${keeper}plans/2027 HTTP/1.1`;
+    const first = `PUT ${admin}plans/2027 HTTP/1.1`;
     for (const body of ["{", "[]", "null", '{"text":1}'])
       expect(await ours(written(first, headers, body))).toBe(400);
   });
@@ -315,7 +315,7 @@ beds:
 
   /** Every page and feed of a person's own link, and of the owner's. */
   async function everything(): Promise<readonly string[]> {
-    const links = await call(`${await linkAt(running, "evil", "keeper")}links`);
+    const links = await call(`${await linkAt(running, "evil", "admin")}links`);
     const { owner, people } = JSON.parse(textOf(links)) as Handed;
     const own = new URL(people[0]?.path ?? "", running.origin).href.replace("sessions.ics", "");
     const bases = [new URL(owner, running.origin).href, own];

@@ -4,25 +4,25 @@ import { awayReports } from "../../views/away/report.ts";
 import { awayTexts } from "../../views/away/texts.ts";
 import { sayDays, voiceOf } from "../../views/events/sentences.ts";
 import {
-  atMost,
   type Call,
   type Command,
   type Exit,
   load,
   personNamed,
+  rejectExtraWords,
   seasonOn,
   today,
 } from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
   const name = call.options.for ?? null;
-  const person = name === null ? null : personNamed(name, loaded.asked);
+  const person = name === null ? null : personNamed(name, loaded.requestedPlans);
   const season = seasonOn(call, loaded);
   const { day } = today(call, loaded);
-  const told = loaded.asked.flatMap((plan) =>
+  const reports = loaded.requestedPlans.flatMap((plan) =>
     awayReports(plan, season, { person, today: day }).map((report) => {
       const head = `${who(report.leave.away, plan)}, ${sayDays(report.leave)}`;
       const texts = awayTexts(report, plan, season.scheduled).map(
@@ -32,7 +32,7 @@ function run(call: Call): Exit {
     }),
   );
   const none = `${name ?? "Nobody"} is ${name === null ? "" : "not "}away from today on, by the plan.\n`;
-  call.terminal.out(told.length > 0 ? told.join("\n\n") : none);
+  call.terminal.out(reports.length > 0 ? reports.join("\n\n") : none);
   return 0;
 }
 

@@ -72,14 +72,14 @@ export type Command = {
 export class WrongUsage extends Error {}
 
 /** The garden read whole, and of it the plans that were asked for; at least one of each. */
-export type Loaded = {
+export type LoadedGarden = {
   readonly garden: Garden;
-  readonly asked: readonly [Plan, ...Plan[]];
+  readonly requestedPlans: readonly [Plan, ...Plan[]];
   readonly newest: Plan;
 };
 
 /** The garden of a plan's file or folder, its problems and doubts told on standard error; null where there are problems. */
-export function load({ rest, terminal }: Call): Loaded | null {
+export function load({ rest, terminal }: Call): LoadedGarden | null {
   const [path] = rest;
   if (path === undefined) throw new WrongUsage("which plan?");
   const read = readGarden(path);
@@ -87,19 +87,19 @@ export function load({ rest, terminal }: Call): Loaded | null {
   const [first, ...others] = read.requested;
   const newest = read.garden?.plans[read.garden.plans.length - 1];
   return read.garden && first && newest
-    ? { garden: read.garden, asked: [first, ...others], newest }
+    ? { garden: read.garden, requestedPlans: [first, ...others], newest }
     : null;
 }
 
 /** Throws a wrong usage where more words were given than a command takes. */
-export function atMost(most: number, { rest }: Call): void {
+export function rejectExtraWords(most: number, { rest }: Call): void {
   if (rest.length > most) throw new WrongUsage(`what is ${rest[most] ?? ""}?`);
 }
 
 /** The day the caller says is today, or the clock's in the garden's zone, and its instant [ms since 1970 UTC]. */
 export function today(
   { options, terminal }: Call,
-  { newest }: Loaded,
+  { newest }: LoadedGarden,
 ): { readonly day: Day; readonly instant: number } {
   const { clock } = newest.site;
   if (options.on === undefined)
@@ -110,27 +110,31 @@ export function today(
 }
 
 /** The garden told as of that day, after what was told before. */
-export function tellOn(call: Call, loaded: Loaded, standing: PublishedState): Schedule {
+export function buildScheduleOn(
+  call: Call,
+  loaded: LoadedGarden,
+  publishedState: PublishedState,
+): Schedule {
   return buildSchedule(
     loaded.garden,
     horizonAt(loaded.garden, today(call, loaded).instant),
-    standing,
+    publishedState,
   );
 }
 
 /** The garden's years as placed that day, nothing told before; without what is usual here, which costs as much again and moves no day. */
-export function seasonOn(call: Call, loaded: Loaded): GardenSeason {
+export function seasonOn(call: Call, loaded: LoadedGarden): GardenSeason {
   const { garden } = loaded;
-  const { scheduled: placed } = tellOn(
+  const { scheduled } = buildScheduleOn(
     call,
     { ...loaded, garden: { ...garden, baseline: {} } },
     {},
   );
-  return { plans: garden.plans, scheduled: placed, observations: observationsIn(garden.plans) };
+  return { plans: garden.plans, scheduled: scheduled, observations: observationsIn(garden.plans) };
 }
 
 /** Whatever bears a name or key, whatever its case. */
-export function named<T extends { readonly key: string; readonly name: string }>(
+export function findByName<T extends { readonly key: string; readonly name: string }>(
   all: readonly T[],
   name: string,
 ): T | undefined {
@@ -139,9 +143,9 @@ export function named<T extends { readonly key: string; readonly name: string }>
 }
 
 /** Key of the person whom `--for` names, in any of the plans; throws a wrong usage where they name nobody so. */
-export function personNamed(said: string, plans: readonly Plan[]): string {
+export function personNamed(name: string, plans: readonly Plan[]): string {
   const people = plans.flatMap((plan) => plan.people);
-  const person = named(people, said);
-  if (!person) throw new WrongUsage(`--for ${said}: the plan names no such person`);
+  const person = findByName(people, name);
+  if (!person) throw new WrongUsage(`--for ${name}: the plan names no such person`);
   return person.key;
 }

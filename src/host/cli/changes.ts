@@ -5,31 +5,31 @@ import { type ParsedDiaryLine, parseDiaryLines } from "../../garden/diary/parse.
 import type { Plan } from "../../garden/model/plan.ts";
 import { changesOf } from "../../views/events/changes.ts";
 import {
-  atMost,
   type Call,
   type Command,
   type Exit,
-  type Loaded,
+  type LoadedGarden,
   load,
+  rejectExtraWords,
   today,
   WrongUsage,
 } from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const since = sinceOf(call);
   const loaded = load(call);
   if (!loaded) return 1;
   const { day } = today(call, loaded);
   if (since > day) throw new WrongUsage("--since must not lie after today");
   const { garden, newest } = loaded;
-  const at = (when: Day, until: Day, standing = {}) => {
+  const at = (when: Day, until: Day, publishedState = {}) => {
     const then = { ...garden, plans: garden.plans.map((plan) => upTo(plan, until)) };
-    return buildSchedule(then, horizonAt(then, startOf(when, newest.site.clock)), standing);
+    return buildSchedule(then, horizonAt(then, startOf(when, newest.site.clock)), publishedState);
   };
   const before = at(since, (since - 1) as Day);
   const now = at(day, day, before.publishedState);
-  const said = saidIn(loaded, since, day);
+  const said = diaryLinesBetween(loaded, since, day);
   const changes = changesOf(
     { before: before.scheduled, now: now.scheduled, diaryLines: said, since },
     garden.plans,
@@ -53,7 +53,11 @@ const upTo = (plan: Plan, day: Day): Plan => ({
 });
 
 /** Lines written in those days, both inclusive. */
-function saidIn({ garden: { plans } }: Loaded, from: Day, to: Day): readonly ParsedDiaryLine[] {
+function diaryLinesBetween(
+  { garden: { plans } }: LoadedGarden,
+  from: Day,
+  to: Day,
+): readonly ParsedDiaryLine[] {
   return parseDiaryLines(plans).filter(({ line: { day } }) => day >= from && day <= to);
 }
 

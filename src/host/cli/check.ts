@@ -4,14 +4,22 @@ import { bedDoubts } from "../../engine/beds/doubts.ts";
 import { parseDiary, parseDiaryLines } from "../../garden/diary/parse.ts";
 import { resolveConflicts } from "../../garden/diary/resolve-conflicts.ts";
 import type { Plan } from "../../garden/model/plan.ts";
-import { atMost, type Call, type Command, type Exit, type Loaded, load, seasonOn } from "./call.ts";
+import {
+  type Call,
+  type Command,
+  type Exit,
+  type LoadedGarden,
+  load,
+  rejectExtraWords,
+  seasonOn,
+} from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
   for (const doubt of doubtsIn(call, loaded)) call.terminal.err(`${sayProblem(doubt)}\n`);
-  for (const plan of loaded.asked) {
+  for (const plan of loaded.requestedPlans) {
     const { file, plantings, beds, filled } = plan;
     const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
     call.terminal.out(
@@ -31,16 +39,18 @@ function run(call: Call): Exit {
 }
 
 /** What the beds leave in doubt once the year is placed, of the plans that were asked for. */
-function doubtsIn(call: Call, loaded: Loaded): readonly Problem[] {
-  const asked = loaded.asked.map(({ file }) => file);
-  return bedDoubts(seasonOn(call, loaded)).filter(({ at }) => asked.includes(at.file));
+function doubtsIn(call: Call, loaded: LoadedGarden): readonly Problem[] {
+  const requestedFiles = loaded.requestedPlans.map(({ file }) => file);
+  return bedDoubts(seasonOn(call, loaded)).filter(({ at }) => requestedFiles.includes(at.file));
 }
 
 /** Each diary line that was not understood, with the reason where it nearly was. */
 function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
-  return parseDiary(plan.diary, plans).flatMap((fact) =>
-    fact.kind === "note"
-      ? [`${sayDay(fact.day)}: ${fact.text}${fact.why === null ? "" : ` (${fact.why})`}`]
+  return parseDiary(plan.diary, plans).flatMap((observation) =>
+    observation.kind === "note"
+      ? [
+          `${sayDay(observation.day)}: ${observation.text}${observation.why === null ? "" : ` (${observation.why})`}`,
+        ]
       : [],
   );
 }
@@ -49,11 +59,11 @@ function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
 function oddIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
   const read = parseDiaryLines(plans);
   const { remarks } = resolveConflicts(
-    read.flatMap(({ observations: facts }) => facts),
+    read.flatMap(({ observations }) => observations),
     plans,
   );
-  return remarks.flatMap(({ observation: fact, is }) => {
-    const line = read.find(({ observations: facts }) => facts.includes(fact))?.line;
+  return remarks.flatMap(({ observation, is }) => {
+    const line = read.find(({ observations }) => observations.includes(observation))?.line;
     return line?.at.file === plan.file ? [`${sayDay(line.day)}: ${line.text} (${is})`] : [];
   });
 }

@@ -16,7 +16,7 @@ import { SHEET } from "./sheet.ts";
 import { SITE } from "./site.ts";
 import { TASKS } from "./tasks.ts";
 import { WHY } from "./why.ts";
-import { YEAR } from "./year.ts";
+import { YEAR_COMMAND } from "./year.ts";
 
 const USAGE = `sowbell check PLAN
 sowbell tasks PLAN [--json] [--on DAY]
@@ -54,7 +54,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   room: ROOM,
   picture: PICTURE,
   sheet: SHEET,
-  year: YEAR,
+  year: YEAR_COMMAND,
   links: LINKS,
   invite: INVITE,
   publish: PUBLISH,
@@ -74,12 +74,12 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
 
 /** `--latitude -33` as `--latitude=-33`: node's parser takes a word that begins with a dash for an option. */
 function withNumbers(args: readonly string[]): string[] {
-  return args.reduce<string[]>((said, arg) => {
-    const before = said.at(-1);
+  return args.reduce<string[]>((words, arg) => {
+    const before = words.at(-1);
     if (before?.startsWith("--") && !before.includes("=") && /^-\d/.test(arg))
-      said[said.length - 1] = `${before}=${arg}`;
-    else said.push(arg);
-    return said;
+      words[words.length - 1] = `${before}=${arg}`;
+    else words.push(arg);
+    return words;
   }, []);
 }
 

@@ -1,16 +1,16 @@
 import { sayDay } from "../../base/days/day.ts";
 import { reportDiary } from "../../views/events/diary.ts";
-import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
+import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
   const lines = reportDiary(loaded.garden.plans, today(call, loaded).day);
-  const asked = loaded.asked.map(({ file }) => file);
+  const requestedFiles = loaded.requestedPlans.map(({ file }) => file);
   const { out } = call.terminal;
   for (const { line, observations: understood } of lines.filter(({ line }) =>
-    asked.includes(line.at.file),
+    requestedFiles.includes(line.at.file),
   )) {
     out(`${sayDay(line.day, true)}: ${line.text}\n`);
     for (const { text: is, remarks: but } of understood)

@@ -5,22 +5,22 @@ import { chooseEvents, type FeedChoice } from "../../views/calendar/choose-event
 import { type Ledger, readLedger, type StoredLedger } from "../../views/calendar/ledger.ts";
 import { writeCalendar } from "../../views/calendar/write.ts";
 import {
-  atMost,
+  buildScheduleOn,
   type Call,
   type Command,
   type Exit,
+  findByName,
   load,
-  named,
   type Options,
   personNamed,
-  tellOn,
+  rejectExtraWords,
   today,
   WrongUsage,
 } from "./call.ts";
 
-type Kept = { readonly ledger: Ledger | null; readonly standing: PublishedState };
+type LedgerFile = { readonly ledger: Ledger | null; readonly standing: PublishedState };
 
-function readKept(file: string | undefined): Kept {
+function readLedgerFile(file: string | undefined): LedgerFile {
   if (file === undefined) return { ledger: null, standing: {} };
   try {
     const { ledger, standing } = JSON.parse(readFileSync(file, "utf8")) as {
@@ -38,32 +38,32 @@ function readKept(file: string | undefined): Kept {
 }
 
 /** Written beside and moved into place, so that a broken run never leaves half a ledger. */
-function writeKept(file: string, kept: Kept): void {
-  writeFileSync(`${file}.new`, JSON.stringify(kept));
+function writeLedgerFile(file: string, ledgerFile: LedgerFile): void {
+  writeFileSync(`${file}.new`, JSON.stringify(ledgerFile));
   renameSync(`${file}.new`, file);
 }
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
   const { options, terminal } = call;
   const choice = choiceOf(options, loaded.garden.plans);
-  const kept = readKept(options.ledger);
-  const told = tellOn(call, loaded, kept.standing);
-  const written = writeCalendar({
+  const ledgerFile = readLedgerFile(options.ledger);
+  const schedule = buildScheduleOn(call, loaded, ledgerFile.standing);
+  const calendar = writeCalendar({
     garden: loaded.garden.id,
     name: nameOf(loaded.newest, choice),
-    events: chooseEvents(told.events, choice),
+    events: chooseEvents(schedule.events, choice),
     quiet: choice.quiet,
     reader: false,
     link: null,
     cause: today(call, loaded).instant,
-    ledger: kept.ledger,
+    ledger: ledgerFile.ledger,
   });
-  terminal.out(written.text);
+  terminal.out(calendar.text);
   if (options.ledger !== undefined)
-    writeKept(options.ledger, { ledger: written.ledger, standing: told.publishedState });
+    writeLedgerFile(options.ledger, { ledger: calendar.ledger, standing: schedule.publishedState });
   else
     terminal.err(
       "This file is for a single import: without --ledger a calendar cannot tell later changes.\n",
@@ -85,7 +85,7 @@ function choiceOf(options: Options, plans: readonly Plan[]): FeedChoice {
   const bed =
     options.bed === undefined
       ? null
-      : named(
+      : findByName(
           plans.flatMap((plan) => plan.beds),
           options.bed,
         );

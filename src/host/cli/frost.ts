@@ -4,34 +4,34 @@ import { temperatureFrom } from "../../base/quantities/read.ts";
 import { type FrostTonight, frostTonight } from "../../engine/beds/frost-tonight.ts";
 import { frostTonightText } from "../../views/events/frost-tonight.ts";
 import {
-  atMost,
   type Call,
   type Command,
   type Exit,
   load,
+  rejectExtraWords,
   seasonOn,
   today,
   WrongUsage,
 } from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
-  const said = call.options.low;
-  if (said === undefined) throw new WrongUsage(`--low: ${LIKE}`);
+  rejectExtraWords(1, call);
+  const lowText = call.options.low;
+  if (lowText === undefined) throw new WrongUsage(`--low: ${LIKE}`);
   const loaded = load(call);
   if (!loaded) return 1;
-  const low = temperatureFrom(said, loaded.newest.measures);
-  if (low === null) throw new WrongUsage(`--low ${said}: ${LIKE}`);
+  const low = temperatureFrom(lowText, loaded.newest.measures);
+  if (low === null) throw new WrongUsage(`--low ${lowText}: ${LIKE}`);
   const report = frostTonight(seasonOn(call, loaded), today(call, loaded).day, low.si);
   const { out } = call.terminal;
   if (call.options.json) out(`${JSON.stringify({ ...report, day: isoOf(report.day) }, null, 2)}\n`);
-  else out(written(report, loaded.newest.measures));
+  else out(formatFrostReport(report, loaded.newest.measures));
   return 0;
 }
 
 const LIKE = "tonight's low by the forecast, like 29, 29 °F or -2 °C";
 
-function written(report: FrostTonight, measures: Measures): string {
+function formatFrostReport(report: FrostTonight, measures: Measures): string {
   const { head, sections, foot } = frostTonightText(report, measures);
   const parts = [
     head,

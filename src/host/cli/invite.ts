@@ -1,13 +1,13 @@
 import { randomBytes } from "node:crypto";
 import { keyFrom, pathOf, toBase64Url } from "../links/mac.ts";
-import { atMost, type Call, type Command, type Exit, WrongUsage } from "./call.ts";
+import { type Call, type Command, type Exit, rejectExtraWords, WrongUsage } from "./call.ts";
 import { serverOf } from "./server.ts";
 
 /** Bytes of a new garden's id: never guessed, never given twice. */
 const BYTES = 12;
 
 async function run(call: Call): Promise<Exit> {
-  atMost(0, call);
+  rejectExtraWords(0, call);
   const { server, secret } = serverOf(call);
   const garden = `${toBase64Url(randomBytes(BYTES)).replaceAll(/[-_]/g, "0")}${databaseIn(call)}`;
   const link = { garden, role: "invitation", person: null, serial: 1 } as const;

@@ -1,10 +1,10 @@
 import { readdirSync } from "node:fs";
-import { atMost, type Call, type Command, type Exit } from "./call.ts";
+import { type Call, type Command, type Exit, rejectExtraWords } from "./call.ts";
 import { linksOf, sayLinks } from "./publish-folder.ts";
 import { reach, serverOf } from "./server.ts";
 
 async function run(call: Call): Promise<Exit> {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const server = serverOf(call);
   const [garden] = call.rest;
   const gardens = garden === undefined ? gardensHere() : [garden];

@@ -3,13 +3,13 @@ import type { Plan } from "../../garden/model/plan.ts";
 import { drawPicture } from "../../views/pictures/picture.ts";
 import type { PictureForm, PictureSubject } from "../../views/pictures/sketch.ts";
 import {
-  atMost,
   type Call,
   type Command,
   type Exit,
-  type Loaded,
+  type LoadedGarden,
   load,
   type Options,
+  rejectExtraWords,
   seasonOn,
   today,
   WrongUsage,
@@ -19,7 +19,7 @@ const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season"];
 const FORMS: readonly PictureForm[] = ["phone", "page"];
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const subject = oneOf(SUBJECTS, "of", call.options.of);
   const form = oneOf(FORMS, "for", call.options.for ?? "phone");
   const loaded = load(call);
@@ -30,21 +30,25 @@ function run(call: Call): Exit {
   return 0;
 }
 
-function oneOf<T extends string>(all: readonly T[], option: string, said: string | undefined): T {
-  const found = all.find((each) => each === said);
+function oneOf<T extends string>(all: readonly T[], option: string, value: string | undefined): T {
+  const found = all.find((each) => each === value);
   const choices = `${all.slice(0, -1).join(", ")} or ${all[all.length - 1]}`;
   if (!found)
-    throw new WrongUsage(`--${option}${said === undefined ? "" : ` ${said}`}: ${choices}`);
+    throw new WrongUsage(`--${option}${value === undefined ? "" : ` ${value}`}: ${choices}`);
   return found;
 }
 
 /** The plan of the year asked for, else the one whose season today lies in, of those that were named. */
-function planIn({ asked }: Loaded, { year }: Options, day: Parameters<typeof planOn>[1]): Plan {
-  if (year === undefined) return planOn(asked, day);
-  const plan = asked.find((each) => String(each.year) === year);
+function planIn(
+  { requestedPlans }: LoadedGarden,
+  { year }: Options,
+  day: Parameters<typeof planOn>[1],
+): Plan {
+  if (year === undefined) return planOn(requestedPlans, day);
+  const plan = requestedPlans.find((each) => String(each.year) === year);
   if (!plan)
     throw new WrongUsage(
-      `--year ${year}: the plan is of ${asked.map((each) => each.year).join(", ")}`,
+      `--year ${year}: the plan is of ${requestedPlans.map((each) => each.year).join(", ")}`,
     );
   return plan;
 }

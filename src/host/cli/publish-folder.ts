@@ -19,7 +19,7 @@ export type Server = {
  * meanwhile; that one stays. `problems`: nothing was stored and `lines` say why, each `file:line:column: …`.
  * `failed`: the server would not have it, `lines` say how.
  */
-export type Published = {
+export type PublishResult = {
   readonly file: string;
   readonly outcome: "published" | "unchanged" | "left" | "problems" | "failed";
   readonly version: number | null;
@@ -27,7 +27,7 @@ export type Published = {
 };
 
 /** The addresses to hand out: the owner's page, the household's calendar and each person's own, ending in `.ics`. */
-export type Links = {
+export type GardenLinks = {
   readonly garden: string;
   readonly name: string;
   readonly owner: string;
@@ -42,27 +42,29 @@ export type Links = {
  */
 export async function publishFolder(
   wanted: Server & { readonly folder: string },
-): Promise<readonly Published[]> {
-  const done: Published[] = [];
+): Promise<readonly PublishResult[]> {
+  const done: PublishResult[] = [];
   for (const file of planFiles(wanted.folder)) done.push(await publishYear(wanted, file));
   return done;
 }
 
 /** The links of a published garden; null where the server has no such garden. Throws where it can't be reached. */
-export async function linksOf(wanted: Server & { readonly garden: string }): Promise<Links | null> {
+export async function linksOf(
+  wanted: Server & { readonly garden: string },
+): Promise<GardenLinks | null> {
   const answer = await wanted.fetch(await addressOf(wanted, wanted.garden, "links"));
   if (answer.status === 404) return null;
   if (!answer.ok) throw new Error(`the server answered ${answer.status}`);
-  const said = (await answer.json()) as Omit<Links, "people"> & {
+  const message = (await answer.json()) as Omit<GardenLinks, "people"> & {
     readonly people: readonly { readonly name: string; readonly path: string }[];
   };
   const at = (path: string) => new URL(path, wanted.server).href;
-  const people = said.people.map(({ name, path }) => ({ name, address: at(path) }));
-  return { ...said, owner: at(said.owner), household: at(said.household), people };
+  const people = message.people.map(({ name, path }) => ({ name, address: at(path) }));
+  return { ...message, owner: at(message.owner), household: at(message.household), people };
 }
 
 /** The links in lines to print: the owner's, then each person's calendar, or the household's where nobody is named. */
-export function sayLinks({ garden, name, owner, household, people }: Links): string {
+export function sayLinks({ garden, name, owner, household, people }: GardenLinks): string {
   const calendars = people.length > 0 ? people : [{ name: "Household", address: household }];
   const all = [{ name: "Owner", address: owner }, ...calendars];
   const width = Math.max(...all.map((link) => link.name.length));
@@ -71,19 +73,19 @@ export function sayLinks({ garden, name, owner, household, people }: Links): str
 }
 
 /** What became of a file, in lines to print. */
-export function sayPublished({ file, outcome, version, lines }: Published): string {
-  const said = {
+export function sayPublishResult({ file, outcome, version, lines }: PublishResult): string {
+  const message = {
     published: `${file}: published as version ${version}.`,
     unchanged: `${file}: unchanged, version ${version}.`,
     left: `${file}: left alone. Version ${version} was saved elsewhere and stays in force.`,
     problems: `${file}: not published.`,
     failed: `${file}: not published.`,
   }[outcome];
-  return [...lines, said].join("\n");
+  return [...lines, message].join("\n");
 }
 
 /** What a file of `NAME=value` lines binds, by name, quotes left out; nothing where there is no such file. */
-export function boundIn(file: string): Readonly<Record<string, string>> {
+export function bindingsIn(file: string): Readonly<Record<string, string>> {
   if (!existsSync(file)) return {};
   const lines = readFileSync(file, "utf8").matchAll(/^([A-Z_]+)="?([^"\n]*?)"?[ \t\r]*$/gm);
   return Object.fromEntries([...lines].map(([, name = "", value = ""]) => [name, value]));
@@ -91,28 +93,28 @@ export function boundIn(file: string): Readonly<Record<string, string>> {
 
 /** The secret in such a file, or null where the file or the name is missing. */
 export function secretIn(file: string): string | null {
-  return boundIn(file).SECRET || null;
+  return bindingsIn(file).SECRET || null;
 }
 
 /** An address under the deployment's own link for a garden. */
 async function addressOf({ server, secret }: Server, garden: string, rest: string) {
-  const link = { garden, role: "keeper", person: null, serial: 1 } as const;
+  const link = { garden, role: "admin", person: null, serial: 1 } as const;
   return new URL(`${await pathOf(link, await keyFrom(secret))}${rest}`, server).href;
 }
 
-async function publishYear(wanted: Server, plan: PlanFile): Promise<Published> {
+async function publishYear(wanted: Server, plan: PlanFile): Promise<PublishResult> {
   const { garden, file, year, text, beside } = plan;
   const address = await addressOf(wanted, garden, `plans/${year}`);
   const inForce = await inForceAt(wanted, address);
-  const print = createHash("sha256")
+  const fingerprint = createHash("sha256")
     .update(JSON.stringify([text, beside]))
     .digest("base64url");
   const version = inForce?.version ?? null;
-  if (inForce?.published === print) return { file, outcome: "unchanged", version, lines: [] };
+  if (inForce?.published === fingerprint) return { file, outcome: "unchanged", version, lines: [] };
   if (inForce?.published === null) return { file, outcome: "left", version, lines: [] };
   const from: Record<string, string> =
     version === null ? { "If-None-Match": "*" } : { "If-Match": `"${version}"` };
-  const body = JSON.stringify({ text, file, beside, published: print });
+  const body = JSON.stringify({ text, file, beside, published: fingerprint });
   return outcomeOf(file, await wanted.fetch(address, { method: "PUT", headers: from, body }));
 }
 
@@ -125,20 +127,20 @@ async function inForceAt({ fetch }: Server, address: string): Promise<InForce | 
   throw new Error(`the server answered ${answer.status}`);
 }
 
-async function outcomeOf(file: string, answer: Response): Promise<Published> {
+async function outcomeOf(file: string, answer: Response): Promise<PublishResult> {
   const text = await answer.text();
   const failed = { file, outcome: "failed", version: null, lines: [text.trim()] } as const;
   if (!answer.headers.get("content-type")?.startsWith("application/json")) return failed;
-  const said = JSON.parse(text) as {
+  const message = JSON.parse(text) as {
     readonly version?: number;
     readonly doubts?: readonly string[];
     readonly problems?: readonly string[];
   };
-  const version = said.version ?? null;
-  if (answer.ok) return { file, outcome: "published", version, lines: said.doubts ?? [] };
+  const version = message.version ?? null;
+  if (answer.ok) return { file, outcome: "published", version, lines: message.doubts ?? [] };
   if (answer.status === 412) return { file, outcome: "left", version, lines: [] };
   if (answer.status === 422) {
-    return { file, outcome: "problems", version, lines: said.problems ?? [] };
+    return { file, outcome: "problems", version, lines: message.problems ?? [] };
   }
   return failed;
 }

@@ -1,9 +1,9 @@
-import { atMost, type Call, type Command, type Exit, WrongUsage } from "./call.ts";
-import { publishFolder, sayPublished } from "./publish-folder.ts";
+import { type Call, type Command, type Exit, rejectExtraWords, WrongUsage } from "./call.ts";
+import { publishFolder, sayPublishResult } from "./publish-folder.ts";
 import { reach, serverOf } from "./server.ts";
 
 async function run(call: Call): Promise<Exit> {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const [folder] = call.rest;
   if (folder === undefined) throw new WrongUsage("which folder?");
   const server = serverOf(call);
@@ -11,7 +11,7 @@ async function run(call: Call): Promise<Exit> {
     const done = await publishFolder({ ...server, folder });
     for (const each of done) {
       const good = each.outcome === "published" || each.outcome === "unchanged";
-      (good ? call.terminal.out : call.terminal.err)(`${sayPublished(each)}\n`);
+      (good ? call.terminal.out : call.terminal.err)(`${sayPublishResult(each)}\n`);
     }
     if (done.length === 0) call.terminal.err(`sowbell: there is no year's file in ${folder}\n`);
     const good = done.every(({ outcome }) => outcome === "published" || outcome === "unchanged");

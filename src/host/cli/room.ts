@@ -4,45 +4,45 @@ import type { Bed } from "../../garden/model/plan.ts";
 import { joinWords, nearest } from "../../garden/plan/nearest.ts";
 import { type RoomText, roomText } from "../../views/events/room.ts";
 import {
-  atMost,
   type Call,
   type Command,
   type Exit,
   load,
+  rejectExtraWords,
   seasonOn,
   today,
   WrongUsage,
 } from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
-  const { bed: said, json } = call.options;
-  if (said === undefined) throw new WrongUsage("--bed: which bed?");
+  rejectExtraWords(1, call);
+  const { bed: bedName, json } = call.options;
+  if (bedName === undefined) throw new WrongUsage("--bed: which bed?");
   const loaded = load(call);
   if (!loaded) return 1;
   const beds = loaded.garden.plans.flatMap((plan) => plan.beds);
-  const bed = named(beds, said);
+  const bed = findBed(beds, bedName);
   const room = bed && roomIn(seasonOn(call, loaded), bed.key, today(call, loaded).day);
   if (!room) {
-    call.terminal.err(`sowbell: ${noBed(beds, said)}\n`);
+    call.terminal.err(`sowbell: ${noBed(beds, bedName)}\n`);
     return 1;
   }
-  const text = json ? asJson(room) : written(roomText(room, loaded.newest.measures));
+  const text = json ? asJson(room) : formatRoomReport(roomText(room, loaded.newest.measures));
   call.terminal.out(`${text}\n`);
   return 0;
 }
 
 const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLowerCase();
 
-const named = (beds: readonly Bed[], said: string): Bed | undefined =>
-  beds.findLast(({ name, key }) => same(name, said) || same(key, said));
+const findBed = (beds: readonly Bed[], bedName: string): Bed | undefined =>
+  beds.findLast(({ name, key }) => same(name, bedName) || same(key, bedName));
 
-function noBed(beds: readonly Bed[], said: string): string {
+function noBed(beds: readonly Bed[], bedName: string): string {
   const names = [...new Set(beds.map(({ name }) => name))];
-  const near = nearest(said, names);
+  const near = nearest(bedName, names);
   const offered =
     near === null ? `The plan has ${joinWords(names) || "no bed"}.` : `Did you mean ${near}?`;
-  return `there is no bed called ${said}. ${offered}`;
+  return `there is no bed called ${bedName}. ${offered}`;
 }
 
 /** Keys that hold days of the calendar, whatever they stand in. */
@@ -58,15 +58,15 @@ function asJson(room: BedSpace): string {
 /** Letters to a line of a terminal. */
 const WIDE = 96;
 
-function written({ head, sections }: RoomText): string {
-  const told = sections.map(({ name, lines }) =>
-    [name, ...lines.flatMap((line) => wrapped(line))].join("\n"),
+function formatRoomReport({ head, sections }: RoomText): string {
+  const paragraphs = sections.map(({ name, lines }) =>
+    [name, ...lines.flatMap((line) => wrapLine(line))].join("\n"),
   );
-  return [head.join("\n"), ...told].join("\n\n");
+  return [head.join("\n"), ...paragraphs].join("\n\n");
 }
 
 /** A line broken between words, two spaces in and what goes on four. */
-function wrapped(line: string): readonly string[] {
+function wrapLine(line: string): readonly string[] {
   const lines: string[] = [];
   let now = "  ";
   for (const word of line.split(/(?<=\S) (?=\S)/)) {

@@ -3,19 +3,19 @@ import { type Day, dayFromIso, monthStart } from "../../base/days/day.ts";
 import { monthSheet } from "../../views/paper/month.ts";
 import { monthPage } from "../../views/paper/month-page.ts";
 import {
-  atMost,
+  buildScheduleOn,
   type Call,
   type Command,
   type Exit,
   load,
   personNamed,
-  tellOn,
+  rejectExtraWords,
   today,
   WrongUsage,
 } from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
   const { plans } = loaded.garden;
@@ -23,15 +23,15 @@ function run(call: Call): Exit {
   const month = monthAsked(call.options.month, day);
   const whose = call.options.for ?? "household";
   const person = whose === "household" ? null : personNamed(whose, plans);
-  const { scheduled: placed, events } = tellOn(call, loaded, {});
-  const sheet = monthSheet({ plans, scheduled: placed, events, month, today: day, person });
+  const { scheduled, events } = buildScheduleOn(call, loaded, {});
+  const sheet = monthSheet({ plans, scheduled: scheduled, events, month, today: day, person });
   return deliver(call, monthPage(sheet));
 }
 
-function monthAsked(said: string | undefined, day: Day): Day {
-  if (said === undefined) return monthStart(day);
-  const month = dayFromIso(`${said}-01`);
-  if (month === null) throw new WrongUsage(`--month ${said}: a month like 2027-05`);
+function monthAsked(monthText: string | undefined, day: Day): Day {
+  if (monthText === undefined) return monthStart(day);
+  const month = dayFromIso(`${monthText}-01`);
+  if (month === null) throw new WrongUsage(`--month ${monthText}: a month like 2027-05`);
   return month;
 }
 

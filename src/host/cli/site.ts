@@ -13,7 +13,14 @@ import {
   type SiteFigures,
   weatherFile,
 } from "../../garden/station/weather-file.ts";
-import { atMost, type Call, type Command, type Exit, type Options, WrongUsage } from "./call.ts";
+import {
+  type Call,
+  type Command,
+  type Exit,
+  type Options,
+  rejectExtraWords,
+  WrongUsage,
+} from "./call.ts";
 
 /** The largest file that is read [bytes]. Source: house rule: a hundred years of days with every column NOAA has. */
 const MOST_BYTES = 100_000_000;
@@ -40,10 +47,10 @@ function whereOf({ where = [] }: Options): readonly RowFilter[] {
   });
 }
 
-function unitOf({ in: said }: Options): StationRequest["unit"] {
-  if (said === undefined) return null;
-  const unit = fileUnitFrom(said);
-  if (unit === null) throw new WrongUsage(`--in ${said}: °F, °C or tenths`);
+function unitOf({ in: unitName }: Options): StationRequest["unit"] {
+  if (unitName === undefined) return null;
+  const unit = fileUnitFrom(unitName);
+  if (unit === null) throw new WrongUsage(`--in ${unitName}: °F, °C or tenths`);
   return unit;
 }
 
@@ -81,7 +88,7 @@ function fail(problems: readonly Problem[], { terminal }: Call): Exit {
 }
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const { rest, options, terminal } = call;
   const [file] = rest;
   if (file === undefined) throw new WrongUsage("which station's file?");

@@ -8,13 +8,13 @@ import { sayPart, sayWeekday, voiceOf } from "../../views/events/sentences.ts";
 import { seasonText, textOf } from "../../views/events/texts.ts";
 import { titleOf } from "../../views/events/titles.ts";
 import {
-  atMost,
+  buildScheduleOn,
   type Call,
   type Command,
   type Exit,
-  type Loaded,
+  type LoadedGarden,
   load,
-  tellOn,
+  rejectExtraWords,
   today,
 } from "./call.ts";
 
@@ -22,11 +22,11 @@ const byDay = (a: ScheduledTask, b: ScheduledTask) =>
   a.day - b.day || (a.task.id < b.task.id ? -1 : 1);
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
-  const years = loaded.asked.map((plan) => `${plan.year}/`);
-  const tasks = tellOn(call, loaded, {})
+  const years = loaded.requestedPlans.map((plan) => `${plan.year}/`);
+  const tasks = buildScheduleOn(call, loaded, {})
     .scheduled.filter(({ task }) => years.some((year) => task.id.startsWith(year)))
     .sort(byDay);
   if (call.options.json) {
@@ -34,7 +34,8 @@ function run(call: Call): Exit {
     call.terminal.out(`${JSON.stringify(all, null, 2)}\n`);
     return 0;
   }
-  for (const line of listed(tasks, loaded, today(call, loaded).day)) call.terminal.out(`${line}\n`);
+  for (const line of morningList(tasks, loaded, today(call, loaded).day))
+    call.terminal.out(`${line}\n`);
   return 0;
 }
 
@@ -42,9 +43,9 @@ function run(call: Call): Exit {
 const AHEAD_DAYS = 6;
 
 /** The morning's list: today with minutes and last good days, what is still open, the week ahead, and all that comes later. */
-function listed(
+function morningList(
   tasks: readonly ScheduledTask[],
-  { garden, newest }: Loaded,
+  { garden, newest }: LoadedGarden,
   day: Day,
 ): readonly string[] {
   const between = (from: Day, to: Day | null) =>
@@ -68,25 +69,25 @@ const under = (head: string, lines: readonly string[]) =>
   lines.length === 0 ? [] : [head, ...lines, ""];
 
 /** What the morning needs of a job of today: how, the sign, how long, and till when it may wait. */
-function details(placed: ScheduledTask, plan: Plan): readonly string[] {
-  const { task, done, at } = placed;
+function details(scheduled: ScheduledTask, plan: Plan): readonly string[] {
+  const { task, done, at } = scheduled;
   const minutes = task.rhythm === "session" && !done ? `About ${task.minutes} min.` : "";
   const hour = at && !done ? `From ${sayMinute(at.from)}.` : "";
-  const text = textOf(placed, voiceOf(plan, "household")).split("\n");
+  const text = textOf(scheduled, voiceOf(plan, "household")).split("\n");
   return [minutes, hour, ...text].filter((line) => line !== "").map((line) => `    ${line}`);
 }
 
 /** `Sat 8 May 2027  Thin beets, Root bed (Imre)  2027/beet/thin/1`. */
-function asLine(placed: ScheduledTask, plan: Plan): string {
-  const who = placed.people.map(voiceOf(plan, "household").nameOf).join(", ");
-  const weekday = (WEEKDAYS[weekdayOf(placed.day) - 1] ?? "").slice(0, 3);
-  const day = `${weekday} ${sayDay(placed.day, true)}`.padEnd(17);
-  return `${day} ${titleOf([placed], plan)}${who === "" ? "" : ` (${who})`}  ${placed.task.id}`;
+function asLine(scheduled: ScheduledTask, plan: Plan): string {
+  const who = scheduled.people.map(voiceOf(plan, "household").nameOf).join(", ");
+  const weekday = (WEEKDAYS[weekdayOf(scheduled.day) - 1] ?? "").slice(0, 3);
+  const day = `${weekday} ${sayDay(scheduled.day, true)}`.padEnd(17);
+  return `${day} ${titleOf([scheduled], plan)}${who === "" ? "" : ` (${who})`}  ${scheduled.task.id}`;
 }
 
 /** One task as `--json` gives it: days ISO, hours local with their offset, names as the plan has them. */
-function asJson(placed: ScheduledTask, plan: Plan): Record<string, unknown> {
-  const { task, window, at, day, usual } = placed;
+function asJson(scheduled: ScheduledTask, plan: Plan): Record<string, unknown> {
+  const { task, window, at, day, usual } = scheduled;
   const voice = voiceOf(plan, "household");
   return {
     id: task.id,
@@ -96,9 +97,9 @@ function asJson(placed: ScheduledTask, plan: Plan): Record<string, unknown> {
     bed: task.bed,
     practice: task.practice,
     step: task.step,
-    title: titleOf([placed], plan),
-    text: textOf(placed, voice),
-    why: [sayPart(task.say, "why", voice), seasonText(placed)].filter(Boolean).join(" "),
+    title: titleOf([scheduled], plan),
+    text: textOf(scheduled, voice),
+    why: [sayPart(task.say, "why", voice), seasonText(scheduled)].filter(Boolean).join(" "),
     harm: task.harm,
     rhythm: task.rhythm,
     certainty: task.certainty,
@@ -107,7 +108,7 @@ function asJson(placed: ScheduledTask, plan: Plan): Record<string, unknown> {
     latest: isoOf(window.latest),
     usual: usual === null ? null : isoOf(usual),
     day: isoOf(day),
-    people: placed.people.map(voice.nameOf),
+    people: scheduled.people.map(voice.nameOf),
     minutes: task.minutes,
     starts: at ? isoWithOffset(day, at.from, plan.site.clock) : null,
     ends: at ? isoWithOffset(day, at.to, plan.site.clock) : null,

@@ -4,43 +4,43 @@ import { planOfTask } from "../../engine/schedule/year-of.ts";
 import { sayPieces, voiceOf } from "../../views/events/sentences.ts";
 import { titleOf } from "../../views/events/titles.ts";
 import {
-  atMost,
+  buildScheduleOn,
   type Call,
   type Command,
   type Exit,
-  type Loaded,
+  type LoadedGarden,
   load,
-  tellOn,
+  rejectExtraWords,
   WrongUsage,
 } from "./call.ts";
 
 function run(call: Call): Exit {
-  atMost(2, call);
+  rejectExtraWords(2, call);
   const id = call.rest[1];
   if (id === undefined)
     throw new WrongUsage("why which task? `sowbell tasks PLAN` lists their ids");
   const loaded = load(call);
   if (!loaded) return 1;
-  const { scheduled: placed } = tellOn(call, loaded, {});
+  const { scheduled } = buildScheduleOn(call, loaded, {});
   const found =
-    placed.find(({ task }) => task.id === id) ??
-    placed.find(({ task }) => task.id.endsWith(`/${id}`));
+    scheduled.find(({ task }) => task.id === id) ??
+    scheduled.find(({ task }) => task.id.endsWith(`/${id}`));
   if (!found) {
     call.terminal.err(`sowbell: no task ${id}; \`sowbell tasks PLAN\` lists their ids\n`);
     return 1;
   }
-  for (const line of chain(found, placed, loaded, new Set())) call.terminal.out(`${line}\n`);
+  for (const line of chain(found, scheduled, loaded, new Set())) call.terminal.out(`${line}\n`);
   return 0;
 }
 
 /** A task's own reasons, then those of each task it hangs on, each once. */
 function chain(
   each: ScheduledTask,
-  placed: readonly ScheduledTask[],
-  loaded: Loaded,
-  told: Set<string>,
+  scheduled: readonly ScheduledTask[],
+  loaded: LoadedGarden,
+  seen: Set<string>,
 ): readonly string[] {
-  told.add(each.task.id);
+  seen.add(each.task.id);
   const plan = planOfTask(each.task.id, loaded.garden.plans);
   const voice = voiceOf(plan, "household");
   const { earliest, due, latest } = each.window;
@@ -51,10 +51,10 @@ function chain(
     ...each.task.because().map((pieces) => `  ${sayPieces(pieces, voice)}`),
     ...note,
   ];
-  const behind = placed.filter(
-    ({ task }) => each.task.hangsOn.includes(task.id) && !told.has(task.id),
+  const behind = scheduled.filter(
+    ({ task }) => each.task.hangsOn.includes(task.id) && !seen.has(task.id),
   );
-  return [...own, ...behind.flatMap((next) => chain(next, placed, loaded, told))];
+  return [...own, ...behind.flatMap((next) => chain(next, scheduled, loaded, seen))];
 }
 
 /** `why PLAN TASK`: how a job came to its day, link by link back to what it all hangs on. */

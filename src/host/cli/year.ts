@@ -2,15 +2,15 @@ import { buildBaseline, buildSchedule, horizonAt } from "../../app/feed.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
 import { reviewYear } from "../../views/paper/year.ts";
 import { yearPage } from "../../views/paper/year-page.ts";
-import { atMost, type Call, type Command, type Exit, load, today } from "./call.ts";
+import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
 
 function run(call: Call): Exit {
-  atMost(1, call);
+  rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
   const { day, instant } = today(call, loaded);
-  const plan = planOn(loaded.asked, day);
+  const plan = planOn(loaded.requestedPlans, day);
   const garden = { ...loaded.garden, usual: buildBaseline(loaded.garden) };
   const horizon = horizonAt(garden, instant);
   const { plans } = garden;
@@ -21,4 +21,4 @@ function run(call: Call): Exit {
 }
 
 /** `year PLAN`: the year looked back on, as one page of HTML. */
-export const YEAR: Command = { takes: ["on", "to"], run };
+export const YEAR_COMMAND: Command = { takes: ["on", "to"], run };

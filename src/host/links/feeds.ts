@@ -1,10 +1,10 @@
 import type { FeedChoice } from "../../views/calendar/choose-events.ts";
-import { fromPart, type Link, type Role, toPart } from "./segment.ts";
+import { decodePathPart, encodePathPart, type Link, type Role } from "./segment.ts";
 
 /** A feed under a link: `path` is what follows the link, `quiet/bed/south-bed.ics`. */
 export type Feed = { readonly path: string; readonly choice: FeedChoice };
 
-/** Roles that read a garden's calendars; a keeper and an invitation have none. */
+/** Roles that read a garden's calendars; an admin and an invitation have none. */
 const READING: readonly Role[] = ["owner", "helper", "reader"];
 
 /**
@@ -15,7 +15,7 @@ const READING: readonly Role[] = ["owner", "helper", "reader"];
 export function readFeed(link: Link, path: string): Feed | null {
   const found = /^(quiet\/)?(?:(sessions|tasks|household|warnings)|bed\/([^/]+))\.ics$/.exec(path);
   if (!found || !READING.includes(link.role)) return null;
-  const bed = found[3] === undefined ? null : fromPart(found[3]);
+  const bed = found[3] === undefined ? null : decodePathPart(found[3]);
   const named = found[2] ?? "bed";
   if (named === "bed" && bed === null) return null;
   if (link.role === "reader" && (named === "sessions" || named === "household")) return null;
@@ -43,17 +43,17 @@ function kindOf(named: string): FeedChoice["kind"] {
 
 /** A bed's feed, `bed/south-bed.ics`. */
 export function bedFeed(bed: string): string {
-  return `bed/${toPart(bed)}.ics`;
+  return `bed/${encodePathPart(bed)}.ics`;
 }
 
 /** Where an event's page stands under a link: `on/2027/beet/thin/1`. */
 export function eventPath(eventKey: string): string {
-  return `on/${eventKey.split("/").map(toPart).join("/")}`;
+  return `on/${eventKey.split("/").map(encodePathPart).join("/")}`;
 }
 
 /** The event's key in such a path; null where it is not the one spelling of a key. */
 export function readEventPath(path: string): string | null {
   if (!path.startsWith("on/")) return null;
-  const parts = path.slice("on/".length).split("/").map(fromPart);
+  const parts = path.slice("on/".length).split("/").map(decodePathPart);
   return parts.some((part) => part === null) ? null : parts.join("/");
 }

@@ -1,4 +1,4 @@
-import { fromPart, type Link, readSegment, toPart, writeSegment } from "./segment.ts";
+import { decodePathPart, encodePathPart, type Link, readSegment, writeSegment } from "./segment.ts";
 
 const encoder = new TextEncoder();
 
@@ -15,8 +15,8 @@ export function keyFrom(secret: string): Promise<CryptoKey> {
  * has what the link lets them do; nothing of it is stored.
  */
 export async function pathOf(link: Link, key: CryptoKey): Promise<string> {
-  const [garden, segment] = [toPart(link.garden), writeSegment(link)];
-  const mac = await crypto.subtle.sign("HMAC", key, signed(garden, segment));
+  const [garden, segment] = [encodePathPart(link.garden), writeSegment(link)];
+  const mac = await crypto.subtle.sign("HMAC", key, textToSign(garden, segment));
   return `/${garden}/${segment}/${toBase64Url(new Uint8Array(mac))}/`;
 }
 
@@ -29,14 +29,19 @@ export async function checkLink(
   key: CryptoKey,
 ): Promise<Link | null> {
   const mac = fromBase64Url(parts.mac);
-  const garden = fromPart(parts.garden);
+  const garden = decodePathPart(parts.garden);
   if (mac === null || garden === null) return null;
-  const good = await crypto.subtle.verify("HMAC", key, mac, signed(parts.garden, parts.segment));
+  const good = await crypto.subtle.verify(
+    "HMAC",
+    key,
+    mac,
+    textToSign(parts.garden, parts.segment),
+  );
   return good ? readSegment(garden, parts.segment) : null;
 }
 
 /** Neither part can hold a line's end, so no two links sign the same text. */
-function signed(garden: string, segment: string): Uint8Array<ArrayBuffer> {
+function textToSign(garden: string, segment: string): Uint8Array<ArrayBuffer> {
   return encoder.encode(`sowbell link\n${garden}\n${segment}`);
 }
 

@@ -1,8 +1,8 @@
 /**
- * What a link lets its holder do. A keeper holds the deployment's own key: it brings plans in and makes gardens. An
+ * What a link lets its holder do. An admin holds the deployment's own key: it brings plans in and makes gardens. An
  * invitation makes its one garden.
  */
-export type Role = "owner" | "helper" | "reader" | "keeper" | "invitation";
+export type Role = "owner" | "helper" | "reader" | "admin" | "invitation";
 
 /**
  * What a link says. `person` is the key of the helper whose own link it is; null for the household's, and for every
@@ -16,14 +16,14 @@ export type Link = {
   readonly serial: number;
 };
 
-const ROLES: readonly Role[] = ["owner", "helper", "reader", "keeper", "invitation"];
+const ROLES: readonly Role[] = ["owner", "helper", "reader", "admin", "invitation"];
 const PLAIN = /^[A-Za-z0-9_-]$/;
 
 /**
  * A name as one part of a path: ASCII letters, digits, `-` and `_` stand for themselves, every other character is
  * `~` and its code point in hex and `~`. Nothing is left for a client to escape its own way, so a path has one spelling.
  */
-export function toPart(name: string): string {
+export function encodePathPart(name: string): string {
   return [...name].map((c) => (PLAIN.test(c) ? c : `~${codeOf(c)}~`)).join("");
 }
 
@@ -32,10 +32,10 @@ function codeOf(character: string): string {
 }
 
 /** The name a part of a path stands for; null where the part is empty or is not the one spelling of a name. */
-export function fromPart(part: string): string | null {
+export function decodePathPart(part: string): string | null {
   if (!/^(?:[A-Za-z0-9_-]|~[0-9a-f]{1,6}~)+$/.test(part)) return null;
   const name = part.replace(/~([0-9a-f]+)~/g, (_, hex: string) => characterOf(hex));
-  return toPart(name) === part ? name : null;
+  return encodePathPart(name) === part ? name : null;
 }
 
 function characterOf(hex: string): string {
@@ -48,7 +48,7 @@ function characterOf(hex: string): string {
  * the last one the serial, so that hyphens in a person's key are no trouble.
  */
 export function writeSegment(link: Omit<Link, "garden">): string {
-  const person = link.person === null ? "" : `-${toPart(link.person)}`;
+  const person = link.person === null ? "" : `-${encodePathPart(link.person)}`;
   return `${link.role}${person}-${link.serial}`;
 }
 
@@ -57,7 +57,7 @@ export function readSegment(garden: string, segment: string): Link | null {
   const found = /^([a-z]+)(?:-(.+))?-([1-9][0-9]{0,5})$/.exec(segment);
   const role = ROLES.find((known) => known === found?.[1]);
   if (!found || !role) return null;
-  const person = found[2] === undefined ? null : fromPart(found[2]);
+  const person = found[2] === undefined ? null : decodePathPart(found[2]);
   if (found[2] !== undefined && (role !== "helper" || person === null)) return null;
   return { garden, role, person, serial: Number(found[3]) };
 }

@@ -26,7 +26,7 @@ export function endsWhole(packed: string, size: number): boolean {
 }
 
 /** What was kept as JSON; null where nothing was, or where it can't be read, as when it was cut short. */
-export function kept<Kept>(json: string | null): Kept | null {
+export function parseStoredJson<Kept>(json: string | null): Kept | null {
   try {
     return json === null ? null : JSON.parse(json);
   } catch {

@@ -47,7 +47,7 @@ export async function pollFeed(
         WHERE g.id = ?1`,
     )
     .bind(key.garden, key.link, key.feed, held)
-    .first<Row>();
+    .first<PolledRow>();
   if (row === null) return null;
   const { now, revoked, ...feed } = row;
   const stored = isStored(feed) ? { ...feed, packed: wholeOf(feed) } : null;
@@ -57,15 +57,15 @@ export async function pollFeed(
 /** Whether a link (`?2`) is an owner's of a serial that opens no more. */
 const OWNED_NO_MORE = `(?2 GLOB 'owner-*' AND ?2 <> 'owner-' || g.owner AND ?2 IS NOT 'owner-' || g.owner_next)`;
 
-function wholeOf({ packed, size }: Stored): string | null {
+function wholeOf({ packed, size }: StoredFeed): string | null {
   return packed !== null && endsWhole(packed, size) ? packed : null;
 }
 
-type Stored = NonNullable<Polled["stored"]>;
-type Maybe = { readonly [Name in keyof Stored]: Stored[Name] | null };
-type Row = Maybe & { readonly now: number; readonly revoked: number };
+type StoredFeed = NonNullable<Polled["stored"]>;
+type Maybe = { readonly [Name in keyof StoredFeed]: StoredFeed[Name] | null };
+type PolledRow = Maybe & { readonly now: number; readonly revoked: number };
 
-function isStored(feed: Maybe): feed is Stored {
+function isStored(feed: Maybe): feed is StoredFeed {
   return feed.print !== null;
 }
 
@@ -176,7 +176,7 @@ export async function noLongerWaiting(db: D1Database, garden: string): Promise<v
 }
 
 /** A feed just written. */
-export type Written = MadeFrom & {
+export type WrittenFeed = MadeFrom & {
   readonly text: string;
   readonly print: string;
   readonly lastModified: number;
@@ -190,14 +190,14 @@ export type Written = MadeFrom & {
 export async function storeFeed(
   db: D1Database,
   key: FeedKey,
-  { over, written }: { readonly over: FeedRecord | null; readonly written: Written },
+  { over, written }: { readonly over: FeedRecord | null; readonly written: WrittenFeed },
 ): Promise<boolean> {
-  const { text, print, lastModified, ledger, revision, code, until } = written;
+  const { text, print: fingerprint, lastModified, ledger, revision, code, until } = written;
   const done = await db
     .prepare(over === null ? INSERT : UPDATE)
     .bind(
       ...[key.garden, key.link, key.feed, over?.version ?? 0, pack(text), byteLength(text)],
-      ...[print, lastModified, pack(JSON.stringify(ledger)), revision, code, until],
+      ...[fingerprint, lastModified, pack(JSON.stringify(ledger)), revision, code, until],
     )
     .run();
   return done.meta.changes > 0;

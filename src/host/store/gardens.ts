@@ -2,7 +2,7 @@ import type { Baseline, Garden } from "../../app/feed.ts";
 import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
 import type { Event } from "../../views/events/event.ts";
 import { type FormerTasks, updateFormerTasks } from "../../views/events/former-tasks.ts";
-import { kept } from "./bytes.ts";
+import { parseStoredJson } from "./bytes.ts";
 import { type DiaryRow, diaryLines, lineOf, type StoredLine, withDiary } from "./diary.ts";
 import { type PlanRow, planOf, plansInForce, type SavedPlan } from "./plans.ts";
 
@@ -26,7 +26,7 @@ export type StoredGarden = {
   /** The serial that opens as the owner, and the one shown to take its place; null: none was. */
   readonly owner: number;
   readonly ownerNext: number | null;
-  readonly told: (MadeFrom & { readonly events: string }) | null;
+  readonly schedule: (MadeFrom & { readonly events: string }) | null;
   /** What events were told with before. */
   readonly before: FormerTasks;
   readonly plans: readonly SavedPlan[];
@@ -69,18 +69,27 @@ export function gardenFrom(results: readonly D1Result<unknown>[]): StoredGarden 
   const record = results[0]?.results[0] as GardenRow | undefined;
   const rows = (results[1]?.results ?? []) as PlanRow[];
   if (!record || rows.length === 0) return null;
-  const { events, madeRevision, madeCode, madeUntil, standing, usual, usualOf, ...rest } = record;
+  const {
+    events,
+    madeRevision,
+    madeCode,
+    madeUntil,
+    standing: publishedState,
+    usual: baseline,
+    usualOf,
+    ...rest
+  } = record;
   const plans = rows.map(planOf);
-  const holds = usual !== null && usualOf === readingsOf(plans);
+  const holds = baseline !== null && usualOf === readingsOf(plans);
   const made = { revision: madeRevision, code: madeCode, until: madeUntil };
-  const told = events === null ? null : { ...made, events };
+  const schedule = events === null ? null : { ...made, events };
   const lines = ((results[2]?.results ?? []) as DiaryRow[]).map(lineOf);
   const known = {
-    standing: kept<PublishedState>(standing) ?? {},
-    usual: holds ? kept<Baseline>(usual) : null,
-    before: kept<FormerTasks>(rest.before ?? "") ?? {},
+    standing: parseStoredJson<PublishedState>(publishedState) ?? {},
+    usual: holds ? parseStoredJson<Baseline>(baseline) : null,
+    before: parseStoredJson<FormerTasks>(rest.before ?? "") ?? {},
   };
-  return { ...rest, ...known, told, plans, lines };
+  return { ...rest, ...known, schedule, plans, lines };
 }
 
 /** Which readings of which plans: what the usual days hang on and nothing else. */
@@ -89,27 +98,27 @@ function readingsOf(plans: readonly SavedPlan[]): string {
 }
 
 /** Keeps the usual days reckoned from the garden's plans; of no account once another plan is in force. */
-export async function keepUsual(
+export async function storeBaseline(
   db: D1Database,
   garden: StoredGarden,
-  usual: Baseline,
+  baseline: Baseline,
 ): Promise<void> {
   await db
     .prepare("UPDATE gardens SET usual = ?2, usual_of = ?3 WHERE id = ?1")
-    .bind(garden.id, JSON.stringify(usual), readingsOf(garden.plans))
+    .bind(garden.id, JSON.stringify(baseline), readingsOf(garden.plans))
     .run();
 }
 
 /** The garden as the core takes it, its diary that of its plans and what was said over its links. */
-export function gardenIn({ id, plans, usual, lines }: StoredGarden): Garden {
+export function gardenIn({ id, plans, usual: baseline, lines }: StoredGarden): Garden {
   const known = plans.map(({ plan }) => plan);
   const garden = { id, plans: withDiary(known, lines) };
-  return usual === null ? garden : { ...garden, baseline: usual };
+  return baseline === null ? garden : { ...garden, baseline: baseline };
 }
 
 /** The garden's events as they were last told; null where none ever were, or they can't be read. */
-export function eventsIn({ told }: StoredGarden): readonly Event[] | null {
-  return told && kept<readonly Event[]>(told.events);
+export function eventsIn({ schedule }: StoredGarden): readonly Event[] | null {
+  return schedule && parseStoredJson<readonly Event[]>(schedule.events);
 }
 
 /** The zone of the newest plan, by which a garden's days turn. */
@@ -118,7 +127,7 @@ export function zoneOf({ plans }: StoredGarden): string {
 }
 
 /** A garden and every link of it that was revoked, or null where there is no such garden. */
-export async function openGarden(
+export async function loadStoredGarden(
   db: D1Database,
   garden: string,
 ): Promise<{ readonly stored: StoredGarden; readonly revoked: readonly string[] } | null> {
@@ -130,7 +139,7 @@ export async function openGarden(
 }
 
 /** A garden's telling: its events, what each task was told as, the code and horizon it was told by, and when [ms]. */
-export type Telling = {
+export type ScheduleToStore = {
   readonly now: number;
   readonly events: readonly Event[];
   readonly publishedState: PublishedState;
@@ -142,10 +151,10 @@ export type Telling = {
  * Keeps what was told, events and standing together, and says true; false where plans, diary or standing have changed
  * since the record was read, so that what was told is out of date.
  */
-export async function keepTold(
+export async function storeSchedule(
   db: D1Database,
   garden: StoredGarden,
-  { events, publishedState, code, until, now }: Telling,
+  { events, publishedState, code, until, now }: ScheduleToStore,
 ): Promise<boolean> {
   const text = JSON.stringify(publishedState);
   const raise = text === JSON.stringify(garden.standing) ? 0 : 1;

@@ -36,7 +36,11 @@ export async function showNextOwner(db: D1Database, garden: string, serial: numb
 }
 
 /** Makes that serial the only one that opens as the owner, and forgets what was written for any other. */
-export async function keepOneOwner(db: D1Database, garden: string, serial: number): Promise<void> {
+export async function closeOtherOwners(
+  db: D1Database,
+  garden: string,
+  serial: number,
+): Promise<void> {
   await db.batch([
     db
       .prepare("UPDATE gardens SET owner = ?2, owner_next = NULL WHERE id = ?1")

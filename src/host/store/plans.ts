@@ -1,7 +1,7 @@
 import type { Plan } from "../../garden/model/plan.ts";
 
 /** The texts of the files a plan names, by the name it gives them (`weather.yaml`). */
-export type Beside = Readonly<Record<string, string>>;
+export type PlanFileTexts = Readonly<Record<string, string>>;
 
 /**
  * One year's plan in force. Versions count from 1. `published` is the print of the file it came from, null where
@@ -11,7 +11,7 @@ export type SavedPlan = {
   readonly year: number;
   readonly version: number;
   readonly text: string;
-  readonly beside: Beside;
+  readonly beside: PlanFileTexts;
   readonly file: string;
   readonly plan: Plan;
   readonly readBy: string;
@@ -152,7 +152,7 @@ export async function planVersion(
 }
 
 /** Puts a newer code's reading of the same text in place of the old. The garden's revision rises. */
-export async function keepReading(
+export async function storeReading(
   db: D1Database,
   garden: string,
   { year, version, plan, readBy }: Pick<SavedPlan, "year" | "version" | "plan" | "readBy">,

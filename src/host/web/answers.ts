@@ -45,7 +45,11 @@ export function json(status: number, value: unknown, more: Record<string, string
 }
 
 /** A page for a person, which runs nothing, and shows and sends nothing that is not from here. */
-export function page(status: number, html: string, more: Record<string, string> = {}): Response {
+export function pageResponse(
+  status: number,
+  html: string,
+  more: Record<string, string> = {},
+): Response {
   return plain(status, html, {
     "Content-Type": "text/html; charset=utf-8",
     "Cache-Control": "private, no-cache",
@@ -68,7 +72,7 @@ export function paper(html: string): Response {
 }
 
 /** A drawing. */
-export function picture(svg: string): Response {
+export function pictureResponse(svg: string): Response {
   return plain(200, svg, {
     "Content-Type": "image/svg+xml; charset=utf-8",
     "Cache-Control": "private, no-cache",

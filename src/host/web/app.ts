@@ -3,24 +3,24 @@ import { readFeed } from "../links/feeds.ts";
 import { checkLink } from "../links/mac.ts";
 import type { Link } from "../links/segment.ts";
 import { databaseFor } from "../store/databases.ts";
-import { notAllowed, notFound, page, plain, unavailable, withPages } from "./answers.ts";
+import { notAllowed, notFound, pageResponse, plain, unavailable, withPages } from "./answers.ts";
+import type { AppContext } from "./app-context.ts";
+import { ICON_SVG, STYLESHEET } from "./assets.ts";
 import { answerInvitation } from "./begin.ts";
 import { isFromHere, isHere } from "./body.ts";
 import { answerPoll } from "./feed.ts";
-import { answerStranger, heldBack } from "./limits.ts";
-import { answerKeepersLinks, answerRevoke } from "./links.ts";
+import { type LinkRequest, openGarden } from "./garden-request.ts";
+import { answerUnauthorized, rateLimited } from "./limits.ts";
+import { answerAdminLinks, answerRevoke } from "./links.ts";
 import { forget } from "./memory.ts";
 import { ICON } from "./pages/frame.tsx";
 import { frontPage } from "./pages/front.tsx";
 import { PLAN_SCRIPT } from "./pages/plan.tsx";
-import { ICON_SVG, PAPER } from "./paper.ts";
-import { answerPlanFile, FORM, LOOK, placeAt } from "./places.ts";
 import { PLAN_JS } from "./plan-script.ts";
-import type { Shell } from "./shell.ts";
-import { type Knock, openVisit } from "./visit.ts";
+import { answerPlanFile, FORM, LOOK, routeAt } from "./routes.ts";
 
-type Here = { Bindings: Shell; Variables: { url: URL } };
-type At = Context<Here>;
+type Here = { Bindings: AppContext; Variables: { url: URL } };
+type HonoContext = Context<Here>;
 
 /**
  * Every route. Its bindings are the shell, so that a clock, a store and a core can be passed in:
@@ -42,10 +42,10 @@ export const app = new Hono<Here>()
     if (isWrite(c.req.raw) && !isFromHere(c.req.raw)) return plain(403, "Not from there.\n");
     await next();
   })
-  .get("/", () => page(200, frontPage()))
+  .get("/", () => pageResponse(200, frontPage()))
   .get("/healthz", () => plain(200, "ok\n"))
   .get("/robots.txt", () => plain(200, "User-agent: *\nDisallow:\n"))
-  .get("/paper.css", () => withPages("css", PAPER))
+  .get("/paper.css", () => withPages("css", STYLESHEET))
   .get(ICON, () => withPages("svg+xml", ICON_SVG))
   .get(PLAN_SCRIPT, () => withPages("javascript", PLAN_JS))
   .all("/:garden/:link/:mac/*", answerLink)
@@ -64,21 +64,21 @@ const INVITED = /^\/[^/]+\/invitation-[^/]+\/[^/]+(?:\/(?:check)?)?$/;
 function allowed(path: string): readonly string[] {
   if (path.endsWith(".ics")) return LOOK;
   if (INVITED.test(path)) return FORM;
-  return placeAt(PATH.exec(path)?.[4] ?? "")?.place.methods ?? LOOK;
+  return routeAt(PATH.exec(path)?.[4] ?? "")?.route.methods ?? LOOK;
 }
 
-async function answerLink(c: At): Promise<Response> {
+async function answerLink(c: HonoContext): Promise<Response> {
   const [, garden = "", segment = "", mac = "", rest = ""] = PATH.exec(c.get("url").pathname) ?? [];
   const link = await checkLink({ garden, segment, mac }, c.env.key);
   const db = link && databaseFor(c.env.databases, link.garden);
-  if (link?.role === "keeper" && db === null) return plain(404, UNBOUND);
-  if (link === null || db === null) return answerStranger(c.env, c.req.raw);
-  const knock = knockOf(c, { ...c.env, db }, link);
+  if (link?.role === "admin" && db === null) return plain(404, UNBOUND);
+  if (link === null || db === null) return answerUnauthorized(c.env, c.req.raw);
+  const linkRequest = linkRequestOf(c, { ...c.env, db }, link);
   const feed = readFeed(link, rest);
   const answer = feed
-    ? await answerPoll(knock.shell, { ...knock, feed })
-    : await answerPages(knock, rest);
-  return answer ?? answerStranger(c.env, c.req.raw);
+    ? await answerPoll(linkRequest.context, { ...linkRequest, feed })
+    : await answerPages(linkRequest, rest);
+  return answer ?? answerUnauthorized(c.env, c.req.raw);
 }
 
 /** For the deployment alone, which may have named a garden's folder so without meaning it. */
@@ -89,44 +89,46 @@ function isWrite({ method }: Request): boolean {
   return method !== "GET" && method !== "HEAD";
 }
 
-function knockOf(c: At, shell: Shell, link: Link): Knock {
-  const origin = shell.origin ?? c.get("url").origin;
+function linkRequestOf(c: HonoContext, context: AppContext, link: Link): LinkRequest {
+  const origin = context.origin ?? c.get("url").origin;
   const behind = (work: Promise<unknown>) => c.executionCtx.waitUntil(work);
-  return { shell, link, origin, request: c.req.raw, behind };
+  return { context, link, origin, request: c.req.raw, behind };
 }
 
 /** What is no feed; null where the link opens nothing, or no more. */
-async function answerPages(knock: Knock, rest: string): Promise<Response | null> {
-  const { shell, link, request } = knock;
+async function answerPages(linkRequest: LinkRequest, rest: string): Promise<Response | null> {
+  const { context, link, request } = linkRequest;
   const writes = isWrite(request);
-  const held = writes ? await heldBack(shell, link) : null;
-  if (held !== null) return held;
-  const answer = await answerRole(knock, rest);
-  if (writes && shell.memory) forget(shell.memory, link.garden);
+  const limited = writes ? await rateLimited(context, link) : null;
+  if (limited !== null) return limited;
+  const answer = await answerRole(linkRequest, rest);
+  if (writes && context.memory) forget(context.memory, link.garden);
   return answer;
 }
 
-async function answerRole(knock: Knock, rest: string): Promise<Response | null> {
-  const { link } = knock;
-  if (link.role === "keeper") return answerKeeper(knock, rest);
-  if (link.role === "invitation") return answerInvitation(knock, rest);
-  const visit = await openVisit(knock);
-  if (visit === null) return null;
-  const at = placeAt(rest);
-  return at?.place.who.includes(link.role) ? at.place.answer(visit, ...at.found) : notFound();
+async function answerRole(linkRequest: LinkRequest, rest: string): Promise<Response | null> {
+  const { link } = linkRequest;
+  if (link.role === "admin") return answerAdmin(linkRequest, rest);
+  if (link.role === "invitation") return answerInvitation(linkRequest, rest);
+  const gardenRequest = await openGarden(linkRequest);
+  if (gardenRequest === null) return null;
+  const at = routeAt(rest);
+  return at?.route.who.includes(link.role)
+    ? at.route.answer(gardenRequest, ...at.found)
+    : notFound();
 }
 
 const PLAN_FILE = /^plans\/([1-9][0-9]{3})$/;
 const A_LINK = /^links\/([^/]+)$/;
 
 /** The deployment's own: to bring plans in, of gardens that are not there yet too, and to give links out and revoke them. */
-async function answerKeeper(knock: Knock, rest: string): Promise<Response | null> {
+async function answerAdmin(linkRequest: LinkRequest, rest: string): Promise<Response | null> {
   const year = PLAN_FILE.exec(rest)?.[1];
-  if (year !== undefined) return answerPlanFile(knock, year);
+  if (year !== undefined) return answerPlanFile(linkRequest, year);
   const other = A_LINK.exec(rest)?.[1];
-  if (other !== undefined) return answerRevoke(knock, other);
-  const visit = rest === "links" ? await openVisit(knock) : null;
-  return visit === null ? notFound() : answerKeepersLinks(visit);
+  if (other !== undefined) return answerRevoke(linkRequest, other);
+  const gardenRequest = rest === "links" ? await openGarden(linkRequest) : null;
+  return gardenRequest === null ? notFound() : answerAdminLinks(gardenRequest);
 }
 
 function isSecure(request: Request, { protocol, hostname }: URL): boolean {

@@ -7,13 +7,19 @@ import { pathOf } from "../links/mac.ts";
 import { writeSegment } from "../links/segment.ts";
 import { isInvited } from "../store/invitations.ts";
 import { planVersion } from "../store/plans.ts";
-import { json, page, plain, SCRIPTED } from "./answers.ts";
+import { json, pageResponse, plain, SCRIPTED } from "./answers.ts";
 import { formOf, isHere } from "./body.ts";
-import { cropsPage, FIELDS, firstTextPage, placePage, type Typed } from "./pages/begin.tsx";
+import type { LinkRequest } from "./garden-request.ts";
+import {
+  cropsPage,
+  FIELDS,
+  type FormAnswers,
+  firstTextPage,
+  gardenFormPage,
+} from "./pages/begin.tsx";
 import { linkPage } from "./pages/links.tsx";
-import { checked, planIn } from "./plan-page.ts";
-import { MOST_CARRIED, NOT_YET, saveText } from "./saving.ts";
-import type { Knock } from "./visit.ts";
+import { planIn, problemsForScript } from "./plan-page.ts";
+import { MOST_CARRIED, NOT_SAVED_YET, saveText } from "./saving.ts";
 
 /** Letters of an answer, and lines of people or beds. */
 const MOST_LETTERS = 20_000;
@@ -23,27 +29,35 @@ const MOST_LINES = 200;
  * What an invitation opens: a short form, the crops, the plan as text, and the garden made. Null where it no longer makes
  * one. Sending the same first plan again, as after a lost answer, shows the owner's link again.
  */
-export async function answerInvitation(knock: Knock, rest: string): Promise<Response | null> {
-  const { shell, link, request } = knock;
-  const open = await isInvited(shell.db, link.garden, writeSegment(link));
-  if (request.method !== "POST") return open ? page(200, firstPage(knock)) : null;
+export async function answerInvitation(
+  linkRequest: LinkRequest,
+  rest: string,
+): Promise<Response | null> {
+  const { context, link, request } = linkRequest;
+  const open = await isInvited(context.db, link.garden, writeSegment(link));
+  if (request.method !== "POST") return open ? pageResponse(200, firstPage(linkRequest)) : null;
   const form = await formOf(request, MOST_CARRIED);
   if (form === null) return open ? plain(413, "That is no form of ours, or too long.\n") : null;
-  if (rest === "check") return open ? checkText(knock, form) : null;
+  if (rest === "check") return open ? checkText(linkRequest, form) : null;
   const step = form.get("step");
-  if (step === "save") return saveFirst(knock, form, open);
+  if (step === "save") return saveFirst(linkRequest, form, open);
   if (!open) return null;
-  const typed = typedIn(form);
+  const formAnswers = formAnswersIn(form);
   if (step === "text")
-    return page(200, textPage(knock, firstPlan(answersIn(typed, form))), SCRIPTED);
-  const wrong = wrongIn(knock, typed);
-  if (wrong.length > 0) return page(422, placePage(typed, zones(typed.clock), wrong));
-  return page(
+    return pageResponse(
+      200,
+      textPage(linkRequest, firstPlan(answersIn(formAnswers, form))),
+      SCRIPTED,
+    );
+  const wrong = wrongIn(linkRequest, formAnswers);
+  if (wrong.length > 0)
+    return pageResponse(422, gardenFormPage(formAnswers, zones(formAnswers.clock), wrong));
+  return pageResponse(
     200,
     cropsPage(
-      typed,
+      formAnswers,
       CROP_ROWS,
-      bedsIn(typed).map(({ name }) => name),
+      bedsIn(formAnswers).map(({ name }) => name),
     ),
   );
 }
@@ -59,23 +73,27 @@ function zones(named: string): readonly string[] {
 }
 
 /** The zone that the platform supposes a visitor in; empty where it can't know, as on one's own machine. */
-function supposedZone({ request, origin }: Knock): string {
+function supposedZone({ request, origin }: LinkRequest): string {
   return isHere(new URL(origin).hostname) ? "" : (request.cf?.timezone ?? "");
 }
 
 /** Nothing typed yet but the clock that the platform supposes and the year that comes next. */
-function firstPage(knock: Knock): string {
-  const { shell } = knock;
-  const clock = supposedZone(knock);
-  const [year = "", month = ""] = isoOf(dayAt(shell.now(), "UTC")).split("-");
+function firstPage(linkRequest: LinkRequest): string {
+  const { context } = linkRequest;
+  const clock = supposedZone(linkRequest);
+  const [year = "", month = ""] = isoOf(dayAt(context.now(), "UTC")).split("-");
   const next = Number(month) >= 9 ? Number(year) + 1 : Number(year);
-  const empty = Object.fromEntries(FIELDS.map((name) => [name, ""])) as Typed;
-  return placePage({ ...empty, year: String(next), measures: "metric", clock }, zones(clock), []);
+  const empty = Object.fromEntries(FIELDS.map((name) => [name, ""])) as FormAnswers;
+  return gardenFormPage(
+    { ...empty, year: String(next), measures: "metric", clock },
+    zones(clock),
+    [],
+  );
 }
 
-function typedIn(form: URLSearchParams): Typed {
+function formAnswersIn(form: URLSearchParams): FormAnswers {
   const said = (name: string) => (form.get(name) ?? "").replace(/\r\n?/g, "\n");
-  return Object.fromEntries(FIELDS.map((name) => [name, said(name)])) as Typed;
+  return Object.fromEntries(FIELDS.map((name) => [name, said(name)])) as FormAnswers;
 }
 
 const oneLine = (text: string) => text.replace(/\s+/g, " ").trim();
@@ -84,26 +102,26 @@ function linesIn(text: string): readonly string[] {
   return text.split("\n").map(oneLine).filter(Boolean);
 }
 
-function bedsIn({ beds }: Typed) {
+function bedsIn({ beds }: FormAnswers) {
   return linesIn(beds).map((line) => {
     const [name = "", ...size] = line.split(",").map((part) => part.trim());
     return { name, size: size.join(", ") };
   });
 }
 
-function answersIn(typed: Typed, form: URLSearchParams): FirstAnswers {
-  const beds = bedsIn(typed);
+function answersIn(formAnswers: FormAnswers, form: URLSearchParams): FirstAnswers {
+  const beds = bedsIn(formAnswers);
   const bedOf = (key: string) => beds[Number(form.get(`bed-${key}`) ?? 0)]?.name ?? null;
   const ticked = form.getAll("crop");
   return {
-    garden: oneLine(typed.garden),
-    year: Number(typed.year),
-    measures: typed.measures === "metric" ? "metric" : "inches and °F",
-    clock: typed.clock,
-    latitude: oneLine(typed.latitude),
-    lastFrost: oneLine(typed.lastFrost),
-    firstFrost: oneLine(typed.firstFrost),
-    people: linesIn(typed.people),
+    garden: oneLine(formAnswers.garden),
+    year: Number(formAnswers.year),
+    measures: formAnswers.measures === "metric" ? "metric" : "inches and °F",
+    clock: formAnswers.clock,
+    latitude: oneLine(formAnswers.latitude),
+    lastFrost: oneLine(formAnswers.lastFrost),
+    firstFrost: oneLine(formAnswers.firstFrost),
+    people: linesIn(formAnswers.people),
     beds,
     crops: CROPS.filter(({ key }) => ticked.includes(key)).map(({ key, one }) => ({
       name: one,
@@ -113,76 +131,76 @@ function answersIn(typed: Typed, form: URLSearchParams): FirstAnswers {
 }
 
 /** What keeps the first page's answers from being a plan, in words; names given twice too, since a plan has each but once. */
-function wrongIn(knock: Knock, typed: Typed): readonly string[] {
-  if (Object.values(typed).some((said) => said.length > MOST_LETTERS))
+function wrongIn(linkRequest: LinkRequest, formAnswers: FormAnswers): readonly string[] {
+  if (Object.values(formAnswers).some((said) => said.length > MOST_LETTERS))
     return ["That is more than this form takes. Say less here, and the rest in the plan."];
-  const many = [linesIn(typed.people), linesIn(typed.beds)].some(
+  const many = [linesIn(formAnswers.people), linesIn(formAnswers.beds)].some(
     ({ length }) => length > MOST_LINES,
   );
   if (many) return [`More than ${MOST_LINES} people or beds: put the rest into the plan.`];
-  const answers = answersIn(typed, new URLSearchParams());
+  const answers = answersIn(formAnswers, new URLSearchParams());
   const twice = (kind: string, names: readonly string[]) =>
     names
       .filter((name, at) => names.indexOf(name) !== at)
       .map((name) => `Two ${kind} are called ${name}. Give one another name.`);
-  const { problems } = read(knock, firstPlan(answers));
+  const { problems } = read(linkRequest, firstPlan(answers));
   return [
     ...twice("people", answers.people),
     ...twice(
       "beds",
       answers.beds.map(({ name }) => name),
     ),
-    ...checked(problems)
+    ...problemsForScript(problems)
       .filter(({ stops }) => stops)
       .map(({ says }) => says),
   ];
 }
 
 /** A first plan's text, read: what it comes to and what is wrong with it. */
-function read({ shell, link }: Knock, text: string) {
-  return shell.core.readPlan(text, { garden: link.garden, file: "plan" });
+function read({ context, link }: LinkRequest, text: string) {
+  return context.core.readPlan(text, { garden: link.garden, file: "plan" });
 }
 
-function textPage(knock: Knock, text: string, why: string | null = null): string {
-  const check = `${new URL(knock.request.url).pathname.replace(/\/?$/, "/")}check`;
-  const { problems } = read(knock, text);
+function textPage(linkRequest: LinkRequest, text: string, why: string | null = null): string {
+  const check = `${new URL(linkRequest.request.url).pathname.replace(/\/?$/, "/")}check`;
+  const { problems } = read(linkRequest, text);
   return firstTextPage({ text, check, problems, why });
 }
 
-function checkText(knock: Knock, form: URLSearchParams): Response {
+function checkText(linkRequest: LinkRequest, form: URLSearchParams): Response {
   const sent = planIn(form);
   if (sent === null) return plain(400, "That is no plan.\n");
-  const { problems } = read(knock, sent.text);
-  return json(200, checked(problems));
+  const { problems } = read(linkRequest, sent.text);
+  return json(200, problemsForScript(problems));
 }
 
 async function saveFirst(
-  knock: Knock,
+  linkRequest: LinkRequest,
   form: URLSearchParams,
   open: boolean,
 ): Promise<Response | null> {
-  const { shell, link, origin } = knock;
+  const { context, link, origin } = linkRequest;
   const text = planIn(form)?.text;
   if (text === undefined) return open ? plain(400, "That is no plan.\n") : null;
   const { garden } = link;
-  const year = read(knock, text).plan?.year ?? 0;
+  const year = read(linkRequest, text).plan?.year ?? 0;
   const file = `plans/${garden}/${year}.yaml`;
   if (open) {
     const wanted = { garden, year, text, file, beside: {}, published: null, ...FIRST, origin };
-    const outcome = await saveText(shell, wanted);
+    const outcome = await saveText(context, wanted);
     if (outcome.kind === "problems" || outcome.kind === "too long")
-      return page(422, textPage(knock, text, NOT_YET), SCRIPTED);
+      return pageResponse(422, textPage(linkRequest, text, NOT_SAVED_YET), SCRIPTED);
   }
-  const first = await planVersion(shell.db, { garden, year, version: 1 });
+  const first = await planVersion(context.db, { garden, year, version: 1 });
   return first?.text === text
-    ? page(200, await ownersPage(knock), { "Cache-Control": "no-store" })
+    ? pageResponse(200, await ownersPage(linkRequest), { "Cache-Control": "no-store" })
     : null;
 }
 
 const FIRST = { base: 0, first: true } as const;
 
-async function ownersPage({ shell, link, origin }: Knock): Promise<string> {
+async function ownersPage({ context, link, origin }: LinkRequest): Promise<string> {
   const owner = { garden: link.garden, role: "owner", person: null, serial: 1 } as const;
-  const address = `${origin}${await pathOf(owner, shell.key)}`;
+  const address = `${origin}${await pathOf(owner, context.key)}`;
   return linkPage(null, { name: "Your garden's own link", address, feed: null });
 }

@@ -1,16 +1,16 @@
-import { page, plain } from "./answers.ts";
-import { offerOf } from "./handing.ts";
+import { pageResponse, plain } from "./answers.ts";
+import { frameOf, type GardenRequest } from "./garden-request.ts";
+import { offerOf } from "./link-offers.ts";
 import { calendarPage, type Device } from "./pages/calendar.tsx";
-import { frameOf, type Visit } from "./visit.ts";
 
 /** The calendars of the link in hand; an owner, whose link opens everything, is led to the links to hand on. */
-export function answerCalendar(visit: Visit): Response {
-  const { shell, link, base, origin, request } = visit;
+export function answerCalendar(gardenRequest: GardenRequest): Response {
+  const { context, link, base, origin, request } = gardenRequest;
   if (link.role === "owner") return plain(303, "See the links.\n", { Location: `${base}links` });
-  const offer = offerOf({ key: shell.key, ...visit }, link, base);
+  const offer = offerOf({ key: context.key, ...gardenRequest }, link, base);
   const device = deviceOf(request.headers.get("user-agent") ?? "");
   const shown = { device, page: `${origin}${base}calendar`, ...offer };
-  return page(200, calendarPage(frameOf(visit), shown));
+  return pageResponse(200, calendarPage(frameOf(gardenRequest), shown));
 }
 
 /** The kind of device, by what its browser says of itself. */

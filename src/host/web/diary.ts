@@ -2,11 +2,11 @@ import { type Day, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/days
 import { reportDiary } from "../../views/events/diary.ts";
 import { addWords } from "../store/diary.ts";
 import { gardenIn, type StoredGarden } from "../store/gardens.ts";
-import { page, plain } from "./answers.ts";
+import { pageResponse, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { tellAgain } from "./home.ts";
+import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
+import { renderStaleFeeds } from "./home.ts";
 import { diaryPage } from "./pages/diary.tsx";
-import { frameOf, todayIn, type Visit } from "./visit.ts";
 
 /** Bytes of a line and its day. */
 const MOST_BYTES = 4000;
@@ -18,26 +18,26 @@ const MOST_LETTERS = 300;
 const SHOWN = 60;
 
 /** The diary as a page, or a line of it written down by its form. */
-export async function answerDiary(visit: Visit): Promise<Response> {
-  const { shell, link, stored, request } = visit;
-  const today = todayIn(visit);
-  if (request.method !== "POST") return show(visit, today, { said: "", wrong: null });
+export async function answerDiary(gardenRequest: GardenRequest): Promise<Response> {
+  const { context, link, stored, request } = gardenRequest;
+  const today = todayIn(gardenRequest);
+  if (request.method !== "POST") return show(gardenRequest, today, { said: "", wrong: null });
   const form = await formOf(request, MOST_BYTES);
   const text = (form?.get("say") ?? "").replace(/\s+/g, " ").trim();
   const named = form?.get("day") ?? "";
   const day = named === "" ? today : dayFromIso(named);
   const wrong = day === null ? "There is no such day." : wrongIn(text, day, { today, stored });
   if (day === null || wrong !== null)
-    return show(visit, today, { said: text.slice(0, MOST_LETTERS), wrong });
-  const said = { day, text, task: null, person: link.person, saidAt: shell.now() };
-  await addWords(shell.db, link.garden, said);
-  tellAgain(visit);
+    return show(gardenRequest, today, { said: text.slice(0, MOST_LETTERS), wrong });
+  const said = { day, text, task: null, person: link.person, saidAt: context.now() };
+  await addWords(context.db, link.garden, said);
+  renderStaleFeeds(gardenRequest);
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
-type Around = { readonly today: Day; readonly stored: StoredGarden };
+type DiaryContext = { readonly today: Day; readonly stored: StoredGarden };
 
-function wrongIn(text: string, day: Day, { today, stored }: Around): string | null {
+function wrongIn(text: string, day: Day, { today, stored }: DiaryContext): string | null {
   const first = dayOrThrow((stored.plans[0]?.year ?? 1) - 1, 1, 1);
   if (text === "") return "Nothing was said.";
   if (text.length > MOST_LETTERS) return "Say it in fewer words: a line has 300 letters.";
@@ -46,11 +46,11 @@ function wrongIn(text: string, day: Day, { today, stored }: Around): string | nu
 }
 
 function show(
-  visit: Visit,
+  gardenRequest: GardenRequest,
   today: Day,
   { said, wrong }: { readonly said: string; readonly wrong: string | null },
 ): Response {
-  const lines = reportDiary(gardenIn(visit.stored).plans, today)
+  const lines = reportDiary(gardenIn(gardenRequest.stored).plans, today)
     .toSorted((a, b) => b.line.day - a.line.day)
     .slice(0, SHOWN)
     .map(({ line, observations: understood }) => ({
@@ -59,5 +59,5 @@ function show(
       understood: understood.map(({ text: is, remarks: but }) => [is, ...but].join("; ")),
     }));
   const shown = { today: isoOf(today), said, wrong, lines };
-  return page(wrong === null ? 200 : 400, diaryPage(frameOf(visit), shown));
+  return pageResponse(wrong === null ? 200 : 400, diaryPage(frameOf(gardenRequest), shown));
 }

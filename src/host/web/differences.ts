@@ -16,7 +16,7 @@ export function differences(from: string, to: string): readonly Difference[] | n
 }
 
 /** What was changed from `base` to `theirs`, done to `mine` too; null where both touch the same lines, or too many. */
-export function together(base: string, theirs: string, mine: string): string | null {
+export function mergeTexts(base: string, theirs: string, mine: string): string | null {
   const patch = structuredPatch("plan", "plan", base, theirs, "", "", BOUND);
   const merged = patch ? applyPatch(mine, patch) : false;
   return merged === false ? null : merged;

@@ -3,9 +3,9 @@ import { type Link, writeSegment } from "../links/segment.ts";
 import { gzipped, unpack } from "../store/bytes.ts";
 import { type FeedKey, type Polled, pollFeed } from "../store/feeds.ts";
 import { feedHeaders, notFound, unavailable } from "./answers.ts";
-import { keep, recall } from "./memory.ts";
+import type { AppContext } from "./app-context.ts";
+import { cachePoll, recall } from "./memory.ts";
 import { isStale, logged, render } from "./render.ts";
-import type { Shell } from "./shell.ts";
 import { type Coding, codingFor, etagOf, heldBy, isNotModified } from "./validators.ts";
 
 /** One poll of a feed over a good link; `behind` keeps work going after the answer. */
@@ -22,16 +22,16 @@ export type Poll = {
  * that is not a whole calendar: one would empty the calendars of GNOME and Thunderbird. Null where the link was revoked or
  * the garden is not there.
  */
-export async function answerPoll(shell: Shell, poll: Poll): Promise<Response | null> {
+export async function answerPoll(context: AppContext, poll: Poll): Promise<Response | null> {
   const { link, feed } = poll;
   const key = { garden: link.garden, link: writeSegment(link), feed: feed.path };
   try {
-    const polled = await found(shell, key, heldPrint(shell, poll.request));
+    const polled = await found(context, key, heldFingerprint(context, poll.request));
     if (polled === null || polled.revoked) return null;
-    const answer = polled.stored && answerStored(shell, poll, polled.stored);
-    if (polled.stored === null || answer === null) return await inFront(shell, key, poll);
-    if (isStale(shell, polled.revision, polled.stored)) {
-      poll.behind(logged(key.garden, () => render(shell, key.garden, key)));
+    const answer = polled.stored && answerStored(context, poll, polled.stored);
+    if (polled.stored === null || answer === null) return await inFront(context, key, poll);
+    if (isStale(context, polled.revision, polled.stored)) {
+      poll.behind(logged(key.garden, () => render(context, key.garden, key)));
     }
     return answer;
   } catch (error) {
@@ -41,26 +41,30 @@ export async function answerPoll(shell: Shell, poll: Poll): Promise<Response | n
 }
 
 /** What a poll needs, as it was found within the last second, else asked of the store. What is stale is asked again each time. */
-async function found(shell: Shell, key: FeedKey, held: string | null): Promise<Polled | null> {
-  const { memory } = shell;
-  const now = shell.now();
+async function found(
+  context: AppContext,
+  key: FeedKey,
+  held: string | null,
+): Promise<Polled | null> {
+  const { memory } = context;
+  const now = context.now();
   const known = memory && recall(memory, key, { now, held });
   if (known) return known;
-  const polled = await pollFeed(shell.db, key, held);
+  const polled = await pollFeed(context.db, key, held);
   const lasts =
-    polled?.stored && !polled.revoked && !isStale(shell, polled.revision, polled.stored);
-  if (memory && lasts) keep(memory, key, polled, now);
+    polled?.stored && !polled.revoked && !isStale(context, polled.revision, polled.stored);
+  if (memory && lasts) cachePoll(memory, key, polled, now);
   return polled;
 }
 
-type Stored = NonNullable<Polled["stored"]>;
+type PolledFeed = NonNullable<Polled["stored"]>;
 
 /** Writes the feed first, then answers what is stored, be it this one's work or a faster one's. */
-async function inFront(shell: Shell, key: FeedKey, poll: Poll): Promise<Response> {
-  const went = await logged(key.garden, () => render(shell, key.garden, key));
-  const polled = await pollFeed(shell.db, key);
+async function inFront(context: AppContext, key: FeedKey, poll: Poll): Promise<Response> {
+  const went = await logged(key.garden, () => render(context, key.garden, key));
+  const polled = await pollFeed(context.db, key);
   if (went && !polled?.stored) return notFound();
-  const answer = polled?.stored ? answerStored(shell, poll, polled.stored) : null;
+  const answer = polled?.stored ? answerStored(context, poll, polled.stored) : null;
   return answer ?? withoutStore(poll.request);
 }
 
@@ -69,14 +73,20 @@ function codingOf(request: Request): Coding {
 }
 
 /** The print of the bytes a client holds, where it names just one tag and that is one it could get now; else null. */
-function heldPrint({ epoch }: Shell, request: Request): string | null {
+function heldFingerprint({ epoch }: AppContext, request: Request): string | null {
   const { etag } = heldBy(request.headers);
-  const print = /^"([\w-]+)\./.exec(etag ?? "")?.[1];
-  return print !== undefined && etagOf(print, epoch, codingOf(request)) === etag ? print : null;
+  const fingerprint = /^"([\w-]+)\./.exec(etag ?? "")?.[1];
+  return fingerprint !== undefined && etagOf(fingerprint, epoch, codingOf(request)) === etag
+    ? fingerprint
+    : null;
 }
 
 /** What is stored, or that the client has it already; null where it wants bytes that are not whole. */
-function answerStored({ epoch }: Shell, { request, feed }: Poll, stored: Stored): Response | null {
+function answerStored(
+  { epoch }: AppContext,
+  { request, feed }: Poll,
+  stored: PolledFeed,
+): Response | null {
   const coding = codingOf(request);
   const etag = etagOf(stored.print, epoch, coding);
   const headers = {

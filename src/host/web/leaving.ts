@@ -5,47 +5,54 @@ import type { FeedChoice } from "../../views/calendar/choose-events.ts";
 import { gardenIn, zoneOf } from "../store/gardens.ts";
 import { deleteGarden } from "../store/leaving.ts";
 import { allVersions } from "../store/plans.ts";
-import { archive, page } from "./answers.ts";
+import { archive, pageResponse } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { bedsOf, nameOf } from "./handing.ts";
+import { buildScheduleNow, frameOf, type GardenRequest } from "./garden-request.ts";
+import { bedsOf, gardenNameOf } from "./link-offers.ts";
 import { endedPage, leavingPage } from "./pages/leaving.tsx";
-import { frameOf, tellNow, type Visit } from "./visit.ts";
 
 const MOST_BYTES = 4000;
 
 /** The page for leaving, or the garden deleted for good where its form has the garden's name. */
-export async function answerLeaving(visit: Visit): Promise<Response> {
-  const { shell, stored, request } = visit;
+export async function answerLeaving(gardenRequest: GardenRequest): Promise<Response> {
+  const { context, stored, request } = gardenRequest;
   const file = `${stored.id}.zip`;
   if (request.method !== "POST")
-    return page(200, leavingPage(frameOf(visit), { file, wrong: false }));
+    return pageResponse(200, leavingPage(frameOf(gardenRequest), { file, wrong: false }));
   const form = await formOf(request, MOST_BYTES);
-  const name = nameOf(stored);
+  const name = gardenNameOf(stored);
   if (plainly(form?.get("name") ?? "") !== plainly(name))
-    return page(400, leavingPage(frameOf(visit), { file, wrong: true }));
-  await deleteGarden(shell.db, stored.id, shell.now());
-  return page(200, endedPage(name));
+    return pageResponse(400, leavingPage(frameOf(gardenRequest), { file, wrong: true }));
+  await deleteGarden(context.db, stored.id, context.now());
+  return pageResponse(200, endedPage(name));
 }
 
 const plainly = (name: string) => name.trim().replace(/\s+/g, " ").toLowerCase();
 
 /** Everything of the garden as files in one archive; no link is in it. */
-export async function answerArchive(visit: Visit): Promise<Response> {
-  const files = { ...(await planFiles(visit)), "diary.csv": diaryFile(visit), ...calendars(visit) };
+export async function answerArchive(gardenRequest: GardenRequest): Promise<Response> {
+  const files = {
+    ...(await planFiles(gardenRequest)),
+    "diary.csv": diaryFile(gardenRequest),
+    ...calendars(gardenRequest),
+  };
   const bytes = Object.fromEntries(
-    Object.entries(files).map(([name, text]) => [`${visit.stored.id}/${name}`, strToU8(text)]),
+    Object.entries(files).map(([name, text]) => [
+      `${gardenRequest.stored.id}/${name}`,
+      strToU8(text),
+    ]),
   );
   return archive(
-    zipSync(bytes, { level: 6, mtime: visit.stored.changedAt }),
-    `${visit.stored.id}.zip`,
+    zipSync(bytes, { level: 6, mtime: gardenRequest.stored.changedAt }),
+    `${gardenRequest.stored.id}.zip`,
   );
 }
 
 type Files = Readonly<Record<string, string>>;
 
 /** Each year's plan in force as the folder of a garden has it, with the files beside it; earlier versions under their number. */
-async function planFiles({ shell, stored }: Visit): Promise<Files> {
-  const versions = await allVersions(shell.db, stored.id);
+async function planFiles({ context, stored }: GardenRequest): Promise<Files> {
+  const versions = await allVersions(context.db, stored.id);
   const files = new Map(stored.plans.map(({ year, text }) => [`${year}.yaml`, text]));
   // A name that another year has for another file, or a plan has, stands in a folder of its year.
   for (const { year, beside } of stored.plans.toReversed())
@@ -67,7 +74,7 @@ function fileName(name: string): string {
 }
 
 /** What was said over links, a line each. Source of the form: RFC 4180. */
-function diaryFile({ stored }: Visit): string {
+function diaryFile({ stored }: GardenRequest): string {
   const zone = zoneOf(stored);
   const rows = stored.lines.map(({ day, text, task, person, saidAt }) => [
     ...[isoOf(day), person ?? "", text, task ?? ""],
@@ -84,9 +91,9 @@ function cell(value: string): string {
 }
 
 /** The calendars as they would be read now, without the addresses of pages. */
-function calendars(visit: Visit): Files {
-  const { shell, stored } = visit;
-  const { events } = tellNow(visit);
+function calendars(gardenRequest: GardenRequest): Files {
+  const { context, stored } = gardenRequest;
+  const { events } = buildScheduleNow(gardenRequest);
   const people = gardenIn(stored).plans.flatMap((plan) => plan.people);
   const rest = { quiet: false, reader: false };
   const all = { of: "household", bed: null, ...rest } as const;
@@ -101,10 +108,10 @@ function calendars(visit: Visit): Files {
     ),
   ];
   const written = choices.map(([name, choice]) => {
-    const { text } = shell.core.writeCalendar({
+    const { text } = context.core.writeCalendar({
       garden: stored.id,
-      name: nameOf(stored),
-      events: shell.core.choose(events, choice),
+      name: gardenNameOf(stored),
+      events: context.core.choose(events, choice),
       quiet: false,
       reader: false,
       link: null,

@@ -31,7 +31,7 @@ export function recall(
 }
 
 /** Keeps what was found of a feed at an instant [ms]. */
-export function keep(memory: Memory, key: FeedKey, polled: Polled, at: number): void {
+export function cachePoll(memory: Memory, key: FeedKey, polled: Polled, at: number): void {
   memory.delete(nameOf(key));
   memory.set(nameOf(key), { at, polled });
   const [oldest] = memory.keys();

@@ -4,40 +4,43 @@ import { type Problem, sayAdvice } from "../../base/problems/problem.ts";
 import { nextYear } from "../../garden/plan/next-year.ts";
 import { zoneOf } from "../store/gardens.ts";
 import { planVersion, planVersions, type SavedPlan } from "../store/plans.ts";
-import { json, notFound, page, plain, SCRIPTED } from "./answers.ts";
+import { json, notFound, pageResponse, plain, SCRIPTED } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { differences, together } from "./differences.ts";
-import { tellAgain } from "./home.ts";
-import { type PlanShown, planPage, versionPage, type Word } from "./pages/plan.tsx";
-import { MOST_CARRIED, NOT_YET, type Outcome, saveText } from "./saving.ts";
-import { frameOf, type Visit } from "./visit.ts";
+import { differences, mergeTexts } from "./differences.ts";
+import { frameOf, type GardenRequest } from "./garden-request.ts";
+import { renderStaleFeeds } from "./home.ts";
+import { type PlanNotice, type PlanPageProps, planPage, versionPage } from "./pages/plan.tsx";
+import { MOST_CARRIED, NOT_SAVED_YET, type SaveOutcome, saveText } from "./saving.ts";
 
 /** The newest year's plan, where the bare path leads. */
-export function answerNewest({ stored, base }: Visit): Response {
+export function answerNewest({ stored, base }: GardenRequest): Response {
   const year = stored.plans.at(-1)?.year;
   return plain(303, "See the newest plan.\n", { Location: `${base}plan/${year}` });
 }
 
 /** A year's plan as a page, or what its form sends saved; a year behind the newest begins with that one's text. 404 for any other year. */
-export async function answerPlanPage(visit: Visit, said: string): Promise<Response> {
-  const at = startingAt(visit, Number(said));
+export async function answerPlanPage(
+  gardenRequest: GardenRequest,
+  said: string,
+): Promise<Response> {
+  const at = startingAt(gardenRequest, Number(said));
   if (at === null) return notFound();
-  if (visit.request.method === "POST") return saveForm(visit, at);
-  const version = Number(new URL(visit.request.url).searchParams.get("saved"));
-  const word: Word =
+  if (gardenRequest.request.method === "POST") return saveForm(gardenRequest, at);
+  const version = Number(new URL(gardenRequest.request.url).searchParams.get("saved"));
+  const word: PlanNotice =
     at.version === 0
       ? { kind: "not begun", from: at.year - 1 }
       : version === at.version
         ? { kind: "saved", version }
         : { kind: "nothing" };
-  const problems = problemsIn(visit, at, at.text);
-  return show(visit, at, { status: 200, word, problems, base: at.version, text: at.text });
+  const problems = problemsIn(gardenRequest, at, at.text);
+  return show(gardenRequest, at, { status: 200, word, problems, base: at.version, text: at.text });
 }
 
 /** A year's plan as it stands: version 0 for the year that is not written yet. */
-type At = Pick<SavedPlan, "year" | "version" | "text" | "beside" | "file">;
+type PlanDraft = Pick<SavedPlan, "year" | "version" | "text" | "beside" | "file">;
 
-function startingAt({ stored }: Visit, year: number): At | null {
+function startingAt({ stored }: GardenRequest, year: number): PlanDraft | null {
   const saved = stored.plans.find((plan) => plan.year === year);
   if (saved) return saved;
   const newest = stored.plans.at(-1);
@@ -47,27 +50,27 @@ function startingAt({ stored }: Visit, year: number): At | null {
   return { year, version: 0, text: nextYear(text, year), beside, file };
 }
 
-function problemsIn({ shell, link }: Visit, { file, beside }: At, text: string) {
-  return shell.core.readPlan(text, { garden: link.garden, file, beside }).problems;
+function problemsIn({ context, link }: GardenRequest, { file, beside }: PlanDraft, text: string) {
+  return context.core.readPlan(text, { garden: link.garden, file, beside }).problems;
 }
 
-async function saveForm(visit: Visit, at: At): Promise<Response> {
-  const sent = planIn(await formOf(visit.request, MOST_CARRIED));
+async function saveForm(gardenRequest: GardenRequest, at: PlanDraft): Promise<Response> {
+  const sent = planIn(await formOf(gardenRequest.request, MOST_CARRIED));
   if (sent === null) return plain(413, "That is no plan, or one that is too long.\n");
-  const { shell, link, origin } = visit;
+  const { context, link, origin } = gardenRequest;
   const { file, beside } = at;
   const year = { garden: link.garden, year: at.year };
   const wanted = { ...year, ...sent, file, beside, published: null, first: false, origin };
-  const outcome = await saveText(shell, wanted);
+  const outcome = await saveText(context, wanted);
   const version = versionOf(outcome, sent.text);
-  if (version === null) return notSaved(visit, at, { sent, outcome });
-  tellAgain(visit);
-  const to = `${visit.base}plan/${at.year}?saved=${version}`;
+  if (version === null) return notSaved(gardenRequest, at, { sent, outcome });
+  renderStaleFeeds(gardenRequest);
+  const to = `${gardenRequest.base}plan/${at.year}?saved=${version}`;
   return plain(303, "Saved.\n", { Location: to });
 }
 
 /** The version a text was saved as; the one in force where that is this very text, as after an answer that was lost. */
-function versionOf(outcome: Outcome, text: string): number | null {
+function versionOf(outcome: SaveOutcome, text: string): number | null {
   if (outcome.kind === "saved") return outcome.version;
   const same = outcome.kind === "another" && outcome.inForce?.text === text;
   return same ? (outcome.inForce?.version ?? null) : null;
@@ -84,71 +87,93 @@ export function planIn(form: URLSearchParams | null): SentText | null {
 
 type NotSaved = {
   readonly sent: SentText;
-  readonly outcome: Outcome;
+  readonly outcome: SaveOutcome;
 };
 
 /** What was written stands in the page again, whatever kept it from being saved. */
-async function notSaved(visit: Visit, at: At, { sent, outcome }: NotSaved): Promise<Response> {
+async function notSaved(
+  gardenRequest: GardenRequest,
+  at: PlanDraft,
+  { sent, outcome }: NotSaved,
+): Promise<Response> {
   const { base, text } = sent;
-  if (outcome.kind === "another") return besideAnother(visit, at, { sent, outcome });
+  if (outcome.kind === "another") return besideAnother(gardenRequest, at, { sent, outcome });
   const [problems, status] = outcome.kind === "problems" ? [outcome.problems, 422] : [[], 413];
-  const why = outcome.kind === "problems" ? NOT_YET : "Not saved: a plan may have 256 KiB.";
-  return show(visit, at, { status, word: { kind: "not saved", why }, problems, base, text });
+  const why = outcome.kind === "problems" ? NOT_SAVED_YET : "Not saved: a plan may have 256 KiB.";
+  return show(gardenRequest, at, {
+    status,
+    word: { kind: "not saved", why },
+    problems,
+    base,
+    text,
+  });
 }
 
 async function besideAnother(
-  visit: Visit,
-  at: At,
-  { sent, outcome }: { sent: SentText; outcome: Extract<Outcome, { kind: "another" }> },
+  gardenRequest: GardenRequest,
+  at: PlanDraft,
+  { sent, outcome }: { sent: SentText; outcome: Extract<SaveOutcome, { kind: "another" }> },
 ): Promise<Response> {
   const { inForce } = outcome;
   if (inForce === null) return notFound();
-  const of = { garden: visit.link.garden, year: at.year, version: sent.base };
-  const from = (await planVersion(visit.shell.db, of))?.text ?? "";
-  const both = from === "" ? null : together(from, inForce.text, sent.text);
+  const of = { garden: gardenRequest.link.garden, year: at.year, version: sent.base };
+  const from = (await planVersion(gardenRequest.context.db, of))?.text ?? "";
+  const both = from === "" ? null : mergeTexts(from, inForce.text, sent.text);
   const text = both ?? sent.text;
   const { version } = inForce;
   const changed = differences(from, inForce.text);
-  const word: Word = { kind: "another", version, both: both !== null, differences: changed };
-  const problems = problemsIn(visit, at, text);
-  return show(visit, at, { status: 409, word, problems, base: version, text });
+  const word: PlanNotice = { kind: "another", version, both: both !== null, differences: changed };
+  const problems = problemsIn(gardenRequest, at, text);
+  return show(gardenRequest, at, { status: 409, word, problems, base: version, text });
 }
 
-type Showing = Pick<PlanShown, "word" | "problems" | "base" | "text"> & { readonly status: number };
+type PlanPageState = Pick<PlanPageProps, "word" | "problems" | "base" | "text"> & {
+  readonly status: number;
+};
 
-async function show(visit: Visit, { year }: At, { status, ...rest }: Showing): Promise<Response> {
-  const { shell, stored, link } = visit;
+async function show(
+  gardenRequest: GardenRequest,
+  { year }: PlanDraft,
+  { status, ...rest }: PlanPageState,
+): Promise<Response> {
+  const { context, stored, link } = gardenRequest;
   const zone = zoneOf(stored);
-  const versions = (await planVersions(shell.db, link.garden, year)).map(({ version, savedAt }) => {
-    return { version, when: sayDay(dayAt(savedAt, zone), true) };
-  });
+  const versions = (await planVersions(context.db, link.garden, year)).map(
+    ({ version, savedAt }) => {
+      return { version, when: sayDay(dayAt(savedAt, zone), true) };
+    },
+  );
   const known = stored.plans.map((plan) => plan.year);
   const years = [...known, (known.at(-1) ?? year) + 1];
   const shown = { year, years, versions, ...rest };
-  return page(status, planPage(frameOf(visit), shown), SCRIPTED);
+  return pageResponse(status, planPage(frameOf(gardenRequest), shown), SCRIPTED);
 }
 
 /** An earlier version to read and to restore; 404 where there is none of that number. */
-export async function answerVersion(visit: Visit, year: string, said: string): Promise<Response> {
-  const at = startingAt(visit, Number(year));
-  const of = { garden: visit.link.garden, year: Number(year), version: Number(said) };
-  const found = await planVersion(visit.shell.db, of);
+export async function answerVersion(
+  gardenRequest: GardenRequest,
+  year: string,
+  said: string,
+): Promise<Response> {
+  const at = startingAt(gardenRequest, Number(year));
+  const of = { garden: gardenRequest.link.garden, year: Number(year), version: Number(said) };
+  const found = await planVersion(gardenRequest.context.db, of);
   if (at === null || found === null) return notFound();
   const shown = { ...of, base: at.version, text: found.text };
   const changed = differences(at.text, found.text);
-  return page(200, versionPage(frameOf(visit), { ...shown, differences: changed }));
+  return pageResponse(200, versionPage(frameOf(gardenRequest), { ...shown, differences: changed }));
 }
 
 /** What is wrong or doubtful in a text that is being written, for the page's script. Nothing is stored. */
-export async function answerCheck(visit: Visit, said: string): Promise<Response> {
-  const at = startingAt(visit, Number(said));
-  const sent = planIn(await formOf(visit.request, MOST_CARRIED));
+export async function answerCheck(gardenRequest: GardenRequest, said: string): Promise<Response> {
+  const at = startingAt(gardenRequest, Number(said));
+  const sent = planIn(await formOf(gardenRequest.request, MOST_CARRIED));
   if (at === null || sent === null) return plain(400, "That is no plan.\n");
-  return json(200, checked(problemsIn(visit, at, sent.text)));
+  return json(200, problemsForScript(problemsIn(gardenRequest, at, sent.text)));
 }
 
 /** Problems as the script takes them: the line, whether it keeps the plan from being saved, and what to say. */
-export function checked(problems: readonly Problem[]) {
+export function problemsForScript(problems: readonly Problem[]) {
   return problems.map((problem) => ({
     line: problem.at.line,
     stops: problem.weight === "problem",

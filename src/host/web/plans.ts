@@ -2,9 +2,9 @@ import { sayProblem } from "../../base/problems/problem.ts";
 import { isGone } from "../store/leaving.ts";
 import { savedPlan } from "../store/plans.ts";
 import { json, notFound, plain } from "./answers.ts";
+import type { AppContext } from "./app-context.ts";
 import { bodyOf } from "./body.ts";
-import { MOST_CARRIED, type Outcome, saveText, type Year } from "./saving.ts";
-import type { Shell } from "./shell.ts";
+import { MOST_CARRIED, type PlanKey, type SaveOutcome, saveText } from "./saving.ts";
 
 /** What is sent to publish a plan; `beside` the texts of files it names, `published` the print of the file it comes from. */
 export type Sent = {
@@ -15,7 +15,7 @@ export type Sent = {
 };
 
 /** The plan in force, with its version as the tag to send back when changing it; 404 where there is none. */
-export async function answerPlan({ db }: Shell, { garden, year }: Year): Promise<Response> {
+export async function answerPlan({ db }: AppContext, { garden, year }: PlanKey): Promise<Response> {
   const saved = await savedPlan(db, garden, year);
   if (saved === null) return notFound();
   const { version, text, beside, file, published, savedAt } = saved;
@@ -28,22 +28,29 @@ export async function answerPlan({ db }: Shell, { garden, year }: Year): Promise
  * 428 without a condition, 412 with the version in force where that is another, and 410 where the garden was deleted
  * for good: then nothing is stored.
  */
-export async function answerPublish(shell: Shell, year: Year, request: Request): Promise<Response> {
+export async function answerPublish(
+  context: AppContext,
+  year: PlanKey,
+  request: Request,
+): Promise<Response> {
   const base = baseOf(request.headers);
   if (base === null) return plain(428, "Say which version this started from.\n");
   const body = await bodyOf(request, MOST_CARRIED);
   const sent = body === null ? null : sentOf(body, year);
   if (body === null) return plain(413, TOO_LONG);
   if (sent === null) return plain(400, "This is not a plan to publish.\n");
-  if (await isGone(shell.db, year.garden)) return plain(410, GONE);
+  if (await isGone(context.db, year.garden)) return plain(410, GONE);
   const { origin } = new URL(request.url);
-  return outcomeTold(await saveText(shell, { ...year, ...sent, base, first: false, origin }), base);
+  return outcomeResponse(
+    await saveText(context, { ...year, ...sent, base, first: false, origin }),
+    base,
+  );
 }
 
 const TOO_LONG = "A plan may have 256 KiB.\n";
 const GONE = "This garden was deleted for good. Give its folder another name to begin anew.\n";
 
-function outcomeTold(outcome: Outcome, base: number): Response {
+function outcomeResponse(outcome: SaveOutcome, base: number): Response {
   switch (outcome.kind) {
     case "too long":
       return plain(413, TOO_LONG);
@@ -73,7 +80,7 @@ function baseOf(headers: Headers): number | null {
 }
 
 /** What was sent, null where it is something else. The file's name is only ever shown. */
-function sentOf(body: string, { garden, year }: Year): Sent | null {
+function sentOf(body: string, { garden, year }: PlanKey): Sent | null {
   const value = parsed(body);
   if (typeof value !== "object" || value === null) return null;
   const { text, file, beside = {}, published = null } = value as Record<string, unknown>;

@@ -16,13 +16,13 @@ import {
 import {
   eventsIn,
   gardenIn,
-  keepTold,
-  keepUsual,
   type MadeFrom,
   type StoredGarden,
+  storeBaseline,
+  storeSchedule,
 } from "../store/gardens.ts";
-import { keepReading } from "../store/plans.ts";
-import type { Shell } from "./shell.ts";
+import { storeReading } from "../store/plans.ts";
+import type { AppContext } from "./app-context.ts";
 import { lastModifiedAt } from "./validators.ts";
 
 /** Times that a garden which changes while it is being told is told again. */
@@ -34,52 +34,60 @@ const TRIES = 3;
  * feed of a bed or a person that no plan has is not begun.
  */
 export async function render(
-  shell: Shell,
+  context: AppContext,
   garden: string,
   which: FeedKey | "stale",
 ): Promise<void> {
-  await renderDue(shell, garden, which);
-  if (which === "stale") await noLongerWaiting(shell.db, garden);
+  await renderDue(context, garden, which);
+  if (which === "stale") await noLongerWaiting(context.db, garden);
 }
 
-async function renderDue(shell: Shell, garden: string, which: FeedKey | "stale"): Promise<void> {
+async function renderDue(
+  context: AppContext,
+  garden: string,
+  which: FeedKey | "stale",
+): Promise<void> {
   for (let tries = 0; tries < TRIES; tries += 1) {
-    const now = shell.now();
+    const now = context.now();
     const had = await loadFeeds(
-      shell.db,
+      context.db,
       garden,
-      which === "stale" ? { code: shell.code, now } : which,
+      which === "stale" ? { code: context.code, now } : which,
     );
     if (had === null) return;
-    if (await readAnew(shell, had.garden)) continue;
+    if (await readAnew(context, had.garden)) continue;
     const [over = null] = had.feeds;
     const wanted = which === "stale" ? had.feeds.map(again) : [{ ...which, over }];
-    const due = wanted.filter((one) => isDue(shell, had.garden, one.over));
+    const due = wanted.filter((one) => isDue(context, had.garden, one.over));
     // A garden that no calendar follows yet is told all the same, for its pages to know what was told before.
     if (due.length === 0 && which !== "stale") return;
-    const at = await toldAt(shell, had.garden, now);
-    if (at !== null) return renderEach(shell, at, due);
+    const at = await scheduleAt(context, had.garden, now);
+    if (at !== null) return renderEach(context, at, due);
   }
   throw new Error("it changed each time it was told");
 }
 
-function again(over: FeedRecord): Wanted {
+function again(over: FeedRecord): FeedToRender {
   return { ...over, over };
 }
 
-function isDue(shell: Shell, { revision }: StoredGarden, over: FeedRecord | null): boolean {
-  return over === null || !over.whole || isStale(shell, revision, over);
+function isDue(context: AppContext, { revision }: StoredGarden, over: FeedRecord | null): boolean {
+  return over === null || !over.whole || isStale(context, revision, over);
 }
 
 /** One alone may throw. */
-async function renderEach(shell: Shell, at: At, due: readonly Wanted[]): Promise<void> {
+async function renderEach(
+  context: AppContext,
+  at: RenderSource,
+  due: readonly FeedToRender[],
+): Promise<void> {
   const [first, ...more] = due;
-  if (first && more.length === 0) return renderOne(shell, at, first);
-  for (const one of due) await logged(at.garden.id, () => renderOne(shell, at, one));
+  if (first && more.length === 0) return renderOne(context, at, first);
+  for (const one of due) await logged(at.garden.id, () => renderOne(context, at, one));
 }
 
 /** Whether a feed is to be written again: the garden or the code has changed, or its horizon has passed. */
-export function isStale({ code, now }: Shell, revision: number, made: MadeFrom): boolean {
+export function isStale({ code, now }: AppContext, revision: number, made: MadeFrom): boolean {
   return made.revision !== revision || made.code !== code || made.until <= now();
 }
 
@@ -90,13 +98,13 @@ const RUNS_APART_MS = 600_000;
  * The cron's work: gardens with stale feeds, one after another, so that one that fails keeps no other waiting. Where there
  * are several databases, each run takes the next in turn.
  */
-export async function renderWaiting(all: Shell): Promise<void> {
+export async function renderWaiting(all: AppContext): Promise<void> {
   const databases = [...all.databases.values()];
   const turn = Math.floor(all.now() / RUNS_APART_MS) % databases.length;
-  const shell = { ...all, db: databases[turn] ?? all.db };
-  const looking = { code: shell.code, now: shell.now(), most: shell.gardensARun };
-  const waiting = await staleGardens(shell.db, looking);
-  for (const garden of waiting) await logged(garden, () => render(shell, garden, "stale"));
+  const context = { ...all, db: databases[turn] ?? all.db };
+  const looking = { code: context.code, now: context.now(), most: context.gardensARun };
+  const waiting = await staleGardens(context.db, looking);
+  for (const garden of waiting) await logged(garden, () => render(context, garden, "stale"));
 }
 
 /** Does the work and says whether it went well; a failure is logged with the garden's name and never with a link. */
@@ -111,12 +119,12 @@ export async function logged(garden: string, work: () => Promise<void>): Promise
 }
 
 /** Reads the texts again that an older code read, and says whether it did. One that no longer passes keeps its old reading. */
-async function readAnew({ db, core, code }: Shell, garden: StoredGarden): Promise<boolean> {
+async function readAnew({ db, core, code }: AppContext, garden: StoredGarden): Promise<boolean> {
   const old = garden.plans.filter((saved) => saved.readBy !== code);
   for (const saved of old) {
     const { text, file, beside } = saved;
     const { plan } = core.readPlan(text, { garden: garden.id, file, beside });
-    await keepReading(db, garden.id, { ...saved, plan: plan ?? saved.plan, readBy: code });
+    await storeReading(db, garden.id, { ...saved, plan: plan ?? saved.plan, readBy: code });
   }
   return old.length > 0;
 }
@@ -125,64 +133,77 @@ async function readAnew({ db, core, code }: Shell, garden: StoredGarden): Promis
  * The garden told: as it was last, where that still holds, so that a render cut short goes on from there and the
  * garden's other feeds need no telling of their own; else told now and kept. Null where the garden changed meanwhile.
  */
-async function toldAt(shell: Shell, stored: StoredGarden, now: number): Promise<At | null> {
+async function scheduleAt(
+  context: AppContext,
+  stored: StoredGarden,
+  now: number,
+): Promise<RenderSource | null> {
   const events = eventsIn(stored);
-  if (stored.told && events && !isStale(shell, stored.revision, stored.told))
-    return { garden: stored, events, until: stored.told.until, now };
-  const garden = { ...gardenIn(stored), usual: await usualIn(shell, stored) };
-  const horizon = shell.core.horizonAt(garden, now);
-  const told = shell.core.tell(garden, horizon, stored.standing);
-  const kept = await keepTold(shell.db, stored, {
-    ...told,
-    code: shell.code,
+  if (stored.schedule && events && !isStale(context, stored.revision, stored.schedule))
+    return { garden: stored, events, until: stored.schedule.until, now };
+  const garden = { ...gardenIn(stored), usual: await baselineIn(context, stored) };
+  const horizon = context.core.horizonAt(garden, now);
+  const schedule = context.core.tell(garden, horizon, stored.standing);
+  const isStored = await storeSchedule(context.db, stored, {
+    ...schedule,
+    code: context.code,
     until: horizon.until,
     now,
   });
-  return kept ? { garden: stored, events: told.events, until: horizon.until, now } : null;
+  return isStored ? { garden: stored, events: schedule.events, until: horizon.until, now } : null;
 }
 
 /** The usual days of the plans in force: as they were kept, else reckoned now and kept. */
-export async function usualIn({ db, core }: Shell, stored: StoredGarden): Promise<Baseline> {
+export async function baselineIn(
+  { db, core }: AppContext,
+  stored: StoredGarden,
+): Promise<Baseline> {
   if (stored.usual !== null) return stored.usual;
-  const usual = core.usualOf(gardenIn(stored));
-  await keepUsual(db, stored, usual);
-  return usual;
+  const baseline = core.usualOf(gardenIn(stored));
+  await storeBaseline(db, stored, baseline);
+  return baseline;
 }
 
-type At = {
+type RenderSource = {
   readonly garden: StoredGarden;
   readonly events: readonly Event[];
   readonly until: number;
   readonly now: number;
 };
 
-type Wanted = {
+type FeedToRender = {
   readonly link: string;
   readonly feed: string;
   readonly over: FeedRecord | null;
 };
 
-async function renderOne(shell: Shell, at: At, { link, feed: path, over }: Wanted): Promise<void> {
+async function renderOne(
+  context: AppContext,
+  at: RenderSource,
+  { link, feed: path, over }: FeedToRender,
+): Promise<void> {
   const { garden, until, now } = at;
   const opened = readSegment(garden.id, link);
   const feed = opened && readFeed(opened, path);
-  if (!opened || !feed) return dropFeed(shell.db, { garden: garden.id, link, feed: path });
+  if (!opened || !feed) return dropFeed(context.db, { garden: garden.id, link, feed: path });
   if (over === null && !isKnown(garden, feed)) return;
-  const { text, ledger } = shell.core.writeCalendar({
-    ...tellingOf(shell, at, feed),
-    link: await linkOf(shell, garden, opened),
-    cause: causeOf(shell, at, over),
+  const { text, ledger } = context.core.writeCalendar({
+    ...calendarContent(context, at, feed),
+    link: await linkOf(context, garden, opened),
+    cause: causeOf(context, at, over),
     ledger: over?.ledger ?? null,
   });
-  const print = createHash("sha256").update(text).digest("base64url");
+  const fingerprint = createHash("sha256").update(text).digest("base64url");
   const lastModified =
-    over?.print === print ? over.lastModified : lastModifiedAt(now, over?.lastModified ?? null);
-  const from = { revision: garden.revision, code: shell.code, until };
-  const written = { text, print, lastModified, ledger, ...from };
-  await storeFeed(shell.db, { garden: garden.id, link, feed: path }, { over, written });
+    over?.print === fingerprint
+      ? over.lastModified
+      : lastModifiedAt(now, over?.lastModified ?? null);
+  const from = { revision: garden.revision, code: context.code, until };
+  const written = { text, print: fingerprint, lastModified, ledger, ...from };
+  await storeFeed(context.db, { garden: garden.id, link, feed: path }, { over, written });
 }
 
-function tellingOf({ core }: Shell, { garden, events }: At, feed: Feed) {
+function calendarContent({ core }: AppContext, { garden, events }: RenderSource, feed: Feed) {
   const { quiet, reader } = feed.choice;
   const chosen = core.choose(events, feed.choice);
   return { garden: garden.id, name: nameOf(garden, feed), events: chosen, quiet, reader };
@@ -199,7 +220,11 @@ function isKnown({ plans }: StoredGarden, { choice }: Feed): boolean {
 }
 
 /** The instant [ms] of the newest of the causes for writing again: plans or diary, the horizon, the code, a ledger lost. */
-function causeOf({ code }: Shell, { garden, now }: At, over: FeedRecord | null): number {
+function causeOf(
+  { code }: AppContext,
+  { garden, now }: RenderSource,
+  over: FeedRecord | null,
+): number {
   const causes = [garden.changedAt];
   if (over !== null && over.until <= now) causes.push(over.until);
   if (over !== null && (over.code !== code || over.ledger === null)) causes.push(now);
@@ -224,7 +249,7 @@ function nameOf({ plans }: StoredGarden, { choice }: Feed): string {
  * what opens everything belongs in no calendar.
  */
 async function linkOf(
-  { key, origin }: Shell,
+  { key, origin }: AppContext,
   garden: StoredGarden,
   link: Link,
 ): Promise<((event: { readonly key: string }) => string) | null> {

@@ -1,8 +1,8 @@
 import type { Problem } from "../../base/problems/problem.ts";
-import { openGarden } from "../store/gardens.ts";
+import { loadStoredGarden } from "../store/gardens.ts";
 import { type SavedPlan, type Saving, savedPlan, savePlan } from "../store/plans.ts";
-import { usualIn } from "./render.ts";
-import type { Shell } from "./shell.ts";
+import type { AppContext } from "./app-context.ts";
+import { baselineIn } from "./render.ts";
 
 const KIB = 1024;
 /** Bytes of a plan, and of the files beside it together. */
@@ -11,29 +11,29 @@ const MOST = 256 * KIB;
 export const MOST_CARRIED = 1024 * KIB;
 
 /** What a page says over a text with something wrong in it. */
-export const NOT_YET =
+export const NOT_SAVED_YET =
   "Not saved yet: something has to be put right first. Nothing of what you wrote is lost.";
 
 /** One year's plan of a garden. */
-export type Year = { readonly garden: string; readonly year: number };
+export type PlanKey = { readonly garden: string; readonly year: number };
 
 /** What is to be saved, over which version, and the address it came to. */
-export type Wanted = Year &
+export type PlanToSave = PlanKey &
   Pick<Saving, "text" | "file" | "beside" | "published" | "base" | "first" | "origin">;
 
 /**
  * What became of it. `saved` as that version, with its doubts; else nothing was stored: it has problems, it is too long, or
  * another version is in force than the one it started from (null: none is, or the garden was deleted for good).
  */
-export type Outcome =
+export type SaveOutcome =
   | { readonly kind: "saved"; readonly version: number; readonly problems: readonly Problem[] }
   | { readonly kind: "problems"; readonly problems: readonly Problem[] }
   | { readonly kind: "too long" }
   | { readonly kind: "another"; readonly inForce: SavedPlan | null };
 
 /** Saves a plan that has no problem over the version it started from, 0 for a year's first. The garden is made where there is none. */
-export async function saveText(shell: Shell, wanted: Wanted): Promise<Outcome> {
-  const { db, core, code, now } = shell;
+export async function saveText(context: AppContext, wanted: PlanToSave): Promise<SaveOutcome> {
+  const { db, core, code, now } = context;
   const { garden, year, text, file, beside } = wanted;
   if (isTooLong(wanted)) return { kind: "too long" };
   const { plan, problems } = core.readPlan(text, { garden, file, beside });
@@ -41,8 +41,8 @@ export async function saveText(shell: Shell, wanted: Wanted): Promise<Outcome> {
   if (plan.year !== year) return { kind: "problems", problems: [wrongYear(file, plan.year, year)] };
   const version = await savePlan(db, { ...wanted, plan, readBy: code, savedAt: now() });
   if (version === null) return { kind: "another", inForce: await savedPlan(db, garden, year) };
-  const opened = await openGarden(db, garden);
-  if (opened) await usualIn(shell, opened.stored);
+  const opened = await loadStoredGarden(db, garden);
+  if (opened) await baselineIn(context, opened.stored);
   return { kind: "saved", version, problems };
 }
 
@@ -56,7 +56,7 @@ function wrongYear(file: string, is: number, year: number): Problem {
   };
 }
 
-function isTooLong({ text, beside }: Wanted): boolean {
+function isTooLong({ text, beside }: PlanToSave): boolean {
   return bytesOf([text]) > MOST || bytesOf(Object.values(beside)) > MOST;
 }
 

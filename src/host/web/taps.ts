@@ -4,7 +4,7 @@ import { isAnswer, type TaskAnswer, UNDO } from "../../garden/diary/answers.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
 import { plain } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { tellNow, todayIn, type Visit } from "./visit.ts";
+import { buildScheduleNow, type GardenRequest, todayIn } from "./garden-request.ts";
 
 /** One answer that a page offers to a task: the words on it, and what is written down. */
 export type Tap = { readonly words: string; readonly says: string };
@@ -49,7 +49,7 @@ export function tapsOf({ task, done }: ScheduledTask, nameOf: (person: string) =
 }
 
 /** For a job that is off the list since somebody left it this year, the way to have it back; null for any other. */
-export function leftTaps(lines: readonly StoredLine[], task: string): Taps | null {
+export function restoreTaps(lines: readonly StoredLine[], task: string): Taps | null {
   const last = lines.findLast((line) => line.task === task);
   if (last?.text !== "left this year") return null;
   const taps = [{ words: "Undo", says: `${UNDO}left this year` }];
@@ -63,27 +63,27 @@ const MOST_BYTES = 2000;
 const MOST_LETTERS = 300;
 
 /** Writes an answer down and leads back to the page it came from. The same answer twice is one. */
-export async function answerTap(visit: Visit): Promise<Response> {
-  const { shell, link, request } = visit;
+export async function answerTap(gardenRequest: GardenRequest): Promise<Response> {
+  const { context, link, request } = gardenRequest;
   const said = answerIn(await formOf(request, MOST_BYTES));
-  if (said === null || !isJob(visit, said.task))
+  if (said === null || !isJob(gardenRequest, said.task))
     return plain(400, "That was no answer to a job.\n");
-  await addAnswer(shell.db, link.garden, {
-    day: todayIn(visit),
+  await addAnswer(context.db, link.garden, {
+    day: todayIn(gardenRequest),
     ...said,
     person: link.person,
-    saidAt: shell.now(),
+    saidAt: context.now(),
   });
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
 /** Whether a task is one of the garden's: told last, told before as a phone may still show it, answered before, or told now. */
-function isJob(visit: Visit, task: string): boolean {
-  const { stored } = visit;
+function isJob(gardenRequest: GardenRequest, task: string): boolean {
+  const { stored } = gardenRequest;
   if (Object.hasOwn(stored.standing, task)) return true;
   if (stored.lines.some((line) => line.task === task)) return true;
   if (Object.values(stored.before).some(({ tasks }) => tasks.includes(task))) return true;
-  return tellNow(visit).scheduled.some((placed) => placed.task.id === task);
+  return buildScheduleNow(gardenRequest).scheduled.some((scheduled) => scheduled.task.id === task);
 }
 
 function answerIn(form: URLSearchParams | null): { task: string; text: string } | null {

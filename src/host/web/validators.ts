@@ -16,8 +16,8 @@ export function codingFor(accepted: string | null): Coding {
 }
 
 /** A strong entity tag, quotes included: of the bytes' print, the epoch and the coding. Source: RFC 9110, section 8.8.3.3. */
-export function etagOf(print: string, epoch: string, coding: Coding): string {
-  return `"${print}.${epoch}${coding === "gzip" ? ".gz" : ""}"`;
+export function etagOf(fingerprint: string, epoch: string, coding: Coding): string {
+  return `"${fingerprint}.${epoch}${coding === "gzip" ? ".gz" : ""}"`;
 }
 
 /** The tags of an If-None-Match, without their `W/`; malformed text gives what can be read of it. */

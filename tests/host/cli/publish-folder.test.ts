@@ -3,11 +3,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import {
-  boundIn,
+  bindingsIn,
   linksOf,
   publishFolder,
   sayLinks,
-  sayPublished,
+  sayPublishResult,
   secretIn,
 } from "../../../src/host/cli/publish-folder.ts";
 import { checkLink, keyFrom } from "../../../src/host/links/mac.ts";
@@ -22,7 +22,7 @@ function serverWith(stored: Map<string, Stored>) {
   return async (url: string, init: RequestInit = {}): Promise<Response> => {
     const [, garden = "", segment = "", mac = "", ...rest] = new URL(url).pathname.split("/");
     const link = await checkLink({ garden, segment, mac }, await keyFrom(SECRET));
-    if (link?.role !== "keeper") return new Response("no", { status: 404 });
+    if (link?.role !== "admin") return new Response("no", { status: 404 });
     const had = stored.get(rest[1] ?? "");
     if (init.method !== "PUT") return had ? Response.json(had) : new Response("", { status: 404 });
     const headers = new Headers(init.headers);
@@ -152,18 +152,18 @@ describe("the links", () => {
 test("what became of a file is said after its doubts or problems", () => {
   const lines = ["x.yaml:1:1: wrong. right."];
   const file = "x.yaml";
-  expect(sayPublished({ file, outcome: "problems", version: null, lines })).toBe(
+  expect(sayPublishResult({ file, outcome: "problems", version: null, lines })).toBe(
     "x.yaml:1:1: wrong. right.\nx.yaml: not published.",
   );
-  expect(sayPublished({ file, outcome: "left", version: 3, lines: [] })).toContain(
+  expect(sayPublishResult({ file, outcome: "left", version: 3, lines: [] })).toContain(
     "stays in force",
   );
 });
 
 test("what a file binds is read by name, quotes and all else left out", () => {
   write("bound", '# a note\nSECRET="a=b c"\r\nEPOCH=2\nEMPTY=\nnot this\n');
-  expect(boundIn(join(folder, "bound"))).toEqual({ SECRET: "a=b c", EPOCH: "2", EMPTY: "" });
-  expect(boundIn(join(folder, "none"))).toEqual({});
+  expect(bindingsIn(join(folder, "bound"))).toEqual({ SECRET: "a=b c", EPOCH: "2", EMPTY: "" });
+  expect(bindingsIn(join(folder, "none"))).toEqual({});
 });
 
 test("a secret is found in its file, and is null without file or name", () => {

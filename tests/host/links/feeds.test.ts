@@ -65,7 +65,7 @@ describe("the feeds under a link", () => {
   });
 
   test("the deployment's own key opens no feed", () => {
-    expect(readFeed(link("keeper"), "tasks.ics")).toBeNull();
+    expect(readFeed(link("admin"), "tasks.ics")).toBeNull();
     expect(readFeed(link("invitation"), "tasks.ics")).toBeNull();
   });
 });

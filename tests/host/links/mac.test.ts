@@ -27,7 +27,7 @@ describe("a link", () => {
     ["another garden", { garden: "quarry-lan" }],
     ["another person", { segment: "helper-oda-1" }],
     ["a higher role", { segment: "owner-1" }],
-    ["the deployment's role", { segment: "keeper-1" }],
+    ["the deployment's role", { segment: "admin-1" }],
     ["another serial", { segment: "helper-imre-2" }],
     ["no code", { mac: "" }],
     ["a code of noughts", { mac: "A".repeat(43) }],

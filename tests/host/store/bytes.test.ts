@@ -1,6 +1,12 @@
 import { gunzipSync } from "node:zlib";
 import { expect, test } from "vitest";
-import { endsWhole, gzipped, kept, pack, unpack } from "../../../src/host/store/bytes.ts";
+import {
+  endsWhole,
+  gzipped,
+  pack,
+  parseStoredJson,
+  unpack,
+} from "../../../src/host/store/bytes.ts";
 
 const TEXT = "SUMMARY:Thin the rocket, bäch bed 🥕\r\n".repeat(200);
 
@@ -36,8 +42,8 @@ test("a packing is whole by its last letters alone, and cut anywhere it is not",
 
 test("what was kept as JSON is read, and nothing of it once it was cut short", () => {
   const json = JSON.stringify({ day: [1, 2] });
-  expect(kept(json)).toEqual({ day: [1, 2] });
+  expect(parseStoredJson(json)).toEqual({ day: [1, 2] });
   for (let length = 0; length < json.length; length += 1)
-    expect(kept(json.slice(0, length))).toBeNull();
-  expect(kept(null)).toBeNull();
+    expect(parseStoredJson(json.slice(0, length))).toBeNull();
+  expect(parseStoredJson(null)).toBeNull();
 });

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import { addAnswer, addWords, type SaidLine, withDiary } from "../../../src/host/store/diary.ts";
-import { gardenIn, openGarden } from "../../../src/host/store/gardens.ts";
+import { gardenIn, loadStoredGarden } from "../../../src/host/store/gardens.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
 import { firstOf, SAVED_AT } from "./made.ts";
 
@@ -16,7 +16,7 @@ const UP: SaidLine & { readonly task: null } = {
 };
 
 async function stored(garden: string) {
-  const opened = await openGarden(env.DB, garden);
+  const opened = await loadStoredGarden(env.DB, garden);
   if (opened === null) throw new Error("no such garden");
   return opened.stored;
 }

@@ -8,7 +8,7 @@ import {
   pollFeed,
   staleGardens,
   storeFeed,
-  type Written,
+  type WrittenFeed,
 } from "../../../src/host/store/feeds.ts";
 import { revoke } from "../../../src/host/store/links.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
@@ -22,7 +22,7 @@ async function makeGarden(garden: string): Promise<void> {
 
 const keyOf = (garden: string, feed = "tasks.ics") => ({ garden, link: "owner-1", feed });
 
-function written(text: string, over: Partial<Written> = {}): Written {
+function written(text: string, over: Partial<WrittenFeed> = {}): WrittenFeed {
   const from = { revision: 1, code: "code 1", until: UNTIL };
   return {
     text,

@@ -5,10 +5,10 @@ import type { PublishedState } from "../../../src/engine/schedule/scheduled-task
 import {
   eventsIn,
   gardenIn,
-  keepTold,
-  keepUsual,
-  openGarden,
+  loadStoredGarden,
   type StoredGarden,
+  storeBaseline,
+  storeSchedule,
 } from "../../../src/host/store/gardens.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
 import type { Event } from "../../../src/views/events/event.ts";
@@ -17,7 +17,7 @@ import { firstOf, SAVED_AT } from "./made.ts";
 const standing = { "2027/beet/thin/1": { day: 20950 } } as unknown as PublishedState;
 
 const keepStanding = (db: D1Database, garden: StoredGarden, told: PublishedState) =>
-  keepTold(db, garden, {
+  storeSchedule(db, garden, {
     events: [],
     publishedState: told,
     code: "code 1",
@@ -30,7 +30,7 @@ async function makeGarden(garden: string): Promise<void> {
 }
 
 async function stored(garden: string) {
-  const opened = await openGarden(env.DB, garden);
+  const opened = await loadStoredGarden(env.DB, garden);
   if (opened === null) throw new Error("no such garden");
   return opened.stored;
 }
@@ -45,7 +45,7 @@ describe("a garden's record", () => {
   beforeAll(() => makeGarden("quarry-lane"));
 
   test("is null for a garden that is not there", async () => {
-    expect(await openGarden(env.DB, "nowhere")).toBeNull();
+    expect(await loadStoredGarden(env.DB, "nowhere")).toBeNull();
   });
 
   test("keeps what was told, and an equal standing is not written again", async () => {
@@ -57,9 +57,9 @@ describe("a garden's record", () => {
   test("keeps the events told, with what they were made from; none before", async () => {
     await makeGarden("hill");
     const before = await stored("hill");
-    expect([before.told, eventsIn(before)]).toEqual([null, null]);
+    expect([before.schedule, eventsIn(before)]).toEqual([null, null]);
     const events = [{ key: "2027/beet/thin/1" }] as unknown as readonly Event[];
-    await keepTold(env.DB, before, {
+    await storeSchedule(env.DB, before, {
       events,
       publishedState: standing,
       code: "code 2",
@@ -67,14 +67,14 @@ describe("a garden's record", () => {
       now: SAVED_AT,
     });
     const after = await stored("hill");
-    expect(after.told).toMatchObject({ revision: before.revision, code: "code 2", until: 7 });
+    expect(after.schedule).toMatchObject({ revision: before.revision, code: "code 2", until: 7 });
     expect(eventsIn(after)).toEqual(events);
   });
 
   test("keeps the usual days of its plans, of no account once another plan is in force", async () => {
     await makeGarden("glen");
     const usual = { "2027/beet/thin/1": 20950 as Day };
-    await keepUsual(env.DB, await stored("glen"), usual);
+    await storeBaseline(env.DB, await stored("glen"), usual);
     const kept = await stored("glen");
     expect([kept.usual, gardenIn(kept).baseline]).toEqual([usual, usual]);
     await savePlan(env.DB, firstOf("glen", { year: 2028 }));
@@ -86,19 +86,19 @@ describe("a garden's record", () => {
   test("counts what was reckoned and can't be read as never kept", async () => {
     await makeGarden("fen");
     const before = await stored("fen");
-    await keepTold(env.DB, before, {
+    await storeSchedule(env.DB, before, {
       events: [],
       publishedState: standing,
       code: "code 1",
       until: 7,
       now: SAVED_AT,
     });
-    await keepUsual(env.DB, before, { "2027/beet/thin/1": 20950 as Day });
+    await storeBaseline(env.DB, before, { "2027/beet/thin/1": 20950 as Day });
     await env.DB.prepare(
       `UPDATE gardens SET events = '[{"key', standing = '{"20', usual = '{"2' WHERE id = 'fen'`,
     ).run();
     const after = await stored("fen");
-    expect(after).toMatchObject({ publishedState: {}, usual: null, standingVersion: 1 });
+    expect(after).toMatchObject({ standing: {}, usual: null, standingVersion: 1 });
     expect(eventsIn(after)).toBeNull();
     expect(await keepStanding(env.DB, after, standing)).toBe(true);
   });
@@ -143,7 +143,7 @@ describe("the diary", () => {
     await env.DB.prepare("DELETE FROM gardens WHERE id = 'brook'").run();
     const left = "SELECT count(*) AS left FROM diary WHERE garden = 'brook'";
     expect(await env.DB.prepare(left).first()).toEqual({ left: 0 });
-    expect(await openGarden(env.DB, "brook")).toBeNull();
+    expect(await loadStoredGarden(env.DB, "brook")).toBeNull();
   });
 });
 
@@ -151,13 +151,13 @@ test("a garden remembers what its events were told with before", async () => {
   await makeGarden("mill");
   const event = (key: string, tasks: readonly string[]) => ({ key, tasks }) as unknown as Event;
   const keep = async (events: readonly Event[], now: number) => {
-    const { stored } = (await openGarden(env.DB, "mill")) ?? {};
+    const { stored } = (await loadStoredGarden(env.DB, "mill")) ?? {};
     if (!stored) throw new Error("no such garden");
     const told = { events, publishedState: {}, code: "code 1", until: SAVED_AT + 1, now };
-    expect(await keepTold(env.DB, stored, told)).toBe(true);
+    expect(await storeSchedule(env.DB, stored, told)).toBe(true);
   };
   await keep([event("imre/2027-05-08", ["a", "b"])], SAVED_AT);
   await keep([event("imre/2027-05-08", ["a"])], SAVED_AT + 1);
-  const after = (await openGarden(env.DB, "mill"))?.stored;
+  const after = (await loadStoredGarden(env.DB, "mill"))?.stored;
   expect(after?.before).toEqual({ "imre/2027-05-08": { tasks: ["b"], at: SAVED_AT + 1 } });
 });

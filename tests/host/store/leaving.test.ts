@@ -3,7 +3,7 @@ import { beforeAll, expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { addWords } from "../../../src/host/store/diary.ts";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { openGarden } from "../../../src/host/store/gardens.ts";
+import { loadStoredGarden } from "../../../src/host/store/gardens.ts";
 import { deleteGarden, isGone } from "../../../src/host/store/leaving.ts";
 import { revoke } from "../../../src/host/store/links.ts";
 import { savedPlan, savePlan } from "../../../src/host/store/plans.ts";
@@ -38,7 +38,7 @@ beforeAll(async () => {
 test("a garden deleted takes its plans, diary, feeds and links with it, and no other's", async () => {
   expect(await rowsOf("weir")).toBe(4);
   await deleteGarden(env.DB, "weir", NOW);
-  expect(await openGarden(env.DB, "weir")).toBeNull();
+  expect(await loadStoredGarden(env.DB, "weir")).toBeNull();
   expect(await rowsOf("weir")).toBe(0);
   expect(await rowsOf("brook")).toBe(4);
   expect([await isGone(env.DB, "weir"), await isGone(env.DB, "brook")]).toEqual([true, false]);
@@ -47,7 +47,7 @@ test("a garden deleted takes its plans, diary, feeds and links with it, and no o
 test("it is never made again under that id, so that no old link opens anything", async () => {
   expect(await savePlan(env.DB, firstOf("weir"))).toBeNull();
   expect(await savedPlan(env.DB, "weir", 2027)).toBeNull();
-  expect(await openGarden(env.DB, "weir")).toBeNull();
+  expect(await loadStoredGarden(env.DB, "weir")).toBeNull();
 });
 
 test("deleting it again is no mistake", async () => {

@@ -1,7 +1,7 @@
 import { env } from "cloudflare:workers";
 import { expect, test } from "vitest";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { openGarden } from "../../../src/host/store/gardens.ts";
+import { loadStoredGarden } from "../../../src/host/store/gardens.ts";
 import { linkUse, revoke } from "../../../src/host/store/links.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
 import { firstOf } from "./made.ts";
@@ -17,7 +17,7 @@ test("revoking closes one link and leaves the rest; again is no mistake and keep
   await revoke(env.DB, "weir", "helper-imre-1", NOW);
   await revoke(env.DB, "weir", "helper-imre-1", NOW + 1);
   await revoke(env.DB, "weir", "reader-1", NOW + 2);
-  expect((await openGarden(env.DB, "weir"))?.revoked).toEqual(["helper-imre-1", "reader-1"]);
+  expect((await loadStoredGarden(env.DB, "weir"))?.revoked).toEqual(["helper-imre-1", "reader-1"]);
   expect((await linkUse(env.DB, "weir")).revoked).toEqual([
     { link: "reader-1", at: NOW + 2 },
     { link: "helper-imre-1", at: NOW },

@@ -1,8 +1,8 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/garden/model/plan.ts";
-import { openGarden } from "../../../src/host/store/gardens.ts";
-import { keepReading, type Saving, savedPlan, savePlan } from "../../../src/host/store/plans.ts";
+import { loadStoredGarden } from "../../../src/host/store/gardens.ts";
+import { type Saving, savedPlan, savePlan, storeReading } from "../../../src/host/store/plans.ts";
 
 const SAVED_AT = Date.UTC(2027, 3, 1);
 
@@ -25,7 +25,7 @@ function saving(over: Partial<Saving> = {}): Saving {
 }
 
 async function revision(garden = "quarry-lane"): Promise<number> {
-  return (await openGarden(env.DB, garden))?.stored.revision ?? 0;
+  return (await loadStoredGarden(env.DB, garden))?.stored.revision ?? 0;
 }
 
 describe("saving a plan", () => {
@@ -63,7 +63,7 @@ describe("saving a plan", () => {
 
   test("of another year stands beside it, in year order", async () => {
     await savePlan(env.DB, saving({ year: 2026, text: "the year before" }));
-    const opened = await openGarden(env.DB, "quarry-lane");
+    const opened = await loadStoredGarden(env.DB, "quarry-lane");
     expect(opened?.stored.plans.map(({ year }) => year)).toEqual([2026, 2027]);
   });
 });
@@ -83,7 +83,7 @@ describe("a garden's revision", () => {
   test("rises when a newer code's reading is kept, and the text stays", async () => {
     await savePlan(env.DB, saving({ garden: "weir" }));
     const plan = { name: "Weir", year: 2027 } as unknown as Plan;
-    await keepReading(env.DB, "weir", { year: 2027, version: 1, plan, readBy: "code 2" });
+    await storeReading(env.DB, "weir", { year: 2027, version: 1, plan, readBy: "code 2" });
     const saved = await savedPlan(env.DB, "weir", 2027);
     expect(saved).toMatchObject({ readBy: "code 2", text: "garden: Quarry Lane\n" });
     expect(await revision("weir")).toBe(2);

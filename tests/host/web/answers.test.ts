@@ -5,7 +5,7 @@ import {
   json,
   notAllowed,
   notFound,
-  page,
+  pageResponse,
   plain,
   SCRIPTED,
   tooOften,
@@ -33,7 +33,7 @@ test("a wrong method names the right ones, and a failure when to ask again", () 
 });
 
 test("a page may load nothing but its own stylesheet", () => {
-  const policy = page(200, "<p>").headers.get("content-security-policy");
+  const policy = pageResponse(200, "<p>").headers.get("content-security-policy");
   expect(policy).toContain("default-src 'none'");
   expect(policy).toContain("style-src 'self'");
   expect(policy).not.toContain("unsafe");
@@ -41,7 +41,7 @@ test("a page may load nothing but its own stylesheet", () => {
 });
 
 test("a page with a script of ours may run that and no other", () => {
-  const policy = page(200, "<p>", SCRIPTED).headers.get("content-security-policy");
+  const policy = pageResponse(200, "<p>", SCRIPTED).headers.get("content-security-policy");
   expect(policy).toMatch(/^default-src 'none';.*script-src 'self'/);
   expect(policy).not.toContain("unsafe");
 });

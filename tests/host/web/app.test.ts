@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, DOWN, linkTo, publish, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 let owner: string;
 
 beforeAll(async () => {
@@ -121,7 +121,7 @@ describe("revoking", () => {
   });
 
   test("closes nothing that is no link, and not the deployment's own key", async () => {
-    for (const segment of ["nonsense", "keeper-1", "helper-"]) {
+    for (const segment of ["nonsense", "admin-1", "helper-"]) {
       const init = { method: "DELETE" };
       expect((await ask(shell, `${owner}links/${segment}`, init)).status).toBe(404);
     }

@@ -2,10 +2,10 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
 import { readInSeason } from "../../../src/engine/growth/doubts.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, core, linkTo, ORIGIN, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 
 beforeAll(async () => {
   const real = {
@@ -200,8 +200,8 @@ describe("an invitation", () => {
 
   test("revoked by who keeps the deployment opens nothing", async () => {
     const close = { method: "DELETE" };
-    const keeper = await linkTo("third", "keeper");
-    expect((await ask(shell, `${keeper}links/invitation-1`, close)).status).toBe(200);
+    const admin = await linkTo("third", "admin");
+    expect((await ask(shell, `${admin}links/invitation-1`, close)).status).toBe(200);
     expect((await ask(shell, await linkTo("third", "invitation"))).status).toBe(404);
   });
 });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { answerCalendar, deviceOf } from "../../../src/host/web/calendar.ts";
-import type { Visit } from "../../../src/host/web/visit.ts";
+import type { GardenRequest } from "../../../src/host/web/garden-request.ts";
 
 test("a phone says what it is, and whatever else is no phone", () => {
   expect(deviceOf("Mozilla/5.0 (iPhone; CPU iPhone OS 18_0 like Mac OS X)")).toBe("apple");
@@ -10,7 +10,11 @@ test("a phone says what it is, and whatever else is no phone", () => {
 });
 
 test("an owner is led to the links to hand on, since what opens everything belongs in no calendar", () => {
-  const visit = { link: { role: "owner" }, base: "/g/owner-1/m/", shell: {} } as unknown as Visit;
+  const visit = {
+    link: { role: "owner" },
+    base: "/g/owner-1/m/",
+    shell: {},
+  } as unknown as GardenRequest;
   const answer = answerCalendar(visit);
   expect([answer.status, answer.headers.get("location")]).toEqual([303, "/g/owner-1/m/links"]);
 });

@@ -2,7 +2,7 @@ import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
 import { readInSeason } from "../../../src/engine/growth/doubts.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, core, linkTo, publish, shellWith } from "./garden.ts";
 
 const PLAN = `garden: Said
@@ -12,7 +12,7 @@ people: { Imre: {} }
 crops: [carrot]
 `;
 
-let shell: Shell;
+let shell: AppContext;
 let page: string;
 
 beforeAll(async () => {

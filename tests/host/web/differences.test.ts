@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { differences, together } from "../../../src/host/web/differences.ts";
+import { differences, mergeTexts } from "../../../src/host/web/differences.ts";
 
 const BASE = "a\nb\nc\nd\ne\nf\ng\nh\ni\nj\n";
 
@@ -12,13 +12,13 @@ test("lines that differ are told in their order, by which side has them", () => 
 });
 
 test("changes of two people to other lines come together", () => {
-  expect(together(BASE, BASE.replace("b", "B"), BASE.replace("i", "I"))).toBe(
+  expect(mergeTexts(BASE, BASE.replace("b", "B"), BASE.replace("i", "I"))).toBe(
     BASE.replace("b", "B").replace("i", "I"),
   );
 });
 
 test("changes to the same lines do not, and nothing is chosen for anybody", () => {
-  expect(together(BASE, BASE.replace("b", "B"), BASE.replace("b", "X"))).toBeNull();
+  expect(mergeTexts(BASE, BASE.replace("b", "B"), BASE.replace("b", "X"))).toBeNull();
 });
 
 test("texts that differ in more lines than can be told at once are not told, and not brought together", () => {
@@ -26,6 +26,6 @@ test("texts that differ in more lines than can be told at once are not told, and
     Array.from({ length: 8000 }, (_, at) => `#${letter}${at}\n`).join("");
   const before = performance.now();
   expect(differences(many("a"), many("b"))).toBeNull();
-  expect(together(many("a"), many("b"), BASE)).toBeNull();
+  expect(mergeTexts(many("a"), many("b"), BASE)).toBeNull();
   expect(performance.now() - before).toBeLessThan(3000);
 });

@@ -1,13 +1,13 @@
 import { env } from "cloudflare:workers";
 import { gunzipSync } from "node:zlib";
 import { afterEach, beforeAll, describe, expect, test, vi } from "vitest";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, core, counted, DOWN, linkTo, MORNING, PLAN, publish, shellWith } from "./garden.ts";
 
 const GZIP = { cf: { clientAcceptEncoding: "br, gzip" } };
 const LAST_MODIFIED = "Fri, 07 May 2027 06:00:00 GMT";
 
-let shell: Shell;
+let shell: AppContext;
 let imre: string;
 let feed: string;
 

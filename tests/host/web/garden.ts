@@ -7,7 +7,7 @@ import type { DiaryLine, Plan } from "../../../src/garden/model/plan.ts";
 import { keyFrom, pathOf } from "../../../src/host/links/mac.ts";
 import type { Link, Role } from "../../../src/host/links/segment.ts";
 import { app } from "../../../src/host/web/app.ts";
-import type { Core, PlanAt, Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext, Core, PlanAt } from "../../../src/host/web/app-context.ts";
 import { chooseEvents } from "../../../src/views/calendar/choose-events.ts";
 import { writeCalendar } from "../../../src/views/calendar/write.ts";
 import type { Event } from "../../../src/views/events/event.ts";
@@ -144,8 +144,8 @@ export const core: Core = {
 };
 
 /** A shell around the test's own store and clock. */
-export async function shellWith(over: Partial<Shell> = {}): Promise<Shell> {
-  const limits = { writes: null, strangers: null };
+export async function shellWith(over: Partial<AppContext> = {}): Promise<AppContext> {
+  const limits = { writes: null, unauthorized: null };
   const rest = {
     code: "code 1",
     epoch: "0",
@@ -165,7 +165,11 @@ export async function linkTo(garden: string, role: Role, person: string | null =
 }
 
 /** Asks for a path, waits for the work behind the answer, and gives the answer. */
-export async function ask(shell: Shell, path: string, init: RequestInit = {}): Promise<Response> {
+export async function ask(
+  shell: AppContext,
+  path: string,
+  init: RequestInit = {},
+): Promise<Response> {
   const context = createExecutionContext();
   const url = path.startsWith("/") ? `${ORIGIN}${path}` : path;
   const databases = shell.databases.size > 0 ? shell.databases : new Map([[1, shell.db]]);
@@ -176,8 +180,8 @@ export async function ask(shell: Shell, path: string, init: RequestInit = {}): P
 }
 
 /** Publishes a plan with the deployment's key over version `base`. */
-export async function publish(shell: Shell, garden: string, text = PLAN, base = 0) {
-  const path = `${await linkTo(garden, "keeper")}plans/2027`;
+export async function publish(shell: AppContext, garden: string, text = PLAN, base = 0) {
+  const path = `${await linkTo(garden, "admin")}plans/2027`;
   return ask(shell, path, put({ text, file: `plans/${garden}/2027.yaml` }, base));
 }
 

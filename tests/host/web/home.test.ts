@@ -1,15 +1,15 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, core, linkTo, MORNING, PLAN, publish, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 
 beforeAll(async () => {
   shell = await shellWith();
   await publish(shell, "quarry-lane");
 });
 
-async function pageOf(path: string, over: Partial<Shell> = {}): Promise<string> {
+async function pageOf(path: string, over: Partial<AppContext> = {}): Promise<string> {
   const answer = await ask({ ...shell, ...over }, path);
   expect(answer.headers.get("content-type")).toBe("text/html; charset=utf-8");
   return answer.text();
@@ -31,7 +31,7 @@ describe("a garden's own page", () => {
     ] as const) {
       const link = await linkTo("quarry-lane", role, person);
       const html = (await pageOf(link)).replaceAll(link, "");
-      expect(html).not.toMatch(/(?:owner|helper|reader|keeper)-/);
+      expect(html).not.toMatch(/(?:owner|helper|reader|admin)-/);
     }
   });
 

@@ -4,9 +4,9 @@ import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import type { Link } from "../../../src/host/links/segment.ts";
 import type { StoredGarden } from "../../../src/host/store/gardens.ts";
-import { comingUp, jobOf, movedPartOf, partOf } from "../../../src/host/web/jobs.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
-import { type Telling, tellNow } from "../../../src/host/web/visit.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
+import { buildScheduleNow, type GardenView } from "../../../src/host/web/garden-request.ts";
+import { comingUp, jobSummaryOf, movedPartOf, partOf } from "../../../src/host/web/jobs.ts";
 import { chooseEvents } from "../../../src/views/calendar/choose-events.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 
@@ -35,7 +35,7 @@ function event(over: Partial<Event>): Event {
 
 const on = (title: string, day: Day) => event({ title, day, when: { kind: "all day", day } });
 
-function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
+function telling(events: readonly Event[], over: Partial<Link> = {}): GardenView {
   const people = [{ key: "imre", name: "Imre" }];
   const plan = { site: { clock: CLOCK }, measures: "metric", people } as unknown as Plan;
   const stored = { id: "g", plans: [{ plan }], lines: [], standing: {} } as unknown as StoredGarden;
@@ -45,14 +45,14 @@ function telling(events: readonly Event[], over: Partial<Link> = {}): Telling {
     tell: () => ({ events, placed: [], standing: {} }),
   };
   const now = () => Date.UTC(2027, 2, 11, 6);
-  const shell = { core, now } as unknown as Shell;
+  const shell = { core, now } as unknown as AppContext;
   const link: Link = { garden: "g", role: "owner", person: null, serial: 1, ...over };
-  return { shell, stored, link, base: "/g/l/m/" };
+  return { context: shell, stored, link, base: "/g/l/m/" };
 }
 
 const titles = (events: readonly Event[], over: Partial<Link> = {}) => {
   const at = telling(events, over);
-  const { week, weekAfter, later } = comingUp(at, tellNow(at).events);
+  const { week, weekAfter, later } = comingUp(at, buildScheduleNow(at).events);
   return [week, weekAfter, later].map((jobs) => jobs.map(({ title }) => title));
 };
 
@@ -92,7 +92,7 @@ describe("what comes up", () => {
 describe("a job", () => {
   test("says its hours on the garden's clock, on the day a clock change skips an hour too", () => {
     const [from, to] = [Date.UTC(2027, 2, 14, 8), Date.UTC(2027, 2, 14, 16)];
-    const job = jobOf(
+    const job = jobSummaryOf(
       telling([]),
       event({ day: dayOrThrow(2027, 3, 14), when: { kind: "timed", from, to } }),
     );
@@ -100,11 +100,11 @@ describe("a job", () => {
   });
 
   test("gives a reader their own text and no page to open", () => {
-    expect(jobOf(telling([]), event({}))).toMatchObject({
+    expect(jobSummaryOf(telling([]), event({}))).toMatchObject({
       text: "For the household.",
       href: "/g/l/m/on/2027/beet/thin/1",
     });
-    const reader = jobOf(telling([], { role: "reader" }), event({}));
+    const reader = jobSummaryOf(telling([], { role: "reader" }), event({}));
     expect(reader).toMatchObject({ text: "For anybody.", href: null });
   });
 });

@@ -1,10 +1,10 @@
 import { strFromU8, strToU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { faultsOf } from "../../strict.ts";
 import { ask, linkTo, PLAN, publish, put, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 let owner: string;
 
 beforeAll(async () => {
@@ -69,11 +69,11 @@ describe("everything as files", () => {
 });
 
 test("files of one name that two years have apart are both in it, and no file takes a plan's place", async () => {
-  const keeper = await linkTo("two-years", "keeper");
+  const admin = await linkTo("two-years", "admin");
   for (const year of [2027, 2028]) {
     const text = `name Two Years\nyear ${year}\n`;
     const beside = { "weather.yaml": `of ${year}`, "2027.yaml": "no plan", "../out.yaml": "out" };
-    await ask(shell, `${keeper}plans/${year}`, put({ text, file: "x", beside }, 0));
+    await ask(shell, `${admin}plans/${year}`, put({ text, file: "x", beside }, 0));
   }
   const answer = await ask(shell, `${await linkTo("two-years", "owner")}two-years.zip`);
   const entries = Object.entries(unzipSync(new Uint8Array(await answer.arrayBuffer())));

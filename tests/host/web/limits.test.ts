@@ -1,6 +1,6 @@
 import { expect, test, vi } from "vitest";
-import { answerStranger, heldBack } from "../../../src/host/web/limits.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
+import { answerUnauthorized, rateLimited } from "../../../src/host/web/limits.ts";
 
 const LINK = { garden: "g", role: "helper", person: "imre", serial: 1 } as const;
 const request = (from: string) =>
@@ -16,31 +16,31 @@ function letting(most: number): RateLimiter & { readonly seen: Map<string, numbe
   return { seen, limit };
 }
 
-const shellOf = (limits: Partial<Shell["limits"]>) =>
-  ({ limits: { writes: null, strangers: null, ...limits } }) as Shell;
+const shellOf = (limits: Partial<AppContext["limits"]>) =>
+  ({ limits: { writes: null, unauthorized: null, ...limits } }) as AppContext;
 
 test("a stranger who knocks on and on waits, and no other with them", async () => {
-  const shell = shellOf({ strangers: letting(2) });
+  const shell = shellOf({ unauthorized: letting(2) });
   const statuses: number[] = [];
   for (const from of ["a", "a", "a", "b"])
-    statuses.push((await answerStranger(shell, request(from))).status);
+    statuses.push((await answerUnauthorized(shell, request(from))).status);
   expect(statuses).toEqual([404, 404, 429, 404]);
 });
 
 test("a link that writes too often waits, by link and not by address", async () => {
   const writes = letting(1);
   const shell = shellOf({ writes });
-  expect(await heldBack(shell, LINK)).toBeNull();
-  expect((await heldBack(shell, LINK))?.status).toBe(429);
-  expect(await heldBack(shell, { ...LINK, person: "oda" })).toBeNull();
+  expect(await rateLimited(shell, LINK)).toBeNull();
+  expect((await rateLimited(shell, LINK))?.status).toBe(429);
+  expect(await rateLimited(shell, { ...LINK, person: "oda" })).toBeNull();
   expect([...writes.seen.keys()]).toEqual(["g helper-imre-1", "g helper-oda-1"]);
 });
 
 test("without a limiter, or with one that fails, nobody is held back", async () => {
-  expect((await answerStranger(shellOf({}), request("a"))).status).toBe(404);
+  expect((await answerUnauthorized(shellOf({}), request("a"))).status).toBe(404);
   const said = vi.spyOn(console, "error").mockReturnValue();
   const limit = () => Promise.reject(new Error("down"));
-  expect(await heldBack(shellOf({ writes: { limit } }), LINK)).toBeNull();
+  expect(await rateLimited(shellOf({ writes: { limit } }), LINK)).toBeNull();
   expect(said).toHaveBeenCalledOnce();
   said.mockRestore();
 });

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, linkTo, ORIGIN, PLAN, publish, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 let owner: string;
 
 beforeAll(async () => {
@@ -89,12 +89,12 @@ describe("an owner's own link", () => {
       expect((await ask(shell, `${path}tasks.ics`)).status).toBe(404);
     }
     expect((await ask(shell, third)).status).toBe(200);
-    const keepers = await ask(shell, `${await linkTo("weir", "keeper")}links`);
-    expect(await keepers.json()).toMatchObject({ owner: third });
+    const admins = await ask(shell, `${await linkTo("weir", "admin")}links`);
+    expect(await admins.json()).toMatchObject({ owner: third });
   });
 
   test("is revoked by nobody one by one: it is replaced", async () => {
-    for (const path of [owner, await linkTo("quarry-lane", "keeper")])
+    for (const path of [owner, await linkTo("quarry-lane", "admin")])
       expect((await ask(shell, `${path}links/owner-1`, { method: "DELETE" })).status).toBe(404);
     expect((await ask(shell, `${owner}links`, form("owner-1", "revoke"))).status).toBe(400);
   });
@@ -103,8 +103,8 @@ describe("an owner's own link", () => {
 test.each([
   ["nothing", "", "show"],
   ["no link", "helper-", "show"],
-  ["the deployment's", "keeper-1", "show"],
-  ["the deployment's, to revoke", "keeper-1", "revoke"],
+  ["the deployment's", "admin-1", "show"],
+  ["the deployment's, to revoke", "admin-1", "revoke"],
   ["an invitation", "invitation-1", "show"],
   ["somebody's whom no plan names", "helper-cy-1", "show"],
   ["an owner's far ahead", "owner-7", "show"],
@@ -115,10 +115,10 @@ test.each([
   expect(await answer.text()).not.toContain("/");
 });
 
-describe("the links a keeper hands out", () => {
+describe("the links an admin hands out", () => {
   test("are the owner's page, the household's calendar and each person's own", async () => {
     await publish(shell, "lea");
-    const path = `${await linkTo("lea", "keeper")}links`;
+    const path = `${await linkTo("lea", "admin")}links`;
     expect(await (await ask(shell, path)).json()).toEqual({
       garden: "lea",
       name: "Quarry Lane",
@@ -132,6 +132,6 @@ describe("the links a keeper hands out", () => {
   });
 
   test("are of no garden that is not there", async () => {
-    expect((await ask(shell, `${await linkTo("nowhere", "keeper")}links`)).status).toBe(404);
+    expect((await ask(shell, `${await linkTo("nowhere", "admin")}links`)).status).toBe(404);
   });
 });

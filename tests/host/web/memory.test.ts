@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { Polled } from "../../../src/host/store/feeds.ts";
-import { forget, keep, type Memory, recall } from "../../../src/host/web/memory.ts";
+import { cachePoll, forget, type Memory, recall } from "../../../src/host/web/memory.ts";
 
 const key = (garden: string, feed = "tasks.ics") => ({ garden, link: "owner-1", feed });
 
@@ -15,7 +15,7 @@ function polled(packed: string | null): Polled {
 
 test("what was found is good for a second and not longer, nor before it was found", () => {
   const memory: Memory = new Map();
-  keep(memory, key("lane"), polled("body"), 5000);
+  cachePoll(memory, key("lane"), polled("body"), 5000);
   const at = (now: number) => recall(memory, key("lane"), { now, held: null });
   expect(at(5999)).not.toBeNull();
   expect(at(6000)).toBeNull();
@@ -24,7 +24,7 @@ test("what was found is good for a second and not longer, nor before it was foun
 
 test("what came without its body answers only whoever holds it", () => {
   const memory: Memory = new Map();
-  keep(memory, key("lane"), polled(null), 0);
+  cachePoll(memory, key("lane"), polled(null), 0);
   expect(recall(memory, key("lane"), { now: 1, held: "p" })).not.toBeNull();
   expect(recall(memory, key("lane"), { now: 1, held: "other" })).toBeNull();
   expect(recall(memory, key("lane"), { now: 1, held: null })).toBeNull();
@@ -34,14 +34,14 @@ test("a garden that changes is forgotten whole, and no other", () => {
   const memory: Memory = new Map();
   for (const garden of ["lane", "lane-2"])
     for (const feed of ["tasks.ics", "sessions.ics"])
-      keep(memory, key(garden, feed), polled("x"), 0);
+      cachePoll(memory, key(garden, feed), polled("x"), 0);
   forget(memory, "lane");
   expect([...memory.keys()]).toEqual(["lane-2/owner-1/tasks.ics", "lane-2/owner-1/sessions.ics"]);
 });
 
 test("no more than a hundred feeds are remembered, the latest of them", () => {
   const memory: Memory = new Map();
-  for (let at = 0; at < 150; at += 1) keep(memory, key(`lane-${at}`), polled("x"), at);
+  for (let at = 0; at < 150; at += 1) cachePoll(memory, key(`lane-${at}`), polled("x"), at);
   expect(memory.size).toBe(100);
   expect(recall(memory, key("lane-149"), { now: 149, held: null })).not.toBeNull();
 });

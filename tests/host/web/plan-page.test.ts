@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { planVersions, savedPlan } from "../../../src/host/store/plans.ts";
-import { checked } from "../../../src/host/web/plan-page.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
+import { problemsForScript } from "../../../src/host/web/plan-page.ts";
 import { ask, linkTo, PLAN, publish, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 let owner: string;
 
 beforeAll(async () => {
@@ -124,7 +124,7 @@ test("an offer of another word is a question", () => {
     is: "No carot",
     shouldBe: "Did you mean carrot",
   } as const;
-  expect(checked([is])[0]?.says).toBe("No carot. Did you mean carrot?");
+  expect(problemsForScript([is])[0]?.says).toBe("No carot. Did you mean carrot?");
 });
 
 test.each([

@@ -1,18 +1,18 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import { keepOneOwner, showNextOwner } from "../../../src/host/store/links.ts";
+import { closeOtherOwners, showNextOwner } from "../../../src/host/store/links.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, linkTo, PLAN, publish, put, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 let owner: string;
-let keeper: string;
+let admin: string;
 
 beforeAll(async () => {
   shell = await shellWith();
   owner = `${await linkTo("quarry-lane", "owner")}plans/2027`;
-  keeper = `${await linkTo("quarry-lane", "keeper")}plans/2027`;
+  admin = `${await linkTo("quarry-lane", "admin")}plans/2027`;
 });
 
 const sent = (text: string, more: Record<string, unknown> = {}) => ({
@@ -28,12 +28,12 @@ async function inForce() {
 describe("publishing a garden's first plan", () => {
   test("is the deployment's to do: an owner's link makes no garden", async () => {
     expect((await ask(shell, owner, put(sent(PLAN), 0))).status).toBe(404);
-    expect((await ask(shell, keeper)).status).toBe(404);
+    expect((await ask(shell, admin)).status).toBe(404);
     expect(await inForce()).toBeNull();
   });
 
   test("makes the garden and gives version 1", async () => {
-    const answer = await ask(shell, keeper, put(sent(PLAN, { published: "print" }), 0));
+    const answer = await ask(shell, admin, put(sent(PLAN, { published: "print" }), 0));
     expect(answer.status).toBe(201);
     expect(answer.headers.get("etag")).toBe('"1"');
     expect(await answer.json()).toEqual({ version: 1, doubts: [] });
@@ -41,14 +41,14 @@ describe("publishing a garden's first plan", () => {
   });
 
   test("a second time finds version 1 in force", async () => {
-    const answer = await ask(shell, keeper, put(sent("year 2027\n"), 0));
+    const answer = await ask(shell, admin, put(sent("year 2027\n"), 0));
     expect(answer.status).toBe(412);
     expect(await answer.json()).toEqual({ version: 1, text: PLAN });
   });
 });
 
 test("a save that is refused makes no garden, so that its invitation still makes one", async () => {
-  const path = `${await linkTo("unmade", "keeper")}plans/2027`;
+  const path = `${await linkTo("unmade", "admin")}plans/2027`;
   expect((await ask(shell, path, put(sent(PLAN), 3))).status).toBe(412);
   const left = await env.DB.prepare(
     "SELECT count(*) AS n FROM gardens WHERE id = 'unmade'",
@@ -137,7 +137,7 @@ describe("publishing over the owner's link", () => {
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);
     await showNextOwner(env.DB, "quarry-lane", 2);
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(200);
-    await keepOneOwner(env.DB, "quarry-lane", 1);
+    await closeOtherOwners(env.DB, "quarry-lane", 1);
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);
     expect((await ask(shell, `${second}plans/2027`, put(sent(PLAN), 2))).status).toBe(404);
   });

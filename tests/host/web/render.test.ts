@@ -2,11 +2,11 @@ import { env } from "cloudflare:workers";
 import { afterEach, beforeAll, describe, expect, test, vi } from "vitest";
 import { unpack } from "../../../src/host/store/bytes.ts";
 import { loadFeeds, pollFeed } from "../../../src/host/store/feeds.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { isStale, logged, render, renderWaiting } from "../../../src/host/web/render.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
 import { core, MORNING, PLAN, publish, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 
 beforeAll(async () => {
   shell = await shellWith();

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { saveText } from "../../../src/host/web/saving.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
 
 const WANTED = {
   ...{ garden: "g", year: 2027, file: "g/2027.yaml", beside: {}, published: null, first: false },
@@ -11,7 +11,7 @@ const WANTED = {
 const shell = {
   db: null,
   core: { readPlan: () => ({ plan: { year: 2026 }, problems: [] }) },
-} as unknown as Shell;
+} as unknown as AppContext;
 
 test("a plan too long, with the files beside it or without, is not even read", async () => {
   const long = "x".repeat(256 * 1024 + 1);

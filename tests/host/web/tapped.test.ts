@@ -1,9 +1,9 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, linkTo, MORNING, ORIGIN, publish, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 let page: string;
 
 beforeAll(async () => {

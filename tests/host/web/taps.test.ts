@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isAnswer } from "../../../src/garden/diary/answers.ts";
-import { leftTaps, tapsOf } from "../../../src/host/web/taps.ts";
+import { restoreTaps, tapsOf } from "../../../src/host/web/taps.ts";
 import { inDays, placedOf } from "../../engine/schedule/given.ts";
 
 const words = (placed: ReturnType<typeof placedOf>) =>
@@ -49,12 +49,12 @@ test("a job that was left this year can be had back, and no other that is gone",
     ...{ id: 1, day: inDays(0), person: null, saidAt: 0 },
     ...{ text, task },
   });
-  expect(leftTaps([line("left this year")], "2027/beet/thin/1")).toEqual({
+  expect(restoreTaps([line("left this year")], "2027/beet/thin/1")).toEqual({
     task: "2027/beet/thin/1",
     said: "Left this year, said 8 May.",
     taps: [{ words: "Undo", says: "undo: left this year" }],
   });
   const back = [line("left this year"), line("undo: left this year")];
-  expect(leftTaps(back, "2027/beet/thin/1")).toBeNull();
-  expect(leftTaps([line("left this year")], "2027/carrot/thin/1")).toBeNull();
+  expect(restoreTaps(back, "2027/beet/thin/1")).toBeNull();
+  expect(restoreTaps([line("left this year")], "2027/carrot/thin/1")).toBeNull();
 });

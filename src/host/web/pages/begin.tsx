@@ -1,10 +1,10 @@
 import type { Problem } from "../../../base/problems/problem.ts";
 import type { FirstAnswers } from "../../../garden/plan/first-plan.ts";
-import { sheet } from "./frame.tsx";
-import { Beside, PLAN_SCRIPT, PlanText } from "./plan.tsx";
+import { renderPage } from "./frame.tsx";
+import { PLAN_SCRIPT, PlanText, ProblemList } from "./plan.tsx";
 
 /** The answers of the short form as they were typed: one string a field. */
-export type Typed = {
+export type FormAnswers = {
   readonly [Name in (typeof FIELDS)[number]]: string;
 };
 
@@ -24,12 +24,12 @@ export const FIELDS = [
 ] as const;
 
 /** The first page: place, frost dates, people and beds, with what was typed so far and what is wrong with it. */
-export function placePage(
-  typed: Typed,
+export function gardenFormPage(
+  formAnswers: FormAnswers,
   zones: readonly string[],
   wrong: readonly string[],
 ): string {
-  return sheet({
+  return renderPage({
     title: "A new garden",
     frame: null,
     children: (
@@ -50,8 +50,8 @@ export function placePage(
           </section>
         )}
         <form method="post" class="rows">
-          <Field name="garden" label="What is the garden called?" value={typed.garden} />
-          <Field name="year" label="For which year?" value={typed.year} mode="numeric" />
+          <Field name="garden" label="What is the garden called?" value={formAnswers.garden} />
+          <Field name="year" label="For which year?" value={formAnswers.year} mode="numeric" />
           <fieldset>
             <legend>Measures</legend>
             {MEASURES.map((value) => (
@@ -60,7 +60,7 @@ export function placePage(
                   type="radio"
                   name="measures"
                   value={value}
-                  checked={typed.measures === value}
+                  checked={formAnswers.measures === value}
                 />{" "}
                 {value}
               </label>
@@ -68,9 +68,9 @@ export function placePage(
           </fieldset>
           <label for="clock">Whose clock does it go by?</label>
           <select id="clock" name="clock" required>
-            {typed.clock === "" && <option value="">Choose one</option>}
+            {formAnswers.clock === "" && <option value="">Choose one</option>}
             {zones.map((zone) => (
-              <option value={zone} selected={zone === typed.clock}>
+              <option value={zone} selected={zone === formAnswers.clock}>
                 {zone.replaceAll("_", " ")}
               </option>
             ))}
@@ -78,32 +78,32 @@ export function placePage(
           <Field
             name="lastFrost"
             label="The usual last frost of spring"
-            value={typed.lastFrost}
+            value={formAnswers.lastFrost}
             hint="Like: about 6 May. Or the early, the usual and the late one: 20 Apr, 6 May, 21 May. Or: none."
           />
           <Field
             name="firstFrost"
             label="The usual first frost of autumn"
-            value={typed.firstFrost}
+            value={formAnswers.firstFrost}
             hint="Like: about 2 Oct. Or: none."
           />
           <Field
             name="latitude"
             label="Latitude, if you know it"
-            value={typed.latitude}
+            value={formAnswers.latitude}
             hint="Like: 46.6, or -33.9 south of the equator. Day length hangs on it."
             optional
           />
           <Lines
             name="people"
             label="Who gardens? One name a line"
-            value={typed.people}
+            value={formAnswers.people}
             hint="Each gets a calendar of their own. Leave it empty for one calendar for all."
           />
           <Lines
             name="beds"
             label="The beds, one a line, with their size"
-            value={typed.beds}
+            value={formAnswers.beds}
             hint="Like: South bed, 12 x 4 ft. The size may be left out, and so may all the beds."
           />
           <button type="submit" name="step" value="crops">
@@ -115,7 +115,7 @@ export function placePage(
   });
 }
 
-type Asked = {
+type FieldProps = {
   readonly name: string;
   readonly label: string;
   readonly value: string;
@@ -129,7 +129,7 @@ function Field({
   hint,
   mode,
   optional = false,
-}: Asked & { readonly mode?: "numeric"; readonly optional?: boolean }) {
+}: FieldProps & { readonly mode?: "numeric"; readonly optional?: boolean }) {
   return (
     <>
       <label for={name}>{label}</label>
@@ -152,7 +152,7 @@ function Field({
   );
 }
 
-function Lines({ name, label, value, hint }: Asked) {
+function Lines({ name, label, value, hint }: FieldProps) {
   return (
     <>
       <label for={name}>{label}</label>
@@ -171,11 +171,11 @@ export type CropRow = { readonly key: string; readonly name: string };
 
 /** The second page: the crops to tick, each with its bed where there are beds. */
 export function cropsPage(
-  typed: Typed,
+  formAnswers: FormAnswers,
   crops: readonly CropRow[],
   beds: readonly string[],
 ): string {
-  return sheet({
+  return renderPage({
     title: "What grows there",
     frame: null,
     children: (
@@ -186,7 +186,7 @@ export function cropsPage(
         </p>
         <form method="post" class="rows">
           {FIELDS.map((name) => (
-            <input type="hidden" name={name} value={typed[name]} />
+            <input type="hidden" name={name} value={formAnswers[name]} />
           ))}
           <ul class="crops">
             {crops.map(({ key, name }) => (
@@ -214,8 +214,8 @@ export function cropsPage(
 }
 
 /** The third page: the plan as text with what is wrong or doubtful in it, to be saved; `check` is where its script asks. */
-export function firstTextPage({ text, check, problems, why }: FirstText): string {
-  return sheet({
+export function firstTextPage({ text, check, problems, why }: FirstTextPageProps): string {
+  return renderPage({
     title: "The plan",
     frame: null,
     script: PLAN_SCRIPT,
@@ -226,7 +226,7 @@ export function firstTextPage({ text, check, problems, why }: FirstText): string
           This is the plan. Say how much of each crop behind its name, add what is missing, and save
           it. Everything in it can be changed later.
         </p>
-        <Beside text={text} problems={problems} />
+        <ProblemList text={text} problems={problems} />
         <form method="post" class="plan" data-check={check}>
           <input type="hidden" name="base" value="0" />
           <PlanText text={text} />
@@ -240,7 +240,7 @@ export function firstTextPage({ text, check, problems, why }: FirstText): string
 }
 
 /** What the third page shows; `why` where it could not be saved. */
-export type FirstText = {
+export type FirstTextPageProps = {
   readonly text: string;
   readonly check: string;
   readonly problems: readonly Problem[];

@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import { type Frame, sheet } from "./frame.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
 import { Qr } from "./qr.tsx";
 
 /** An address to subscribe to: what it is called and its address on the web (`https://…/sessions.ics`). */
@@ -9,7 +9,7 @@ export type Subscription = { readonly name: string; readonly address: string };
 export type Device = "apple" | "android" | "other";
 
 /** What the page of calendars shows; `page` is its own address, to be opened on a phone. */
-export type Calendar = {
+export type CalendarPageProps = {
   readonly device: Device;
   readonly page: string;
   readonly first: Subscription;
@@ -17,9 +17,12 @@ export type Calendar = {
 };
 
 /** How to get the link's calendar into the device in hand first, then into others, and what each does with reminders. */
-export function calendarPage(frame: Frame, { device, page, first, more }: Calendar): string {
+export function calendarPage(
+  frame: Frame,
+  { device, page, first, more }: CalendarPageProps,
+): string {
   const ways = [...WAYS].sort((a, b) => Number(b.device === device) - Number(a.device === device));
-  return sheet({
+  return renderPage({
     title: "In your calendar",
     frame,
     children: (

@@ -1,4 +1,4 @@
-import { type Frame, sheet } from "./frame.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
 
 /** A line of the diary: its day in words, what was said (empty for an answer tapped), and how it was understood. */
 export type LineShown = {
@@ -8,7 +8,7 @@ export type LineShown = {
 };
 
 /** The diary: a line to add, and what was said, newest first. */
-export type DiaryShown = {
+export type DiaryPageProps = {
   readonly today: string;
   readonly said: string;
   readonly wrong: string | null;
@@ -16,8 +16,8 @@ export type DiaryShown = {
 };
 
 /** Something that happened said in plain words, and what was said before. */
-export function diaryPage(frame: Frame, { today, said, wrong, lines }: DiaryShown): string {
-  return sheet({
+export function diaryPage(frame: Frame, { today, said, wrong, lines }: DiaryPageProps): string {
+  return renderPage({
     title: "The diary",
     frame,
     children: (

@@ -6,14 +6,14 @@ export type Frame = {
   /** The link's path, with its closing slash. */
   readonly base: string;
   /** What it leads to besides: names, and what follows the link. */
-  readonly ways: readonly Way[];
+  readonly ways: readonly NavLink[];
 };
 
 /** One way on: its name and its path under the link. */
-export type Way = { readonly name: string; readonly path: string };
+export type NavLink = { readonly name: string; readonly path: string };
 
 /** A page and what it shows; `frame` null for a page that belongs to no garden; `script` a script of ours that it can do without. */
-export type Sheet = {
+export type PageDocument = {
   readonly title: string;
   readonly frame: Frame | null;
   readonly script?: string;
@@ -24,7 +24,7 @@ export type Sheet = {
 export const ICON = "/icon.svg";
 
 /** A whole document: the title as its one first heading, what it shows, and below it the ways on. */
-export function sheet({ title, frame, script, children }: Sheet): string {
+export function renderPage({ title, frame, script, children }: PageDocument): string {
   const named = frame === null || frame.garden === title ? title : `${title}, ${frame.garden}`;
   const page = (
     <html lang="en">
@@ -41,14 +41,14 @@ export function sheet({ title, frame, script, children }: Sheet): string {
           <h1>{title}</h1>
           {children}
         </main>
-        {frame && <WaysOn frame={frame} />}
+        {frame && <NavLinks frame={frame} />}
       </body>
     </html>
   );
   return `<!doctype html>${page}`;
 }
 
-function WaysOn({ frame: { garden, base, ways } }: { readonly frame: Frame }) {
+function NavLinks({ frame: { garden, base, ways } }: { readonly frame: Frame }) {
   return (
     <nav aria-label={garden}>
       <ul>

@@ -1,8 +1,8 @@
-import { sheet } from "./frame.tsx";
+import { renderPage } from "./frame.tsx";
 
 /** The front page: what this is, and no garden's name. */
 export function frontPage(): string {
-  return sheet({
+  return renderPage({
     title: "Sowbell",
     frame: null,
     children: (

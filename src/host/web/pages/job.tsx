@@ -1,6 +1,6 @@
 import type { Taps } from "../taps.ts";
-import { type Frame, sheet } from "./frame.tsx";
-import { type Coming, type Job, Jobs } from "./week.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
+import { type ComingJobs, type JobSummary, Jobs } from "./week.tsx";
 
 /** One task of an event: its title, the days that do no harm (empty for what is done), and why then, a sentence each. */
 export type TaskPart = {
@@ -14,21 +14,21 @@ export type TaskPart = {
 };
 
 /** What moved because of what was last said here, a line each; null where nothing was said lately. */
-export type Moved = readonly string[] | null;
+export type MovedLines = readonly string[] | null;
 
 /** What an event's page shows; `job` is null where the event is no more, but the jobs it had are still there. */
-export type JobShown = {
-  readonly job: Job | null;
+export type JobPageProps = {
+  readonly job: JobSummary | null;
   readonly parts: readonly TaskPart[];
-  readonly moved: Moved;
+  readonly moved: MovedLines;
   /** Where this very job was left this year, the way to have it back. */
   readonly left: Taps | null;
 };
 
 /** One event's page, with each task in it; a task alone needs no title of its own. */
-export function jobPage(frame: Frame, { job, parts, moved, left }: JobShown): string {
+export function jobPage(frame: Frame, { job, parts, moved, left }: JobPageProps): string {
   const alone = parts.length === 1 ? parts[0] : undefined;
-  return sheet({
+  return renderPage({
     title: job?.title ?? (alone ? alone.title : "These jobs have moved or are done"),
     frame,
     children: (
@@ -52,7 +52,7 @@ export function jobPage(frame: Frame, { job, parts, moved, left }: JobShown): st
 }
 
 /** Whether an event's own text begins with what was said of its one task. */
-function alreadySaid({ said }: Taps, job: Job | null): boolean {
+function alreadySaid({ said }: Taps, job: JobSummary | null): boolean {
   return said !== null && (job?.text.startsWith(said) ?? false);
 }
 
@@ -71,7 +71,7 @@ function Answers({ to: { task, said, taps } }: { readonly to: Taps }) {
   );
 }
 
-function MovedBy({ moved }: { readonly moved: Moved }) {
+function MovedBy({ moved }: { readonly moved: MovedLines }) {
   if (moved === null) return null;
   if (moved.length === 0) return <p>Written down. Nothing else moves.</p>;
   return (
@@ -87,11 +87,15 @@ function MovedBy({ moved }: { readonly moved: Moved }) {
 }
 
 /** What the page of an event that is no more shows: what comes next, and where it was left this year the way to have it back. */
-export type Gone = { readonly coming: Coming; readonly left: Taps | null; readonly moved: Moved };
+export type GonePageProps = {
+  readonly coming: ComingJobs;
+  readonly left: Taps | null;
+  readonly moved: MovedLines;
+};
 
 /** The page of an event that is no more. */
-export function gonePage(frame: Frame, { coming, left, moved }: Gone): string {
-  return sheet({
+export function gonePage(frame: Frame, { coming, left, moved }: GonePageProps): string {
+  return renderPage({
     title: "This one is off the list",
     frame,
     children: (

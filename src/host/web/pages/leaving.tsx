@@ -1,11 +1,11 @@
-import { type Frame, sheet } from "./frame.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
 
 /** The page for taking a garden along or ending it; `wrong` where another name was typed than the garden's. */
 export function leavingPage(
   frame: Frame,
   { file, wrong }: { file: string; wrong: boolean },
 ): string {
-  return sheet({
+  return renderPage({
     title: "Take it with you, or end it",
     frame,
     children: (
@@ -49,7 +49,7 @@ export function leavingPage(
 
 /** What is left to say where a garden was. */
 export function endedPage(name: string): string {
-  return sheet({
+  return renderPage({
     title: `${name} is deleted`,
     frame: null,
     children: (

@@ -1,24 +1,27 @@
-import { type Frame, sheet } from "./frame.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
 import { Qr } from "./qr.tsx";
 
 /** A link as its owner sees it: whose it is, its part of the path (`helper-imre-1`), and whether a calendar has asked with it. */
-export type Row = { readonly name: string; readonly segment: string; readonly used: boolean };
+export type LinkEntry = { readonly name: string; readonly segment: string; readonly used: boolean };
 
 /** A link that was revoked: its part of the path and the day, in words. */
-export type Revoked = { readonly segment: string; readonly day: string };
+export type RevokedLink = { readonly segment: string; readonly day: string };
 
 /** What the page of links shows: those in use, those of nobody in the plan, whether another owner's link opens too, those revoked, and the one just now. */
-export type Links = {
-  readonly rows: readonly Row[];
-  readonly strays: readonly Row[];
+export type LinksPageProps = {
+  readonly rows: readonly LinkEntry[];
+  readonly strays: readonly LinkEntry[];
   readonly others: boolean;
-  readonly revoked: readonly Revoked[];
+  readonly revoked: readonly RevokedLink[];
   readonly done: string | null;
 };
 
 /** Every link that is in use, each with a way to show it and one to revoke it, and an owner's own. */
-export function linksPage(frame: Frame, { rows, strays, others, revoked, done }: Links): string {
-  return sheet({
+export function linksPage(
+  frame: Frame,
+  { rows, strays, others, revoked, done }: LinksPageProps,
+): string {
+  return renderPage({
     title: "Links to hand on",
     frame,
     children: (
@@ -72,7 +75,7 @@ function LinkRow({
   row: { name, segment, used },
   shows,
 }: {
-  readonly row: Row;
+  readonly row: LinkEntry;
   readonly shows: boolean;
 }) {
   return (
@@ -95,15 +98,15 @@ function LinkRow({
 }
 
 /** A link shown: whose it is, its address, and the feed it is for, null where it is an owner's. */
-export type Shown = {
+export type LinkPageProps = {
   readonly name: string;
   readonly address: string;
   readonly feed: string | null;
 };
 
 /** One link as text and as a code for a camera. */
-export function linkPage(frame: Frame | null, { name, address, feed }: Shown): string {
-  return sheet({
+export function linkPage(frame: Frame | null, { name, address, feed }: LinkPageProps): string {
+  return renderPage({
     title: name,
     frame,
     children: (

@@ -1,5 +1,5 @@
 import { type Problem, sayAdvice } from "../../../base/problems/problem.ts";
-import { type Frame, sheet } from "./frame.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
 
 /** Where the script of the plan's page is served. */
 export const PLAN_SCRIPT = "/plan.js";
@@ -11,7 +11,7 @@ export type VersionRow = { readonly version: number; readonly when: string };
 export type Difference = { readonly side: "added" | "removed"; readonly line: string };
 
 /** What the page of a plan has to say above the text. */
-export type Word =
+export type PlanNotice =
   | { readonly kind: "nothing" }
   | { readonly kind: "not begun"; readonly from: number }
   | { readonly kind: "saved"; readonly version: number }
@@ -24,27 +24,27 @@ export type Word =
     };
 
 /** A year's plan as text, to be changed; `base` is the version that a change starts from, 0 where there is none yet. */
-export type PlanShown = {
+export type PlanPageProps = {
   readonly year: number;
   readonly years: readonly number[];
   readonly base: number;
   readonly text: string;
-  readonly word: Word;
+  readonly word: PlanNotice;
   readonly problems: readonly Problem[];
   readonly versions: readonly VersionRow[];
 };
 
 /** The plan of a year as text, what is wrong or doubtful in it beside its lines, and its versions. */
-export function planPage(frame: Frame, shown: PlanShown): string {
+export function planPage(frame: Frame, shown: PlanPageProps): string {
   const { year, years, base, text, word, problems, versions } = shown;
-  return sheet({
+  return renderPage({
     title: `The plan for ${year}`,
     frame,
     script: PLAN_SCRIPT,
     children: (
       <>
-        <Said word={word} />
-        <Beside text={text} problems={problems} />
+        <Notice word={word} />
+        <ProblemList text={text} problems={problems} />
         <form method="post" class="plan">
           <input type="hidden" name="base" value={String(base)} />
           <PlanText text={text} />
@@ -91,7 +91,7 @@ export function PlanText({ text }: { readonly text: string }) {
   );
 }
 
-function Said({ word }: { readonly word: Word }) {
+function Notice({ word }: { readonly word: PlanNotice }) {
   switch (word.kind) {
     case "nothing":
       return null;
@@ -106,7 +106,7 @@ function Said({ word }: { readonly word: Word }) {
   }
 }
 
-function Another({ version, both, differences }: Extract<Word, { kind: "another" }>) {
+function Another({ version, both, differences }: Extract<PlanNotice, { kind: "another" }>) {
   return (
     <section role="alert">
       <p>
@@ -122,7 +122,7 @@ function Another({ version, both, differences }: Extract<Word, { kind: "another"
 }
 
 /** The lines that something is wrong with or doubtful in, each with what it is; nothing where all is well. */
-export function Beside({
+export function ProblemList({
   text,
   problems,
 }: {
@@ -188,7 +188,7 @@ function Versions({
 }
 
 /** An earlier version, and a way to put it in force again; `base` is the version in force. */
-export type VersionShown = {
+export type VersionPageProps = {
   readonly year: number;
   readonly version: number;
   readonly text: string;
@@ -207,9 +207,9 @@ function linesOf(
 }
 
 /** One version of a plan to read and to restore, which saves its text as the newest. */
-export function versionPage(frame: Frame, shown: VersionShown): string {
+export function versionPage(frame: Frame, shown: VersionPageProps): string {
   const { year, version, text, base, differences } = shown;
-  return sheet({
+  return renderPage({
     title: `Version ${version} of the plan for ${year}`,
     frame,
     children: (

@@ -1,7 +1,7 @@
-import { type Frame, sheet } from "./frame.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
 
 /** One event as a page tells it: `when` in words, `href` to its own page where there is one. */
-export type Job = {
+export type JobSummary = {
   readonly title: string;
   readonly when: string;
   readonly text: string;
@@ -9,18 +9,18 @@ export type Job = {
 };
 
 /** What comes next: the jobs of this week and of the one after, or, where both are empty, the first one after them. */
-export type Coming = {
-  readonly week: readonly Job[];
-  readonly weekAfter: readonly Job[];
-  readonly later: readonly Job[];
+export type ComingJobs = {
+  readonly week: readonly JobSummary[];
+  readonly weekAfter: readonly JobSummary[];
+  readonly later: readonly JobSummary[];
 };
 
 /** What a garden's own page shows; `calendar` is the path under the link where calendars are to be had. */
-export type Week = { readonly coming: Coming; readonly calendar: string };
+export type WeekPageProps = { readonly coming: ComingJobs; readonly calendar: string };
 
 /** A garden's own page: this week and the next as they are told today. */
-export function weekPage(frame: Frame, { coming, calendar }: Week): string {
-  return sheet({
+export function weekPage(frame: Frame, { coming, calendar }: WeekPageProps): string {
+  return renderPage({
     title: frame.garden,
     frame,
     children: (
@@ -36,7 +36,7 @@ export function weekPage(frame: Frame, { coming, calendar }: Week): string {
 }
 
 /** The jobs of two weeks under their headings; what is empty says so. */
-export function Jobs({ coming: { week, weekAfter, later } }: { readonly coming: Coming }) {
+export function Jobs({ coming: { week, weekAfter, later } }: { readonly coming: ComingJobs }) {
   return (
     <>
       <h2>This week</h2>
@@ -50,7 +50,7 @@ export function Jobs({ coming: { week, weekAfter, later } }: { readonly coming: 
   );
 }
 
-function JobList({ jobs }: { readonly jobs: readonly Job[] }) {
+function JobList({ jobs }: { readonly jobs: readonly JobSummary[] }) {
   return (
     <>
       {jobs.map(({ title, when, text, href }) => (

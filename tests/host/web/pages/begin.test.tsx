@@ -2,15 +2,15 @@ import { expect, test } from "vitest";
 import {
   cropsPage,
   FIELDS,
+  type FormAnswers,
   firstTextPage,
-  placePage,
-  type Typed,
+  gardenFormPage,
 } from "../../../../src/host/web/pages/begin.tsx";
 
-const TYPED = Object.fromEntries(FIELDS.map((name) => [name, `<${name}>`])) as Typed;
+const TYPED = Object.fromEntries(FIELDS.map((name) => [name, `<${name}>`])) as FormAnswers;
 
 test("the first page keeps what was typed and tells what is wrong with it", () => {
-  const html = placePage(
+  const html = gardenFormPage(
     { ...TYPED, clock: "Europe/Oslo", measures: "metric" },
     ["UTC", "Europe/Oslo"],
     ["There is no day <x>."],
@@ -24,7 +24,7 @@ test("the first page keeps what was typed and tells what is wrong with it", () =
 });
 
 test("every field of the first page has its label", () => {
-  const html = placePage(TYPED, ["UTC"], []);
+  const html = gardenFormPage(TYPED, ["UTC"], []);
   const ids = [...html.matchAll(/ id="(\w+)"/g)].map(([, id]) => id);
   for (const id of ids) expect(html, id).toContain(`<label for="${id}">`);
   expect(ids.length).toBeGreaterThan(6);

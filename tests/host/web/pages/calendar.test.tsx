@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { type Calendar, calendarPage } from "../../../../src/host/web/pages/calendar.tsx";
+import { type CalendarPageProps, calendarPage } from "../../../../src/host/web/pages/calendar.tsx";
 
 const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
-const SHOWN: Calendar = {
+const SHOWN: CalendarPageProps = {
   device: "other",
   page: "https://garden.example/g/l/m/calendar",
   first: { name: "Imre", address: "https://garden.example/g/l/m/sessions.ics" },
@@ -22,7 +22,7 @@ test("headings leave out no level, whatever the device", () => {
 });
 
 test("the device in hand comes first and open, and another gets a code for a phone's camera", () => {
-  const order = (device: Calendar["device"]) => {
+  const order = (device: CalendarPageProps["device"]) => {
     const html = calendarPage(FRAME, { ...SHOWN, device });
     return ["iPhone, iPad", "<summary>Android", "Google"].map((name) => html.indexOf(name));
   };

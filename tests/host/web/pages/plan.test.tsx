@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import type { Problem } from "../../../../src/base/problems/problem.ts";
-import { type PlanShown, planPage, versionPage } from "../../../../src/host/web/pages/plan.tsx";
+import { type PlanPageProps, planPage, versionPage } from "../../../../src/host/web/pages/plan.tsx";
 
 const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
 const TEXT = "garden: Quarry Lane\nyear: 2027\ncrops:\n  - carot </textarea><b>\n";
-const SHOWN: PlanShown = {
+const SHOWN: PlanPageProps = {
   year: 2027,
   years: [2027, 2028],
   base: 3,

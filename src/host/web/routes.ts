@@ -1,9 +1,12 @@
 import type { Role } from "../links/segment.ts";
 import { answerCalendar } from "./calendar.ts";
 import { answerDiary } from "./diary.ts";
-import { answerEvent, answerHome, tellAgain } from "./home.ts";
+import type { GardenRequest, LinkRequest } from "./garden-request.ts";
+import { answerEvent, answerHome, renderStaleFeeds } from "./home.ts";
 import { answerArchive, answerLeaving } from "./leaving.ts";
 import { answerLinks, answerRevoke } from "./links.ts";
+import { answerCheck, answerNewest, answerPlanPage, answerVersion } from "./plan-page.ts";
+import { answerPlan, answerPublish } from "./plans.ts";
 import {
   answerFrost,
   answerPicture,
@@ -11,20 +14,20 @@ import {
   answerRoom,
   answerSheet,
   answerYear,
-} from "./looks.ts";
-import { answerCheck, answerNewest, answerPlanPage, answerVersion } from "./plan-page.ts";
-import { answerPlan, answerPublish } from "./plans.ts";
-import type { Knock, Visit } from "./visit.ts";
+} from "./reports.ts";
 
 /**
  * Something under a link: the path that follows the link, what may be done with it, whose it is, and its answer. What the
  * path's groups hold comes along.
  */
-export type Place = {
+export type Route = {
   readonly path: RegExp;
   readonly methods: readonly string[];
   readonly who: readonly Role[];
-  readonly answer: (visit: Visit, ...found: readonly string[]) => Response | Promise<Response>;
+  readonly answer: (
+    gardenRequest: GardenRequest,
+    ...found: readonly string[]
+  ) => Response | Promise<Response>;
 };
 
 /** Methods of what is only looked at. */
@@ -37,7 +40,7 @@ const HOUSEHOLD: readonly Role[] = ["owner", "helper"];
 const OWNER: readonly Role[] = ["owner"];
 
 /** Everything under a link that is no feed, for a garden that is there. The first whose path fits answers. */
-export const PLACES: readonly Place[] = [
+export const ROUTES: readonly Route[] = [
   { path: /^$/, methods: LOOK, who: ALL, answer: answerHome },
   { path: /^calendar$/, methods: LOOK, who: ALL, answer: answerCalendar },
   { path: /^(on\/.+)$/, methods: FORM, who: HOUSEHOLD, answer: answerEvent },
@@ -59,23 +62,23 @@ export const PLACES: readonly Place[] = [
   { path: /^[^/]+\.zip$/, methods: LOOK, who: OWNER, answer: answerArchive },
 ];
 
-/** The place a path under a link leads to, and what its groups hold; null where there is none. */
-export function placeAt(
+/** The route a path under a link leads to, and what its groups hold; null where there is none. */
+export function routeAt(
   rest: string,
-): { readonly place: Place; readonly found: readonly string[] } | null {
-  for (const place of PLACES) {
-    const found = place.path.exec(rest);
-    if (found) return { place, found: found.slice(1) };
+): { readonly route: Route; readonly found: readonly string[] } | null {
+  for (const route of ROUTES) {
+    const found = route.path.exec(rest);
+    if (found) return { route: route, found: found.slice(1) };
   }
   return null;
 }
 
 /** One year's plan for programs: got with its version, or put over the version it started from. */
-export async function answerPlanFile(visit: Knock, said: string): Promise<Response> {
-  const { shell, link, request } = visit;
+export async function answerPlanFile(gardenRequest: LinkRequest, said: string): Promise<Response> {
+  const { context, link, request } = gardenRequest;
   const year = { garden: link.garden, year: Number(said) };
-  if (request.method !== "PUT") return answerPlan(shell, year);
-  const answer = await answerPublish(shell, year, request);
-  if (answer.ok) tellAgain(visit);
+  if (request.method !== "PUT") return answerPlan(context, year);
+  const answer = await answerPublish(context, year, request);
+  if (answer.ok) renderStaleFeeds(gardenRequest);
   return answer;
 }

@@ -4,8 +4,8 @@ import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 import type { StoredLine } from "../../../src/host/store/diary.ts";
-import { movedBy } from "../../../src/host/web/moved.ts";
-import { type Telling, tellNow } from "../../../src/host/web/visit.ts";
+import { changesFromAnswer } from "../../../src/host/web/answer-changes.ts";
+import { buildScheduleNow, type GardenView } from "../../../src/host/web/garden-request.ts";
 import { QUARRY } from "../../gardens.ts";
 
 const CARROTS_OUT = "2027/carrot/sow-outdoors/1";
@@ -16,7 +16,7 @@ const zone = plan?.site.clock ?? "";
 function telling(
   on: readonly [number, number],
   ...said: readonly (readonly [string, string])[]
-): Telling {
+): GardenView {
   const lines = said.map(
     ([task, text], at): StoredLine => ({
       ...{ id: at + 1, day: dayOrThrow(2027, ...on), text, task, person: null },
@@ -25,10 +25,14 @@ function telling(
   );
   const stored = { id: "quarry-lane", plans: [{ plan }], lines, standing: {}, usual: null };
   const now = () => startOf(dayOrThrow(2027, ...on), zone) + 3_600_000;
-  return { shell: { core: { tell: buildSchedule, horizonAt }, now }, stored } as unknown as Telling;
+  return {
+    shell: { core: { tell: buildSchedule, horizonAt }, now },
+    stored,
+  } as unknown as GardenView;
 }
 
-const moved = (at: Telling, task: string) => movedBy(at, [task], tellNow(at).scheduled);
+const moved = (at: GardenView, task: string) =>
+  changesFromAnswer(at, [task], buildScheduleNow(at).scheduled);
 
 test("an answer that moves later days tells which, and from when", () => {
   const late = telling([6, 1], [CARROTS_OUT, "done"]);
@@ -46,7 +50,7 @@ test("one that moves nothing says so, and where nobody answered nothing is said"
 
 test("it is told till the next day's evening, and the newest answer counts", () => {
   const at = telling([6, 1], [CARROTS_OUT, "done"]);
-  const later = { ...at, shell: { ...at.shell, now: () => at.shell.now() + 40 * 3_600_000 } };
+  const later = { ...at, shell: { ...at.context, now: () => at.context.now() + 40 * 3_600_000 } };
   expect(moved(later, CARROTS_OUT)).toBeNull();
   const undone = telling([6, 1], [CARROTS_OUT, "done"], [CARROTS_OUT, "undo: done"]);
   expect(moved(undone, CARROTS_OUT)?.join("\n")).toMatch(/sooner\)/);

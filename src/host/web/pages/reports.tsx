@@ -1,18 +1,18 @@
 import type { FrostTonightText } from "../../../views/events/frost-tonight.ts";
 import type { RoomText } from "../../../views/events/room.ts";
-import { type Frame, sheet } from "./frame.tsx";
+import { type Frame, renderPage } from "./frame.tsx";
 
 /** What the frost page shows: the household's unit, what was typed in, whether that was no temperature, and the night told. */
-export type Frost = {
+export type FrostPageProps = {
   readonly unit: string;
   readonly said: string;
   readonly wrong: boolean;
-  readonly told: FrostTonightText | null;
+  readonly report: FrostTonightText | null;
 };
 
 /** Tonight's low typed in, and bed by bed what to do about it. */
-export function frostPage(frame: Frame, { unit, said, wrong, told }: Frost): string {
-  return sheet({
+export function frostPage(frame: Frame, { unit, said, wrong, report }: FrostPageProps): string {
+  return renderPage({
     title: "Frost tonight",
     frame,
     children: (
@@ -32,22 +32,24 @@ export function frostPage(frame: Frame, { unit, said, wrong, told }: Frost): str
           <button type="submit">What to cover</button>
         </form>
         {wrong && <p id="wrong">That is no temperature. Write it like 29, 29 °F or -2 °C.</p>}
-        {told && <Told head={told.head} sections={told.sections} foot={told.foot} />}
+        {report && (
+          <ReportSections head={report.head} sections={report.sections} foot={report.foot} />
+        )}
       </>
     ),
   });
 }
 
 /** What the room page shows: the beds by key and name, and the one asked about told; null where none was. */
-export type RoomShown = {
+export type RoomPageProps = {
   readonly beds: readonly { readonly key: string; readonly name: string }[];
   readonly bed: string | null;
-  readonly told: RoomText | null;
+  readonly report: RoomText | null;
 };
 
 /** The beds to choose from, and of one what stands in it and what may still be begun. */
-export function roomPage(frame: Frame, { beds, bed, told }: RoomShown): string {
-  return sheet({
+export function roomPage(frame: Frame, { beds, bed, report }: RoomPageProps): string {
+  return renderPage({
     title: "Room in the beds",
     frame,
     children: (
@@ -66,19 +68,19 @@ export function roomPage(frame: Frame, { beds, bed, told }: RoomShown): string {
             <button type="submit">What fits in it</button>
           </form>
         )}
-        {told && <Told head={told.head} sections={told.sections} foot={[]} />}
+        {report && <ReportSections head={report.head} sections={report.sections} foot={[]} />}
       </>
     ),
   });
 }
 
-type Told = {
+type ReportSections = {
   readonly head: readonly string[];
   readonly sections: readonly { readonly name: string; readonly lines: readonly string[] }[];
   readonly foot: readonly string[];
 };
 
-function Told({ head, sections, foot }: Told) {
+function ReportSections({ head, sections, foot }: ReportSections) {
   return (
     <>
       <p class="text">{head.join("\n")}</p>
@@ -101,7 +103,7 @@ const DRAWN: Readonly<Record<string, string>> = {
 
 /** The year's drawings, one under another; each is read out in words by its own description. */
 export function picturesPage(frame: Frame, files: readonly string[]): string {
-  return sheet({
+  return renderPage({
     title: "The season in pictures",
     frame,
     children: (

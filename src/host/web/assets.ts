@@ -1,5 +1,5 @@
 /** The pages' one stylesheet: a sheet of paper, dark ink on light or light on dark, big enough to read in the sun. */
-export const PAPER = `
+export const STYLESHEET = `
 :root {
   color-scheme: light dark; accent-color: var(--link);
   --paper: #fdfbf5; --ink: #1d1b16; --faint: #5c574b; --rule: #d8d2c2; --link: #1c4f2e;

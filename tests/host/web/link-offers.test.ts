@@ -4,12 +4,12 @@ import { type Link, writeSegment } from "../../../src/host/links/segment.ts";
 import type { StoredGarden } from "../../../src/host/store/gardens.ts";
 import {
   bedsOf,
-  type Giving,
+  gardenNameOf,
+  handoutLinks,
+  type LinkSource,
   linksInUse,
-  linksToHand,
-  nameOf,
   offerOf,
-} from "../../../src/host/web/handing.ts";
+} from "../../../src/host/web/link-offers.ts";
 
 const key = await keyFrom("a secret for tests, of more than 32 characters");
 
@@ -23,7 +23,7 @@ const plan = (year: number, over: Record<string, unknown> = {}) => ({
   },
 });
 
-function giving(plans: readonly unknown[], revoked: readonly string[] = [], owner = 1): Giving {
+function giving(plans: readonly unknown[], revoked: readonly string[] = [], owner = 1): LinkSource {
   const stored = { id: "quarry-lane", plans, owner } as unknown as StoredGarden;
   return { key, stored, revoked, origin: "https://garden.example" };
 }
@@ -67,7 +67,7 @@ describe("the links in use", () => {
 
 test("the links to hand on are each person's, the household's and a reader's, none of them an owner's", () => {
   const segments = (revoked: readonly string[]) =>
-    linksToHand(giving([plan(2027)], revoked)).map(({ link }) => writeSegment(link));
+    handoutLinks(giving([plan(2027)], revoked)).map(({ link }) => writeSegment(link));
   expect(segments([])).toEqual(["helper-imre-1", "helper-1", "reader-1"]);
   expect(segments(["helper-1", "reader-1"])).toEqual(["helper-imre-1", "helper-2", "reader-2"]);
 });
@@ -125,5 +125,5 @@ test("beds are each year's once, by their newest name", () => {
 });
 
 test("a garden without a name in its plan is still called something", () => {
-  expect(nameOf(giving([]).stored)).toBe("Garden");
+  expect(gardenNameOf(giving([]).stored)).toBe("Garden");
 });

@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
-import { answerPicture, answerSheet, answerYear } from "../../../src/host/web/looks.ts";
-import type { Visit } from "../../../src/host/web/visit.ts";
+import type { GardenRequest } from "../../../src/host/web/garden-request.ts";
+import { answerPicture, answerSheet, answerYear } from "../../../src/host/web/reports.ts";
 
 const plan = { year: 2027, site: { clock: "UTC" } };
 const shell = { now: () => Date.UTC(2027, 4, 8), core: { horizonAt: () => null } };
 const visit = {
   shell,
   stored: { id: "g", plans: [{ plan }], lines: [], usual: null },
-} as unknown as Visit;
+} as unknown as GardenRequest;
 
 test("a picture, a month or a year that there is none of is not found", () => {
   expect(answerPicture(visit, "constructor.svg").status).toBe(404);

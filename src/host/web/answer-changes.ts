@@ -3,8 +3,8 @@ import { parseDiaryLines } from "../../garden/diary/parse.ts";
 import { changesOf } from "../../views/events/changes.ts";
 import type { StoredLine } from "../store/diary.ts";
 import { gardenIn, type StoredGarden } from "../store/gardens.ts";
-import type { Moved } from "./pages/job.tsx";
-import { type Now, tellNow, todayIn } from "./visit.ts";
+import { buildScheduleNow, type Now, todayIn } from "./garden-request.ts";
+import type { MovedLines } from "./pages/job.tsx";
 
 /** As long after an answer its page tells what moved [ms]. Source: house rule: till the next day's evening. */
 const TOLD_FOR_MS = 36 * 3_600_000;
@@ -17,17 +17,17 @@ const MOST_LINES = 8;
  * Null where none was given lately; empty where nothing else moves. Found anew each time, so that the page may be looked at
  * again, gone back to, or opened by somebody else.
  */
-export function movedBy(
-  { shell, stored }: Now,
+export function changesFromAnswer(
+  { context, stored }: Now,
   tasks: readonly string[],
   now: readonly ScheduledTask[],
-): Moved {
+): MovedLines {
   const last = stored.lines.findLast(({ task }) => task !== null && tasks.includes(task));
-  if (last === undefined || shell.now() - last.saidAt > TOLD_FOR_MS) return null;
-  const before = tellNow({ shell, stored: without(stored, last) }).scheduled;
+  if (last === undefined || context.now() - last.saidAt > TOLD_FOR_MS) return null;
+  const before = buildScheduleNow({ context, stored: without(stored, last) }).scheduled;
   const { plans } = gardenIn(stored);
   const said = parseDiaryLines(plans).filter(({ line }) => line.at.line === last.id);
-  const since = todayIn({ shell, stored });
+  const since = todayIn({ context, stored });
   const lines = changesOf({ before, now, diaryLines: said, since }, plans)
     .filter(({ id }) => !tasks.includes(id))
     .map((change) => change.text);

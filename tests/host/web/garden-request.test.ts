@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import type { Role } from "../../../src/host/links/segment.ts";
-import { frameOf, type Telling } from "../../../src/host/web/visit.ts";
+import { frameOf, type GardenView } from "../../../src/host/web/garden-request.ts";
 
 const ways = (role: Role) => {
   const stored = { plans: [{ plan: { name: "Quarry Lane" } }] };
-  const telling = { stored, link: { role }, base: "/g/l/m/" } as unknown as Telling;
+  const telling = { stored, link: { role }, base: "/g/l/m/" } as unknown as GardenView;
   return frameOf(telling).ways.map(({ path }) => path);
 };
 

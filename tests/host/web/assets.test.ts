@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { PAPER } from "../../../src/host/web/paper.ts";
+import { STYLESHEET } from "../../../src/host/web/assets.ts";
 
 /** Relative luminance and contrast. Source: WCAG 2.2, "relative luminance" and "contrast ratio". */
 function luminance(hex: string): number {
@@ -15,7 +15,7 @@ function contrast(one: string, other: string): number {
   return (light + 0.05) / (dark + 0.05);
 }
 
-const [light = {}, dark = {}] = [...PAPER.matchAll(/:root \{[^}]*\}/g)].map(([block]) =>
+const [light = {}, dark = {}] = [...STYLESHEET.matchAll(/:root \{[^}]*\}/g)].map(([block]) =>
   Object.fromEntries([...block.matchAll(/--(\w+): (#\w{6})/g)].map(([, name, hex]) => [name, hex])),
 );
 
@@ -30,20 +30,20 @@ test.each([
 });
 
 test("nothing is fetched from elsewhere", () => {
-  expect(PAPER).not.toMatch(/url\(|@import|https?:/);
+  expect(STYLESHEET).not.toMatch(/url\(|@import|https?:/);
 });
 
 test("a link round a picture is as large as the picture, for the focus to be seen", () => {
-  expect(PAPER).toContain("a:has(> img) { display: block; }");
+  expect(STYLESHEET).toContain("a:has(> img) { display: block; }");
 });
 
 test("what a form asks in hints keeps its distance from the field above", () => {
-  expect(PAPER).toContain("textarea { display: block; }");
-  expect(PAPER).toContain(".rows > .faint { margin-top: 0.35rem; }");
+  expect(STYLESHEET).toContain("textarea { display: block; }");
+  expect(STYLESHEET).toContain(".rows > .faint { margin-top: 0.35rem; }");
 });
 
 test("a crop and its bed have room beside each other in half of a desk's page", () => {
-  const bases = [...PAPER.matchAll(/\.crops (?:label|select) \{ flex: \d \d ([\d.]+)rem/g)];
+  const bases = [...STYLESHEET.matchAll(/\.crops (?:label|select) \{ flex: \d \d ([\d.]+)rem/g)];
   // Half of 36 less the margins of the page and the gap of two columns, less the gap between the two.
   expect(bases.reduce((sum, [, rem]) => sum + Number(rem), 0)).toBeLessThanOrEqual(15.5);
 });

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test, vi } from "vitest";
 import type { Role } from "../../../src/host/links/segment.ts";
-import { PLACES, placeAt } from "../../../src/host/web/places.ts";
-import type { Shell } from "../../../src/host/web/shell.ts";
+import type { AppContext } from "../../../src/host/web/app-context.ts";
+import { ROUTES, routeAt } from "../../../src/host/web/routes.ts";
 import { ask, DOWN, linkTo, ORIGIN, publish, shellWith } from "./garden.ts";
 
-let shell: Shell;
+let shell: AppContext;
 
 beforeAll(async () => {
   shell = await shellWith();
@@ -48,8 +48,8 @@ describe("who is let in where", () => {
     expect((await ask(shell, `${reader}${rest}`)).status).toBe(404);
   });
 
-  test("a keeper and an invitation have no page of a garden", async () => {
-    for (const role of ["keeper", "invitation"] as const)
+  test("an admin and an invitation have no page of a garden", async () => {
+    for (const role of ["admin", "invitation"] as const)
       for (const rest of ["", "plan", "links/x", "diary"])
         expect((await ask(shell, `${await linkTo("quarry-lane", role)}${rest}`)).status).not.toBe(
           200,
@@ -59,11 +59,11 @@ describe("who is let in where", () => {
   test("every place names who may come, and no path leads to two", () => {
     for (const rest of ["", ...HOUSEHOLD, ...OWNERS, "on/2027/beet/thin/1", "season.svg"])
       expect(
-        PLACES.filter(({ path }) => path.test(rest)),
+        ROUTES.filter(({ path }) => path.test(rest)),
         rest,
       ).toHaveLength(1);
-    expect(placeAt("nowhere")).toBeNull();
-    expect(placeAt("plan/2027/check")?.place.methods).toEqual(["POST"]);
+    expect(routeAt("nowhere")).toBeNull();
+    expect(routeAt("plan/2027/check")?.place.methods).toEqual(["POST"]);
   });
 });
 
@@ -104,14 +104,14 @@ describe("limits", () => {
   const none = { limit: async () => ({ success: false }) };
 
   test("never hold back a good link that reads", async () => {
-    const limits = { writes: none, strangers: none };
+    const limits = { writes: none, unauthorized: none };
     const imre = await linkTo("quarry-lane", "helper", "imre");
     for (const rest of ["", "sessions.ics", "calendar", "on/imre/2027-05-08", "nowhere", "on/x/y"])
       expect((await ask({ ...shell, limits }, `${imre}${rest}`)).status, rest).not.toBe(429);
   });
 
   test("hold back strangers and writes", async () => {
-    const limits = { writes: none, strangers: none };
+    const limits = { writes: none, unauthorized: none };
     const forged = `/quarry-lane/owner-1/${"A".repeat(43)}/`;
     expect((await ask({ ...shell, limits }, forged)).status).toBe(429);
     const imre = await linkTo("quarry-lane", "helper", "imre");
@@ -154,7 +154,7 @@ test("nothing that writes is taken from another site, whichever place it is sent
 
 test("a garden lies in the database its id names, and where that is not bound there is none", async () => {
   const only2 = { ...shell, databases: new Map([[2, shell.db]]) };
-  const link = await linkTo("lea--2", "keeper" as Role);
+  const link = await linkTo("lea--2", "admin" as Role);
   const put = {
     method: "PUT",
     headers: { "if-none-match": "*" },

@@ -25,7 +25,7 @@ export type Core = {
   ): { readonly plan: Plan | null; readonly problems: readonly Problem[] };
   horizonAt(garden: Garden, instant: number): Horizon;
   usualOf(garden: Garden): Baseline;
-  tell(garden: Garden, horizon: Horizon, standing: PublishedState): Schedule;
+  tell(garden: Garden, horizon: Horizon, publishedState: PublishedState): Schedule;
   choose(events: readonly Event[], choice: FeedChoice): readonly Event[];
   writeCalendar(writing: CalendarInput): { readonly text: string; readonly ledger: Ledger };
 };
@@ -34,11 +34,11 @@ export type Core = {
  * What a request works with. `now` gives ms since 1970 UTC; `code` tells one deploy from the next; `epoch` is part of
  * every validator; `origin` is where links in events lead, null for the address a garden was last published at.
  */
-export type Shell = {
+export type AppContext = {
   /** The database of the garden that is asked for; before one is, the first. */
   readonly db: D1Database;
   readonly databases: Databases;
-  readonly limits: Limits;
+  readonly limits: RateLimits;
   /** What polls have found of late; null: each asks the store. */
   readonly memory: Memory | null;
   /** Gardens that one run of the cron takes on, of those waiting. */
@@ -52,29 +52,37 @@ export type Shell = {
 };
 
 /** What holds back whoever writes or knocks too often; null: nothing does. */
-export type Limits = {
+export type RateLimits = {
   readonly writes: RateLimiter | null;
-  readonly strangers: RateLimiter | null;
+  readonly unauthorized: RateLimiter | null;
 };
 
 /** Source: the platform's free 50 queries a run. */
 const GARDENS_A_RUN = 3;
 
-const shells = new WeakMap<Bindings, Shell>();
+const appContexts = new WeakMap<Bindings, AppContext>();
 
 /**
  * The shell from the platform's bindings, made once an isolate, with the core and the clock it is first asked with. Throws without a secret, since every link could then be
  * forged.
  */
-export async function shellOf(bindings: Bindings, core: Core, now: () => number): Promise<Shell> {
-  const known = shells.get(bindings);
+export async function appContextOf(
+  bindings: Bindings,
+  core: Core,
+  now: () => number,
+): Promise<AppContext> {
+  const known = appContexts.get(bindings);
   if (known) return known;
-  const shell = await shellFrom(bindings, core, now);
-  shells.set(bindings, shell);
-  return shell;
+  const context = await appContextFrom(bindings, core, now);
+  appContexts.set(bindings, context);
+  return context;
 }
 
-async function shellFrom(bindings: Bindings, core: Core, now: () => number): Promise<Shell> {
+async function appContextFrom(
+  bindings: Bindings,
+  core: Core,
+  now: () => number,
+): Promise<AppContext> {
   const { DB, VERSION, SECRET, ORIGIN, EPOCH, WRITES, STRANGERS } = bindings;
   const gardensARun = Number(bindings.GARDENS_A_RUN ?? GARDENS_A_RUN) || GARDENS_A_RUN;
   const origin = ORIGIN ? new URL(ORIGIN).origin : null;
@@ -83,7 +91,7 @@ async function shellFrom(bindings: Bindings, core: Core, now: () => number): Pro
     databases: databasesIn(bindings),
     gardensARun,
     memory: new Map(),
-    limits: { writes: WRITES ?? null, strangers: STRANGERS ?? null },
+    limits: { writes: WRITES ?? null, unauthorized: STRANGERS ?? null },
     key: await keyFrom(SECRET ?? ""),
     core,
     now,

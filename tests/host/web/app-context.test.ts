@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { type Core, shellOf } from "../../../src/host/web/shell.ts";
+import { appContextOf, type Core } from "../../../src/host/web/app-context.ts";
 
 const bindings = {
   DB: {} as D1Database,
@@ -10,12 +10,12 @@ const core = {} as Core;
 const now = () => 0;
 
 test("what is not bound has its plain meaning: no address of its own, the first epoch", async () => {
-  const shell = await shellOf(bindings, core, now);
+  const shell = await appContextOf(bindings, core, now);
   expect(shell).toMatchObject({ origin: null, epoch: "0", code: "version 1" });
 });
 
 test("an address is cut to its origin, and another address is other code, since links change", async () => {
-  const shell = await shellOf({ ...bindings, ORIGIN: "https://garden.example/x" }, core, now);
+  const shell = await appContextOf({ ...bindings, ORIGIN: "https://garden.example/x" }, core, now);
   expect(shell.origin).toBe("https://garden.example");
   expect(shell.code).not.toBe("version 1");
 });
@@ -23,5 +23,5 @@ test("an address is cut to its origin, and another address is other code, since 
 test("without a secret nothing is served", async () => {
   const { SECRET, ...rest } = bindings;
   expect(SECRET).toBeDefined();
-  await expect(shellOf(rest, core, now)).rejects.toThrow("32 characters");
+  await expect(appContextOf(rest, core, now)).rejects.toThrow("32 characters");
 });

@@ -3,14 +3,14 @@ import type { Day } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
-import { gardenIn, openGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
-import { nameOf } from "./handing.ts";
-import type { Frame, Way } from "./pages/frame.tsx";
-import type { Shell } from "./shell.ts";
+import { gardenIn, loadStoredGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
+import type { AppContext } from "./app-context.ts";
+import { gardenNameOf } from "./link-offers.ts";
+import type { Frame, NavLink } from "./pages/frame.tsx";
 
 /** A garden as a page tells it to the holder of a link, whose path is `base`. */
-export type Telling = {
-  readonly shell: Shell;
+export type GardenView = {
+  readonly context: AppContext;
   readonly stored: StoredGarden;
   readonly link: Link;
   readonly base: string;
@@ -20,7 +20,7 @@ export type Telling = {
  * A visit over a good link to a garden that is there: with the parts of the path of its revoked links, the address that
  * links begin with (`https://garden.example`), what was asked, and a way to go on working behind the answer.
  */
-export type Visit = Telling & {
+export type GardenRequest = GardenView & {
   readonly revoked: readonly string[];
   readonly origin: string;
   readonly request: Request;
@@ -28,15 +28,15 @@ export type Visit = Telling & {
 };
 
 /** What is known of a request before its garden is opened. */
-export type Knock = Pick<Visit, "shell" | "link" | "origin" | "request" | "behind">;
+export type LinkRequest = Pick<GardenRequest, "context" | "link" | "origin" | "request" | "behind">;
 
 /** Opens the garden of a link; null where it was revoked or the garden is not there, which tell nobody apart. */
-export async function openVisit(knock: Knock): Promise<Visit | null> {
-  const { shell, link } = knock;
-  const opened = await openGarden(shell.db, link.garden);
+export async function openGarden(linkRequest: LinkRequest): Promise<GardenRequest | null> {
+  const { context, link } = linkRequest;
+  const opened = await loadStoredGarden(context.db, link.garden);
   if (opened === null || opened.revoked.includes(writeSegment(link))) return null;
   if (link.role === "owner" && !opens(opened.stored, link.serial)) return null;
-  return { ...knock, ...opened, base: await pathOf(link, shell.key) };
+  return { ...linkRequest, ...opened, base: await pathOf(link, context.key) };
 }
 
 /** Whether an owner's link of that serial opens: the one in force, or the one shown to take its place. */
@@ -45,20 +45,20 @@ function opens({ owner, ownerNext }: StoredGarden, serial: number): boolean {
 }
 
 /** What a garden is told from at an instant. */
-export type Now = Pick<Telling, "shell" | "stored">;
+export type Now = Pick<GardenView, "context" | "stored">;
 
 /** The garden as it is told at this instant; nothing of it is kept. */
-export function tellNow({ shell, stored }: Now): Schedule {
+export function buildScheduleNow({ context, stored }: Now): Schedule {
   const garden = gardenIn(stored);
-  return shell.core.tell(garden, shell.core.horizonAt(garden, shell.now()), stored.standing);
+  return context.core.tell(garden, context.core.horizonAt(garden, context.now()), stored.standing);
 }
 
 /** Today by the garden's own clock. */
-export function todayIn({ shell, stored }: Now): Day {
-  return dayAt(shell.now(), zoneOf(stored));
+export function todayIn({ context, stored }: Now): Day {
+  return dayAt(context.now(), zoneOf(stored));
 }
 
-const HOUSEHOLD: readonly Way[] = [
+const HOUSEHOLD: readonly NavLink[] = [
   { name: "Frost tonight", path: "frost" },
   { name: "Room in the beds", path: "room" },
   { name: "The season in pictures", path: "pictures" },
@@ -67,16 +67,16 @@ const HOUSEHOLD: readonly Way[] = [
   { name: "The diary", path: "diary" },
 ];
 
-const OWNER: readonly Way[] = [
+const OWNER: readonly NavLink[] = [
   { name: "The plan", path: "plan" },
   { name: "Links to hand on", path: "links" },
   { name: "Take it with you, or end it", path: "leaving" },
 ];
 
 /** What stands at the foot of a page under a link: the garden and wherever else this link leads. */
-export function frameOf({ stored, link, base }: Telling): Frame {
+export function frameOf({ stored, link, base }: GardenView): Frame {
   const own = link.role === "owner" ? [] : [{ name: "In your calendar", path: "calendar" }];
   const household = link.role === "reader" ? [] : HOUSEHOLD;
   const owner = link.role === "owner" ? OWNER : [];
-  return { garden: nameOf(stored), base, ways: [...own, ...household, ...owner] };
+  return { garden: gardenNameOf(stored), base, ways: [...own, ...household, ...owner] };
 }

@@ -9,7 +9,7 @@ import type { Subscription } from "./pages/calendar.tsx";
  * What links of a garden are made from: its record, the parts of the path of its revoked links, and the address
  * they begin with (`https://garden.example`).
  */
-export type Giving = {
+export type LinkSource = {
   readonly key: CryptoKey;
   readonly stored: StoredGarden;
   readonly revoked: readonly string[];
@@ -17,7 +17,7 @@ export type Giving = {
 };
 
 /** What a garden is called in its newest plan. */
-export function nameOf({ plans }: StoredGarden): string {
+export function gardenNameOf({ plans }: StoredGarden): string {
   return plans.at(-1)?.plan.name || "Garden";
 }
 
@@ -34,7 +34,7 @@ export function bedsOf({ plans }: StoredGarden): readonly Bed[] {
 }
 
 /** The link in use: an owner's by the garden's record, any other the first of its serials that was not revoked. */
-function current({ stored, revoked }: Giving, role: Role, person: string | null): Link {
+function current({ stored, revoked }: LinkSource, role: Role, person: string | null): Link {
   if (role === "owner") return { garden: stored.id, role, person, serial: stored.owner };
   let link: Link = { garden: stored.id, role, person, serial: 1 };
   while (revoked.includes(writeSegment(link))) link = { ...link, serial: link.serial + 1 };
@@ -42,9 +42,10 @@ function current({ stored, revoked }: Giving, role: Role, person: string | null)
 }
 
 /** Whom the deployment hands which link, as paths: the owner's page, the household's calendar, each person's own. */
-export async function linksInUse(giving: Giving) {
-  const { key, stored } = giving;
-  const path = (role: Role, person: string | null) => pathOf(current(giving, role, person), key);
+export async function linksInUse(linkSource: LinkSource) {
+  const { key, stored } = linkSource;
+  const path = (role: Role, person: string | null) =>
+    pathOf(current(linkSource, role, person), key);
   const people = await Promise.all(
     peopleOf(stored).map(async (person) => {
       const own = await path("helper", person.key);
@@ -53,31 +54,34 @@ export async function linksInUse(giving: Giving) {
   );
   const household = `${await path("helper", null)}household.ics`;
   const owner = await path("owner", null);
-  return { garden: stored.id, name: nameOf(stored), owner, household, people };
+  return { garden: stored.id, name: gardenNameOf(stored), owner, household, people };
 }
 
 /** A link that an owner may hand on: whose it is, and itself. */
-export type ToHand = { readonly name: string; readonly link: Link };
+export type HandoutLink = { readonly name: string; readonly link: Link };
 
 /** The links in use that an owner hands on: each person's own, the household's, and one for somebody outside it. Never an owner's. */
-export function linksToHand(giving: Giving): readonly ToHand[] {
-  const people = peopleOf(giving.stored).map((person) => ({
+export function handoutLinks(linkSource: LinkSource): readonly HandoutLink[] {
+  const people = peopleOf(linkSource.stored).map((person) => ({
     name: person.name,
-    link: current(giving, "helper", person.key),
+    link: current(linkSource, "helper", person.key),
   }));
   return [
     ...people,
-    { name: "The household", link: current(giving, "helper", null) },
-    { name: "A neighbour: jobs, without names", link: current(giving, "reader", null) },
+    { name: "The household", link: current(linkSource, "helper", null) },
+    { name: "A neighbour: jobs, without names", link: current(linkSource, "reader", null) },
   ];
 }
 
 /** The links in use of those whom no plan names any more, by their keys; each still opens till it is revoked. */
-export function linksOfStrays(giving: Giving, everybody: readonly string[]): readonly ToHand[] {
-  const known = peopleOf(giving.stored).map(({ key }) => key);
+export function linksOfFormerPeople(
+  linkSource: LinkSource,
+  everybody: readonly string[],
+): readonly HandoutLink[] {
+  const known = peopleOf(linkSource.stored).map(({ key }) => key);
   return everybody
     .filter((key) => !known.includes(key))
-    .map((key) => ({ name: key, link: current(giving, "helper", key) }));
+    .map((key) => ({ name: key, link: current(linkSource, "helper", key) }));
 }
 
 /** What a link's page offers to subscribe to: `first` what most people want, `more` the rest. */
@@ -90,7 +94,7 @@ export type Offer = {
  * The offer of a link whose path is `base`, not an owner's: what opens everything belongs in no calendar. A helper's own
  * sessions go first, or the household's; a reader has tasks alone.
  */
-export function offerOf({ stored, origin }: Giving, link: Link, base: string): Offer {
+export function offerOf({ stored, origin }: LinkSource, link: Link, base: string): Offer {
   const at = (name: string, path: string) => ({ name, address: `${origin}${base}${path}` });
   const beds = bedsOf(stored).map((bed) => at(bed.name, bedFeed(bed.key)));
   const [tasks, warnings] = [
