@@ -26,7 +26,7 @@ function telling(
   const stored = { id: "quarry-lane", plans: [{ plan }], lines, standing: {}, usual: null };
   const now = () => startOf(dayOrThrow(2027, ...on), zone) + 3_600_000;
   return {
-    shell: { core: { tell: buildSchedule, horizonAt }, now },
+    context: { core: { tell: buildSchedule, horizonAt }, now },
     stored,
   } as unknown as GardenView;
 }

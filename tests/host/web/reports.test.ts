@@ -5,7 +5,7 @@ import { answerPicture, answerSheet, answerYear } from "../../../src/host/web/re
 const plan = { year: 2027, site: { clock: "UTC" } };
 const shell = { now: () => Date.UTC(2027, 4, 8), core: { horizonAt: () => null } };
 const visit = {
-  shell,
+  context: shell,
   stored: { id: "g", plans: [{ plan }], lines: [], usual: null },
 } as unknown as GardenRequest;
 
