@@ -50,7 +50,7 @@ test("one that moves nothing says so, and where nobody answered nothing is said"
 
 test("it is told till the next day's evening, and the newest answer counts", () => {
   const at = telling([6, 1], [CARROTS_OUT, "done"]);
-  const later = { ...at, shell: { ...at.context, now: () => at.context.now() + 40 * 3_600_000 } };
+  const later = { ...at, context: { ...at.context, now: () => at.context.now() + 40 * 3_600_000 } };
   expect(moved(later, CARROTS_OUT)).toBeNull();
   const undone = telling([6, 1], [CARROTS_OUT, "done"], [CARROTS_OUT, "undo: done"]);
   expect(moved(undone, CARROTS_OUT)?.join("\n")).toMatch(/sooner\)/);

@@ -63,7 +63,7 @@ describe("who is let in where", () => {
         rest,
       ).toHaveLength(1);
     expect(routeAt("nowhere")).toBeNull();
-    expect(routeAt("plan/2027/check")?.place.methods).toEqual(["POST"]);
+    expect(routeAt("plan/2027/check")?.route.methods).toEqual(["POST"]);
   });
 });
 
