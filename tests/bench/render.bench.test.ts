@@ -25,6 +25,7 @@ test("a whole render of sixty plantings is done within ten milliseconds once war
   const prices = await pricesOf();
   const rows: readonly (readonly [string, number])[] = [
     ["first call in a fresh isolate", prices.first],
+    ["reading the plan's text, when it is saved", prices.reading],
     ["the usual year, once when a plan is saved", prices.usual],
     ["a person's feed, never told before", prices.fresh],
     [`then all ${prices.events} tasks, from what was told`, prices.tasks],

@@ -57,10 +57,11 @@ diary:
 `;
 }
 
+const SOURCE = { garden: "sixty", file: "plans/sixty/2027.yaml", beside: {} };
+
 /** The checked plan with its usual days, as both are kept when it is saved. Throws where the text has a problem. */
 function checkedPlan(): string {
-  const file = "plans/sixty/2027.yaml";
-  const { plan, problems } = readPlan(gardenText(), { garden: "sixty", file, beside: {} });
+  const { plan, problems } = readPlan(gardenText(), SOURCE);
   if (plan === null) throw new Error(JSON.stringify(problems));
   const garden = { id: "sixty", plans: [plan] };
   return JSON.stringify({ ...garden, usual: buildBaseline(garden) });
@@ -138,6 +139,7 @@ export type Prices = {
   readonly events: number;
   readonly same: boolean;
   readonly first: number;
+  readonly reading: number;
   readonly usual: number;
   readonly fresh: number;
   readonly tasks: number;
@@ -154,19 +156,23 @@ async function prices(): Promise<Prices> {
   const firstMs = performance.now() - begun;
   const all = render(checked, NOW, ALL, NOTHING);
   const { usual: _, ...unread } = JSON.parse(checked);
-  const [usual = 0, fresh = 0, tasks = 0, again = 0, month = 0, placing = 0] = await medians([
-    () => buildBaseline(unread),
-    () => render(checked, NOW, IMRE, NOTHING),
-    () => another(first.events, NOW, ALL),
-    () => render(checked, NOW, IMRE, first),
-    () => render(checked, NOW + 31 * DAY_MS, ALL, all),
-    manyJobs(checked),
-  ]);
+  const text = gardenText();
+  const [reading = 0, usual = 0, fresh = 0, tasks = 0, again = 0, month = 0, placing = 0] =
+    await medians([
+      () => readPlan(text, SOURCE),
+      () => buildBaseline(unread),
+      () => render(checked, NOW, IMRE, NOTHING),
+      () => another(first.events, NOW, ALL),
+      () => render(checked, NOW, IMRE, first),
+      () => render(checked, NOW + 31 * DAY_MS, ALL, all),
+      manyJobs(checked),
+    ]);
   return {
     plantings: JSON.parse(checked).plans[0].plantings.length,
     events: all.text.split("BEGIN:VEVENT").length - 1,
     same: render(checked, NOW, IMRE, first).text === first.text,
     first: firstMs,
+    reading,
     usual,
     fresh,
     tasks,

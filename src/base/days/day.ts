@@ -4,6 +4,9 @@
  */
 export type Day = number & { readonly __day: unique symbol };
 
+/** Days from the first to the last, both inclusive. */
+export type DaySpan = { readonly from: Day; readonly to: Day };
+
 /** Monday 1 to Sunday 7, as ISO 8601 numbers them. */
 export type Weekday = 1 | 2 | 3 | 4 | 5 | 6 | 7;
 
@@ -34,7 +37,8 @@ export const WEEKDAYS = [
   "Sunday",
 ] as const;
 
-const MS_PER_DAY = 86_400_000;
+/** Milliseconds of a day in UTC, which has no clock changes. */
+export const MS_PER_DAY = 86_400_000;
 
 /** The day of that year, month (1 to 12) and day of the month (1 to 31), or null where the calendar has no such day. */
 export function dayOf(year: number, month: number, date: number): Day | null {
@@ -125,7 +129,7 @@ const ERA = 146_097;
 
 /**
  * 0 for 1 January to 364 for 31 December; 29 February counts as the 28th. Asked for more often than anything else, and
- * so reckoned in whole numbers.
+ * so calculated in whole numbers.
  * Source: the proleptic Gregorian calendar, counted from March so that a leap day is the last of its year.
  */
 export function dayOfYear(day: Day): number {

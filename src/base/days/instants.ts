@@ -1,7 +1,6 @@
 import { fromZonedTime } from "date-fns-tz";
-import type { Day } from "./day.ts";
+import { type Day, MS_PER_DAY } from "./day.ts";
 
-const MS_PER_DAY = 86_400_000;
 const MS_PER_MINUTE = 60_000;
 const MS_PER_SECOND = 1000;
 
@@ -12,7 +11,8 @@ export type Minute = number;
 export function isZone(zone: string): boolean {
   if (!/^[A-Za-z_]+(\/[A-Za-z0-9_+-]+)*$/.test(zone)) return false;
   try {
-    return new Intl.DateTimeFormat("en", { timeZone: zone }).format(0) !== "";
+    clockOf(zone);
+    return true;
   } catch {
     return false;
   }

@@ -1,14 +1,11 @@
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, type DaySpan, plus } from "../../base/days/day.ts";
 import type { Climate } from "./climate.ts";
 
 /** Days between looks at the highs, before the one that is found is looked at day by day. */
 const LOOK_EVERY_DAYS = 7;
 
-/** Days from one to another, both inclusive. */
-export type HighSearchSpan = { readonly from: Day; readonly to: Day };
-
 /** The first day of a span whose high reaches so much [°C], where highs do not cross it twice in a week; null where none does. */
-export function firstHigh(climate: Climate, { from, to }: HighSearchSpan, atC: number): Day | null {
+export function firstHigh(climate: Climate, { from, to }: DaySpan, atC: number): Day | null {
   const reaches = (day: Day) => climate.air(day).highC >= atC;
   let day = from;
   while (day <= to && !reaches(day)) day = plus(day, LOOK_EVERY_DAYS);

@@ -1,5 +1,13 @@
 import { getTimes } from "suncalc";
-import { DAYS_IN_YEAR, type Day, dayOf, dayOrThrow, partsOf, plus } from "../../base/days/day.ts";
+import {
+  DAYS_IN_YEAR,
+  type Day,
+  dayOf,
+  dayOrThrow,
+  MS_PER_DAY,
+  partsOf,
+  plus,
+} from "../../base/days/day.ts";
 import { type Minute, startOf } from "../../base/days/instants.ts";
 
 /** Where on earth: degrees, south and west negative. */
@@ -23,7 +31,6 @@ export type Sun = SunTimes &
     | { readonly kind: "never sets" }
   );
 
-const MS_PER_DAY = 86_400_000;
 const MS_PER_HOUR = 3_600_000;
 const MS_PER_MINUTE = 60_000;
 

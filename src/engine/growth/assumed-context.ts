@@ -1,5 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
-import { plus } from "../../base/days/day.ts";
+import { type Day, plus } from "../../base/days/day.ts";
 import { isRaised } from "../../garden/plan/planting-start.ts";
 import { type Anchor, type AnchorAct, anchorKey } from "./anchors.ts";
 import type { DateDecision } from "./date-decision.ts";

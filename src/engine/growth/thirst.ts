@@ -1,4 +1,12 @@
-import { type Day, dayOrThrow, earliest, latest, partsOf, plus } from "../../base/days/day.ts";
+import {
+  type Day,
+  type DaySpan,
+  dayOrThrow,
+  earliest,
+  latest,
+  partsOf,
+  plus,
+} from "../../base/days/day.ts";
 import type { Family } from "../../crops/facts.ts";
 import type { Site } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
@@ -32,7 +40,7 @@ const STAGES = { young: 0.2, full: 0.5, going: 0.85 } as const;
 const USUAL_DAYS = 90;
 
 /** A sowing while it drinks outdoors; both days inclusive. */
-export type DrinkingPeriod = { readonly from: Day; readonly to: Day; readonly ripe: Day };
+export type DrinkingPeriod = DaySpan & { readonly ripe: Day };
 
 /**
  * From the day a sowing is up or set out to its last harvest, at the latest the usual first frost, within its plan's

@@ -1,9 +1,10 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { degreesC } from "../../base/quantities/quantity.ts";
+import { capital } from "../../base/text/words.ts";
 import { isTender } from "../../crops/crops.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import type { Practice } from "./practice.ts";
-import { capital, how, type Sentence, why } from "./sentence.ts";
+import { how, type Sentence, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Whole days out before the nights of a ladder. Source: common practice. */

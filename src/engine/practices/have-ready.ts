@@ -1,9 +1,10 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { litres } from "../../base/quantities/quantity.ts";
+import { capital } from "../../base/text/words.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { mixInAllLitres } from "./hill.ts";
-import { capital, how, type Sentence, why } from "./sentence.ts";
+import { how, type Sentence, why } from "./sentence.ts";
 import {
   objectOf,
   plantingTask,

@@ -1,11 +1,12 @@
 import { plus, weekdayOf } from "../../base/days/day.ts";
 import { degreesC } from "../../base/quantities/quantity.ts";
+import { capital } from "../../base/text/words.ts";
 import { isTender } from "../../crops/crops.ts";
 import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import type { Practice } from "./practice.ts";
-import { capital, how, why } from "./sentence.ts";
+import { how, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Days before setting out by which the weekend of temptation has come. Source: house rule. */

@@ -50,14 +50,3 @@ export function lengthRange([least, most]: readonly [number, number]): TextPiece
   const from = cm(least);
   return least === most ? { quantity: from } : { quantity: from, upTo: cm(most) };
 }
-
-/** The text with its first letter large, as a sentence begins. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** Things joined as one says them: `a`, `a and b`, `a, b and c`. */
-export function list(things: readonly string[]): string {
-  if (things.length < 2) return things[0] ?? "";
-  return `${things.slice(0, -1).join(", ")} and ${things[things.length - 1] ?? ""}`;
-}

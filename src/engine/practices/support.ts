@@ -1,8 +1,9 @@
 import { plus } from "../../base/days/day.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import { isRaised } from "../../garden/plan/planting-start.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import type { Practice } from "./practice.ts";
-import { capital, how, why } from "./sentence.ts";
+import { how, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
 
 /** Days after it is sown or set out by which what it climbs stands: later its roots are hurt. Source: house rule. */
@@ -21,7 +22,7 @@ function tasks(context: SowingContext): readonly Task[] {
       minutes: 20,
       title: { verb: "Put up sticks for", object: objectOf(context), where: "bed" },
       say: [
-        how(`${capital(support.things.join(" and "))}. ${support.how}`),
+        how(`${capital(joinWords(support.things))}. ${support.how}`),
         why("Put up later, it goes through grown roots and after fallen plants."),
       ],
       because: () => [["On the day it goes in, ", { day: anchor.day }, "."]],

@@ -1,10 +1,11 @@
 import { plus } from "../../base/days/day.ts";
+import { joinWords } from "../../base/text/words.ts";
 import { isTender } from "../../crops/crops.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import type { Anchor } from "../growth/anchors.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import type { SharedPractice, WholeGarden } from "./practice.ts";
-import { caution, how, list, sign, why } from "./sentence.ts";
+import { caution, how, sign, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, sharedTask, type Task, window } from "./task.ts";
 
 const NAME = "warm the bed";
@@ -52,7 +53,7 @@ function warming(garden: WholeGarden, bed: Bed): readonly Task[] {
         ),
         sign("A handful of soil crumbles and does not smear."),
         why(
-          `It is for ${list(warm.map(({ context }) => objectOf(context)))}, from about `,
+          `It is for ${joinWords(warm.map(({ context }) => objectOf(context)))}, from about `,
           { day },
           " on; two to three weeks of sun under film warm it for them.",
         ),

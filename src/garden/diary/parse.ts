@@ -1,5 +1,6 @@
 import type { Quantity } from "../../base/quantities/quantity.ts";
 import { quantityFrom } from "../../base/quantities/read.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { Bed, DiaryLine, Plan } from "../model/plan.ts";
 import { slug } from "../plan/names.ts";
 import { DIARY_PHRASES, type PhraseMeaning, practiceFor } from "./acts.ts";
@@ -232,7 +233,7 @@ function observeUnnamed(
     .filter(({ under }) => under.includes("board"));
   const [only, second] = boarded;
   if (!only || second) {
-    const fits = boarded.map(sayPlanting).join(" and ");
+    const fits = joinWords(boarded.map(sayPlanting));
     return [note(attributed.line, only ? `it fits ${fits}` : "no planting is under a board")];
   }
   return [observationOf(attributed, meaning, { planting: only, sowing: null })];

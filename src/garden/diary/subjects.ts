@@ -1,4 +1,5 @@
 import type { Day } from "../../base/days/day.ts";
+import { joinWords } from "../../base/text/words.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
@@ -70,7 +71,7 @@ function among(name: string, groups: readonly (readonly Planting[])[]): DiarySub
     const fitting = plantingsNamed(name, group);
     const [only, second] = fitting;
     if (only && !second) return { planting: only, sowing: null };
-    if (only) return { why: `${name} fits ${fitting.map(sayPlanting).join(" and ")}` };
+    if (only) return { why: `${name} fits ${joinWords(fitting.map(sayPlanting))}` };
   }
   return { why: `no planting is called ${name}` };
 }

@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day, DaySpan } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
 import type { TextPosition } from "../../base/problems/problem.ts";
 import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
@@ -92,7 +92,7 @@ export type Person = {
 };
 
 /** Both days inclusive. `person` null: everybody. */
-export type Absence = { readonly person: string | null; readonly from: Day; readonly to: Day };
+export type Absence = DaySpan & { readonly person: string | null };
 
 /** A place that plants stand in. */
 export type Bed = {
@@ -146,7 +146,7 @@ export type Planting = {
   /** The gardener's own days. `start`: sown or planted on; `out`: set out on. */
   readonly fixed: { readonly start: Day | null; readonly out: Day | null };
   /** First and last day of a month or span the gardener named for the start (`plant: this October`). */
-  readonly within: { readonly from: Day; readonly to: Day } | null;
+  readonly within: DaySpan | null;
   readonly notBefore: Day | null;
   /** In the ground since then, sown under no earlier file. */
   readonly inSince: Day | null;

@@ -1,11 +1,16 @@
-import { type Day, dayOf, dayOrThrow, midway, partsOf, plus } from "../../base/days/day.ts";
+import {
+  type Day,
+  type DaySpan,
+  dayOf,
+  dayOrThrow,
+  midway,
+  partsOf,
+  plus,
+} from "../../base/days/day.ts";
 import type { Plan, Site } from "./plan.ts";
 
-/** First and last day, both inclusive. */
-export type PlanSeason = { readonly from: Day; readonly to: Day };
-
 /** Seasons by the very plan they were asked of, which everything asks. A memo, nothing more. */
-const seasonCache = new WeakMap<object, PlanSeason>();
+const seasonCache = new WeakMap<object, DaySpan>();
 
 /**
  * First and last day of a plan's season, both inclusive. With frost: from the middle of the dormant time
@@ -13,7 +18,7 @@ const seasonCache = new WeakMap<object, PlanSeason>();
  * season so runs from winter to winter too. Without frost: the calendar year, or July to June where the
  * latitude is south. Seasons of one place follow each other without gap or overlap.
  */
-export function seasonOf(plan: Pick<Plan, "year" | "site">): PlanSeason {
+export function seasonOf(plan: Pick<Plan, "year" | "site">): DaySpan {
   const known = seasonCache.get(plan);
   if (known) return known;
   const season = calculateSeason(plan);
@@ -21,7 +26,7 @@ export function seasonOf(plan: Pick<Plan, "year" | "site">): PlanSeason {
   return season;
 }
 
-function calculateSeason(plan: Pick<Plan, "year" | "site">): PlanSeason {
+function calculateSeason(plan: Pick<Plan, "year" | "site">): DaySpan {
   const { lastFrost, firstFrost } = plan.site;
   if (lastFrost === null || firstFrost === null) return seasonWithoutFrost(plan);
   const from = middleOfDormancy(lastFrost.usual, firstFrost.usual, 0);

@@ -1,9 +1,10 @@
 import type { Problem } from "../../base/problems/problem.ts";
+import { nearest } from "../../base/text/nearest.ts";
+import { joinWords } from "../../base/text/words.ts";
 import { cropNamed } from "../../crops/crops.ts";
 import type { Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { slug } from "./names.ts";
-import { joinWords, nearest } from "./nearest.ts";
 import type { UnlinkedPlanting } from "./plantings.ts";
 import type { Words } from "./tree.ts";
 

@@ -1,8 +1,8 @@
+import { suggestion } from "../../base/text/nearest.ts";
 import type { Absence, Person } from "../model/plan.ts";
 import { spansIn } from "./calendar-file.ts";
 import { diagnostic } from "./codes.ts";
 import { type DayReadContext, readSpan } from "./dates.ts";
-import { suggestion } from "./nearest.ts";
 import { doubtOutsideSeason, personKey } from "./people.ts";
 import { itemsOf, sliceWords, type Tree, type Words } from "./tree.ts";
 import type { CompanionFiles } from "./weather.ts";

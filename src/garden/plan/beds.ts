@@ -1,11 +1,11 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import { type Quantity, quantity, unitFrom } from "../../base/quantities/quantity.ts";
 import { numberFrom, quantityFrom } from "../../base/quantities/read.ts";
+import { suggestion } from "../../base/text/nearest.ts";
 import type { Bed } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { readDrip } from "./drip.ts";
 import { namer } from "./names.ts";
-import { suggestion } from "./nearest.ts";
 import { type ReadLog, unclearQuantity } from "./place.ts";
 import {
   entriesOf,

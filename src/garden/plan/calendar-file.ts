@@ -1,7 +1,6 @@
 import ICAL from "ical.js";
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, type DaySpan, MS_PER_DAY, plus } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
-import type { DaySpan } from "./dates.ts";
 
 /** An event shorter than this is no absence but an appointment [ms]. Source: house rule, most of a day and a night. */
 const LEAST_MS = 20 * 3_600_000;
@@ -76,4 +75,4 @@ function spanOf(
 }
 
 const dayOfDate = ({ year, month, day }: ICAL.Time): Day =>
-  (Date.UTC(year, month - 1, day) / 86_400_000) as Day;
+  (Date.UTC(year, month - 1, day) / MS_PER_DAY) as Day;

@@ -1,7 +1,7 @@
 import * as v from "valibot";
 import type { Problem, TextPosition } from "../../base/problems/problem.ts";
+import { nearest } from "../../base/text/nearest.ts";
 import { type Code, diagnostic } from "./codes.ts";
-import { nearest } from "./nearest.ts";
 import { CheckedPlanSchema, WeatherSchema } from "./shape.ts";
 import { plainValueOf, type Tree, valueUnder } from "./tree.ts";
 

@@ -1,11 +1,18 @@
-import { type Day, dayOf, MONTHS, monthStart, partsOf, plus, sayDay } from "../../base/days/day.ts";
+import {
+  type Day,
+  type DaySpan,
+  dayOf,
+  MONTHS,
+  monthStart,
+  partsOf,
+  plus,
+  sayDay,
+} from "../../base/days/day.ts";
 import type { Problem } from "../../base/problems/problem.ts";
+import { nearest } from "../../base/text/nearest.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import { type Code, diagnostic } from "./codes.ts";
-import { nearest } from "./nearest.ts";
 import { sliceWords, type Words } from "./tree.ts";
-
-/** First and last day, both inclusive. */
-export type DaySpan = { readonly from: Day; readonly to: Day };
 
 /** Month (1 to 12) and date as written; `year` null where it is not said. */
 export type WrittenDate = {
@@ -63,8 +70,6 @@ function dateWithMonthName(
   return { wrong: { code: "day-unclear", is: `${excerpt(text)} is not a day`, shouldBe: right } };
 }
 
-const capital = (word: string) => word.slice(0, 1).toUpperCase() + word.slice(1);
-
 function checkedDate(
   month: number,
   date: number,
@@ -88,9 +93,9 @@ function bothReadings(a: number, b: number, text: string): DateFault {
     code: "two-readings",
     is:
       both.length > 1
-        ? `${excerpt(text)} can be ${both.join(" or ")}`
+        ? `${excerpt(text)} can be ${joinWords(both, "or")}`
         : `${excerpt(text)} is in figures`,
-    shouldBe: `Write ${both.join(" or ")}`,
+    shouldBe: `Write ${joinWords(both, "or")}`,
   };
 }
 

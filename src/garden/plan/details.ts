@@ -1,8 +1,9 @@
 import { quantityFrom } from "../../base/quantities/read.ts";
+import { nearest, suggestion } from "../../base/text/nearest.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Amount, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
-import { joinWords, nearest, suggestion } from "./nearest.ts";
 import { wordListUnder } from "./people.ts";
 import { type ReadLog, unclearQuantity } from "./place.ts";
 import {

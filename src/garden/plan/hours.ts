@@ -1,9 +1,9 @@
 import { WEEKDAYS, type Weekday } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
 import type { Problem } from "../../base/problems/problem.ts";
+import { nearest } from "../../base/text/nearest.ts";
 import type { Hours } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
-import { nearest } from "./nearest.ts";
 import { splitWords, type Words } from "./tree.ts";
 
 const ALL: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];

@@ -1,7 +1,7 @@
 import type { Problem } from "../../base/problems/problem.ts";
+import { nearest } from "../../base/text/nearest.ts";
 import { cropNamed, cropNames } from "../../crops/crops.ts";
 import { diagnostic } from "./codes.ts";
-import { nearest } from "./nearest.ts";
 import { phraseKeys } from "./phrase.ts";
 import { PLANTING_KEY_NAMES } from "./shape.ts";
 import {

@@ -1,6 +1,6 @@
 import type { Measures } from "../../base/quantities/quantity.ts";
+import { suggestion } from "../../base/text/nearest.ts";
 import { diagnostic } from "./codes.ts";
-import { suggestion } from "./nearest.ts";
 import type { ReadLog } from "./place.ts";
 import { type Tree, valueUnder, wordsUnder } from "./tree.ts";
 

@@ -1,9 +1,11 @@
+import type { DaySpan } from "../../base/days/day.ts";
+import { suggestion } from "../../base/text/nearest.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { Person } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
-import type { DayReadContext, DaySpan } from "./dates.ts";
+import type { DayReadContext } from "./dates.ts";
 import { readHours } from "./hours.ts";
 import { namer, slug } from "./names.ts";
-import { suggestion } from "./nearest.ts";
 import type { ReadLog } from "./place.ts";
 import { namedPractice, PRACTICE_NAMES } from "./practices.ts";
 import {
@@ -88,7 +90,8 @@ export function personKey(
   const found = people.find((person) => slug(person.name) === slug(words.text));
   if (found) return found.key;
   const names = people.map(({ name }) => name);
-  const advice = names.length > 0 ? `Write ${names.join(" or ")}` : "Name the people under people";
+  const advice =
+    names.length > 0 ? `Write ${joinWords(names, "or")}` : "Name the people under people";
   problems.push(
     diagnostic(
       "nobody-called",

@@ -1,6 +1,6 @@
 import type { Problem } from "../../base/problems/problem.ts";
+import { editDistance, editDistanceWithin } from "../../base/text/nearest.ts";
 import { diagnostic } from "./codes.ts";
-import { editDistance } from "./nearest.ts";
 import { PLANTED_PARTS } from "./planting-start.ts";
 import { leafOf, sliceWords, type TreeEntry, type Words, wordsAt } from "./tree.ts";
 
@@ -172,36 +172,50 @@ function unknownPiece(piece: Words, near: string | null): Problem {
   );
 }
 
-const HEADS = PHRASE_FORMS.map(({ like }) => like.replace(/^\d+ /, "# "));
+/** A phrase's part as it is compared: in small letters, numbers as `#`, with its first two words. */
+type PartWords = { readonly text: string; readonly first: string; readonly second: string };
+
+function partWordsOf(text: string): PartWords {
+  const [first = "", second = ""] = text.split(" ");
+  return { text: text.slice(0, LONGEST_COMPARED), first, second };
+}
+
+/** Letters of a part that are compared with a form. Source: house rule; every form's example is much shorter. */
+const LONGEST_COMPARED = 40;
+
+const EXAMPLES = PHRASE_FORMS.map(({ like }) => ({
+  like,
+  words: partWordsOf(like.toLowerCase().replace(/^\d+ /, "# ")),
+}));
 
 /**
  * The form that a part nearly is, as its example, or null: a known first word with something else behind it, a
  * number with a misspelt word, or a first word that is misspelt by a letter or two.
  */
 export function nearMiss(text: string): string | null {
-  const small = text.toLowerCase().replace(/^[\d.,/½¼¾]+ ?/u, "# ");
+  const part = partWordsOf(text.toLowerCase().replace(/^[\d.,/½¼¾]+ ?/u, "# "));
   let best: { readonly like: string; readonly far: number } | null = null;
-  HEADS.forEach((head, index) => {
-    const far = farFrom(small, head.toLowerCase());
-    if (far !== null && (best === null || far < best.far))
-      best = { like: PHRASE_FORMS[index]?.like ?? "", far };
-  });
-  const found = best as { readonly like: string; readonly far: number } | null;
-  if (found) return found.like;
-  return small.startsWith("# ") ? "18 plants" : null;
+  for (const { like, words } of EXAMPLES) {
+    const far = farFrom(part, words);
+    if (far !== null && (best === null || far < best.far)) best = { like, far };
+  }
+  if (best) return best.like;
+  return part.text.startsWith("# ") ? "18 plants" : null;
 }
 
-function farFrom(text: string, head: string): number | null {
-  const whole = editDistance(text.slice(0, 40), head);
-  if (whole <= Math.max(1, Math.floor(head.length / 4))) return whole;
-  const [first = "", second = ""] = head.split(" ");
-  const [word = "", next = ""] = text.split(" ");
-  if (first === "#")
-    return word === "#" && editDistance(next, second) <= 2 ? editDistance(next, second) : null;
-  const slip = editDistance(word, first);
-  if (slip === 0) return 1 + whole / 10;
-  const many = text.includes(" ");
-  return many && first.length >= 4 && slip <= (first.length >= 6 ? 2 : 1)
-    ? slip + whole / 10
-    : null;
+/** How far a part is from a form's example, smaller being nearer; null where it is another thing. */
+function farFrom(part: PartWords, example: PartWords): number | null {
+  const limit = Math.max(1, Math.floor(example.text.length / 4));
+  const whole = editDistanceWithin(part.text, example.text, limit);
+  if (whole !== null) return whole;
+  if (example.first === "#")
+    return part.first === "#" ? editDistanceWithin(part.second, example.second, 2) : null;
+  const slips = editDistanceWithin(part.first, example.first, slipsAllowed(part, example));
+  return slips === null ? null : Math.max(1, slips) + editDistance(part.text, example.text) / 10;
+}
+
+/** Wrong letters that a first word may have, where more words follow it. Source: house rule; shorter words turn into others. */
+function slipsAllowed(part: PartWords, { first }: PartWords): number {
+  if (!part.text.includes(" ") || first.length < 4) return 0;
+  return first.length >= 6 ? 2 : 1;
 }

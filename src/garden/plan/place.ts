@@ -2,10 +2,10 @@ import { isZone, zoneNames } from "../../base/days/instants.ts";
 import type { Problem } from "../../base/problems/problem.ts";
 import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
 import { quantityFrom } from "../../base/quantities/read.ts";
+import { nearest } from "../../base/text/nearest.ts";
 import type { FilledDefault, Risk, Site } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { readFrosts } from "./frosts.ts";
-import { nearest } from "./nearest.ts";
 import { numberUnder, splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 import { type CompanionFiles, readWeather, type WeatherResult } from "./weather.ts";
 

@@ -1,9 +1,10 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day, DaySpan } from "../../base/days/day.ts";
+import { suggestion } from "../../base/text/nearest.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Bed, Person, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
-import { type DayReadContext, type DaySpan, readSpan } from "./dates.ts";
-import { joinWords, suggestion } from "./nearest.ts";
+import { type DayReadContext, readSpan } from "./dates.ts";
 import { doubtOutsideSeason } from "./people.ts";
 import type { ReadLog } from "./place.ts";
 import { type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";

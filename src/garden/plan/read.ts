@@ -1,3 +1,4 @@
+import type { DaySpan } from "../../base/days/day.ts";
 import { type Problem, sortProblems } from "../../base/problems/problem.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
 import type { Plan, Site } from "../model/plan.ts";
@@ -7,7 +8,6 @@ import { readAway } from "./away.ts";
 import { readBeds } from "./beds.ts";
 import { checkPlan } from "./check.ts";
 import { diagnostic } from "./codes.ts";
-import type { DaySpan } from "./dates.ts";
 import { readDiary, takeDiary } from "./diary.ts";
 import { doubtsOf } from "./doubts.ts";
 import { inKeyForm } from "./keyform.ts";

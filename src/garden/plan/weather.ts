@@ -1,12 +1,12 @@
 import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
+import { suggestion } from "../../base/text/nearest.ts";
 import type { Normals } from "../model/plan.ts";
 import { checkWeather } from "./check.ts";
 import { diagnostic } from "./codes.ts";
 import type { WeatherFrosts } from "./frost-sides.ts";
 import { FROST_SPREAD_DAYS } from "./frosts.ts";
 import { readMeans } from "./means.ts";
-import { suggestion } from "./nearest.ts";
 import { readNights } from "./nights.ts";
 import { stationFrosts } from "./station-frosts.ts";
 import { itemsOf, numberUnder, type Tree, valueUnder } from "./tree.ts";

@@ -1,5 +1,5 @@
 import type { Problem } from "../../base/problems/problem.ts";
-import { nearest } from "../plan/nearest.ts";
+import { nearest } from "../../base/text/nearest.ts";
 import { type Table, type TableRow, wrong } from "./table.ts";
 
 /** What a column holds. */

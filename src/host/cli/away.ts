@@ -1,4 +1,4 @@
-import { list } from "../../engine/practices/sentence.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { awayReports } from "../../views/away/report.ts";
 import { awayTexts } from "../../views/away/texts.ts";
@@ -39,7 +39,7 @@ function run(call: Call): Exit {
 /** `Oda away`, or that everybody is. */
 function who(away: readonly string[], plan: Plan): string {
   if (away.length === plan.people.length) return "Everybody away";
-  return `${list(away.map(voiceOf(plan, "household").nameOf))} away`;
+  return `${joinWords(away.map(voiceOf(plan, "household").nameOf))} away`;
 }
 
 /** `away PLAN [--for PERSON] [--on DAY]`: for each absence from today on, what to do before, what waits, the neighbour's list, and what to look at after. */

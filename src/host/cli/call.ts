@@ -1,6 +1,5 @@
 import { buildSchedule, type Garden, horizonAt, type Schedule } from "../../app/feed.ts";
-import type { Day } from "../../base/days/day.ts";
-import { dayFromIso } from "../../base/days/day.ts";
+import { type Day, dayFromIso } from "../../base/days/day.ts";
 import { dayAt, startOf } from "../../base/days/instants.ts";
 import { sayProblem } from "../../base/problems/problem.ts";
 import type { GardenSeason } from "../../engine/beds/lives.ts";

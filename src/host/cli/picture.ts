@@ -1,3 +1,4 @@
+import { joinWords } from "../../base/text/words.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { drawPicture } from "../../views/pictures/picture.ts";
@@ -32,10 +33,9 @@ function run(call: Call): Exit {
 
 function oneOf<T extends string>(all: readonly T[], option: string, value: string | undefined): T {
   const found = all.find((each) => each === value);
-  const choices = `${all.slice(0, -1).join(", ")} or ${all[all.length - 1]}`;
-  if (!found)
-    throw new WrongUsage(`--${option}${value === undefined ? "" : ` ${value}`}: ${choices}`);
-  return found;
+  if (found) return found;
+  const given = value === undefined ? "" : ` ${value}`;
+  throw new WrongUsage(`--${option}${given}: ${joinWords(all, "or")}`);
 }
 
 /** The plan of the year asked for, else the one whose season today lies in, of those that were named. */

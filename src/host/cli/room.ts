@@ -1,7 +1,8 @@
 import { isoOf } from "../../base/days/day.ts";
+import { nearest } from "../../base/text/nearest.ts";
+import { joinWords } from "../../base/text/words.ts";
 import { type BedSpace, roomIn } from "../../engine/beds/room.ts";
 import type { Bed } from "../../garden/model/plan.ts";
-import { joinWords, nearest } from "../../garden/plan/nearest.ts";
 import { type RoomText, roomText } from "../../views/events/room.ts";
 import {
   type Call,

@@ -1,7 +1,7 @@
 import { isoOf } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
+import { capital } from "../../base/text/words.ts";
 import { CROPS } from "../../crops/crops.ts";
-import { capital } from "../../engine/practices/sentence.ts";
 import { type FirstAnswers, firstPlan } from "../../garden/plan/first-plan.ts";
 import { pathOf } from "../links/mac.ts";
 import { writeSegment } from "../links/segment.ts";

@@ -1,5 +1,5 @@
 import { sayDay } from "../../base/days/day.ts";
-import { capital, list } from "../../engine/practices/sentence.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import { HARM_WEIGHT } from "../../engine/schedule/schedule-tasks.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
@@ -54,7 +54,7 @@ function lookLines(
 
 function traysBackLine({ plants, hardeningFloorC }: TrayCareNeed): string {
   const on = hardeningFloorC === null ? "" : " Out of the shade by the hour, as before.";
-  return `Trays of ${list(plants)}: water what is dry.${on}`;
+  return `Trays of ${joinWords(plants)}: water what is dry.${on}`;
 }
 
 function pickingLines(

@@ -1,6 +1,6 @@
 import { degreesC } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
-import { list } from "../../engine/practices/sentence.ts";
+import { joinWords } from "../../base/text/words.ts";
 import { roundMinutes } from "../../engine/practices/task.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
@@ -49,7 +49,7 @@ function roofBeforeLine(need: AwayNeed, plan: Plan): readonly string[] {
 }
 
 function traysBeforeLine({ plants, hardeningFloorC }: TrayCareNeed, { measures }: Plan): string {
-  const names = `10 min: Trays of ${list(plants)}`;
+  const names = `10 min: Trays of ${joinWords(plants)}`;
   if (hardeningFloorC === null)
     return `${names}: good light without hard sun, on a wet mat, watered well.`;
   const floor = sayQuantity(degreesC(hardeningFloorC), measures);
@@ -101,7 +101,7 @@ function coverLines({ jobs, plan }: AwayContext): readonly string[] {
   const frost = jobs.neighbour.filter(({ task }) => task.practice === "first frost");
   if (frost.length === 0) return [];
   const beds = new Set(frost.map(({ task }) => bedName(plan, task.bed) || task.title.object));
-  return [`10 min: Covers and pegs, laid ready: ${list([...beds])}.`];
+  return [`10 min: Covers and pegs, laid ready: ${joinWords([...beds])}.`];
 }
 
 /** Once for all beds, whether the week's own watering falls before they go or only the days to come ask for it. */

@@ -1,22 +1,19 @@
-import { type Day, latest, plus } from "../../base/days/day.ts";
+import { type Day, type DaySpan, latest, plus } from "../../base/days/day.ts";
 import { householdOf } from "../../engine/schedule/household.ts";
 import type { Absence, Plan } from "../../garden/model/plan.ts";
 
-/** Days from one to another, both inclusive. */
-export type AwaySpan = { readonly from: Day; readonly to: Day };
-
 /** An absence of one or more of the household, and who is left at home with the garden. */
-export type Leave = AwaySpan & {
+export type Leave = DaySpan & {
   /** Keys of those who go, in the plan's order; empty where the plan names nobody. */
   readonly away: readonly string[];
   /** Keys of those who are there on some day of it, in the plan's order. */
   readonly home: readonly string[];
   /** Spells of it with everybody away, in order; none while somebody is left. */
-  readonly alone: readonly AwaySpan[];
+  readonly alone: readonly DaySpan[];
 };
 
 /** Whether a day lies in a span. */
-export const isIn = (day: Day, { from, to }: AwaySpan): boolean => day >= from && day <= to;
+export const isIn = (day: Day, { from, to }: DaySpan): boolean => day >= from && day <= to;
 
 /**
  * The plan's absences that are not over on a day, by their first day. Those of equal days are one; those that only
@@ -49,13 +46,13 @@ function leaveOf(plan: Plan, absences: readonly Absence[]): readonly Leave[] {
 }
 
 /** Every day of a span, in order. */
-export function daysWithin({ from, to }: AwaySpan): readonly Day[] {
+export function daysWithin({ from, to }: DaySpan): readonly Day[] {
   return Array.from({ length: to - from + 1 }, (_, i) => plus(from, i));
 }
 
 /** Rising days as spells without a gap. */
-function joinIntoSpans(days: readonly Day[]): readonly AwaySpan[] {
-  const spells: AwaySpan[] = [];
+function joinIntoSpans(days: readonly Day[]): readonly DaySpan[] {
+  const spells: DaySpan[] = [];
   for (const day of days) {
     const last = spells.at(-1);
     if (last && last.to === plus(day, -1)) spells[spells.length - 1] = { ...last, to: day };
@@ -71,7 +68,7 @@ export const goesLast = ({ alone, from }: Leave): boolean => !alone[0] || alone[
 export const comesFirst = ({ alone, to }: Leave): boolean => (alone.at(-1)?.to ?? to) === to;
 
 /** How many days of a span nobody is left [days]. */
-export function daysAlone({ alone }: Leave, span: AwaySpan): number {
+export function daysAlone({ alone }: Leave, span: DaySpan): number {
   let days = 0;
   for (const { from, to } of alone)
     days += Math.max(0, Math.min(to, span.to) - latest(from, span.from) + 1);

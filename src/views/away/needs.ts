@@ -1,4 +1,4 @@
-import { type Day, earliest } from "../../base/days/day.ts";
+import { type Day, type DaySpan, earliest } from "../../base/days/day.ts";
 import { isReached } from "../../engine/growth/milestones.ts";
 import { anchorOf, inPlace, type SowingContext } from "../../engine/growth/sowing-context.ts";
 import { upMilestone } from "../../engine/growth/up.ts";
@@ -8,14 +8,14 @@ import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { isRaised } from "../../garden/plan/planting-start.ts";
 import type { AwayNeed, EmergenceNeed, PickingNeed, TrayCareNeed, VentNeed } from "./away-need.ts";
-import { type AwaySpan, isIn } from "./leave.ts";
+import { isIn } from "./leave.ts";
 import { awayWaterNeedsIn } from "./water-needs.ts";
 
 /** What the garden asks for in some days: under a roof first, then as the plan's plantings stand, water last. Empty in winter. `placed` is the feed's. */
 export function needsOf(
   garden: WholeGarden,
   scheduled: readonly ScheduledTask[],
-  span: AwaySpan,
+  span: DaySpan,
 ): readonly AwayNeed[] {
   const trays = traysIn(garden, scheduled, span);
   return [
@@ -31,7 +31,7 @@ export function needsOf(
 function traysIn(
   garden: WholeGarden,
   scheduled: readonly ScheduledTask[],
-  span: AwaySpan,
+  span: DaySpan,
 ): readonly TrayCareNeed[] {
   const inTrays = garden.contexts.filter((context) => {
     const { start, inSince } = context.planting;
@@ -54,7 +54,7 @@ function traysIn(
 function isHardening(
   { planting }: SowingContext,
   scheduled: readonly ScheduledTask[],
-  span: AwaySpan,
+  span: DaySpan,
 ): boolean {
   return scheduled.some(
     ({ task, day }) =>
@@ -75,7 +75,7 @@ function traysOf(
 function ventsIn(
   { plan, contexts }: WholeGarden,
   trays: readonly TrayCareNeed[],
-  span: AwaySpan,
+  span: DaySpan,
 ): readonly VentNeed[] {
   const inIt = contexts.some(
     (context) => context.bed?.kind === "greenhouse" && standsDuring(context, span),
@@ -83,7 +83,7 @@ function ventsIn(
   return inIt || (plan.site.greenhouse && trays.length > 0) ? [{ kind: "vents" }] : [];
 }
 
-function standsDuring(context: SowingContext, span: AwaySpan): boolean {
+function standsDuring(context: SowingContext, span: DaySpan): boolean {
   const from = inPlace(context)?.day ?? null;
   return from !== null && from <= span.to && endOf(context) >= span.from;
 }
@@ -99,7 +99,7 @@ const GROWS_OUT_DAYS = 3;
 function pickingOf(
   context: SowingContext,
   scheduled: readonly ScheduledTask[],
-  span: AwaySpan,
+  span: DaySpan,
 ): readonly PickingNeed[] {
   const first = firstPick(context, scheduled);
   const { kind, holdsDays } = context.crop.harvest;
@@ -123,7 +123,7 @@ function firstPick(
 function emergenceOf(
   context: SowingContext,
   scheduled: readonly ScheduledTask[],
-  span: AwaySpan,
+  span: DaySpan,
 ): readonly EmergenceNeed[] {
   const { key, start, bed } = context.planting;
   const up = upMilestone(context);

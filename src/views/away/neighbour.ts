@@ -1,5 +1,5 @@
 import { earliest, sayDay } from "../../base/days/day.ts";
-import { capital, list } from "../../engine/practices/sentence.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, sayWeekday, type Voice } from "../events/sentences.ts";
@@ -64,7 +64,7 @@ function roofNeighbourLine(need: AwayNeed, plan: Plan): readonly string[] {
 function traysNeighbourLine({ plants, hardeningFloorC }: TrayCareNeed, plan: Plan): string {
   const inside = plan.site.greenhouse ? "in the greenhouse" : "on the sill";
   const where = hardeningFloorC === null ? inside : "in the shade outdoors";
-  return `Every day: small plants in trays (${list(plants)}), ${where}. Dry on top? Water them gently.`;
+  return `Every day: small plants in trays (${joinWords(plants)}), ${where}. Dry on top? Water them gently.`;
 }
 
 /** `South bed, tomatoes`, or what they are where they stand in no bed. */

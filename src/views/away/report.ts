@@ -1,11 +1,11 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day, DaySpan } from "../../base/days/day.ts";
 import type { GardenSeason } from "../../engine/beds/lives.ts";
 import { householdOf } from "../../engine/schedule/household.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { inBedOrder, inHarmOrder } from "../events/sessions.ts";
 import type { AwayNeed } from "./away-need.ts";
-import { type AwaySpan, type Leave, leavesOf } from "./leave.ts";
+import { type Leave, leavesOf } from "./leave.ts";
 import {
   type AwayListName,
   type AwayLists,
@@ -102,7 +102,7 @@ function isForPerson(
 }
 
 /** From the first day nobody is left to the last; all of the absence where those at home leave something to a neighbour; else null. */
-function unattendedSpan({ alone, from, to }: Leave, asksNeighbour: boolean): AwaySpan | null {
+function unattendedSpan({ alone, from, to }: Leave, asksNeighbour: boolean): DaySpan | null {
   const [first] = alone;
   const last = alone.at(-1);
   if (first && last) return { from: first.from, to: last.to };

@@ -1,5 +1,5 @@
 import { sayDay } from "../../base/days/day.ts";
-import { list } from "../../engine/practices/sentence.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayDays, sayWeekday, voiceOf } from "../events/sentences.ts";
@@ -60,7 +60,7 @@ function homeText({ report, plan, jobs }: AwayContext): readonly AwayText[] {
   const byPeople = new Map<string, ScheduledTask[]>();
   for (const job of jobs.home) {
     const people = job.people.length > 0 ? job.people : report.leave.home;
-    const who = `${list(people.map(nameOf))} ${people.length === 1 ? "has" : "have"}:`;
+    const who = `${joinWords(people.map(nameOf))} ${people.length === 1 ? "has" : "have"}:`;
     byPeople.set(who, [...(byPeople.get(who) ?? []), job]);
   }
   const lines = [...byPeople].flatMap(([who, theirs]) => [
@@ -81,7 +81,7 @@ function neighbourText({ report, plan, jobs, scheduled }: AwayContext): readonly
   if (leave.alone.length === 0 && jobs.neighbour.length === 0) return [];
   const voice = voiceOf(plan, "reader");
   const { orders, cautions } = neighbourList(jobs.neighbour, needs, { plan, voice, scheduled });
-  const days = leave.alone.length > 0 ? list(leave.alone.map(sayDays)) : sayDays(leave);
+  const days = leave.alone.length > 0 ? joinWords(leave.alone.map(sayDays)) : sayDays(leave);
   const shown = orders.length > 0 ? orders : ["Nothing needs a neighbour."];
   const ends = orders.length > 0 ? [...cautions, ALL_ELSE] : [];
   return [buildAwayText("neighbour", `For the neighbour, ${days}`, shown, ends)];

@@ -1,15 +1,14 @@
-import { plus } from "../../base/days/day.ts";
+import { type DaySpan, plus } from "../../base/days/day.ts";
 import { areaM2Of, dripMinutes, litresOn, runsOf } from "../../engine/growth/watering.ts";
 import type { WholeGarden } from "../../engine/practices/practice.ts";
 import { dryWeeksOf, type WaterNeed as WeeklyNeed } from "../../engine/practices/weekly-need.ts";
 import type { AwayWaterNeed } from "./away-need.ts";
-import type { AwaySpan } from "./leave.ts";
 
 /** Days from a week's Monday to its Sunday. */
 const TO_SUNDAY = 6;
 
 /** What each bed wants in the weeks that the span touches, its driest week's, in the order they first want any; none in wet weeks. The feed's own weekly need. */
-export function awayWaterNeedsIn(garden: WholeGarden, span: AwaySpan): readonly AwayWaterNeed[] {
+export function awayWaterNeedsIn(garden: WholeGarden, span: DaySpan): readonly AwayWaterNeed[] {
   const byBed = new Map<string | null, AwayWaterNeed>();
   for (const { monday, needs } of dryWeeksOf(garden)) {
     if (monday > span.to || plus(monday, TO_SUNDAY) < span.from) continue;

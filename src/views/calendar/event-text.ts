@@ -6,13 +6,13 @@ import {
   type ICalEventData,
   ICalEventTransparency,
 } from "ical-generator";
+import { MS_PER_DAY } from "../../base/days/day.ts";
 import type { Event } from "../events/event.ts";
 import { cleanLine, cleanLink, cleanText, shortenLine } from "./clean.ts";
 import { foldLongLines } from "./fold.ts";
 import { type Revision, wholeSecond } from "./ledger.ts";
 import { repairEvent } from "./repair.ts";
 
-const MS_PER_DAY = 86_400_000;
 const MINUTES_PER_DAY = 1440;
 const LONGEST_TITLE = 60;
 

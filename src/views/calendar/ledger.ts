@@ -1,5 +1,7 @@
+import { MS_PER_DAY } from "../../base/days/day.ts";
+
 const SECOND = 1000;
-const TOMBSTONE_MS = 400 * 86_400_000;
+const TOMBSTONE_MS = 400 * MS_PER_DAY;
 
 /**
  * What a feed last told of one event. `fingerprint` stands for everything told, `when` for its days and times

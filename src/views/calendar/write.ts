@@ -1,11 +1,10 @@
+import { MS_PER_DAY } from "../../base/days/day.ts";
 import type { Event } from "../events/event.ts";
 import { type EventWording, writeEvent } from "./event-text.ts";
 import { fingerprintOf } from "./fingerprint.ts";
 import { headAndFoot } from "./head.ts";
 import { advanceLedger, type Ledger, type LedgerEvent } from "./ledger.ts";
 import { uidOf } from "./uid.ts";
-
-const MS_PER_DAY = 86_400_000;
 
 /** Raised when the way an event is written changes, so that every event is told anew. */
 const FORMAT_VERSION = 1;

@@ -1,3 +1,4 @@
+import { MS_PER_DAY } from "../../base/days/day.ts";
 import type { Event } from "./event.ts";
 
 /** What events were told with before they changed or fell away, by their keys: ids of tasks, and when that ended [ms since 1970 UTC]. */
@@ -6,7 +7,7 @@ export type FormerTasks = Readonly<
 >;
 
 /** As long as a phone may show what it last fetched [ms]. Source: house rule: two weeks out of reach. */
-const FORMER_TASKS_MS = 14 * 86_400_000;
+const FORMER_TASKS_MS = 14 * MS_PER_DAY;
 
 /**
  * What has to be remembered once a garden is told anew: every task that an event had and has no longer, so that a phone

@@ -1,10 +1,10 @@
 import { plus } from "../../base/days/day.ts";
 import { degreesC, type Measures } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import type { BedTonight, FrostTonight, PlantTonight } from "../../engine/beds/frost-tonight.ts";
 import type { FrostNeed, LeaveReason } from "../../engine/beds/night-needs.ts";
 import type { Tray } from "../../engine/beds/trays-tonight.ts";
-import { capital, list } from "../../engine/practices/sentence.ts";
 import { sayWeekday } from "./sentences.ts";
 
 /** What has one name, and the lines under it. */
@@ -70,7 +70,7 @@ function nightBedSection(bed: BedTonight, only: boolean): Section {
 
 function plantsLine(plants: readonly PlantTonight[]): string {
   const [first] = plants;
-  const names = list([...new Set(plants.map(({ name }) => name))]);
+  const names = joinWords([...new Set(plants.map(({ name }) => name))]);
   return first ? needLine(first.need, names, plants) : "";
 }
 
@@ -147,6 +147,6 @@ function footLines(report: FrostTonight): readonly string[] {
     : [];
   const { unknown } = report;
   const asks =
-    unknown.length > 0 ? [`Not known here: ${list(unknown)}. See to them yourself.`] : [];
+    unknown.length > 0 ? [`Not known here: ${joinWords(unknown)}. See to them yourself.`] : [];
   return [...water, ...covers, ...asks].map(capital);
 }

@@ -1,12 +1,12 @@
 import { type Day, sayDay } from "../../base/days/day.ts";
 import { cm, type Measures } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import type { SeasonEnd, StartChance } from "../../engine/beds/chances.ts";
 import type { CropChance } from "../../engine/beds/crop-chances.ts";
 import type { BedOccupant } from "../../engine/beds/free.ts";
 import type { BedSpace } from "../../engine/beds/room.ts";
 import type { Refusal } from "../../engine/growth/limits.ts";
-import { capital, list } from "../../engine/practices/sentence.ts";
 
 /** A bed's room in words: what stands there, then the crops by what they come to; empty sections are left out. */
 export type RoomText = {
@@ -39,7 +39,7 @@ function roomHeadLines(room: BedSpace, measures: Measures): readonly string[] {
     ...(standing.length === 0 ? ["Nothing stands in it."] : standing.map(standLine)),
     ...(standing.length === 0 ? [] : [freeLine(room, measures)]),
     ...(next ? [`From ${sayDay(next.from)} it is wanted for ${next.name}.`] : []),
-    ...(unknown.length > 0 ? [`When ${list(unknown)} will stand there is not known.`] : []),
+    ...(unknown.length > 0 ? [`When ${joinWords(unknown)} will stand there is not known.`] : []),
     ...room.away.map(
       ({ family, had, year }) =>
         `It had ${had} in ${year}: better nothing of the ${family} this year.`,
@@ -80,7 +80,7 @@ function endLines(chances: readonly CropChance[]): readonly string[] {
   for (const { end } of chances) if (end && !days.has(end.by)) days.set(end.by, end.day);
   const endsByDay = [...days].sort((a, b) => a[1] - b[1]);
   const wording = endsByDay.map(([by, day]) => `about ${sayDay(day)} ${ENDS[by]}`);
-  return wording.length === 0 ? [] : [`${capital(list(wording))}.`];
+  return wording.length === 0 ? [] : [`${capital(joinWords(wording))}.`];
 }
 
 /** A line a crop, its ways side by side; names in one column. */

@@ -1,4 +1,11 @@
-import { type Day, partsOf, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
+import {
+  type Day,
+  type DaySpan,
+  partsOf,
+  sayDay,
+  WEEKDAYS,
+  weekdayOf,
+} from "../../base/days/day.ts";
 import { sayMinute } from "../../base/days/instants.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
@@ -57,7 +64,7 @@ export function sayWeekday(day: Day): string {
 }
 
 /** `19 to 23 June`, `30 July to 3 Aug`, or the one day; both inclusive. */
-export function sayDays({ from, to }: { readonly from: Day; readonly to: Day }): string {
+export function sayDays({ from, to }: DaySpan): string {
   if (from === to) return sayDay(from);
   const sameMonth = partsOf(from).month === partsOf(to).month && to - from < 31;
   return `${sameMonth ? partsOf(from).date : sayDay(from)} to ${sayDay(to)}`;

@@ -1,5 +1,5 @@
 import { earliest } from "../../base/days/day.ts";
-import { list } from "../../engine/practices/sentence.ts";
+import { joinWords } from "../../base/text/words.ts";
 import { roundMinutes } from "../../engine/practices/task.ts";
 import { HARM_WEIGHT } from "../../engine/schedule/schedule-tasks.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
@@ -50,7 +50,7 @@ function tooMuchLine(waiting: readonly ScheduledTask[], plan: Plan): string {
   const named = more > 0 ? [...titles.slice(0, MOST_WAITING), `${more} more`] : titles;
   const last = earliest(...waiting.map((job) => job.window.latest));
   const till = last > (waiting[0]?.day ?? last) ? `, the first till ${sayWeekday(last)}` : "";
-  return `More than the hours hold. What can wait best: ${list(named)}${till}.`;
+  return `More than the hours hold. What can wait best: ${joinWords(named)}${till}.`;
 }
 
 const HALF_AN_HOUR = 30;
@@ -70,7 +70,7 @@ function rainLine(jobs: readonly ScheduledTask[], plan: Plan): string {
   const wet = jobs.filter((job) => !job.task.indoors);
   const last = wet.length > 0 ? earliest(...wet.map((job) => job.window.latest)) : null;
   if (dry.length > 0 && wet.length > 0)
-    return `Raining? ${list(dry.map((job) => titleOf([job], plan)))}.`;
+    return `Raining? ${joinWords(dry.map((job) => titleOf([job], plan)))}.`;
   const day = jobs[0]?.day ?? null;
   if (last === null || day === null || last <= day) return "";
   return `Raining? All of it can wait till ${sayWeekday(last)}.`;

@@ -1,5 +1,5 @@
 import { sayDay } from "../../base/days/day.ts";
-import { capital, list } from "../../engine/practices/sentence.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayEach, sayPart, sayWeekday, type Voice } from "./sentences.ts";
@@ -162,7 +162,7 @@ function sameForAll(
 
 /** Those there is no line for: by name where that fits, else how many. */
 function restLine(rest: readonly ScheduledTask[], { plan }: TaskLineOptions, room: number): string {
-  const named = `And ${list([...new Set(rest.map((each) => placeOf(each, plan)))])}.`;
+  const named = `And ${joinWords([...new Set(rest.map((each) => placeOf(each, plan)))])}.`;
   return named.length <= room ? named : `And ${rest.length} more.`;
 }
 

@@ -1,4 +1,4 @@
-import { list } from "../../engine/practices/sentence.ts";
+import { joinFirst, joinWords } from "../../base/text/words.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 
@@ -33,16 +33,10 @@ export function bedName(plan: Plan, key: string | null): string {
 /** As many objects as fit behind the verb, then how many more. */
 function titleNaming(verb: string, objects: readonly string[], end: string): string {
   for (let count = objects.length; count > 0; count--) {
-    const more = objects.length - count;
-    const wording =
-      more === 0 ? list(objects) : `${objects.slice(0, count).join(", ")} and ${more} more`;
-    const title = `${verb} ${wording}${end}`;
+    const title = `${verb} ${joinFirst(objects, count)}${end}`;
     if (fits(title)) return title;
   }
-  return clip(
-    `${verb} ${objects[0] ?? ""}${objects.length > 1 ? ` and ${objects.length - 1} more` : ""}`,
-    LONGEST_TITLE,
-  );
+  return clip(`${verb} ${joinFirst(objects, 1)}`, LONGEST_TITLE);
 }
 
 /** Each once, in the order they first stand. */
@@ -77,7 +71,7 @@ export function sessionTitle(jobs: readonly ScheduledTask[], lead = ""): string 
   }
   const all = [...byVerb].map(([verbs, objects], i) => {
     const [verb = "", where] = verbs.split("|");
-    const wording = `${verb} ${list([...objects])}${where ? ` ${where}` : ""}`;
+    const wording = `${verb} ${joinWords([...objects])}${where ? ` ${where}` : ""}`;
     return i === 0 && lead === "" ? wording : wording.charAt(0).toLowerCase() + wording.slice(1);
   });
   for (let count = all.length; count > 0; count--) {

@@ -1,13 +1,9 @@
-import { type Day, earliest, latest } from "../../base/days/day.ts";
+import { type DaySpan, earliest, latest } from "../../base/days/day.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayDays } from "../events/sentences.ts";
 
 /** Days from the first to the last, both inclusive, and whose sheet it is; null: the household's. */
-export type PersonDaySpan = {
-  readonly from: Day;
-  readonly to: Day;
-  readonly person: string | null;
-};
+export type PersonDaySpan = DaySpan & { readonly person: string | null };
 
 /** Who is away in those days, a sentence each, in the plans' order: `Oda is away 19 to 23 June.` A person's own sheet tells only what concerns them. */
 export function awayLines(

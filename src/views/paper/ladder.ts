@@ -1,6 +1,6 @@
 import type { Day } from "../../base/days/day.ts";
 import { sayMinute } from "../../base/days/instants.ts";
-import { list } from "../../engine/practices/sentence.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, voiceOf } from "../events/sentences.ts";
@@ -36,7 +36,7 @@ export function laddersOf(scheduled: readonly ScheduledTask[], plan: Plan): read
     alike.set(key, known);
   }
   return [...alike.values()]
-    .map(({ objects, ladder }) => ({ title: `Harden off ${list([...objects])}`, ...ladder }))
+    .map(({ objects, ladder }) => ({ title: `Harden off ${joinWords([...objects])}`, ...ladder }))
     .sort((a, b) => (a.rungs[0]?.day ?? 0) - (b.rungs[0]?.day ?? 0));
 }
 

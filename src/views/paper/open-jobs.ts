@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { DaySpan } from "../../base/days/day.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../../engine/schedule/year-of.ts";
 import type { Plan } from "../../garden/model/plan.ts";
@@ -20,7 +20,7 @@ type OpenJobsInput = {
  */
 export function openJobLines(
   { plans, scheduled, events, person }: OpenJobsInput,
-  { from, to }: { readonly from: Day; readonly to: Day },
+  { from, to }: DaySpan,
 ): readonly string[] {
   const open = events.filter(
     ({ kind, day, people }) =>

@@ -1,4 +1,4 @@
-import { capital, list } from "../../engine/practices/sentence.ts";
+import { capital, joinWords } from "../../base/text/words.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { bedName } from "../events/titles.ts";
@@ -12,7 +12,7 @@ export function wholeTitle(scheduled: readonly ScheduledTask[], plan: Plan): str
   if (!first) throw new RangeError("a title needs a task");
   const { verb, where } = first.task.title;
   const parts = [...byBed(scheduled, plan)].map(([bed, objects]) =>
-    bed === "" ? list([...objects]) : `${list([...objects])}, ${bed}`,
+    bed === "" ? joinWords([...objects]) : `${joinWords([...objects])}, ${bed}`,
   );
   const end = where === null || where === "bed" ? "" : ` ${where}`;
   return `${verb} ${parts.join("; ")}${end}`.trim();

@@ -1,4 +1,4 @@
-import { type Day, earliest, latest, plus, weekdayOf } from "../../base/days/day.ts";
+import { type Day, type DaySpan, earliest, latest, plus, weekdayOf } from "../../base/days/day.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../../engine/schedule/year-of.ts";
@@ -16,9 +16,7 @@ export type SheetDay = {
 };
 
 /** A week, Monday to Sunday, as much of it as lies in the month; with no days where there is nothing to do. */
-export type SheetWeek = {
-  readonly from: Day;
-  readonly to: Day;
+export type SheetWeek = DaySpan & {
   readonly ladders: readonly SheetLadder[];
   readonly days: readonly SheetDay[];
 };
@@ -29,14 +27,11 @@ export type WeeksInput = {
   readonly scheduled: readonly ScheduledTask[];
 };
 
-/** Days from the first to the last, both inclusive. */
-export type SheetSpan = { readonly from: Day; readonly to: Day };
-
 /** Some events of a month week by week, the weeks without any too; days without any left out. */
 export function weeksOf(
   events: readonly Event[],
   { plans, scheduled }: WeeksInput,
-  { from, to }: SheetSpan,
+  { from, to }: DaySpan,
 ): readonly SheetWeek[] {
   const groups = groupsOf(events, scheduled);
   const jobFor = jobWithoutRepeats(plans, jobSpaceFor(groups));
@@ -73,8 +68,8 @@ function groupsOf(
 }
 
 /** Weeks from Monday to Sunday, the first and the last cut to the month. */
-function spansOf(from: Day, to: Day): readonly SheetSpan[] {
-  const spans: SheetSpan[] = [];
+function spansOf(from: Day, to: Day): readonly DaySpan[] {
+  const spans: DaySpan[] = [];
   for (let monday = plus(from, 1 - weekdayOf(from)); monday <= to; monday = plus(monday, 7))
     spans.push({ from: latest(monday, from), to: earliest(plus(monday, 6), to) });
   return spans;

@@ -1,5 +1,5 @@
 import { type Day, earliest, sayDay } from "../../base/days/day.ts";
-import { capital } from "../../engine/practices/sentence.ts";
+import { capital } from "../../base/text/words.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { observationsIn } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";

@@ -1,4 +1,4 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
+import { type Day, type DaySpan, sayDay } from "../../base/days/day.ts";
 import { type Life, type PlantingLives, plantingLivesOf } from "../../engine/beds/lives.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
@@ -40,7 +40,7 @@ export function bedRowsOf(sketch: Sketch): readonly BedRow[] {
 function plantsThisSeason(
   grown: PlantingLives,
   sketch: Sketch,
-  { from, to }: { readonly from: Day; readonly to: Day },
+  { from, to }: DaySpan,
 ): readonly Plant[] {
   const { planting, crop, plan, lives } = grown;
   const now = lives.filter((life) => life.gone > from && life.starts <= to);

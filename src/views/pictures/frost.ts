@@ -1,4 +1,4 @@
-import { type Day, earliest, latest, sayDay } from "../../base/days/day.ts";
+import { type Day, type DaySpan, earliest, latest, sayDay } from "../../base/days/day.ts";
 import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../engine/climate/frost.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
@@ -66,7 +66,7 @@ function fieldOf(plan: Plan, sheet: PictureSheet, months: number): FrostField {
 const SURE = 0.985;
 
 /** Whole months with the two slopes in them; the season where there is no frost. */
-function daysShown(plan: Plan): { readonly from: Day; readonly to: Day } {
+function daysShown(plan: Plan): DaySpan {
   const { from, to } = seasonOf(plan);
   const { lastFrost, firstFrost } = plan.site;
   return wholeMonths(

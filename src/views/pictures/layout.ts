@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { DaySpan } from "../../base/days/day.ts";
 import type { BedRow } from "./beds.ts";
 import {
   type Column,
@@ -21,7 +21,7 @@ export type PictureLayout = {
 /** What is to be set out: the beds, the days to show, and the room that head and foot leave [px] on a sheet of a width. */
 export type LayoutContent = {
   readonly rows: readonly BedRow[];
-  readonly days: { readonly from: Day; readonly to: Day };
+  readonly days: DaySpan;
   readonly room: (sheet: PictureSheet) => { readonly topPx: number; readonly footPx: number };
 };
 

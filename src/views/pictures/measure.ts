@@ -1,4 +1,4 @@
-import { list } from "../../engine/practices/sentence.ts";
+import { joinFirst } from "../../base/text/words.ts";
 
 /**
  * Widths of kinds of letters [em], a little more than those of the types named in the style, semibold.
@@ -66,10 +66,7 @@ export function namesThatFit(
   { widthPx, sizePx, lines }: TextSpace,
 ): readonly string[] {
   for (let count = names.length; count > 0; count--) {
-    const more = names.length - count;
-    const wording =
-      more === 0 ? list(names) : `${names.slice(0, count).join(", ")} and ${more} more`;
-    const set = wrapped(wording, widthPx, sizePx);
+    const set = wrapped(joinFirst(names, count), widthPx, sizePx);
     if (set.length <= lines || count === 1) return set.slice(0, lines);
   }
   return [];

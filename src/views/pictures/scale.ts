@@ -1,11 +1,9 @@
-import { type Day, MONTHS, monthStart, partsOf, plus } from "../../base/days/day.ts";
+import { type Day, type DaySpan, MONTHS, monthStart, partsOf, plus } from "../../base/days/day.ts";
 import { widthOf } from "./measure.ts";
 import { element, tenth, textLine } from "./svg.ts";
 
 /** Whole months from the first day to the last, both inclusive, set out evenly between two x [px]. */
-export type Scale = {
-  readonly from: Day;
-  readonly to: Day;
+export type Scale = DaySpan & {
   readonly leftPx: number;
   readonly rightPx: number;
 };
@@ -26,7 +24,7 @@ export function shows(scale: Scale, day: Day): boolean {
 }
 
 /** A span of days in whole months: from the first of its first month to the last day of its last. */
-export function wholeMonths(from: Day, to: Day): { readonly from: Day; readonly to: Day } {
+export function wholeMonths(from: Day, to: Day): DaySpan {
   return { from: monthStart(from), to: plus(monthStart(to, 1), -1) };
 }
 

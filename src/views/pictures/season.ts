@@ -1,4 +1,4 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import { type DaySpan, earliest, latest, plus } from "../../base/days/day.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { type BedRow, bedRowsOf, type Plant } from "./beds.ts";
@@ -51,10 +51,7 @@ function rowLines({ name, plants }: BedRow): readonly string[] {
 }
 
 /** Whole months with all that starts or ends this season and its frosts; what runs over from or into another year bleeds off. */
-function daysShown(
-  { plan }: Sketch,
-  rows: readonly BedRow[],
-): { readonly from: Day; readonly to: Day } {
+function daysShown({ plan }: Sketch, rows: readonly BedRow[]): DaySpan {
   const season = seasonOf(plan);
   const { lastFrost, firstFrost } = plan.site;
   const lives = rows.flatMap(({ plants }) => plants).flatMap((plant) => plant.lives);

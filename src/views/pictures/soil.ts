@@ -1,5 +1,5 @@
-import { type Day, earliest, latest } from "../../base/days/day.ts";
-import { list } from "../../engine/practices/sentence.ts";
+import { type DaySpan, earliest, latest } from "../../base/days/day.ts";
+import { joinWords } from "../../base/text/words.ts";
 import type { Bed, Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { crossings } from "./crossings.ts";
@@ -61,7 +61,9 @@ function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
   const film = plan.beds.filter((bed) => bed.warmed).map((bed) => plainLine(bed.name));
   return [
     ...never,
-    ...(always.length === 0 ? [] : [`Warm enough all year for ${list([...new Set(always)])}.`]),
+    ...(always.length === 0
+      ? []
+      : [`Warm enough all year for ${joinWords([...new Set(always)])}.`]),
     ...(film.length === 0 ? [] : [`The dotted line is soil under film: ${film.join(", ")}.`]),
     ...(plan.site.normals ? [] : ["The plan has no monthly temperatures: this is a rough guess."]),
   ].join(" ");
@@ -70,7 +72,7 @@ function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
 /** Soil from which the year is worth drawing [°C]. Source: house rule; frozen ground has nothing to say. */
 const STIRS_C = 2;
 
-function daysShown(plan: Plan): { readonly from: Day; readonly to: Day } {
+function daysShown(plan: Plan): DaySpan {
   const season = seasonOf(plan);
   const soil = soilIn(plan, null);
   const warm = sampleDays({ ...season, leftPx: 0, rightPx: 1 }, 1).filter(

@@ -1,5 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
-import { sayDay } from "../../base/days/day.ts";
+import { type Day, sayDay } from "../../base/days/day.ts";
 import { type Box, type LabelLayout, labelRequestAt, placeLabels } from "./labels.ts";
 import { type Scale, shows, xOf } from "./scale.ts";
 import type { PictureSheet } from "./sheet.ts";

@@ -1,11 +1,9 @@
 import { describe, expect, test } from "vitest";
 import {
-  capital,
   caution,
   householdOnly,
   how,
   lengthRange,
-  list,
   sign,
   why,
 } from "../../../src/engine/practices/sentence.ts";
@@ -36,22 +34,5 @@ describe("lengths", () => {
 
   test("of one value are told once", () => {
     expect(words([how(lengthRange([5.08, 5.08]), " apart.")])).toBe("how: 2 in apart.");
-  });
-});
-
-test("a text begins with a capital, an empty one stays empty", () => {
-  expect(capital("beets")).toBe("Beets");
-  expect(capital("")).toBe("");
-});
-
-describe("things joined as one says them", () => {
-  test("by commas, the last by and", () => {
-    expect(list(["beets"])).toBe("beets");
-    expect(list(["beets", "carrots"])).toBe("beets and carrots");
-    expect(list(["beets", "carrots", "leeks"])).toBe("beets, carrots and leeks");
-  });
-
-  test("are nothing where there are none", () => {
-    expect(list([])).toBe("");
   });
 });

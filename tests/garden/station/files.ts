@@ -1,10 +1,10 @@
 import { isoOf, partsOf, plus } from "../../../src/base/days/day.ts";
-import type {
-  Station,
-  StationRequest,
-  StationResult,
+import {
+  readStation,
+  type Station,
+  type StationRequest,
+  type StationResult,
 } from "../../../src/garden/station/station.ts";
-import { readStation } from "../../../src/garden/station/station.ts";
 import { isoDay } from "../../gardens.ts";
 
 /** How a test asks for a station's file, where it says nothing else. */

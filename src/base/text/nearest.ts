@@ -19,6 +19,13 @@ export function editDistance(a: string, b: string): number {
 
 const at = (row: readonly number[], index: number): number => row[index] ?? 0;
 
+/** The same where it is `limit` or less, else null. Quick for words whose lengths alone differ by more. */
+export function editDistanceWithin(a: string, b: string, limit: number): number | null {
+  if (Math.abs(a.length - b.length) > limit) return null;
+  const far = editDistance(a, b);
+  return far <= limit ? far : null;
+}
+
 /**
  * The known word nearest to a misspelt one, or null where none is near: at most one letter in three may be
  * wrong, and at most three. Case does not matter; of equally near words the first in the list wins.
@@ -29,22 +36,14 @@ export function nearest(word: string, known: readonly string[]): string | null {
   const limit = Math.min(3, Math.max(1, Math.floor(small.length / 3)));
   let best: { word: string; far: number } | null = null;
   for (const candidate of known) {
-    if (Math.abs(candidate.length - small.length) > limit) continue;
-    const far = editDistance(small, candidate.toLowerCase());
-    if (far <= limit && far < (best?.far ?? Number.POSITIVE_INFINITY))
-      best = { word: candidate, far };
+    const far = editDistanceWithin(small, candidate.toLowerCase(), limit);
+    if (far !== null && (best === null || far < best.far)) best = { word: candidate, far };
   }
   return best?.word ?? null;
 }
 
-/** `did you mean X` where a known word is near, else the given advice. */
+/** `Did you mean X` where a known word is near, else the given advice. */
 export function suggestion(word: string, known: readonly string[], otherwise: string): string {
   const near = nearest(word, known);
   return near === null ? otherwise : `Did you mean ${near}`;
-}
-
-/** `a, b and c`; empty for no words. */
-export function joinWords(words: readonly string[], last = "and"): string {
-  if (words.length < 2) return words[0] ?? "";
-  return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
 }

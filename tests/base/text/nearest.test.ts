@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { editDistance, joinWords, nearest, suggestion } from "../../../src/garden/plan/nearest.ts";
+import {
+  editDistance,
+  editDistanceWithin,
+  nearest,
+  suggestion,
+} from "../../../src/base/text/nearest.ts";
 
 describe("the nearest word", () => {
   it("counts letters changed, added, left out and swapped", () => {
@@ -8,6 +13,13 @@ describe("the nearest word", () => {
     expect(editDistance("baord", "board")).toBe(1);
     expect(editDistance("", "abc")).toBe(3);
     expect(editDistance("kitten", "sitting")).toBe(3);
+  });
+
+  it("is not looked for beyond the letters that may be wrong", () => {
+    expect(editDistanceWithin("bord", "board", 1)).toBe(1);
+    expect(editDistanceWithin("kitten", "sitting", 3)).toBe(3);
+    expect(editDistanceWithin("kitten", "sitting", 2)).toBeNull();
+    expect(editDistanceWithin("bed", "bedstead", 4)).toBeNull();
   });
 
   it("is found with up to a third of its letters wrong, whatever the case", () => {
@@ -24,14 +36,5 @@ describe("the nearest word", () => {
   it("is offered, or other advice is given", () => {
     expect(suggestion("garlik", ["garlic"], "Write one")).toBe("Did you mean garlic");
     expect(suggestion("moon", ["garlic"], "Write one")).toBe("Write one");
-  });
-
-  it("lists words as one says them", () => {
-    expect([
-      joinWords([]),
-      joinWords(["a"]),
-      joinWords(["a", "b"]),
-      joinWords(["a", "b", "c"], "or"),
-    ]).toEqual(["", "a", "a and b", "a, b or c"]);
   });
 });

@@ -1,0 +1,16 @@
+/** The text with its first letter large, as a sentence begins. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Words listed as one says them: `a`, `a and b`, `a, b and c`; empty for none. `last` stands before the last of them. */
+export function joinWords(words: readonly string[], last: "and" | "or" = "and"): string {
+  if (words.length < 2) return words[0] ?? "";
+  return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
+}
+
+/** The first `count` words, then how many are left: `a, b and 3 more`; all of them where none are left. */
+export function joinFirst(words: readonly string[], count: number): string {
+  const more = words.length - count;
+  return more <= 0 ? joinWords(words) : `${words.slice(0, count).join(", ")} and ${more} more`;
+}

@@ -1,0 +1,27 @@
+import { describe, expect, test } from "vitest";
+import { capital, joinFirst, joinWords } from "../../../src/base/text/words.ts";
+
+test("a text begins with a capital, an empty one stays empty", () => {
+  expect(capital("beets")).toBe("Beets");
+  expect(capital("")).toBe("");
+});
+
+describe("words listed as one says them", () => {
+  test("have commas between them, and the last one its own word", () => {
+    expect(joinWords(["beets"])).toBe("beets");
+    expect(joinWords(["beets", "carrots"])).toBe("beets and carrots");
+    expect(joinWords(["beets", "carrots", "leeks"])).toBe("beets, carrots and leeks");
+    expect(joinWords(["beets", "carrots", "leeks"], "or")).toBe("beets, carrots or leeks");
+  });
+
+  test("are an empty text where there are none", () => {
+    expect(joinWords([])).toBe("");
+  });
+
+  test("end with how many more there are, where not all of them fit", () => {
+    const words = ["beets", "carrots", "leeks"];
+    expect(joinFirst(words, 1)).toBe("beets and 2 more");
+    expect(joinFirst(words, 2)).toBe("beets, carrots and 1 more");
+    expect(joinFirst(words, 3)).toBe("beets, carrots and leeks");
+  });
+});
