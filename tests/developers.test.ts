@@ -38,13 +38,11 @@ describe("the potato's walk in the notes", () => {
 
   test("gives the basis, the soil and the frost of the reckoning", () => {
     expect(plant.task.basis).toEqual(["soil", "last frost"]);
-    const days = plant.task
-      .because()
-      .flatMap((pieces) =>
-        pieces.flatMap((piece) =>
-          typeof piece === "object" && "day" in piece ? [sayDay(piece.day)] : [],
-        ),
-      );
+    const days = plant.task.because.flatMap((pieces) =>
+      pieces.flatMap((piece) =>
+        typeof piece === "object" && "day" in piece ? [sayDay(piece.day)] : [],
+      ),
+    );
     const [soil, warm = "", cold = ""] = days;
     expect(soil).toBe("3 May");
     expect(days).toContain("22 Apr");

@@ -55,7 +55,7 @@ describe.each([
     if (!lastFrost) throw new Error("the lane has frost");
     const own = { "1 spring in 10": lastFrostAt(lastFrost, 0.1), "1 spring in 2": lastFrost.usual };
     const said = placed.flatMap(({ task }) =>
-      task.because().flatMap(([first, day, odds]) => {
+      task.because.flatMap(([first, day, odds]) => {
         if (first !== "Frost comes after " || typeof day !== "object" || !("day" in day)) return [];
         const so = Object.entries(own).find(([chance]) => String(odds).includes(chance));
         return [`${task.id} ${so ? day.day === so[1] || sayDay(day.day) : odds}`];

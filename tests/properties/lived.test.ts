@@ -134,8 +134,7 @@ describe("a cold spring, told through the diary", () => {
   /** Each up ten days after the day it was likely to be: what thinning counts from. */
   const late = sown.map((key) => {
     const thin = up(key);
-    const days = thin?.task
-      .because()
+    const days = thin?.task.because
       .flat()
       .find((piece) => typeof piece === "object" && "day" in piece);
     return [

@@ -6,7 +6,7 @@ import type { SowingContext } from "./sowing-context.ts";
 /** A day reckoned, with each test it had to pass and the day that test alone would give. */
 export type DateDecision = {
   readonly day: Day;
-  /** The same tests in a warm and in a cold season: early ≤ day ≤ late. */
+  /** The same tests in a warm and in a cold season, where the soil decides: early ≤ day ≤ late. */
   readonly early: Day;
   readonly late: Day;
   readonly basis: readonly Basis[];
@@ -38,22 +38,18 @@ export function decideDate(
 /** Days before a day over which its season's warmth is taken. Source: house rule; a month, as the spread is known by months. */
 const SEASON_DAYS = 30;
 
-/** What decides in the usual season, with the days it would decide on in a warm and a cold one; those are reckoned when they are asked for, which is seldom. */
+/**
+ * What decides in the usual season, with the days on which the soil would decide in a warm and in a cold one. Where
+ * something else gives the day, both are that day: no text says otherwise, and each season costs as much as the usual one.
+ */
 export function decideAcrossSeasons(
   context: SowingContext,
   decideIn: (warmerK: number) => DateDecision,
 ): DateDecision {
   const usual = decideIn(0);
-  const { day, basis, tests, stop, stopped } = usual;
+  const { day, tests } = usual;
+  if (!tests.some((test) => test.basis === "soil" && test.day === day)) return usual;
   const dayIn = (season: SeasonWarmth) =>
     decideIn(warmerK(context.climate, season, plus(day, -SEASON_DAYS), SEASON_DAYS)).day;
-  return {
-    ...{ day, basis, tests, stop, stopped },
-    get early() {
-      return earliest(day, dayIn("warm"));
-    },
-    get late() {
-      return latest(day, dayIn("cold"));
-    },
-  };
+  return { ...usual, early: earliest(day, dayIn("warm")), late: latest(day, dayIn("cold")) };
 }

@@ -38,7 +38,7 @@ function takeOffUnseen(context: SowingContext, stop: Day): Task {
       how("Take the board away for good, green or not, and keep the row damp."),
       why("Three weeks under a board is the most that seedlings stand."),
     ],
-    because: () => [["Off by day 21 whatever shows, ", { day: stop }, "."]],
+    because: [["Off by day 21 whatever shows, ", { day: stop }, "."]],
     basis: anchorOf(context, "start")?.basis ?? [],
     hangsOn: anchorTaskIds(context, "start"),
   });
@@ -58,7 +58,7 @@ function tasks(context: SowingContext): readonly Task[] {
     rhythm: "daily",
     basis: up.basis,
     hangsOn: anchorTaskIds(context, "start"),
-    because: () => [
+    because: [
       [
         "Sown ",
         { day: start.day },

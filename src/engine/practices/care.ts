@@ -83,7 +83,7 @@ function careTask(context: SowingContext, care: Care, stage: ReachedMilestone): 
       why(...piecesOf(care.why)),
       ...(care.caution === null ? [] : [caution(...piecesOf(care.caution))]),
     ],
-    because: () => [
+    because: [
       [`Counted from ${STAGES[care.from]}, `, { day: stage.usual }, "."],
       [`${saySource(care.days.source)}.`],
     ],

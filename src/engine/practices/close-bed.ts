@@ -57,7 +57,7 @@ function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly Task[] {
           "Raw manure: at least 120 days before you harvest what touches soil, 90 for the rest.",
         ),
       ],
-      because: () => [["After the last of the bed is out, about ", { day: empty }, "."]],
+      because: [["After the last of the bed is out, about ", { day: empty }, "."]],
       basis: ["first frost"],
       needs: ["compost", "leaves or straw"],
     }),

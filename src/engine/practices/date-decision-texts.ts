@@ -6,7 +6,7 @@ import { saySource } from "../../crops/figures.ts";
 import { sayOdds } from "../climate/frost.ts";
 import type { DateDecision, DateTest } from "../growth/date-decision.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
-import { type Sentence, type TextPiece, why } from "./sentence.ts";
+import { type ReasonLines, type Sentence, type TextPiece, why } from "./sentence.ts";
 import { type TaskParts, window } from "./task.ts";
 
 /**
@@ -49,7 +49,7 @@ export function startParts(context: SowingContext, decision: DateDecision, guard
     window: window(day, day, fixed ? day : plus(day, MAY_WAIT_DAYS)),
     harm: "this week",
     rhythm: "session",
-    because: () => testReasons(context, decision, guards),
+    because: testReasons(context, decision, guards),
     basis: decision.basis,
     certainty: fixed ? "fixed" : "expected",
     sets: { planting: planting.key, sowing, act: "start" },
@@ -67,7 +67,7 @@ function testReason(
   context: SowingContext,
   test: DateTest,
   { reckoned: decision, guards }: { readonly reckoned: DateDecision; readonly guards: Guards },
-): readonly (readonly TextPiece[])[] {
+): ReasonLines {
   switch (test.basis) {
     case "last frost":
       return frostReason(context, test, guards);
@@ -98,7 +98,7 @@ function soilReason(
   { climate }: SowingContext,
   day: Day,
   { reckoned: decision, guards }: { readonly reckoned: DateDecision; readonly guards: Guards },
-): readonly (readonly TextPiece[])[] {
+): ReasonLines {
   const { soilMinC } = guards;
   const rough = climate.rough ? ", a rough estimate from the frost dates" : "";
   const spread: readonly TextPiece[] =
@@ -117,11 +117,7 @@ function soilReason(
     : [reason];
 }
 
-function frostReason(
-  { plan }: SowingContext,
-  test: DateTest,
-  guards: Guards,
-): readonly (readonly TextPiece[])[] {
+function frostReason({ plan }: SowingContext, test: DateTest, guards: Guards): ReasonLines {
   const odds = sayOdds(guards.chance, "spring");
   const frost = { day: test.frost ?? plus(test.day, -7 * guards.weeks) };
   const weeks = guards.weeks === 0 ? "" : `${weeksFrom(guards.weeks)} that `;
@@ -146,7 +142,7 @@ export function testReasons(
   context: SowingContext,
   decision: DateDecision,
   guards: Guards,
-): readonly (readonly TextPiece[])[] {
+): ReasonLines {
   const tests = [...decision.tests].sort((a, b) => b.day - a.day);
   const reason = tests.flatMap((test) => testReason(context, test, { reckoned: decision, guards }));
   return decision.stopped && decision.stop !== null

@@ -29,7 +29,7 @@ function tasks({ plan }: WholeGarden): readonly Task[] {
         ),
         caution("Leave the backflow preventer to its maker's instructions and local rules."),
       ],
-      because: () => [["Before the usual first frost, ", { day: frost.usual }, "."]],
+      because: [["Before the usual first frost, ", { day: frost.usual }, "."]],
       basis: ["first frost"],
     }),
   ];

@@ -32,7 +32,7 @@ function tasks(context: SowingContext): readonly Task[] {
   const shared = {
     basis: ["first frost"],
     hangsOn: anchorTaskIds(context, "set out"),
-    because: () => [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
+    because: [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
   } as const;
   return [
     plantingTask(context, "first frost", "pick", {

@@ -100,7 +100,7 @@ function tasks(garden: WholeGarden): readonly Task[] {
       minutes: 5,
       title: { verb: "Be ready for", object: "the first frost", where: null },
       say: say(garden, saved, { warned, usual: frost.usual }),
-      because: () => [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
+      because: [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
       basis: ["first frost"],
       hangsOn: [...new Set(saved.flatMap((context) => anchorTaskIds(context, "set out")))],
     }),

@@ -96,9 +96,7 @@ function tasks(garden: WholeGarden): readonly Task[] {
             minutes: 10,
             title: { verb, object: "the greenhouse", where: null },
             say,
-            because: () => [
-              ["By the usual warmth and frost of the place, about ", { day: due }, "."],
-            ],
+            because: [["By the usual warmth and frost of the place, about ", { day: due }, "."]],
             basis: step === "cold nights" ? ["first frost"] : ["time of year"],
           }),
         ],

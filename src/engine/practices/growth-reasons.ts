@@ -7,9 +7,7 @@ import { ownWarmth } from "../growth/own-warmth.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
-import type { TextPiece } from "./sentence.ts";
-
-type ReasonLines = readonly (readonly TextPiece[])[];
+import type { ReasonLines, TextPiece } from "./sentence.ts";
 
 /** How the day it shows above the soil came about, as `why` tells it. */
 export function upReasons(context: SowingContext): ReasonLines {

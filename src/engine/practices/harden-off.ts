@@ -116,7 +116,7 @@ function hardySteps(
     harm: "this week",
     rhythm: "daily",
     minutes: 10,
-    because: () => [["Counted back from setting out, ", { day: setOut }, "."]],
+    because: [["Counted back from setting out, ", { day: setOut }, "."]],
     basis: anchorOf(context, "set out")?.basis ?? [],
     hangsOn: anchorTaskIds(context, "set out"),
   } as const;
@@ -154,7 +154,7 @@ function tasks(context: SowingContext): readonly Task[] {
     object: objectOf(context),
     setOut: out.day,
     floorC,
-    because: () => [["Counted back from setting out, ", { day: out.day }, "."]],
+    because: [["Counted back from setting out, ", { day: out.day }, "."]],
     basis: out.basis,
     hangsOn: anchorTaskIds(context, "set out"),
   };

@@ -44,7 +44,7 @@ function first(context: SowingContext, ripe: ReachedMilestone): Task {
         ? why("You saw it ready on ", { day: ripe.usual }, ".")
         : why("Likely ready from about ", { day: ripe.early }, "."),
     ),
-    because: () => ripeReasons(context),
+    because: ripeReasons(context),
     basis: ripe.basis,
     hangsOn: anchorTaskIds(context, "start", "set out"),
     sets:
@@ -98,7 +98,7 @@ function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Tas
         sign(mark),
         why(`About ${every} days after the cut before.`),
       ],
-      because: () => [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
+      because: [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
       basis: ripe.basis,
       hangsOn: taskIdBefore(context, "harvest", "cut-1"),
       after: taskIdBefore(context, "harvest", `cut-${i + 1}`),
@@ -126,9 +126,7 @@ function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly T
         sign("New flowers and pods grow few and small."),
         why(`It bears for about ${Math.round(most / 7)} weeks.`),
       ],
-      because: () => [
-        [`It bears for ${most} days from its first harvest, `, { day: ripe.usual }, "."],
-      ],
+      because: [[`It bears for ${most} days from its first harvest, `, { day: ripe.usual }, "."]],
       basis: ripe.basis,
       after: taskIdBefore(context, "harvest", "1"),
       hangsOn: taskIdBefore(context, "harvest", "1"),
@@ -165,7 +163,7 @@ function lastOfTheYear(
         sign("What comes is thinner and smaller than in the first weeks."),
         why(`After ${least} to ${most} weeks the roots need the rest of the summer.`),
       ],
-      because: () => [["Counted from the first harvest, about ", { day: ripe.usual }, "."]],
+      because: [["Counted from the first harvest, about ", { day: ripe.usual }, "."]],
       basis: ripe.basis,
       after: taskIdBefore(context, "harvest", "1"),
       hangsOn: taskIdBefore(context, "harvest", "1"),
@@ -192,9 +190,7 @@ function unripe(context: SowingContext): readonly Task[] {
         why("It is not full grown before winter ends it."),
         ...(harvest.caution ? [caution(harvest.caution)] : []),
       ],
-      because: () => [
-        ["Winter comes before it is ready; ", { day: end }, " is the last day worth it."],
-      ],
+      because: [["Winter comes before it is ready; ", { day: end }, " is the last day worth it."]],
       basis: ["first frost"],
       hangsOn: anchorTaskIds(context, "start", "set out"),
       sets: { planting: context.planting.key, sowing: context.sowing, act: "end" },

@@ -105,7 +105,7 @@ function readyParts(needed: ThingsForJob, context: SowingContext | undefined): T
       ...mixSentences(context, things),
       why("A week is time to find, borrow or buy what is missing."),
     ],
-    because: () => [["A Saturday at least a week before it is needed, ", { day }, "."]],
+    because: [["A Saturday at least a week before it is needed, ", { day }, "."]],
     basis: combineBasis(task.basis),
     hangsOn: [task.id],
     brings: broughtWith(things),

@@ -106,7 +106,7 @@ function tasks(context: SowingContext): readonly Task[] {
         ...(i === 0 ? [how("Before a frost night, bury the shoots whole.")] : []),
         ...(bed?.bags && i === 0 ? [caution("Wet bags are heavy: lift with two.")] : []),
       ],
-      because: () => [
+      because: [
         [
           i === 0
             ? `Counted ${seen ? firstDays - upDays : firstDays} days from ${seen ? "when shoots came" : "planting"}, `

@@ -49,7 +49,7 @@ function tasks(context: SowingContext): readonly Task[] {
           ".",
         ),
       ],
-      because: () => [
+      because: [
         ["The last Saturday at least nine days before setting out, ", { day: decision.day }, "."],
       ],
       basis: decision.basis,

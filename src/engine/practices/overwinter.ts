@@ -47,7 +47,7 @@ function autumnPlanting(context: SowingContext): readonly Task[] {
           ? why("The plan asks for this time.")
           : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
       ],
-      because: () => testReasons(context, decision, outdoorGuards(context, facts)),
+      because: testReasons(context, decision, outdoorGuards(context, facts)),
       basis: decision.basis,
       needs: ["seed garlic"],
       certainty: fixed ? "fixed" : "expected",
@@ -116,9 +116,7 @@ function mulch(context: SowingContext): readonly Task[] {
         sign("The top of the soil has frozen."),
         why("It keeps the cloves from being heaved out; laid earlier, it keeps mice warm."),
       ],
-      because: () => [
-        ["Five to seven weeks after the usual killing frost, ", { day: killing }, "."],
-      ],
+      because: [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
       basis: ["first frost"],
       needs: ["straw or leaves"],
       hangsOn: anchorTaskIds(context, "start"),
@@ -148,7 +146,7 @@ function inSpring(
       minutes,
       title: { verb, object: objectOf(context), where: "bed" },
       say,
-      because: () => [["Counted from the usual last frost of the spring it stands in."]],
+      because: [["Counted from the usual last frost of the spring it stands in."]],
       basis: when.basis,
       hangsOn: anchorTaskIds(context, "start"),
     }),

@@ -43,7 +43,7 @@ function paleLeaves(context: SowingContext): readonly Task[] {
         why("Cold soil gives roots little food. It passes as the soil warms."),
         caution("Give no more than the label says."),
       ],
-      because: () => [
+      because: [
         ["Ten to fourteen days after it is up, in soil near ", { quantity: degreesC(soil) }, "."],
         ...upReasons(context),
       ],

@@ -30,7 +30,7 @@ function tasks(context: SowingContext): readonly Task[] {
         sign("The first true leaves are open, and roots show at the bottom of the cell."),
         why(up.seen ? "They showed on " : "They should be up about ", { day: up.usual }, "."),
       ],
-      because: () => [
+      because: [
         [`Counted ${middle(after.value)} days from when they are up, `, { day: up.usual }, "."],
       ],
       basis: up.basis,

@@ -98,7 +98,7 @@ function again(
         ".",
       ),
     ],
-    because: () => [
+    because: [
       [
         `Sowing ${number}: to be ready ${everyDays} days after the one before it, about `,
         { day: ripe },

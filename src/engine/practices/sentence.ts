@@ -11,6 +11,9 @@ export type TextPiece =
   /** Key of a person. */
   | { readonly person: string };
 
+/** Plain facts that say how a day came about, one sentence each, nearest first; for the household, and for `why` alone. */
+export type ReasonLines = readonly (readonly TextPiece[])[];
+
 /** Where a sentence stands in an event's text. */
 export type SentencePart = "how" | "sign" | "why" | "caution";
 

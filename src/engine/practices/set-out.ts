@@ -90,7 +90,7 @@ function tasks(context: SowingContext): readonly Task[] {
         ...hoops,
         ...glass,
       ],
-      because: () => testReasons(context, out, guards),
+      because: testReasons(context, out, guards),
       basis: out.basis,
       needs: [...facts.things, ...(crop.support?.things ?? [])],
       hangsOn: anchorTaskIds(context, "start"),

@@ -33,7 +33,7 @@ export function soakTasks(context: SowingContext): readonly Task[] {
         soakSentence(hours.value),
         why("Soaked hard seed is up sooner. It is sown ", { day: start.day }, "."),
       ],
-      because: () => [["The evening before it is sown, ", { day: start.day }, "."]],
+      because: [["The evening before it is sown, ", { day: start.day }, "."]],
       basis: start.basis,
       needs: ["seed"],
       hangsOn: anchorTaskIds(context, "start"),

@@ -28,7 +28,7 @@ function tasks({ plan }: WholeGarden): readonly Task[] {
         sign("The soil is bare and not wet."),
         why("Every third year is enough. Feed and lime by its answer, not by guess."),
       ],
-      because: () => [["After the usual first frost, ", { day: frost.usual }, "."]],
+      because: [["After the usual first frost, ", { day: frost.usual }, "."]],
       basis: ["first frost"],
       needs: ["a bucket"],
     }),

@@ -55,7 +55,7 @@ function tasks(context: SowingContext): readonly Task[] {
         sign("You have light for them as soon as they show."),
         why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
       ],
-      because: () => [
+      because: [
         [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
         ...testReasons(context, out, settingOutGuards(context, settingOut)),
       ],

@@ -25,7 +25,7 @@ function tasks(context: SowingContext): readonly Task[] {
         how(`${capital(joinWords(support.things))}. ${support.how}`),
         why("Put up later, it goes through grown roots and after fallen plants."),
       ],
-      because: () => [["On the day it goes in, ", { day: anchor.day }, "."]],
+      because: [["On the day it goes in, ", { day: anchor.day }, "."]],
       basis: anchor.basis,
       needs: support.things,
       hangsOn: anchorTaskIds(context, "start"),

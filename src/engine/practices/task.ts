@@ -2,7 +2,7 @@ import { type Day, earliest, latest } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
 import { type Basis, combineBasis } from "../growth/anchors.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
-import type { Sentence, TextPiece } from "./sentence.ts";
+import type { ReasonLines, Sentence } from "./sentence.ts";
 
 /** What a task is about, by key: `2027/beet`, `2027/bed/root-bed`, `2027/garden`. */
 export type TaskSubject = { readonly kind: "planting" | "bed" | "garden"; readonly key: string };
@@ -62,7 +62,7 @@ export type Task = {
   readonly title: Title;
   readonly say: readonly Sentence[];
   /** What `why` tells, nearest first; sentences of one plain fact each. Made when it is asked for, which is seldom. */
-  readonly because: () => readonly (readonly TextPiece[])[];
+  readonly because: ReasonLines;
   readonly basis: readonly Basis[];
   /** Things to take along, as a list is read. */
   readonly needs: readonly string[];
@@ -139,8 +139,6 @@ export type TaskParts = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say
 
 type TaskIdentity = Pick<Task, "id" | "subject" | "bed" | "crop" | "practice" | "step" | "whose">;
 
-const UNEXPLAINED = () => [];
-
 /** One shape for every task, field by field: thousands are made in a telling, and spreading costs ten times as much. */
 function taskOf(identity: TaskIdentity, parts: TaskParts): Task {
   return {
@@ -159,7 +157,7 @@ function taskOf(identity: TaskIdentity, parts: TaskParts): Task {
     timed: parts.timed ?? null,
     title: parts.title,
     say: parts.say,
-    because: parts.because ?? UNEXPLAINED,
+    because: parts.because ?? [],
     basis: combineBasis(parts.basis),
     needs: parts.needs ?? [],
     brings: parts.brings ?? [],

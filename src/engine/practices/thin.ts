@@ -43,7 +43,7 @@ function tasks(context: SowingContext): readonly Task[] {
             )
           : why("By the height you measured."),
       ],
-      because: () => [
+      because: [
         [`Counted ${days} days from when it is up, `, { day: up.usual }, "."],
         ...upReasons(context),
       ],

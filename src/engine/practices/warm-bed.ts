@@ -59,7 +59,7 @@ function warming(garden: WholeGarden, bed: Bed): readonly Task[] {
         ),
         caution("Weeds and slugs gather under it: look before you plant."),
       ],
-      because: () => [["Three weeks before the first of them goes in, ", { day }, "."]],
+      because: [["Three weeks before the first of them goes in, ", { day }, "."]],
       basis,
       needs: ["black film"],
       hangsOn: anchorTaskIds(first.context, "start", "set out"),

@@ -110,7 +110,7 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
       reason(plan.site, needs),
       ...(warned ? [BACKFLOW] : []),
     ],
-    because: () => [
+    because: [
       ["Something grows in the beds, and in a usual year this week's rain is not enough for it."],
       needReason(plan.site, needs),
     ],

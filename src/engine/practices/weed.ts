@@ -34,7 +34,7 @@ function firstWeeding(context: SowingContext): readonly Task[] {
           ".",
         ),
       ],
-      because: () => [["Ten to fourteen days after it is up, ", { day: up.usual }, "."]],
+      because: [["Ten to fourteen days after it is up, ", { day: up.usual }, "."]],
       basis: up.basis,
       hangsOn: anchorTaskIds(context, "start"),
     }),
@@ -76,7 +76,7 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly Task[] {
           how("Go through once with a hoe on a dry day; pull by hand close to the plants."),
           why("Small weeds die at a touch of the hoe; in a month they have roots and seed."),
         ],
-        because: () => [
+        because: [
           [
             `Every ${EVERY_DAYS} days from five weeks after the first thing went in, `,
             { day: span.from },

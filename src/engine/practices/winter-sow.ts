@@ -39,7 +39,7 @@ function sow(context: SowingContext): readonly Task[] {
           ? why("The plan asks for this day.")
           : why(`About ${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."),
       ],
-      because: () => [
+      because: [
         given
           ? ["The plan asks for this day, ", { day: due }, "."]
           : [`${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."],
@@ -83,7 +83,7 @@ function lids(context: SowingContext): readonly Task[] {
         why("An hour of sun under a shut lid cooks seedlings."),
         caution("Shaded boxes heat less; never leave them shut on a bright day away from home."),
       ],
-      because: () => [["The first days usually warm enough, until they are set out."]],
+      because: [["The first days usually warm enough, until they are set out."]],
       basis: ["time of year"],
       hangsOn: anchorTaskIds(context, "start"),
     }),

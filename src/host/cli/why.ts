@@ -48,7 +48,7 @@ function chain(
   const own = [
     `${titleOf([each], plan)}: ${sayDay(each.day, true)}  ${each.task.id}`,
     `  Between ${sayDay(earliest)} and ${sayDay(latest)}, best ${sayDay(due)}${each.usual !== null && each.usual !== due ? `; in a usual year ${sayDay(each.usual)}` : ""}.`,
-    ...each.task.because().map((pieces) => `  ${sayPieces(pieces, voice)}`),
+    ...each.task.because.map((pieces) => `  ${sayPieces(pieces, voice)}`),
     ...note,
   ];
   const behind = scheduled.filter(

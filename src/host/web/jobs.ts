@@ -88,7 +88,7 @@ export function partOf({ stored }: GardenView, scheduled: ScheduledTask): TaskPa
       : earliest === latest
         ? `Its day is ${sayDay(latest)}.`
         : `Any day from ${sayDay(earliest)} to ${sayDay(latest)} does no harm.`,
-    why: voice ? task.because().map((pieces) => sayPieces(pieces, voice)) : [],
+    why: voice ? task.because.map((pieces) => sayPieces(pieces, voice)) : [],
     taps: voice && task.rhythm !== "warning" ? tapsOf(scheduled, voice.nameOf) : null,
   };
 }

@@ -88,13 +88,17 @@ describe("every task of the canonical garden", () => {
 
   test("tells something and why, in sentences that end", () => {
     expect(TASKS.filter(({ say }) => say.length === 0)).toEqual([]);
-    expect(TASKS.filter(({ because }) => because().length === 0)).toEqual([]);
+    expect(TASKS.filter(({ because }) => because.length === 0)).toEqual([]);
     const ends = TASKS.flatMap(({ say, because }) => [
       ...say.map(({ pieces }) => pieces),
-      ...because(),
+      ...because,
     ]);
     const open = ends.filter((pieces) => !/[.!?]$/.test(String(pieces.at(-1))));
     expect(open).toEqual([]);
+  });
+
+  test("is plain data, the same after it was stored as JSON", () => {
+    expect(JSON.parse(JSON.stringify(TASKS))).toEqual(TASKS);
   });
 
   test("hangs on tasks that there are, and on none after itself in time to be done", () => {

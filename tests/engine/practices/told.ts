@@ -35,7 +35,7 @@ export function said(task: Task | undefined): string {
 
 /** What `why` tells of a task, one sentence a line. */
 export function told(task: Task | undefined): string {
-  return (task?.because() ?? []).map((pieces) => sayPieces(pieces, VOICE)).join("\n");
+  return (task?.because ?? []).map((pieces) => sayPieces(pieces, VOICE)).join("\n");
 }
 
 /** A practice's windows for a planting. */

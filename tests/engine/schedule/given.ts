@@ -40,7 +40,7 @@ export function taskOf(given: Partial<Task> = {}): Task {
     timed: null,
     title: { verb: "Thin", object: "beets", where: "bed" },
     say: [how("To one every three inches.")],
-    because: () => [],
+    because: [],
     basis: ["age"],
     needs: [],
     brings: [],

@@ -85,7 +85,7 @@ describe("an event's page", () => {
       const day = MORNING / 86_400_000;
       const window = { earliest: Math.floor(day), latest: Math.floor(day) + 9 };
       const title = { verb: "Thin", object: "beets" };
-      const placed = [{ task: { id: "2027/thin-beets/do/1", title, because: () => [] }, window }];
+      const placed = [{ task: { id: "2027/thin-beets/do/1", title, because: [] }, window }];
       return { ...told, scheduled: placed as unknown as typeof told.scheduled };
     };
     const owner = await linkTo("quarry-lane", "owner");
@@ -130,7 +130,7 @@ describe("an event's page", () => {
     const tell: typeof core.tell = (garden, horizon, standing) => {
       const told = core.tell(garden, horizon, standing);
       const title = { verb: "Thin", object: "beets" };
-      const task = { id: "2027/thin-beets/do/1", title, because: () => [], rhythm: "session" };
+      const task = { id: "2027/thin-beets/do/1", title, because: [], rhythm: "session" };
       const window = { earliest: 20950, latest: 20960 };
       const placed = [{ task, window, day: 20953, done: null }];
       return { ...told, scheduled: placed as unknown as typeof told.scheduled };
