@@ -26,7 +26,7 @@ export default defineConfig({
           // Some start processes or tell hundreds of gardens; a busy machine must not fail them.
           testTimeout: 30_000,
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: [...inWorker, "tests/bench/**"],
+          exclude: inWorker,
         },
       },
       {

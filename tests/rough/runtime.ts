@@ -111,7 +111,9 @@ function askingAt(address: URL): Ask {
 }
 
 /** What a start gives, and the process of the runtime that it begins, once it is ready. */
-async function withProcess<Made extends { readonly ready: Promise<unknown> }>(make: () => Made) {
+export async function withProcess<Made extends { readonly ready: Promise<unknown> }>(
+  make: () => Made,
+) {
   const spawned: ChildProcess[] = [];
   const note = (said: unknown) => {
     spawned.push((said as { readonly process: ChildProcess }).process);
