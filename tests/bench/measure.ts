@@ -11,6 +11,8 @@ export type Meter = {
 };
 
 const ROUNDS = 15;
+/** The reference runs this often in a row, since a single run also pays for the request around it. */
+const REFERENCE_RUNS = 2;
 /** A sample repeats its path until it takes this long [ms]. */
 const SAMPLE_MS = 20;
 /** Before its first sample a path runs for this long [ms], and this often, so that it is compiled. */
@@ -29,22 +31,24 @@ export async function warmPrices(
   for (const path of paths) timesOf.set(path, await warmUp(meter, path));
   await warmUp(meter, meter.reference);
   const samples = new Map<Path, Sample[]>(paths.map((path) => [path, []]));
-  for (let round = 0; round < ROUNDS; round++) {
-    for (const path of paths)
-      samples.get(path)?.push(await sampleOf(meter, path, timesOf.get(path) ?? 1));
-  }
+  const sampler = samplerOf(meter);
+  for (let round = 0; round < ROUNDS; round++)
+    for (const path of paths) samples.get(path)?.push(await sampler(path, timesOf.get(path) ?? 1));
   return new Map([...samples].map(([{ name }, all]) => [name, priceOf(all)]));
 }
 
-/** One sample: CPU time [ms] of one run of the path, and of the reference right before and after. */
+/** CPU time [ms] of one run of a path, and of one of the reference, right before and after. */
 export type Sample = { readonly ms: number; readonly referenceMs: number };
 
-/** One sample of a path beside the reference. */
-export async function sampleOf(meter: Meter, path: Path, times: number): Promise<Sample> {
-  const before = await costOf(meter, meter.reference, 1);
-  const ms = (await costOf(meter, path, times)) / times;
-  const after = await costOf(meter, meter.reference, 1);
-  return { ms, referenceMs: (before + after) / 2 };
+/** Takes samples one after another, each between two measurements of the reference; two neighbours share one. */
+export function samplerOf(meter: Meter): (path: Path, times: number) => Promise<Sample> {
+  let before: number | null = null;
+  return async (path, times) => {
+    const first = before ?? (await costOf(meter, meter.reference, REFERENCE_RUNS));
+    const ms = await costOf(meter, path, times);
+    before = await costOf(meter, meter.reference, REFERENCE_RUNS);
+    return { ms, referenceMs: (first + before) / 2 };
+  };
 }
 
 /** The price that some samples of one path come to; at least one. */
@@ -62,10 +66,11 @@ export function priceOf(samples: readonly Sample[]): Price {
   };
 }
 
+/** CPU time [ms] of one of so many runs in a row. */
 async function costOf({ cpuMs }: Meter, path: Path, times: number): Promise<number> {
   const before = await cpuMs();
   await path.run(times);
-  return (await cpuMs()) - before;
+  return ((await cpuMs()) - before) / times;
 }
 
 /** Gives how many runs make a sample. */
@@ -74,7 +79,7 @@ async function warmUp(meter: Meter, path: Path): Promise<number> {
   let runs = 0;
   let last = 0;
   for (let times = 1; spent < WARM_UP_MS || runs < WARM_UP_RUNS; times = Math.min(times * 2, 64)) {
-    last = (await costOf(meter, path, times)) / times;
+    last = await costOf(meter, path, times);
     spent += last * times;
     runs += times;
   }
