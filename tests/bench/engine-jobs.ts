@@ -4,6 +4,7 @@ import { readInSeason } from "../../src/engine/growth/doubts.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import { scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
+import { readPlan } from "../../src/garden/plan/read.ts";
 import { pack } from "../../src/host/store/bytes.ts";
 import { chooseEvents, type FeedChoice } from "../../src/views/calendar/choose-events.ts";
 import type { Ledger } from "../../src/views/calendar/ledger.ts";
@@ -11,6 +12,7 @@ import { writeCalendar } from "../../src/views/calendar/write.ts";
 import type { Event } from "../../src/views/events/event.ts";
 import { gardenText } from "./garden.ts";
 
+const SOURCE = { garden: "bench", file: "plans/bench/2027.yaml", beside: {} };
 const NOW = Date.UTC(2027, 4, 1, 18);
 const DAY_MS = 86_400_000;
 
@@ -26,10 +28,16 @@ const ALL: FeedChoice = { ...IMRE, of: "household", kind: "tasks" };
 type Published = { readonly publishedState: PublishedState; readonly ledger: Ledger | null };
 const NOTHING: Published = { publishedState: {}, ledger: null };
 
-/** Reads a plan of so many plantings, as saving it does. */
+/** Reads the text of a plan of so many plantings. */
 export function readingJob(plantings: number): () => unknown {
   const text = gardenText({ year: 2027, plantings });
-  return () => readGarden(text);
+  return () => readPlan(text, SOURCE);
+}
+
+/** The same as saving it does: with the doubts that only its season shows. */
+export function checkingJob(plantings: number): () => unknown {
+  const text = gardenText({ year: 2027, plantings });
+  return () => readInSeason(text, SOURCE);
 }
 
 /** Calculates the baseline days of so many plantings, as happens once when a plan is saved. */
@@ -90,11 +98,7 @@ export function placingJob(plantings: number): () => unknown {
 
 /** Throws where the text has a problem. */
 function readGarden(text: string): Garden {
-  const { plan, problems } = readInSeason(text, {
-    garden: "bench",
-    file: "plans/bench/2027.yaml",
-    beside: {},
-  });
+  const { plan, problems } = readPlan(text, SOURCE);
   if (plan === null) throw new Error(JSON.stringify(problems));
   return { id: "bench", plans: [plan] };
 }

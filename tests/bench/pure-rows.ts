@@ -45,11 +45,18 @@ export function exponentOf(points: readonly (readonly [x: number, y: number])[])
   return covariance / mean(logs.map(([x]) => (x - meanX) ** 2));
 }
 
+const READING: readonly Priced[] = [
+  ["reading/60", "reading a plan of 60 plantings", "oneCall"],
+  ["checking/60", "the same with its season's doubts", "oneCall"],
+];
+
 /** Reading the text of a plan. */
 export async function readingRows(meter: Meter, pathOf: JobPath): Promise<readonly Row[]> {
-  const reading: readonly Priced[] = [["reading/60", "reading a plan of 60 plantings", "oneCall"]];
-  const prices = await warmPrices(meter, [pathOf("reading/60")]);
-  return pricedRows(reading, prices);
+  const prices = await warmPrices(
+    meter,
+    READING.map(([job]) => pathOf(job)),
+  );
+  return pricedRows(READING, prices);
 }
 
 const WRITERS = ["plain-writer", "writer", "new-feed", "same-feed"] as const;

@@ -1,6 +1,7 @@
 import {
   anotherFeedJob,
   baselineJob,
+  checkingJob,
   firstRebuildJob,
   monthLaterJob,
   placingJob,
@@ -14,6 +15,7 @@ import { newFeedJob, plainWriterJob, sameFeedJob, writerJob } from "./writer-job
 const JOBS: Readonly<Record<string, (size: number) => () => unknown>> = {
   reference: () => reference,
   reading: readingJob,
+  checking: checkingJob,
   baseline: baselineJob,
   "first-rebuild": firstRebuildJob,
   rebuild: rebuildJob,
