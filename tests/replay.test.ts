@@ -74,8 +74,7 @@ type Kitchen = {
 };
 
 function cooked(events: readonly Event[], choice: FeedChoice, cause: number, old: Kitchen | null) {
-  const told = { scheduled: [], publishedState: {}, events };
-  const { text, ledger } = write(told, choice, cause, old?.kept ?? null);
+  const { text, ledger } = write({ events }, choice, cause, old?.kept ?? null);
   const shown = chooseEvents(events, choice);
   if (old?.text === text) return { ...old, kept: ledger, events: shown };
   const whole = Math.floor(cause / SECOND) * SECOND;

@@ -26,7 +26,7 @@ export const NOTHING: Kept = { standing: {}, ledger: null };
 
 /** A feed written from what was told; `cause` [ms] is the newest reason for a change. */
 export function write(
-  told: Schedule,
+  told: Pick<Schedule, "events">,
   choice: FeedChoice,
   cause: number,
   ledger: Ledger | null = null,

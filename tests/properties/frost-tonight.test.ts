@@ -2,41 +2,35 @@ import { describe, expect, test } from "vitest";
 import { plus } from "../../src/base/days/day.ts";
 import { celsius } from "../../src/base/quantities/quantity.ts";
 import { frostTonight } from "../../src/engine/beds/frost-tonight.ts";
-import type { GardenSeason } from "../../src/engine/beds/lives.ts";
 import { needRank } from "../../src/engine/beds/night-needs.ts";
-import { parseDiary } from "../../src/garden/diary/parse.ts";
+import type { Year } from "../../src/engine/year.ts";
 import { random } from "../garden/plan/random.ts";
 import { gardenOf, isoDay } from "../gardens.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { anyPlan } from "./plans.ts";
 
 const roll = random(2029);
-const SEASONS: readonly GardenSeason[] = Array.from({ length: 30 }, () => {
-  const garden = gardenOf(anyPlan(roll));
-  const { scheduled } = toldAt(garden, dawn("2027-01-01"));
-  const observations = parseDiary(
-    garden.plans.flatMap((plan) => plan.diary),
-    garden.plans,
-  );
-  return { plans: garden.plans, scheduled, observations };
-});
+const YEARS: readonly Year[] = Array.from(
+  { length: 30 },
+  () => toldAt(gardenOf(anyPlan(roll)), dawn("2027-01-01")).year,
+);
 const DAYS = Array.from({ length: 12 }, (_, i) => plus(isoDay("2027-03-20"), i * 21));
 const LOWS = [50, 38, 36, 34, 32, 30, 29, 28, 26, 24, 20, 12, 0].map(celsius);
 
 /** What each planting and tray is told, by its name, on each night from warm to cold. */
-const nights = SEASONS.flatMap((season) =>
-  DAYS.map((day) => ({ season, colder: LOWS.map((low) => frostTonight(season, day, low)) })),
+const nights = YEARS.flatMap((year) =>
+  DAYS.map((day) => ({ year, colder: LOWS.map((low) => frostTonight(year, day, low)) })),
 );
 
 describe("whatever the garden and the day, as a night gets colder", () => {
   test("the same plants stand in the same beds, in the order of the plan's beds", () => {
-    for (const { season, colder } of nights) {
+    for (const { year, colder } of nights) {
       const standing = colder.map(({ beds }) =>
         beds.map(({ bed, plants }) => [bed, plants.map(({ planting }) => planting)]),
       );
       for (const each of standing)
         expect(each.map(([bed]) => bed)).toEqual(standing[0]?.map(([bed]) => bed));
-      const order = [...(season.plans[0]?.beds ?? []).map(({ key }) => key), null];
+      const order = [...(year.plans[0]?.beds ?? []).map(({ key }) => key), null];
       const places = (standing[0] ?? []).map(([bed]) => order.indexOf(bed as string | null));
       expect(places).toEqual([...places].sort((a, b) => a - b));
     }

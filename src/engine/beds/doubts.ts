@@ -1,17 +1,14 @@
 import { type Problem, sortProblems } from "../../base/problems/problem.ts";
-import { type GardenSeason, plantingLivesOf } from "./lives.ts";
+import { plantingsIn, type Year } from "../year.ts";
 import { netDoubts } from "./net-doubts.ts";
 import { overlapDoubts } from "./overlaps.ts";
 
 /**
- * What is doubtful in the beds of a garden once its year is placed: `bed-crowded` and `net-over-hosts`, file by file
+ * What is doubtful in the beds of a garden once its year is built: `bed-crowded` and `net-over-hosts`, file by file
  * in the order of the plans, each file by line. Empty where all have room and no net traps anything.
  */
-export function bedDoubts(season: GardenSeason): readonly Problem[] {
-  const doubts = [
-    ...overlapDoubts(season.plans, plantingLivesOf(season)),
-    ...netDoubts(season.plans),
-  ];
-  const files = [...new Set(season.plans.map(({ file }) => file))];
+export function bedDoubts(year: Year): readonly Problem[] {
+  const doubts = [...overlapDoubts(year.plans, plantingsIn(year)), ...netDoubts(year.plans)];
+  const files = [...new Set(year.plans.map(({ file }) => file))];
   return files.flatMap((file) => sortProblems(doubts.filter(({ at }) => at.file === file)));
 }

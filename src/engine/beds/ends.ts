@@ -5,26 +5,17 @@ import { lastHarvest } from "../growth/ending.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
+import { picksOf } from "../schedule/planting-tasks.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
+import type { FullAndEnd } from "./planting-record.ts";
 
-/** When a sowing is full grown, whether that is a harvest, and when it goes: full ≤ ends < gone. */
-export type FullAndEnd = {
-  /** Full height, and first harvest where it is ready. */
-  readonly full: Day;
-  /** False where its end comes before any harvest. */
-  readonly ready: boolean;
-  /** From then on it goes, and by then it is gone: what lies between is not certain. */
-  readonly ends: Day;
-  readonly gone: Day;
-};
-
-/** The same from what was placed of it, the day from which it grows in its place, and the day that was set for its end, null where none is. */
+/** How far a sowing comes, from its planting's tasks, the day from which it grows in its place, and the day that was set for its end, null where none is. */
 export function fullAndEnd(
   context: SowingContext,
-  scheduled: readonly ScheduledTask[],
+  tasks: readonly ScheduledTask[],
   { inPlace, end }: { readonly inPlace: Day; readonly end: Day | null },
 ): FullAndEnd {
-  const ripe = ripeDays(context, scheduled, inPlace);
+  const ripe = ripeDays(context, tasks, inPlace);
   return ripe
     ? { ready: true, full: ripe.full, ...endDays(context, ripe, end) }
     : { ready: false, ...unripe(context, inPlace) };
@@ -34,32 +25,15 @@ export function fullAndEnd(
 type Ripe = { readonly full: Day; readonly last: Day; readonly waits: Day };
 
 /** Null where it does not ripen, whatever is taken of it before its end, and where its harvest is not told though it might be. */
-function ripeDays(
-  context: SowingContext,
-  scheduled: readonly ScheduledTask[],
-  up: Day,
-): Ripe | null {
+function ripeDays(context: SowingContext, tasks: readonly ScheduledTask[], up: Day): Ripe | null {
   const ripe = ripeMilestone(context);
-  const picks = picksOf(scheduled, context.planting.key, context.sowing);
+  const picks = picksOf(tasks, context.sowing);
   if (!isReached(ripe)) return null;
   if (picks.length === 0 && !context.planting.without.includes("harvest")) return null;
   const days = picks.map(({ day }) => day);
   const full = latest(plus(up, 1), days.length > 0 ? earliest(...days) : ripe.usual);
   const waits = picks.map((pick) => pick.window.latest);
   return { full, last: latest(full, ...days), waits: latest(full, ...waits) };
-}
-
-/** The harvests of a sowing of a planting, by its key, in the order they stand. */
-export function picksOf(
-  scheduled: readonly ScheduledTask[],
-  planting: string,
-  sowing: number,
-): readonly ScheduledTask[] {
-  const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);
-  return scheduled.filter(
-    ({ task }) =>
-      task.subject.key === planting && task.practice === "harvest" && step.test(task.step),
-  );
 }
 
 /** Days over which what never ripens fades. Source: house rule; its end is the weather's, and no more certain than frost is. */

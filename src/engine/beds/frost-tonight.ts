@@ -4,8 +4,9 @@ import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { type FrostStage, frostStage, hardinessOf } from "../growth/hardiness.ts";
 import { objectOf } from "../practices/task.ts";
 import { planOn } from "../schedule/horizon.ts";
-import { type GardenSeason, type Life, type PlantingLives, plantingLivesOf } from "./lives.ts";
+import { type PlantingInYear, plantingsIn, type Year } from "../year.ts";
 import { type FrostNeed, frostNeedOf, needRank } from "./night-needs.ts";
+import type { Life } from "./planting-record.ts";
 import { type Tray, trayPlace, trayTonight } from "./trays-tonight.ts";
 
 /** A planting in its place on the night: how far it is, below what it is hurt [°C, at the leaves; null: never], and what it needs. */
@@ -40,20 +41,24 @@ export type FrostTonight = {
   readonly unknown: readonly string[];
 };
 
-type Tonight = GardenSeason & { readonly plan: Plan; readonly day: Day; readonly lowC: number };
+type Tonight = Pick<Year, "scheduled"> & {
+  readonly plan: Plan;
+  readonly day: Day;
+  readonly lowC: number;
+};
 
 /** The report for the night that follows a day, from the low that the forecast gives [°C]; a colder one never asks less. */
-export function frostTonight(season: GardenSeason, day: Day, forecastC: number): FrostTonight {
-  const plan = planOn(season.plans, day);
+export function frostTonight(year: Year, day: Day, forecastC: number): FrostTonight {
+  const plan = planOn(year.plans, day);
   const lowC = forecastC - (plan.site.colderBy?.si ?? 0);
-  const tonight: Tonight = { ...season, plan, day, lowC };
-  const plantingLives = plantingLivesOf(season);
+  const tonight: Tonight = { scheduled: year.scheduled, plan, day, lowC };
+  const plantings = plantingsIn(year);
   return {
     day,
     forecastC,
     lowC,
-    beds: [...plan.beds, null].flatMap((bed) => bedTonight(bed, plantingLives, tonight)),
-    trays: plantingLives.flatMap((each) => traysOf(each, tonight)),
+    beds: [...plan.beds, null].flatMap((bed) => bedTonight(bed, plantings, tonight)),
+    trays: plantings.flatMap((each) => traysOf(each, tonight)),
     unknown: plan.plantings.filter(({ known }) => !known).map(({ written }) => written),
   };
 }
@@ -69,13 +74,13 @@ function canBeCarried(bed: Bed | null): boolean {
 
 function bedTonight(
   bed: Bed | null,
-  plantingLives: readonly PlantingLives[],
+  plantings: readonly PlantingInYear[],
   tonight: Tonight,
 ): readonly BedTonight[] {
   const keys = tonight.plan.beds.map(({ key }) => key);
-  const here = ({ planting }: PlantingLives) =>
+  const here = ({ planting }: PlantingInYear) =>
     bed ? planting.bed === bed.key : !keys.includes(planting.bed ?? "");
-  const plants = plantingLives.filter(here).flatMap((each) => plantTonight(each, bed, tonight));
+  const plants = plantings.filter(here).flatMap((each) => plantTonight(each, bed, tonight));
   if (plants.length === 0) return [];
   return [{ bed: bed?.key ?? null, name: bed?.name ?? "", carry: canBeCarried(bed), plants }];
 }
@@ -85,7 +90,7 @@ const inItsPlace = (life: Life, day: Day) =>
 
 /** The sowing of a planting that asks most tonight; none where none of it stands in its place. */
 function plantTonight(
-  { planting, crop, lives }: PlantingLives,
+  { planting, crop, lives }: PlantingInYear,
   bed: Bed | null,
   { plan, day, lowC }: Tonight,
 ): readonly PlantTonight[] {
@@ -122,7 +127,7 @@ function plantAt(
 
 /** The trays of a planting that has not left them yet; one entry, whatever it has of sowings. */
 function traysOf(
-  { planting, crop, lives }: PlantingLives,
+  { planting, crop, lives }: PlantingInYear,
   { plan, scheduled, day, lowC }: Tonight,
 ): readonly Tray[] {
   const raised = lives.some(({ starts, out }) => out !== null && starts <= day && day < out);

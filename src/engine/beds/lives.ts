@@ -1,109 +1,107 @@
 import { type Day, latest } from "../../base/days/day.ts";
 import { cropFor } from "../../crops/crops.ts";
-import type { Crop } from "../../crops/facts.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
-import type { Plan, Planting } from "../../garden/model/plan.ts";
-import { climateOf } from "../climate/climate.ts";
-import { type Anchors, anchorKey } from "../growth/anchors.ts";
-import { diaryAnchors } from "../growth/diary-anchors.ts";
-import { isReached } from "../growth/milestones.ts";
+import type { Planting } from "../../garden/model/plan.ts";
+import { isRaised } from "../../garden/plan/planting-start.ts";
+import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "../growth/anchors.ts";
+import { isReached, type Milestone } from "../growth/milestones.ts";
+import { comparePacket } from "../growth/packet.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { WholeGarden } from "../practices/practice.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
-import { withTaskAnchors } from "../schedule/task-anchors.ts";
-import { type FullAndEnd, fullAndEnd } from "./ends.ts";
+import { fullAndEnd } from "./ends.ts";
+import type { ActDay, PlantingRecord, SowingRecord } from "./planting-record.ts";
 
-/** All years of a garden in year order, with what was placed and what the diary says. */
-export type GardenSeason = {
-  readonly plans: readonly Plan[];
-  readonly scheduled: readonly ScheduledTask[];
-  readonly observations: readonly Observation[];
-  /** Each year as it grows after what was placed, where the telling that placed it has it at hand. */
-  readonly wholes?: ReadonlyMap<number, WholeGarden>;
+/** A plan's season after it was scheduled: the acts of all years, and the tasks of a planting by its key. */
+export type ScheduledSeason = Pick<WholeGarden, "plan" | "climate" | "observations"> & {
+  readonly anchors: Anchors;
+  readonly tasksOf: (planting: string) => readonly ScheduledTask[];
 };
 
-/** One sowing from the day it goes in to the day the last of it is gone; days in that order. */
-export type Life = FullAndEnd & {
-  /** 1 for the first sowing. */
-  readonly sowing: number;
-  /** Sown, planted, or set out where it was bought. */
-  readonly starts: Day;
-  /** When it left the house or the greenhouse; null where it grows in its place from the start. */
-  readonly out: Day | null;
-  /** Usually shows above the soil by then. */
-  readonly up: Day;
-};
-
-/** A planting with its sowings in order; none where nothing is known of the crop's days, or it has none this season. */
-export type PlantingLives = {
-  readonly planting: Planting;
-  readonly crop: Crop | null;
-  readonly plan: Plan;
-  readonly lives: readonly Life[];
-};
-
-/** Every planting of every year, in the order of the plans. */
-export function plantingLivesOf(season: GardenSeason): readonly PlantingLives[] {
-  const anchors = anchorsOf(season);
-  return season.plans.flatMap((plan) => {
-    const climate = climateOf(plan, season.observations);
-    return plan.plantings.map((planting) => {
-      const crop = cropFor(planting);
-      const whole = { season, plan, planting, anchors, climate };
-      const numbers = sowingsOf(season.scheduled, planting);
-      const lives = crop ? numbers.flatMap((sowing) => lifeOf({ ...whole, crop, sowing })) : [];
-      return { planting, crop, plan, lives };
-    });
-  });
+/** What becomes of each planting of a season's plan, in the plan's order. */
+export function plantingRecordsOf(season: ScheduledSeason): readonly PlantingRecord[] {
+  return season.plan.plantings.map((planting) => plantingRecordOf(planting, season));
 }
 
-/** The days of acts: as the diary saw them, else as their tasks were placed. */
-export function anchorsOf({ plans, scheduled, observations }: GardenSeason): Anchors {
-  const plantings = plans.flatMap((plan) => plan.plantings);
-  return withTaskAnchors(diaryAnchors(plantings, observations), scheduled);
+function plantingRecordOf(planting: Planting, season: ScheduledSeason): PlantingRecord {
+  const context = firstContext(planting, season);
+  const tasks = season.tasksOf(planting.key);
+  const numbers = context ? sowingNumbersIn(tasks, planting) : [];
+  const sowings = numbers.flatMap((sowing) =>
+    context ? sowingRecordOf({ ...context, sowing }, tasks) : [],
+  );
+  const packet = context && sowings.length > 0 ? comparePacket(context) : null;
+  return { planting: planting.key, bed: planting.bed, sowings, packet };
 }
+
+/** The first sowing of a planting; null for a crop the facts do not know. */
+function firstContext(planting: Planting, season: ScheduledSeason): SowingContext | null {
+  const { plan, climate, anchors, observations } = season;
+  const crop = cropFor(planting);
+  if (!crop) return null;
+  return {
+    plan,
+    planting,
+    crop,
+    bed: plan.beds.find(({ key }) => key === planting.bed) ?? null,
+    sowing: 1,
+    climate,
+    anchors,
+    observations: observations.filter((each) => isAbout(each, planting)),
+    around: () => true,
+  };
+}
+
+const isAbout = (observation: Observation, { key }: Planting) =>
+  "planting" in observation && observation.planting === key;
 
 /** Numbers of a planting's sowings, rising; none where it is never sown or planted. */
-function sowingsOf(scheduled: readonly ScheduledTask[], planting: Planting): readonly number[] {
-  const numbers = new Set(planting.inSince === null ? [] : [1]);
-  for (const { task } of scheduled)
-    if (task.sets?.planting === planting.key && task.sets.act !== "end")
-      numbers.add(task.sets.sowing);
+function sowingNumbersIn(
+  tasks: readonly ScheduledTask[],
+  { key, inSince }: Planting,
+): readonly number[] {
+  const numbers = new Set(inSince === null ? [] : [1]);
+  for (const { task } of tasks)
+    if (task.sets?.planting === key && task.sets.act !== "end") numbers.add(task.sets.sowing);
   return [...numbers].sort((a, b) => a - b);
 }
 
-type LifeInput = Pick<
-  SowingContext,
-  "plan" | "planting" | "crop" | "sowing" | "climate" | "anchors"
-> & {
-  readonly season: GardenSeason;
-};
-
-function lifeOf(input: LifeInput): readonly Life[] {
-  const { plan, planting, sowing, anchors } = input;
-  const day = (act: "start" | "set out" | "end") =>
-    anchors.get(anchorKey(planting.key, sowing, act))?.day ?? null;
-  const [start, out] = [day("start"), day("set out")];
+/** One sowing's record; none where no day is known on which it goes in. */
+function sowingRecordOf(
+  context: SowingContext,
+  tasks: readonly ScheduledTask[],
+): readonly SowingRecord[] {
+  const acts = actsOf(context);
+  const [start, out] = [acts.start?.day ?? null, acts["set out"]?.day ?? null];
   const starts = start ?? out;
   if (starts === null) return [];
-  const bed = plan.beds.find((each) => each.key === planting.bed) ?? null;
-  const observations = input.season.observations.filter(
-    (observation) => "planting" in observation && observation.planting === planting.key,
-  );
-  const context: SowingContext = { ...input, bed, observations, around: () => true };
-  const up = upDay(context, starts);
+  const emerges = upMilestone(context);
+  const up = upDay(context, starts, emerges);
   const moved = start !== null && out !== null && out > start ? out : null;
   const inPlace = latest(up, moved ?? up);
-  const rest = fullAndEnd(context, input.season.scheduled, {
-    inPlace,
-    end: day("end"),
-  });
-  return [{ sowing, starts, out: moved, up, ...rest }];
+  const rest = fullAndEnd(context, tasks, { inPlace, end: acts.end?.day ?? null });
+  const emergence = emergenceOf(context, emerges);
+  return [{ sowing: context.sowing, starts, out: moved, up, ...rest, acts, emergence }];
+}
+
+const ACTS: readonly AnchorAct[] = ["start", "set out", "end", "up", "flower", "first ripe"];
+
+function actsOf({ planting, sowing, anchors }: SowingContext): SowingRecord["acts"] {
+  const acts: Partial<Record<AnchorAct, ActDay>> = {};
+  for (const act of ACTS) {
+    const anchor: Anchor | undefined = anchors.get(anchorKey(planting.key, sowing, act));
+    if (anchor) acts[act] = { day: anchor.day, from: anchor.from };
+  }
+  return acts;
 }
 
 /** When it shows; plants that were bought show at once. */
-function upDay(context: SowingContext, starts: Day): Day {
-  const up = upMilestone(context);
-  return context.planting.start === "plants" || !isReached(up) ? starts : latest(starts, up.usual);
+function upDay({ planting }: SowingContext, starts: Day, up: Milestone): Day {
+  return planting.start === "plants" || !isReached(up) ? starts : latest(starts, up.usual);
+}
+
+function emergenceOf({ planting }: SowingContext, up: Milestone): SowingRecord["emergence"] {
+  if (isRaised(planting.start) || !isReached(up) || up.seen) return null;
+  return { day: up.usual, late: up.late };
 }

@@ -1,7 +1,8 @@
 import { type Day, midway } from "../../base/days/day.ts";
 import type { Bed, Planting } from "../../garden/model/plan.ts";
 import { bedShare } from "../../garden/plan/room.ts";
-import type { Life, PlantingLives } from "./lives.ts";
+import type { PlantingInYear } from "../year.ts";
+import type { Life } from "./planting-record.ts";
 
 /** A planting in a bed: the days its sowings stand there, and the share of the bed it takes once grown, null where that is not known. */
 export type Occupancy = {
@@ -25,11 +26,8 @@ export type OccupancySpan = {
 const YOUNG_SHARE = 0.5;
 
 /** What stands in a bed at any time, in the plans' order; a planting without days there is left out. */
-export function occupancyIn(
-  bed: Bed,
-  plantingLives: readonly PlantingLives[],
-): readonly Occupancy[] {
-  return plantingLives.flatMap(({ planting, crop, lives }) => {
+export function occupancyIn(bed: Bed, plantings: readonly PlantingInYear[]): readonly Occupancy[] {
+  return plantings.flatMap(({ planting, crop, lives }) => {
     const spans = planting.bed === bed.key ? lives.flatMap((life) => spanOf(planting, life)) : [];
     if (!crop || spans.length === 0) return [];
     return [{ planting, spans, share: bedShare(planting, crop, bed) }];

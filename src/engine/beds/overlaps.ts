@@ -6,7 +6,7 @@ import { joinWords } from "../../base/text/words.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { diagnostic } from "../../garden/plan/codes.ts";
 import { predecessorOf } from "../../garden/plan/years.ts";
-import type { PlantingLives } from "./lives.ts";
+import type { PlantingInYear } from "../year.ts";
 import { type Occupancy, occupancyIn, shareOn, spansOn } from "./occupancy.ts";
 
 /** How much more than its bed a sharing may be before it is told. Source: house rule; nobody measures rows to a twentieth of a bed. */
@@ -28,11 +28,11 @@ type Crowd = {
  */
 export function overlapDoubts(
   plans: readonly Plan[],
-  plantingLives: readonly PlantingLives[],
+  plantings: readonly PlantingInYear[],
 ): readonly Problem[] {
   return bedsOf(plans).flatMap((bed) => {
     const crowds = new Map<Planting, Crowd>();
-    const occupancies = occupancyIn(bed, plantingLives).filter(({ share }) => (share ?? 0) <= 1);
+    const occupancies = occupancyIn(bed, plantings).filter(({ share }) => (share ?? 0) <= 1);
     for (const day of daysOfChange(occupancies)) {
       const crowd = crowdOn(bed, occupancies, { day, plans });
       if (crowd && !crowds.has(crowd.last.planting)) crowds.set(crowd.last.planting, crowd);

@@ -3,9 +3,9 @@ import { CROPS } from "../../crops/crops.ts";
 import type { Family } from "../../crops/facts.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { familyBefore } from "../../garden/plan/families.ts";
+import { plantingsIn, type Year } from "../year.ts";
 import { type CropChance, chancesIn } from "./crop-chances.ts";
 import { type FreeSpace, freeOn } from "./free.ts";
-import { type GardenSeason, plantingLivesOf } from "./lives.ts";
 import { occupancyIn } from "./occupancy.ts";
 import { seasonPlanOn } from "./season-plan.ts";
 
@@ -28,26 +28,26 @@ export type BedSpace = FreeSpace & {
   readonly perennials: readonly CropChance[];
 };
 
-/** The room of a bed, by its key; null where no plan has such a bed. Plans in year order, not empty. */
-export function roomIn(season: GardenSeason, bedKey: string, day: Day): BedSpace | null {
-  const plan = seasonPlanOn(season.plans, day);
-  const bed = season.plans.findLast((each) => each.beds.some(({ key }) => key === bedKey))?.beds;
+/** The room of a bed, by its key; null where no plan has such a bed. Calculated anew for the day. */
+export function roomIn(year: Year, bedKey: string, day: Day): BedSpace | null {
+  const plan = seasonPlanOn(year.plans, day);
+  const bed = year.plans.findLast((each) => each.beds.some(({ key }) => key === bedKey))?.beds;
   const found =
     plan.beds.find(({ key }) => key === bedKey) ?? bed?.find(({ key }) => key === bedKey);
   if (!found) return null;
-  const plantingLives = plantingLivesOf(season);
-  const noDays = plantingLives.filter(
-    ({ planting, lives, plan: { year } }) =>
-      planting.bed === bedKey && year === plan.year && lives.length === 0,
+  const plantings = plantingsIn(year);
+  const noDays = plantings.filter(
+    ({ planting, lives, plan: own }) =>
+      planting.bed === bedKey && own.year === plan.year && lives.length === 0,
   );
-  const chances = chancesIn(found, { plan, day, observations: season.observations });
+  const chances = chancesIn(found, { plan, day, observations: year.observations });
   return {
     bed: found.key,
     name: found.name,
     day,
-    ...freeOn(found, occupancyIn(found, plantingLives), day),
+    ...freeOn(found, occupancyIn(found, plantings), day),
     unknown: noDays.map(({ planting }) => nameOf(planting)),
-    away: familiesAway(found, plan, season.plans),
+    away: familiesAway(found, plan, year.plans),
     crops: chances.filter(({ forYears }) => !forYears),
     perennials: chances.filter(({ forYears }) => forYears),
   };

@@ -3,7 +3,7 @@ import type { Observation } from "../../garden/diary/observation.ts";
 import type { Bed, Plan } from "../../garden/model/plan.ts";
 import { USUAL_SPREAD_K } from "../../garden/station/spread.ts";
 import { type AirCurves, airCurvesOf, monthlyValueOn, roughAirCurves } from "./air.ts";
-import { measuredSoil } from "./measured-soil.ts";
+import { measuredSoil, type SoilMeasurement, soilMeasurementsIn } from "./measured-soil.ts";
 import { FILM_WARMS_K, FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve } from "./soil.ts";
 import { dayHoursOf } from "./sun.ts";
 import { roughWave, type Wave, waveC } from "./wave.ts";
@@ -39,36 +39,55 @@ export type Climate = {
 /** The same where the curve itself is rough. Source: house rule, twice the usual. */
 export const ROUGH_SPREAD_K = 3;
 
-/** The year's curves: air, and soil before freezing holds it and film warms it. */
-type Curves = {
+/**
+ * A garden's air and soil as numbers, plain JSON: what a climate is made of. Curves have one value for each day of a year,
+ * 1 January first [°C]; `soilC` is soil before freezing and film.
+ */
+export type ClimateData = {
   readonly rough: boolean;
-  readonly air: AirCurves;
-  readonly meanC: Float64Array;
-  readonly soilC: Float64Array;
+  readonly lowC: readonly number[];
+  readonly highC: readonly number[];
+  readonly soilC: readonly number[];
+  /** Twelve monthly values, January first, or one for the whole year [K]. */
+  readonly spreadK: readonly number[] | number;
+  readonly latitude: number | null;
+  /** What the diary measured of the soil, in day order. */
+  readonly measuredSoil: readonly SoilMeasurement[];
 };
+
+/** The climate data of a plan's site, with what the diary measured of its soil. */
+export function climateDataOf(plan: Plan, observations: readonly Observation[]): ClimateData {
+  const { latitude, normals } = plan.site;
+  const curves = curvesOf(plan);
+  return {
+    ...curves,
+    spreadK: normals?.spreadK ?? (curves.rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
+    latitude,
+    measuredSoil: soilMeasurementsIn(observations),
+  };
+}
+
+type Curves = Pick<ClimateData, "rough" | "lowC" | "highC" | "soilC">;
+
+/** Through the site's normals, else the rough wave of its frost dates. */
+function curvesOf(plan: Plan): Curves {
+  const air = airCurvesOf(plan.site);
+  if (air) return { rough: false, ...asNumbers(air), soilC: [...soilCurve(meanOf(air))] };
+  const wave = roughWaveOf(plan);
+  const soilC = Array.from({ length: DAYS_IN_YEAR }, (_, day) => waveC(wave, day, SEED_DEPTH_M));
+  return { rough: true, ...asNumbers(roughAirCurves(wave)), soilC };
+}
+
+const asNumbers = ({ lowC, highC }: AirCurves) => ({ lowC: [...lowC], highC: [...highC] });
+
+const meanOf = ({ lowC, highC }: AirCurves): Float64Array =>
+  lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
 
 function roughWaveOf({ site }: Plan): Wave {
   const { latitude, lastFrost, firstFrost } = site;
   const last = lastFrost ? dayOfYear(lastFrost.usual) : null;
   const first = firstFrost ? dayOfYear(firstFrost.usual) : null;
   return roughWave(latitude, last, first);
-}
-
-const meanOf = ({ lowC, highC }: AirCurves): Float64Array =>
-  lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
-
-function curvesOf(plan: Plan): Curves {
-  const air = airCurvesOf(plan.site);
-  if (air) {
-    const meanC = meanOf(air);
-    return { rough: false, air, meanC, soilC: soilCurve(meanC) };
-  }
-  const wave = roughWaveOf(plan);
-  const soilC = Float64Array.from({ length: DAYS_IN_YEAR }, (_, day) =>
-    waveC(wave, day, SEED_DEPTH_M),
-  );
-  const rough = roughAirCurves(wave);
-  return { rough: true, air: rough, meanC: meanOf(rough), soilC };
 }
 
 /** Soil where some of the days' air is known: their mean instead of the normals'. */
@@ -80,45 +99,33 @@ function soilAfter(air: Climate["airC"]) {
   };
 }
 
-/**
- * The garden's air and soil from what is known of the days, else from its normals, or roughly from its frost dates
- * where it gives none. Soil is the mean of the eleven days' air up to the day (a damped yearly wave where the air is
- * rough), never below freezing, warmer under film, and put right by what was measured in the diary.
- */
+/** The climate of a plan's site by its normals and its diary; see climateFrom. */
 export function climateOf(
   plan: Plan,
   observations: readonly Observation[],
   observedAir: ObservedAir = new Map(),
 ): Climate {
-  const { rough, air: curves, meanC, soilC } = curvesOf(plan);
-  const air = (day: Day, warmerK = 0): DayAir => {
-    const known = observedAir.get(day);
-    if (known) return known;
-    const i = dayOfYear(day);
-    return { lowC: (curves.lowC[i] ?? 0) + warmerK, highC: (curves.highC[i] ?? 0) + warmerK };
-  };
-  const swings = curves.highC.map((high, i) => (high - (curves.lowC[i] ?? 0)) / 2);
-  const airC = (day: Day, warmerK = 0) => {
-    const known = observedAir.get(day);
-    return known ? (known.lowC + known.highC) / 2 : (meanC[dayOfYear(day)] ?? 0) + warmerK;
-  };
-  const swingK = (day: Day) => {
-    const known = observedAir.get(day);
-    return known ? (known.highC - known.lowC) / 2 : (swings[dayOfYear(day)] ?? 0);
-  };
+  return climateFrom(climateDataOf(plan, observations), observedAir);
+}
+
+/**
+ * Air and soil from what is known of the days, else from the data's curves. Soil is the mean of the eleven days' air up to
+ * the day (a damped yearly wave where the air is rough), never below freezing, warmer under film, and corrected by what
+ * was measured in the diary.
+ */
+export function climateFrom(data: ClimateData, observedAir: ObservedAir = new Map()): Climate {
+  const { airC, ...air } = airFrom(data, observedAir);
   const bare =
     observedAir.size > 0
       ? soilAfter(airC)
-      : (day: Day, warmerK: number) => (soilC[dayOfYear(day)] ?? 0) + warmerK;
+      : (day: Day, warmerK: number) => (data.soilC[dayOfYear(day)] ?? 0) + warmerK;
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
     Math.max(FROZEN_C, bare(day, warmerK)) + (bed?.warmed ? FILM_WARMS_K : 0);
-  const measured = measuredSoil(observations, estimate);
-  const spread = plan.site.normals?.spreadK ?? null;
-  const { latitude } = plan.site;
+  const measured = measuredSoil(data.measuredSoil, estimate);
+  const { spreadK, latitude } = data;
   return {
-    rough,
-    air,
-    swingK,
+    rough: data.rough,
+    ...air,
     airC,
     soilC: (day, bed, warmerK = 0) =>
       measured.appliesTo(bed)
@@ -127,7 +134,31 @@ export function climateOf(
     soilKey: (bed) =>
       measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : bed?.warmed ? "film" : "open",
     spreadK: (day) =>
-      spread ? monthlyValueOn(spread, dayOfYear(day)) : rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K,
+      typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day)),
     dayHours: latitude === null ? null : dayHoursOf(latitude),
+  };
+}
+
+/** A day's air as it is known, else by the curves. */
+function airFrom(
+  { lowC, highC }: ClimateData,
+  observedAir: ObservedAir,
+): Pick<Climate, "air" | "airC" | "swingK"> {
+  const meanC = lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
+  const swings = highC.map((high, i) => (high - (lowC[i] ?? 0)) / 2);
+  return {
+    air: (day, warmerK = 0) => {
+      const i = dayOfYear(day);
+      const usual = { lowC: (lowC[i] ?? 0) + warmerK, highC: (highC[i] ?? 0) + warmerK };
+      return observedAir.get(day) ?? usual;
+    },
+    airC: (day, warmerK = 0) => {
+      const known = observedAir.get(day);
+      return known ? (known.lowC + known.highC) / 2 : (meanC[dayOfYear(day)] ?? 0) + warmerK;
+    },
+    swingK: (day) => {
+      const known = observedAir.get(day);
+      return known ? (known.highC - known.lowC) / 2 : (swings[dayOfYear(day)] ?? 0);
+    },
   };
 }

@@ -14,33 +14,46 @@ export type MeasuredSoil = {
   readonly correctionK: SoilTemperatureFn;
 };
 
-/**
- * How much warmer than the estimate the soil is, by what was measured last in that bed or in none. Full on its day,
- * whatever the season, fading over MEASURED_LASTS_DAYS.
- */
-export function measuredSoil(
+/** A soil temperature [°C] that the diary has of a day, in a bed by its key or in open ground where that is null. */
+export type SoilMeasurement = {
+  readonly day: Day;
+  readonly bed: string | null;
+  readonly soilC: number;
+};
+
+/** The soil temperatures in a diary, in day order. */
+export function soilMeasurementsIn(
   observations: readonly Observation[],
-  estimate: SoilTemperatureFn,
-): MeasuredSoil {
-  const measured = observations
+): readonly SoilMeasurement[] {
+  return observations
     .flatMap((observation) =>
-      observation.kind === "measured" && observation.what === "soil" ? [observation] : [],
+      observation.kind === "measured" && observation.what === "soil"
+        ? [{ day: observation.day, bed: observation.bed, soilC: observation.value.si }]
+        : [],
     )
     .sort((a, b) => a.day - b.day);
-  const counts = (observation: (typeof measured)[number], bed: Bed | null) =>
-    observation.bed === null || observation.bed === bed?.key;
+}
+
+/**
+ * How much warmer than the estimate the soil is, by what was measured last in that bed or in none. Full on its day,
+ * whatever the season, fading over MEASURED_LASTS_DAYS. Measurements in day order.
+ */
+export function measuredSoil(
+  measurements: readonly SoilMeasurement[],
+  estimate: SoilTemperatureFn,
+): MeasuredSoil {
   const correctionK: SoilTemperatureFn = (day, bed, warmerK = 0) => {
-    const last = measured.findLast(
-      (observation) =>
-        day >= observation.day &&
-        day < observation.day + MEASURED_LASTS_DAYS &&
-        counts(observation, bed),
+    const last = measurements.findLast(
+      (each) =>
+        day >= each.day &&
+        day < each.day + MEASURED_LASTS_DAYS &&
+        (each.bed === null || each.bed === bed?.key),
     );
     if (!last) return 0;
     const left = 1 - (day - last.day) / MEASURED_LASTS_DAYS;
-    return (last.value.si - estimate(last.day, bed, warmerK)) * left;
+    return (last.soilC - estimate(last.day, bed, warmerK)) * left;
   };
-  const everywhere = measured.some((observation) => observation.bed === null);
-  const beds = new Set(measured.map((observation) => observation.bed));
+  const everywhere = measurements.some(({ bed }) => bed === null);
+  const beds = new Set(measurements.map(({ bed }) => bed));
   return { appliesTo: (bed) => everywhere || (bed !== null && beds.has(bed.key)), correctionK };
 }

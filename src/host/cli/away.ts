@@ -10,8 +10,8 @@ import {
   load,
   personNamed,
   rejectExtraWords,
-  seasonOn,
   today,
+  yearOn,
 } from "./call.ts";
 
 function run(call: Call): Exit {
@@ -20,12 +20,12 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const name = call.options.for ?? null;
   const person = name === null ? null : personNamed(name, loaded.requestedPlans);
-  const season = seasonOn(call, loaded);
+  const year = yearOn(call, loaded);
   const { day } = today(call, loaded);
   const reports = loaded.requestedPlans.flatMap((plan) =>
-    awayReports(plan, season, { person, today: day }).map((report) => {
+    awayReports(plan, year, { person, today: day }).map((report) => {
       const head = `${who(report.leave.away, plan)}, ${sayDays(report.leave)}`;
-      const texts = awayTexts(report, plan, season.scheduled).map(
+      const texts = awayTexts(report, plan, year.scheduled).map(
         ({ title, text }) => `${title}\n${text}`,
       );
       return `${head}\n\n${texts.join("\n\n")}\n`;

@@ -2,9 +2,9 @@ import { buildSchedule, type Garden, horizonAt, type Schedule } from "../../app/
 import { type Day, dayFromIso } from "../../base/days/day.ts";
 import { dayAt, startOf } from "../../base/days/instants.ts";
 import { sayProblem } from "../../base/problems/problem.ts";
-import type { GardenSeason } from "../../engine/beds/lives.ts";
+import { buildYear } from "../../engine/build.ts";
 import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
-import { observationsIn } from "../../garden/diary/parse.ts";
+import type { Year } from "../../engine/year.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { readGarden } from "./files.ts";
 
@@ -121,15 +121,10 @@ export function buildScheduleOn(
   );
 }
 
-/** The garden's years as placed that day, nothing told before; without what is usual here, which costs as much again and moves no day. */
-export function seasonOn(call: Call, loaded: LoadedGarden): GardenSeason {
-  const { garden } = loaded;
-  const { scheduled } = buildScheduleOn(
-    call,
-    { ...loaded, garden: { ...garden, baseline: {} } },
-    {},
-  );
-  return { plans: garden.plans, scheduled: scheduled, observations: observationsIn(garden.plans) };
+/** The garden's year as of that day, nothing published before; without what is usual here, which costs as much again and moves no day. */
+export function yearOn(call: Call, loaded: LoadedGarden): Year {
+  const garden = { ...loaded.garden, baseline: {} };
+  return buildYear(garden, horizonAt(garden, today(call, loaded).instant), {});
 }
 
 /** Whatever bears a name or key, whatever its case. */

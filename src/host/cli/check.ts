@@ -11,7 +11,7 @@ import {
   type LoadedGarden,
   load,
   rejectExtraWords,
-  seasonOn,
+  yearOn,
 } from "./call.ts";
 
 function run(call: Call): Exit {
@@ -41,7 +41,7 @@ function run(call: Call): Exit {
 /** What the beds leave in doubt once the year is placed, of the plans that were asked for. */
 function doubtsIn(call: Call, loaded: LoadedGarden): readonly Problem[] {
   const requestedFiles = loaded.requestedPlans.map(({ file }) => file);
-  return bedDoubts(seasonOn(call, loaded)).filter(({ at }) => requestedFiles.includes(at.file));
+  return bedDoubts(yearOn(call, loaded)).filter(({ at }) => requestedFiles.includes(at.file));
 }
 
 /** Each diary line that was not understood, with the reason where it nearly was. */

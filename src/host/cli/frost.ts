@@ -9,9 +9,9 @@ import {
   type Exit,
   load,
   rejectExtraWords,
-  seasonOn,
   today,
   WrongUsage,
+  yearOn,
 } from "./call.ts";
 
 function run(call: Call): Exit {
@@ -22,7 +22,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const low = temperatureFrom(lowText, loaded.newest.measures);
   if (low === null) throw new WrongUsage(`--low ${lowText}: ${LIKE}`);
-  const report = frostTonight(seasonOn(call, loaded), today(call, loaded).day, low.si);
+  const report = frostTonight(yearOn(call, loaded), today(call, loaded).day, low.si);
   const { out } = call.terminal;
   if (call.options.json) out(`${JSON.stringify({ ...report, day: isoOf(report.day) }, null, 2)}\n`);
   else out(formatFrostReport(report, loaded.newest.measures));

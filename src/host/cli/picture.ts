@@ -11,9 +11,9 @@ import {
   load,
   type Options,
   rejectExtraWords,
-  seasonOn,
   today,
   WrongUsage,
+  yearOn,
 } from "./call.ts";
 
 const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season"];
@@ -27,7 +27,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const { day } = today(call, loaded);
   const plan = planIn(loaded, call.options, day);
-  call.terminal.out(drawPicture(subject, { ...seasonOn(call, loaded), plan, today: day, form }));
+  call.terminal.out(drawPicture(subject, { year: yearOn(call, loaded), plan, today: day, form }));
   return 0;
 }
 

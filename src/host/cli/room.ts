@@ -10,9 +10,9 @@ import {
   type Exit,
   load,
   rejectExtraWords,
-  seasonOn,
   today,
   WrongUsage,
+  yearOn,
 } from "./call.ts";
 
 function run(call: Call): Exit {
@@ -23,7 +23,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const beds = loaded.garden.plans.flatMap((plan) => plan.beds);
   const bed = findBed(beds, bedName);
-  const room = bed && roomIn(seasonOn(call, loaded), bed.key, today(call, loaded).day);
+  const room = bed && roomIn(yearOn(call, loaded), bed.key, today(call, loaded).day);
   if (!room) {
     call.terminal.err(`sowbell: ${noBed(beds, bedName)}\n`);
     return 1;

@@ -1,6 +1,5 @@
-import { buildBaseline, buildSchedule, horizonAt } from "../../app/feed.ts";
+import { reviewYear } from "../../app/year-review.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
-import { reviewYear } from "../../views/paper/year.ts";
 import { yearPage } from "../../views/paper/year-page.ts";
 import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
@@ -11,13 +10,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const { day, instant } = today(call, loaded);
   const plan = planOn(loaded.requestedPlans, day);
-  const garden = { ...loaded.garden, usual: buildBaseline(loaded.garden) };
-  const horizon = horizonAt(garden, instant);
-  const { plans } = garden;
-  const report = reviewYear({ plan, plans, today: day }, (plans) => {
-    return buildSchedule({ ...garden, plans }, horizon, {}).scheduled;
-  });
-  return deliver(call, yearPage(report));
+  return deliver(call, yearPage(reviewYear(loaded.garden, { plan, instant, today: day })));
 }
 
 /** `year PLAN`: the year looked back on, as one page of HTML. */

@@ -1,16 +1,15 @@
+import { reviewYear } from "../../app/year-review.ts";
 import { type Day, dayFromIso, isoOf, monthStart } from "../../base/days/day.ts";
 import { temperatureFrom } from "../../base/quantities/read.ts";
 import { frostTonight } from "../../engine/beds/frost-tonight.ts";
-import type { GardenSeason } from "../../engine/beds/lives.ts";
 import { roomIn } from "../../engine/beds/room.ts";
 import { planOn } from "../../engine/schedule/horizon.ts";
-import { observationsIn } from "../../garden/diary/parse.ts";
+import type { Year } from "../../engine/year.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { frostTonightText } from "../../views/events/frost-tonight.ts";
 import { roomText } from "../../views/events/room.ts";
 import { monthSheet } from "../../views/paper/month.ts";
 import { monthPage } from "../../views/paper/month-page.ts";
-import { reviewYear } from "../../views/paper/year.ts";
 import { yearPage } from "../../views/paper/year-page.ts";
 import { drawPicture } from "../../views/pictures/picture.ts";
 import { gardenIn } from "../store/gardens.ts";
@@ -30,13 +29,8 @@ function queryValue({ request }: GardenRequest, name: string): string | null {
   return new URL(request.url).searchParams.get(name);
 }
 
-function seasonNow(gardenRequest: GardenRequest): GardenSeason {
-  const { plans } = gardenIn(gardenRequest.stored);
-  return {
-    plans,
-    scheduled: buildScheduleNow(gardenRequest).scheduled,
-    observations: observationsIn(plans),
-  };
+function yearNow(gardenRequest: GardenRequest): Year {
+  return buildScheduleNow(gardenRequest).year;
 }
 
 /** Farther from freezing [°C] no night is. Source: house rule, beyond the coldest night on record in any garden's reach. */
@@ -51,7 +45,7 @@ export function answerFrost(gardenRequest: GardenRequest): Response {
   const typed = said === null ? null : temperatureFrom(said, measures);
   const low = typed && Math.abs(typed.si) <= MOST_C ? typed : null;
   const report =
-    low && frostTonightText(frostTonight(seasonNow(gardenRequest), at.today, low.si), measures);
+    low && frostTonightText(frostTonight(yearNow(gardenRequest), at.today, low.si), measures);
   const wrong = said !== null && low === null;
   const unit = measures === "us" ? "°F" : "°C";
   return pageResponse(
@@ -65,7 +59,7 @@ export function answerRoom(gardenRequest: GardenRequest): Response {
   const at = planTodayOf(gardenRequest);
   if (at === null) return notFound();
   const [beds, bed] = [bedsOf(gardenRequest.stored), queryValue(gardenRequest, "bed")];
-  const room = bed === null ? null : roomIn(seasonNow(gardenRequest), bed, at.today);
+  const room = bed === null ? null : roomIn(yearNow(gardenRequest), bed, at.today);
   const report = room && roomText(room, at.newest.measures);
   const missing = bed !== null && report === null;
   return pageResponse(missing ? 404 : 200, roomPage(frameOf(gardenRequest), { beds, bed, report }));
@@ -83,9 +77,9 @@ export function answerPicture(gardenRequest: GardenRequest, file: string): Respo
   const at = planTodayOf(gardenRequest);
   const drawn = Object.entries(PICTURES).find(([name]) => name === file)?.[1];
   if (at === null || !drawn) return notFound();
-  const season = seasonNow(gardenRequest);
-  const plan = planOn(season.plans, at.today);
-  return pictureResponse(drawPicture(drawn, { ...season, plan, today: at.today, form: "phone" }));
+  const year = yearNow(gardenRequest);
+  const plan = planOn(year.plans, at.today);
+  return pictureResponse(drawPicture(drawn, { year, plan, today: at.today, form: "phone" }));
 }
 
 /** A month on paper, `2027-06`; this month where none is said. */
@@ -111,10 +105,6 @@ export function answerYear(gardenRequest: GardenRequest, said?: string): Respons
       ? planOn(garden.plans, today)
       : garden.plans.find(({ year }) => year === Number(said));
   if (!plan) return notFound();
-  const horizon = context.core.horizonAt(garden, context.now());
-  const { plans } = garden;
-  const report = reviewYear({ plan, plans, today }, (plans) => {
-    return context.core.tell({ ...garden, plans }, horizon, {}).scheduled;
-  });
+  const report = reviewYear(garden, { plan, instant: context.now(), today });
   return paper(yearPage(report));
 }

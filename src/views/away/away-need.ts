@@ -1,5 +1,5 @@
 import type { Day } from "../../base/days/day.ts";
-import type { Runs } from "../../engine/growth/watering.ts";
+import type { BedWater } from "../../engine/beds/watering-weeks.ts";
 
 /** What a bed wants in the driest week of the days [litres]; null where its size or its need is not known. `bed` null: what stands in none. */
 export type AwayWaterNeed = {
@@ -7,7 +7,7 @@ export type AwayWaterNeed = {
   readonly bed: string | null;
   readonly litresAWeek: number | null;
   /** How its drip lines give that; null where it has none. */
-  readonly runs: Runs | null;
+  readonly runs: BedWater["runs"];
 };
 
 /** Raised plants that are not in their bed yet, as titles call them. */

@@ -1,5 +1,5 @@
 import { type Day, isoOf, plus } from "../../base/days/day.ts";
-import type { GardenSeason } from "../../engine/beds/lives.ts";
+import type { Year } from "../../engine/year.ts";
 import { EVENING_BEFORE, type Event, eventFor } from "../events/event.ts";
 import type { AwayListName } from "./lists.ts";
 import { type AwayReport, awayReports } from "./report.ts";
@@ -16,10 +16,10 @@ const DAY_OF: Readonly<Partial<Record<AwayListName, (report: AwayReport) => Day>
  * What an absence asks for, as events of the household alone, for those who go: before you go and the neighbour's list on the
  * day before, when you're back on the day after. For every absence that is not over on `day`; in the plans' order.
  */
-export function awayEvents(season: GardenSeason, day: Day): readonly Event[] {
-  return season.plans.flatMap((plan) =>
-    awayReports(plan, season, { person: null, today: day }).flatMap((report) =>
-      awayTexts(report, plan, season.scheduled).flatMap(({ list, title, text }) => {
+export function awayEvents(year: Year, day: Day): readonly Event[] {
+  return year.plans.flatMap((plan) =>
+    awayReports(plan, year, { person: null, today: day }).flatMap((report) =>
+      awayTexts(report, plan, year.scheduled).flatMap(({ list, title, text }) => {
         const on = DAY_OF[list]?.(report);
         if (on === undefined) return [];
         const { from, to, away } = report.leave;

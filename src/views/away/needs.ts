@@ -1,135 +1,145 @@
 import { type Day, type DaySpan, earliest } from "../../base/days/day.ts";
-import { isReached } from "../../engine/growth/milestones.ts";
-import { anchorOf, inPlace, type SowingContext } from "../../engine/growth/sowing-context.ts";
-import { upMilestone } from "../../engine/growth/up.ts";
-import type { WholeGarden } from "../../engine/practices/practice.ts";
+import type { Crop } from "../../crops/facts.ts";
+import type { SowingRecord } from "../../engine/beds/planting-record.ts";
 import { objectOf } from "../../engine/practices/task.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import { type PlantingInYear, plantingsIn, seasonFor, type Year } from "../../engine/year.ts";
+import type { Plan, Planting } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { isRaised } from "../../garden/plan/planting-start.ts";
 import type { AwayNeed, EmergenceNeed, PickingNeed, TrayCareNeed, VentNeed } from "./away-need.ts";
 import { isIn } from "./leave.ts";
 import { awayWaterNeedsIn } from "./water-needs.ts";
 
-/** What the garden asks for in some days: under a roof first, then as the plan's plantings stand, water last. Empty in winter. `placed` is the feed's. */
-export function needsOf(
-  garden: WholeGarden,
-  scheduled: readonly ScheduledTask[],
-  span: DaySpan,
-): readonly AwayNeed[] {
-  const trays = traysIn(garden, scheduled, span);
+/** One sowing of a planting whose crop is known. */
+type Sowing = {
+  readonly plan: Plan;
+  readonly planting: Planting;
+  readonly crop: Crop;
+  readonly record: SowingRecord;
+};
+
+/** What some days of a plan's season are looked at with; tasks are all of the year's, by id. */
+type NeedsContext = {
+  readonly plan: Plan;
+  readonly span: DaySpan;
+  readonly tasks: ReadonlyMap<string, ScheduledTask>;
+};
+
+/** What a plan's garden asks for in some days: under a roof first, then as its plantings stand, water last. Empty in winter. */
+export function needsOf(year: Year, plan: Plan, span: DaySpan): readonly AwayNeed[] {
+  const tasks = new Map(year.scheduled.map((each) => [each.task.id, each]));
+  const context = { plan, span, tasks };
+  const sowings = plantingsIn(year).flatMap((each) =>
+    each.plan.year === plan.year ? sowingsOf(each) : [],
+  );
+  const trays = traysIn(sowings, context);
   return [
     ...trays,
-    ...ventsIn(garden, trays, span),
-    ...garden.contexts.flatMap((context) => pickingOf(context, scheduled, span)),
-    ...garden.contexts.flatMap((context) => emergenceOf(context, scheduled, span)),
-    ...awayWaterNeedsIn(garden, span),
+    ...ventsIn(sowings, trays, context),
+    ...sowings.flatMap((sowing) => pickingOf(sowing, context)),
+    ...sowings.flatMap((sowing) => emergenceOf(sowing, context)),
+    ...awayWaterNeedsIn(seasonFor(year, plan).wateringWeeks, span),
   ];
+}
+
+function sowingsOf({ plan, planting, crop, lives }: PlantingInYear): readonly Sowing[] {
+  return crop ? lives.map((record) => ({ plan, planting, crop, record })) : [];
 }
 
 /** Sown under cover before these days, and not set out before they begin; those that are being hardened off apart. */
 function traysIn(
-  garden: WholeGarden,
-  scheduled: readonly ScheduledTask[],
-  span: DaySpan,
+  sowings: readonly Sowing[],
+  { span, tasks }: NeedsContext,
 ): readonly TrayCareNeed[] {
-  const inTrays = garden.contexts.filter((context) => {
-    const { start, inSince } = context.planting;
-    const [sown, out] = [anchorOf(context, "start"), anchorOf(context, "set out")];
-    const raised = isRaised(start) && inSince === null;
-    return raised && sown && out && sown.day < span.from && out.day >= span.from;
+  const inTrays = sowings.filter(({ planting, record: { acts } }) => {
+    const { start, "set out": out } = acts;
+    const raised = isRaised(planting.start) && planting.inSince === null;
+    return raised && start && out && start.day < span.from && out.day >= span.from;
   });
-  const hardening = inTrays.filter((context) => isHardening(context, scheduled, span));
+  const outdoors = hardenedOffBy(tasks, span);
+  const hardening = inTrays.filter(({ planting }) => outdoors.has(planting.key));
   const floors = hardening.flatMap(({ crop }) => crop.indoors?.nightFloorC.value ?? []);
   return [
     ...traysOf(hardening, Math.max(...floors)),
     ...traysOf(
-      inTrays.filter((context) => !hardening.includes(context)),
+      inTrays.filter((sowing) => !hardening.includes(sowing)),
       null,
     ),
   ];
 }
 
-/** Whether its days outdoors have begun, or would begin in these days. */
-function isHardening(
-  { planting }: SowingContext,
-  scheduled: readonly ScheduledTask[],
-  span: DaySpan,
-): boolean {
-  return scheduled.some(
-    ({ task, day }) =>
-      task.practice === "harden off" &&
-      task.subject.key === planting.key &&
-      day <= (task.rhythm === "timed" ? span.to : span.from - 1),
-  );
+/** Keys of plantings whose days outdoors have begun, or would begin in these days. */
+function hardenedOffBy(tasks: NeedsContext["tasks"], span: DaySpan): ReadonlySet<string> {
+  const keys = new Set<string>();
+  for (const { task, day } of tasks.values()) {
+    const last = task.rhythm === "timed" ? span.to : span.from - 1;
+    if (task.practice === "harden off" && day <= last) keys.add(task.subject.key);
+  }
+  return keys;
 }
 
 function traysOf(
-  contexts: readonly SowingContext[],
+  sowings: readonly Sowing[],
   hardeningFloorC: number | null,
 ): readonly TrayCareNeed[] {
-  if (contexts.length === 0) return [];
-  return [{ kind: "trays", plants: [...new Set(contexts.map(objectOf))], hardeningFloorC }];
+  if (sowings.length === 0) return [];
+  return [{ kind: "trays", plants: [...new Set(sowings.map(objectOf))], hardeningFloorC }];
 }
 
 function ventsIn(
-  { plan, contexts }: WholeGarden,
+  sowings: readonly Sowing[],
   trays: readonly TrayCareNeed[],
-  span: DaySpan,
+  { plan, span }: NeedsContext,
 ): readonly VentNeed[] {
-  const inIt = contexts.some(
-    (context) => context.bed?.kind === "greenhouse" && standsDuring(context, span),
+  const glass = new Set(plan.beds.flatMap(({ kind, key }) => (kind === "greenhouse" ? [key] : [])));
+  const inIt = sowings.some(
+    (sowing) => glass.has(sowing.planting.bed ?? "") && standsDuring(sowing, span),
   );
   return inIt || (plan.site.greenhouse && trays.length > 0) ? [{ kind: "vents" }] : [];
 }
 
-function standsDuring(context: SowingContext, span: DaySpan): boolean {
-  const from = inPlace(context)?.day ?? null;
-  return from !== null && from <= span.to && endOf(context) >= span.from;
+function standsDuring(sowing: Sowing, span: DaySpan): boolean {
+  const { acts } = sowing.record;
+  const inPlace = acts["set out"] ?? acts.start;
+  return inPlace !== undefined && inPlace.day <= span.to && endOf(sowing) >= span.from;
 }
 
 /** The day that was set for its end, else the season's last. */
-function endOf(context: SowingContext): Day {
-  return anchorOf(context, "end")?.day ?? seasonOf(context.plan).to;
+function endOf({ plan, record }: Sowing): Day {
+  return record.acts.end?.day ?? seasonOf(plan).to;
 }
 
 /** What may stand no longer than this once ready spoils, or stops the plant [days]. Source: the crops' own days to stand; the line between is a house rule. */
 const GROWS_OUT_DAYS = 3;
 
-function pickingOf(
-  context: SowingContext,
-  scheduled: readonly ScheduledTask[],
-  span: DaySpan,
-): readonly PickingNeed[] {
-  const first = firstPick(context, scheduled);
-  const { kind, holdsDays } = context.crop.harvest;
-  if (first === null || kind === "once") return [];
+function pickingOf(sowing: Sowing, { span, tasks }: NeedsContext): readonly PickingNeed[] {
+  const first = firstPick(sowing, tasks);
+  const { kind, holdsDays } = sowing.crop.harvest;
+  if (!first || kind === "once") return [];
   const from = earliest(first.day, first.window.due);
-  if (from > span.to || endOf(context) < span.from) return [];
+  if (from > span.to || endOf(sowing) < span.from) return [];
   const quick = holdsDays.value <= GROWS_OUT_DAYS ? "grows out" : "ripens";
   const left = kind === "cut and come again" ? "stands" : quick;
-  return [{ kind: "pick", task: first.task.id, bed: context.planting.bed, from, left }];
+  return [{ kind: "pick", task: first.task.id, bed: sowing.planting.bed, from, left }];
 }
 
 function firstPick(
-  { planting, sowing }: SowingContext,
-  scheduled: readonly ScheduledTask[],
-): ScheduledTask | null {
-  const steps = sowing === 1 ? ["1", "cut-1"] : [`sowing-${sowing}-1`, `sowing-${sowing}-cut-1`];
-  const ids = steps.map((step) => `${planting.key}/harvest/${step}`);
-  return scheduled.find(({ task }) => ids.includes(task.id)) ?? null;
+  { planting, record: { sowing } }: Sowing,
+  tasks: NeedsContext["tasks"],
+): ScheduledTask | undefined {
+  const before = `${planting.key}/harvest/${sowing === 1 ? "" : `sowing-${sowing}-`}`;
+  return tasks.get(`${before}1`) ?? tasks.get(`${before}cut-1`);
 }
 
 function emergenceOf(
-  context: SowingContext,
-  scheduled: readonly ScheduledTask[],
-  span: DaySpan,
+  { planting, crop, record }: Sowing,
+  { span, tasks }: NeedsContext,
 ): readonly EmergenceNeed[] {
-  const { key, start, bed } = context.planting;
-  const up = upMilestone(context);
-  if (isRaised(start)) return [];
-  if (!isReached(up) || up.seen || !isIn(up.usual, span)) return [];
-  const off = scheduled.find(({ task }) => task.id === `${key}/board/off`);
-  const board = context.sowing === 1 && off !== undefined && off.day >= span.from;
-  return [{ kind: "up", plants: objectOf(context), bed, day: up.usual, late: up.late, board }];
+  const { emergence, sowing } = record;
+  if (emergence === null || !isIn(emergence.day, span)) return [];
+  const off = tasks.get(`${planting.key}/board/off`);
+  const board = sowing === 1 && off !== undefined && off.day >= span.from;
+  const plants = objectOf({ planting, crop });
+  return [{ kind: "up", plants, bed: planting.bed, ...emergence, board }];
 }

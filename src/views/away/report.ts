@@ -1,7 +1,7 @@
 import type { Day, DaySpan } from "../../base/days/day.ts";
-import type { GardenSeason } from "../../engine/beds/lives.ts";
 import { householdOf } from "../../engine/schedule/household.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import type { Year } from "../../engine/year.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { inBedOrder, inHarmOrder } from "../events/sessions.ts";
 import type { AwayNeed } from "./away-need.ts";
@@ -14,7 +14,6 @@ import {
   WATER_WAITS_DAYS,
 } from "./lists.ts";
 import { needsOf } from "./needs.ts";
-import { wholeGardenOf } from "./whole-garden.ts";
 
 /** What an absence means for the garden. Plain JSON: jobs are ids of placed tasks, people and beds are keys. */
 export type AwayReport = {
@@ -36,22 +35,18 @@ export type AwayQuery = { readonly person: string | null; readonly today: Day };
  */
 export function awayReports(
   plan: Plan,
-  season: GardenSeason,
+  year: Year,
   { person, today }: AwayQuery,
 ): readonly AwayReport[] {
   const leaves = leavesOf(plan, today).filter(
     ({ away }) => person === null || away.length === 0 || away.includes(person),
   );
-  return leaves.map((leave) => reportOf(plan, season, { leave, person, today }));
+  return leaves.map((leave) => reportOf(plan, year, { leave, person, today }));
 }
 
 type LeaveQuery = AwayQuery & { readonly leave: Leave };
 
-function reportOf(
-  plan: Plan,
-  season: GardenSeason,
-  { leave, person, today }: LeaveQuery,
-): AwayReport {
+function reportOf(plan: Plan, year: Year, { leave, person, today }: LeaveQuery): AwayReport {
   const situation = { household: householdOf(plan.people, plan.away), today };
   const lists: Record<AwayListName, ScheduledTask[]> = {
     before: [],
@@ -60,14 +55,14 @@ function reportOf(
     waits: [],
     back: [],
   };
-  for (const scheduled of season.scheduled) {
+  for (const scheduled of year.scheduled) {
     const list = awayListFor(scheduled, leave, situation);
     if (list !== null && isForPerson(scheduled, list, person)) lists[list].push(scheduled);
   }
   const jobs = buildAwayLists((list) =>
     inListOrder(list, lists[list], plan).map(({ task }) => task.id),
   );
-  const needs = needsDuring(leave, lists, { plan, season });
+  const needs = needsDuring(leave, lists, { plan, year });
   return { leave, begun: leave.from <= today, jobs, needs };
 }
 
@@ -75,13 +70,13 @@ function reportOf(
 function needsDuring(
   leave: Leave,
   { neighbour }: AwayLists<ScheduledTask>,
-  { plan, season }: { readonly plan: Plan; readonly season: GardenSeason },
+  { plan, year }: { readonly plan: Plan; readonly year: Year },
 ): readonly AwayNeed[] {
   const watering = neighbour.some(({ task }) => task.practice === "water");
   const span = unattendedSpan(leave, watering);
   if (!span) return [];
   const bags = new Set(plan.beds.filter(({ kind }) => kind === "bags").map(({ key }) => key));
-  return needsOf(wholeGardenOf(plan, season), season.scheduled, span).filter((need) => {
+  return needsOf(year, plan, span).filter((need) => {
     if (need.kind !== "water") return leave.alone.length > 0;
     const waits = bags.has(need.bed ?? "") ? BAGS_WAIT_DAYS : WATER_WAITS_DAYS;
     return watering || span.to - span.from + 1 > waits;

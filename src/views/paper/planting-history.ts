@@ -1,18 +1,11 @@
 import { type Day, earliest } from "../../base/days/day.ts";
-import { picksOf } from "../../engine/beds/ends.ts";
-import {
-  anchorsOf,
-  type GardenSeason,
-  type Life,
-  type PlantingLives,
-  plantingLivesOf,
-} from "../../engine/beds/lives.ts";
-import { type AnchorAct, type Anchors, anchorKey } from "../../engine/growth/anchors.ts";
+import type { Life, SowingRecord } from "../../engine/beds/planting-record.ts";
+import { picksOf, tasksBySubject } from "../../engine/schedule/planting-tasks.ts";
+import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import { type PlantingInYear, plantingsIn, type Year } from "../../engine/year.ts";
 
-/** A year told as it went, and as it was planned before anything of it was written down. */
-export type ComparedSeason = GardenSeason & {
-  readonly planned: Pick<GardenSeason, "scheduled" | "observations">;
-};
+/** A year as it went, and as it was planned before anything of it was written down. */
+export type ComparedYear = { readonly year: Year; readonly planned: Year };
 
 /**
  * The day of a stage: `written` in the diary or the plan, `supposed` where it should be over but nobody wrote it, `ahead`
@@ -36,91 +29,84 @@ export type SowingHistory = {
 };
 
 /** A planting with its sowings; none where the season has no day for it, or the crop is not known. */
-export type PlantingHistory = Pick<PlantingLives, "planting" | "crop" | "plan"> & {
+export type PlantingHistory = Pick<PlantingInYear, "planting" | "crop" | "plan" | "packet"> & {
   readonly sowings: readonly SowingHistory[];
 };
 
 /** Every planting of every year with its sowings' stages as of a day, in the order of the plans. */
 export function plantingHistoriesOf(
-  season: ComparedSeason,
+  { year, planned }: ComparedYear,
   today: Day,
 ): readonly PlantingHistory[] {
-  const anchors = anchorsOf(season);
   const plannedLives = new Map(
-    plantingLivesOf({ ...season.planned, plans: season.plans }).map((grown) => [
-      grown.planting.key,
-      grown.lives,
-    ]),
+    plantingsIn(planned).map(({ planting, lives }) => [planting.key, lives]),
   );
-  return plantingLivesOf(season).map(({ planting, crop, plan, lives }) => {
+  const tasks = tasksBySubject(year.scheduled);
+  return plantingsIn(year).map(({ planting, crop, plan, packet, lives }) => {
     const before = plannedLives.get(planting.key) ?? [];
-    const sowings = lives.map((life) => {
-      const planned = before.find(({ sowing }) => sowing === life.sowing) ?? null;
-      return sowingHistoryOf({
-        key: planting.key,
+    const sowings = lives.map((record) =>
+      sowingHistoryOf({
         bought: planting.start === "plants",
-        life,
-        planned,
-        anchors,
-        season,
+        record,
+        planned: before.find(({ sowing }) => sowing === record.sowing) ?? null,
+        tasks: tasks.get(planting.key) ?? [],
         today,
-      });
-    });
-    return { planting, crop, plan, sowings };
+      }),
+    );
+    return { planting, crop, plan, packet, sowings };
   });
 }
 
+/** A sowing, what was planned of it, and the tasks of its planting. */
 type SowingHistoryInput = {
-  readonly key: string;
   readonly bought: boolean;
-  readonly life: Life;
+  readonly record: SowingRecord;
   readonly planned: Life | null;
-  readonly anchors: Anchors;
-  readonly season: ComparedSeason;
+  readonly tasks: readonly ScheduledTask[];
   readonly today: Day;
 };
 
+type Act = keyof SowingRecord["acts"];
+
 function sowingHistoryOf(input: SowingHistoryInput): SowingHistory {
-  const { life, planned, bought, anchors, key } = input;
-  const stage = (act: AnchorAct, day: Day, before: Day | null) =>
-    stageOf(input, act, { day, before });
-  const begins = anchors.has(anchorKey(key, life.sowing, "start")) ? "start" : "set out";
+  const { record, planned, bought } = input;
+  const stage = (act: Act, day: Day, before: Day | null) => stageOf(input, act, { day, before });
+  const begins = record.acts.start ? "start" : "set out";
   return {
-    sowing: life.sowing,
-    begun: stage(begins, life.starts, planned?.starts ?? null),
-    up: bought ? null : stage("up", life.up, planned?.up ?? null),
-    out: life.out === null ? null : stage("set out", life.out, planned?.out ?? null),
-    picked: life.ready ? pickedOf(input, planned?.ready ? planned.full : null) : null,
+    sowing: record.sowing,
+    begun: stage(begins, record.starts, planned?.starts ?? null),
+    up: bought ? null : stage("up", record.up, planned?.up ?? null),
+    out: record.out === null ? null : stage("set out", record.out, planned?.out ?? null),
+    picked: record.ready ? pickedOf(input, planned?.ready ? planned.full : null) : null,
   };
 }
 
 type ComparedDays = { readonly day: Day; readonly before: Day | null };
 
 function stageOf(
-  { key, life, anchors, season, today }: SowingHistoryInput,
-  act: AnchorAct,
+  { record, tasks, today }: SowingHistoryInput,
+  act: Act,
   { day, before }: ComparedDays,
 ): StageRecord {
-  const anchor = anchors.get(anchorKey(key, life.sowing, act)) ?? null;
-  const from = anchor?.from ?? "placed";
-  const sets = season.scheduled.find(
-    ({ task: { sets } }) =>
-      sets?.planting === key && sets.sowing === life.sowing && sets.act === act,
+  const known = record.acts[act];
+  const from = known?.from ?? "placed";
+  const sets = tasks.find(
+    ({ task }) => task.sets?.sowing === record.sowing && task.sets.act === act,
   );
   return {
-    day: anchor && from !== "placed" ? anchor.day : day,
+    day: known && from !== "placed" ? known.day : day,
     known: from !== "placed" ? "written" : day > today ? "ahead" : "supposed",
     planned: from === "given" ? null : before,
     usual: sets?.usual ?? null,
   };
 }
 
-/** The first harvest written down, else the first ripe one seen, else what was reckoned. */
+/** The first harvest written down, else the first ripe one seen, else what was calculated. */
 function pickedOf(input: SowingHistoryInput, planned: Day | null): StageRecord {
-  const { key, life, season } = input;
-  const picks = [...picksOf(season.scheduled, key, life.sowing)].sort((a, b) => a.day - b.day);
+  const { record, tasks } = input;
+  const picks = [...picksOf(tasks, record.sowing)].sort((a, b) => a.day - b.day);
   const done = picks.flatMap((pick) => (pick.done ? [pick.done.day] : []));
-  const stage = stageOf(input, "first ripe", { day: life.full, before: planned });
+  const stage = stageOf(input, "first ripe", { day: record.full, before: planned });
   const usual = picks[0]?.usual ?? null;
   if (done.length === 0) return { ...stage, usual };
   return { ...stage, day: earliest(...done), known: "written", usual };

@@ -1,13 +1,12 @@
 import { type Day, earliest, sayDay } from "../../base/days/day.ts";
 import { capital } from "../../base/text/words.ts";
+import type { PacketComparison } from "../../engine/growth/packet.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { observationsIn } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { type MeasuredNights, measuredNightsOf } from "./nights.ts";
-import { type PacketComparison, packetComparisonsOf } from "./packets.ts";
 import {
-  type ComparedSeason,
+  type ComparedYear,
   type PlantingHistory,
   plantingHistoriesOf,
   type SowingHistory,
@@ -35,20 +34,21 @@ export type YearReport = {
   readonly beds: readonly BedLines[];
   readonly nights: MeasuredNights;
   readonly remarks: readonly SheetRemark[];
-  readonly packets: readonly (Omit<PacketComparison, "planting"> & { readonly name: string })[];
+  readonly packets: readonly (PacketComparison & { readonly name: string })[];
   /** Jobs whose last good day is over and of which nothing was written, where the household wants to be asked; else empty. */
   readonly unreported: readonly string[];
 };
 
 /** What a year looked back on is made from, as of a day. */
-export type YearReportInput = ComparedSeason & { readonly plan: Plan; readonly today: Day };
+export type YearReportInput = ComparedYear & { readonly plan: Plan; readonly today: Day };
 
 /**
  * The plan's season up to a day: what the diary has, and where it is silent what is supposed by the same reckoning that
  * the feeds are made from. Beds in walking order.
  */
 export function yearReport(input: YearReportInput): YearReport {
-  const { plan, plans, scheduled, observations, today } = input;
+  const { plan, today } = input;
+  const { observations } = input.year;
   const { from, to } = seasonOf(plan);
   const history = plantingHistoriesOf(input, today).filter((each) => isOf(each, plan));
   return {
@@ -58,29 +58,11 @@ export function yearReport(input: YearReportInput): YearReport {
     beds: bedsOf(history, input),
     nights: measuredNightsOf(plan, observations, today),
     remarks: remarksOf(observations, from, earliest(today, to)),
-    packets: packetComparisonsOf(history, { plan, plans, scheduled, observations }).map(
-      ({ planting, packet, took }) => ({
-        packet,
-        took,
-        name: history.filter((each) => each.planting === planting).map(nameOf)[0] ?? "",
-      }),
+    packets: history.flatMap((each) =>
+      each.packet && each.plan.year === plan.year ? [{ ...each.packet, name: nameOf(each) }] : [],
     ),
     unreported: plan.assume === "open" ? unreportedJobs(input) : [],
   };
-}
-
-/**
- * The report of a garden's year as of a day, and beside it the year as it would have gone without its diary: `placed` tells
- * the garden with the diaries that it is given.
- */
-export function reviewYear(
-  { plan, plans, today }: Pick<YearReportInput, "plan" | "plans" | "today">,
-  scheduleFor: (plans: readonly Plan[]) => readonly ScheduledTask[],
-): YearReport {
-  const before = plans.map((each) => (each.year < plan.year ? each : { ...each, diary: [] }));
-  const planned = { scheduled: scheduleFor(before), observations: observationsIn(before) };
-  const observations = observationsIn(plans);
-  return yearReport({ plan, plans, scheduled: scheduleFor(plans), observations, planned, today });
 }
 
 /** This year's own, and what another year's file began and this season brings to harvest. */
@@ -95,7 +77,7 @@ function isOf({ plan, sowings }: PlantingHistory, reviewed: Plan): boolean {
 
 function bedsOf(
   history: readonly PlantingHistory[],
-  { plan, scheduled, today }: YearReportInput,
+  { plan, year: { scheduled }, today }: YearReportInput,
 ): readonly BedLines[] {
   const keys = plan.beds.map(({ key }) => key);
   const places = [
@@ -144,8 +126,8 @@ function nameOf({ planting, crop }: PlantingHistory): string {
   return capital(planting.variety === null ? written : `${written}, ${planting.variety}`);
 }
 
-function unreportedJobs({ plan, scheduled, today }: YearReportInput): readonly string[] {
-  return scheduled
+function unreportedJobs({ plan, year, today }: YearReportInput): readonly string[] {
+  return year.scheduled
     .filter(({ task }) => task.id.startsWith(`${plan.year}/`) && task.rhythm === "session")
     .filter(({ done, window }) => !done && window.latest < today)
     .sort((a, b) => a.day - b.day)

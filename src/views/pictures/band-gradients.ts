@@ -3,6 +3,7 @@ import { chanceOfFrostAfter } from "../../engine/climate/frost.ts";
 import type { Bed, Plan } from "../../garden/model/plan.ts";
 import { BAND_OPACITY, type Ink } from "./palette.ts";
 import { type Scale, sampleDays, xOf } from "./scale.ts";
+import type { DrawnSeason } from "./sketch.ts";
 import { element } from "./svg.ts";
 import { soilIn } from "./warmth.ts";
 
@@ -17,8 +18,8 @@ export function chanceOfFrost({ site }: Pick<Plan, "site">, day: Day): number {
 const [COLD_C, WARM_C] = [4, 20];
 
 /** How warm the usual soil of a bed looks on a day, 0 to 1. */
-export function warmthShown(plan: Plan, bed: Bed | null): (day: Day) => number {
-  const soil = soilIn(plan, bed);
+export function warmthShown(drawn: DrawnSeason, bed: Bed | null): (day: Day) => number {
+  const soil = soilIn(drawn, bed);
   return (day) => Math.min(1, Math.max(0, (soil(day).usualC - COLD_C) / (WARM_C - COLD_C)));
 }
 

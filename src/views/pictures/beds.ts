@@ -1,12 +1,13 @@
 import { type Day, type DaySpan, sayDay } from "../../base/days/day.ts";
-import { type Life, type PlantingLives, plantingLivesOf } from "../../engine/beds/lives.ts";
+import type { Life } from "../../engine/beds/planting-record.ts";
+import { type PlantingInYear, plantingsIn } from "../../engine/year.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import type { Sketch } from "./sketch.ts";
 import { plainLine } from "./svg.ts";
 
 /** A planting as it stands in a bed's row: its name, its days in words, and its sowings of this season. */
-export type Plant = Pick<PlantingLives, "planting" | "crop" | "lives"> & {
+export type Plant = Pick<PlantingInYear, "planting" | "crop" | "lives"> & {
   readonly name: string;
   readonly days: string;
   /** The same with only the first day and the last, for where there is little room. */
@@ -24,7 +25,7 @@ export type BedRow = {
 export function bedRowsOf(sketch: Sketch): readonly BedRow[] {
   const { plan } = sketch;
   const season = seasonOf(plan);
-  const grown = plantingLivesOf(sketch).flatMap((each) => plantsThisSeason(each, sketch, season));
+  const grown = plantingsIn(sketch.year).flatMap((each) => plantsThisSeason(each, sketch, season));
   const rows: readonly BedRow[] = plan.beds.map((bed) => ({
     bed,
     name: plainLine(bed.name),
@@ -38,7 +39,7 @@ export function bedRowsOf(sketch: Sketch): readonly BedRow[] {
 
 /** A planting with those of its sowings that stand this season; another year's with none is not this season's. */
 function plantsThisSeason(
-  grown: PlantingLives,
+  grown: PlantingInYear,
   sketch: Sketch,
   { from, to }: DaySpan,
 ): readonly Plant[] {
@@ -64,7 +65,7 @@ function plantsThisSeason(
 }
 
 /** `sown 2 May, ready 28 July`; several sowings by their number, what comes after the season's last day left out. */
-function daysText({ planting, crop }: PlantingLives, lives: readonly Life[], to: Day): string {
+function daysText({ planting, crop }: PlantingInYear, lives: readonly Life[], to: Day): string {
   const [first] = lives;
   if (crop === null) return "not known here, so not drawn";
   if (!first) return "no day for it this season";

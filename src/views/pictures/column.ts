@@ -38,13 +38,14 @@ export function drawColumn(column: Column, drawing: ColumnDrawing): readonly str
 }
 
 /** The frosty air, the ground in the open, and the ground under film. */
-function bandGradients(scale: Scale, { i, sketch: { plan } }: ColumnDrawing): readonly string[] {
+function bandGradients(scale: Scale, { i, sketch }: ColumnDrawing): readonly string[] {
+  const { plan } = sketch;
   const film = plan.beds.find((bed) => bed.warmed);
   return [
     bandGradient(`season-frost-${i}`, "frost", { scale, share: (day) => chanceOfFrost(plan, day) }),
-    bandGradient(`season-open-${i}`, "warm", { scale, share: warmthShown(plan, null) }),
+    bandGradient(`season-open-${i}`, "warm", { scale, share: warmthShown(sketch, null) }),
     ...(film
-      ? [bandGradient(`season-film-${i}`, "warm", { scale, share: warmthShown(plan, film) })]
+      ? [bandGradient(`season-film-${i}`, "warm", { scale, share: warmthShown(sketch, film) })]
       : []),
   ];
 }

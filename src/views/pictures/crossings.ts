@@ -33,12 +33,12 @@ const LEAST_WORD_PX = 64;
 
 /** Where a mark's words begin [px] and how wide they may be: from the day on which even a cool season is that warm to the autumn day on which it no longer is. */
 function underCurve(
-  { plan }: Sketch,
+  sketch: Sketch,
   { soilC, day }: { readonly soilC: number; readonly day: Day },
   { field }: LabelArea,
 ): { readonly at: number; readonly roomPx: number } {
   const { scale } = field;
-  const soil = soilIn(plan, null);
+  const soil = soilIn(sketch, null);
   const warm = sampleDays(scale, 1).filter((each) => each >= day && soil(each).coolC >= soilC);
   const at = Math.min((scale.leftPx + scale.rightPx) / 2, xInside(scale, warm[0] ?? day) + 14);
   const roomPx = xInside(scale, warm[warm.length - 1] ?? scale.to) - at - 6;
@@ -92,7 +92,7 @@ const capital = (name: string, i: number) =>
 
 /** What the diary measured, as rings at their own day and warmth; their words outside the curve if there is room. */
 function measuredMarks(
-  { observations, plan }: Sketch,
+  { year: { observations }, plan }: Sketch,
   { field, sheet }: LabelArea,
 ): readonly LabelMark[] {
   const { scale } = field;

@@ -15,7 +15,7 @@ import {
   sheetOf,
   type TextBlock,
 } from "./sheet.ts";
-import type { Sketch } from "./sketch.ts";
+import type { DrawnSeason, Sketch } from "./sketch.ts";
 import { element, pictureSvg, plainLine, tenth, withHalo } from "./svg.ts";
 import { todayLabel } from "./today.ts";
 
@@ -37,7 +37,7 @@ export function frostPicture(sketch: Sketch): string {
     parts: [
       ...head.svg,
       monthNames(field.scale, months, sheet.smallPx),
-      ...drifts(plan, field),
+      ...drifts(sketch, field),
       ...todayOf(sketch, field, sheet),
       ...foot.svg,
       withHalo(...frostDateLabels(plan, field, sheet)),
@@ -75,11 +75,11 @@ function daysShown(plan: Plan): DaySpan {
   );
 }
 
-function drifts(plan: Plan, field: FrostField): readonly string[] {
-  const { site } = plan;
+function drifts(drawn: DrawnSeason, field: FrostField): readonly string[] {
+  const { site } = drawn.plan;
   const { scale, groundPx } = field;
   return [
-    ...(site.lastFrost ? [] : warmGround(plan, field)),
+    ...(site.lastFrost ? [] : warmGround(drawn, field)),
     ...(site.lastFrost ? [drawDrift(site.lastFrost, "spring", field)] : []),
     ...(site.firstFrost ? [drawDrift(site.firstFrost, "autumn", field)] : []),
     element("path", {
@@ -91,10 +91,10 @@ function drifts(plan: Plan, field: FrostField): readonly string[] {
 }
 
 /** Where there is no frost to draw: how warm the ground is through the year. */
-function warmGround(plan: Plan, { scale, groundPx }: FrostField): readonly string[] {
+function warmGround(drawn: DrawnSeason, { scale, groundPx }: FrostField): readonly string[] {
   const width = scale.rightPx - scale.leftPx;
   return [
-    bandGradient("frost-ground", "warm", { scale, share: warmthShown(plan, null) }),
+    bandGradient("frost-ground", "warm", { scale, share: warmthShown(drawn, null) }),
     element("rect", {
       fill: "url(#frost-ground)",
       x: scale.leftPx,

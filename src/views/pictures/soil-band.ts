@@ -1,9 +1,10 @@
 import { type Day, plus } from "../../base/days/day.ts";
-import type { Bed, Plan } from "../../garden/model/plan.ts";
+import type { Bed } from "../../garden/model/plan.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
 import { type TemperatureField, yOf } from "./degrees.ts";
 import type { Box } from "./labels.ts";
 import { sampleDays, xInside, xOf } from "./scale.ts";
+import type { DrawnSeason } from "./sketch.ts";
 import { element, tenth } from "./svg.ts";
 import { type Soil, soilIn } from "./warmth.ts";
 
@@ -12,7 +13,7 @@ const POINT_DAYS = 3;
 
 /** The band from cool to warm (`soil-band`), the usual line in it (`soil-usual`), and where there is a bed under film its own (`soil-film`). */
 export function soilLines(
-  plan: Plan,
+  drawn: DrawnSeason,
   film: Bed | null,
   field: TemperatureField,
 ): readonly string[] {
@@ -22,7 +23,7 @@ export function soilLines(
       x: xOf(field.scale, day),
       y: yOf(field, soil(day)[which]),
     }));
-  const open = soilIn(plan, null);
+  const open = soilIn(drawn, null);
   const [warm, cool, usual] = [along(open, "warmC"), along(open, "coolC"), along(open, "usualC")];
   return [
     element("path", {
@@ -36,7 +37,7 @@ export function soilLines(
       "stroke-width": 0.8,
       d: `M${tenth(leftPx)} ${tenth(field.lowPx)}H${tenth(rightPx)}`,
     }),
-    ...(film ? [dotted(along(soilIn(plan, film), "usualC"))] : []),
+    ...(film ? [dotted(along(soilIn(drawn, film), "usualC"))] : []),
     element("path", {
       id: "soil-usual",
       class: "soil-line",
@@ -61,8 +62,12 @@ function dotted(points: readonly Point[]): string {
 const CLEAR_PX = 2;
 
 /** The room the usual line and the line under film take, in upright pieces: no words stand on it. */
-export function lineBoxes(plan: Plan, film: Bed | null, field: TemperatureField): readonly Box[] {
-  const soils = [soilIn(plan, null), ...(film ? [soilIn(plan, film)] : [])];
+export function lineBoxes(
+  drawn: DrawnSeason,
+  film: Bed | null,
+  field: TemperatureField,
+): readonly Box[] {
+  const soils = [soilIn(drawn, null), ...(film ? [soilIn(drawn, film)] : [])];
   return soils.flatMap((soil) =>
     sampleDays(field.scale, POINT_DAYS).map((day) => {
       const next = plus(day, POINT_DAYS);
@@ -75,8 +80,12 @@ export function lineBoxes(plan: Plan, film: Bed | null, field: TemperatureField)
 }
 
 /** The room the band and the line under film take, in upright pieces: words stay off it where they can. */
-export function bandBoxes(plan: Plan, film: Bed | null, field: TemperatureField): readonly Box[] {
-  const [open, warmest] = [soilIn(plan, null), soilIn(plan, film)];
+export function bandBoxes(
+  drawn: DrawnSeason,
+  film: Bed | null,
+  field: TemperatureField,
+): readonly Box[] {
+  const [open, warmest] = [soilIn(drawn, null), soilIn(drawn, film)];
   return sampleDays(field.scale, POINT_DAYS).map((day) => {
     const y = yOf(field, Math.max(open(day).warmC, warmest(day).usualC));
     const widthPx = xOf(field.scale, plus(day, POINT_DAYS)) - xOf(field.scale, day);

@@ -6,6 +6,7 @@ import type { Crop } from "../../crops/facts.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { isRaised } from "../../garden/plan/planting-start.ts";
+import type { DrawnSeason } from "./sketch.ts";
 import { plainLine } from "./svg.ts";
 import { soilIn } from "./warmth.ts";
 
@@ -23,7 +24,8 @@ export type SoilWait = {
 };
 
 /** What grows here by the soil it waits for, the coldest first; what stands the winter waits for none. */
-export function soilWaitsOf(plan: Plan): readonly SoilWait[] {
+export function soilWaitsOf(drawn: DrawnSeason): readonly SoilWait[] {
+  const { plan } = drawn;
   const groups = new Map<
     string,
     { names: string[]; soilC: number; film: boolean; bed: Bed | null }
@@ -41,7 +43,7 @@ export function soilWaitsOf(plan: Plan): readonly SoilWait[] {
     groups.set(key, group);
   }
   return [...groups.values()]
-    .map(({ bed, ...group }) => ({ ...group, ...daysWarm(plan, bed, group.soilC) }))
+    .map(({ bed, ...group }) => ({ ...group, ...daysWarm(drawn, bed, group.soilC) }))
     .sort((a, b) => a.soilC - b.soilC || Number(a.film) - Number(b.film));
 }
 
@@ -56,9 +58,13 @@ function soilOf(
 }
 
 /** The season's first day with that soil in a usual year, and whether all its days have it. */
-function daysWarm(plan: Plan, bed: Bed | null, soilC: number): Pick<SoilWait, "day" | "always"> {
-  const { from, to } = seasonOf(plan);
-  const soil = soilIn(plan, bed);
+function daysWarm(
+  drawn: DrawnSeason,
+  bed: Bed | null,
+  soilC: number,
+): Pick<SoilWait, "day" | "always"> {
+  const { from, to } = seasonOf(drawn.plan);
+  const soil = soilIn(drawn, bed);
   const days = Array.from({ length: to - from + 1 }, (_, i) => plus(from, i));
   const warm = days.filter((day) => soil(day).usualC >= soilC);
   return { day: warm[0] ?? null, always: warm.length === days.length };

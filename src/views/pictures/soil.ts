@@ -7,7 +7,7 @@ import { axisPx, degreeLabels, readableRange, type TemperatureField } from "./de
 import type { Box } from "./labels.ts";
 import { monthNames, sampleDays, wholeMonths } from "./scale.ts";
 import { marginsOf, type PictureSheet, paragraph, pictureHead, sheetOf } from "./sheet.ts";
-import type { Sketch } from "./sketch.ts";
+import type { DrawnSeason, Sketch } from "./sketch.ts";
 import { bandBoxes, lineBoxes, soilLines } from "./soil-band.ts";
 import { type SoilWait, soilWaitsOf, soilWaitText } from "./soil-waits.ts";
 import { pictureSvg, plainLine, withHalo } from "./svg.ts";
@@ -21,10 +21,10 @@ export function soilPicture(sketch: Sketch): string {
   const name = `${plainLine(plan.name)}, ${plan.year}`;
   const head = pictureHead(sheet, `Soil in ${name}`, SOIL_CAPTION);
   const months = head.endsPx + 1.2 * sheet.smallPx;
-  const waiting = soilWaitsOf(plan);
+  const waiting = soilWaitsOf(sketch);
   const notes = (y: number) =>
     paragraph(notesOf(plan, waiting), marginsOf(sheet), { y, sizePx: sheet.smallPx });
-  const field = fieldOf(plan, sheet, { months, notesPx: notes(0).endsPx });
+  const field = fieldOf(sketch, sheet, { months, notesPx: notes(0).endsPx });
   const foot = notes(field.lowPx + 2.2 * sheet.smallPx);
   return pictureSvg({
     subject: "soil",
@@ -39,7 +39,7 @@ export function soilPicture(sketch: Sketch): string {
     parts: [
       ...head.svg,
       monthNames(field.scale, months, sheet.smallPx),
-      ...soilLines(plan, filmOf(plan), field),
+      ...soilLines(sketch, filmOf(plan), field),
       ...labels(sketch, waiting, { field, sheet }),
       ...foot.svg,
     ],
@@ -72,9 +72,9 @@ function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
 /** Soil from which the year is worth drawing [°C]. Source: house rule; frozen ground has nothing to say. */
 const STIRS_C = 2;
 
-function daysShown(plan: Plan): DaySpan {
-  const season = seasonOf(plan);
-  const soil = soilIn(plan, null);
+function daysShown(drawn: DrawnSeason): DaySpan {
+  const season = seasonOf(drawn.plan);
+  const soil = soilIn(drawn, null);
   const warm = sampleDays({ ...season, leftPx: 0, rightPx: 1 }, 1).filter(
     (day) => soil(day).usualC >= STIRS_C,
   );
@@ -86,17 +86,18 @@ function daysShown(plan: Plan): DaySpan {
 const PHONE_HIGH_PX = 400;
 
 function fieldOf(
-  plan: Plan,
+  drawn: DrawnSeason,
   sheet: PictureSheet,
   { months, notesPx }: { readonly months: number; readonly notesPx: number },
 ): TemperatureField {
+  const { plan } = drawn;
   const topPx = months + 3.4 * sheet.smallPx;
   const lowest = (sheet.heightPx ?? 0) - sheet.marginPx / 2 - notesPx - 2.2 * sheet.smallPx;
   const { leftPx, rightPx } = marginsOf(sheet);
-  const shown = daysShown(plan);
+  const shown = daysShown(drawn);
   const days = sampleDays({ ...shown, leftPx, rightPx }, 3);
-  const open = days.map(soilIn(plan, null));
-  const film = days.map(soilIn(plan, filmOf(plan)));
+  const open = days.map(soilIn(drawn, null));
+  const film = days.map(soilIn(drawn, filmOf(plan)));
   const span = readableRange(plan.measures, {
     leastC: Math.min(...open.map((soil) => soil.coolC)),
     mostC: Math.max(...open.map((soil) => soil.warmC), ...film.map((soil) => soil.usualC)) + 1,
@@ -125,8 +126,8 @@ function labels(
     heightPx: lowPx - topPx,
   };
   const now = todayLabel(sketch.today, scale, { drop: { topPx, lowPx }, sheet });
-  const band = bandBoxes(sketch.plan, filmOf(sketch.plan), field);
-  const lines = lineBoxes(sketch.plan, filmOf(sketch.plan), field);
+  const band = bandBoxes(sketch, filmOf(sketch.plan), field);
+  const lines = lineBoxes(sketch, filmOf(sketch.plan), field);
   const area = { field, sheet, within, band, taken: [...now.boxes, ...lines] };
   const degrees = degreeLabels(sketch.plan.measures, field, sheet);
   return [...now.svg, ...degrees, withHalo(...crossings(sketch, waiting, area))];

@@ -1,14 +1,17 @@
 import type { Day } from "../../base/days/day.ts";
-import { climateOf } from "../../engine/climate/climate.ts";
+import { climateFrom } from "../../engine/climate/climate.ts";
 import { ONE_IN_TEN } from "../../engine/climate/normal.ts";
-import type { Bed, Plan } from "../../garden/model/plan.ts";
+import { seasonFor } from "../../engine/year.ts";
+import type { Bed } from "../../garden/model/plan.ts";
+import type { DrawnSeason } from "./sketch.ts";
 
 /** Soil at seed depth on a day [°C]: in a cool season, a usual one and a warm one; cool ≤ usual ≤ warm. */
 export type Soil = { readonly coolC: number; readonly usualC: number; readonly warmC: number };
 
-/** The soil of a bed, or of open ground where that is null, through a plan's year as it is without any diary. */
-export function soilIn(plan: Plan, bed: Bed | null): (day: Day) => Soil {
-  const { soilC, spreadK } = climateOf(plan, []);
+/** The soil of a bed, or of open ground where that is null, through a season as it is without any diary. */
+export function soilIn({ year, plan }: DrawnSeason, bed: Bed | null): (day: Day) => Soil {
+  const { climate } = seasonFor(year, plan);
+  const { soilC, spreadK } = climateFrom({ ...climate, measuredSoil: [] });
   return (day) => {
     const awayK = ONE_IN_TEN * spreadK(day);
     return {

@@ -1,17 +1,17 @@
 import { expect, test } from "vitest";
 import { bedDoubts } from "../../../src/engine/beds/doubts.ts";
 import { QUARRY } from "../../gardens.ts";
-import { bedOf, seasonOf } from "./gardens.ts";
+import { bedOf, yearOf } from "./gardens.ts";
 
 test("a garden's beds are doubted file by file and line by line", () => {
   const before = bedOf(["carrot: 10 rows", "beet: 7 rows, sow 9 May"], { year: 2026 });
   const now = bedOf(["carrot: 10 rows", "parsnip: 6 rows, under a net, sow 12 May"]);
-  const told = bedDoubts(seasonOf(before, now)).map(
+  const told = bedDoubts(yearOf(before, now)).map(
     ({ at, code }) => `${at.file.slice(-9, -5)} ${at.line} ${code}`,
   );
   expect(told).toEqual(["2026 21 bed-crowded", "2027 21 bed-crowded", "2027 21 net-over-hosts"]);
 });
 
 test("the lane's own garden leaves nothing in doubt", () => {
-  expect(bedDoubts(seasonOf(QUARRY))).toEqual([]);
+  expect(bedDoubts(yearOf(QUARRY))).toEqual([]);
 });

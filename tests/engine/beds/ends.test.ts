@@ -1,15 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { plus } from "../../../src/base/days/day.ts";
 import { isTender } from "../../../src/crops/crops.ts";
-import { type Life, plantingLivesOf } from "../../../src/engine/beds/lives.ts";
+import type { Life } from "../../../src/engine/beds/planting-record.ts";
 import { killingFrost } from "../../../src/engine/climate/frost.ts";
+import { plantingsIn } from "../../../src/engine/year.ts";
 import { random } from "../../garden/plan/random.ts";
 import { QUARRY } from "../../gardens.ts";
 import { anyPlan } from "../../properties/plans.ts";
 import { GARDENS, on, sketchOf } from "../../views/pictures/drawn.ts";
 
 const lives = (text: string, crop: string): readonly Life[] =>
-  plantingLivesOf(sketchOf(text)).find(({ planting }) => planting.crop === crop)?.lives ?? [];
+  plantingsIn(sketchOf(text).year).find(({ planting }) => planting.crop === crop)?.lives ?? [];
 
 test("what frost kills goes with the frosts of autumn, between the early date and the late one", () => {
   const [tomato] = lives(QUARRY, "tomato");
@@ -43,7 +44,7 @@ describe("what does not ripen here", () => {
 test("nothing that frost does not kill is drawn past the last day worth a harvest", () => {
   const text = GARDENS["two months without frost"] ?? "";
   const { plan } = sketchOf(text);
-  const grown = plantingLivesOf(sketchOf(text)).filter(({ crop }) => crop && !isTender(crop));
+  const grown = plantingsIn(sketchOf(text).year).filter(({ crop }) => crop && !isTender(crop));
   const { firstFrost } = plan.site;
   if (!firstFrost) throw new RangeError("the garden has frost");
   const killing = killingFrost(firstFrost, plan.site.killingFrost);
@@ -59,8 +60,8 @@ test("a planting is ready only where the feed tells its harvest, unless the plan
   for (let i = 0; i < 25; i++) {
     const text = i < 4 ? (Object.values(GARDENS)[i + 2] ?? "") : anyPlan(roll);
     const sketch = sketchOf(text);
-    for (const { planting, lives: own } of plantingLivesOf(sketch)) {
-      const told = sketch.scheduled.some(
+    for (const { planting, lives: own } of plantingsIn(sketch.year)) {
+      const told = sketch.year.scheduled.some(
         ({ task }) => task.subject.key === planting.key && task.practice === "harvest",
       );
       const some = own.some((life) => life.ready);

@@ -5,7 +5,7 @@ import { isoDay, QUARRY } from "../../gardens.ts";
 import { sketchOf } from "../../views/pictures/drawn.ts";
 
 const report = (iso: string, lowF: number, text = QUARRY) =>
-  frostTonight(sketchOf(text), isoDay(iso), celsius(lowF));
+  frostTonight(sketchOf(text).year, isoDay(iso), celsius(lowF));
 const needs = (...asked: Parameters<typeof report>) =>
   report(...asked).beds.flatMap(({ plants }) =>
     plants.map(({ planting, stage, need }) => `${planting.slice(5)} ${stage}: ${need.kind}`),

@@ -1,10 +1,6 @@
-import { buildSchedule, horizonAt } from "../../../src/app/feed.ts";
-import {
-  type GardenSeason,
-  type PlantingLives,
-  plantingLivesOf,
-} from "../../../src/engine/beds/lives.ts";
-import { parseDiary } from "../../../src/garden/diary/parse.ts";
+import { buildYear } from "../../../src/engine/build.ts";
+import { horizonOf } from "../../../src/engine/schedule/horizon.ts";
+import { type PlantingInYear, plantingsIn, type Year } from "../../../src/engine/year.ts";
 import { ALONE, planOf } from "../../gardens.ts";
 
 const HEAD = ALONE.slice(0, ALONE.indexOf("beds:"));
@@ -15,19 +11,13 @@ export function bedOf(crops: readonly string[], { year = 2027, is = "12 x 4 ft" 
   return `${HEAD.replace("2027", String(year))}beds:\n  Long bed:\n    is: ${is}\n    crops:\n${lines}`;
 }
 
-/** What is placed of years' texts, in year order. */
-export function seasonOf(...texts: readonly string[]): GardenSeason {
+/** The year of some years' texts, in year order. */
+export function yearOf(...texts: readonly string[]): Year {
   const plans = texts.map((text) => planOf(text));
-  const garden = { id: "quarry-lane", plans, usual: {} };
-  const { scheduled: placed } = buildSchedule(garden, horizonAt(garden, 0), {});
-  const facts = parseDiary(
-    plans.flatMap((plan) => plan.diary),
-    plans,
-  );
-  return { plans, scheduled: placed, observations: facts };
+  return buildYear({ id: "quarry-lane", plans, baseline: {} }, horizonOf(plans, 0), {});
 }
 
 /** Every planting of those years with its days. */
-export function grownIn(...texts: readonly string[]): readonly PlantingLives[] {
-  return plantingLivesOf(seasonOf(...texts));
+export function grownIn(...texts: readonly string[]): readonly PlantingInYear[] {
+  return plantingsIn(yearOf(...texts));
 }

@@ -1,15 +1,16 @@
 import { describe, expect, test } from "vitest";
-import { type Life, plantingLivesOf } from "../../../src/engine/beds/lives.ts";
+import type { Life } from "../../../src/engine/beds/planting-record.ts";
+import { plantingsIn } from "../../../src/engine/year.ts";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS, on, sketchOf } from "../../views/pictures/drawn.ts";
 
 const lives = (text: string, crop: string): readonly Life[] =>
-  plantingLivesOf(sketchOf(text)).find(({ planting }) => planting.crop === crop)?.lives ?? [];
+  plantingsIn(sketchOf(text).year).find(({ planting }) => planting.crop === crop)?.lives ?? [];
 
 describe("a sowing's days", () => {
   test("come in order, whatever grows", () => {
     const all = [QUARRY, ...Object.values(GARDENS)].flatMap((text) =>
-      plantingLivesOf(sketchOf(text)).flatMap((each) => each.lives),
+      plantingsIn(sketchOf(text).year).flatMap((each) => each.lives),
     );
     expect(all.length).toBeGreaterThan(70);
     for (const { starts, out, up, full, ends, gone } of all) {
@@ -21,7 +22,7 @@ describe("a sowing's days", () => {
   });
 
   test("are those of its tasks", () => {
-    const { scheduled: placed } = sketchOf(QUARRY);
+    const { scheduled: placed } = sketchOf(QUARRY).year;
     const day = (id: string) => placed.find(({ task }) => task.id === id)?.day;
     const [beet] = lives(QUARRY, "beet");
     expect([beet?.starts, beet?.full]).toEqual([

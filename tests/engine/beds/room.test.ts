@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { cropOf } from "../../../src/crops/crops.ts";
 import { roomIn } from "../../../src/engine/beds/room.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
-import { bedOf, seasonOf } from "./gardens.ts";
+import { bedOf, yearOf } from "./gardens.ts";
 
-const LANE = seasonOf(QUARRY);
+const LANE = yearOf(QUARRY);
 const room = (bed: string, on: string, season = LANE) => {
   const found = roomIn(season, bed, isoDay(on));
   if (!found) throw new Error("no such bed");
@@ -26,7 +26,7 @@ describe("the room of a bed", () => {
   });
 
   test("names the families that stood there too few years ago", () => {
-    const season = seasonOf(bedOf(["potato: 9 plants"], { year: 2026 }), bedOf(["beet: 1 rows"]));
+    const season = yearOf(bedOf(["potato: 9 plants"], { year: 2026 }), bedOf(["beet: 1 rows"]));
     expect(room("long-bed", "2027-06-01", season).away).toEqual([
       { family: "nightshade family", had: "potato", year: 2026 },
     ]);
@@ -34,7 +34,7 @@ describe("the room of a bed", () => {
   });
 
   test("names plantings whose days nobody knows", () => {
-    const season = seasonOf(bedOf(["moonflower: 3 plants", "beet: 1 rows"]));
+    const season = yearOf(bedOf(["moonflower: 3 plants", "beet: 1 rows"]));
     expect(room("long-bed", "2027-06-01", season).unknown).toEqual(["moonflower"]);
   });
 

@@ -1,7 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { type Day, plus } from "../../../src/base/days/day.ts";
 import { degreesC } from "../../../src/base/quantities/quantity.ts";
-import { MEASURED_LASTS_DAYS, measuredSoil } from "../../../src/engine/climate/measured-soil.ts";
+import {
+  MEASURED_LASTS_DAYS,
+  measuredSoil,
+  soilMeasurementsIn,
+} from "../../../src/engine/climate/measured-soil.ts";
 import type { Observation } from "../../../src/garden/diary/observation.ts";
 import type { Bed } from "../../../src/garden/model/plan.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
@@ -19,7 +23,8 @@ const measured = (day: Day, soilC: number, inBed: string | null = null): Observa
 });
 
 /** The estimate is 10 °C on every day and in every bed. */
-const more = (...facts: readonly Observation[]) => measuredSoil(facts, () => 10).correctionK;
+const more = (...facts: readonly Observation[]) =>
+  measuredSoil(soilMeasurementsIn(facts), () => 10).correctionK;
 
 describe("soil that was measured", () => {
   test("is nothing where the diary measured none, or only a low", () => {
@@ -31,7 +36,10 @@ describe("soil that was measured", () => {
       value: degreesC(2),
     };
     for (const facts of [[], [low]]) {
-      const { appliesTo: isIn, correctionK: moreK } = measuredSoil(facts, () => 10);
+      const { appliesTo: isIn, correctionK: moreK } = measuredSoil(
+        soilMeasurementsIn(facts),
+        () => 10,
+      );
       expect(isIn(null)).toBe(false);
       expect(moreK(DAY, null)).toBe(0);
     }
@@ -58,9 +66,14 @@ describe("soil that was measured", () => {
     expect(inRootBed(DAY, bed("root-bed"))).toBe(3);
     expect(inRootBed(DAY, bed("south-bed"))).toBe(0);
     expect(inRootBed(DAY, null)).toBe(0);
-    const { appliesTo: isIn } = measuredSoil([measured(DAY, 13, "root-bed")], () => 10);
+    const { appliesTo: isIn } = measuredSoil(
+      soilMeasurementsIn([measured(DAY, 13, "root-bed")]),
+      () => 10,
+    );
     expect([bed("root-bed"), bed("south-bed"), null].map(isIn)).toEqual([true, false, false]);
-    expect(measuredSoil([measured(DAY, 13)], () => 10).appliesTo(bed("south-bed"))).toBe(true);
+    expect(
+      measuredSoil(soilMeasurementsIn([measured(DAY, 13)]), () => 10).appliesTo(bed("south-bed")),
+    ).toBe(true);
   });
 
   test("gives way to what was measured later, whatever the order of the lines", () => {
@@ -71,7 +84,7 @@ describe("soil that was measured", () => {
 
   test("is held against the estimate of its own bed and day", () => {
     const estimate = (day: Day, where: Bed | null) => day - DAY + (where ? 12 : 9);
-    const off = measuredSoil([measured(DAY, 13)], estimate).correctionK;
+    const off = measuredSoil(soilMeasurementsIn([measured(DAY, 13)]), estimate).correctionK;
     expect(off(DAY, null)).toBe(4);
     expect(off(DAY, bed("root-bed"))).toBe(1);
     expect(off(plus(DAY, 7), null)).toBe(2);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { horizonAt, buildSchedule as tellGarden } from "../../../src/app/feed.ts";
 import { bedDoubts } from "../../../src/engine/beds/doubts.ts";
+import { buildYear } from "../../../src/engine/build.ts";
 import { readInSeason } from "../../../src/engine/growth/doubts.ts";
+import { horizonOf } from "../../../src/engine/schedule/horizon.ts";
 import { CODES, type Code, diagnostic } from "../../../src/garden/plan/codes.ts";
 import { problemsBetweenYears } from "../../../src/garden/plan/years.ts";
 import { least, planOf, read, TEXT } from "./canonical.ts";
@@ -125,9 +126,8 @@ describe("codes of problems", () => {
   for (const [code, texts] of Object.entries(BEDS))
     it(`raises ${code} once the beds are filled`, () => {
       const plans = texts.map((text) => planOf(text));
-      const garden = { id: "quarry-lane", plans, usual: {} };
-      const { scheduled: placed } = tellGarden(garden, horizonAt(garden, 0), {});
-      const found = bedDoubts({ plans, scheduled: placed, observations: [] });
+      const garden = { id: "quarry-lane", plans, baseline: {} };
+      const found = bedDoubts(buildYear(garden, horizonOf(plans, 0), {}));
       expect(found.map((problem) => problem.code)).toEqual([code]);
     });
 

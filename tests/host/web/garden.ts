@@ -3,6 +3,7 @@ import { env } from "cloudflare:workers";
 import { type Day, dayFromIso, dayOrThrow, isoOf, plus } from "../../../src/base/days/day.ts";
 import type { Problem } from "../../../src/base/problems/problem.ts";
 import type { PublishedState } from "../../../src/engine/schedule/scheduled-task.ts";
+import type { Year } from "../../../src/engine/year.ts";
 import type { DiaryLine, Plan } from "../../../src/garden/model/plan.ts";
 import { keyFrom, pathOf } from "../../../src/host/links/mac.ts";
 import type { Link, Role } from "../../../src/host/links/segment.ts";
@@ -139,7 +140,8 @@ export const core: Core = {
     // Every task told is remembered, as the real core does, beside the lines it was made from.
     const ids = events.flatMap(({ tasks }) => tasks.map((id) => [id, {}] as const));
     const kept = Object.fromEntries([...ids, ...told]) as PublishedState;
-    return { scheduled: [], events, publishedState: kept };
+    const year = { ...garden, horizon, scheduled: [] } as unknown as Year;
+    return { year, scheduled: [], events, publishedState: kept };
   },
 };
 

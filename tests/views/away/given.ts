@@ -1,6 +1,5 @@
-import type { GardenSeason } from "../../../src/engine/beds/lives.ts";
 import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
-import { parseDiary } from "../../../src/garden/diary/parse.ts";
+import type { Year } from "../../../src/engine/year.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import { type AwayReport, awayReports } from "../../../src/views/away/report.ts";
 import { type AwayText, awayTexts } from "../../../src/views/away/texts.ts";
@@ -29,7 +28,7 @@ export type When = { readonly on?: string; readonly person?: string };
 export type Away = {
   readonly plan: Plan;
   readonly scheduled: readonly ScheduledTask[];
-  readonly season: GardenSeason;
+  readonly year: Year;
   readonly reports: readonly AwayReport[];
   readonly texts: readonly (readonly AwayText[])[];
 };
@@ -37,11 +36,10 @@ export type Away = {
 /** A garden's absences told, as of 1 January where no day is given. */
 export function awayOf(text: string, { on = "2027-01-01", person }: When = {}): Away {
   const plan = planOf(text);
-  const { scheduled } = tellOf(text, { on });
-  const season = { plans: [plan], scheduled, observations: parseDiary(plan.diary, [plan]) };
-  const reports = awayReports(plan, season, { person: person ?? null, today: isoDay(on) });
+  const { year, scheduled } = tellOf(text, { on });
+  const reports = awayReports(plan, year, { person: person ?? null, today: isoDay(on) });
   const texts = reports.map((report) => awayTexts(report, plan, scheduled));
-  return { plan, scheduled, season, reports, texts };
+  return { plan, scheduled, year, reports, texts };
 }
 
 /** The lines of one list of an absence, the first where none is said; none where there is no such text. */

@@ -2,11 +2,9 @@ import { describe, expect, test } from "vitest";
 import type { Day } from "../../../src/base/days/day.ts";
 import type { AwayNeed } from "../../../src/views/away/away-need.ts";
 import { needsOf } from "../../../src/views/away/needs.ts";
-import { wholeGardenOf } from "../../../src/views/away/whole-garden.ts";
 import { awayOf, LUSH } from "./given.ts";
 
-const { plan, season, scheduled } = awayOf(LUSH);
-const whole = wholeGardenOf(plan, season);
+const { plan, year, scheduled } = awayOf(LUSH);
 const dayOf = (id: string) => {
   const found = scheduled.find(({ task }) => task.id === `2027/${id}`);
   if (!found) throw new Error(`no task ${id}`);
@@ -14,9 +12,7 @@ const dayOf = (id: string) => {
 };
 /** What is needed of one kind between two days, as counts of days. */
 const needs = (from: number, to: number, kind: AwayNeed["kind"]) =>
-  needsOf(whole, scheduled, { from: from as Day, to: to as Day }).filter(
-    (need) => need.kind === kind,
-  );
+  needsOf(year, plan, { from: from as Day, to: to as Day }).filter((need) => need.kind === kind);
 
 describe("trays", () => {
   const out = dayOf("tomato/set-out/1");

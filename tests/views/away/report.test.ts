@@ -65,8 +65,8 @@ describe("a report", () => {
   });
 
   test("does not hang on the order of what was scheduled", () => {
-    const { plan, season, scheduled, reports } = awayOf(withAway(LUSH, "everybody, 4 to 22 Sep"));
-    const turned = { ...season, scheduled: [...scheduled].reverse() };
+    const { plan, year, scheduled, reports } = awayOf(withAway(LUSH, "everybody, 4 to 22 Sep"));
+    const turned = { ...year, scheduled: [...scheduled].reverse() };
     const asked = { person: null, today: isoDay("2027-01-01") };
     expect(awayReports(plan, turned, asked)).toEqual(reports);
   });

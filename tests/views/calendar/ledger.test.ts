@@ -115,11 +115,11 @@ describe("the ledger", () => {
 test("a whole second is cut and not rounded, before 1970 too", () => {
   expect(wholeSecond(1999)).toBe(1000);
   expect(wholeSecond(-1)).toBe(-1000);
+});
 
-  test("stored before its entries held fingerprints is read and revises nothing", () => {
-    const first = advanceLedger([telling("a", "p")], NOON, null);
-    const { fingerprint, ...rest } = first.ledger.entries.a ?? {};
-    const stored = { entries: { a: { ...rest, print: fingerprint } } } as StoredLedger;
-    expect(advanceLedger([telling("a", "p")], NOON + 1000, readLedger(stored))).toEqual(first);
-  });
+test("a ledger stored before its entries held fingerprints is read and revises nothing", () => {
+  const first = advanceLedger([telling("a", "p")], NOON, null);
+  const { fingerprint, ...rest } = first.ledger.entries.a ?? {};
+  const stored = { entries: { a: { ...rest, print: fingerprint } } } as StoredLedger;
+  expect(advanceLedger([telling("a", "p")], NOON + 1000, readLedger(stored))).toEqual(first);
 });

@@ -6,7 +6,7 @@ import { isoDay, QUARRY } from "../../gardens.ts";
 import { sketchOf } from "../pictures/drawn.ts";
 
 const told = (iso: string, lowF: number, text = QUARRY) =>
-  frostTonightText(frostTonight(sketchOf(text), isoDay(iso), celsius(lowF)), "us");
+  frostTonightText(frostTonight(sketchOf(text).year, isoDay(iso), celsius(lowF)), "us");
 const inBed = (name: string, ...asked: Parameters<typeof told>) =>
   told(...asked).sections.find((section) => section.name === name)?.lines;
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { roomIn } from "../../../src/engine/beds/room.ts";
 import { roomText } from "../../../src/views/events/room.ts";
-import { bedOf, seasonOf } from "../../engine/beds/gardens.ts";
+import { bedOf, yearOf } from "../../engine/beds/gardens.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 
-const LANE = seasonOf(QUARRY);
+const LANE = yearOf(QUARRY);
 function told(on: string, bed = "salad-bed", season = LANE) {
   const room = roomIn(season, bed, isoDay(on));
   if (!room) throw new Error("no such bed");
@@ -48,11 +48,11 @@ describe("a bed's room in words", () => {
 
   test("says of bags how much is free, and what is better not there", () => {
     const is = "6 grow bags, 16 in across, 14 in high";
-    const bags = seasonOf(bedOf(["potato: 12 plants"], { is }));
+    const bags = yearOf(bedOf(["potato: 12 plants"], { is }));
     expect(told("2027-08-01", "long-bed", bags).head).toContainEqual(
       expect.stringContaining("half of it"),
     );
-    const years = seasonOf(
+    const years = yearOf(
       bedOf(["potato: 9 plants"], { year: 2026 }),
       bedOf(["moonflower: 3 plants"]),
     );

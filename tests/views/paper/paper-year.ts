@@ -1,10 +1,10 @@
-import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import {
   type YearReport,
   type YearReportInput,
   yearReport,
 } from "../../../src/views/paper/year.ts";
-import { gardenOf, isoDay, planOf, QUARRY, tellOf } from "../../gardens.ts";
+import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
+import { firstPlan } from "../pictures/drawn.ts";
 
 /** The canonical garden with a year of diary: deeds, stages, lows, and remarks of every kind. */
 export const LIVED = `${QUARRY}diary:
@@ -27,15 +27,9 @@ const PLAIN = (text: string) => text.replace(/^diary:\n[\s\S]*/m, "");
 
 /** What a text's year is made from, looked back on from a day. */
 export function backOf(text: string, on: string): YearReportInput {
-  const plan = planOf(text);
-  return {
-    plan,
-    plans: gardenOf(text).plans,
-    scheduled: tellOf(text, { on }).scheduled,
-    observations: parseDiary(plan.diary, [plan]),
-    planned: { scheduled: tellOf(PLAIN(text), { on }).scheduled, observations: [] },
-    today: isoDay(on),
-  };
+  const { year } = tellOf(text, { on });
+  const planned = tellOf(PLAIN(text), { on }).year;
+  return { year, planned, plan: firstPlan(year), today: isoDay(on) };
 }
 
 /** The same as a report. */

@@ -6,10 +6,11 @@ import {
 } from "../../../src/views/pictures/band-gradients.ts";
 import { BAND_OPACITY } from "../../../src/views/pictures/palette.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
-import { GARDENS, on } from "./drawn.ts";
+import { GARDENS, on, sketchOf } from "./drawn.ts";
 import { parse, under } from "./xml.ts";
 
-const plan = planOf(QUARRY);
+const drawn = sketchOf(QUARRY);
+const { plan } = drawn;
 const SCALE = { from: on("2027-04-01"), to: on("2027-11-30"), leftPx: 16, rightPx: 374 };
 
 test("the chance of frost is one half on both usual dates, next to none in July, none where there is no frost", () => {
@@ -21,7 +22,7 @@ test("the chance of frost is one half on both usual dates, next to none in July,
 
 test("warmth is shown from nothing in frozen ground towards all of it in summer, more under film", () => {
   const [open, film] = [null, plan.beds.find((bed) => bed.warmed) ?? null].map((bed) =>
-    warmthShown(plan, bed),
+    warmthShown(drawn, bed),
   );
   expect(open?.(on("2027-02-01"))).toBe(0);
   expect(open?.(on("2027-07-25"))).toBeGreaterThan(0.8);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { bedRowsOf } from "../../../src/views/pictures/beds.ts";
-import { planOf, QUARRY, tellOf } from "../../gardens.ts";
+import { QUARRY, tellOf } from "../../gardens.ts";
 import { GARDENS, sketchOf } from "./drawn.ts";
 
 const rows = bedRowsOf(sketchOf(QUARRY));
@@ -56,11 +56,10 @@ test("what went in last autumn stands in this year's beds, and no longer once it
     "garlic: 60 cloves, plant this October",
     "beet: second, 1 row",
   );
-  const plans = [planOf(QUARRY), planOf(next)];
-  const { scheduled: placed } = tellOf([QUARRY, next], { on: "2028-03-01" });
-  const sketch = { ...sketchOf(QUARRY), plans, placed, facts: [] };
-  const names = (year: number) =>
-    bedRowsOf({ ...sketch, plan: plans[year - 2027] ?? sketch.plan })
+  const { year } = tellOf([QUARRY, next], { on: "2028-03-01" });
+  const sketch = { ...sketchOf(QUARRY), year };
+  const names = (of: number) =>
+    bedRowsOf({ ...sketch, plan: year.plans[of - 2027] ?? sketch.plan })
       .find(({ name }) => name === "Garlic bed")
       ?.plants.map((each) => each.name);
   expect(names(2028)).toEqual(["Garlic", "Beets (second)"]);

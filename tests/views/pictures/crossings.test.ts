@@ -18,18 +18,18 @@ const around: LabelArea = {
   taken: [],
   band: [],
 };
-const drawn = (text: string, waiting = soilWaitsOf(sketchOf(text).plan)) =>
+const drawn = (text: string, waiting = soilWaitsOf(sketchOf(text))) =>
   parse(`<g>${crossings(sketchOf(text), waiting, around).join("")}</g>`);
 
 test("each soil that something waits for has a mark at its day and warmth", () => {
-  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY));
   const [dot] = under(drawn(QUARRY), "circle");
   expect(Number(dot?.attributes.cx)).toBeCloseTo(xOf(scale, first?.day ?? 0), 1);
   expect(Number(dot?.attributes.cy)).toBeCloseTo(yOf(around.field, first?.soilC ?? 0), 1);
 });
 
 test("names beyond their lines are counted", () => {
-  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY));
   if (!first) throw new RangeError("nothing waits");
   const names = Array.from({ length: 30 }, (_, i) => `kind ${i + 1}`);
   const said = labelsOf(drawn(QUARRY, [{ ...first, names }]))
@@ -49,7 +49,7 @@ test("what was measured stands at its own day with its bed, and only within the 
 });
 
 test("what never has to wait has no mark, since it has no day", () => {
-  const waiting = soilWaitsOf(sketchOf(QUARRY).plan);
+  const waiting = soilWaitsOf(sketchOf(QUARRY));
   const [first] = waiting;
   if (!first) throw new RangeError("nothing waits");
   expect(under(drawn(QUARRY, [first]), "circle").length).toBe(1);
@@ -57,7 +57,7 @@ test("what never has to wait has no mark, since it has no day", () => {
 });
 
 test("words go beside a line that runs through their place, or before the curve", () => {
-  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY));
   if (!first) throw new RangeError("nothing waits");
   const set = (taken: LabelArea["taken"]) =>
     labelsOf(

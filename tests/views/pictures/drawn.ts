@@ -1,10 +1,10 @@
 import { dayFromIso } from "../../../src/base/days/day.ts";
-import { parseDiary } from "../../../src/garden/diary/parse.ts";
+import type { Year } from "../../../src/engine/year.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import { type Box, boxOf } from "../../../src/views/pictures/labels.ts";
 import type { PictureForm, Sketch } from "../../../src/views/pictures/sketch.ts";
 import type { TextRun, TextSpot } from "../../../src/views/pictures/svg.ts";
-import { isoDay, planOf, tellOf } from "../../gardens.ts";
+import { isoDay, tellOf } from "../../gardens.ts";
 import { parse, type Tag, textIn, under } from "./xml.ts";
 
 const NORTH =
@@ -159,17 +159,14 @@ export function sketchOf(
   form: PictureForm = "phone",
   on: string | null = "2027-05-25",
 ): Sketch {
-  const plan: Plan = planOf(text);
-  const { scheduled: placed } = tellOf(text, { on: on ?? "2027-03-01" });
-  const facts = parseDiary(plan.diary, [plan]);
-  return {
-    plan,
-    plans: [plan],
-    scheduled: placed,
-    observations: facts,
-    form,
-    today: on === null ? null : dayFromIso(on),
-  };
+  const { year } = tellOf(text, { on: on ?? "2027-03-01" });
+  return { year, plan: firstPlan(year), form, today: on === null ? null : dayFromIso(on) };
+}
+
+/** The first plan of a year. */
+export function firstPlan({ plans: [plan] }: Year): Plan {
+  if (!plan) throw new RangeError("a year has a plan");
+  return plan;
 }
 
 /** The day of a text like `2027-05-25`. */

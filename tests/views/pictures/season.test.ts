@@ -34,7 +34,7 @@ const x = (day: Day) => Math.round(xOf(SCALE, day) * 10) / 10;
 describe("the silhouette of carrots", () => {
   const { life, points } = drawn("2027/carrot");
   const placed = (practice: string) =>
-    sketch.scheduled.find(
+    sketch.year.scheduled.find(
       ({ task }) => task.id.startsWith("2027/carrot") && task.practice === practice,
     )?.day;
 

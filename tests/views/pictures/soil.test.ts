@@ -38,7 +38,7 @@ describe("the band", () => {
 test("what waits for the soil is set on the line, with its soil and its day", () => {
   const said = words(svg);
   expect(said.join(" ")).toContain("Potatoes, carrots, beets");
-  const [first] = soilWaitsOf(sketchOf(QUARRY).plan);
+  const [first] = soilWaitsOf(sketchOf(QUARRY));
   expect(said).toContain(`45 °F, from ${sayDay(first?.day ?? on("2027-01-01"))}`);
   const usual = path(svg, "soil-usual");
   const dot = under(svg, "circle").find(({ attributes }) => attributes.class === "leaf");

@@ -1,0 +1,161 @@
+import type { Day } from "../base/days/day.ts";
+import { withMovedPlantings } from "../garden/diary/moved-plantings.ts";
+import type { Observation } from "../garden/diary/observation.ts";
+import { observationsIn } from "../garden/diary/parse.ts";
+import type { Plan, Planting } from "../garden/model/plan.ts";
+import { plantingRanks } from "../garden/plan/after.ts";
+import { withLinkedPlantings } from "../garden/plan/years.ts";
+import { plantingRecordsOf } from "./beds/lives.ts";
+import { wateringWeeksOf } from "./beds/watering-weeks.ts";
+import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.ts";
+import type { Anchors } from "./growth/anchors.ts";
+import { diaryAnchors } from "./growth/diary-anchors.ts";
+import type { SowingContext } from "./growth/sowing-context.ts";
+import { SHARED_PRACTICES, tasksOf } from "./practices/all.ts";
+import { haveReadyTasks } from "./practices/have-ready.ts";
+import { PASSES, type WholeGarden } from "./practices/practice.ts";
+import { sowingContextsOf } from "./practices/repeat.ts";
+import type { Task } from "./practices/task.ts";
+import { applyObservations } from "./schedule/apply-observations.ts";
+import { doneTasksOf } from "./schedule/done.ts";
+import type { Horizon } from "./schedule/horizon.ts";
+import { type Household, householdOf } from "./schedule/household.ts";
+import { tasksBySubject } from "./schedule/planting-tasks.ts";
+import { scheduleTasks } from "./schedule/schedule-tasks.ts";
+import type { PublishedState, ScheduledTask } from "./schedule/scheduled-task.ts";
+import type { Load } from "./schedule/session.ts";
+import { withTaskAnchors } from "./schedule/task-anchors.ts";
+import type { Baseline, Garden, Season, Year } from "./year.ts";
+
+/**
+ * The whole calculation: each plan in three passes, every task on its day, and what becomes of each planting. Equal input
+ * gives an equal year at any instant and in any process time zone. `published` is what was last published of the garden,
+ * or empty.
+ */
+export function buildYear(garden: Garden, horizon: Horizon, published: PublishedState): Year {
+  const { id, plans } = garden;
+  const observations = observationsIn(plans);
+  const baseline = garden.baseline ?? buildBaseline(garden);
+  const linked = withLinkedPlantings(withMovedPlantings(plans, observations));
+  const built = scheduleSeasons(linked, { observations, published, baseline });
+  const scheduled = built.flatMap((season) => season.scheduled);
+  const seasons = seasonsOf(built, scheduled, observations);
+  return { garden: id, plans, horizon, observations, baseline, published, scheduled, seasons };
+}
+
+/** The same plans without diary, absences and anything published before: what is usual here. */
+export function buildBaseline(garden: Garden): Baseline {
+  const mean = withLinkedPlantings(garden.plans).map((plan) => ({ ...plan, away: [] }));
+  const built = scheduleSeasons(mean, { observations: [], published: {}, baseline: {} });
+  const tasks = built.flatMap(({ scheduled }) => scheduled.map(({ task }) => task));
+  return Object.fromEntries(tasks.map(({ id, window }) => [id, window.due]));
+}
+
+/** What plans are scheduled by: the diary, what was published before, and each task's usual due day. */
+type ScheduleInput = {
+  readonly observations: readonly Observation[];
+  readonly published: PublishedState;
+  readonly baseline: Baseline;
+};
+
+/** A plan's tasks on their days, and its garden as it grows after them. */
+type ScheduledPlan = {
+  readonly scheduled: readonly ScheduledTask[];
+  readonly whole: WholeGarden;
+  readonly climate: ClimateData;
+};
+
+/** Each plan in year order; people have their hours but once, and what ended last year frees its place this year. */
+function scheduleSeasons(plans: readonly Plan[], input: ScheduleInput): readonly ScheduledPlan[] {
+  const load: Load = new Map();
+  const built: ScheduledPlan[] = [];
+  const doneBefore = new Map<string, Day>();
+  let anchors: Anchors = new Map();
+  for (const plan of plans) {
+    const season = scheduleSeason(plan, { ...input, load, anchors, doneBefore });
+    built.push(season);
+    for (const { task, done } of season.scheduled) if (done) doneBefore.set(task.id, done.day);
+    anchors = season.whole.anchors;
+  }
+  return built;
+}
+
+/** What was given, and what the plans of the years before have come to. */
+type SeasonInput = ScheduleInput & {
+  readonly load: Load;
+  readonly anchors: Anchors;
+  readonly doneBefore: ReadonlyMap<string, Day>;
+};
+
+/** Three passes a chain: what starts a clock, what moves plants out, the rest; each scheduled day anchors the next. */
+function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
+  const { observations } = input;
+  const household = householdOf(plan.people, plan.away);
+  const { around } = household;
+  const data = climateDataOf(plan, observations);
+  const climate = climateFrom(data);
+  const scheduler = taskSchedulerFor(plan, household, input);
+  const contextsByPlanting = new Map<Planting, readonly SowingContext[]>();
+  for (const chain of plantingRanks(plan.plantings))
+    for (const pass of PASSES) {
+      const known = { climate, anchors: scheduler.anchors(), observations, around };
+      for (const planting of chain)
+        contextsByPlanting.set(planting, sowingContextsOf(planting, plan, known));
+      const contexts = chain.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
+      scheduler.schedule(tasksOf(contexts, pass));
+    }
+  const contexts = plan.plantings.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
+  const whole = { plan, climate, contexts, anchors: scheduler.anchors(), observations, around };
+  scheduler.schedule(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
+  scheduler.schedule(haveReadyTasks(plan.year, scheduler.scheduled, contexts));
+  const { scheduled } = scheduler;
+  return { scheduled, whole: { ...whole, anchors: scheduler.anchors() }, climate: data };
+}
+
+/** Tasks put on their days, one lot after another, and the anchors that the days have set by then. */
+type TaskScheduler = {
+  readonly schedule: (tasks: readonly Task[]) => void;
+  readonly scheduled: readonly ScheduledTask[];
+  readonly anchors: () => Anchors;
+};
+
+function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput): TaskScheduler {
+  const { observations, anchors: before, published, ...rest } = input;
+  const days = new Map<string, Day>();
+  const scheduled: ScheduledTask[] = [];
+  let anchors: Anchors = new Map([...before, ...diaryAnchors(plan.plantings, observations)]);
+  const schedule = (tasks: readonly Task[]) => {
+    const done = doneTasksOf(tasks, observations);
+    const now = scheduleTasks(applyObservations(tasks, observations, done), {
+      ...rest,
+      publishedState: published,
+      household,
+      done,
+      days,
+    });
+    scheduled.push(...now);
+    anchors = withTaskAnchors(anchors, now);
+  };
+  return { schedule, scheduled, anchors: () => anchors };
+}
+
+/** What becomes of each plan's plantings, once the tasks of all years have their days. */
+function seasonsOf(
+  built: readonly ScheduledPlan[],
+  scheduled: readonly ScheduledTask[],
+  observations: readonly Observation[],
+): readonly Season[] {
+  const plantings = built.flatMap(({ whole }) => whole.plan.plantings);
+  const anchors = withTaskAnchors(diaryAnchors(plantings, observations), scheduled);
+  const tasks = tasksBySubject(scheduled);
+  return built.map(({ whole, climate }) => ({
+    year: whole.plan.year,
+    climate,
+    plantings: plantingRecordsOf({
+      ...whole,
+      anchors,
+      tasksOf: (planting) => tasks.get(planting) ?? [],
+    }),
+    wateringWeeks: whole.plan.away.length > 0 ? wateringWeeksOf(whole) : [],
+  }));
+}

@@ -1,0 +1,20 @@
+import type { ScheduledTask } from "./scheduled-task.ts";
+
+/** Scheduled tasks by the key of what they are about, each in the order they stand. */
+export function tasksBySubject(
+  scheduled: readonly ScheduledTask[],
+): ReadonlyMap<string, readonly ScheduledTask[]> {
+  const tasks = new Map<string, ScheduledTask[]>();
+  for (const each of scheduled) {
+    const known = tasks.get(each.task.subject.key);
+    if (known) known.push(each);
+    else tasks.set(each.task.subject.key, [each]);
+  }
+  return tasks;
+}
+
+/** The harvests of a sowing among a planting's tasks, in the order they stand. */
+export function picksOf(tasks: readonly ScheduledTask[], sowing: number): readonly ScheduledTask[] {
+  const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);
+  return tasks.filter(({ task }) => task.practice === "harvest" && step.test(task.step));
+}
