@@ -1,5 +1,5 @@
 import { buildBaseline, buildSchedule, horizonAt } from "../app/feed.ts";
-import { readInSeason } from "../engine/growth/doubts.ts";
+import { readPlanWithDoubts } from "../app/read-plan.ts";
 import { chooseEvents } from "../views/calendar/choose-events.ts";
 import { writeCalendar } from "../views/calendar/write.ts";
 import { unavailable } from "./web/answers.ts";
@@ -8,7 +8,7 @@ import { appContextOf } from "./web/app-context.ts";
 import { renderWaiting } from "./web/render.ts";
 
 const core = {
-  readPlan: readInSeason,
+  readPlan: readPlanWithDoubts,
   horizonAt,
   usualOf: buildBaseline,
   tell: buildSchedule,

@@ -1,5 +1,5 @@
 import type { Year } from "../engine/year.ts";
-import { wholeGarden } from "../garden/plan/years.ts";
+import { wholeGarden } from "../garden/model/years.ts";
 import { awayEvents } from "./away/events.ts";
 import type { Event } from "./events/event.ts";
 import { eventsOf } from "./events/events.ts";

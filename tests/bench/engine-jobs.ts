@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { buildBaseline, buildSchedule, type Garden, horizonAt } from "../../src/app/feed.ts";
-import { readInSeason } from "../../src/engine/growth/doubts.ts";
+import { readPlanWithDoubts } from "../../src/app/read-plan.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import { scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
@@ -37,7 +37,7 @@ export function readingJob(plantings: number): () => unknown {
 /** The same as saving it does: with the doubts that only its season shows. */
 export function checkingJob(plantings: number): () => unknown {
   const text = gardenText({ year: 2027, plantings });
-  return () => readInSeason(text, SOURCE);
+  return () => readPlanWithDoubts(text, SOURCE);
 }
 
 /** Calculates the baseline days of so many plantings, as happens once when a plan is saved. */

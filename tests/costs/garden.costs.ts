@@ -2,7 +2,7 @@ import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test"
 import { env } from "cloudflare:workers";
 import { expect, test } from "vitest";
 import { buildBaseline, buildSchedule, horizonAt } from "../../src/app/feed.ts";
-import { readInSeason } from "../../src/engine/growth/doubts.ts";
+import { readPlanWithDoubts } from "../../src/app/read-plan.ts";
 import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
 import type { Role } from "../../src/host/links/segment.ts";
 import { app } from "../../src/host/web/app.ts";
@@ -24,7 +24,7 @@ const FEEDS = ["helper imre sessions.ics", "helper oda sessions.ics", "reader ta
 const store = counting(env.DB);
 const key = await keyFrom(SECRET);
 const core = {
-  readPlan: readInSeason,
+  readPlan: readPlanWithDoubts,
   horizonAt,
   usualOf: buildBaseline,
   tell: buildSchedule,

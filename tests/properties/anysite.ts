@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { dayOrThrow, plus, sayDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
 import type { Plan } from "../../src/garden/model/plan.ts";
-import { isRaised } from "../../src/garden/plan/planting-start.ts";
+import { isRaised } from "../../src/garden/model/plantings.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 
 const YEAR = 2027;

@@ -3,7 +3,7 @@ import { CROPS, cropFor } from "../../crops/crops.ts";
 import type { Crop, Family, Start } from "../../crops/facts.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/plan/planting-start.ts";
+import { isRaised } from "../../garden/model/plantings.ts";
 import { climateOf } from "../climate/climate.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { chanceOf, type StartChance, type StartMethod } from "./chances.ts";

@@ -2,7 +2,7 @@ import { type Day, latest } from "../../base/days/day.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
 import type { Planting } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/plan/planting-start.ts";
+import { isRaised } from "../../garden/model/plantings.ts";
 import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "../growth/anchors.ts";
 import { isReached, type Milestone } from "../growth/milestones.ts";
 import { comparePacket } from "../growth/packet.ts";

@@ -1,6 +1,6 @@
 import { type Day, midway } from "../../base/days/day.ts";
 import type { Bed, Planting } from "../../garden/model/plan.ts";
-import { bedShare } from "../../garden/plan/room.ts";
+import { bedShare } from "../rules/spacing.ts";
 import type { PlantingInYear } from "../year.ts";
 import type { Life } from "./planting-record.ts";
 

@@ -4,8 +4,8 @@ import { cm } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
 import { joinWords } from "../../base/text/words.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import { predecessorOf } from "../../garden/model/years.ts";
 import { diagnostic } from "../../garden/plan/codes.ts";
-import { predecessorOf } from "../../garden/plan/years.ts";
 import type { PlantingInYear } from "../year.ts";
 import { type Occupancy, occupancyIn, shareOn, spansOn } from "./occupancy.ts";
 

@@ -2,7 +2,7 @@ import type { Day } from "../../base/days/day.ts";
 import { CROPS } from "../../crops/crops.ts";
 import type { Family } from "../../crops/facts.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
-import { familyBefore } from "../../garden/plan/families.ts";
+import { familyBefore } from "../rules/families.ts";
 import { plantingsIn, type Year } from "../year.ts";
 import { type CropChance, chancesIn } from "./crop-chances.ts";
 import { type FreeSpace, freeOn } from "./free.ts";

@@ -1,6 +1,6 @@
 import type { Crop } from "../../crops/facts.ts";
 import { emergenceShare, seedlingsRow } from "../../crops/seedlings.ts";
-import { spacingCm } from "../../garden/plan/room.ts";
+import { spacingCm } from "../rules/spacing.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
 /** What amounts are reckoned from: a planting, its crop and its bed. */

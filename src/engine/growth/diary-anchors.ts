@@ -1,7 +1,7 @@
 import type { Observation } from "../../garden/diary/observation.ts";
 import type { Planting } from "../../garden/model/plan.ts";
-import { MOST_SOWINGS } from "../../garden/plan/doubts.ts";
 import { type Anchor, type Anchors, anchorKey } from "./anchors.ts";
+import { MOST_SOWINGS } from "./successions.ts";
 
 /** The sowing that was lost, or where none is named all that there may be. */
 const sowingsOf = (sowing: number | null): readonly number[] =>

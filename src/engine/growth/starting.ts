@@ -2,7 +2,6 @@ import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
 import { isTender } from "../../crops/crops.ts";
 import type { Outdoors, SettingOut } from "../../crops/facts.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { MOST_SOWINGS } from "../../garden/plan/doubts.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { anchorKey } from "./anchors.ts";
 import {
@@ -15,6 +14,7 @@ import { withinLimits } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { firstStop, stopDay } from "./stopping.ts";
+import { MOST_SOWINGS } from "./successions.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
 

@@ -1,6 +1,5 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { MOST_SOWINGS } from "../../garden/plan/doubts.ts";
 import { rowCm } from "./amounts.ts";
 import { refusalOf } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
@@ -14,6 +13,9 @@ export type SuccessionSowing = {
   readonly day: Day;
   readonly ripe: Day | null;
 };
+
+/** Sowings of one planting that are told in a season, at the most. Source: house rule: once a week from spring to midsummer. */
+export const MOST_SOWINGS = 12;
 
 /** Days from the first sowing over which sowings go on where nothing freezes. Source: house rule, half a year. */
 const WITHOUT_FROST_DAYS = 183;

@@ -9,8 +9,8 @@ import {
 } from "../../base/days/day.ts";
 import type { Family } from "../../crops/facts.ts";
 import type { Site } from "../../garden/model/plan.ts";
+import { isRaised } from "../../garden/model/plantings.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { isRaised } from "../../garden/plan/planting-start.ts";
 import type { Climate } from "../climate/climate.ts";
 import { referenceEvaporationMm } from "../climate/evaporation.ts";
 import { type Anchors, anchorKey } from "./anchors.ts";

@@ -1,8 +1,11 @@
 import { type Day, plus } from "../../base/days/day.ts";
-import { traysFor } from "../../garden/plan/room.ts";
+import type { Planting } from "../../garden/model/plan.ts";
 import { isReached, middle } from "./milestones.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
+
+/** Seedlings to a tray: cells, or pots where a crop is potted on. Source: common practice: 40 cells, 18 pots of 3 inches. */
+const PER_TRAY = { cells: 40, pots: 18 } as const;
 
 /** Trays that stand under cover on a day: of cells, and of pots where they have been potted on. */
 export type TrayCounts = { readonly cells: number; readonly pots: number };
@@ -26,6 +29,12 @@ export function traysOn(context: SowingContext, day: Day): TrayCounts {
   const inPots = potted !== null && day >= potted;
   const count = traysFor(context.planting, inPots ? "pots" : "cells");
   return inPots ? { cells: 0, pots: count } : { cells: count, pots: 0 };
+}
+
+/** Trays that a planting's seedlings take in cells or in pots; 0 where it is not raised here, or the plan names no number of plants. */
+export function traysFor({ start, amount }: Planting, vessel: "cells" | "pots"): number {
+  if (start !== "seed indoors" || amount?.kind !== "plants") return 0;
+  return Math.ceil(amount.count / PER_TRAY[vessel]);
 }
 
 /** The fullest day under cover, and the trays that stand there then. */

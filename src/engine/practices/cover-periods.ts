@@ -1,6 +1,6 @@
 import { type Day, latest, plus } from "../../base/days/day.ts";
 import type { CoverFacts, Pest } from "../../crops/facts.ts";
-import { isRaised } from "../../garden/plan/planting-start.ts";
+import { isRaised } from "../../garden/model/plantings.ts";
 import type { Basis } from "../growth/anchors.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {

@@ -1,12 +1,12 @@
 import { plus } from "../../base/days/day.ts";
 import { degreesC, litres } from "../../base/quantities/quantity.ts";
 import type { Planting } from "../../garden/model/plan.ts";
-import { traysFor } from "../../garden/plan/room.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { mixLitres } from "../growth/filling.ts";
 import { middle } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
+import { traysFor } from "../growth/trays.ts";
 import { settingOutGuards, testReasons } from "./date-decision-texts.ts";
 import type { Practice } from "./practice.ts";
 import { how, lengthRange, type Sentence, sign, why } from "./sentence.ts";

@@ -1,6 +1,6 @@
 import { plus } from "../../base/days/day.ts";
 import { capital, joinWords } from "../../base/text/words.ts";
-import { isRaised } from "../../garden/plan/planting-start.ts";
+import { isRaised } from "../../garden/model/plantings.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import type { Practice } from "./practice.ts";
 import { how, why } from "./sentence.ts";

@@ -1,7 +1,6 @@
 import { dayOrThrow, earliest, plus } from "../../base/days/day.ts";
 import type { Start } from "../../crops/facts.ts";
 import { seasonOf } from "../../garden/model/season.ts";
-import { spacingCm } from "../../garden/plan/room.ts";
 import {
   bulbsFor,
   plantsOf,
@@ -14,6 +13,7 @@ import type { Anchor } from "../growth/anchors.ts";
 import { ripening } from "../growth/ripening.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { rowPerSowingCm } from "../growth/successions.ts";
+import { spacingCm } from "../rules/spacing.ts";
 import type { Practice } from "./practice.ts";
 import { sowingsOf } from "./repeat.ts";
 import { caution, how, type Sentence, why } from "./sentence.ts";

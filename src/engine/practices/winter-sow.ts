@@ -1,9 +1,9 @@
 import { latest, plus } from "../../base/days/day.ts";
 import { celsius, degreesC } from "../../base/quantities/quantity.ts";
-import { traysFor } from "../../garden/plan/room.ts";
 import { firstHigh } from "../climate/first-high.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
+import { traysFor } from "../growth/trays.ts";
 import { boxesOut } from "../growth/winter-sown.ts";
 import type { Practice } from "./practice.ts";
 import { caution, how, sign, why } from "./sentence.ts";

@@ -1,5 +1,5 @@
 import type { Planting } from "../model/plan.ts";
-import { isRaised } from "../plan/planting-start.ts";
+import { isRaised } from "../model/plantings.ts";
 import type { ObservedStage } from "./observation.ts";
 
 /** What a line says of a planting: work done, by practice and step, or a stage seen. */

@@ -1,5 +1,5 @@
+import { slug } from "../../base/text/slug.ts";
 import type { DiaryLine } from "../model/plan.ts";
-import { slug } from "../plan/names.ts";
 import { PRACTICE_NAMES } from "../plan/practices.ts";
 import type { ActObservation, Observation } from "./observation.ts";
 

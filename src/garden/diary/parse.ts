@@ -1,8 +1,8 @@
 import type { Quantity } from "../../base/quantities/quantity.ts";
 import { quantityFrom } from "../../base/quantities/read.ts";
+import { slug } from "../../base/text/slug.ts";
 import { joinWords } from "../../base/text/words.ts";
 import type { Bed, DiaryLine, Plan } from "../model/plan.ts";
-import { slug } from "../plan/names.ts";
 import { DIARY_PHRASES, type PhraseMeaning, practiceFor } from "./acts.ts";
 import { observationOfAnswer } from "./answers.ts";
 import {

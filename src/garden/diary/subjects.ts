@@ -2,8 +2,8 @@ import type { Day } from "../../base/days/day.ts";
 import { joinWords } from "../../base/text/words.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Plan, Planting } from "../model/plan.ts";
+import { plantingsNamed } from "../model/plantings.ts";
 import { seasonOf } from "../model/season.ts";
-import { plantingsNamed } from "../plan/after.ts";
 import type { DiaryAct } from "./acts.ts";
 
 /** What a name in a line means on a day: one planting, and which of its sowings where said; else why not. */

@@ -1,50 +1,12 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import { nearest } from "../../base/text/nearest.ts";
+import { slug } from "../../base/text/slug.ts";
 import { joinWords } from "../../base/text/words.ts";
-import { cropNamed } from "../../crops/crops.ts";
 import type { Planting } from "../model/plan.ts";
+import { ownName, plainName, plantingsNamed } from "../model/plantings.ts";
 import { diagnostic } from "./codes.ts";
-import { slug } from "./names.ts";
 import type { UnlinkedPlanting } from "./plantings.ts";
 import type { Words } from "./tree.ts";
-
-/** The slug of a planting's own name: its key without the year. */
-export function ownName(planting: Planting): string {
-  return planting.key.slice(planting.key.indexOf("/") + 1);
-}
-
-/**
- * The plantings that a name fits, in their order: the one whose own name it is, else those called so, else those
- * of that crop, alone or with the variety. Articles and the word rows do not matter; plurals and trade names do as
- * for crops.
- */
-export function plantingsNamed(text: string, plantings: readonly Planting[]): readonly Planting[] {
-  const plain = plainName(text);
-  const key = slug(plain);
-  const called = plantings.filter(({ name }) => name !== null && slug(name) === key);
-  if (called.length > 0) return called;
-  const crop = cropNamed(plain)?.key ?? key;
-  const own = plantings.filter((planting) => [key, crop].includes(ownName(planting)));
-  if (own.length > 0) return own;
-  const whole = plantings.filter((planting) => namesOf(planting).includes(key));
-  return whole.length > 0 ? whole : plantings.filter((planting) => planting.crop === crop);
-}
-
-function plainName(text: string): string {
-  const small = text.trim().toLowerCase();
-  return small.replace(/^(?:the|our|my) /, "").replace(/ (?:rows?|plants?)$/, "");
-}
-
-function namesOf({ variety, written, crop }: Planting): readonly string[] {
-  if (variety === null) return [];
-  return [
-    slug(variety),
-    slug(`${variety} ${written}`),
-    slug(`${variety} ${crop}`),
-    slug(`${written} ${variety}`),
-    slug(`${crop} ${variety}`),
-  ];
-}
 
 /**
  * The plantings with what each follows: the key of a planting of this plan, or where none fits the name as
@@ -122,19 +84,4 @@ function circleIn(plantings: readonly Planting[]): Planting | null {
     }
   }
   return null;
-}
-
-/** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
-export function plantingRanks(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
-  const byKey = new Map(plantings.map((planting) => [planting.key, planting]));
-  const behind = (planting: Planting): number => {
-    const before = planting.after === null ? undefined : byKey.get(planting.after);
-    return before ? 1 + behind(before) : 0;
-  };
-  const ranks: Planting[][] = [];
-  for (const planting of plantings) {
-    const rank = behind(planting);
-    ranks[rank] = [...(ranks[rank] ?? []), planting];
-  }
-  return ranks.filter((rank) => rank !== undefined);
 }

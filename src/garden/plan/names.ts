@@ -1,18 +1,7 @@
 import type { Problem } from "../../base/problems/problem.ts";
+import { slug } from "../../base/text/slug.ts";
 import { diagnostic } from "./codes.ts";
 import type { Words } from "./tree.ts";
-
-/**
- * A name as it stands in keys: lower case, letters and digits of any script, hyphens between. Empty where the name
- * has neither letter nor digit. Two names of one slug are one name.
- */
-export function slug(name: string): string {
-  return name
-    .normalize("NFKC")
-    .toLowerCase()
-    .replace(/[^\p{L}\p{M}\p{N}]+/gu, "-")
-    .replace(/^-+|-+$/g, "");
-}
 
 /** Slugs that a year's own keys begin with, so no planting may be called that. */
 const RESERVED_SLUGS = ["bed", "garden"];

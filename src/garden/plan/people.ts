@@ -1,11 +1,12 @@
 import type { DaySpan } from "../../base/days/day.ts";
 import { suggestion } from "../../base/text/nearest.ts";
+import { slug } from "../../base/text/slug.ts";
 import { joinWords } from "../../base/text/words.ts";
 import type { Person } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import type { DayReadContext } from "./dates.ts";
 import { readHours } from "./hours.ts";
-import { namer, slug } from "./names.ts";
+import { namer } from "./names.ts";
 import type { ReadLog } from "./place.ts";
 import { namedPractice, PRACTICE_NAMES } from "./practices.ts";
 import {

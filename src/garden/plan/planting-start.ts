@@ -3,6 +3,7 @@ import { suggestion } from "../../base/text/nearest.ts";
 import { joinWords } from "../../base/text/words.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Bed, Person, Planting } from "../model/plan.ts";
+import { isRaised } from "../model/plantings.ts";
 import { diagnostic } from "./codes.ts";
 import { type DayReadContext, readSpan } from "./dates.ts";
 import { doubtOutsideSeason } from "./people.ts";
@@ -22,11 +23,6 @@ export type LabelledReadContext = { readonly what: string; readonly reading: Pla
 
 /** What is planted of a crop that is not sown: each a way to begin, and a key that counts them. */
 export const PLANTED_PARTS = ["cloves", "tubers", "sets", "crowns"] as const;
-
-/** Whether plants go out that were raised or bought, so that planting them is setting them out. */
-export function isRaised(start: Planting["start"]): boolean {
-  return start === "plants" || start === "seed indoors" || start === "winter-sown";
-}
 
 const STARTS: Readonly<Record<string, Planting["start"] | "seed">> = {
   "seed indoors": "seed indoors",

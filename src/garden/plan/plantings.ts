@@ -1,10 +1,11 @@
 import { suggestion } from "../../base/text/nearest.ts";
+import { slug } from "../../base/text/slug.ts";
 import { cropNamed, cropNames } from "../../crops/crops.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Bed, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { daysUnder, readAmount, readCovers, readRepeat, readWithout } from "./details.ts";
-import { namer, slug } from "./names.ts";
+import { namer } from "./names.ts";
 import { personKey } from "./people.ts";
 import type { ReadLog } from "./place.ts";
 import { type PlantingReadContext, readPlantingDates, readStart } from "./planting-start.ts";

@@ -9,7 +9,7 @@ import { readBeds } from "./beds.ts";
 import { checkPlan } from "./check.ts";
 import { diagnostic } from "./codes.ts";
 import { readDiary, takeDiary } from "./diary.ts";
-import { doubtsOf } from "./doubts.ts";
+import { frostDoubts } from "./frost-doubts.ts";
 import { inKeyForm } from "./keyform.ts";
 import { readMeasures } from "./measures.ts";
 import { readPeople } from "./people.ts";
@@ -52,7 +52,7 @@ export function readPlan(text: string, at: PlanSource): PlanResult {
   const plan = build(keyed, lines, { at, text, reading });
   if (isWrong(reading.problems))
     return { plan: null, problems: sortProblems(once(plain(reading.problems))) };
-  reading.problems.push(...doubtsOf(plan, keyed));
+  reading.problems.push(...frostDoubts(plan, keyed));
   return { plan, problems: sortProblems(once(reading.problems)) };
 }
 

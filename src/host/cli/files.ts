@@ -2,8 +2,9 @@ import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import type { Garden } from "../../app/feed.ts";
 import { type Problem, sortProblems } from "../../base/problems/problem.ts";
-import { readInSeason } from "../../engine/growth/doubts.ts";
+import { doubtsOf } from "../../engine/doubts/doubts.ts";
 import type { Plan } from "../../garden/model/plan.ts";
+import { readPlan } from "../../garden/plan/read.ts";
 import { problemsBetweenYears } from "../../garden/plan/years.ts";
 
 /** A year's file: four digits and .yaml. */
@@ -61,12 +62,14 @@ export function readGarden(path: string): GardenReading {
   const folder = statSync(path).isDirectory();
   const files = folder ? planFiles(path) : withSiblingFiles(path);
   if (files.length === 0) return missingGarden(path, "there is no year's file in it");
-  const read = files.map((file) => readInSeason(file.text, file));
+  const read = files.map((file) => readPlan(file.text, file));
   const plans = read.flatMap(({ plan }) => plan ?? []);
   const whole = plans.length === files.length;
   const problems = sortProblems([
     ...read.flatMap((each) => each.problems),
-    ...(whole ? problemsBetweenYears(plans) : []),
+    ...(whole
+      ? [...doubtsOf(plans), ...problemsBetweenYears(plans)]
+      : plans.flatMap((plan) => doubtsOf([plan]))),
   ]);
   const sound = whole && problems.every((problem) => problem.weight === "doubt");
   const requested = folder ? plans : plans.filter((plan) => resolve(plan.file) === resolve(path));

@@ -1,4 +1,4 @@
-import { wholeGarden } from "../../garden/plan/years.ts";
+import { wholeGarden } from "../../garden/model/years.ts";
 import type { Event } from "../../views/events/event.ts";
 import { updateFormerTasks } from "../../views/events/former-tasks.ts";
 import { inBedOrder } from "../../views/events/sessions.ts";

@@ -9,12 +9,12 @@ import { refusalOf } from "../../../src/engine/growth/limits.ts";
 import { ripeIfSown } from "../../../src/engine/growth/ripe.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import {
+  MOST_SOWINGS,
   rowPerSowingCm,
   type SuccessionSowing,
   successionOf,
 } from "../../../src/engine/growth/successions.ts";
 import type { Planting } from "../../../src/garden/model/plan.ts";
-import { MOST_SOWINGS } from "../../../src/garden/plan/doubts.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { always, type Given, growingOf } from "./growing.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { MOST_SOWINGS } from "../../../src/engine/growth/successions.ts";
 import { REPEAT, sowingNumbers } from "../../../src/engine/practices/repeat.ts";
-import { MOST_SOWINGS } from "../../../src/garden/plan/doubts.ts";
 import { ALONE, isoDay, normalsOf, QUARRY, tellOf } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windows } from "./told.ts";

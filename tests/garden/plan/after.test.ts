@@ -1,34 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { ownName, plantingRanks, plantingsNamed } from "../../../src/garden/plan/after.ts";
 import { least, PLAN, planOf, read, told } from "./canonical.ts";
 
-const names = (text: string) => plantingsNamed(text, PLAN.plantings).map(ownName);
 const crops = (...items: readonly string[]) =>
   least(`crops:\n${items.map((item) => `  - ${item}\n`).join("")}`);
 const afterOf = (...items: readonly string[]) =>
   planOf(crops(...items)).plantings.map(({ after }) => after);
-
-describe("plantings by name", () => {
-  it("are those called so, else whose own name it is, else those of the crop", () => {
-    expect(names("second garlic")).toEqual(["second-garlic"]);
-    expect(names("garlic")).toEqual(["garlic"]);
-    expect(names("the potatoes")).toEqual(["potato-early-red"]);
-    expect(names("spuds")).toEqual(["potato-early-red"]);
-    expect(names("moonflower")).toEqual([]);
-  });
-
-  it("are known by variety, with crop or without, and by their rows", () => {
-    expect(names("early red")).toEqual(["potato-early-red"]);
-    expect(names("early red potatoes")).toEqual([]);
-    expect(names("early red potato")).toEqual(["potato-early-red"]);
-    expect(names("the carrot rows")).toEqual(["carrot"]);
-  });
-
-  it("can be several of one crop", () => {
-    const { plantings } = planOf(crops("tomato: red, 1 plants", "tomato: gold, 1 plants"));
-    expect(plantingsNamed("tomatoes", plantings)).toHaveLength(2);
-  });
-});
 
 describe("after", () => {
   it("is the planting of this plan, before or behind it in the file", () => {
@@ -73,16 +49,5 @@ describe("after", () => {
     expect(told(crops("carrot", "beet: between the carot rows"))).toEqual([
       "no-planting-called@9:19",
     ]);
-  });
-});
-
-describe("chains of plantings", () => {
-  it("are those that follow none of this plan's, then those that follow these, each in the plan's order", () => {
-    const { plantings } = planOf(
-      crops("beet: after carrot", "carrot", "spinach: after beet", "radish"),
-    );
-    const keys = plantingRanks(plantings).map((chain) => chain.map(({ crop }) => crop));
-    expect(keys).toEqual([["carrot", "radish"], ["beet"], ["spinach"]]);
-    expect(plantingRanks([])).toEqual([]);
   });
 });

@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { bedDoubts } from "../../../src/engine/beds/doubts.ts";
+
 import { buildYear } from "../../../src/engine/build.ts";
-import { readInSeason } from "../../../src/engine/growth/doubts.ts";
+import { doubtsOf } from "../../../src/engine/doubts/doubts.ts";
+import { familyDoubts } from "../../../src/engine/doubts/families.ts";
 import { horizonOf } from "../../../src/engine/schedule/horizon.ts";
+
 import { CODES, type Code, diagnostic } from "../../../src/garden/plan/codes.ts";
 import { problemsBetweenYears } from "../../../src/garden/plan/years.ts";
 import { least, planOf, read, TEXT } from "./canonical.ts";
@@ -55,10 +58,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "practice-unknown": least("crops:\n  - carrot: without singing"),
   "crop-unknown": least("crops:\n  - moonflower"),
   "start-unknown": least("crops:\n  - carrot: bought"),
-  "bed-too-full": TEXT.replace("18 plants", "90 plants"),
   "frost-unlike-weather": weather(twelve(60), twelve(80)),
-  "too-many-sowings": least("crops:\n  - lettuce: every 1 days, 200 times"),
-  "not-sown-again": least("crops:\n  - tomato: bought, every 14 days"),
   "outside-season": least("crops:\n  - carrot: sow 3 May 2031"),
   "left-out-unknown": least("people:\n  Oda: {leave out: singing}"),
 };
@@ -66,8 +66,11 @@ const EXAMPLES: Readonly<Record<string, string>> = {
 const SOUTH = "beds:\n  South bed:\n    is: 12 x 4 ft\n    crops:\n      - ";
 const year = (crops: string, y: number) => planOf(least(crops).replace("2027", String(y)));
 
-/** A text whose season raises each code that hangs on growth. */
-const SEASONS: Readonly<Record<string, string>> = {
+/** A plan that raises each code a grower would doubt. */
+const DOUBTED: Readonly<Record<string, string>> = {
+  "bed-too-full": TEXT.replace("18 plants", "90 plants"),
+  "too-many-sowings": least("crops:\n  - lettuce: every 1 days, 200 times"),
+  "not-sown-again": least("crops:\n  - tomato: bought, every 14 days"),
   "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
   "will-not-ripen": TEXT.replace("72 days", "140 days"),
   "bad-season": least(
@@ -114,13 +117,13 @@ describe("codes of problems", () => {
 
   for (const [code, plans] of Object.entries(YEARS))
     it(`raises ${code} between years`, () => {
-      expect(problemsBetweenYears(plans).map((problem) => problem.code)).toEqual([code]);
+      const found = [...problemsBetweenYears(plans), ...familyDoubts(plans)];
+      expect(found.map((problem) => problem.code)).toEqual([code]);
     });
 
-  for (const [code, text] of Object.entries(SEASONS))
-    it(`raises ${code} once the season is reckoned`, () => {
-      const { problems } = readInSeason(text, { garden: "quarry-lane", file: "2027.yaml" });
-      expect(problems.map((problem) => problem.code)).toContain(code);
+  for (const [code, text] of Object.entries(DOUBTED))
+    it(`raises ${code} once a grower looks at it`, () => {
+      expect(doubtsOf([planOf(text)]).map((problem) => problem.code)).toContain(code);
     });
 
   for (const [code, texts] of Object.entries(BEDS))
@@ -140,7 +143,7 @@ describe("codes of problems", () => {
     });
 
   it("has an example here for every code", () => {
-    const shown = [EXAMPLES, SEASONS, YEARS, BEDS, BESIDE].flatMap(Object.keys).sort();
+    const shown = [EXAMPLES, DOUBTED, YEARS, BEDS, BESIDE].flatMap(Object.keys).sort();
     expect(shown).toEqual(Object.keys(CODES).sort());
   });
 

@@ -1,28 +1,11 @@
 import { describe, expect, it } from "vitest";
 import type { Problem } from "../../../src/base/problems/problem.ts";
-import { namer, slug } from "../../../src/garden/plan/names.ts";
+import { namer } from "../../../src/garden/plan/names.ts";
 import { wordsAt } from "../../../src/garden/plan/tree.ts";
 
 const word = (text: string, line = 1) => wordsAt(text, { file: "f", line, column: 1 });
 
 describe("names and their slugs", () => {
-  it("keeps letters and digits of any script, lower case, with hyphens between", () => {
-    expect(slug("Second Garlic")).toBe("second-garlic");
-    expect(slug("  Ail d'Été no. 2! ")).toBe("ail-d-été-no-2");
-    expect(slug("赤い トマト")).toBe("赤い-トマト");
-    expect(slug("Ⅳ ﬁg")).toBe("iv-fig");
-  });
-
-  it("is one for one name however it is composed, and its own slug again", () => {
-    expect(slug("Été")).toBe(slug("Été"));
-    for (const name of ["Second Garlic", "Été", "赤い トマト"])
-      expect(slug(slug(name))).toBe(slug(name));
-  });
-
-  it("is empty for a name without a letter or digit", () => {
-    expect(slug(" -!… ")).toBe("");
-  });
-
   it("gives each name once and tells the second with the line of the first", () => {
     const told: Problem[] = [];
     const name = namer("planting", told);

@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { isRaised } from "../../../src/garden/plan/planting-start.ts";
 import { least, on, planOf, read, told } from "./canonical.ts";
 
 const crop = (item: string) => planOf(least(`crops:\n  - ${item}`)).plantings[0];
@@ -29,14 +28,6 @@ describe("how a planting begins", () => {
   it("is guessed for an unknown crop from what is said of it", () => {
     expect(crop("moonflower: 6 cloves")?.start).toBe("cloves");
     expect(crop("moonflower: set out 8 Jun")?.start).toBe("plants");
-  });
-
-  it("is raised for plants that go out", () => {
-    expect([isRaised("plants"), isRaised("seed indoors"), isRaised("tubers")]).toEqual([
-      true,
-      true,
-      false,
-    ]);
   });
 });
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
-import { readInSeason } from "../../../src/engine/growth/doubts.ts";
+import { readPlanWithDoubts } from "../../../src/app/read-plan.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
 import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, core, linkTo, ORIGIN, shellWith } from "./garden.ts";
@@ -10,7 +10,7 @@ let shell: AppContext;
 beforeAll(async () => {
   const real = {
     ...core,
-    readPlan: readInSeason,
+    readPlan: readPlanWithDoubts,
     horizonAt,
     usualOf: buildBaseline,
     tell: buildSchedule,

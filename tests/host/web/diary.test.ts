@@ -1,7 +1,7 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
-import { readInSeason } from "../../../src/engine/growth/doubts.ts";
+import { readPlanWithDoubts } from "../../../src/app/read-plan.ts";
 import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, core, linkTo, publish, shellWith } from "./garden.ts";
 
@@ -18,7 +18,7 @@ let page: string;
 beforeAll(async () => {
   const real = {
     ...core,
-    readPlan: readInSeason,
+    readPlan: readPlanWithDoubts,
     horizonAt,
     usualOf: buildBaseline,
     tell: buildSchedule,

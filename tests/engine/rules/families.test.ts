@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { CROPS, cropOf } from "../../../src/crops/crops.ts";
 import { saySource } from "../../../src/crops/figures.ts";
-import { familyBefore, yearsAway } from "../../../src/garden/plan/families.ts";
-import { least, planOf } from "./canonical.ts";
+import { familyBefore, yearsAway } from "../../../src/engine/rules/families.ts";
+import { least, planOf } from "../../garden/plan/canonical.ts";
 
 const year = (y: number, crop: string) =>
   planOf(

@@ -1,23 +1,14 @@
 import { sayDay } from "../../base/days/day.ts";
-import { type Problem, sortProblems } from "../../base/problems/problem.ts";
+import type { Problem } from "../../base/problems/problem.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Plan, Planting } from "../../garden/model/plan.ts";
 import { diagnostic } from "../../garden/plan/codes.ts";
-import { type PlanResult, type PlanSource, readPlan } from "../../garden/plan/read.ts";
 import { climateOf } from "../climate/climate.ts";
-import { assumedContext } from "./assumed-context.ts";
-import { type Refusal, refusalOf } from "./limits.ts";
-import { ripening } from "./ripening.ts";
-import { anchorOf, type SowingContext } from "./sowing-context.ts";
-import { fullestDay } from "./trays.ts";
-
-/** A plan's text read and checked as readPlan does, with what this place's season leaves in doubt. */
-export function readInSeason(text: string, at: PlanSource): PlanResult {
-  const read = readPlan(text, at);
-  return read.plan === null
-    ? read
-    : { ...read, problems: sortProblems([...read.problems, ...seasonDoubts(read.plan)]) };
-}
+import { assumedContext } from "../growth/assumed-context.ts";
+import { type Refusal, refusalOf } from "../growth/limits.ts";
+import { ripening } from "../growth/ripening.ts";
+import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
+import { fullestDay } from "../growth/trays.ts";
 
 /**
  * What the season of this place leaves in doubt, planting by planting, nothing placed and nothing in the diary yet:

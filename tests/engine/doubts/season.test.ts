@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { readInSeason } from "../../../src/engine/growth/doubts.ts";
+import { seasonDoubts } from "../../../src/engine/doubts/season.ts";
+import { readPlan } from "../../../src/garden/plan/read.ts";
 import { QUARRY } from "../../gardens.ts";
 
 const AT = { garden: "quarry-lane", file: "2027.yaml" };
@@ -7,17 +8,17 @@ const AT = { garden: "quarry-lane", file: "2027.yaml" };
 /** The lane's place with some crops, and its doubts as `code@line: what is. what to do`. */
 function told(crop: string, place: (text: string) => string = (text) => text) {
   const head = place(QUARRY.slice(0, QUARRY.indexOf("people:")));
-  const { plan, problems } = readInSeason(`${head}crops:\n  - ${crop}\n`, AT);
-  expect(plan).not.toBeNull();
-  return problems.map(({ code, is, shouldBe }) => `${code}: ${is}. ${shouldBe}`);
+  const { plan } = readPlan(`${head}crops:\n  - ${crop}\n`, AT);
+  if (plan === null) throw new Error("no plan");
+  return seasonDoubts(plan).map(({ code, is, shouldBe }) => `${code}: ${is}. ${shouldBe}`);
 }
 
 const codes = (...given: Parameters<typeof told>) =>
   told(...given).map((each) => each.split(":")[0]);
 
 describe("what the season leaves in doubt", () => {
-  test("is nothing in the lane's own garden", () => {
-    expect(readInSeason(QUARRY, AT).problems).toEqual([]);
+  test("is nothing of a crop that suits the place", () => {
+    expect(told("garlic")).toEqual([]);
   });
 
   test("is a variety too slow for the place, with the longest that fits", () => {
@@ -84,15 +85,5 @@ describe("what the season leaves in doubt", () => {
     expect(told("lettuce: sow 25 May", hot)[0]).toMatch(
       /^bad-season: lettuce: sown 25 May, it would be ready in heat that ends it\. Sow it earlier/,
     );
-  });
-
-  test("stands beside the plan's own doubts in reading order", () => {
-    const text = QUARRY.replace("- tomato: 6 plants", "- tomato: 600 plants, 130 days");
-    const found = readInSeason(text, AT).problems.map(({ code }) => code);
-    expect(found).toEqual(["greenhouse-too-full", "bed-too-full", "will-not-ripen"]);
-  });
-
-  test("is not asked of a plan that has a problem", () => {
-    expect(readInSeason("garden: x", AT).plan).toBeNull();
   });
 });

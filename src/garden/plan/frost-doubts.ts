@@ -1,37 +1,8 @@
 import { type Day, MONTHS, partsOf, sayDay } from "../../base/days/day.ts";
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
-import type { FrostDates, Plan, Planting } from "../model/plan.ts";
+import type { Problem } from "../../base/problems/problem.ts";
+import type { FrostDates, Plan } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
-import { roomDoubts } from "./room.ts";
 import { type Tree, valueUnder } from "./tree.ts";
-
-/** Sowings of one planting that are told in a season, at the most. Source: house rule: once a week from spring to midsummer. */
-export const MOST_SOWINGS = 12;
-
-/**
- * What is doubtful in a plan without problems: `bed-too-full`, `frost-unlike-weather`, `not-sown-again`,
- * `too-many-sowings`. Two crops sharing a bed are good practice and no doubt.
- */
-export function doubtsOf(plan: Plan, tree: Tree): readonly Problem[] {
-  const again = plan.plantings.flatMap(againDoubt);
-  return [...frostDoubts(plan, tree), ...roomDoubts(plan), ...again];
-}
-
-/** Sowing again counts harvests from seed in its place; plants and tubers begin but once. */
-function againDoubt({ repeat, start, written, at }: Planting): readonly Problem[] {
-  if (repeat === null) return [];
-  if (start === "seed outdoors") return manyDoubt(written, repeat.times ?? 0, at);
-  const is = `${written} begins from ${start} here, which is not done again and again`;
-  return [
-    diagnostic("not-sown-again", at, is, "Write from seed outdoors, or give each its own line"),
-  ];
-}
-
-function manyDoubt(written: string, times: number, at: TextPosition): readonly Problem[] {
-  if (times <= MOST_SOWINGS) return [];
-  const is = `${written} is sown ${times} times here, and only the first ${MOST_SOWINGS} are told`;
-  return [diagnostic("too-many-sowings", at, is, `Write ${MOST_SOWINGS} times or fewer`)];
-}
 
 /**
  * Mean daily lows [°C] that a usual frost date may have.
@@ -42,6 +13,21 @@ const LOW_ON_FROST_DATE_C = { least: -6, most: 10 } as const;
 
 /** A month's mean low [°C] under which no place is without frost. Source: house rule: the half of its nights at least. */
 const LOW_WITHOUT_FROST_C = -5;
+
+/**
+ * `frost-unlike-weather` where the plan's frost dates and its monthly means cannot be of one place, at the date where
+ * one is written. `tree`: the plan in key form.
+ */
+export function frostDoubts({ site }: Pick<Plan, "site">, tree: Tree): readonly Problem[] {
+  const { normals, lastFrost, firstFrost } = site;
+  if (normals === null) return [];
+  if (lastFrost === null && firstFrost === null) return noFrostDoubt(normals.lowC, tree);
+  const dates = [
+    ["last frost", lastFrost],
+    ["first frost", firstFrost],
+  ] as const;
+  return dates.flatMap(([key, frost]) => unlikeWeather(key, frost, { lows: normals.lowC, tree }));
+}
 
 function noFrostDoubt(lows: readonly number[], tree: Tree): readonly Problem[] {
   const coldest = Math.min(...lows);
@@ -57,17 +43,6 @@ function noFrostDoubt(lows: readonly number[], tree: Tree): readonly Problem[] {
       "Check that the dates and the weather are of this place",
     ),
   ];
-}
-
-function frostDoubts({ site }: Plan, tree: Tree): readonly Problem[] {
-  const { normals, lastFrost, firstFrost } = site;
-  if (normals === null) return [];
-  if (lastFrost === null && firstFrost === null) return noFrostDoubt(normals.lowC, tree);
-  const dates = [
-    ["last frost", lastFrost],
-    ["first frost", firstFrost],
-  ] as const;
-  return dates.flatMap(([key, frost]) => unlikeWeather(key, frost, { lows: normals.lowC, tree }));
 }
 
 function unlikeWeather(

@@ -1,0 +1,33 @@
+import type { Problem } from "../../base/problems/problem.ts";
+import { cropFor } from "../../crops/crops.ts";
+import type { Plan, Planting } from "../../garden/model/plan.ts";
+import { diagnostic } from "../../garden/plan/codes.ts";
+import { familyBefore, yearsAway } from "../rules/families.ts";
+
+/** `family-too-soon` at each planting whose bed had its family fewer years before than it should be away, in the order of the plans. */
+export function familyDoubts(plans: readonly Plan[]): readonly Problem[] {
+  return plans.flatMap((plan) => {
+    const before = plans.filter(({ year }) => year < plan.year);
+    return plan.plantings.flatMap((planting) => familyDoubt(planting, plan, before));
+  });
+}
+
+/** What stands over from last year is last year's own, and what stands for years stays. */
+function familyDoubt(planting: Planting, plan: Plan, before: readonly Plan[]): readonly Problem[] {
+  const crop = cropFor(planting);
+  const bed = plan.beds.find(({ key }) => key === planting.bed);
+  if (!crop || crop.perennial || !bed || planting.inSince !== null) return [];
+  const had = familyBefore(crop, bed, { year: plan.year, before });
+  if (!had) return [];
+  const when = had.plan.year === plan.year - 1 ? "last year" : `in ${had.plan.year}`;
+  const away = yearsAway(crop.family).value;
+  const free = away === 1 ? "a year" : `${away} years`;
+  return [
+    diagnostic(
+      "family-too-soon",
+      planting.at,
+      `${bed.name} had ${had.planting.written} ${when} (${had.plan.file}, line ${had.planting.at.line}), and ${planting.written} is of the ${crop.family} too`,
+      `Give it another bed: ${free} without that family, and its pests and diseases die out`,
+    ),
+  ];
+}

@@ -1,0 +1,49 @@
+import type { Plan, Planting } from "./plan.ts";
+import { plantingsNamed } from "./plantings.ts";
+
+/**
+ * The planting that one follows, in its own year's plan or, where that holds none, in the newest earlier one that
+ * has exactly one of that name; null where it follows none, or none is found.
+ */
+export function predecessorOf(planting: Planting, plans: readonly Plan[]): Planting | null {
+  const { after } = planting;
+  if (after === null) return null;
+  const all = plans.flatMap(({ plantings }) => plantings);
+  const known = all.find(({ key }) => key === after);
+  if (known) return known;
+  const own = plans.find(({ plantings }) => plantings.some(({ key }) => key === planting.key));
+  const before = plans.filter(({ year }) => year < (own?.year ?? Number.POSITIVE_INFINITY));
+  return newestCalled(after, before);
+}
+
+/** The planting that a name (its slug) fits in the newest of some plans that has any of that name; null where none or several fit there. */
+export function newestCalled(name: string, plans: readonly Plan[]): Planting | null {
+  const newestFirst = [...plans].sort((a, b) => b.year - a.year);
+  const fitting = newestFirst
+    .map(({ plantings }) => plantingsNamed(name.replaceAll("-", " "), plantings))
+    .find((found) => found.length > 0);
+  return fitting?.length === 1 ? (fitting[0] ?? null) : null;
+}
+
+/** Plans in which each planting that follows one of an earlier year names it by its key. */
+export function withLinkedPlantings(plans: readonly Plan[]): readonly Plan[] {
+  const named = (planting: Planting) =>
+    planting.after === null
+      ? planting
+      : { ...planting, after: predecessorOf(planting, plans)?.key ?? planting.after };
+  return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
+}
+
+/** The newest plan with every year's beds and people, for words that name them. Plans in year order, not empty. */
+export function wholeGarden(plans: readonly Plan[]): Plan {
+  const newest = plans[plans.length - 1];
+  if (!newest) throw new RangeError("a garden has a plan");
+  const byKey = <T extends { readonly key: string }>(all: readonly T[]) => [
+    ...new Map(all.map((each) => [each.key, each])).values(),
+  ];
+  return {
+    ...newest,
+    beds: byKey(plans.flatMap((plan) => plan.beds)),
+    people: byKey(plans.flatMap((plan) => plan.people)),
+  };
+}
