@@ -1,5 +1,6 @@
 import { cloudflareTest, readD1Migrations } from "@cloudflare/vitest-pool-workers";
 import { defineConfig } from "vitest/config";
+import { DEPTH } from "./depth.ts";
 
 const root = new URL("..", import.meta.url).pathname;
 
@@ -10,6 +11,8 @@ const inWorker = [
   "tests/host/store/{diary,feeds,gardens,invitations,leaving,links,plans}.test.ts",
   "tests/host/web/{app,begin,diary,feed,home,leaving,links,routes,plan-page,plans,render,tapped}.test.ts",
 ];
+
+console.error(`Samples: DEPTH=${DEPTH.full ? "full" : "usual"} SEED=${DEPTH.seed}`);
 
 export default defineConfig({
   root,
@@ -23,8 +26,11 @@ export default defineConfig({
           environment: "node",
           // Nothing in the core keeps a state, so files may share what is loaded: half a minute instead of one and a half.
           isolate: false,
+          env: { SEED: String(DEPTH.seed) },
+          setupFiles: ["tests/depth-of-fast-check.ts"],
           // Some start processes or tell hundreds of gardens; a busy machine must not fail them.
-          testTimeout: 30_000,
+          testTimeout: DEPTH.full ? 900_000 : 90_000,
+          hookTimeout: DEPTH.full ? 900_000 : 90_000,
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: inWorker,
         },
@@ -46,6 +52,9 @@ export default defineConfig({
           name: "worker",
           include: inWorker,
           setupFiles: ["tests/host/store/migrate.ts"],
+          // The platform's runtime starts slowly on a busy machine.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
     ],

@@ -2,7 +2,7 @@ import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
 import { horizonAt } from "../../src/app/feed.ts";
-import { random } from "../garden/plan/random.ts";
+import { drawnFor } from "../depth.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";
 import { bytesOf, dawn } from "./feeds.ts";
 
@@ -15,7 +15,7 @@ const until = (text: string, instant: number) => horizonAt(gardenOf(text), insta
 
 describe("within a horizon", () => {
   test("the bytes are the same at every instant", () => {
-    const roll = random(7);
+    const roll = drawnFor(7);
     for (const text of [QUARRY, LIVED, ASKED]) {
       const from = dawn("2027-05-27") + Math.floor(roll() * 86_400_000);
       const bytes = bytesOf(text, from);

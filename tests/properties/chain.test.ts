@@ -4,6 +4,7 @@ import { plus } from "../../src/base/days/day.ts";
 import type { Person, Plan } from "../../src/garden/model/plan.ts";
 import { IMRE, ODA, personOf } from "../engine/schedule/given.ts";
 import { normalsOf, planOf, QUARRY } from "../gardens.ts";
+import { once } from "../once.ts";
 import { dawn, toldAt } from "./feeds.ts";
 
 const PLAN = planOf(QUARRY);
@@ -23,16 +24,18 @@ function taskIn(told: Schedule, id: string) {
 
 describe("a sowing that an absence puts off by six days", () => {
   const home = { people: [personOf("ada")], site: EVEN };
-  const before = tellOf(home);
-  const sown = taskIn(before, "carrot/sow-outdoors/1").day;
-  const away = [{ person: "ada", from: plus(sown, -20), to: plus(sown, 5) }];
-  const after = tellOf({ ...home, away });
+  const whole = once(() => tellOf(home));
+  const sown = () => taskIn(whole(), "carrot/sow-outdoors/1").day;
+  const delayed = once(() => {
+    const away = [{ person: "ada", from: plus(sown(), -20), to: plus(sown(), 5) }];
+    return tellOf({ ...home, away });
+  });
   const moved = (id: string) =>
-    taskIn(after, id).task.window.due - taskIn(before, id).task.window.due;
+    taskIn(delayed(), id).task.window.due - taskIn(whole(), id).task.window.due;
 
   test("is placed six days late, and says why to the household", () => {
-    const { day, note } = taskIn(after, "carrot/sow-outdoors/1");
-    expect(day).toBe(plus(sown, 6));
+    const { day, note } = taskIn(delayed(), "carrot/sow-outdoors/1");
+    expect(day).toBe(plus(sown(), 6));
     expect(note?.for).toBe("household");
   });
 
@@ -44,7 +47,7 @@ describe("a sowing that an absence puts off by six days", () => {
   );
 
   test("tells how far that is from a usual year", () => {
-    const thin = taskIn(after, "carrot/thin/1");
+    const thin = taskIn(delayed(), "carrot/thin/1");
     expect(thin.task.window.due - (thin.usual ?? 0)).toBe(6);
   });
 

@@ -2,8 +2,9 @@ import { describe, expect, test } from "vitest";
 import type { Schedule } from "../../src/app/feed.ts";
 import { chooseEvents } from "../../src/views/calendar/choose-events.ts";
 import { uidOf } from "../../src/views/calendar/uid.ts";
-import { random } from "../garden/plan/random.ts";
+import { drawnFor, samples } from "../depth.ts";
 import { ALONE, gardenOf, QUARRY, tellOf } from "../gardens.ts";
+import { once } from "../once.ts";
 import { readStrictly } from "../strict.ts";
 import { bytesOf, CHOICES, dawn, toldAt, write } from "./feeds.ts";
 
@@ -28,22 +29,22 @@ const idsOf = (told: Schedule) => told.scheduled.map(({ task }) => task.id).sort
 const without = (ids: readonly string[], ...keys: readonly string[]) =>
   ids.filter((id) => !keys.some((key) => id.startsWith(`2027/${key}/`)));
 const idsIn = (text: string) => idsOf(tellOf(text, { on }));
-const ALL = idsIn(QUARRY);
+const all = once(() => idsIn(QUARRY));
 
 describe("the order of a plan's crops", () => {
   test("is of no account: same tasks, same bytes", () => {
-    const roll = random(3);
+    const roll = drawnFor(3);
     const bytes = bytesOf(QUARRY, dawn(on));
-    for (let run = 0; run < 12; run++) {
+    for (let run = 0; run < samples(12, 5); run++) {
       const beds = BEDS.map((bed) => cropsShuffled(bed, roll));
       expect(bytesOf(`${HEAD}beds:\n${beds.join("")}`, dawn(on))).toBe(bytes);
     }
   });
 
   test("nor is the order of beds, but for the order one walks", () => {
-    const roll = random(5);
+    const roll = drawnFor(5);
     const told = tellOf(QUARRY, { on });
-    for (let run = 0; run < 12; run++) {
+    for (let run = 0; run < samples(12, 5); run++) {
       const other = tellOf(`${HEAD}beds:\n${shuffled(BEDS, roll).join("")}`, { on });
       expect(JSON.stringify(other.scheduled)).toBe(JSON.stringify(told.scheduled));
       expect(other.publishedState).toEqual(told.publishedState);
@@ -53,7 +54,7 @@ describe("the order of a plan's crops", () => {
 
 describe("ids", () => {
   test("are each there once", () => {
-    expect(new Set(ALL).size).toBe(ALL.length);
+    expect(new Set(all()).size).toBe(all().length);
   });
 
   test("of others stay when a planting comes", () => {
@@ -61,12 +62,12 @@ describe("ids", () => {
       "      - beet: 2 rows\n",
       "      - beet: 2 rows\n      - lettuce: ruby, 1 row\n",
     );
-    expect(without(idsIn(more), "lettuce-ruby")).toEqual(ALL);
+    expect(without(idsIn(more), "lettuce-ruby")).toEqual(all());
   });
 
   test("of others stay when a planting goes", () => {
     const less = QUARRY.replace("      - beet: 2 rows\n", "");
-    expect(idsIn(less)).toEqual(without(ALL, "beet"));
+    expect(idsIn(less)).toEqual(without(all(), "beet"));
   });
 
   test("stay when a planting moves to another bed", () => {
@@ -74,7 +75,7 @@ describe("ids", () => {
       "      - lettuce: 2 rows, every 14 days, 3 times\n",
       "      - lettuce: 2 rows, every 14 days, 3 times\n      - beet: 2 rows\n",
     );
-    expect(idsIn(moved)).toEqual(ALL);
+    expect(idsIn(moved)).toEqual(all());
   });
 
   test("stay when a planting is renamed with its first name beside", () => {
@@ -82,18 +83,18 @@ describe("ids", () => {
       "      - beet: 2 rows\n",
       "      - name: Red ones\n        was: beet\n        crop: beet\n        rows: 2\n",
     );
-    expect(idsIn(renamed)).toEqual(ALL);
+    expect(idsIn(renamed)).toEqual(all());
   });
 
   test("stay when a bed is renamed with its first name beside", () => {
     const renamed = QUARRY.replace("  Root bed:\n", "  Long bed:\n    was: Root bed\n");
-    expect(idsIn(renamed)).toEqual(ALL);
+    expect(idsIn(renamed)).toEqual(all());
   });
 
   test("stay when amounts, people or absences change", () => {
-    expect(idsIn(QUARRY.replace("18 plants", "12 plants"))).toEqual(ALL);
-    expect(idsIn(ALONE)).toEqual(ALL);
-    expect(idsIn(QUARRY.replace("beds:\n", "away:\n  - Oda, 1 to 30 Jul\nbeds:\n"))).toEqual(ALL);
+    expect(idsIn(QUARRY.replace("18 plants", "12 plants"))).toEqual(all());
+    expect(idsIn(ALONE)).toEqual(all());
+    expect(idsIn(QUARRY.replace("beds:\n", "away:\n  - Oda, 1 to 30 Jul\nbeds:\n"))).toEqual(all());
   });
 });
 

@@ -5,15 +5,17 @@ import { householdOf, minutesOn } from "../../src/engine/schedule/household.ts";
 import { HARM_WEIGHT, scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { ScheduledTask } from "../../src/engine/schedule/scheduled-task.ts";
 import type { Absence, Person } from "../../src/garden/model/plan.ts";
+import { drawnFor, samples } from "../depth.ts";
 import { hours, inDays, personOf, taskOf, windowOf } from "../engine/schedule/given.ts";
-import { oneOf, random } from "../garden/plan/random.ts";
+import { oneOf } from "../garden/plan/random.ts";
+import { once } from "../once.ts";
 
-const CASES = 10_000;
+const CASES = samples(10_000, 2_000);
 const TASKS = 6;
 /** Days past its last good day that a task is looked a place for, as placing does. */
 const LOOK_ON_DAYS = 45;
 
-const roll = random(415);
+const roll = drawnFor(415);
 const upTo = (most: number) => Math.floor(roll() * (most + 1));
 
 type Case = {
@@ -137,30 +139,34 @@ function slotsIn(given: Case, placed: readonly ScheduledTask[]): readonly (Slot 
   });
 }
 
-const DRAWN = Array.from({ length: CASES }, anyCase);
+const drawn = once(() => Array.from({ length: CASES }, anyCase));
 
-describe("ten thousand cases of six jobs, against every way to place them", () => {
-  const compared = DRAWN.map((given) => {
-    const placed = placedIn(given);
-    return { given, placed, ours: worthOf(given, slotsIn(given, placed)), best: bruteForce(given) };
-  });
+describe(`${CASES} cases of six jobs, against every way to place them`, () => {
+  const compared = once(() =>
+    drawn().map((given) => {
+      const placed = placedIn(given);
+      const ours = worthOf(given, slotsIn(given, placed));
+      return { given, placed, ours, best: bruteForce(given) };
+    }),
+  );
 
   test("are hard enough: some have no place, some are late, many are over their hours", () => {
-    expect(compared.filter(({ best }) => best.late > 0).length).toBeGreaterThan(CASES / 20);
-    expect(compared.filter(({ best }) => best.over > 0).length).toBeGreaterThan(CASES / 5);
+    expect(compared().filter(({ best }) => best.late > 0).length).toBeGreaterThan(CASES / 20);
+    expect(compared().filter(({ best }) => best.over > 0).length).toBeGreaterThan(CASES / 5);
   });
 
   test("leave nothing unplaced that could be placed", () => {
-    expect(compared.filter(({ ours, best }) => ours.unplaced > best.unplaced)).toEqual([]);
+    expect(compared().filter(({ ours, best }) => ours.unplaced > best.unplaced)).toEqual([]);
   });
 
   test("are no more than 5 % later, weighed by harm", () => {
-    const sum = (of: "ours" | "best") => compared.reduce((total, each) => total + each[of].late, 0);
+    const sum = (of: "ours" | "best") =>
+      compared().reduce((total, each) => total + each[of].late, 0);
     expect(sum("ours") / sum("best")).toBeLessThanOrEqual(1.05);
   });
 
   test("keep to the window, to who is there and to what is left out wherever that can be", () => {
-    const broken = compared.flatMap(({ given, placed }) =>
+    const broken = compared().flatMap(({ given, placed }) =>
       placed.filter((each) => {
         const slots = slotsOf(given, each.task);
         const own = slots.some(
@@ -173,14 +179,15 @@ describe("ten thousand cases of six jobs, against every way to place them", () =
   });
 
   test("take a tenth more minutes over the hours than need be at the most", () => {
-    const sum = (of: "ours" | "best") => compared.reduce((total, each) => total + each[of].over, 0);
+    const sum = (of: "ours" | "best") =>
+      compared().reduce((total, each) => total + each[of].over, 0);
     expect(sum("ours") / sum("best")).toBeLessThanOrEqual(1.1);
   });
 });
 
 test("the days drawn fall on every day of the week", () => {
   const days = new Set(
-    DRAWN.flatMap(({ tasks }) => tasks.map(({ window }) => weekdayOf(window.due))),
+    drawn().flatMap(({ tasks }) => tasks.map(({ window }) => weekdayOf(window.due))),
   );
   expect(days.size).toBe(7);
 });

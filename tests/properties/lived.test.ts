@@ -4,6 +4,7 @@ import { type Day, isoOf, plus } from "../../src/base/days/day.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
 import type { Ledger } from "../../src/views/calendar/ledger.ts";
 import { gardenOf, isoDay, QUARRY } from "../gardens.ts";
+import { once } from "../once.ts";
 import { readStrictly, type StrictEvent } from "../strict.ts";
 import { CHOICES, dawn, toldAt, write } from "./feeds.ts";
 
@@ -56,8 +57,11 @@ function live(): readonly Lived[] {
   return lived;
 }
 
-const YEAR = live();
-const pairs = YEAR.slice(1).map((now, i) => [YEAR[i] as Lived, now] as const);
+const year = once(live);
+const pairs = () =>
+  year()
+    .slice(1)
+    .map((now, i) => [year()[i] as Lived, now] as const);
 
 /** A feed's events as a strict reader takes them, each feed read once. */
 const read = new Map<string, readonly StrictEvent[]>();
@@ -69,12 +73,12 @@ function eventsIn(text: string): readonly StrictEvent[] {
 
 describe("a year lived day by day with a growing diary", () => {
   test("never changes an id: the same job has the same, and none comes twice", () => {
-    for (const { told } of YEAR) {
+    for (const { told } of year()) {
       const ids = told.scheduled.map(({ task }) => task.id);
       expect(new Set(ids).size).toBe(ids.length);
     }
-    const all = new Set(YEAR.flatMap(({ told }) => told.scheduled.map(({ task }) => task.id)));
-    const first = new Set(YEAR[0]?.told.scheduled.map(({ task }) => task.id));
+    const all = new Set(year().flatMap(({ told }) => told.scheduled.map(({ task }) => task.id)));
+    const first = new Set(year()[0]?.told.scheduled.map(({ task }) => task.id));
     const fresh = [...all].filter((id) => !first.has(id));
     // Weeks of water are named by their week; how long the season is dry moves with the harvest.
     expect(
@@ -83,7 +87,7 @@ describe("a year lived day by day with a growing diary", () => {
   });
 
   test("never tells a job done and due at once", () => {
-    for (const { told } of YEAR) {
+    for (const { told } of year()) {
       const done = new Set(told.scheduled.filter((each) => each.done).map(({ task }) => task.id));
       for (const event of told.events) {
         const kinds = new Set(event.tasks.map((id) => done.has(id)));
@@ -93,7 +97,7 @@ describe("a year lived day by day with a growing diary", () => {
   });
 
   test("raises stamps and sequences only, and only where something changed", () => {
-    const changed = pairs.flatMap(([before, now]) =>
+    const changed = pairs().flatMap(([before, now]) =>
       [0, 1].map((i) => [before.feeds[i] ?? "", now.feeds[i] ?? ""] as const),
     );
     const apart = changed.filter(([before, now]) => before !== now);
@@ -114,7 +118,7 @@ describe("a year lived day by day with a growing diary", () => {
   });
 
   test("moves nothing on a day on which nothing is written and no horizon passes", () => {
-    const quiet = pairs.filter(
+    const quiet = pairs().filter(
       ([before, now]) =>
         textUpTo(before.day) === textUpTo(now.day) &&
         isoOf(before.day).slice(0, 7) === isoOf(now.day).slice(0, 7),
@@ -125,34 +129,43 @@ describe("a year lived day by day with a growing diary", () => {
 });
 
 describe("a cold spring, told through the diary", () => {
-  const plain = toldAt(gardenOf(QUARRY), dawn("2027-07-01"));
+  const plain = once(() => toldAt(gardenOf(QUARRY), dawn("2027-07-01")));
   const dueOf = (told: Schedule) =>
     new Map(told.scheduled.map(({ task }) => [task.id, task.window.due]));
-  const was = dueOf(plain);
-  const up = (key: string) => plain.scheduled.find(({ task }) => task.id === `2027/${key}/thin/1`);
+  const was = once(() => dueOf(plain()));
+  const up = (key: string) =>
+    plain().scheduled.find(({ task }) => task.id === `2027/${key}/thin/1`);
   const sown = ["carrot", "beet"];
   /** Each up ten days after the day it was likely to be: what thinning counts from. */
-  const late = sown.map((key) => {
-    const thin = up(key);
-    const days = thin?.task.because
-      .flat()
-      .find((piece) => typeof piece === "object" && "day" in piece);
-    return [
-      key,
-      typeof days === "object" && "day" in days ? plus(days.day, 10) : (0 as Day),
-    ] as const;
+  const late = () =>
+    sown.map((key) => {
+      const thin = up(key);
+      const days = thin?.task.because
+        .flat()
+        .find((piece) => typeof piece === "object" && "day" in piece);
+      return [
+        key,
+        typeof days === "object" && "day" in days ? plus(days.day, 10) : (0 as Day),
+      ] as const;
+    });
+  const is = once(() => {
+    const diary = late()
+      .map(([key, day]) => `  - ${isoOf(day)}: ${key}s up\n`)
+      .join("");
+    return dueOf(toldAt(gardenOf(`${QUARRY}diary:\n${diary}`), dawn("2027-07-01")));
   });
-  const diary = late.map(([key, day]) => `  - ${isoOf(day)}: ${key}s up\n`).join("");
-  const cold = toldAt(gardenOf(`${QUARRY}diary:\n${diary}`), dawn("2027-07-01"));
-  const is = dueOf(cold);
 
   test("moves what hangs on it by as much", () => {
     for (const key of sown)
-      expect((is.get(`2027/${key}/thin/1`) ?? 0) - (was.get(`2027/${key}/thin/1`) ?? 0)).toBe(10);
+      expect((is().get(`2027/${key}/thin/1`) ?? 0) - (was().get(`2027/${key}/thin/1`) ?? 0)).toBe(
+        10,
+      );
   });
 
   test("and nothing that does not", () => {
-    const moved = [...is].filter(([id, due]) => was.get(id) !== undefined && was.get(id) !== due);
+    const moved = [...is()].filter(
+      ([id, due]) => was().get(id) !== undefined && was().get(id) !== due,
+    );
     const others = moved.filter(([id]) => !sown.some((key) => id.startsWith(`2027/${key}/`)));
     // What a whole bed is told by the crops in it: water, weeding, closing, and what must be at hand for them.
     expect(
@@ -176,20 +189,20 @@ describe("a holiday over a sowing's due day", () => {
     const day = (each: Day) => isoOf(each);
     return ONE.replace("beds:\n", `away:\n  - Imre, ${day(from)} to ${day(to)}\nbeds:\n`);
   };
-  const plain = sowOf(ONE);
+  const plain = once(() => sowOf(ONE));
   const words = (text: string) => JSON.stringify(sowOf(text).note?.pieces ?? []);
 
   test("moves it inside its window, to the better side, and says why", () => {
-    const text = away(plus(plain.day, -2), plus(plain.day, 3));
+    const text = away(plus(plain().day, -2), plus(plain().day, 3));
     const moved = sowOf(text);
-    expect(moved.day).toBe(plus(plain.day, 4));
+    expect(moved.day).toBe(plus(plain().day, 4));
     expect(moved.day).toBeLessThanOrEqual(moved.window.latest);
     expect(words(text)).toContain("is away till");
   });
 
   test("with no room in the window says so", () => {
-    const text = away(plus(plain.day, -2), plus(plain.window.latest, 3));
-    expect(sowOf(text).day).toBeGreaterThan(plain.window.latest);
+    const text = away(plus(plain().day, -2), plus(plain().window.latest, 3));
+    expect(sowOf(text).day).toBeGreaterThan(plain().window.latest);
     expect(words(text)).toContain("the last good day");
   });
 });
@@ -204,30 +217,33 @@ describe("one hour a week in May", () => {
     `  Long bed:\n    is: 40 x 4 ft\n    crops:\n${MORE.map((crop) => `      - ${crop}: 1 row\n`).join("")}  Salad bed:`,
   );
   const NO_BAGS = HOUR.replace(/ {2}Bags:[\s\S]*?(?= {2}Root bed:)/, "");
-  const told = toldAt(gardenOf(NO_BAGS), dawn("2027-03-01"));
-  const sessions = told.events.filter(({ kind }) => kind === "session");
-  const full = sessions.filter(({ text }) => text.includes("More than the hours hold."));
-  const waiting = full
-    .map(({ text }) => /More than the hours hold\..*/.exec(text)?.[0] ?? "")
-    .join("\n");
+  const told = once(() => toldAt(gardenOf(NO_BAGS), dawn("2027-03-01")));
+  const full = () =>
+    told().events.filter(
+      ({ kind, text }) => kind === "session" && text.includes("More than the hours hold."),
+    );
+  const waiting = () =>
+    full()
+      .map(({ text }) => /More than the hours hold\..*/.exec(text)?.[0] ?? "")
+      .join("\n");
 
   test("keeps boards, bringing in and plantings", () => {
-    const kept = told.scheduled.filter(
+    const kept = told().scheduled.filter(
       ({ task }) =>
         task.practice === "board" || task.timed?.part === "in" || task.sets?.act === "start",
     );
     expect(kept.length).toBeGreaterThan(10);
     expect(kept.every(({ day, window }) => day <= window.latest)).toBe(true);
-    expect(waiting).not.toMatch(/Board|Bring in|Sow |Set out/);
+    expect(waiting()).not.toMatch(/Board|Bring in|Sow |Set out/);
   });
 
   test("names weeding as what can wait best", () => {
-    expect(full.length).toBeGreaterThan(0);
-    expect(waiting).toMatch(/Weed/);
+    expect(full().length).toBeGreaterThan(0);
+    expect(waiting()).toMatch(/Weed/);
   });
 
   test("says so once a week at the most", () => {
-    const weeks = full.map(({ day }) => Math.floor((day + 3) / 7));
+    const weeks = full().map(({ day }) => Math.floor((day + 3) / 7));
     expect(new Set(weeks).size).toBe(weeks.length);
   });
 });

@@ -3,13 +3,16 @@ import type { Schedule } from "../../src/app/feed.ts";
 import { plus } from "../../src/base/days/day.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import type { Absence, Hours, Person, Plan } from "../../src/garden/model/plan.ts";
-import { oneOf, random } from "../garden/plan/random.ts";
+import { drawnFor, samples } from "../depth.ts";
+import { oneOf } from "../garden/plan/random.ts";
 import { gardenOf, isoDay, planOf, QUARRY } from "../gardens.ts";
+import { once } from "../once.ts";
 import { CHOICES, dawn, toldAt, write } from "./feeds.ts";
 
 const PLAN = planOf(QUARRY);
 const now = dawn("2027-01-01");
-const roll = random(2027);
+const roll = drawnFor(2027);
+const HOUSEHOLDS = samples(500, 80);
 const upTo = (most: number) => Math.floor(roll() * (most + 1));
 
 function anyHours(chance: number): readonly Hours[] {
@@ -39,26 +42,30 @@ function anyHousehold(): Pick<Plan, "people" | "away"> {
   return { people, away: Array.from({ length: upTo(4) }, () => anyAbsence(people)) };
 }
 
-const HOMES = Array.from({ length: 500 }, () => {
-  const plan: Plan = { ...PLAN, ...anyHousehold() };
-  return { plan, told: toldAt({ id: "quarry-lane", plans: [plan] }, now) };
-});
+const homes = once(() =>
+  Array.from({ length: HOUSEHOLDS }, () => {
+    const plan: Plan = { ...PLAN, ...anyHousehold() };
+    return { plan, told: toldAt({ id: "quarry-lane", plans: [plan] }, now) };
+  }),
+);
 
 const wrong = (rule: (plan: Plan, each: Schedule["scheduled"][number]) => boolean) =>
-  HOMES.flatMap(({ plan, told }, home) =>
-    told.scheduled
-      .filter((each) => !rule(plan, each))
-      .map(({ task, day, window, people }) => ({
-        home,
-        id: task.id,
-        day,
-        window,
-        people,
-        away: plan.away,
-      })),
-  ).slice(0, 5);
+  homes()
+    .flatMap(({ plan, told }, home) =>
+      told.scheduled
+        .filter((each) => !rule(plan, each))
+        .map(({ task, day, window, people }) => ({
+          home,
+          id: task.id,
+          day,
+          window,
+          people,
+          away: plan.away,
+        })),
+    )
+    .slice(0, 5);
 
-describe("in five hundred households", () => {
+describe(`in ${HOUSEHOLDS} households`, () => {
   test("nobody is given work while away", () => {
     expect(
       wrong((plan, { day, people }) => {
@@ -85,7 +92,7 @@ describe("in five hundred households", () => {
   });
 
   test("each set of events holds each task once, and no key twice", () => {
-    for (const { told } of HOMES.slice(0, 100))
+    for (const { told } of homes().slice(0, HOUSEHOLDS / 4))
       for (const set of ["sessions", "tasks"]) {
         const events = told.events.filter((event) => event.set === "both" || event.set === set);
         const tasks = events.flatMap((event) => event.tasks);
@@ -96,7 +103,7 @@ describe("in five hundred households", () => {
   });
 
   test("telling again with what was told changes nothing", () => {
-    for (const { plan, told } of HOMES.slice(0, 150)) {
+    for (const { plan, told } of homes().slice(0, HOUSEHOLDS / 4)) {
       const again = toldAt({ id: "quarry-lane", plans: [plan] }, now, told.publishedState);
       expect(again.publishedState).toEqual(told.publishedState);
       expect(again.events).toEqual(told.events);
@@ -111,20 +118,20 @@ describe("what was told is calm", () => {
       "beds:",
     );
   const bytes = (told: Schedule) => CHOICES.map((choice) => write(told, choice, now).text).join("");
-  const first = toldAt(gardenOf(text(30)), now);
-  const then = (day: number) => toldAt(gardenOf(text(day)), now, first.publishedState);
+  const first = once(() => toldAt(gardenOf(text(30)), now));
+  const then = (day: number) => toldAt(gardenOf(text(day)), now, first().publishedState);
 
   test("a day that would move by two stays, and every byte with it", () => {
-    expect(bytes(then(28))).toBe(bytes(first));
-    expect(then(28).publishedState).toEqual(first.publishedState);
+    expect(bytes(then(28))).toBe(bytes(first()));
+    expect(then(28).publishedState).toEqual(first().publishedState);
   });
 
   test("a day that would move by four moves, and its chain with it", () => {
     const dueOf = (told: Schedule, id: string) =>
       told.scheduled.find(({ task }) => task.id === id)?.task.window.due;
     const moved = then(26);
-    expect(bytes(moved)).not.toBe(bytes(first));
+    expect(bytes(moved)).not.toBe(bytes(first()));
     for (const id of ["2027/beet/sow-outdoors/1", "2027/beet/thin/1", "2027/beet/harvest/1"])
-      expect(dueOf(moved, id), id).toBeLessThan(dueOf(first, id) ?? 0);
+      expect(dueOf(moved, id), id).toBeLessThan(dueOf(first(), id) ?? 0);
   });
 });

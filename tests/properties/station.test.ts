@@ -9,6 +9,7 @@ import {
   type NightSearch,
   type SearchedYear,
 } from "../../src/garden/station/record.ts";
+import { samples } from "../depth.ts";
 
 /** Nearly three years, none of them with a 29 February. */
 const FROM = dayOrThrow(2001, 1, 1);
@@ -32,7 +33,7 @@ const records = fc
     });
   });
 
-const RUNS = { numRuns: 40 };
+const RUNS = { numRuns: samples(40, 20) };
 
 const inOrder = ({ early, usual, late }: NightDates, side: "last" | "first") => {
   const without = side === "last" ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;

@@ -4,7 +4,7 @@ import { isTender } from "../../../src/crops/crops.ts";
 import type { Life } from "../../../src/engine/beds/planting-record.ts";
 import { killingFrost } from "../../../src/engine/climate/frost.ts";
 import { plantingsIn } from "../../../src/engine/year.ts";
-import { random } from "../../garden/plan/random.ts";
+import { drawnFor, samples } from "../../depth.ts";
 import { QUARRY } from "../../gardens.ts";
 import { anyPlan } from "../../properties/plans.ts";
 import { GARDENS, on, sketchOf } from "../../views/pictures/drawn.ts";
@@ -55,9 +55,9 @@ test("nothing that frost does not kill is drawn past the last day worth a harves
 });
 
 test("a planting is ready only where the feed tells its harvest, unless the plan leaves that out", () => {
-  const roll = random(23);
+  const roll = drawnFor(23);
   let [ready, not] = [0, 0];
-  for (let i = 0; i < 25; i++) {
+  for (let i = 0; i < samples(25, 12); i++) {
     const text = i < 4 ? (Object.values(GARDENS)[i + 2] ?? "") : anyPlan(roll);
     const sketch = sketchOf(text);
     for (const { planting, lives: own } of plantingsIn(sketch.year)) {

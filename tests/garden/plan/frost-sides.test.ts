@@ -2,8 +2,9 @@ import { describe, expect, it } from "vitest";
 import { isoOf, plus, sayDay } from "../../../src/base/days/day.ts";
 import type { FrostDates } from "../../../src/garden/model/plan.ts";
 import { NIGHT_KEYS } from "../../../src/garden/plan/nights.ts";
+import { drawnFor, samples } from "../../depth.ts";
 import { on, read, told } from "./canonical.ts";
-import { oneOf, random } from "./random.ts";
+import { oneOf } from "./random.ts";
 
 const twelve = (value: number) => `[${Array.from({ length: 12 }, () => value).join(", ")}]`;
 const MEANS =
@@ -143,8 +144,8 @@ describe("a weather file nobody would write", () => {
   ];
 
   it("is read or told, never thrown at, whatever stands in it", () => {
-    const roll = random(7);
-    for (let n = 0; n < 1500; n++) {
+    const roll = drawnFor(7);
+    for (let n = 0; n < samples(1500, 300); n++) {
       let text = DATES;
       for (let cuts = 1 + Math.floor(roll() * 4); cuts > 0; cuts--) {
         const at = Math.floor(roll() * text.length);
@@ -157,7 +158,7 @@ describe("a weather file nobody would write", () => {
   });
 
   it("of any nights in order makes dates in order, the first frost after the last", () => {
-    const roll = random(11);
+    const roll = drawnFor(11);
     const three = (from: number, side: "last" | "first") => {
       const days = [0, 0, 0].map(() => from + Math.floor(roll() * 90)).sort((a, b) => a - b);
       const nones = Math.floor(roll() * 4);
@@ -165,7 +166,7 @@ describe("a weather file nobody would write", () => {
       const none = (i: number) => (side === "last" ? i < nones : i >= 3 - nones);
       return `[${said.map((day, i) => (none(i) ? "none" : day)).join(", ")}]`;
     };
-    for (let n = 0; n < 500; n++) {
+    for (let n = 0; n < samples(500, 150); n++) {
       const nights = [36, 32, 28].flatMap((_, i) => [
         `${Object.values(NIGHT_KEYS.last).reverse()[i]}: ${three(40 - i * 20, "last")}`,
         `${Object.values(NIGHT_KEYS.first).reverse()[i]}: ${three(240 + i * 20, "first")}`,

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { isIn } from "../../../src/views/away/leave.ts";
 import { awayReports } from "../../../src/views/away/report.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
+import { once } from "../../once.ts";
 import { type Away, awayOf, LUSH, unnamed, withAway } from "./given.ts";
 
 /** Absences of one, of all, of a day, overlapping and long, over the year. */
@@ -14,12 +15,14 @@ const LINES = [
   ["everybody, 1 May to 31 Aug"],
 ];
 
-const GARDENS = LINES.flatMap((lines) =>
-  [QUARRY, LUSH, unnamed(LUSH)].flatMap((text) => {
-    const named = text.includes("people:");
-    const theirs = lines.filter((line) => named || line.startsWith("everybody"));
-    return theirs.length > 0 ? [awayOf(withAway(text, ...theirs))] : [];
-  }),
+const gardens = once(() =>
+  LINES.flatMap((lines) =>
+    [QUARRY, LUSH, unnamed(LUSH)].flatMap((text) => {
+      const named = text.includes("people:");
+      const theirs = lines.filter((line) => named || line.startsWith("everybody"));
+      return theirs.length > 0 ? [awayOf(withAway(text, ...theirs))] : [];
+    }),
+  ),
 );
 
 const LISTS = ["before", "home", "neighbour", "waits", "back"] as const;
@@ -28,7 +31,7 @@ const listsWith = ({ reports }: Away, number: number, id: string) =>
 
 describe("a report", () => {
   test("has every job the feed places in the absence in exactly one list", () => {
-    const found = GARDENS.flatMap((away) =>
+    const found = gardens().flatMap((away) =>
       away.reports.flatMap(({ leave }, i) =>
         away.scheduled
           .filter(({ day }) => isIn(day, leave))
@@ -40,7 +43,7 @@ describe("a report", () => {
   });
 
   test("has no job twice, and none that the feed does not have", () => {
-    for (const { reports, scheduled } of GARDENS)
+    for (const { reports, scheduled } of gardens())
       for (const { jobs } of reports) {
         const ids = LISTS.flatMap((list) => jobs[list]);
         expect(new Set(ids).size).toBe(ids.length);
@@ -49,7 +52,7 @@ describe("a report", () => {
   });
 
   test("has jobs of those at home only for those who are there", () => {
-    for (const { reports, scheduled } of GARDENS)
+    for (const { reports, scheduled } of gardens())
       for (const { leave, jobs } of reports)
         for (const id of jobs.home) {
           const people = scheduled.find(({ task }) => task.id === id)?.people ?? [];
@@ -61,7 +64,8 @@ describe("a report", () => {
   });
 
   test("is plain: written as JSON and read back it is the same", () => {
-    for (const { reports } of GARDENS) expect(JSON.parse(JSON.stringify(reports))).toEqual(reports);
+    for (const { reports } of gardens())
+      expect(JSON.parse(JSON.stringify(reports))).toEqual(reports);
   });
 
   test("does not hang on the order of what was scheduled", () => {

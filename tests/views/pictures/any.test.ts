@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { clash, inside } from "../../../src/views/pictures/labels.ts";
 import { drawPicture } from "../../../src/views/pictures/picture.ts";
-import { random } from "../../garden/plan/random.ts";
+import { drawnFor, samples } from "../../depth.ts";
 import { anyPlan } from "../../properties/plans.ts";
 import { labelsOf, read, sketchOf, viewOf } from "./drawn.ts";
 
@@ -21,8 +21,8 @@ function wrongIn(svg: string): readonly string[] {
 test("pictures of any garden are well formed, and their words keep apart", {
   timeout: 60_000,
 }, () => {
-  const roll = random(11);
-  for (let i = 0; i < 12; i++) {
+  const roll = drawnFor(11);
+  for (let i = 0; i < samples(12, 4); i++) {
     const text = anyPlan(roll);
     const on = `2027-${String(1 + Math.floor(roll() * 12)).padStart(2, "0")}-15`;
     for (const subject of ["frost", "soil", "season"] as const)

@@ -4,6 +4,7 @@ import { drawPicture } from "../../../src/views/pictures/picture.ts";
 import { sheetOf } from "../../../src/views/pictures/sheet.ts";
 import type { PictureForm, PictureSubject } from "../../../src/views/pictures/sketch.ts";
 import { QUARRY } from "../../gardens.ts";
+import { once } from "../../once.ts";
 import { GARDENS, labelsOf, read, sketchOf, viewOf } from "./drawn.ts";
 import { byId, everyTag, parse, textIn, under } from "./xml.ts";
 
@@ -13,17 +14,19 @@ const ALL = { "the demo's beds": QUARRY, ...GARDENS };
 
 const pictures = Object.entries(ALL).flatMap(([garden, text]) =>
   SUBJECTS.flatMap((subject) =>
-    FORMS.map((form) => ({ garden, subject, form, sketch: sketchOf(text, form) })),
+    FORMS.map((form) => ({ garden, subject, form, sketch: once(() => sketchOf(text, form)) })),
   ),
 );
 
 describe.each(pictures)("$subject for a $form, $garden", ({ subject, form, sketch }) => {
-  const text = drawPicture(subject, sketch);
-  const svg = read(text);
-  const view = viewOf(svg);
-  const labels = labelsOf(svg);
+  const drawn = once(() => {
+    const text = drawPicture(subject, sketch());
+    const svg = read(text);
+    return { text, svg, view: viewOf(svg), labels: labelsOf(svg) };
+  });
 
   test("words touch no others and stay in the picture", () => {
+    const { view, labels } = drawn();
     const whole = { x: 0, y: 0, ...view };
     expect(labels.filter(({ box }) => !inside(box, whole)).map((label) => label.text)).toEqual([]);
     const touching = labels.flatMap((one, i) =>
@@ -37,6 +40,7 @@ describe.each(pictures)("$subject for a $form, $garden", ({ subject, form, sketc
   });
 
   test("it has the sheet's shape, and letters that can be read", () => {
+    const { view, labels } = drawn();
     const sheet = sheetOf(form);
     if (form === "phone") expect(view.widthPx).toBe(390);
     else expect(view.widthPx / view.heightPx).toBeCloseTo(Math.SQRT2, 2);
@@ -45,13 +49,15 @@ describe.each(pictures)("$subject for a $form, $garden", ({ subject, form, sketc
   });
 
   test("it tells in words what is to be seen", () => {
+    const { svg } = drawn();
     expect(svg.attributes.role).toBe("img");
     const [title, desc] = (svg.attributes["aria-labelledby"] ?? "").split(" ");
-    expect(textIn(byId(svg, title ?? ""))).toContain(String(sketch.plan.year));
+    expect(textIn(byId(svg, title ?? ""))).toContain(String(sketch().plan.year));
     expect(textIn(byId(svg, desc ?? "")).length).toBeGreaterThan(20);
   });
 
   test("every fill that is named is there, and no id twice", () => {
+    const { svg } = drawn();
     const ids = everyTag(svg).flatMap((tag) => tag.attributes.id ?? []);
     expect(new Set(ids).size).toBe(ids.length);
     const named = everyTag(svg).flatMap(
@@ -61,12 +67,14 @@ describe.each(pictures)("$subject for a $form, $garden", ({ subject, form, sketc
   });
 
   test("no number is broken, and none in a path finer than a tenth", () => {
+    const { text, svg } = drawn();
     expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
     const paths = under(svg, "path").map((path) => path.attributes.d ?? "");
     expect(paths.filter((d) => /\.\d\d|e-/.test(d))).toEqual([]);
   });
 
   test("text is not of the machinery", () => {
+    const { svg, labels } = drawn();
     const said = [...labels.map((label) => label.text), ...under(svg, "desc").map(textIn)].join(
       " ",
     );
@@ -99,7 +107,7 @@ test("a season of the demo's beds is a small file", () => {
 
 test("equal input gives equal bytes", () => {
   for (const { subject, sketch } of pictures.slice(0, 6))
-    expect(drawPicture(subject, structuredClone(sketch))).toBe(drawPicture(subject, sketch));
+    expect(drawPicture(subject, structuredClone(sketch()))).toBe(drawPicture(subject, sketch()));
 });
 
 test("the checks of these tests can fail: two words on one spot are found, and one that leaves the picture", () => {
