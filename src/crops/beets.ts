@@ -123,7 +123,7 @@ export const SPINACH: Crop = {
   },
 };
 
-/** Chard: stalks and leaves from one sowing till the hard frost. */
+/** Chard: stalks and leaves from one sowing until hard frost. */
 export const CHARD: Crop = {
   ...CROP_DEFAULTS,
   key: "chard",

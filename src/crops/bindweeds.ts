@@ -28,7 +28,7 @@ export const SWEET_POTATO: Crop = {
   family: "bindweed family",
   frost: published("warm loving", CITE.purdue),
   starts: ["plants"],
-  // Slips are shoots already; these are the days until they stand by themselves and grow.
+  // Slips are shoots already; these are the days until they have rooted and grow.
   comesUp: { kind: "days", days: commonPractice([7, 14]) },
   settingOut: {
     weeksFromLastFrost: published(2, CITE.purdue),

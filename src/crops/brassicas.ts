@@ -21,7 +21,7 @@ const AS_CABBAGE = {
   standsIn: commonPractice("cabbage"),
 } as const;
 
-/** What the cabbages that are raised indoors have in common; heads and sprouts. */
+/** What cabbages that are raised indoors have in common: heads and sprouts. */
 const HEADED = {
   ...CROP_DEFAULTS,
   family: "cabbage family",
@@ -63,7 +63,7 @@ const HEADED = {
   ],
 } as const satisfies Partial<Crop>;
 
-/** What is picked for months stays under its net till butterflies are gone. */
+/** What is picked for months stays under its net until the butterflies are gone. */
 const LONG_NET = {
   ...CABBAGE_NET,
   offDays: commonPractice<NumberRange>([80, 110]),
@@ -72,7 +72,7 @@ const LONG_NET = {
 
 type PlantSpacing = Pick<SettingOut, "apartCm" | "rowsCm">;
 
-/** Set out with what goes with every cabbage plant in that hour, so many weeks from the last frost. */
+/** Setting out with what every cabbage plant needs then, a number of weeks from the last frost. */
 const collared = (frostWeeks: number, room: PlantSpacing): SettingOut => ({
   ...room,
   weeksFromLastFrost: published(frostWeeks, CITE.purdue),
@@ -81,13 +81,13 @@ const collared = (frostWeeks: number, room: PlantSpacing): SettingOut => ({
   how: "Plant up to the first leaves and firm hard. Lay a collar flat round each stem, water in, and close the net the same hour.",
 });
 
-/** The room of a big head. */
+/** The spacing of a big head. */
 const HEAD_ROOM: PlantSpacing = {
   apartCm: published(18 * 2.54, CITE.colorado),
   rowsCm: published(24 * 2.54, CITE.missouri),
 };
 
-/** Sown half an inch deep where it is to stand, as early as the soil lets it. */
+/** Sown half an inch deep in its place, as early as the soil allows. */
 const sown = (rowsIn: number, frostWeeks: number): Outdoors => ({
   ...OUTDOORS_DEFAULTS,
   depthCm: commonPractice(inchRange(0.25, 0.5)),

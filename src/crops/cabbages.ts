@@ -96,7 +96,7 @@ export const CABBAGE: Crop = {
   },
 };
 
-/** Radish: three or four weeks from seed to salad, so sown little and often. */
+/** Radish: three or four weeks from seed to salad, sown little and often. */
 export const RADISH: Crop = {
   ...CROP_DEFAULTS,
   key: "radish",

@@ -142,7 +142,7 @@ export const PARSLEY: Crop = {
   },
 };
 
-/** Parsnip: fresh seed, slow to come up, in the ground till it freezes and after. */
+/** Parsnip: fresh seed, slow to come up, in the ground until it freezes and after. */
 export const PARSNIP: Crop = {
   ...CROP_DEFAULTS,
   key: "parsnip",

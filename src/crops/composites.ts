@@ -14,7 +14,10 @@ import {
 import { RAISED_COOL } from "./raising.ts";
 import { AS_LETTUCE, fromCells } from "./salads.ts";
 
-/** Globe artichoke: raised early and touched by cold so that it buds the first year; where winters are mild it stands for years. */
+/**
+ * Globe artichoke: raised early and touched by cold so that it buds the first year; where winters are mild it grows for
+ * years.
+ */
 export const ARTICHOKE: Crop = {
   ...CROP_DEFAULTS,
   key: "artichoke",
@@ -210,7 +213,7 @@ export const SUNFLOWER: Crop = {
   },
 };
 
-/** Calendula: a flower set among vegetables; hoverflies come to it. */
+/** Calendula: a flower among vegetables that draws hoverflies. */
 export const CALENDULA: Crop = {
   ...CROP_DEFAULTS,
   key: "calendula",

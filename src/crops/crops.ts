@@ -65,7 +65,10 @@ export function cropNamed(name: string): Crop | null {
   return byName.get(name.trim().toLowerCase().replace(/\s+/g, " ")) ?? null;
 }
 
-/** What a planting says of its crop: the key, how it begins, and where it is a crop of the gardener's own, which one it is grown like. */
+/**
+ * What a planting says about its crop: its key, how it begins, and for a crop of the gardener's own the one that it is
+ * grown like.
+ */
 export type CropReference = {
   readonly crop: string;
   readonly start: Start;
@@ -76,9 +79,8 @@ export type CropReference = {
 const cropCache = new WeakMap<CropReference, Crop | null>();
 
 /**
- * The facts a planting goes by: those of its crop as they are where it begins so, and for one of the gardener's own
- * those of the crop it is like, under its own name. Null where the facts have none. The same planting gives the same
- * object.
+ * The facts for a planting: those of its crop for the way it begins, and for a crop of the gardener's own those of the
+ * crop it is grown like, under its own name. Null where the facts have none. The same planting gives the same object.
  */
 export function cropFor(planting: CropReference): Crop | null {
   const known = cropCache.get(planting);
@@ -96,12 +98,12 @@ function buildCropFor({ crop: key, start, like, written }: CropReference): Crop 
   return like === null ? begun : { ...begun, key, one: written, many: written, alsoCalled: [] };
 }
 
-/** Whether frost kills it, and so whether it is hardened off hour by hour. */
+/** Whether frost kills it; such a crop is hardened off hour by hour. */
 export function isTender(crop: Crop): boolean {
   return crop.frost.value === "tender" || crop.frost.value === "warm loving";
 }
 
-/** Every name the facts understand, lower case, sorted. */
+/** Every name that cropNamed knows, in lower case, sorted. */
 export function cropNames(): readonly string[] {
   return [...byName.keys()].sort();
 }

@@ -6,7 +6,7 @@ export type EmergenceDays = number | "none" | "untested";
 /** The soil temperatures [°F] of the table's columns, rising. */
 export const COLUMNS_F = [32, 41, 50, 59, 68, 77, 86, 95, 104] as const;
 
-/** Where every row of the table stands. */
+/** The source of every row of the table. */
 export const EMERGENCE_SOURCE: Source = {
   kind: "published",
   cite: "Harrington and Minges, Vegetable Seed Germination, University of California, 1954; reprinted in UC Santa Cruz, Teaching Organic Farming and Gardening, Unit 1.3, Appendix 4",

@@ -1,7 +1,7 @@
 /**
- * Where a figure comes from. `published` names author, year, title and the table or page; `derived` says from
- * which published figures it was reckoned and how; `common practice` is a rule of thumb of the trade without a
- * source; `house rule` is ours, with its reason; `memory` was not looked up and may be wrong.
+ * Where a figure comes from. `published` names author, year, title and the table or page; `derived` says from which
+ * published figures it was calculated and how; `common practice` is a rule of thumb of the trade without a source;
+ * `house rule` is ours, with its reason; `memory` was not looked up and may be wrong.
  */
 export type Source =
   | { readonly kind: "published"; readonly cite: string }
@@ -10,15 +10,15 @@ export type Source =
   | { readonly kind: "house rule"; readonly why: string }
   | { readonly kind: "memory"; readonly of: string };
 
-/** A figure and where it comes from; the unit stands in the name of the field that holds it. */
+/** A figure and its source; the unit is in the name of its field. */
 export type Figure<T> = { readonly value: T; readonly source: Source };
 
 /** Least and most, both inclusive. */
 export type NumberRange = readonly [least: number, most: number];
 
 /**
- * How much frost a crop stands: very hardy (hard frosts for short periods), frost tolerant (light frosts),
- * tender (killed by frost), warm loving (no cold at all).
+ * How much frost a crop survives: very hardy (hard frosts for short periods), frost tolerant (light frosts), tender
+ * (killed by frost), warm loving (no cold at all).
  * Source: the classes of Purdue University Extension HO-203, Vegetables: frost resistance.
  */
 export type FrostClass = "very hardy" | "frost tolerant" | "tender" | "warm loving";
@@ -57,7 +57,7 @@ export type Family =
   | "honeysuckle family"
   | "nasturtium family";
 
-/** How seed comes up: a row of the days table, its own or that of a crop that comes up alike. */
+/** How seed comes up: a row of the days table, its own or that of a crop that comes up like it. */
 export type FromSeed = {
   readonly kind: "table";
   readonly row: string;
@@ -73,7 +73,7 @@ export type Thinning = {
   readonly daysAfterUp: Figure<NumberRange>;
   readonly heightCm: Figure<NumberRange>;
   readonly apartCm: Figure<NumberRange>;
-  /** A full sentence on how, or on what the thinnings are good for. */
+  /** A full sentence on how, or on what to use the thinnings for. */
   readonly how: string;
 };
 
@@ -85,7 +85,7 @@ export type Indoors = {
   /** Days after up to a bigger pot; null where plants stay in their cells. */
   readonly potOnDaysAfterUp: Figure<NumberRange> | null;
   readonly hardenDays: Figure<number>;
-  /** Nights out only where they stay above this [°C]. */
+  /** Outdoors at night only where it stays above this [°C]. */
   readonly nightFloorC: Figure<number>;
 };
 
@@ -94,15 +94,18 @@ export type Outdoors = {
   readonly depthCm: Figure<NumberRange>;
   readonly apartCm: Figure<NumberRange>;
   readonly rowsCm: Figure<number>;
-  /** Soil at planting depth from which it goes in; below it, it rots. */
+  /** The least soil temperature at planting depth [°C]; in colder soil it rots. */
   readonly soilMinC: Figure<number>;
-  /** Earliest weeks from the last frost at the risk for seed, negative before it; null: frost does not matter. */
+  /**
+   * The earliest week, counted from the last frost at the risk for seed, negative before it; null: frost does not
+   * matter.
+   */
   readonly weeksFromLastFrost: Figure<number> | null;
-  /** Above this soil the seed sleeps; null where none is known. */
+  /** Above this soil temperature [°C] the seed goes dormant; null where none is known. */
   readonly soilMaxC: Figure<number> | null;
   /** Hours that seed is soaked before it goes in; null: sown dry. */
   readonly soakHours: Figure<NumberRange> | null;
-  /** A full sentence on what belongs to sowing or planting it (`Sow in a block, not in one long row.`), or null. */
+  /** A full sentence on what matters in sowing or planting it (`Sow in a block, not in one long row.`), or null. */
   readonly how: string | null;
 };
 
@@ -113,12 +116,12 @@ export type SettingOut = {
   readonly soilMinC: Figure<number> | null;
   readonly apartCm: Figure<number>;
   readonly rowsCm: Figure<number>;
-  /** What must be at hand in that hour. */
+  /** What must be at hand then. */
   readonly things: readonly string[];
   readonly how: string;
 };
 
-/** Earthing up a row, or filling a bag. Shoots and tops are heights in clear above the soil. */
+/** Earthing up a row, or filling a bag. Shoots and tops are heights above the soil. */
 export type Hilling = {
   readonly firstDaysAfterPlanting: Figure<NumberRange>;
   readonly daysBetween: Figure<NumberRange>;
@@ -151,11 +154,11 @@ export type CoverFacts = {
   readonly on: "in place" | "up";
   readonly off: "up" | "flower" | "first harvest";
   readonly offDays: Figure<NumberRange>;
-  /** The plant's own sign that it may come off; a full sentence. */
+  /** The plant's sign that the cover may come off; a full sentence. */
   readonly offSign: string;
 };
 
-/** When it flowers, counted back from the first harvest, and whether bees must reach the flowers for there to be one. */
+/** When it flowers, counted back from the first harvest, and whether bees must reach the flowers for a harvest. */
 export type Flowers = {
   readonly daysBeforeHarvest: Figure<NumberRange>;
   readonly forBees: boolean;
@@ -168,12 +171,12 @@ export type Support = {
   readonly how: string;
 };
 
-/** Text with lengths [cm] and temperatures [°C] in it, which get their words later, in the household's units. */
+/** Text with lengths [cm] and temperatures [°C] in it, which are written later in the household's units. */
 export type MeasuredText =
   | string
   | readonly (string | { readonly cm: NumberRange } | { readonly tempC: number })[];
 
-/** The practices that are told from a crop's own list of what it needs as it grows. */
+/** The practices whose tasks come from a crop's own list of what it needs as it grows. */
 export type CarePractice =
   | "feed"
   | "stake and train"
@@ -185,11 +188,11 @@ export type CarePractice =
 
 /**
  * Something a crop needs once at a stage: so many days, least and most, from a stage of its own or from the usual frost
- * nearest to its growing, negative before it. `yearly` is what a standing crop of years needs.
+ * nearest to its growing, negative before it. `yearly` is what a perennial needs every year.
  */
 export type Care = {
   readonly practice: CarePractice;
-  /** A word or a number, once in its practice and crop; never changed, since ids are made of it. */
+  /** A word or a number, unique in its practice and crop; never changed, because ids are made of it. */
   readonly step: string;
   readonly from: "in place" | "up" | "flower" | "first harvest" | "last frost" | "first frost";
   readonly days: Figure<NumberRange>;
@@ -206,7 +209,7 @@ export type Care = {
   readonly needs: readonly string[];
 };
 
-/** A crop that stands for years, and is cut in spring for some weeks or picked in its season. */
+/** A crop that grows for years, and is cut in spring for some weeks or picked in its season. */
 export type Perennial = {
   /** The summer after planting in which it is first harvested: 1 is the year it was planted in. */
   readonly firstHarvestYear: Figure<number>;
@@ -217,7 +220,7 @@ export type Perennial = {
   readonly standsYears: Figure<NumberRange>;
 };
 
-/** Planted in autumn to stand the winter. */
+/** Planted in autumn to live through the winter. */
 export type Overwinter = {
   readonly plantDaysAfterKillingFrost: Figure<NumberRange>;
   readonly mulchCm: Figure<NumberRange>;
@@ -229,8 +232,8 @@ export type Overwinter = {
 };
 
 /**
- * How warmth drives its growth: each day counts what its low and high lie above the base, no more above the ceiling.
- * The packet's days are taken to hold where the mean of the day is `packetC`: an assumption, since no packet says.
+ * How warmth drives its growth: each day counts how far its low and high are above the base, up to the ceiling. The
+ * packet's days are assumed to be for days with the mean `packetC`, because no packet says for which.
  */
 export type Warmth = {
   readonly baseC: Figure<number>;
@@ -241,7 +244,7 @@ export type Warmth = {
 /**
  * What makes it bolt or ends it; null where none is known. `heatC`: a mean air above which it turns bitter, bolts or
  * stops bearing. `longDays`: bolts where days are longer than so many hours and the mean air is above that.
- * `coldYoung`: bolts where it has stood so many days of a mean air below that in its first weeks.
+ * `coldYoung`: bolts after that many days of a mean air below that in its first weeks.
  */
 export type CropLimits = {
   readonly heatC: Figure<number> | null;
@@ -261,10 +264,10 @@ export type Harvest = {
   } | null;
   /** Days it goes on bearing from the first harvest; null: once, or until frost. */
   readonly bearsDays: Figure<NumberRange> | null;
-  /** How long it may stand once ready, in days, before it spoils. */
+  /** How long it may stay in the bed once ready before it spoils [days]. */
   readonly holdsDays: Figure<number>;
   readonly verb: string;
-  /** The plant's own sign that it is time; a full sentence. */
+  /** The plant's sign that it is ready; a full sentence. */
   readonly sign: string;
   readonly how: string;
   readonly caution: string | null;
@@ -273,7 +276,7 @@ export type Harvest = {
 /** Everything that is known of a crop. What a crop does not need is null or empty. */
 export type Crop = {
   readonly key: string;
-  /** One and many, as a title says it: `beet`, `beets`. */
+  /** Singular and plural as in a title: `beet`, `beets`. */
   readonly one: string;
   readonly many: string;
   /** Other names of the trade, singular and plural, lower case. */
@@ -283,7 +286,7 @@ export type Crop = {
   /** Ways it can begin, the usual one first. */
   readonly starts: readonly Start[];
   readonly comesUp: FromSeed | FromTuber;
-  /** Comes up so slowly that weeds are first. */
+  /** Whether it comes up so slowly that weeds are there first. */
   readonly slow: boolean;
   readonly indoors: Indoors | null;
   readonly settingOut: SettingOut | null;
@@ -291,19 +294,19 @@ export type Crop = {
   readonly thinnings: readonly Thinning[];
   readonly hilling: Hilling | null;
   readonly covers: readonly CoverFacts[];
-  /** Null where the flower does not matter to what is done. */
+  /** Null where no task depends on the flower. */
   readonly flowers: Flowers | null;
   readonly support: Support | null;
   readonly care: readonly Care[];
   readonly perennial: Perennial | null;
   readonly repeatEveryDays: Figure<NumberRange> | null;
   readonly overwinter: Overwinter | null;
-  /** Null where its days hang on the time of year and not on warmth: what stands the winter. */
+  /** Null where its days depend on the time of year and not on warmth: crops that live through the winter. */
   readonly warmth: Warmth | null;
   readonly limits: CropLimits;
   readonly harvest: Harvest;
-  /** What is eaten of it, or looked at; pictures draw it so. */
+  /** The part that is eaten, or looked at; pictures draw it. */
   readonly eaten: "leaf" | "root" | "fruit";
-  /** What is otherwise where it begins in another than the usual way, as onions from sets. */
+  /** What differs where it begins in another way than usual, such as onions from sets. */
   readonly whenBegun: Readonly<Partial<Record<Start, Partial<Omit<Crop, "key" | "whenBegun">>>>>;
 };

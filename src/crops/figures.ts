@@ -9,7 +9,7 @@ export const published = <T>(value: T, cite: string): Figure<T> => ({
   source: { kind: "published", cite },
 });
 
-/** A figure reckoned from published ones; `how` says the arithmetic. */
+/** A figure calculated from published ones; `how` gives the calculation. */
 export const derived = <T>(value: T, cite: string, how: string): Figure<T> => ({
   value,
   source: { kind: "derived", cite, how },
@@ -21,19 +21,19 @@ export const commonPractice = <T>(value: T): Figure<T> => ({
   source: { kind: "common practice" },
 });
 
-/** A rule of this house, and why. */
+/** A rule of this project, with its reason. */
 export const houseRule = <T>(value: T, why: string): Figure<T> => ({
   value,
   source: { kind: "house rule", why },
 });
 
-/** A figure remembered and not looked up; `of` says whose it is said to be. */
+/** A figure remembered and not looked up; `of` says whose it is thought to be. */
 export const fromMemory = <T>(value: T, of: string): Figure<T> => ({
   value,
   source: { kind: "memory", of },
 });
 
-/** How a source is said to a reader of `why`. */
+/** A source as a reader of `why` sees it. */
 export function saySource(source: Source): string {
   switch (source.kind) {
     case "published":
@@ -118,7 +118,7 @@ export const WARM_WARMTH: Warmth = {
   ),
 };
 
-/** What most crops do without; a crop's own facts are written over it. */
+/** The facts of a crop that needs nothing special; each crop's own facts replace some of them. */
 export const CROP_DEFAULTS = {
   alsoCalled: [],
   slow: false,
@@ -140,7 +140,7 @@ export const CROP_DEFAULTS = {
   whenBegun: {},
 } as const satisfies Partial<Crop>;
 
-/** What most sowings outdoors do without. */
+/** A sowing outdoors that needs nothing special. */
 export const OUTDOORS_DEFAULTS = {
   weeksFromLastFrost: null,
   soilMaxC: null,
@@ -148,7 +148,7 @@ export const OUTDOORS_DEFAULTS = {
   how: null,
 } as const satisfies Partial<Outdoors>;
 
-/** What most harvests do without. */
+/** A harvest that needs nothing special. */
 export const HARVEST_DEFAULTS = {
   cuts: null,
   bearsDays: null,

@@ -91,7 +91,7 @@ export const BASIL: Crop = {
   },
 };
 
-/** Summer savory: a small bush for the bean pot, sown where it stands once the soil is mild. */
+/** Summer savory: a small bush for the bean pot, sown in its place once the soil is mild. */
 export const SAVORY: Crop = {
   ...CROP_DEFAULTS,
   key: "savory",

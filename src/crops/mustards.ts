@@ -24,7 +24,7 @@ const BEETLE_NET: CoverFacts = {
   offSign: "You cut the last of it.",
 };
 
-/** What the greens of the family have in common: sown where they stand, coming up like cabbage. */
+/** What the greens of the family have in common: sown in their place, coming up like cabbage. */
 const GREENS = {
   ...CROP_DEFAULTS,
   family: "cabbage family",

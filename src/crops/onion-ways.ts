@@ -1,7 +1,7 @@
 import type { Care, FromSeed } from "./facts.ts";
 import { CITE, commonPractice, derived, published } from "./figures.ts";
 
-/** How onion seed comes up: the days table has none of its kin. */
+/** How onion relatives come up, for which the days table has no row. */
 export const AS_BEET: FromSeed = {
   kind: "table",
   row: "beet",

@@ -66,7 +66,7 @@ export const GARLIC: Crop = {
   },
 };
 
-/** Onion seed needs no bees, and the fly lays at the neck from spring on; a net over it may stay till harvest. */
+/** Onion seed needs no bees, and the fly lays at the neck from spring on; a net over it may stay until harvest. */
 const ONION_NET: CoverFacts = {
   against: "onion fly",
   with: "net",

@@ -62,7 +62,7 @@ export const BROAD_BEAN: Crop = {
     ),
     how: "Push each seed in on its edge; a double row holds itself up best.",
   },
-  // Bees carry on under no cover of theirs: nothing waits for the flower but the pinching.
+  // It is under no cover, so only pinching depends on the flower.
   flowers: { daysBeforeHarvest: commonPractice([32, 42]), forBees: true },
   support: {
     things: ["stakes and string"],

@@ -97,8 +97,8 @@ export const PEPPER: Crop = {
       needs: [],
     },
   ],
-  // Peet's base of 65 °F for peppers would let them stand still on most days that other warm crops grow on, and other
-  // lists have 50: it goes by what warm crops share.
+  // With Peet's base of 65 °F peppers would not grow on most days on which other warm crops do, and other
+  // lists have 50, so they have the figures of warm crops.
   warmth: WARM_WARMTH,
   eaten: "fruit",
   harvest: {

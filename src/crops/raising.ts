@@ -38,7 +38,7 @@ export const RAISED_WARM: Indoors = {
   nightFloorC: published(10, CITE.beltrami),
 };
 
-/** A net over the cabbage family from the hour it goes in until it is cut; it needs no bees. */
+/** A net over the cabbage family from the day it goes in until it is cut; it needs no bees. */
 export const CABBAGE_NET: CoverFacts = {
   against: "cabbage pests",
   with: "net",

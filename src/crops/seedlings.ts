@@ -6,12 +6,12 @@ import { CITE } from "./figures.ts";
 /** Normal seedlings out of a hundred seeds at one soil temperature [%]; null where untested, or the reprint is unsure. */
 export type Percent = number | null;
 
-/** Where every row of the table stands. */
+/** The source of every row of the table. */
 export const SEEDLINGS_SOURCE: Source = { kind: "published", cite: CITE.harrington };
 
 /**
  * Normal seedlings out of a hundred seeds [%], one row a crop, one column a constant soil temperature in the order of
- * COLUMNS_F. Zeros that the reprint shows beside high figures (cabbage, cauliflower, parsley, radish) stand as null.
+ * COLUMNS_F. Zeros that the reprint shows beside high figures (cabbage, cauliflower, parsley, radish) are null here.
  * Source: SEEDLINGS_SOURCE, the same experiments as the days table.
  */
 export const SEEDLINGS_PERCENT: Readonly<Record<string, readonly Percent[]>> = {
@@ -35,7 +35,7 @@ export const SEEDLINGS_PERCENT: Readonly<Record<string, readonly Percent[]>> = {
   turnip: [1, 14, 79, 98, 99, 100, 99, 99, 88],
 };
 
-/** The table's name of a crop where ours is another. */
+/** The table's name of a crop where it differs from ours. */
 const ROW_OF: Readonly<Record<string, string>> = {
   bean: "bean_snap",
   melon: "muskmelon",
@@ -43,15 +43,15 @@ const ROW_OF: Readonly<Record<string, string>> = {
 };
 
 /**
- * The row of SEEDLINGS_PERCENT for a crop, null where the table has none of its own. A crop that only stands in for its
- * days to coming up does not stand in here: how fast and how many are two things.
+ * The row of SEEDLINGS_PERCENT for a crop, null where the table has none of its own. A row that only lends another crop
+ * its days to emergence is not used here: how fast and how many are two things.
  */
 export function seedlingsRow(crop: Crop): string | null {
   const row = ROW_OF[crop.key] ?? crop.key;
   return Object.hasOwn(SEEDLINGS_PERCENT, row) ? row : null;
 }
 
-/** So near to a column [°F] it is the column: °C and back leave a trace. */
+/** A temperature this near to a column [°F] counts as the column, because conversion to °C and back is not exact. */
 const NEAR_F = 1e-9;
 
 type Tested = { readonly atF: number; readonly percent: number };

@@ -23,7 +23,7 @@ const AS_CUCUMBER = {
   ),
 } as const satisfies Crop["comesUp"];
 
-/** What every squash wants in the hour it is set out. */
+/** What every squash needs when it is set out. */
 const OUT = {
   things: ["fabric, hoops and pegs", "a watering can"],
   how: "Slip them out whole, for their roots hate to be touched. Water in and cover at once.",
@@ -31,7 +31,7 @@ const OUT = {
 
 const BITTER = "Don't eat one that tastes bitter; it can make you ill.";
 
-/** The last weeks of a vine go into what hangs on it. */
+/** A vine's last weeks should go into the fruits it has. */
 const STOP_VINES: Care = {
   practice: "stop the tops",
   step: "1",

@@ -235,7 +235,7 @@ export const CILANTRO: Crop = {
   },
 };
 
-/** Dill: sown where it stands, for leaf, then flower heads for pickles. */
+/** Dill: sown in its place, for leaf, then flower heads for pickles. */
 export const DILL: Crop = {
   ...CILANTRO,
   key: "dill",

@@ -1,6 +1,6 @@
 /**
- * A calendar day in the garden's own zone, as the count of days since 1 January 1970.
- * Whole numbers, so that adding days is adding, and no clock change can hurt it.
+ * A calendar day in the garden's own zone, as the count of days since 1 January 1970. A whole number, so that days can
+ * be added and no clock change matters.
  */
 export type Day = number & { readonly __day: unique symbol };
 
@@ -128,8 +128,8 @@ const SINCE_MARCH = 719_468;
 const ERA = 146_097;
 
 /**
- * 0 for 1 January to 364 for 31 December; 29 February counts as the 28th. Asked for more often than anything else, and
- * so calculated in whole numbers.
+ * 0 for 1 January to 364 for 31 December; 29 February counts as the 28th. Called more often than anything else, so it
+ * uses whole numbers only.
  * Source: the proleptic Gregorian calendar, counted from March so that a leap day is the last of its year.
  */
 export function dayOfYear(day: Day): number {

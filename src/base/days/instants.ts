@@ -25,7 +25,7 @@ export function zoneNames(): readonly string[] {
 
 const clocks = new Map<string, Intl.DateTimeFormat>();
 
-/** What the zone's clock shows, as a format; a memo, nothing more. Throws for a zone that does not exist. */
+/** The format that shows a zone's clock, cached by zone. Throws for a zone that does not exist. */
 function clockOf(zone: string): Intl.DateTimeFormat {
   const known = clocks.get(zone);
   if (known) return known;
@@ -47,7 +47,10 @@ function clockOf(zone: string): Intl.DateTimeFormat {
   return clock;
 }
 
-/** The zone's offset from UTC [ms] at an instant, by the clock itself: date-fns-tz reads such a date as wall time and errs near a change. */
+/**
+ * The zone's offset from UTC [ms] at an instant, from the clock itself, because date-fns-tz reads an instant as wall
+ * time and is wrong near a clock change.
+ */
 function offsetAt(instant: number, zone: string): number {
   const at = Math.floor(instant / MS_PER_SECOND) * MS_PER_SECOND;
   const part: Record<string, number> = {};
@@ -58,7 +61,10 @@ function offsetAt(instant: number, zone: string): number {
 
 const steady = new Map<string, Map<number, number>>();
 
-/** The zone's offset from UTC [ms] on a day without a clock change within a day of it, else null. A memo, nothing more. */
+/**
+ * The zone's offset from UTC [ms] on a day without a clock change within a day of it, else null. Cached by zone and
+ * day.
+ */
 function steadyOffset(day: Day, zone: string): number | null {
   const known = steady.get(zone) ?? new Map<number, number>();
   steady.set(zone, known);

@@ -5,13 +5,12 @@ export type TextPosition = {
   readonly column: number;
 };
 
-/** A problem stops a plan from being used; a doubt is told and the plan goes on. */
+/** A problem stops a plan from being used; a doubt is reported and the plan is used. */
 export type Weight = "problem" | "doubt";
 
 /**
- * Something wrong, or doubtful, in what a gardener wrote.
- * `is` says what stands there, `shouldBe` what would be right or what to do; both are sentences
- * without their full stop. `code` is stable, in kebab-case, and listed in plan/codes.ts.
+ * Something wrong, or doubtful, in what a gardener wrote. `is` says what is there, `shouldBe` what would be right or
+ * what to do; both are sentences without their full stop. `code` is stable, in kebab-case, and listed in plan/codes.ts.
  */
 export type Problem = {
   readonly code: string;
@@ -22,8 +21,8 @@ export type Problem = {
 };
 
 /**
- * One line for a person, a question where another word is offered: `plans/x/2027.yaml:12:5: what is wrong. what would be right.`
- * Signs that would steer a terminal are replaced.
+ * One line for a person, as a question where another word is offered: `plans/x/2027.yaml:12:5: what is wrong. what
+ * would be right.` Control characters are replaced.
  */
 export function sayProblem(problem: Problem): string {
   const { file, line, column } = problem.at;

@@ -1,13 +1,15 @@
-/** A difference of temperatures is another kind than a temperature: 3 °F of difference is not 3 °F on a thermometer. */
+/**
+ * A difference of temperatures is not the same kind as a temperature: 3 °F of difference is not 3 °F on a thermometer.
+ */
 export type QuantityKind = "length" | "area" | "volume" | "temperature" | "difference";
 
 /** The two systems a household can read in. */
 export type Measures = "us" | "metric";
 
 /**
- * An amount with its unit. `si` is in centimetres for a length, square metres for an area, litres for a
- * volume, degrees Celsius for a temperature and kelvins for a difference. `said` is as the gardener wrote
- * it, so that 16 in prints 16 in again; null where nobody wrote it.
+ * An amount with its unit. `si` is in centimetres for a length, square metres for an area, litres for a volume, degrees
+ * Celsius for a temperature and kelvins for a difference. `said` is what the gardener wrote, so that 16 in prints as 16
+ * in again; null where nobody wrote it.
  */
 export type Quantity = {
   readonly kind: QuantityKind;

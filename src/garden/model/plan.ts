@@ -5,13 +5,13 @@ import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
 import type { Start } from "../../crops/facts.ts";
 
 /**
- * A garden's year, complete and checked: it exists only when its file has no problem. Plain JSON, so it can be
- * kept as text and read back without the parser.
+ * A garden's year, complete and checked: it exists only when its file has no problem. Plain JSON, so it can be stored
+ * as text and read back without the parser.
  */
 export type Plan = {
   /** The garden's id: its folder's name, or a random one where it was made in the browser. */
   readonly garden: string;
-  /** What `garden:` says; only ever shown. */
+  /** What `garden:` says; for display only. */
   readonly name: string;
   readonly year: number;
   readonly file: string;
@@ -23,7 +23,10 @@ export type Plan = {
   readonly beds: readonly Bed[];
   readonly plantings: readonly Planting[];
   readonly diary: readonly DiaryLine[];
-  /** `assume: done` (the default) takes chores as done on their day; `assume: open` keeps them until told. */
+  /**
+   * `assume: done` (the default) counts chores as done on their day; `assume: open` leaves them open until the diary
+   * says so.
+   */
   readonly assume: "done" | "open";
   /** Every default that was filled in, as `check` lists it. */
   readonly filled: readonly FilledDefault[];
@@ -69,17 +72,17 @@ export type FrostDates = {
   readonly given: 1 | 3;
 };
 
-/** The chance of frost, 0 to 1, that each kind of loss may run. */
+/** The chance of frost, 0 to 1, that is accepted for plants raised under cover and for seed in the ground. */
 export type Risk = { readonly raised: number; readonly seed: number };
 
-/** Hours of one weekday, from inclusive to exclusive. */
+/** Hours of one weekday; `from` is inclusive, `to` exclusive. */
 export type Hours = {
   readonly weekday: 1 | 2 | 3 | 4 | 5 | 6 | 7;
   readonly from: Minute;
   readonly to: Minute;
 };
 
-/** Somebody of the household who gardens or is at home. */
+/** A member of the household. */
 export type Person = {
   /** From the person's first name in any file (`was:`); part of ids and links, so it never changes. */
   readonly key: string;
@@ -115,7 +118,7 @@ export type Bed = {
   readonly at: TextPosition;
 };
 
-/** How much of it: so many plants (cloves, tubers), so many rows, or a length of row. */
+/** How much of a crop: a number of plants (cloves, tubers), a number of rows, or a length of row. */
 export type Amount =
   | { readonly kind: "plants"; readonly count: number }
   | { readonly kind: "rows"; readonly count: number }
@@ -127,7 +130,7 @@ export type Planting = {
   readonly key: string;
   /** Key of the crop in the facts; where the facts have none, or it is one of the gardener's own, the slug of the name as written. */
   readonly crop: string;
-  /** Whether the facts know the crop; the rest of a plan goes on without it. */
+  /** Whether the facts have the crop; a crop they don't have gets no tasks. */
   readonly known: boolean;
   /** For a crop of the gardener's own, the key of the one in the facts that it is grown like; else null. */
   readonly like: string | null;
@@ -148,23 +151,28 @@ export type Planting = {
   /** First and last day of a month or span the gardener named for the start (`plant: this October`). */
   readonly within: DaySpan | null;
   readonly notBefore: Day | null;
-  /** In the ground since then, sown under no earlier file. */
+  /** In the ground since that day, and in no earlier file. */
   readonly inSince: Day | null;
   /** Sow again every so many days; `times` null: as long as the season lets it. */
   readonly repeat: { readonly everyDays: number; readonly times: number | null } | null;
   readonly under: readonly ("board" | "net" | "fabric")[];
-  /** Tubers set in light to sprout first. */
+  /** Whether tubers are set in light to sprout first. */
   readonly sproutedFirst: boolean;
-  /** Key of the planting this one follows in its place; one of an earlier year's file stands as its own name's slug. */
+  /**
+   * Key of the planting that this one follows in its place; for one of an earlier year's file, the slug of its name.
+   */
   readonly after: string | null;
-  /** Names of practices the gardener drops for it. */
+  /** Names of practices that the gardener leaves out for it. */
   readonly without: readonly string[];
-  /** Key of the person whose it is; null: whoever fits. */
+  /** Key of the person who looks after it; null: anybody. */
   readonly whose: string | null;
   readonly at: TextPosition;
 };
 
-/** A line of the diary, not yet understood; `answers` is there where it was an answer to one task (its id), given by that person (key) where known. */
+/**
+ * A line of the diary as written. `answers` is set where it is the answer to one task (its id), with the person (key)
+ * who gave it where known.
+ */
 export type DiaryLine = {
   readonly day: Day;
   readonly text: string;
@@ -172,5 +180,5 @@ export type DiaryLine = {
   readonly answers?: { readonly task: string; readonly by: string | null };
 };
 
-/** A default that was filled in: for what (`carrot in Root bed`), which, and why it is that. */
+/** A default that was filled in: what for (`carrot in Root bed`), its value, and the reason. */
 export type FilledDefault = { readonly what: string; readonly value: string; readonly why: string };

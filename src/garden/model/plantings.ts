@@ -2,7 +2,7 @@ import { slug } from "../../base/text/slug.ts";
 import { cropNamed } from "../../crops/crops.ts";
 import type { Planting } from "./plan.ts";
 
-/** Whether plants go out that were raised or bought, so that planting them is setting them out. */
+/** Whether a planting goes into its bed as plants, raised or bought, so that to plant it is to set it out. */
 export function isRaised(start: Planting["start"]): boolean {
   return start === "plants" || start === "seed indoors" || start === "winter-sown";
 }
@@ -13,9 +13,9 @@ export function ownName(planting: Planting): string {
 }
 
 /**
- * The plantings that a name fits, in their order: the one whose own name it is, else those called so, else those
- * of that crop, alone or with the variety. Articles and the word rows do not matter; plurals and trade names do as
- * for crops.
+ * The plantings that a name fits, in their order: those given that name by the gardener, else those whose key it is,
+ * else those of that variety or crop. Articles and the words rows and plants do not matter; plurals and trade names are
+ * understood as for crops.
  */
 export function plantingsNamed(text: string, plantings: readonly Planting[]): readonly Planting[] {
   const plain = plainName(text);
@@ -29,7 +29,7 @@ export function plantingsNamed(text: string, plantings: readonly Planting[]): re
   return whole.length > 0 ? whole : plantings.filter((planting) => planting.crop === crop);
 }
 
-/** A planting's name in small letters, without article and without the word rows or plants. */
+/** A planting's name in lower case, without its article and without a last word rows or plants. */
 export function plainName(text: string): string {
   const small = text.trim().toLowerCase();
   return small.replace(/^(?:the|our|my) /, "").replace(/ (?:rows?|plants?)$/, "");
@@ -46,7 +46,10 @@ function namesOf({ variety, written, crop }: Planting): readonly string[] {
   ];
 }
 
-/** Plantings by how many they stand behind: first those that follow none of this plan's, then those that follow these. */
+/**
+ * Plantings by the number of others before them in their chain: first those that follow none of this plan's, then those
+ * that follow the first, and so on.
+ */
 export function plantingRanks(plantings: readonly Planting[]): readonly (readonly Planting[])[] {
   const byKey = new Map(plantings.map((planting) => [planting.key, planting]));
   const behind = (planting: Planting): number => {

@@ -9,14 +9,14 @@ import {
 } from "../../base/days/day.ts";
 import type { Plan, Site } from "./plan.ts";
 
-/** Seasons by the very plan they were asked of, which everything asks. A memo, nothing more. */
+/** Seasons by plan object, because nearly every calculation asks for one. */
 const seasonCache = new WeakMap<object, DaySpan>();
 
 /**
- * First and last day of a plan's season, both inclusive. With frost: from the middle of the dormant time
- * before its last frost to the day before the middle of the one after, by the usual dates; a southern garden's
- * season so runs from winter to winter too. Without frost: the calendar year, or July to June where the
- * latitude is south. Seasons of one place follow each other without gap or overlap.
+ * First and last day of a plan's season, both inclusive. With frost: from the middle of the dormant time before its
+ * last frost to the day before the middle of the one after, by the usual dates; so a southern garden's season runs from
+ * winter to winter too. Without frost: the calendar year, or July to June where the latitude is south. Seasons of one
+ * place follow each other without gap or overlap.
  */
 export function seasonOf(plan: Pick<Plan, "year" | "site">): DaySpan {
   const known = seasonCache.get(plan);
@@ -34,7 +34,7 @@ function calculateSeason(plan: Pick<Plan, "year" | "site">): DaySpan {
   return { from, to: plus(after, -1) };
 }
 
-/** The middle of the dormant time before the last frost of that many years later: both frosts moved by whole years. */
+/** The middle of the dormant time before the last frost, that many years later: both frosts moved by whole years. */
 function middleOfDormancy(lastFrost: Day, firstFrost: Day, years: number): Day {
   return midway(plusYears(firstFrost, years - 1), plusYears(lastFrost, years));
 }
@@ -45,7 +45,7 @@ function seasonWithoutFrost({ year, site }: Pick<Plan, "year" | "site">) {
     : { from: dayOrThrow(year, 1, 1), to: dayOrThrow(year, 12, 31) };
 }
 
-/** Whether the plan says the place lies south of the equator; false where it does not say. */
+/** Whether the site is south of the equator; false where the latitude is not known. */
 export function isSouthern(site: Pick<Site, "latitude">): boolean {
   return site.latitude !== null && site.latitude < 0;
 }

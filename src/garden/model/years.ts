@@ -2,8 +2,8 @@ import type { Plan, Planting } from "./plan.ts";
 import { plantingsNamed } from "./plantings.ts";
 
 /**
- * The planting that one follows, in its own year's plan or, where that holds none, in the newest earlier one that
- * has exactly one of that name; null where it follows none, or none is found.
+ * The planting that another follows: in its own year's plan or, where that has none, in the newest earlier plan with
+ * any of that name, if it has just one. Null where it follows none, or none is found.
  */
 export function predecessorOf(planting: Planting, plans: readonly Plan[]): Planting | null {
   const { after } = planting;
@@ -16,7 +16,10 @@ export function predecessorOf(planting: Planting, plans: readonly Plan[]): Plant
   return newestCalled(after, before);
 }
 
-/** The planting that a name (its slug) fits in the newest of some plans that has any of that name; null where none or several fit there. */
+/**
+ * The one planting that a name (a slug) fits in the newest plan that has any of that name; null where none or several
+ * fit there.
+ */
 export function newestCalled(name: string, plans: readonly Plan[]): Planting | null {
   const newestFirst = [...plans].sort((a, b) => b.year - a.year);
   const fitting = newestFirst
@@ -25,7 +28,7 @@ export function newestCalled(name: string, plans: readonly Plan[]): Planting | n
   return fitting?.length === 1 ? (fitting[0] ?? null) : null;
 }
 
-/** Plans in which each planting that follows one of an earlier year names it by its key. */
+/** The same plans, with the name of a predecessor of an earlier year replaced by that planting's key. */
 export function withLinkedPlantings(plans: readonly Plan[]): readonly Plan[] {
   const named = (planting: Planting) =>
     planting.after === null
@@ -34,7 +37,7 @@ export function withLinkedPlantings(plans: readonly Plan[]): readonly Plan[] {
   return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
 }
 
-/** The newest plan with every year's beds and people, for words that name them. Plans in year order, not empty. */
+/** The newest plan with the beds and people of all years, for texts that name them. Plans in year order, not empty. */
 export function wholeGarden(plans: readonly Plan[]): Plan {
   const newest = plans[plans.length - 1];
   if (!newest) throw new RangeError("a garden has a plan");

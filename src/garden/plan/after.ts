@@ -9,8 +9,8 @@ import type { UnlinkedPlanting } from "./plantings.ts";
 import type { Words } from "./tree.ts";
 
 /**
- * The plantings with what each follows: the key of a planting of this plan, or where none fits the name as
- * written (its slug), for the years before. Problems: `fits-several`, `no-planting-called` for a near miss,
+ * The plantings with the one that each follows: the key of a planting of this plan, or the slug of the name as written
+ * where none fits, to be looked for in earlier years. Problems: `fits-several`, `no-planting-called` for a near miss,
  * `after-circle`.
  */
 export function withPredecessors(
@@ -73,7 +73,7 @@ function candidateNames(planting: Planting): readonly string[] {
   return [planting.name, planting.written, planting.crop].filter((name) => name !== null);
 }
 
-/** The first planting in order that follows itself over others, or null. */
+/** The first planting that follows itself through others, or null. */
 function circleIn(plantings: readonly Planting[]): Planting | null {
   const next = new Map(plantings.map(({ key, after }) => [key, after]));
   for (const planting of plantings) {

@@ -7,15 +7,16 @@ import { doubtOutsideSeason, personKey } from "./people.ts";
 import { itemsOf, sliceWords, type Tree, type Words } from "./tree.ts";
 import type { CompanionFiles } from "./weather.ts";
 
-/** What absences are read with: the days' season, the garden's clock, and the files beside the plan. */
+/** What reading absences needs: the season of the days, the garden's clock, and the files beside the plan. */
 export type AbsenceReadContext = DayReadContext & {
   readonly clock: string;
   readonly beside: CompanionFiles;
 };
 
 /**
- * Who is away and when, in the order of the file, both days inclusive; `Oda, oda.ics` is all of an iCalendar file beside
- * the plan. Problems: `nobody-called`, `calendar-missing`, `calendar-wrong`, those of days; doubt: `outside-season`.
+ * Who is away and when, in the order of the file, both days inclusive; `Oda, oda.ics` stands for every event of an
+ * iCalendar file beside the plan. Problems: `nobody-called`, `calendar-missing`, `calendar-wrong`, those of days;
+ * doubt: `outside-season`.
  */
 export function readAway(
   tree: Tree | null,

@@ -16,12 +16,12 @@ import {
   wordsUnder,
 } from "./tree.ts";
 
-/** What a bag without sizes is taken to be [in]. Source: house rule: a 12 gallon grow bag. */
+/** The size assumed for a bag whose size is not given [in]. Source: house rule: a 12 gallon grow bag. */
 const BAG = { across: 16, high: 14 } as const;
 
 /**
- * The beds of a plan in the order of the file. A bed's key is the slug of its `was:` name, else of its name.
- * Problems: `alike`, `name-unfit`, `quantity-unclear`, `unknown-word`. Lists bag sizes it filled in.
+ * The beds of a plan in the order of the file. A bed's key is the slug of its `was:` name, else of its name. Problems:
+ * `alike`, `name-unfit`, `quantity-unclear`, `unknown-word`. Bag sizes that were filled in are listed.
  */
 export function readBeds(tree: Tree | null, reading: ReadLog): readonly Bed[] {
   const name = namer("bed", reading.problems);
@@ -73,7 +73,7 @@ function notOfABed(words: Words): Problem {
   );
 }
 
-/** The longer side is the length, whichever stands first; rows run along it. */
+/** The longer side is the length, in whichever order they are written; rows run along it. */
 function readSize(
   words: Words,
   problems: Problem[],

@@ -2,23 +2,27 @@ import ICAL from "ical.js";
 import { type Day, type DaySpan, MS_PER_DAY, plus } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
 
-/** An event shorter than this is no absence but an appointment [ms]. Source: house rule, most of a day and a night. */
+/** A shorter event is an appointment and not an absence [ms]. Source: house rule: most of a day and a night. */
 const LEAST_MS = 20 * 3_600_000;
 
-/** Occurrences of one event that are looked at, before and in the span. Source: house rule; ten years of every day. */
+/**
+ * The most occurrences of one event that are looked at, before and in the span. Source: house rule; ten years of every
+ * day.
+ */
 const MOST_OCCURRENCES = 3660;
 
 /**
  * The days that the events of an iCalendar file (RFC 5545) take up within a span, both ends inclusive, in day order and
- * without repeats; of each only the days and nothing of what it says. Whole days as they stand, timed events of twenty hours and
- * more by the garden's clock; shorter ones, cancelled ones and to-dos are none. Null where the text is no such file.
+ * without repeats; nothing but the days is taken from an event. All-day events count as they are, timed ones of twenty
+ * hours and more by the garden's clock; shorter ones, cancelled ones and to-dos do not count. Null where the text is
+ * not an iCalendar file.
  */
 export function spansIn(text: string, clock: string, within: DaySpan): readonly DaySpan[] | null {
   try {
     const calendar = new ICAL.Component(ICAL.parse(text));
     return calendar.name === "vcalendar" ? spansOf(calendar, clock, within) : null;
   } catch {
-    // The parser throws its own errors, and trips over an event without a start or with a rule that is none.
+    // The parser throws errors of its own, and other errors at an event without a start or with an invalid rule.
     return null;
   }
 }
@@ -41,7 +45,7 @@ function spansOf(calendar: ICAL.Component, clock: string, within: DaySpan): read
   );
 }
 
-/** The spans of an event, every time it comes round up to the end of what is asked for. */
+/** The spans of an event, one for each occurrence up to the end of the days asked for. */
 function occurrences(event: ICAL.Event, clock: string, within: DaySpan): readonly DaySpan[] {
   if (!event.isRecurring()) return spanOf(event, event.startDate, event.endDate, clock);
   const spans: DaySpan[] = [];

@@ -5,7 +5,9 @@ import { type Code, diagnostic } from "./codes.ts";
 import { CheckedPlanSchema, WeatherSchema } from "./shape.ts";
 import { plainValueOf, type Tree, valueUnder } from "./tree.ts";
 
-/** How often a shape is checked again with an unknown key taken out: the check itself names only the first. */
+/**
+ * How often the shape is checked again without the unknown keys found so far, because one check reports only the first.
+ */
 const MOST_UNKNOWN = 20;
 
 type Issue = v.BaseIssue<unknown>;
@@ -19,7 +21,10 @@ export function checkPlan(tree: Tree): readonly Problem[] {
   return [...checkShape(CheckedPlanSchema, tree), ...frostsMissing(tree)];
 }
 
-/** A place without weather must say its frost dates itself; whether a weather file has them is told where it is read. */
+/**
+ * A place without weather must give its frost dates itself; whether a weather file has them is checked where it is
+ * read.
+ */
 function frostsMissing(tree: Tree): readonly Problem[] {
   const place = valueUnder(tree, "place");
   if (place?.kind !== "map" || valueUnder(place, "weather")) return [];
@@ -52,7 +57,7 @@ function checkShape(shape: Shape, tree: Tree): readonly Problem[] {
   return problems;
 }
 
-/** Keys where words could stand too are wrong by what is wrong in them, not as a whole. */
+/** Where both keys and words are allowed and keys are written, what is wrong inside them is reported. */
 function opened(issue: Issue): readonly Issue[] {
   if (issue.type !== "union" || typeof issue.input !== "object") return [issue];
   const inside = (issue.issues ?? []).filter(({ path }) => path !== undefined);
@@ -89,7 +94,7 @@ function sayIssue(issue: Issue, shape: Shape, tree: Tree): Problem {
   return diagnostic(code, at, `${name} is ${sayInput(issue.input)}`, issue.message);
 }
 
-/** Whether a path wants a key where the file has a list. */
+/** Whether a path needs a key where the file has a list. */
 function isListForKeys(tree: Tree, path: readonly unknown[]): boolean {
   return path.some((step, index) => {
     const tip = path.slice(0, index).reduce<Tree | null>(stepInto, tree);

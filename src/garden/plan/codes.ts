@@ -1,8 +1,8 @@
 import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 
 /**
- * Every code a plan's problem or doubt can have, and when it is raised. A problem stops the plan; a doubt is
- * told and the plan goes on. Codes never change their meaning; a new case gets a new code.
+ * Every code a plan's problem or doubt can have, and when it is raised. A problem stops the plan; a doubt is reported
+ * and the plan is used. Codes never change their meaning; a new case gets a new code.
  */
 export const CODES = {
   // The text itself.
@@ -88,7 +88,9 @@ export const CODES = {
 /** One of the codes. */
 export type Code = keyof typeof CODES;
 
-/** A problem or doubt of that code; its weight stands in the table. `is` and `shouldBe` are sentences without full stop. */
+/**
+ * A problem or doubt of that code, with its weight from the table. `is` and `shouldBe` are sentences without full stop.
+ */
 export function diagnostic(code: Code, at: TextPosition, is: string, shouldBe: string): Problem {
   return { code, weight: CODES[code][0], at, is, shouldBe };
 }

@@ -14,7 +14,7 @@ import { capital, joinWords } from "../../base/text/words.ts";
 import { type Code, diagnostic } from "./codes.ts";
 import { sliceWords, type Words } from "./tree.ts";
 
-/** Month (1 to 12) and date as written; `year` null where it is not said. */
+/** Month (1 to 12) and date as written; `year` is null where it is not written. */
 export type WrittenDate = {
   readonly month: number;
   readonly date: number;
@@ -38,7 +38,7 @@ export function monthNamed(name: string): number | null {
   return index < 0 ? null : index + 1;
 }
 
-/** The month and date that words say, or what is wrong with them. */
+/** The month and date that a text gives, or what is wrong with it. */
 export function readWrittenDate(text: string): DateResult<WrittenDate> {
   const small = text.trim().toLowerCase().replace(ABOUT, "").replace(WEEKDAY, "");
   const iso = /^(\d{4})-(\d{1,2})-(\d{1,2})$/.exec(small);
@@ -81,7 +81,7 @@ function checkedDate(
   return { wrong: { code: "no-such-day", is, shouldBe: "Write a day the calendar has" } };
 }
 
-/** `05-06` is 6 May to one reader and 5 June to another. */
+/** `05-06` is 6 May for one reader and 5 June for another. */
 function bothReadings(a: number, b: number, text: string): DateFault {
   const readings = [dayOf(LEAP_YEAR, a, b), dayOf(LEAP_YEAR, b, a)]
     .filter((day) => day !== null)
@@ -100,9 +100,9 @@ function bothReadings(a: number, b: number, text: string): DateFault {
 }
 
 /**
- * The day of a month and date that falls in a season; with a year, that very day, in the season or not.
- * 29 February in a season without one is null. Where a season's ends leave a day out or have it twice, it is
- * the earlier one.
+ * The day of a month and date that falls in a season; with a year, that very day, in the season or not. 29 February in
+ * a season without one is null. Where the ends of a season leave a day out or contain it twice, the earlier one is
+ * taken.
  */
 export function dayInSeason(season: DaySpan, { month, date, year }: WrittenDate): Day | null {
   if (year !== null) return dayOf(year, month, date);
@@ -112,10 +112,13 @@ export function dayInSeason(season: DaySpan, { month, date, year }: WrittenDate)
   return within ?? days.find((day) => day >= season.from - 2 && day <= season.to + 2) ?? null;
 }
 
-/** What reading days needs: the season they fall in (null where it is not known) and where to tell problems. */
+/**
+ * What reading days needs: the season they fall in (null where it is not known) and the list that problems are added
+ * to.
+ */
 export type DayReadContext = { readonly season: DaySpan | null; readonly problems: Problem[] };
 
-/** The day that words say, or null: with a problem told, or without where the season is not known. */
+/** The day that words give, or null: with a problem reported, or without one where the season is not known. */
 export function readDay(words: Words, { season, problems }: DayReadContext): Day | null {
   const read = readWrittenDate(words.text);
   if ("wrong" in read) {
@@ -131,9 +134,9 @@ export function readDay(words: Words, { season, problems }: DayReadContext): Day
 }
 
 /**
- * The days that words say: one day, a span (`19 to 23 Jun`, `1 Aug to 14 Aug`, `28 Dec - 3 Jan`), or a month or
- * a third of it (`this October`, `early May`: the 1st to the 10th, `mid`: to the 20th, `late`: the rest).
- * Null as for a day. A span whose end comes before its start is told as `span-backwards`.
+ * The days that words give: one day, a span (`19 to 23 Jun`, `1 Aug to 14 Aug`, `28 Dec - 3 Jan`), or a month or a
+ * third of it (`this October`, `early May`: the 1st to the 10th, `mid`: to the 20th, `late`: the rest). Null as for a
+ * day. Problem: `span-backwards` where the end comes before the start.
  */
 export function readSpan(words: Words, reading: DayReadContext): DaySpan | null {
   const month = readMonth(words.text);
@@ -154,7 +157,7 @@ function compact(text: string): { index: number; 0: string } | null {
   return found && /[a-z]/i.test(text) ? { index: text.indexOf("-"), 0: "-" } : null;
 }
 
-/** `19 to 23 Jun`: the first takes the month of the second; `Jun 19 to 23`: the other way round is in `ordered`. */
+/** In `19 to 23 Jun` the first day takes the month of the second; spanBetween does the same for `Jun 19 to 23`. */
 function withBorrowedMonth(start: Words, end: Words): Words {
   const month = /[a-z]{3,}.*$/i.exec(end.text)?.[0];
   return /^\d{1,2}$/.test(start.text) && month

@@ -15,8 +15,8 @@ import { namedPractice, PRACTICE_WORDS } from "./practices.ts";
 import { numberUnder, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 
 /**
- * How much of it: plants (cloves, tubers, sets, crowns), rows or a length; null, listed as filled in, where the plan does not say.
- * Problems: `said-twice`, `quantity-unclear`.
+ * How much of a crop: plants (cloves, tubers, sets, crowns), rows or a length; null, listed as filled in, where the
+ * plan does not say. Problems: `said-twice`, `quantity-unclear`.
  */
 export function readAmount(tree: Tree, what: string, reading: PlantingReadContext): Amount | null {
   const given = ["plants", ...PLANTED_PARTS, "rows", "length"].filter((key) =>
@@ -58,7 +58,7 @@ function readLength(words: Words, { problems }: ReadLog): Amount | null {
 
 const SMALL: readonly string[] = ["zero", "one", "two", "three", "four", "five", "six"];
 
-/** Days that words say: `72`, `72 days`, `2 weeks`, `two weeks`; null for anything else. */
+/** The number of days that words give: `72`, `72 days`, `2 weeks`, `two weeks`; null for anything else. */
 export function daysFrom(text: string): number | null {
   const small = text.trim().toLowerCase();
   if (small === "week") return 7;
@@ -69,7 +69,7 @@ export function daysFrom(text: string): number | null {
   return days > 0 && days <= 1000 ? days : null;
 }
 
-/** The days of a key, or null; tells `quantity-unclear`. */
+/** The number of days of a key, or null. Problem: `quantity-unclear`. */
 export function daysUnder(tree: Tree, key: string, { problems }: ReadLog): number | null {
   const words = wordsUnder(tree, key);
   const days = words && daysFrom(words.text);
@@ -85,7 +85,7 @@ export function daysUnder(tree: Tree, key: string, { problems }: ReadLog): numbe
   return days;
 }
 
-/** Sown again and again: by `every`, or `times` alone with the crop's own distance, which is listed as filled in. */
+/** How it is sown again: by `every`, or by `times` alone with the crop's own interval, which is listed as filled in. */
 export function readRepeat(
   tree: Tree,
   crop: Crop | null,
@@ -116,7 +116,7 @@ const COVERS: Readonly<Record<string, Planting["under"][number]>> = {
   "row cover": "fabric",
 };
 
-/** What lies over it, in the order said. Problem: `unknown-word`. */
+/** The covers over it, in the order written. Problem: `unknown-word`. */
 export function readCovers(tree: Tree, { problems }: ReadLog): Planting["under"] {
   return wordListUnder(tree, "under").flatMap((words) => {
     const small = words.text.toLowerCase().replace(/^(?:an?|the) /, "");
@@ -130,7 +130,7 @@ export function readCovers(tree: Tree, { problems }: ReadLog): Planting["under"]
   });
 }
 
-/** Practices it goes without, by their plain names. Problem: `practice-unknown`. */
+/** Practices left out for it, by their plain names. Problem: `practice-unknown`. */
 export function readWithout(tree: Tree, { problems }: ReadLog): readonly string[] {
   return wordListUnder(tree, "without").flatMap((words) => {
     const practice = namedPractice(words.text);

@@ -4,9 +4,9 @@ import { type DayReadContext, readDay } from "./dates.ts";
 import { entriesOf, itemsOf, sliceWords, type Tree, type Words, wordsAt } from "./tree.ts";
 
 /**
- * The diary's lines taken out of a plan's text before the rest is read, so that prose may hold colons, quotes
- * and whatever else a gardener writes. `rest` has the same lines, those of the diary empty. Only a list under a
- * top-level `diary:` is taken; anything else stays for the reader of the rest.
+ * The diary's lines taken out of a plan's text before the rest is read, so that prose may have colons, quotes and
+ * whatever else a gardener writes. `rest` has the same number of lines, those of the diary empty. Only a list under a
+ * top-level `diary:` is taken; anything else stays in `rest`.
  */
 export function takeDiary(
   text: string,
@@ -23,7 +23,9 @@ export function takeDiary(
   return { rest: rest.join("\n"), lines: taken };
 }
 
-/** Each dash begins a line of the diary, what is indented further goes on with it; null where it is no plain list. */
+/**
+ * Each dash begins a line of the diary, which goes on where lines are indented further; null where it is no plain list.
+ */
 function entries(
   lines: readonly string[],
   firstLine: number,
@@ -62,8 +64,8 @@ const DAY = new RegExp(
 );
 
 /**
- * The diary of a plan, in the order of the file, each line with its day and what was written. Only a day that is
- * none is told, as for any day; what was written is never wrong.
+ * The diary of a plan, in the order of the file, each line with its day and what was written. Problems: those of days;
+ * what was written is never wrong.
  */
 export function readDiary(
   tree: Tree | null,

@@ -9,7 +9,7 @@ const SHORT = /^(.*\d)\s*([gl])ph$/i;
 
 /**
  * What all drip lines of a bed give together in an hour, as a volume [L], from `12 gal an hour`, `45 l/h` or `12 gph`;
- * null where the plan says nothing of them, and where it is no flow above nought, told as `quantity-unclear`.
+ * null where the plan does not give it. Problem: `quantity-unclear` where it is no flow above zero.
  */
 export function readDrip(words: Words | null, problems: Problem[]): Quantity | null {
   if (words === null) return null;

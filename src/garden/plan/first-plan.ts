@@ -1,6 +1,6 @@
 import { Document } from "yaml";
 
-/** What is asked of somebody who makes a garden; every answer is in the gardener's own words, as a plan has it. */
+/** The answers of somebody who makes a garden, in the gardener's own words as a plan has them. */
 export type FirstAnswers = {
   readonly garden: string;
   readonly year: number;
@@ -12,11 +12,11 @@ export type FirstAnswers = {
   readonly firstFrost: string;
   readonly people: readonly string[];
   readonly beds: readonly FirstBed[];
-  /** Crops by name, each with its bed's name, null for none. */
+  /** Crops by name, each with the name of its bed, or null. */
   readonly crops: readonly { readonly name: string; readonly bed: string | null }[];
 };
 
-/** A bed: its name and its size in words (`12 x 4 ft`), empty where that was not said. */
+/** A bed: its name and its size in words (`12 x 4 ft`), empty where that was not given. */
 export type FirstBed = { readonly name: string; readonly size: string };
 
 const HINTS = ` How much of a crop, and what is to be said of it, goes behind its name:
@@ -24,7 +24,7 @@ const HINTS = ` How much of a crop, and what is to be said of it, goes behind it
    - tomato: 6 plants, from seed indoors
  Save, and whatever is not understood is told beside its line.`;
 
-/** A first plan's text from those answers. It is no plan yet: reading it tells what in it is wrong. */
+/** A first plan's text from those answers. It is only a text: reading it reports what is wrong in it. */
 export function firstPlan(answers: FirstAnswers): string {
   const { garden, year, measures, clock, latitude, lastFrost, firstFrost } = answers;
   const { people, beds, crops } = answers;

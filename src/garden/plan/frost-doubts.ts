@@ -7,16 +7,19 @@ import { type Tree, valueUnder } from "./tree.ts";
 /**
  * Mean daily lows [°C] that a usual frost date may have.
  * Source: house rule: on a usual frost date the mean low lies a few degrees above freezing, as its spread over the
- * years is some four degrees; three such spreads either way and one of the two figures is of another place.
+ * years is some four degrees; beyond that range one of the two figures belongs to another place.
  */
 const LOW_ON_FROST_DATE_C = { least: -6, most: 10 } as const;
 
-/** A month's mean low [°C] under which no place is without frost. Source: house rule: the half of its nights at least. */
+/**
+ * A month's mean low [°C] below which no place is without frost. Source: house rule: half of its nights at least are
+ * then colder.
+ */
 const LOW_WITHOUT_FROST_C = -5;
 
 /**
- * `frost-unlike-weather` where the plan's frost dates and its monthly means cannot be of one place, at the date where
- * one is written. `tree`: the plan in key form.
+ * `frost-unlike-weather` where the plan's frost dates and its monthly means cannot be of one place, positioned at the
+ * date where the plan has one. `tree`: the plan in key form.
  */
 export function frostDoubts({ site }: Pick<Plan, "site">, tree: Tree): readonly Problem[] {
   const { normals, lastFrost, firstFrost } = site;
@@ -65,7 +68,7 @@ function unlikeWeather(
   ];
 }
 
-/** Mean low [°C] of a day, straight between the middles of the months. */
+/** Mean low [°C] of a day, interpolated linearly between the middles of the months. */
 function lowOn(day: Day, lows: readonly number[]): number {
   const { month, date } = partsOf(day);
   const share = (date - 15) / 30;

@@ -8,7 +8,10 @@ import { type FrostSide, NIGHT_KEYS } from "./nights.ts";
 import type { StationFrosts } from "./station-frosts.ts";
 import { splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 
-/** The weather's own frost dates; what to call it, with its years in `from`, and that they are few; and where the plan names it. */
+/**
+ * The weather's own frost dates with its name; `from` has its years, a note where they are few, and the position of its
+ * name in the plan.
+ */
 export type WeatherFrosts = {
   readonly frosts: StationFrosts;
   readonly name: string;
@@ -21,14 +24,14 @@ export type FrostReadContext = {
   readonly problems: Problem[];
   readonly filled: FilledDefault[];
   readonly year: number | null;
-  /** Null where the plan names no weather, or it is wrong and told. */
+  /** Null where the plan names no weather, or it is wrong and has been reported. */
   readonly weatherFrosts: WeatherFrosts | null;
 };
 
 /** The usual date, or early, usual and late, as written. */
 export type OneOrThree = readonly [WrittenDate] | readonly [WrittenDate, WrittenDate, WrittenDate];
 
-/** What stands for one side: the gardener's words, or the weather's own dates. */
+/** What gives one side: the gardener's words, or the weather's own dates. */
 export type FrostSideDates =
   | { readonly kind: "none"; readonly at: TextPosition; readonly written: boolean }
   | { readonly kind: "written"; readonly words: Words; readonly dates: OneOrThree }
@@ -62,9 +65,9 @@ function readFrostWords(words: Words, { problems }: FrostReadContext): FrostSide
 }
 
 /**
- * What a place says of its last or first frost: the gardener's own words, else the weather's own dates, which are
- * listed as filled in; null where something is wrong and told. Problems: those of days, `frost-order`, and `missing`
- * where neither says anything.
+ * The last or first frost of a place: from the gardener's own words, else from the weather's own dates, which are
+ * listed as filled in; null where something is wrong and has been reported. Problems: those of days, `frost-order`, and
+ * `missing` where neither gives one.
  */
 export function readFrostSide(
   tree: Tree | null,
@@ -98,7 +101,7 @@ export function readFrostSide(
   return { kind: "own", at: weatherFrosts.at, dates };
 }
 
-/** Whether neither side has frost; what the weather says of it is listed. */
+/** Whether neither side has frost; where the weather says so, it is listed as filled in. */
 export function isFrostless(
   last: FrostSideDates,
   first: FrostSideDates,
@@ -136,8 +139,8 @@ export type DatedFrostSide = Exclude<FrostSideDates, { readonly kind: "none" }>;
 export type BothFrostSides = { readonly last: DatedFrostSide; readonly first: DatedFrostSide };
 
 /**
- * Both sides dated, or null and told. Where the weather's own years have frost on one side alone, that winter's
- * nights are both its first and its last. Problem: `frost-half`.
+ * Both sides with their dates, or null and reported. Where the weather's own years have frost on one side only, that
+ * winter's nights are both its first and its last. Problem: `frost-half`.
  */
 export function bothSides(
   last: FrostSideDates,

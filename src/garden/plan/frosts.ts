@@ -33,21 +33,27 @@ import { type Tree, wordsUnder } from "./tree.ts";
 export const FROST_SPREAD_DAYS = 15;
 
 /**
- * How far the middle of the frosty time may lie from midwinter (15 January, south 15 July) [days].
- * Source: house rule: at the stations of NOAA NCEI's normals it lies within a month of it; twice that is no winter.
+ * How far the middle of the frosty time may be from midwinter (15 January, in the south 15 July) [days].
+ * Source: house rule: at the stations of NOAA NCEI's normals it is within a month of it; twice that is no winter.
  */
 const MOST_FROM_MIDWINTER = 60;
 
-/** Nearer the equator than this [degrees] frost follows height, not winter. Source: house rule. */
+/** Nearer to the equator than this [degrees], frost depends on height and not on winter. Source: house rule. */
 const NO_WINTER_WITHIN = 10;
 
 /** The longest summer between frosts [days]. Source: house rule: a year and two weeks; records are uneven. */
 const LONGEST_SUMMER_DAYS = 380;
 
-/** How far a date may lie from the weather file's own before it is doubted [days]. Source: house rule: twice the usual spread is another place. */
+/**
+ * How far a date may be from the weather file's own before it is doubted [days]. Source: house rule: beyond twice the
+ * usual spread it belongs to another place.
+ */
 const UNLIKE_OWN_DAYS = 2 * FROST_SPREAD_DAYS;
 
-/** Frost dates of a site; `frostless` tells a place without frost from one whose dates are wrong and told. */
+/**
+ * Frost dates of a site; `frostless` is true for a place without frost, and false for one whose dates are wrong and
+ * reported.
+ */
 export type Frosts = Pick<Site, "lastFrost" | "firstFrost" | "killingFrost"> & {
   readonly frostless: boolean;
 };
@@ -56,10 +62,10 @@ const NOTHING: Frosts = { lastFrost: null, firstFrost: null, killingFrost: null,
 
 /**
  * Last and first frost of a plan's season: the last one in the plan's year, the first one the next after it, in the
- * gardener's own words, else from the weather's own dates. Both null for a place without frost, and where something
- * is wrong and told. The killing frost is the weather's, never before the first frost, else null. Problems: those of
- * days, `missing`, `frost-order`, `frost-half`, `frosts-crossed`; doubt: `frost-unlike-weather`. Lists what it
- * filled in.
+ * gardener's own words, else from the weather's own dates. Both null for a place without frost, and where something is
+ * wrong and has been reported. The killing frost is the weather's, never before the first frost, else null. Problems:
+ * those of days, `missing`, `frost-order`, `frost-half`, `frosts-crossed`; doubt: `frost-unlike-weather`. What was
+ * filled in is listed.
  */
 export function readFrosts(
   tree: Tree | null,
@@ -97,7 +103,7 @@ function killingOf(
   return dates;
 }
 
-/** Dates of the gardener's own that lie far from the weather's are of another place, or slips. */
+/** Dates of the gardener's own that are far from the weather's belong to another place, or are slips. */
 function doubtUnlike(
   tree: Tree | null,
   found: { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates },
@@ -132,7 +138,7 @@ type FrostSeasonContext = {
   readonly year: number;
 };
 
-/** Last and first frost in the plan's season, or null and told. */
+/** Last and first frost in the plan's season, or null and reported. */
 function frostsInSeason(
   { last, first }: BothFrostSides,
   { latitude, reading, year }: FrostSeasonContext,
@@ -159,10 +165,10 @@ function frostsInSeason(
   return null;
 }
 
-/** The middle one of three, or the one. */
+/** The middle one of three, or the only one. */
 const usualWrittenDate = (dates: OneOrThree): WrittenDate => dates[1] ?? dates[0];
 
-/** In the plan's year, whatever the season; 28 February for a 29th that the year lacks. */
+/** The day in the plan's year, whatever the season; 28 February for a 29th that the year lacks. */
 function inYear(written: WrittenDate, year: number): Day {
   const { month, date } = written;
   return dayOf(written.year ?? year, month, date) ?? dayOrThrow(written.year ?? year, month, 28);

@@ -22,7 +22,7 @@ const WORDS: Readonly<Record<string, readonly Weekday[]>> = {
 const NEAR = [...WEEKDAYS, ...Object.keys(WORDS), ...WEEKDAYS.map((name) => name.slice(0, 3))];
 const HOW = "Write days and hours such as Wed 18-19 and Sat 9-12, or every day but Tue";
 
-/** From inclusive to exclusive [minutes of the day]. */
+/** `from` is inclusive, `to` exclusive [minutes of the day]. */
 type Times = { readonly from: Minute; readonly to: Minute };
 type HoursPiece = {
   readonly days: readonly Weekday[];
@@ -31,10 +31,10 @@ type HoursPiece = {
 };
 
 /**
- * The hours that words say, in weekday order, then by hour: `Wed 18-19 and Sat 9-12`, `weekdays from 17:30 and
- * weekends`, `every day but Tue`, `Mon-Fri 6-8pm`, `Sat 9-12 and 14-16`. Days without hours have those of the
- * named day after them (`Mon and Wed 18-19`), else `allDay`. Tells `hours-unclear` at the piece and gives
- * what it could read.
+ * The hours that words give, in weekday order, then by hour: `Wed 18-19 and Sat 9-12`, `weekdays from 17:30 and
+ * weekends`, `every day but Tue`, `Mon-Fri 6-8pm`, `Sat 9-12 and 14-16`. Days without hours have those of the named day
+ * after them (`Mon and Wed 18-19`), else `allDay`. Problem: `hours-unclear` at the part that is not understood; the
+ * others are still read.
  */
 export function readHours(words: Words, allDay: Times, problems: Problem[]): readonly Hours[] {
   const pieces = splitWords(words, / *(?:, *and |,|;| and | & ) */);
@@ -50,7 +50,7 @@ export function readHours(words: Words, allDay: Times, problems: Problem[]): rea
   return inWeekOrder(read, allDay);
 }
 
-/** `every day but Tue and Wed`: what is left out goes on over `and` while only bare day names follow. */
+/** In `every day but Tue and Wed` the days left out go on after `and` while only day names follow. */
 function joinExceptions(pieces: readonly Words[]): readonly Words[] {
   const done: Words[] = [];
   for (const piece of pieces) {
@@ -137,7 +137,9 @@ function afternoon(from?: string, to?: string, half?: string): string | undefine
       : half;
 }
 
-/** A time of the day [minutes], 24 hours or with am and pm: `9`, `9:30`, `17:30`, `6pm`; null where no clock shows it. */
+/**
+ * A time of the day [minutes], in 24 hours or with am and pm: `9`, `9:30`, `17:30`, `6pm`; null where it is no time.
+ */
 export function minuteOfTime(hour?: string, minutes?: string, half?: string): Minute | null {
   const h = Number(hour);
   const m = Number(minutes ?? 0);

@@ -15,9 +15,9 @@ import {
 } from "./tree.ts";
 
 /**
- * The same plan with every crop under `beds` and `crops` written as keys, whatever way it was written: a bare
- * word, a word with its phrase, a word with keys, or keys. Tells `said-twice` where phrase and key say the same
- * and what a phrase tells.
+ * The same plan with every crop under `beds` and `crops` written as keys, however it was written: a bare word, a word
+ * with its phrase, a word with keys, or keys. Problems: `said-twice` where phrase and key give the same thing, and
+ * those of phrases.
  */
 export function inKeyForm(tree: Tree, problems: Problem[]): Tree {
   return mapKeys(tree, (key, value) => {
@@ -58,7 +58,7 @@ function bare(words: Words, problems: Problem[]): readonly TreeEntry[] {
   return end < 0 ? [key] : [key, ...phraseKeys(sliceWords(words, end + 1), problems)];
 }
 
-/** The entry whose key is the crop: the first that is no planting's key and no misspelt one. */
+/** The entry whose key is the crop: the first that is neither a planting's key nor a misspelt one. */
 function cropEntry(entries: readonly TreeEntry[]): TreeEntry | null {
   if (entries.some(({ key }) => key.text === "crop")) return null;
   const strange = entries.filter(({ key }) => !PLANTING_KEY_NAMES.includes(key.text));
@@ -83,7 +83,7 @@ function fromEntry({ key, value }: TreeEntry, problems: Problem[]): readonly Tre
   return [name];
 }
 
-/** Keys that may be said more than once in a phrase: `without weeding, without thinning`. */
+/** Keys that a phrase may have more than once: `without weeding, without thinning`. */
 const SEVERAL = ["without", "under"];
 
 function keyed(at: Tree["at"], entries: readonly TreeEntry[], problems: Problem[]): Tree {

@@ -4,21 +4,27 @@ import type { Normals } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { itemsOf, type Tree, valueUnder, wordsUnder } from "./tree.ts";
 
-/** No monthly mean on earth lies outside [°C]. Source: house rule: wider than any record of a garden. */
+/** No monthly mean on earth is outside this range [°C]. Source: house rule: wider than any record of a garden. */
 const MEANS_C = { least: -60, most: 60 } as const;
 
-/** Degrees up to which a mean that can't be °C may be °F [as written]. Source: house rule: warmer than any month on earth. */
+/**
+ * The largest number that may be a mean in °F where it can't be °C [as written]. Source: house rule: above any month on
+ * earth.
+ */
 const MOST_F = 140;
 
-/** No month's mean varies by more from year to year [K]. Source: house rule: twice the most of any station's. */
+/** The most that a month's mean varies from year to year [K]. Source: house rule: twice the most of any station's. */
 const SPREAD_K = { least: 0, most: 15 } as const;
 
-/** No month is wetter [mm]. Source: from memory, unchecked: the wettest month on record, Cherrapunji's, had 9,300. */
+/**
+ * The most rain of a month [mm]. Source: from memory, unchecked: the wettest month on record, Cherrapunji's, had 9,300.
+ */
 const RAIN_MM = { least: 0, most: 9500 } as const;
 
 /**
- * A weather's twelve means of lows and highs [°C], their spread [K] and rain [mm] where it says them; null where
- * something is wrong and told. Problem: `weather-wrong`, with the unit to write where the means look like °F.
+ * A weather's twelve means of lows and highs [°C], their spread [K] and rain [mm] where it has them; null where
+ * something is wrong and has been reported. Problem: `weather-wrong`, with the unit to write where the means look like
+ * °F.
  */
 export function readMeans(
   tree: Tree,
@@ -57,13 +63,13 @@ export function readMeans(
   return null;
 }
 
-/** How twelve numbers are read: into SI, and between which [SI] they can be. */
+/** How twelve numbers are read: the conversion to SI, and the range [SI] they must be in. */
 type TwelveNumbers = {
   readonly problems: Problem[];
   readonly si: (value: number) => number;
   readonly least: number;
   readonly most: number;
-  /** Of means of air alone: whether they are read as °F. */
+  /** For means of air temperature only: whether they are read as °F. */
   readonly inF?: boolean;
 };
 

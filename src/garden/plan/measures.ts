@@ -9,12 +9,12 @@ const US =
 const METRIC =
   /^(?:metric|cm|centimetres|metres|si|°c|celsius)(?:(?: and |, | & )(?:°c|c|celsius|cm))?$/i;
 
-/** Zones whose gardeners measure in inches. Source: from memory, unchecked: IANA zones of the United States. */
+/** Zones where gardeners measure in inches. Source: from memory, unchecked: IANA zones of the United States. */
 const US_ZONES =
   /^(?:US\/.*|Pacific\/Honolulu|America\/(?:New_York|Detroit|Chicago|Denver|Boise|Phoenix|Los_Angeles|Anchorage|Juneau|Sitka|Nome|Adak|Menominee|Indiana\/.*|Kentucky\/.*|North_Dakota\/.*))$/;
 
 /**
- * The household's measures. Left out, they are those of the first unit in the plan, else by its time zone, and
+ * The household's measures. Where the plan does not say, they follow the first unit in it, else its time zone, and are
  * listed as filled in. Problem: `unknown-word`.
  */
 export function readMeasures(tree: Tree, text: string, { problems, filled }: ReadLog): Measures {

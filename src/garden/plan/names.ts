@@ -3,12 +3,12 @@ import { slug } from "../../base/text/slug.ts";
 import { diagnostic } from "./codes.ts";
 import type { Words } from "./tree.ts";
 
-/** Slugs that a year's own keys begin with, so no planting may be called that. */
+/** Slugs that keys of other things begin with, so no planting may have them. */
 const RESERVED_SLUGS = ["bed", "garden"];
 
 /**
- * Gives each name its slug, once a kind of thing and year. Tells `name-unfit` for a name without letters or one
- * that is kept for the garden's own, and `alike` at the second of two; both give null.
+ * A function that gives each name its slug, for one kind of thing in one year. Problems: `name-unfit` for a name
+ * without letters or a reserved one, and `alike` at the second of two; both give null.
  */
 export function namer(kind: string, problems: Problem[]): (name: Words) => string | null {
   const had = new Map<string, number>();

@@ -2,9 +2,9 @@
 const OF_ITS_YEAR = ["diary", "away"] as const;
 
 /**
- * A plan's text as the next year's begins: the year one later, the diary and the absences left out, all the rest as it was
- * written, notes at the line's beginning too. Days that were written for the old year are the gardener's to look through.
- * A plan written all in braces stays as it is.
+ * A plan's text as a start for the next year: the year one later, without diary and absences, everything else as it was
+ * written, comments too. Days that were written for the old year are left for the gardener to check. A plan written
+ * entirely in braces stays as it is.
  */
 export function nextYear(text: string, year: number): string {
   const lines = text.split("\n");

@@ -4,7 +4,7 @@ import { diagnostic } from "./codes.ts";
 import { readWrittenDate, type WrittenDate } from "./dates.ts";
 import { splitWords, type Tree, valueUnder, type Words } from "./tree.ts";
 
-/** The nights a weather file may date [°F]: light frost near the ground, frost, and the killing frost. */
+/** The nights whose dates a weather file may have [°F]: light frost near the ground, frost, and the killing frost. */
 export const NIGHTS_F = [36, 32, 28] as const;
 
 /** One of them. */
@@ -19,17 +19,17 @@ export const NIGHT_KEYS = {
   first: { 36: "first night at 36 °F", 32: "first frost", 28: "first night at 28 °F" },
 } as const;
 
-/** Early, usual and late; null for none: so many years go without. */
+/** Early, usual and late; null where too many years have no such night for a date. */
 export type ThreeDates = readonly [Day | null, Day | null, Day | null];
 
-/** What a weather file dates, as days of a plan's own season; null what it says nothing of. */
+/** The dates of nights in a weather file, as days of a plan's own season; null for nights it does not have. */
 export type FrostNights = Readonly<Record<FrostSide, Readonly<Record<NightF, ThreeDates | null>>>>;
 
-/** The season that dates are placed in: the plan's year and its half of the world. */
+/** The season that dates are placed in: the plan's year and hemisphere. */
 export type NightReadContext = {
   readonly year: number;
   readonly south: boolean;
-  /** Days either side of a date that stands alone. */
+  /** Days on either side of a usual date given alone. */
   readonly spreadDays: number;
   readonly problems: Problem[];
 };
@@ -37,8 +37,8 @@ export type NightReadContext = {
 const HOW = "Write early, usual and late, such as [20 Apr, 6 May, 21 May], one date, or none";
 
 /**
- * The nights that a weather file dates. Problems: those of days, and `weather-wrong` where there are neither one nor
- * three dates, or they are not in order.
+ * The nights that a weather file has dates for. Problems: those of days, and `weather-wrong` where there are neither
+ * one nor three dates, or they are not in order.
  */
 export function readNights(tree: Tree, placing: NightReadContext): FrostNights {
   const side = (side: FrostSide) => {
@@ -49,7 +49,7 @@ export function readNights(tree: Tree, placing: NightReadContext): FrostNights {
   return { last: side("last"), first: side("first") };
 }
 
-/** The words of a date each, in a list or between commas. */
+/** The words of each date, in a list or between commas. */
 function piecesOf(tree: Tree): readonly Words[] {
   if (tree.kind === "words") return splitWords(tree.words, /, *(?!\d{4}\b)/);
   if (tree.kind !== "list") return [];
@@ -84,7 +84,7 @@ function aroundOne(day: Day | null, spread: number): ThreeDates {
   return day === null ? [null, null, null] : [plus(day, -spread), day, plus(day, spread)];
 }
 
-/** Years without count as before all dates of a spring, and as after all dates of an autumn. */
+/** Years without such a night count as before all dates in spring, and as after all dates in autumn. */
 function isAscending(three: ThreeDates, side: FrostSide): boolean {
   const without = side === "last" ? Number.NEGATIVE_INFINITY : Number.POSITIVE_INFINITY;
   const [early, usual, late] = three.map((day) => day ?? without);

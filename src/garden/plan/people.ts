@@ -20,7 +20,10 @@ import {
   wordsUnder,
 } from "./tree.ts";
 
-/** Hours taken for a gardening day named without hours [minutes of the day]. Source: house rule: a day's daylight work. */
+/**
+ * The hours assumed for a gardening day that is named without hours [minutes of the day]. Source: house rule: a day's
+ * daylight work.
+ */
 const GARDENING_DAY = { from: 9 * 60, to: 17 * 60 } as const;
 const WHOLE_DAY = { from: 0, to: 1440 } as const;
 
@@ -54,7 +57,7 @@ function readPerson({ key: name, value }: TreeEntry, key: string, reading: ReadL
   };
 }
 
-/** The words of a key that may hold several: a list, or one text with commas and `and`. */
+/** The words of a key that may have several: a list, or one text with commas and `and`. */
 export function wordListUnder(tree: Tree, key: string): readonly Words[] {
   return itemsOf(valueUnder(tree, key))
     .flatMap((item) => (item.kind === "words" ? [item.words] : []))
@@ -82,7 +85,7 @@ function work(words: Words, { problems }: ReadLog): string {
   return small;
 }
 
-/** The key of the person of that name, or null with `nobody-called` told. */
+/** The key of the person of that name, or null. Problem: `nobody-called`. */
 export function personKey(
   words: Words,
   people: readonly Person[],
@@ -104,7 +107,7 @@ export function personKey(
   return null;
 }
 
-/** Tells `outside-season` for days that lie wholly outside the plan's season. */
+/** Adds the doubt `outside-season` for days that are wholly outside the plan's season. */
 export function doubtOutsideSeason(
   span: DaySpan,
   words: Words,

@@ -4,7 +4,7 @@ import { diagnostic } from "./codes.ts";
 import { PLANTED_PARTS } from "./planting-start.ts";
 import { leafOf, sliceWords, type TreeEntry, type Words, wordsAt } from "./tree.ts";
 
-/** A form of a phrase's part: how it looks, an example to offer, and the keys it is turned into. */
+/** One form that a part of a phrase can have: an example to offer, its pattern, and the keys it is turned into. */
 type PhraseForm = {
   readonly like: string;
   readonly pattern: RegExp;
@@ -15,8 +15,8 @@ type PhraseForm = {
 const UNITS = "in|inch|inches|ft|foot|feet|yd|yards?|cm|m|metres?|meters?|[\"']";
 
 /**
- * The small set of words a planting's phrase is made of, each part between commas being one of these. The first
- * that fits a part wins.
+ * The forms that a planting's phrase is made of; each part between commas has one of them. The first that fits a part
+ * wins.
  */
 export const PHRASE_FORMS: readonly PhraseForm[] = [
   {
@@ -108,8 +108,8 @@ export const PHRASE_FORMS: readonly PhraseForm[] = [
 const NUMBERS: readonly string[] = ["plants", ...PLANTED_PARTS, "rows", "times"];
 
 /**
- * A phrase such as `early red, 18 plants, sprouted first` as keys, each at its part's place. A first part that
- * is not understood and is no near miss is the variety; any other is told as `unknown-word`.
+ * A phrase such as `early red, 18 plants, sprouted first` as keys, each at its part's place. A first part that is not
+ * understood and is no near miss is the variety. Problem: `unknown-word` for any other.
  */
 export function phraseKeys(phrase: Words, problems: Problem[]): readonly TreeEntry[] {
   return pieces(phrase).flatMap((piece, index) => {
@@ -123,7 +123,7 @@ export function phraseKeys(phrase: Words, problems: Problem[]): readonly TreeEnt
   });
 }
 
-/** Parts between commas; a comma before a year (`May 14, 2027`) separates nothing. */
+/** Parts between commas; a comma before a year (`May 14, 2027`) is not a separator. */
 function pieces(phrase: Words): readonly Words[] {
   const found: Words[] = [];
   let from = 0;
@@ -154,7 +154,7 @@ function entry(key: string, from: number | string | true, { piece, hit }: Phrase
   return { key: named, value: NUMBERS.includes(key) ? leafOf(words, Number(text)) : leafOf(words) };
 }
 
-/** A group stands at the end of nearly every form: its last occurrence is its place. */
+/** Nearly every form ends with its group, so the last occurrence is its position. */
 function offsetOf(hit: RegExpExecArray, text: string): number {
   return Math.max(0, hit[0].lastIndexOf(text));
 }
@@ -172,7 +172,7 @@ function unknownPiece(piece: Words, near: string | null): Problem {
   );
 }
 
-/** A phrase's part as it is compared: in small letters, numbers as `#`, with its first two words. */
+/** A part of a phrase as it is compared: in lower case, a leading number as `#`, with its first two words. */
 type PartWords = { readonly text: string; readonly first: string; readonly second: string };
 
 function partWordsOf(text: string): PartWords {
@@ -180,7 +180,7 @@ function partWordsOf(text: string): PartWords {
   return { text: text.slice(0, LONGEST_COMPARED), first, second };
 }
 
-/** Letters of a part that are compared with a form. Source: house rule; every form's example is much shorter. */
+/** The letters of a part that are compared with a form. Source: house rule: every form's example is much shorter. */
 const LONGEST_COMPARED = 40;
 
 const EXAMPLES = PHRASE_FORMS.map(({ like }) => ({
@@ -203,7 +203,7 @@ export function nearMiss(text: string): string | null {
   return part.text.startsWith("# ") ? "18 plants" : null;
 }
 
-/** How far a part is from a form's example, smaller being nearer; null where it is another thing. */
+/** How different a part is from a form's example; null where it is something else. */
 function farFrom(part: PartWords, example: PartWords): number | null {
   const limit = Math.max(1, Math.floor(example.text.length / 4));
   const whole = editDistanceWithin(part.text, example.text, limit);
@@ -214,7 +214,10 @@ function farFrom(part: PartWords, example: PartWords): number | null {
   return slips === null ? null : Math.max(1, slips) + editDistance(part.text, example.text) / 10;
 }
 
-/** Wrong letters that a first word may have, where more words follow it. Source: house rule; shorter words turn into others. */
+/**
+ * Wrong letters that a first word may have where more words follow it. Source: house rule: shorter words turn into
+ * others.
+ */
 function slipsAllowed(part: PartWords, { first }: PartWords): number {
   if (!part.text.includes(" ") || first.length < 4) return 0;
   return first.length >= 6 ? 2 : 1;

@@ -9,7 +9,7 @@ import { readFrosts } from "./frosts.ts";
 import { numberUnder, splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 import { type CompanionFiles, readWeather, type WeatherResult } from "./weather.ts";
 
-/** Where readers tell problems and list what they filled in. */
+/** Where readers add problems and list what they filled in. */
 export type ReadLog = { readonly problems: Problem[]; readonly filled: FilledDefault[] };
 
 /** What reading a place needs. */
@@ -19,13 +19,13 @@ export type PlaceReadContext = ReadLog & {
   readonly beside: CompanionFiles;
 };
 
-/** A site, and whether it is a place without frost: its dates are null where they are wrong, too. */
+/** A site, and whether it is a place without frost: its dates are also null where they are wrong. */
 export type PlaceResult = { readonly site: Site; readonly frostless: boolean };
 
 /**
- * The site of a plan; what is wrong in it is null and told. Problems: `zone-unknown`, `quantity-unclear`, and
- * those of frost dates and weather. Fills in, and lists, the early and late frost dates and a missing
- * latitude, which is the weather's where it says one.
+ * The site of a plan; what is wrong in it is null and reported. Problems: `zone-unknown`, `quantity-unclear`, and those
+ * of frost dates and weather. Early and late frost dates and a missing latitude (the weather's, where it has one) are
+ * filled in and listed.
  */
 export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceResult {
   const said = numberUnder(tree, "latitude");
@@ -45,7 +45,7 @@ export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceRe
   return { site: { clock, latitude, ...frosts, colderBy, greenhouse, normals }, frostless };
 }
 
-/** The station's latitude [degrees], or none, where the place does not give one; listed either way. */
+/** The station's latitude [degrees], or none, where the place does not give one; listed in both cases. */
 function latitudeOf(
   tree: Tree | null,
   stationLocation: WeatherResult["stationLocation"],
@@ -123,8 +123,8 @@ function readGreenhouse(words: Words | null, reading: ReadLog): Site["greenhouse
 }
 
 /**
- * The chances of frost that plants raised by hand and seed may run. Left out, they are 1 spring in 10 and 1 in 2,
- * listed as filled in.
+ * The chances of frost that are accepted for plants raised under cover and for seed. Where the plan does not say, they
+ * are 1 spring in 10 and 1 in 2, listed as filled in.
  * Source: house rule: a plant of two months' care is worth a late day nine springs in ten; a pinch of seed is not.
  */
 export function readRisk(tree: Tree | null, reading: ReadLog): Risk {

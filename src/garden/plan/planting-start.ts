@@ -18,10 +18,10 @@ export type PlantingReadContext = ReadLog &
     readonly beds: readonly Bed[];
   };
 
-/** A planting as problems and the list of what was filled in call it. */
+/** A planting by the name that problems and the list of filled-in defaults use. */
 export type LabelledReadContext = { readonly what: string; readonly reading: PlantingReadContext };
 
-/** What is planted of a crop that is not sown: each a way to begin, and a key that counts them. */
+/** What is planted of a crop that is not sown; each is a way to begin and a key with their number. */
 export const PLANTED_PARTS = ["cloves", "tubers", "sets", "crowns"] as const;
 
 const STARTS: Readonly<Record<string, Planting["start"] | "seed">> = {
@@ -44,8 +44,8 @@ const STARTS: Readonly<Record<string, Planting["start"] | "seed">> = {
 };
 
 /**
- * How a planting begins: as it says, where the facts have that for its crop, else the crop's usual way, listed as
- * filled in. Problem: `unknown-word`; doubt: `start-unknown`.
+ * How a planting begins: as the plan says, where the facts have that way for its crop, else the crop's usual way,
+ * listed as filled in. Problem: `unknown-word`; doubt: `start-unknown`.
  */
 export function readStart(
   tree: Tree,
@@ -102,7 +102,7 @@ function guessStart(tree: Tree): Planting["start"] {
   return valueUnder(tree, "set out") ? "plants" : "seed outdoors";
 }
 
-/** The days a planting's own words give. */
+/** The days that a planting's own words give. */
 export type PlantingDates = Pick<Planting, "fixed" | "within" | "notBefore" | "inSince">;
 
 /**
@@ -139,7 +139,7 @@ export function readPlantingDates(
   };
 }
 
-/** Since when it is in, in this season or, as nobody need say why, any time before it. */
+/** Since when it is in the ground: any day of this season or before it. */
 function readSince(words: Words, reading: PlantingReadContext): Day | null {
   const span = readSpan(words, reading);
   if (span && reading.season && span.from > reading.season.to)

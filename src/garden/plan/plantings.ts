@@ -19,7 +19,7 @@ import {
   wordsUnder,
 } from "./tree.ts";
 
-/** A planting, and the words it is said to follow or stand between, for finding them once all are known. */
+/** A planting with the words for what it follows or stands between, which are resolved once all plantings are known. */
 export type UnlinkedPlanting = {
   readonly planting: Planting;
   readonly after: Words | null;
@@ -30,8 +30,8 @@ export type UnlinkedPlanting = {
 type Item = { readonly tree: Tree; readonly bed: string | null };
 
 /**
- * Every planting of a plan in key form, in the order of the file. What a planting does not say is filled from the
- * facts and listed. One without a usable name or crop is left out, with its problem told.
+ * Every planting of a plan in key form, in the order of the file. What the plan does not say is filled in from the
+ * facts and listed. A planting without a usable name or crop is left out, and its problem is reported.
  */
 export function readPlantings(
   tree: Tree,
@@ -103,7 +103,7 @@ function identity(tree: Tree, written: Words, crop: Crop | null): Words {
   return wordsAt(`${crop?.key ?? written.text} ${variety}`.trim(), written.at);
 }
 
-/** A name that begins with its crop's, as any of the trade has it, begins with the one in the key: `was: beetroot` was `beet`. */
+/** A name that begins with any trade name of its crop gets the crop's key there: `was: beetroot` was `beet`. */
 function asKeyed(named: Words, crop: Crop): Words {
   const parts = named.text.trim().split(/[\s,:]+/);
   for (let count = parts.length; count > 0; count--)
@@ -112,7 +112,7 @@ function asKeyed(named: Words, crop: Crop): Words {
   return named;
 }
 
-/** The crop that one of the gardener's own is grown like, or null. Doubt: `crop-unknown`. */
+/** The crop that a crop of the gardener's own is grown like, or null. Doubt: `crop-unknown`. */
 function readLike(tree: Tree, reading: PlantingReadContext): Crop | null {
   const words = wordsUnder(tree, "like");
   return words && cropOfWords(words, reading);

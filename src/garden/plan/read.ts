@@ -26,7 +26,7 @@ import {
 } from "./tree.ts";
 import { treeOf } from "./yaml.ts";
 
-/** The garden's id, the file's name as problems tell it, and the texts of files beside it by name. */
+/** The garden's id, the file's name for problems, and the texts of the files beside it by their names. */
 export type PlanSource = {
   readonly garden: string;
   readonly file: string;
@@ -37,7 +37,7 @@ export type PlanSource = {
 export type PlanResult = { readonly plan: Plan | null; readonly problems: readonly Problem[] };
 
 /**
- * A plan's text, read and checked. Never throws, whatever the text. The problems it can raise stand in codes.ts.
+ * A plan's text, read and checked. Never throws, whatever the text. The problems it can raise are listed in codes.ts.
  */
 export function readPlan(text: string, at: PlanSource): PlanResult {
   const { rest, lines } = takeDiary(text, at.file);
@@ -61,7 +61,7 @@ function notAPlan(tree: Tree): Problem {
   return diagnostic("not-a-plan", tree.at, is, "Write garden:, year: and place: first");
 }
 
-/** How many of each a plan may hold. Source: house rule: ten times a large garden's, so that reading stays a moment. */
+/** How many of each a plan may have. Source: house rule: ten times a large garden's, so that reading stays quick. */
 const MOST = { plantings: 500, beds: 200, people: 50, away: 500, diary: 2000 } as const;
 
 function tooMany(tree: Tree, lines: readonly Words[]): Problem | null {
@@ -83,13 +83,13 @@ function tooMany(tree: Tree, lines: readonly Words[]): Problem | null {
 
 const isWrong = (problems: readonly Problem[]) => problems.some((p) => p.weight === "problem");
 
-/** Where `people:` itself is misspelt, that nobody has a name is no second mistake. */
+/** Where `people:` itself is misspelt, names of people that are not found are no further mistake. */
 function plain(problems: readonly Problem[]): readonly Problem[] {
   const misspelt = problems.some((p) => p.code === "unknown-key" && / people$/.test(p.shouldBe));
   return misspelt ? problems.filter(({ code }) => code !== "nobody-called") : problems;
 }
 
-/** What an alias stands for is read at every use; a problem in it is told once. */
+/** What an alias stands for is read at every use; a problem in it is reported once. */
 function once(problems: readonly Problem[]): readonly Problem[] {
   const place = ({ code, at, is }: Problem) => `${at.file}:${at.line}:${at.column}:${code}:${is}`;
   return [...new Map(problems.map((problem) => [place(problem), problem])).values()];
@@ -127,13 +127,16 @@ function build(tree: Tree, lines: readonly Words[], { at, text, reading }: PlanB
   };
 }
 
-/** The year where it can be one, else null; the shape's check has told it then. */
+/** The year, or null where it can't be one, which the check of the shape has reported. */
 function yearOf(tree: Tree): number | null {
   const year = numberUnder(tree, "year");
   return year !== null && Number.isInteger(year) && year >= 1970 && year < 2200 ? year : null;
 }
 
-/** The season that days in words fall in; null where year or frost dates are wrong, so that nothing more is told of it. */
+/**
+ * The season that written days fall in; null where year or frost dates are wrong, so that nothing more is reported
+ * about days.
+ */
 function seasonFor(year: number | null, site: Site, frostless: boolean): DaySpan | null {
   if (year === null || (site.lastFrost === null && !frostless)) return null;
   return seasonOf({ year, site });

@@ -30,7 +30,7 @@ const severalWords = (what: string, like: string) =>
 
 const opt = v.optional;
 
-/** A planting as keys: what a phrase says, too. */
+/** A planting as keys, those of its phrase too. */
 export const PLANTING_KEYS = {
   name: opt(words("its own name", "second garlic")),
   crop: words("a crop", "carrot"),
@@ -69,7 +69,7 @@ export const PLANTING_KEY_NAMES: readonly string[] = Object.keys(PLANTING_KEYS);
 
 const PlantingSchema = v.strictObject(PLANTING_KEYS, "Write a crop, such as carrot: 3 rows");
 
-/** As an editor may meet it: a word, a crop with its phrase, or keys. */
+/** A planting as it may be written: a word, a crop with its phrase, or keys. */
 const WrittenPlantingSchema = v.union([
   v.string(),
   PlantingSchema,

@@ -2,7 +2,7 @@ import { type Day, plus } from "../../base/days/day.ts";
 import type { FrostDates } from "../model/plan.ts";
 import type { FrostNights, FrostSide, NightF, ThreeDates } from "./nights.ts";
 
-/** Frost dates from a weather file, or none, with what has to be said of them; null where the file says nothing. */
+/** Frost dates from a weather file, or none, with notes on them; null where the file has none. */
 export type StationFrostDates = {
   readonly dates: FrostDates | "none";
   readonly notes: readonly string[];
@@ -26,10 +26,10 @@ type FrostDateQuery = {
 
 /**
  * The frost dates of a garden that is so much colder than its station [°F of difference]: it has its 32 °F night when
- * the station's thermometer has 32 and that much. Straight between the station's dates at 36, 32 and 28 °F, and
- * beyond them along the same slope, to whole days on the careful side. Where some years go without, the careful date
- * stands in for the one there is none of, and a note says so.
- * Source: house rule: what lies colder has the nights of a warmer thermometer.
+ * the station's thermometer shows 32 plus that difference. Interpolated linearly between the station's dates at 36, 32
+ * and 28 °F, and extrapolated beyond them, rounded to whole days on the careful side. Where some years have no such
+ * night, the careful date replaces the missing one, and a note says so.
+ * Source: house rule: a colder garden has frost on the station's milder nights.
  */
 export function stationFrosts(nights: FrostNights, colderF: number): StationFrosts {
   return {
@@ -65,7 +65,7 @@ function sayWithout(without: number, side: FrostSide): string {
   return `${years} go without; ${stands} stands in for the missing one`;
 }
 
-/** The nights of two temperatures that the garden's own lies between, or beyond. */
+/** The nights of the two temperatures that the garden's own is between, or beyond. */
 function interpolateNights(
   nights: FrostNights,
   { side, nightF, colderF }: FrostDateQuery,
@@ -80,7 +80,7 @@ function interpolateNights(
   return sortThreeDates([at(0), at(1), at(2)]);
 }
 
-/** Where the colder night is none, the warmer one's date is the careful one. */
+/** Where there is no colder night, the date of the warmer one is the careful one. */
 function interpolateDay(
   cold: Day | null,
   warm: Day | null,
@@ -92,7 +92,9 @@ function interpolateDay(
   return plus(cold, side === "last" ? Math.ceil(days) : Math.floor(days));
 }
 
-/** Beyond the file's nights unlike slopes can cross; nones stay where they are. */
+/**
+ * Beyond the file's nights, different slopes can cross, so dates are put in order; missing ones stay where they are.
+ */
 function sortThreeDates(three: ThreeDates): ThreeDates {
   const sorted = three.filter((day) => day !== null).sort((a, b) => a - b);
   let next = 0;

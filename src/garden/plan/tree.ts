@@ -1,14 +1,14 @@
 import type { TextPosition } from "../../base/problems/problem.ts";
 
-/** Some words of the file and where each of their letters stands. */
+/** Some words of the file and the position of each of their letters. */
 export type Words = {
   readonly text: string;
   readonly at: TextPosition;
-  /** The place of the letter at that offset [letters from 0]. */
+  /** The position of the letter at that offset [letters from 0]. */
   readonly where: (offset: number) => TextPosition;
 };
 
-/** A file as keys, lists and words, each with its place; what a key is given may be nothing. */
+/** A file as keys, lists and words, each with its position; the value of a key may be nothing. */
 export type Tree =
   | { readonly kind: "map"; readonly at: TextPosition; readonly entries: readonly TreeEntry[] }
   | { readonly kind: "list"; readonly at: TextPosition; readonly items: readonly Tree[] }
@@ -20,7 +20,7 @@ export type Tree =
     }
   | { readonly kind: "nothing"; readonly at: TextPosition };
 
-/** One key of a map and what it is given. */
+/** One key of a map and its value. */
 export type TreeEntry = { readonly key: Words; readonly value: Tree };
 
 /** The part of some words from one offset to another (exclusive), without the spaces around it. */
@@ -45,7 +45,7 @@ export function splitWords(words: Words, separator: RegExp): readonly Words[] {
   return [...found, sliceWords(words, from)];
 }
 
-/** The value of a key of a map, or null where the tree is no map, has no such key or gives it nothing. */
+/** The value of a key of a map, or null where the tree is no map, has no such key or no value for it. */
 export function valueUnder(tree: Tree | null, key: string): Tree | null {
   const found = entryOf(tree, key)?.value ?? null;
   return found === null || found.kind === "nothing" ? null : found;
@@ -62,7 +62,7 @@ export function entriesOf(tree: Tree | null): readonly TreeEntry[] {
   return tree?.kind === "map" ? tree.entries : [];
 }
 
-/** The items of a list, or the one value that stands alone, or none for nothing. */
+/** The items of a list, or a single value as the only item; empty for nothing. */
 export function itemsOf(tree: Tree | null): readonly Tree[] {
   if (tree === null || tree.kind === "nothing") return [];
   return tree.kind === "list" ? tree.items : [tree];
@@ -80,7 +80,7 @@ export function numberUnder(tree: Tree | null, key: string): number | null {
   return value?.kind === "words" && typeof value.value === "number" ? value.value : null;
 }
 
-/** A tree as plain values, for checking its shape; what is given nothing is left out. */
+/** A tree as plain values, for checking its shape; keys without a value are left out. */
 export function plainValueOf(tree: Tree): unknown {
   switch (tree.kind) {
     case "map":
@@ -98,7 +98,7 @@ export function plainValueOf(tree: Tree): unknown {
   }
 }
 
-/** Words that stand nowhere but at one place, for what a phrase implies. */
+/** Words that are not in the file, with one position for all letters, for what a phrase implies. */
 export function wordsAt(text: string, at: TextPosition): Words {
   return { text, at, where: () => at };
 }

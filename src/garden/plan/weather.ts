@@ -12,13 +12,16 @@ import { stationFrosts } from "./station-frosts.ts";
 import { itemsOf, numberUnder, type Tree, valueUnder } from "./tree.ts";
 import { treeOf } from "./yaml.ts";
 
-/** Texts of the files beside a plan by their names. */
+/** Texts of the files beside a plan, by file name. */
 export type CompanionFiles = {
   readonly file: string;
   readonly texts: Readonly<Record<string, string>>;
 };
 
-/** What reading weather needs; the year and the plan's own latitude [degrees], else the weather's, place its frost dates in the plan's season. */
+/**
+ * What reading weather needs; the year and the plan's own latitude [degrees], else the weather's, decide which season
+ * its frost dates are in.
+ */
 export type WeatherReadContext = {
   readonly problems: Problem[];
   readonly measures: Measures;
@@ -29,24 +32,30 @@ export type WeatherReadContext = {
   readonly colderK: number;
 };
 
-/** A site's months, its own frost dates, and the station's latitude; all null where the plan has no weather, or it is wrong and told. */
+/**
+ * A site's months, its own frost dates, and the station's latitude; all null where the plan has no weather, or it is
+ * wrong and has been reported.
+ */
 export type WeatherResult = {
   readonly normals: Normals | null;
   readonly weatherFrosts: WeatherFrosts | null;
-  /** Degrees, with what says it; null where the weather does not. */
+  /** Degrees, with its source; null where the weather has none. */
   readonly stationLocation: { readonly latitude: number; readonly by: string } | null;
 };
 
 const NONE: WeatherResult = { normals: null, weatherFrosts: null, stationLocation: null };
 
-/** Years [count] whose frost dates are said to be few. Source: house rule: a tenth of the years is not seen in so few. */
+/**
+ * The number of years below which a note says that they are few. Source: house rule: a tenth of the years can't be seen
+ * in so few.
+ */
 const FEW_YEARS = 4;
 
 /**
- * Twelve monthly means of lows and highs [°C], with what else the weather tells: spread [K], rain [mm], frost dates,
- * latitude. It is given in the plan or in a file beside it. Problems: `weather-missing`, `weather-wrong`, those of days,
- * and a file's own problems at their place in it. Degrees are those of `in:`, else of the plan's measures, and rain is in
- * inches where they are °F, else in mm.
+ * Twelve monthly means of lows and highs [°C], with whatever else the weather has: spread [K], rain [mm], frost dates,
+ * latitude. The weather is in the plan or in a file beside it. Problems: `weather-missing`, `weather-wrong`, those of
+ * days, and a file's own problems at their place in it. Degrees are in the unit of `in:`, else of the plan's measures;
+ * rain is in inches where that is °F, else in mm.
  */
 export function readWeather(tree: Tree | null, reading: WeatherReadContext): WeatherResult {
   if (tree?.kind === "words") return readWeatherFile(tree, reading);
@@ -77,7 +86,7 @@ function readWeatherFile(
   return readWeatherFigures(read.tree, { ...reading, name, at: tree.at });
 }
 
-/** What is wrong in a weather file as a whole; one that is not made of keys is told by its name. */
+/** What is wrong in a weather file as a whole; a file that is not made of keys is reported by its name. */
 function weatherFileProblems(tree: Tree, name: string): readonly Problem[] {
   if (tree.kind === "map") return checkWeather(tree);
   const is = `The weather file ${name.slice(0, 60)} holds no low and high`;
@@ -111,7 +120,7 @@ function readWeatherFigures(tree: Tree, reading: NamedWeatherContext): WeatherRe
   };
 }
 
-/** The weather's name and years, and that they are few. */
+/** The weather's name and years, with a note where they are few. */
 function fromYears(tree: Tree, name: string): string {
   const years = itemsOf(valueUnder(tree, "years")).flatMap((item) =>
     item.kind === "words" ? [item.words.text] : [],
@@ -122,7 +131,7 @@ function fromYears(tree: Tree, name: string): string {
   return `${from}; ${many === 1 ? "1 year is" : `${many} years are`} few, ten or more make surer dates`;
 }
 
-/** How many years `2018 to 2021`, or a list of years, is; null where the words say something else. */
+/** How many years `2018 to 2021`, or a list of years, is; null where the words are something else. */
 function countOf(years: readonly string[]): number | null {
   const counts = years.map((text) => {
     const [, first, last = first] = /^(\d{4})(?: ?(?:to|-|–) ?(\d{4}))?$/.exec(text) ?? [];

@@ -3,8 +3,8 @@ import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 import { diagnostic } from "./codes.ts";
 
 /**
- * What the parser of the text says, in a gardener's words: `tab`, `indent`, `colon`, `unclosed`, `unreadable`. At most two,
- * on different lines: what follows a slip is most often the same slip. Empty for no faults.
+ * What the YAML parser reports, in a gardener's words: `tab`, `indent`, `colon`, `unclosed`, `unreadable`. At most two,
+ * on different lines, because later faults mostly come from the first. Empty for no faults.
  */
 export function explainYamlFaults(
   faults: readonly YAMLError[],
@@ -57,7 +57,7 @@ function sayFault(
   }
 }
 
-/** Where a bracket was opened and not closed in one of the last lines with words up to a place, or null. */
+/** Where a bracket was opened and not closed in one of the last lines with words before a position, or null. */
 function openAbove(at: TextPosition, text: string): TextPosition | null {
   const lines = text.split("\n").slice(0, at.line);
   for (let n = lines.length, seen = 0; n > 0 && seen < 3; n--) {

@@ -16,9 +16,9 @@ import { explainYamlFaults } from "./yaml-faults.ts";
 
 /** The largest plan that is read [bytes of UTF-8]. Source: house rule: a hundred times a large garden's file. */
 export const MAX_PLAN_BYTES = 256 * 1024;
-/** The longest key or value [letters], the diary apart. Source: house rule: five lines of the file. */
+/** The longest key or value [letters], except in the diary. Source: house rule: five lines of the file. */
 export const MAX_VALUE_LETTERS = 400;
-/** How deep lists and braces may stand in each other. Source: house rule: a plan needs six. */
+/** How deep lists and braces may be nested. Source: house rule: a plan needs six. */
 export const MAX_NESTING = 30;
 /** How many values aliases may add. Source: house rule: enough for every bed to share one phrase. */
 export const MAX_ALIASED = 2000;
@@ -76,7 +76,7 @@ function deep(at: TextPosition): Problem {
   );
 }
 
-/** The most opening brackets and dashes of one line, and the most open at once; quotes are not looked at. */
+/** The most opening brackets and dashes of one line, and the most open at once; quotes are ignored. */
 function bracketsDeep(text: string): number {
   let open = 0;
   let most = 0;
@@ -91,7 +91,7 @@ function bracketsDeep(text: string): number {
   return most;
 }
 
-/** Codes after which a tree is not worth reading on. */
+/** Codes after which the tree is not read any further. */
 const ENDING: readonly string[] = ["too-deep", "too-many-aliases"];
 
 type TreeBuild = {
@@ -222,7 +222,7 @@ function wordsOf(node: Scalar, at: TextPosition, g: TreeBuild): Words {
   };
 }
 
-/** Where in the source a letter of the read text stands: both have the same letters, but not the same spaces. */
+/** The offset in the source of a letter of the parsed text: both have the same letters, but not the same spaces. */
 function offsetIn(source: string, text: string, offset: number): number {
   const quoted = /^["']/.test(source) ? 1 : 0;
   if (source.startsWith(text, quoted)) return quoted + offset;

@@ -44,7 +44,7 @@ function afterDoubt(planting: Planting, before: readonly Plan[]): readonly Probl
   ];
 }
 
-/** A planting belongs to the plan it went in by, which tells it to its end. */
+/** A planting belongs to the plan of the year it went in, which has its tasks to its end. */
 function inTwiceDoubt(planting: Planting, last: Plan): readonly Problem[] {
   const twin = last.plantings.find(
     (other) => other.crop === planting.crop && other.inSince === null && other.bed === planting.bed,

@@ -8,12 +8,15 @@ export type ColumnRole = "date" | "low" | "high" | "rain";
 /** Names of columns as the caller gave them; those left out are looked for. */
 export type ColumnNames = { readonly [K in ColumnRole]?: string };
 
-/** Where in a row each stands; null where the file has no rain. */
+/** The index of each column in a row; null where the file has no rain. */
 export type Columns = Readonly<Record<Exclude<ColumnRole, "rain">, number>> & {
   readonly rain: number | null;
 };
 
-/** Names that stations give their columns, in small letters, without signs and units. Source: from memory, unchecked: NOAA's, Canada's and common exports. */
+/**
+ * Names that stations give their columns, in lower case, without punctuation and units. Source: from memory, unchecked:
+ * NOAA's, Canada's and common exports.
+ */
 const NAMES: Readonly<Record<ColumnRole, readonly string[]>> = {
   date: ["date", "datetime", "day", "time"],
   low: ["tmin", "low", "min", "tempmin", "mintemp", "minimumtemperature", "tn"],
@@ -21,7 +24,7 @@ const NAMES: Readonly<Record<ColumnRole, readonly string[]>> = {
   rain: ["prcp", "rain", "precipitation", "precip", "totalprecip", "rr"],
 };
 
-/** Columns that tell stations apart, most telling first. */
+/** Columns that distinguish stations, the most reliable first. */
 const STATIONS = [
   "station",
   "stationid",
@@ -42,7 +45,7 @@ function plain(name: string): string {
     .replace(/[^a-z0-9]/g, "");
 }
 
-/** The index of a column: by its very name, else whatever its capitals; null where there is none. */
+/** The index of a column: by its exact name, else ignoring case; null where there is none. */
 export function columnNamed(head: TableRow, name: string): number | null {
   const exact = head.cells.indexOf(name);
   const small = head.cells.findIndex((cell) => cell.toLowerCase() === name.toLowerCase());
@@ -57,13 +60,17 @@ export function noColumn(head: TableRow, name: string): Problem {
   return wrong("no-column", head.at(0), `There is no column ${name.slice(0, 60)}`, advice);
 }
 
-/** The first column whose name is one of those, in small letters, without signs and units; null where there is none. */
+/**
+ * The first column whose name is one of those, in lower case, without punctuation and units; null where there is none.
+ */
 export function columnLike(head: TableRow, names: readonly string[]): number | null {
   const plains = head.cells.map(plain);
   return names.map((name) => plains.indexOf(name)).find((at) => at >= 0) ?? null;
 }
 
-/** The columns of a file; a name that the caller gave must be there. Problem: `no-column`, one for each that is missing. */
+/**
+ * The columns of a file; a column that the caller named must exist. Problem: `no-column`, one for each that is missing.
+ */
 export function columnsOf(
   head: TableRow,
   columnNames: ColumnNames,
@@ -88,12 +95,12 @@ function unnamed(head: TableRow, role: ColumnRole): Problem {
   return wrong("no-column", head.at(0), is, `Say which with --${role}, one of ${all}`);
 }
 
-/** A column's value that rows must have, such as location and Seattle. */
+/** A column and the value that rows must have in it, such as location and Seattle. */
 export type RowFilter = { readonly column: string; readonly value: string };
 
 /**
- * The rows that have all those values, of one station. Problems: `no-column`, `nothing-left`, `several-stations`
- * with the stations there are.
+ * The rows with all those values, which must be of one station. Problems: `no-column`, `nothing-left`,
+ * `several-stations` with the stations there are.
  */
 export function filterRows(
   { head, rows }: Extract<Table, { readonly head: TableRow }>,
@@ -121,7 +128,7 @@ const valuesOf = (rows: readonly TableRow[], at: number) => [
 const some = (values: readonly string[]) =>
   values.length > 8 ? `${values.slice(0, 8).join(", ")} and more` : values.join(", ");
 
-/** The most telling column there is decides: one station may have changed its name. */
+/** The most reliable column decides, because a station may have changed its name. */
 function severalStations(head: TableRow, rows: readonly TableRow[]): readonly Problem[] {
   const at = columnLike(head, STATIONS);
   const values = at === null ? [] : valuesOf(rows, at);

@@ -9,10 +9,10 @@ import {
 } from "./record.ts";
 
 /**
- * When nights of a temperature come: early, usual and late, as numbers of a year's days (see `numberOf`); 10, 50 and
- * 90 of 100 years have had it by then. Null where there is none: so many years went without. `years` counts those
- * used, `without` those of them that had no such night, `leftOut` those with too many nights missing, `cutOff`
- * those whose winter runs past the record's end or begins before it.
+ * The dates of nights of a temperature: early, usual and late, as numbers of a year's days (see `dayNumberOf`); 10, 50
+ * and 90 of 100 years have had one by then. Null where too many years had no such night. `years` counts those used,
+ * `without` those of them that had no such night, `leftOut` those with too many nights missing, `cutOff` those whose
+ * winter goes beyond the record's end or begins before its start.
  */
 export type NightDates = {
   readonly early: number | null;
@@ -24,16 +24,17 @@ export type NightDates = {
   readonly cutOff: number;
 };
 
-/** Dates of the last nights before a summer and of the first ones after it, for each temperature. */
+/** Dates of the last nights before summer and of the first nights after it, for each temperature. */
 export type FrostRecord = {
   readonly last: Readonly<Record<NightF, NightDates>>;
   readonly first: Readonly<Record<NightF, NightDates>>;
 };
 
 /**
- * Early, usual and late of some years' nights. `without` is what a year without counts as: before all others
+ * Early, usual and late of some years' nights. `without` is the value of a year without such a night: before all others
  * (-Infinity) for last nights, after all others (Infinity) for first ones.
- * Source: NOAA NCDC, Climatography of the U.S. No. 20, Supplement 1: years with and without a freeze are one distribution.
+ * Source: NOAA NCDC, Climatography of the U.S. No. 20, Supplement 1: years with and without a freeze are one
+ * distribution.
  */
 export function nightDatesOf(searchedYears: readonly SearchedYear[], without: number): NightDates {
   const values = searchedYears.flatMap(({ night }) =>
@@ -52,7 +53,7 @@ export function nightDatesOf(searchedYears: readonly SearchedYear[], without: nu
   };
 }
 
-/** The dates of a station's own record, in day order, for growing years of that half of the world. */
+/** The dates of a station's own record, in day order, for growing years of that hemisphere. */
 export function frostRecordOf(series: readonly DailyRecord[], south: boolean): FrostRecord {
   const last = (nightF: NightF) =>
     nightDatesOf(lastNights(series, { atMostC: celsius(nightF), south }), Number.NEGATIVE_INFINITY);

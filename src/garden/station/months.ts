@@ -2,23 +2,26 @@ import { dayOrThrow, monthStart, partsOf } from "../../base/days/day.ts";
 import type { DailyRecord } from "./record.ts";
 import { likelySpreadK } from "./spread.ts";
 
-/** The share of a month's days that must be there. Source: house rule, as common in national normals: four days in five. */
+/**
+ * The share of a month's days that must have a value. Source: house rule, as common in national normals: four days in
+ * five.
+ */
 const DAYS_THERE = 0.8;
 
-/** Years of a month that a spread is told from at least. Source: house rule: of two years it says nothing. */
+/** The least years of a month for a spread. Source: house rule: two years say nothing about it. */
 const YEARS_FOR_SPREAD = 3;
 
 /**
  * A record's months, January first: means of daily lows and highs [°C], rain of the month [mm], and the spread of the
- * month's mean from year to year to go by [K], as likelySpreadK has it. A month that no year has whole is null in its list;
- * rain is null where none was written down, or some month has none, and spread under three years of any month.
+ * month's mean from year to year [K] by likelySpreadK. A month that no year has complete is null; `rainMm` is null
+ * where a month has no rain recorded, `spreadK` where any month has under three years.
  */
 export type MonthlyNormals = {
   readonly lowC: readonly (number | null)[];
   readonly highC: readonly (number | null)[];
   readonly rainMm: readonly number[] | null;
   readonly spreadK: readonly number[] | null;
-  /** Months of the record left out because under four days in five are there. */
+  /** Months of the record that were left out because under four days in five have values. */
   readonly leftOut: number;
 };
 
@@ -31,7 +34,7 @@ type Month = {
 
 const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
 
-/** Mean of what is there, or null under four days in five. */
+/** The mean of the known values, or null where under four days in five have one. */
 function meanOf(values: readonly (number | null)[], days: number): number | null {
   const there = values.filter((value) => value !== null);
   return there.length >= DAYS_THERE * days ? mean(there) : null;
@@ -66,7 +69,7 @@ function monthsOf(series: readonly DailyRecord[]): readonly Month[] {
   });
 }
 
-/** Standard deviation (n - 1), drawn towards the usual spread the more the fewer years there are. */
+/** Standard deviation (n - 1), drawn towards the usual spread, more so the fewer years there are. */
 function spreadOf(values: readonly number[]): number | null {
   const years = values.length;
   if (years < YEARS_FOR_SPREAD) return null;
@@ -82,8 +85,8 @@ function whole(values: readonly (number | null)[]): readonly number[] | null {
 }
 
 /**
- * The months of a record in day order, gaps allowed. Each month of each year counts once, however many of its days
- * are there, so long as four in five are.
+ * The months of a record in day order, gaps allowed. Each month of each year counts once, if four in five of its days
+ * have values.
  */
 export function monthlyNormalsOf(series: readonly DailyRecord[]): MonthlyNormals {
   const months = monthsOf(series);

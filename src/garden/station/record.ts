@@ -1,6 +1,6 @@
 import { type Day, dayOrThrow, partsOf, plus } from "../../base/days/day.ts";
 
-/** What a station wrote down of one day: lowest and highest [°C], rain [mm]; null where it wrote nothing. */
+/** A station's record of one day: lowest and highest [°C], rain [mm]; null where it has none. */
 export type DailyRecord = {
   readonly day: Day;
   readonly lowC: number | null;
@@ -9,28 +9,32 @@ export type DailyRecord = {
 };
 
 /**
- * What the search of one growing year found: the night as a number of its year's days (see `numberOf`), none, or
- * nothing that counts because too many nights are missing: within the record (`left out`), or because the winter runs
- * past the record's end or begins before it (`cut off`). `year` is the one in which the growing year begins.
+ * What the search of one growing year found: the night as a number of its year's days (see `dayNumberOf`), none, or no
+ * answer because too many nights are missing: within the record (`left out`), or because the winter goes beyond the
+ * record's end or begins before its start (`cut off`). `year` is the one in which the growing year begins.
  */
 export type SearchedYear = {
   readonly year: number;
   readonly night: number | "none" | "left out" | "cut off";
 };
 
-/** What a record is searched for: nights at or below that temperature [°C], in growing years of that half of the world. */
+/** What a record is searched for: nights at or below that temperature [°C], in growing years of that hemisphere. */
 export type NightSearch = { readonly atMostC: number; readonly south: boolean };
 
-/** Nights missing at which a year is left out. Source: Utah Climate Center, Utah State University, Help: freeze dates table. */
+/**
+ * The number of missing nights from which a year is left out. Source: Utah Climate Center, Utah State University, Help:
+ * freeze dates table.
+ */
 export const MISSING_NIGHTS = 10;
 
 /** How far above the temperature a night still counts [K]. Source: house rule: stations write tenths of °C, so 28 °F is written -2.2. */
 const ROUNDING_K = 0.05;
 
 /**
- * The value that this share of all years lies at or below, 0 to 1, by plotting positions i / (n + 1); past the
- * positions of the least and the most it is those. Values need no order. -Infinity and Infinity stand for a year
- * without; null where the answer lands on one of them, or between one and a date, and where there are no values.
+ * The value that this share (0 to 1) of all years is at or below, by plotting positions i / (n + 1); outside the
+ * positions of the least and the most it is one of these. Values may be in any order. -Infinity and Infinity stand for
+ * a year without such a night; null where the answer falls on one of them, or between one and a date, and where there
+ * are no values.
  * Source: Hyndman and Fan, 1996, Sample quantiles in statistical packages, The American Statistician 50, definition 6.
  */
 export function quantile(values: readonly number[], share: number): number | null {
@@ -59,7 +63,10 @@ export function dayOfNumber(number: number): Day {
   return plus(dayOrThrow(2027, 1, 1), (((Math.round(number) - 1) % 365) + 365) % 365);
 }
 
-/** How much warmer the highs of July are than those of January [K]; null where the record lacks one of the months. */
+/**
+ * How much warmer the highs of July are than those of January [K]; null where the record has only one of these months
+ * or none.
+ */
 function julyWarmerK(series: readonly DailyRecord[]): number | null {
   const [january, july] = [1, 7].map((wanted) => {
     const of = series.filter(({ day }) => partsOf(day).month === wanted);
@@ -70,28 +77,37 @@ function julyWarmerK(series: readonly DailyRecord[]): number | null {
 }
 
 /**
- * Whether the record is of the southern half of the world: by latitude [degrees], else by the warmer of January and
- * July; false where it has none of them.
+ * Whether the record is of the southern hemisphere: by latitude [degrees], else by the warmer of January and July;
+ * false where neither is known.
  */
 export function isSouth(series: readonly DailyRecord[], latitude: number | null): boolean {
   return latitude === null ? (julyWarmerK(series) ?? 0) < 0 : latitude < 0;
 }
 
-/** How far January and July lie apart where they tell the half of the world [K]. Source: house rule: near the equator rains may turn them about by less. */
+/**
+ * How far apart January and July must be to decide the hemisphere [K]. Source: house rule: near the equator, rains may
+ * reverse a smaller difference.
+ */
 const DECISIVE_K = 5;
 
-/** Whether January and July contradict a latitude [degrees]: the warmer by far is that of the other half of the world. */
+/**
+ * Whether January and July contradict a latitude [degrees], because the month that is much the warmer is summer in the
+ * other hemisphere.
+ */
 export function contradictsLatitude(series: readonly DailyRecord[], latitude: number): boolean {
   const warmerK = julyWarmerK(series) ?? 0;
   return Math.abs(warmerK) >= DECISIVE_K && warmerK < 0 !== latitude < 0;
 }
 
-/** Midsummer's last day of the growing year that begins in a year: 31 July, in the south 31 January of the year after. */
+/**
+ * The day on which the growing year that begins in a year ends its midsummer: 31 July, in the south 31 January of the
+ * year after.
+ */
 function midsummer(year: number, south: boolean): Day {
   return south ? dayOrThrow(year + 1, 1, 31) : dayOrThrow(year, 7, 31);
 }
 
-/** Days from one midsummer to the next at the most; the winter between them is searched as one. */
+/** The most days from one midsummer to the next; the winter between them is searched as one. */
 const WINTER_DAYS = 365;
 
 type Direction = { readonly step: 1 | -1; readonly search: NightSearch };
@@ -140,10 +156,10 @@ function nightFrom(
 }
 
 /**
- * The last night at or below a temperature before the midsummer of each growing year, searched backward from
- * midsummer through the whole winter before it, so that it may lie in December or earlier. `series` in day order,
- * gaps allowed; years whose midsummer lies outside it are no part of the answer.
- * Source: NOAA NCEI and Utah Climate Center, who both count by the winter; the missing nights are Utah's.
+ * The last night at or below a temperature before the midsummer of each growing year, searched backward from midsummer
+ * through the whole winter before it, so that it may be in December or earlier. `series` in day order, gaps allowed;
+ * years whose midsummer is outside the record are not in the answer.
+ * Source: NOAA NCEI and Utah Climate Center, which both count by the winter; the rule for missing nights is Utah's.
  */
 export function lastNights(
   series: readonly DailyRecord[],
@@ -152,7 +168,10 @@ export function lastNights(
   return searchYears(series, { step: -1, search });
 }
 
-/** The first such night from the day after midsummer on, through the whole winter; it may lie in January or later. Otherwise as lastNights. */
+/**
+ * The first such night from the day after midsummer through the whole winter; it may be in January or later. Otherwise
+ * as lastNights.
+ */
 export function firstNights(
   series: readonly DailyRecord[],
   search: NightSearch,

@@ -41,7 +41,10 @@ function sayHalf({ south }: SiteFigures, { latitude }: Station, given: number | 
   return `Counted for a place ${south ? "south" : "north"} of the equator (${by}).`;
 }
 
-/** How winters are cut off, of one and of several: the search for a last night leaves the record at its begin, that for a first one at its end. */
+/**
+ * Where winters are cut off, for one and for several: the search for a last night ends at the start of the record, that
+ * for a first night at its end.
+ */
 const CUT_OFF = {
   last: ["winter begins before the record", "winters begin before the record"],
   first: ["winter runs past the record's end", "winters run past the record's end"],
@@ -63,9 +66,9 @@ function sayNights(what: string, dates: NightDates, side: FrostSide): string {
 }
 
 /**
- * What a station's figures were made from, for the person who asked: one line each on columns and unit, days and
- * gaps, months left out, the half of the world, and the years behind the frost dates. `given` is the latitude the
- * caller said [degrees].
+ * What a station's figures were made from, for whoever runs the command: one line each on columns and unit, days and
+ * gaps, months left out, the hemisphere, and the years behind the frost dates. `given` is the latitude from the command
+ * [degrees].
  */
 export function reportOn(
   station: Station,

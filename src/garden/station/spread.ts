@@ -1,22 +1,22 @@
 /**
- * Standard deviation [K] of a month's mean from year to year where the site does not say.
+ * Standard deviation [K] of a month's mean from year to year where the site has none of its own.
  * Source: the median over 24 months of Seattle and New York, 2012 to 2015, NOAA daily data.
  */
 export const USUAL_SPREAD_K = 1.5;
 
 /**
- * The usual spread weighs as much as that many years beyond the first.
- * Source: house rule: the standard deviations of the 24 months that USUAL_SPREAD_K is taken from lie apart as if each
- * had some three to four years behind it; by moments of their logarithms, Smyth, 2004, Statistical Applications in
- * Genetics and Molecular Biology 3, eq. 5, the method from memory.
+ * The usual spread weighs as much as this number of years beyond the first.
+ * Source: house rule: the standard deviations of the 24 months that USUAL_SPREAD_K is taken from differ as if each came
+ * from three to four years; by moments of their logarithms, Smyth, 2004, Statistical Applications in Genetics and
+ * Molecular Biology 3, eq. 5, the method from memory.
  */
 const USUAL_WEIGHS_YEARS = 4;
 
 /**
- * The spread [K] to go by where a month's mean was seen in so many years, at least 1: its standard deviation (n - 1)
- * drawn towards the usual one, much after three years and hardly after thirty. Three mild Junes in a row say little of
+ * The likely spread [K] of a month's mean from its standard deviation (n - 1) in a number of years, at least 1: drawn
+ * towards the usual spread, strongly for three years and hardly for thirty. Three mild Junes in a row say little about
  * the next one.
- * Source: Smyth, 2004, as USUAL_WEIGHS_YEARS; held by a hindcast on station years.
+ * Source: Smyth, 2004, as USUAL_WEIGHS_YEARS; checked by a hindcast on station years.
  */
 export function likelySpreadK(seenK: number, years: number): number {
   const own = Math.max(0, years - 1);

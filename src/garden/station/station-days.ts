@@ -3,7 +3,7 @@ import type { Problem } from "../../base/problems/problem.ts";
 import type { Columns } from "./columns.ts";
 import { type TableRow, wrong } from "./table.ts";
 
-/** A day's row as written, in whatever unit; null where nothing was measured. */
+/** The row of one day as written, in the file's unit; null where nothing was measured. */
 export type RawStationDay = {
   readonly day: Day;
   readonly low: number | null;
@@ -12,7 +12,7 @@ export type RawStationDay = {
   readonly row: TableRow;
 };
 
-/** What stations write where they have nothing. Source: from memory, unchecked: NOAA's and Canada's files. */
+/** What stations write for a missing value. Source: from memory, unchecked: NOAA's and Canada's files. */
 const MISSING = /^(?:|na|n\/a|nan|null|none|m|-|--|-9999?(?:\.\d*)?|9999(?:\.\d*)?)$/i;
 const TRACE = /^t(?:race)?$/i;
 
@@ -23,7 +23,7 @@ function parseIsoDay(text: string): Day | null {
   return plain ? dayFromIso(`${plain[1]}-${plain[2]}-${plain[3]}`) : null;
 }
 
-/** A number, null where there is none, or the text that is neither. */
+/** A number, null for a missing value, or the text where it is neither. */
 function numberIn(text: string): number | null | string {
   if (MISSING.test(text)) return null;
   if (TRACE.test(text)) return 0;
@@ -64,7 +64,7 @@ function readStationDay(
   return day === null ? null : { day, low, high, rain, row };
 }
 
-/** The same day once, in day order; told where it stands twice with other figures. */
+/** Each day once, in day order; reported where a day is there twice with different figures. */
 function oncePerDay(
   lines: readonly RawStationDay[],
   columns: Columns,
@@ -91,7 +91,7 @@ function oncePerDay(
 
 /**
  * The days of a file's rows, in day order, each once. Problems: `no-day`, `not-a-number`, and `day-twice` where a day
- * stands twice with other figures.
+ * is there twice with different figures.
  */
 export function readStationDays(
   rows: readonly TableRow[],

@@ -12,7 +12,7 @@ import { type RawStationDay, readStationDays } from "./station-days.ts";
 import { type TableRow, tableOf, wrong } from "./table.ts";
 import { type FileUnit, inC, inMm, unitOfHead, unitOfHighs } from "./units.ts";
 
-/** How a file is read: its name for problems, the columns that were named, the rows that were chosen, the unit that was said. */
+/** How a file is read: its name for problems, the named columns, the chosen rows and the given unit. */
 export type StationRequest = {
   readonly file: string;
   readonly columns: ColumnNames;
@@ -20,11 +20,11 @@ export type StationRequest = {
   readonly unit: FileUnit | null;
 };
 
-/** A station's days, in day order, with what was taken for granted to read them. */
+/** A station's days, in day order, with what was assumed in reading them. */
 export type Station = {
-  /** What the file calls it; null where it does not. */
+  /** The name in the file; null where it has none. */
   readonly name: string | null;
-  /** Degrees, south negative, where the file says. */
+  /** Degrees, south negative; null where the file has none. */
   readonly latitude: number | null;
   readonly days: readonly DailyRecord[];
   readonly unit: FileUnit;
@@ -38,13 +38,18 @@ export type Station = {
   };
 };
 
-/** Days [days] a record must run at least. Source: house rule: under a year some month was never seen. */
+/** The least length of a record [days]. Source: house rule: a shorter one lacks a month. */
 const LEAST_DAYS = 365;
 
-/** Problems told of one file's rows at most; the rest are counted. Source: house rule: twenty show what is wrong. */
+/**
+ * The most problems reported for one file's rows; the rest are counted. Source: house rule: twenty show what is wrong.
+ */
 const MOST_TOLD = 20;
 
-/** Air at a station never was outside of these [°C]. Source: from memory, unchecked: the coldest and warmest on record lie inside. */
+/**
+ * Air at a station was never outside this range [°C]. Source: from memory, unchecked: the coldest and warmest on record
+ * are inside it.
+ */
 const AIR_C = { least: -95, most: 60 } as const;
 
 function daily(
@@ -110,7 +115,7 @@ const failed = (problems: readonly Problem[]): StationResult => {
 };
 
 /**
- * The days of a station's file: NOAA's daily summaries, or any rows of a date, a low and a high, with rain or without.
+ * The days of a station's file: NOAA's daily summaries, or any rows of a date, a low and a high, with or without rain.
  * Never throws, whatever the text. Problems: `station-unreadable`, `no-column`, `nothing-left`, `several-stations`,
  * `no-day`, `not-a-number`, `day-twice`, `no-such-air`, `low-above-high`, `no-such-rain`, `under-a-year`.
  */

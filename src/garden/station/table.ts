@@ -1,10 +1,10 @@
 import { CsvError, parse } from "csv-parse/sync";
 import type { Problem, TextPosition } from "../../base/problems/problem.ts";
 
-/** A row's cells, and where each stands in the file. */
+/** A row's cells, and the position of each in the file. */
 export type TableRow = {
   readonly cells: readonly string[];
-  /** The place of the cell with that index from 0, or of the row's end where it has fewer. */
+  /** The position of the cell with that index, from 0, or of the row's end where it has fewer. */
   readonly at: (index: number) => TextPosition;
 };
 
@@ -13,12 +13,12 @@ export type Table =
   | { readonly head: TableRow; readonly rows: readonly TableRow[] }
   | { readonly problem: Problem };
 
-/** Separators a station's file may have; the one that stands most often in its first line is its own. */
+/** Separators a station's file may have; the one that is most frequent in its first line is taken. */
 const SEPARATORS = [",", ";", "\t"] as const;
 
 const LOOK = "Give a station's file of daily lows and highs, with the names of the columns on top";
 
-/** A problem of a station's file, told as those of plans are. */
+/** A problem of a station's file. */
 export function wrong(code: string, at: TextPosition, is: string, shouldBe: string): Problem {
   return { code, weight: "problem", at, is, shouldBe };
 }
@@ -46,10 +46,10 @@ type Parsed = {
   readonly info: { readonly lines: number };
 };
 
-/** A sign that no text has, the ends of lines and tabs apart. */
+/** A control character that no text has; line ends and tabs are allowed. */
 const NO_TEXT = /[^\P{Cc}\t\r\n]/u;
 
-/** The text of a row alone: comments and empty lines before it are kept with it, and its line's end. */
+/** The text of a row alone; the parser includes comments and empty lines before it, and its line end. */
 const alone = (raw: string) => raw.replace(/^(?:\uFEFF|#.*\r?\n|[ \t]*\r?\n)*/, "").trimEnd();
 
 function rowOf({ record, raw, info }: Parsed, file: string, separator: string): TableRow {
@@ -62,9 +62,9 @@ function rowOf({ record, raw, info }: Parsed, file: string, separator: string): 
 }
 
 /**
- * The cells of a file of comma, semicolon or tab separated values. Cells may be quoted; empty lines and lines after
- * a # are passed over, and rows may be shorter or longer than the head. Problems: `station-unreadable`, also of a
- * file that holds signs no text has, so that none of them is ever told.
+ * The cells of a file of comma, semicolon or tab separated values. Cells may be quoted; empty lines and lines that
+ * begin with # are skipped, and rows may be shorter or longer than the head. Problem: `station-unreadable`, also for a
+ * file with control characters, so that none of them is ever printed.
  */
 export function tableOf(text: string, file: string): Table {
   if (NO_TEXT.test(text)) return nothing(file, 1, "This is no text");

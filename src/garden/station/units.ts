@@ -1,9 +1,11 @@
 import { celsius } from "../../base/quantities/quantity.ts";
 
-/** Units a station's file may be in; `tenths` are tenths of °C and of mm, as NOAA keeps its own archive. */
+/** Units a station's file may be in; `tenths` are tenths of °C and of mm, as NOAA's own archive has them. */
 export type FileUnit = "°C" | "°F" | "tenths";
 
-/** Highs above these [as written] cannot be °F, and cannot be °C. Source: house rule: no air on earth has been that warm. */
+/**
+ * Highs above these [as written] can't be °F, and can't be °C. Source: house rule: no air on earth has been that warm.
+ */
 const TOO_HIGH = { forF: 140, forC: 60 } as const;
 
 /** The unit that a word means (`°F`, `f`, `C`, `tenths`), or null. */

@@ -14,13 +14,22 @@ import type { Station } from "./station.ts";
 import { wrong } from "./table.ts";
 import type { SiteFigures } from "./weather-file.ts";
 
-/** The mean high of the warmest month under which nothing is gardened [°C]. Source: house rule: plants of the tundra's edge need more. */
+/**
+ * The least mean high of the warmest month in which anything is gardened [°C]. Source: house rule: even plants at the
+ * tundra's edge need more.
+ */
 const LEAST_SUMMER_C = 5;
 
-/** Rain of a mean month over which the unit is doubted [mm]. Source: house rule: few stations on earth have as much. */
+/**
+ * The mean rain of a month above which the unit is doubted [mm]. Source: house rule: few stations on earth have as
+ * much.
+ */
 const MOST_RAIN_MM = 1000;
 
-/** How near midsummer every year's frost nights must lie to be no garden's [days]. Source: house rule: half a week. */
+/**
+ * A record whose frost nights of every year are this near to midsummer can't be a garden's [days]. Source: house rule:
+ * half a week.
+ */
 const NEAR_MIDSUMMER_DAYS = 3;
 
 function coldSummer({ highC }: MonthlyNormals, inF: boolean): readonly string[] {
@@ -39,8 +48,8 @@ function muchRain({ rainMm }: MonthlyNormals, inF: boolean): readonly string[] {
 }
 
 /**
- * What can hardly be in a station's figures, a sentence each, with what looks wrong: a summer without warmth and
- * months of too much rain speak against the unit, January and July against the latitude. Empty where nothing does.
+ * What is hardly possible in a station's figures, a sentence each, with its likely cause: a cold summer and months of
+ * too much rain speak against the unit, January and July against the latitude. Empty where nothing is.
  */
 export function unlikelyIn(station: Station, { months, latitude }: SiteFigures): readonly string[] {
   const inF = station.unit === "°F";

@@ -6,7 +6,10 @@ import { type MonthlyNormals, monthlyNormalsOf } from "./months.ts";
 import { dayOfNumber, isSouth } from "./record.ts";
 import type { Station } from "./station.ts";
 
-/** What a site's own figures are: its months, its frost nights, its latitude [degrees] where known, and which half of the world they are counted for. */
+/**
+ * What a site's own figures are: its months, its frost nights, its latitude [degrees] where known, and the hemisphere
+ * they are calculated for.
+ */
 export type SiteFigures = {
   readonly months: MonthlyNormals;
   readonly frost: FrostRecord;
@@ -14,7 +17,10 @@ export type SiteFigures = {
   readonly south: boolean;
 };
 
-/** The figures of a station's days. `latitude` [degrees] overrules the file's own; without either, the warmer of January and July tells the half of the world. */
+/**
+ * The figures of a station's days. `latitude` [degrees] overrules the file's own; without either, the warmer of January
+ * and July decides the hemisphere.
+ */
 export function figuresOf(station: Station, given: number | null): SiteFigures {
   const { days } = station;
   const latitude = given ?? station.latitude;
@@ -22,17 +28,20 @@ export function figuresOf(station: Station, given: number | null): SiteFigures {
   return { months: monthlyNormalsOf(days), frost: frostRecordOf(days, south), latitude, south };
 }
 
-/** Years that early and late dates are told from at least. Source: house rule: the two of two years are no spread. */
+/** The least years for early and late dates. Source: house rule: two years show no spread. */
 const YEARS_FOR_THREE = 3;
 
-/** Whole days on the careful side, last nights later and first ones earlier; `none` where there is none. */
+/**
+ * A night rounded to a whole day on the careful side: last nights later, first ones earlier; `none` where there is
+ * none.
+ */
 function sayNight(number: number | null, side: FrostSide): string {
   if (number === null) return "none";
   const near = Math.round(number * 1e6) / 1e6;
   return sayDay(dayOfNumber(side === "last" ? Math.ceil(near) : Math.floor(near)));
 }
 
-/** `[4 Mar, 28 Mar, 7 Apr]`, `4 Mar` of too few years for a spread, `none`; null where no year counts. */
+/** `[4 Mar, 28 Mar, 7 Apr]`, `4 Mar` for too few years for a spread, `none`; null where no year counts. */
 function sayDates(dates: NightDates, side: FrostSide): string | null {
   const { early, usual, late, years, without } = dates;
   if (years === 0) return null;
@@ -45,7 +54,7 @@ function sayDates(dates: NightDates, side: FrostSide): string | null {
 const list = (values: readonly number[], digits: number) =>
   `[${values.map((value) => String(Number(value.toFixed(digits)))).join(", ")}]`;
 
-/** Words as YAML takes them: in quotes where they could be read as anything else. */
+/** A text for YAML, in quotes where it could be read as anything else. */
 function yamlText(text: string): string {
   const short = text.replace(/\s+/g, " ").trim().slice(0, 100);
   const plain = /^\p{L}[\p{L}\d .,/'()-]*$/u.test(short) && !/^(?:true|false|null)$/i.test(short);
@@ -58,7 +67,7 @@ export function sayYears({ days }: Pick<Station, "days">): string {
   return first === last ? `${first}` : `${first} to ${last}`;
 }
 
-/** Months that no year has whole, by their names; a weather file can't be written while there are any. */
+/** The names of months that no year has complete; a weather file can't be written while there are any. */
 export function monthsMissing({ lowC, highC }: MonthlyNormals): readonly string[] {
   return MONTHS.filter((_, i) => lowC[i] == null || highC[i] == null);
 }
@@ -82,9 +91,9 @@ function monthLines({ lowC, highC, spreadK, rainMm }: MonthlyNormals, inF: boole
 }
 
 /**
- * A weather file's text, as a plan names it: the latitude where known, twelve means of lows and highs, their spread and rain where known, and
- * early, usual and late dates of nights at 36, 32 and 28 °F, in °F and inches where the station's file is, else in
- * °C and mm. Every month must be there (`monthsMissing`). `source` is the name of the station's file.
+ * A weather file's text for a plan: the latitude where known, twelve means of lows and highs, their spread and rain
+ * where known, and early, usual and late dates of nights at 36, 32 and 28 °F, in °F and inches where the station's file
+ * is, else in °C and mm. Every month must be there (`monthsMissing`). `source` is the name of the station's file.
  */
 export function weatherFile(station: Station, figures: SiteFigures, source: string): string {
   const years = sayYears(station);
