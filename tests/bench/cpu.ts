@@ -1,36 +1,43 @@
 import { readdirSync, readFileSync } from "node:fs";
 
-/** Two readings closer than this [ms] count as one: nothing but a timer has run in between. */
-const STILL_MS = 0.02;
-const MOST_READINGS = 50;
+const MOST_WAIT_MS = 30_000;
 
 /**
- * CPU time [ms] that the live threads of a process have used so far, its compiler's and collector's threads included.
- * A thread that runs at this moment lacks its last few ms. Linux only. Source: Documentation/scheduler/sched-stats.rst,
- * /proc/PID/task/TID/schedstat, first field, in ns.
+ * CPU time [ms] that the live threads of a process have used so far, the compiler's and the collector's included. Linux
+ * only. A thread that runs at this moment lacks its last few ms. Source: Linux, Documentation/scheduler/sched-stats.rst,
+ * /proc/PID/task/TID/schedstat, first field [ns].
  */
 export function cpuMsOf(pid: number): number {
-  const threads = readdirSync(`/proc/${pid}/task`);
-  return threads.reduce((sum, thread) => sum + nanoseconds(pid, thread), 0) / 1e6;
+  const used = threadTexts(pid, "schedstat").map((text) => Number(text.split(" ")[0]));
+  return used.reduce((sum, ns) => sum + ns, 0) / 1e6;
 }
 
-function nanoseconds(pid: number, thread: string): number {
-  try {
-    return Number(readFileSync(`/proc/${pid}/task/${thread}/schedstat`, "utf8").split(" ")[0]);
-  } catch {
-    // It ended between the two calls.
-    return 0;
-  }
-}
-
-/** The same once the process rests, so that what an answer leaves running belongs to it and not to the next; at the latest after 50 ms. */
+/** The same once the process rests, so that what an answer leaves running belongs to it and not to the next. Throws after half a minute. */
 export async function restingCpuMsOf(pid: number): Promise<number> {
-  let before = cpuMsOf(pid);
-  for (let reading = 0; reading < MOST_READINGS; reading++) {
-    await new Promise((resolve) => setTimeout(resolve, 1));
-    const now = cpuMsOf(pid);
-    if (now - before < STILL_MS) return now;
+  const until = Date.now() + MOST_WAIT_MS;
+  let before = Number.NaN;
+  while (Date.now() < until) {
+    const now = isResting(pid) ? cpuMsOf(pid) : Number.NaN;
+    if (now === before) return now;
     before = now;
+    await new Promise((resolve) => setTimeout(resolve, 1));
   }
-  return before;
+  throw new Error(`process ${pid} does not come to rest`);
+}
+
+/** Whether no thread runs, waits for a core or waits for the disk. Source: proc(5), /proc/PID/task/TID/stat, third field. */
+function isResting(pid: number): boolean {
+  return threadTexts(pid, "stat").every((text) => /\) [ST] /.test(text));
+}
+
+/** A file of each thread; one that ends in between is left out. */
+function threadTexts(pid: number, file: string): readonly string[] {
+  const folder = `/proc/${pid}/task`;
+  return readdirSync(folder).flatMap((thread) => {
+    try {
+      return [readFileSync(`${folder}/${thread}/${file}`, "utf8")];
+    } catch {
+      return [];
+    }
+  });
 }

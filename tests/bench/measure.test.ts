@@ -19,9 +19,22 @@ describe("a price", () => {
   test("is what one run takes, and its share of the reference", async () => {
     const { meter, path } = machine();
     const prices = await warmPrices(meter, [path("short", 0.5), path("long", 40)]);
-    expect(prices.get("short")?.ms).toBeCloseTo(0.5);
-    expect(prices.get("short")?.share).toBeCloseTo(0.05);
-    expect(prices.get("long")).toEqual({ ms: 40, share: 4, spread: 0 });
+    expect(prices.get("long")).toEqual({
+      kind: "price",
+      price: { ms: 40, share: 4, spread: 0 },
+    });
+    expect(prices.get("short")).toMatchObject({
+      kind: "price",
+      price: { ms: expect.closeTo(0.5), share: expect.closeTo(0.05) },
+    });
+  });
+
+  test("is missing for a path that fails, which says why, and the others are measured all the same", async () => {
+    const { meter, path } = machine();
+    const broken = { name: "broken", run: () => Promise.reject(new Error("answered 503")) };
+    const prices = await warmPrices(meter, [broken, path("whole", 20)]);
+    expect(prices.get("broken")).toEqual({ kind: "failed", why: "answered 503" });
+    expect(prices.get("whole")).toMatchObject({ kind: "price", price: { ms: 20 } });
   });
 
   test("is the median's, and its share is taken beside each sample's own reference", () => {

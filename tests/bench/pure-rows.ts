@@ -1,11 +1,37 @@
 import type { BoundName } from "./bounds.ts";
-import { type Meter, type Path, type Price, warmPrices } from "./measure.ts";
+import { jobPath, meterOf } from "./jobs.ts";
+import { type Measured, type Meter, type Path, warmPrices } from "./measure.ts";
+import { plainWorker, startRuntime } from "./start.ts";
 import type { Row } from "./table.ts";
 
-/** What makes a path of a job of worker.ts, by the job's address. */
-export type JobPath = (job: string) => Path;
+type PathOf = (job: string) => Path;
+type Group = (meter: Meter, pathOf: PathOf) => Promise<readonly Row[]>;
+
+/** Groups of rows that need no store and no request of ours: jobs of worker.ts, which run in workerd all the same. */
+export const PURE_GROUPS: Readonly<Record<string, Group>> = {
+  rebuild: rebuildRows,
+  reading: readingRows,
+  writing: writingRows,
+};
+
+/** The rows of some of those groups, measured in a runtime of their own. `script` is worker.ts in one piece. */
+export async function pureRows(groups: readonly string[], script: string): Promise<readonly Row[]> {
+  const workers = ["reference", "jobs"].map((name) => plainWorker(name, script));
+  const runtime = await startRuntime(workers);
+  try {
+    const address = await runtime.addressOf("jobs");
+    const meter = await meterOf(runtime);
+    const rows: Row[] = [];
+    for (const group of groups)
+      rows.push(...((await PURE_GROUPS[group]?.(meter, (job) => jobPath(address, job))) ?? []));
+    return rows;
+  } finally {
+    await runtime.stop();
+  }
+}
 
 type Priced = readonly [job: string, name: string, bound: BoundName];
+type Prices = ReadonlyMap<string, Measured>;
 
 const REBUILDS: readonly Priced[] = [
   ["rebuild/60", "rebuild of 60 plantings, published before", "rebuild"],
@@ -17,22 +43,22 @@ const REBUILDS: readonly Priced[] = [
 ];
 
 const SIZES = [60, 120, 250, 500] as const;
+const GROWN = SIZES.map((size) => `rebuild/${size}`);
 
 /** Rebuilds of 60 plantings, and how the price of one grows with the garden. */
-export async function rebuildRows(meter: Meter, pathOf: JobPath): Promise<readonly Row[]> {
-  const grown = SIZES.map((size) => `rebuild/${size}`);
-  const jobs = [...new Set([...REBUILDS.map(([job]) => job), ...grown])];
+async function rebuildRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
+  const jobs = [...new Set([...REBUILDS.map(([job]) => job), ...GROWN])];
   const prices = await warmPrices(meter, jobs.map(pathOf));
   return [...pricedRows(REBUILDS, prices), growthRow(prices)];
 }
 
-function growthRow(prices: ReadonlyMap<string, Price>): Row {
-  const points = SIZES.map((size) => ({ size, ...priceAt(prices, `rebuild/${size}`) }));
-  const note = points.map(({ size, ms }) => `${size}: ${ms.toFixed(1)}`).join(", ");
-  const ratio = exponentOf(points.map(({ size, share }) => [size, share]));
+function growthRow(prices: Prices): Row {
+  const exponent = (shares: readonly number[]) =>
+    exponentOf(shares.map((share, at) => [SIZES[at] ?? Number.NaN, share]));
   return {
-    ...{ kind: "ratio", ratio, note: `${note} ms` },
+    ...ratioOf(prices, GROWN, exponent),
     ...{ name: "growth exponent of a rebuild, 60 to 500", bound: "rebuildGrowth" },
+    note: noteOf(prices, GROWN),
   };
 }
 
@@ -51,49 +77,67 @@ const READING: readonly Priced[] = [
 ];
 
 /** Reading the text of a plan. */
-export async function readingRows(meter: Meter, pathOf: JobPath): Promise<readonly Row[]> {
-  const prices = await warmPrices(
-    meter,
-    READING.map(([job]) => pathOf(job)),
-  );
-  return pricedRows(READING, prices);
+async function readingRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
+  const paths = READING.map(([job]) => pathOf(job));
+  return pricedRows(READING, await warmPrices(meter, paths));
 }
 
 const WRITERS = ["plain-writer", "writer", "new-feed", "same-feed"] as const;
 
 /** Writing events beside the plainest writer, in a small feed and in a great one. */
-export async function writingRows(meter: Meter, pathOf: JobPath): Promise<readonly Row[]> {
-  const jobs = [250, 2500].flatMap((count) => WRITERS.map((writer) => `${writer}/${count}`));
-  const prices = await warmPrices(meter, jobs.map(pathOf));
-  const share = (job: string) => priceAt(prices, job).share;
-  const ratio = (count: number) => share(`writer/${count}`) / share(`plain-writer/${count}`);
-  const growth = share("writer/2500") / 10 / share("writer/250");
-  const noteOf = (count: number) =>
-    `${WRITERS.map((writer) => `${writer} ${priceAt(prices, `${writer}/${count}`).ms.toFixed(1)}`).join(", ")} ms`;
+async function writingRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
+  const small = WRITERS.map((writer) => `${writer}/250`);
+  const great = WRITERS.map((writer) => `${writer}/2500`);
+  const prices = await warmPrices(meter, [...small, ...great].map(pathOf));
+  const toPlain = ([plain = Number.NaN, ours = Number.NaN]: readonly number[]) => ours / plain;
+  const growth = ([few = Number.NaN, many = Number.NaN]: readonly number[]) => many / 10 / few;
   return [
     {
-      ...{ kind: "ratio", name: "writing 250 events, of the plainest writer" },
-      ...{ ratio: ratio(250), bound: "smallWriter", note: noteOf(250) },
+      ...ratioOf(prices, small, toPlain),
+      ...{ name: "writing 250 events, of the plainest writer", bound: "smallWriter" },
+      note: noteOf(prices, small),
     },
     {
-      ...{ kind: "ratio", name: "writing 2,500 events, of the plainest writer" },
-      ...{ ratio: ratio(2500), bound: "greatWriter", note: noteOf(2500) },
+      ...ratioOf(prices, great, toPlain),
+      ...{ name: "writing 2,500 events, of the plainest writer", bound: "greatWriter" },
+      note: noteOf(prices, great),
     },
     {
-      ...{ kind: "ratio", name: "an event of 2,500, of one of 250" },
-      ...{ ratio: growth, bound: "writerGrowth" },
+      ...ratioOf(prices, ["writer/250", "writer/2500"], growth),
+      ...{ name: "an event of 2,500, of one of 250", bound: "writerGrowth" },
     },
   ];
 }
 
-function pricedRows(rows: readonly Priced[], prices: ReadonlyMap<string, Price>): readonly Row[] {
-  return rows.map(([job, name, bound]) => {
-    return { kind: "price", name, bound, price: priceAt(prices, job) };
-  });
+function pricedRows(rows: readonly Priced[], prices: Prices): readonly Row[] {
+  return rows.map(([job, name, bound]) => ({ ...measuredAt(prices, job), name, bound }));
 }
 
-function priceAt(prices: ReadonlyMap<string, Price>, job: string): Price {
-  const price = prices.get(job);
-  if (price === undefined) throw new Error(`${job} was not measured`);
-  return price;
+/** A figure made of several jobs' shares, in their order; failed where one of them is. */
+function ratioOf(
+  prices: Prices,
+  jobs: readonly string[],
+  ratio: (shares: readonly number[]) => number,
+): Measured | { readonly kind: "ratio"; readonly ratio: number } {
+  const measured = jobs.map((job) => measuredAt(prices, job));
+  const failed = measured.find(({ kind }) => kind === "failed");
+  if (failed) return failed;
+  return { kind: "ratio", ratio: ratio(measured.map(shareOf)) };
+}
+
+function shareOf(measured: Measured): number {
+  return measured.kind === "price" ? measured.price.share : Number.NaN;
+}
+
+/** What each of those jobs takes, in words. */
+function noteOf(prices: Prices, jobs: readonly string[]): string {
+  const parts = jobs.map((job) => {
+    const measured = measuredAt(prices, job);
+    return `${job} ${measured.kind === "price" ? measured.price.ms.toFixed(1) : "-"}`;
+  });
+  return `${parts.join(", ")} ms`;
+}
+
+function measuredAt(prices: Prices, job: string): Measured {
+  return prices.get(job) ?? { kind: "failed", why: `${job} was not measured` };
 }

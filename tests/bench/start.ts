@@ -3,24 +3,29 @@ import { readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { readD1Migrations } from "@cloudflare/vitest-pool-workers";
 import { Miniflare, type WorkerOptions } from "miniflare";
 import { unstable_getMiniflareWorkerOptions } from "wrangler";
 import { withProcess } from "../rough/runtime.ts";
+import { restingCpuMsOf } from "./cpu.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const CONFIG = join(ROOT, "wrangler.toml");
-const { compatibilityDate, compatibilityFlags } =
-  unstable_getMiniflareWorkerOptions(CONFIG).workerOptions;
+
+/** The secret of every link here. */
+export const SECRET = "a secret of the bench that opens nothing else";
 
 /** One workerd process with several workers, each in an isolate of its own and at an address of its own. */
 export type Runtime = {
   readonly pid: number;
+  /** CPU time [ms] until every worker was loaded. */
+  readonly startCpuMs: number;
   readonly addressOf: (worker: string) => Promise<string>;
   readonly stop: () => Promise<void>;
 };
 
-/** A worker to start: its name and its whole script. */
-export type Script = { readonly name: string; readonly script: string };
+/** Two scripts, each in one piece: worker.ts here, and our worker as it is deployed. */
+export type Scripts = { readonly jobs: string; readonly deployed: string };
 
 /** A script in one piece, as a deploy puts it together: module by module each call across files would cost more. Without the network. */
 export function bundle(entry: string, folder: string): string {
@@ -29,15 +34,8 @@ export function bundle(entry: string, folder: string): string {
   const env = { ...process.env, WRANGLER_HIDE_BANNER: "true", WRANGLER_SEND_METRICS: "false" };
   const words = [program, "deploy", join(ROOT, entry), ...how];
   execFileSync(process.execPath, words, { cwd: tmpdir(), env });
-  return readFileSync(join(folder, "worker.js"), "utf8");
-}
-
-/** Starts workers in one process, without the proxy that stands in front of them otherwise. */
-export async function startRuntime(scripts: readonly Script[]): Promise<Runtime> {
-  const workers = scripts.map(workerOf);
-  const { made, pid } = await withProcess(() => new Miniflare({ ...QUIET, workers }));
-  const addressOf = async (worker: string) => (await made.unsafeGetDirectURL(worker)).href;
-  return { pid, addressOf, stop: () => made.dispose() };
+  const name = entry.split("/").at(-1)?.replace(/\.ts$/, ".js") ?? "";
+  return readFileSync(join(folder, name), "utf8");
 }
 
 /** Nothing is looked up elsewhere, no request is logged, and what the runtime prints is dropped. */
@@ -49,11 +47,74 @@ const QUIET = {
   },
 };
 
-function workerOf({ name, script }: Script): WorkerOptions {
+/** Starts workers in one process. Each is asked at its own address, without the proxy that otherwise stands in front. */
+export async function startRuntime(workers: readonly WorkerOptions[]): Promise<Runtime> {
+  const settings = { ...QUIET, workers: [...workers] };
+  const { made, pid } = await withProcess(() => new Miniflare(settings));
+  const startCpuMs = await restingCpuMsOf(pid);
+  await migrate(made, workers);
+  const addressOf = async (worker: string) => (await made.unsafeGetDirectURL(worker)).href;
+  return { pid, startCpuMs, addressOf, stop: () => made.dispose() };
+}
+
+const {
+  versionMetadata: _,
+  durableObjects = {},
+  ...PLATFORM
+} = unstable_getMiniflareWorkerOptions(CONFIG).workerOptions;
+
+const OBJECTS = Object.entries(durableObjects as Readonly<Record<string, ObjectClass>>);
+
+/** A class of durable objects that is bound to a worker. */
+type ObjectClass = { readonly className: string; readonly useSQLite?: boolean };
+
+/** A worker of that script with nothing bound to it. */
+export function plainWorker(name: string, script: string): WorkerOptions {
+  const { compatibilityDate, compatibilityFlags } = PLATFORM;
+  return workerOf(name, script, { compatibilityDate, compatibilityFlags });
+}
+
+/**
+ * Our worker as it is deployed, in a fresh isolate, with a clock that is ahead by so much [ms]. All of one process share
+ * one store and pass for one version, so that what one of them has stored the next one finds.
+ */
+export function deployedWorker(name: string, script: string, aheadMs: number): WorkerOptions {
+  return workerOf(name, `${clockAhead(aheadMs)}\n${script}`, bound());
+}
+
+/** A worker with the same bindings that does nothing but answer. */
+export function constantWorker(name: string): WorkerOptions {
+  const answer = `export default { fetch: () => new Response("ok\\n") };`;
+  const classes = OBJECTS.map(([, { className }]) => `export class ${className} {}`);
+  return workerOf(name, [answer, ...classes].join("\n"), bound());
+}
+
+function bound() {
+  const objects = OBJECTS.map(([binding, object]) => {
+    return [binding, { ...object, unsafeUniqueKey: `bench-${object.className}` }] as const;
+  });
+  const bindings = { SECRET, VERSION: { id: "bench", tag: "", timestamp: "" } };
+  return { ...PLATFORM, bindings, durableObjects: Object.fromEntries(objects) };
+}
+
+function clockAhead(ms: number): string {
+  return `{ const now = Date.now.bind(Date); Date.now = () => now() + ${ms}; }`;
+}
+
+function workerOf(name: string, script: string, options: object): WorkerOptions {
   return {
+    ...options,
     name,
     modules: [{ type: "ESModule", path: `${name}.js`, contents: script }],
-    ...{ compatibilityDate, compatibilityFlags: [...(compatibilityFlags ?? [])] },
     unsafeDirectSockets: [{ host: "127.0.0.1", port: 0 }],
   } as WorkerOptions;
+}
+
+/** Brings the store up to date, where a worker has one. */
+async function migrate(made: Miniflare, workers: readonly WorkerOptions[]): Promise<void> {
+  const bound = workers.find((worker) => "d1Databases" in worker)?.name;
+  if (bound === undefined) return;
+  const store = await made.getD1Database("DB", bound);
+  for (const { queries } of await readD1Migrations(join(ROOT, "src/host/store/migrations")))
+    await store.batch(queries.map((query) => store.prepare(query)));
 }

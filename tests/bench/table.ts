@@ -1,12 +1,12 @@
 import { BOUNDS, type BoundName, REFERENCE_MS } from "./bounds.ts";
-import type { Price } from "./measure.ts";
+import type { Measured } from "./measure.ts";
 
 /** A line of the table: a price, a ratio of prices, or why there is neither. */
-export type Row = { readonly name: string; readonly bound: BoundName; readonly note?: string } & (
-  | { readonly kind: "price"; readonly price: Price }
-  | { readonly kind: "ratio"; readonly ratio: number }
-  | { readonly kind: "failed"; readonly why: string }
-);
+export type Row = {
+  readonly name: string;
+  readonly bound: BoundName;
+  readonly note?: string;
+} & (Measured | { readonly kind: "ratio"; readonly ratio: number });
 
 /** Whether a row keeps its bound; one that could not be measured does not. */
 export function isMet(row: Row): boolean {
@@ -15,13 +15,19 @@ export function isMet(row: Row): boolean {
   return row.kind === "ratio" && row.ratio <= most;
 }
 
+/** What the reference took beside these rows [ms], the median; not a number where none has a price. */
+export function referenceMsIn(rows: readonly Row[]): number {
+  const all = rows.flatMap((row) => (row.kind === "price" ? [row.price.ms / row.price.share] : []));
+  return all.toSorted((a, b) => a - b)[all.length >> 1] ?? Number.NaN;
+}
+
 /** All rows under one head, each with its verdict. */
 export function tableOf(rows: readonly Row[]): string {
   const head = ["", "CPU ms", "of reference", "spread", "at most", ""];
   return [head, ...rows.map(cellsOf)].map(line).join("\n");
 }
 
-const WIDTHS = [44, 8, 14, 8, 18, 9];
+const WIDTHS = [50, 8, 14, 8, 18, 9] as const;
 
 function line(cells: readonly string[]): string {
   const padded = WIDTHS.map((width, at) => {
@@ -33,8 +39,8 @@ function line(cells: readonly string[]): string {
 
 function cellsOf(row: Row): readonly string[] {
   const verdict = isMet(row) ? "met" : "missed";
-  const note = row.kind === "failed" ? `  ${row.why}` : row.note ? `  ${row.note}` : "";
-  return [row.name, ...figuresOf(row), boundText(row.bound), verdict, note];
+  const note = row.kind === "failed" ? row.why : (row.note ?? "");
+  return [row.name, ...figuresOf(row), boundText(row.bound), verdict, `  ${note}`];
 }
 
 function figuresOf(row: Row): readonly string[] {
