@@ -30,13 +30,13 @@ describe("the cabbage family", () => {
     expect(RADISH.thinnings[0]?.apartCm.value).toEqual([inch(1), inch(2)]);
   });
 
-  it("has turnips by cabbage's row, which is said to stand in", () => {
+  it("has turnips by cabbage's row, with a note of that", () => {
     expect(TURNIP.comesUp).toMatchObject({ kind: "table", row: "cabbage" });
     expect(TURNIP.comesUp.kind === "table" && TURNIP.comesUp.standsIn?.value).toBe("cabbage");
     expect(RADISH.comesUp).toEqual({ kind: "table", row: "radish", standsIn: null });
   });
 
-  it("counts cabbage and turnip from Peet's own 40 °F, radish from what holds for cool crops", () => {
+  it("counts cabbage and turnip from Peet's own 40 °F, radish from the base of cool crops", () => {
     for (const { warmth } of [CABBAGE, TURNIP]) {
       expect(fahrenheit(warmth?.baseC.value ?? 0)).toBeCloseTo(40, 9);
       expect(warmth?.baseC.source.kind).toBe("published");

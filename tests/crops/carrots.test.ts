@@ -7,7 +7,7 @@ describe("the carrot family", () => {
     for (const { family } of CARROT_FAMILY) expect(family).toBe("carrot family");
   });
 
-  it("has slow carrots, by beet's row, which is said to stand in", () => {
+  it("has slow carrots, by beet's row, with a note of that", () => {
     expect(CARROT.slow).toBe(true);
     expect(CARROT.comesUp).toMatchObject({ kind: "table", row: "beet" });
     expect(CARROT.comesUp.kind === "table" && CARROT.comesUp.standsIn?.value).toBe("beet");

@@ -31,7 +31,7 @@ describe("the crop facts", () => {
     expect(CROPS.filter(isTender).map(({ key }) => key)).not.toContain("beet");
   });
 
-  it("name the row of the days table, or of the crop that stands in", () => {
+  it("name the row of the days table, or of the crop that replaces it", () => {
     for (const { comesUp } of CROPS)
       if (comesUp.kind === "table") expect(Object.keys(EMERGENCE_DAYS)).toContain(comesUp.row);
   });
@@ -68,7 +68,7 @@ describe("the crop facts", () => {
     }
   });
 
-  it("tell care once a step, in short text without numbers of inches or degrees", () => {
+  it("give care once a step, in short text without numbers of inches or degrees", () => {
     const plain = (said: MeasuredText | null) =>
       [said ?? ""]
         .flat()
@@ -86,7 +86,7 @@ describe("the crop facts", () => {
     }
   });
 
-  it("tell a cover that comes off at the flower only of a crop that is known to flower", () => {
+  it("have a cover that comes off at the flower only for a crop that is known to flower", () => {
     for (const { key, covers, care, flowers } of CROPS)
       if (covers.some(({ off }) => off === "flower") || care.some(({ from }) => from === "flower"))
         expect(flowers, key).not.toBeNull();

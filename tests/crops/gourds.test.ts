@@ -10,7 +10,7 @@ describe("the gourd family", () => {
     for (const { family } of GOURD_FAMILY) expect(family).toBe("gourd family");
   });
 
-  it("has cucumbers that stand no cold, sown outdoors or raised a few weeks", () => {
+  it("has cucumbers that survive no cold, sown outdoors or raised a few weeks", () => {
     expect(isTender(CUCUMBER)).toBe(true);
     expect(CUCUMBER.starts).toEqual(["seed outdoors", "seed indoors", "plants"]);
     expect(CUCUMBER.indoors?.weeksToSettingOut.value).toEqual([2, 4]);
@@ -35,7 +35,7 @@ describe("the gourd family", () => {
     expect(soil(WATERMELON)).toBeGreaterThan(soil(MELON));
   });
 
-  it("tells a ripe melon from a ripe watermelon", () => {
+  it("distinguishes a ripe melon from a ripe watermelon", () => {
     expect(MELON.harvest.sign).toContain("smells sweet");
     expect(WATERMELON.harvest.sign).toContain("curl");
   });

@@ -4,7 +4,7 @@ import { MALLOW_FAMILY, OKRA } from "../../src/crops/mallows.ts";
 import { inch } from "./walk.ts";
 
 describe("the mallow family", () => {
-  it("is okra, which stands no cold", () => {
+  it("is okra, which survives no cold", () => {
     expect(MALLOW_FAMILY).toEqual([OKRA]);
     expect([OKRA.family, OKRA.frost.value]).toEqual(["mallow family", "warm loving"]);
   });

@@ -2,13 +2,13 @@ import { describe, expect, it } from "vitest";
 import { BASIL, MINT_FAMILY, SAVORY } from "../../src/crops/mints.ts";
 
 describe("the mint family", () => {
-  it("has basil, that stands no cold at all", () => {
+  it("has basil, which survives no cold at all", () => {
     expect(MINT_FAMILY).toEqual([BASIL, SAVORY]);
     expect(BASIL.frost.value).toBe("warm loving");
     expect(BASIL.indoors?.nightFloorC.value).toBe(10);
   });
 
-  it("has savory, sown where it stands, slow to show and thinned once", () => {
+  it("has savory, sown in its place, slow to come up and thinned once", () => {
     expect(SAVORY.starts[0]).toBe("seed outdoors");
     expect(SAVORY.slow).toBe(true);
     expect(SAVORY.thinnings).toHaveLength(1);

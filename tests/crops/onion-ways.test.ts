@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { AS_BEET, FEED_LEAVES, ONION_SETTING_OUT } from "../../src/crops/onion-ways.ts";
 
 describe("what the onion family has in common", () => {
-  it("says why another row stands in for its seed", () => {
+  it("says why another row is used for its seed", () => {
     expect(AS_BEET.standsIn?.source.kind).toBe("derived");
   });
 

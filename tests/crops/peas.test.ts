@@ -19,7 +19,7 @@ describe("the pea family", () => {
     expect([isTender(PEA), isTender(BEAN)]).toEqual([false, true]);
   });
 
-  it("sows all at the distance they stand at, with no thinning", () => {
+  it("sows all of them at their final distance, without thinning", () => {
     for (const { thinnings } of PEA_FAMILY) expect(thinnings).toEqual([]);
   });
 
@@ -52,7 +52,7 @@ describe("the pea family", () => {
     expect(BROAD_BEAN.harvest.caution).toMatch(/very ill.*doctor/s);
   });
 
-  it("gives peas and broad beans something to hold", () => {
+  it("gives peas and broad beans something to climb", () => {
     for (const { support } of [PEA, BROAD_BEAN]) expect(support?.things).not.toEqual([]);
   });
 });

@@ -33,7 +33,7 @@ describe("normal seedlings out of a hundred seeds", () => {
 });
 
 describe("the share that comes up", () => {
-  it("lies between the two temperatures next to it, in proportion", () => {
+  it("is between those of the two temperatures next to it, in proportion", () => {
     expect(share("turnip", 45.5)).toBeCloseTo((0.14 + 0.79) / 2, 9);
     expect(share("spinach", 70.25)).toBeCloseTo(0.52 - 0.24 / 4, 9);
   });
@@ -50,13 +50,13 @@ describe("the share that comes up", () => {
     expect(share("tomato", 105)).toBeNull();
   });
 
-  it("is asked for a row that is there, or the asker is mistaken", () => {
+  it("throws for a row that the table does not have", () => {
     expect(() => emergenceShare("moonflower", 10)).toThrow(RangeError);
   });
 });
 
 describe("a crop's row", () => {
-  it("is its own, never that of a crop that stands in for its days", () => {
+  it("is its own, never that of a crop that lends it its days", () => {
     const rows = CROPS.map((crop) => [crop.key, seedlingsRow(crop)]);
     expect(Object.fromEntries(rows)).toEqual({
       beet: null,

@@ -3,7 +3,7 @@ import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { PUMPKIN, SQUASHES, SUMMER_SQUASH, WINTER_SQUASH } from "../../src/crops/squashes.ts";
 
 describe("the squashes", () => {
-  it("are gourds that stand no cold, sown in warm soil two to a place", () => {
+  it("are gourds that survive no cold, sown in warm soil two to a place", () => {
     expect(SQUASHES).toEqual([PUMPKIN, SUMMER_SQUASH, WINTER_SQUASH]);
     for (const { key, family, frost, outdoors, thinnings } of SQUASHES) {
       expect([family, frost.value], key).toEqual(["gourd family", "warm loving"]);

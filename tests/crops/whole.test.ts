@@ -20,7 +20,7 @@ const stepsOf = (crop: Crop) =>
 
 const keys = (crops: readonly Crop[]) => crops.map(({ key }) => key);
 
-describe("every crop, told for a year", () => {
+describe("every crop, built for a year", () => {
   it("begins in its usual way, once", () => {
     const BEGIN = /^(?:sow outdoors|sow indoors|plant|overwinter)\/(?:1|plant)$/;
     const SET_OUT = /^set out\/1$/;
@@ -31,7 +31,7 @@ describe("every crop, told for a year", () => {
       ).toHaveLength(1);
   });
 
-  it("is brought in, but for what this short cool summer does not ripen and what stands for years", () => {
+  it("is harvested, except what this short cool summer does not ripen and perennials", () => {
     const never = CROPS.filter(
       (crop) => !stepsOf(crop).some((step) => step.startsWith("harvest/")),
     );
@@ -50,7 +50,7 @@ describe("every crop, told for a year", () => {
     ]);
   });
 
-  it("is thinned where it is sown closer or more to a place than it is to stand, and nowhere else", () => {
+  it("is thinned where it is sown closer than it grows in the end, or several to a place, and nowhere else", () => {
     const thinned = CROPS.filter((crop) => stepsOf(crop).includes("thin/1"));
     expect(keys(thinned).toSorted()).toEqual([
       "beet",

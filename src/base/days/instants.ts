@@ -59,23 +59,27 @@ function offsetAt(instant: number, zone: string): number {
   return Date.UTC(year, month - 1, day, hour, minute, second) - at;
 }
 
-const steady = new Map<string, Map<number, number>>();
+const steadyOffsets = new Map<string, Map<Day, number | null>>();
 
-/**
- * The zone's offset from UTC [ms] on a day without a clock change within a day of it, else null. Cached by zone and
- * day.
- */
+/** Days of a zone whose offsets are cached: more than the years of one garden, and few enough to stay small. */
+const MOST_CACHED_DAYS = 10_000;
+
+/** The zone's offset from UTC [ms] on a day without a clock change within a day of it, else null. Cached by zone and day. */
 function steadyOffset(day: Day, zone: string): number | null {
-  const known = steady.get(zone) ?? new Map<number, number>();
-  steady.set(zone, known);
-  const had = known.get(day);
-  if (had !== undefined) return Number.isNaN(had) ? null : had;
+  const known = steadyOffsets.get(zone);
+  const cached = known?.get(day);
+  if (cached !== undefined) return cached;
+  const offset = calculateSteadyOffset(day, zone);
+  const roomLeft = known !== undefined && known.size < MOST_CACHED_DAYS;
+  steadyOffsets.set(zone, (roomLeft ? known : new Map<Day, number | null>()).set(day, offset));
+  return offset;
+}
+
+function calculateSteadyOffset(day: Day, zone: string): number | null {
   const [before, middle, after] = [-1, 0.5, 2].map((days) =>
     offsetAt((day + days) * MS_PER_DAY, zone),
   );
-  const same = before !== undefined && before === middle && before === after;
-  known.set(day, same ? before : Number.NaN);
-  return same ? before : null;
+  return before !== undefined && before === middle && before === after ? before : null;
 }
 
 /**

@@ -218,5 +218,11 @@ const planSchema = <const Item extends v.GenericSchema>(item: Item) =>
 /** What is checked: every crop as keys. */
 export const CheckedPlanSchema = planSchema(PlantingSchema);
 
-/** What may be written: crops as words, phrases or keys. */
+/** What an editor shows of the schema as a whole. */
+export const SCHEMA_TITLE = "A garden's plan for a year";
+
+/**
+ * What may be written: crops as words, phrases or keys. plans/plan.schema.json, from which editors complete, is made of
+ * it by tests/garden/plan/schema.test.ts, which fails where the two differ.
+ */
 export const WrittenPlanSchema = planSchema(WrittenPlantingSchema);

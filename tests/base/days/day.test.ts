@@ -92,7 +92,7 @@ describe("days", () => {
       expect(dayFromIso(text)).toBeNull();
   });
 
-  it("are said as a person says them", () => {
+  it("are written as a person says them", () => {
     expect([
       sayDay(dayOrThrow(2027, 5, 6)),
       sayDay(dayOrThrow(2027, 9, 30)),

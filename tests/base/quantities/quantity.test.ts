@@ -11,7 +11,7 @@ import {
 } from "../../../src/base/quantities/quantity.ts";
 
 describe("quantities", () => {
-  it("are kept in centimetres, square metres, litres and degrees Celsius", () => {
+  it("are stored in centimetres, square metres, litres and degrees Celsius", () => {
     expect(quantity(10, "ft")).toMatchObject({ kind: "length", si: 304.8 });
     expect(quantity(10, "ft²").si).toBeCloseTo(0.929, 3);
     expect(quantity(10, "gal")).toMatchObject({ kind: "volume" });

@@ -42,7 +42,7 @@ describe("a plan's season", () => {
       }
   });
 
-  it("takes a place for southern only where its latitude says so", () => {
+  it("takes a place for southern only where its latitude is", () => {
     expect(isSouthern({ latitude: -1 })).toBe(true);
     expect(isSouthern({ latitude: 0 })).toBe(false);
     expect(isSouthern({ latitude: null })).toBe(false);

@@ -20,7 +20,7 @@ describe("after", () => {
     ]);
   });
 
-  it("is kept as a name for the years before where this plan has none", () => {
+  it("stays a name for the years before where this plan has none", () => {
     expect(afterOf("carrot: after the moonflower")).toEqual(["moonflower"]);
   });
 
@@ -44,7 +44,7 @@ describe("after", () => {
     );
   });
 
-  it("takes the planting it stands between the rows of by the same names", () => {
+  it("finds the planting it is between the rows of by the same names", () => {
     expect(told(crops("carrot", "beet: between the carrot rows"))).toEqual([]);
     expect(told(crops("carrot", "beet: between the carot rows"))).toEqual([
       "no-planting-called@9:19",

@@ -42,7 +42,7 @@ describe("the days of a calendar's events", () => {
     ]);
   });
 
-  test("end with the year that is asked for, however long it comes round", () => {
+  test("end with the year that is asked for, however long it repeats", () => {
     const all = days(...event("DTSTART;VALUE=DATE:20200101", "RRULE:FREQ=WEEKLY"));
     expect(all).toHaveLength(52);
   });
@@ -51,7 +51,7 @@ describe("the days of a calendar's events", () => {
     expect(days(...event("DTSTART;VALUE=DATE:20270619", "STATUS:CANCELLED"))).toEqual([]);
   });
 
-  test("stand once where two events have the same", () => {
+  test("are there once where two events have the same", () => {
     const one = event("DTSTART;VALUE=DATE:20270619");
     expect(days(...one, ...one.map((line) => line.replace("UID:a", "UID:b")))).toEqual([
       "06-19 06-19",

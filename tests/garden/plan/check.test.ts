@@ -9,7 +9,7 @@ function check(text: string, how = checkPlan) {
 }
 
 describe("the shape of what is written", () => {
-  it("asks for garden, year, place and its clock where they should stand", () => {
+  it("asks for garden, year, place and its clock where they should be", () => {
     expect(check("garden: x\nplace:\n  last frost: none\n  first frost: none")).toEqual([
       "missing@1:1 year is missing",
       "missing@2:1 clock is missing",
@@ -17,7 +17,7 @@ describe("the shape of what is written", () => {
     expect(check("year: 2027")).toHaveLength(2);
   });
 
-  it("tells every unknown key, with the nearest or with all there are", () => {
+  it("reports every unknown key, with the nearest or with all there are", () => {
     const text = least("crosp: []\ncolour: red\npeople:\n  Oda: {gardns: Sat 9-12}");
     const { problems } = read(text);
     expect(problems.map(({ code, shouldBe }) => [code, shouldBe.slice(0, 22)])).toEqual([
@@ -27,7 +27,7 @@ describe("the shape of what is written", () => {
     ]);
   });
 
-  it("tells wrong types and numbers that cannot be, in the words of the plan", () => {
+  it("reports wrong types and numbers that cannot be, in the words of the plan", () => {
     expect(told(least("crops:\n  - {crop: carrot, rows: three}"))).toEqual(["wrong-type@8:20"]);
     expect(told(least("crops:\n  - {crop: carrot, rows: 0}"))).toEqual(["out-of-range@8:20"]);
     expect(told(least("beds: [a]"))).toEqual(["wrong-type@7:1"]);

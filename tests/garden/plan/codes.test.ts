@@ -147,7 +147,7 @@ describe("codes of problems", () => {
     expect(shown).toEqual(Object.keys(CODES).sort());
   });
 
-  it("says of every code in a few words when it is raised", () => {
+  it("explains every code in a few words", () => {
     for (const [weight, when] of Object.values(CODES)) {
       expect(["problem", "doubt"]).toContain(weight);
       expect(when.length).toBeGreaterThan(15);

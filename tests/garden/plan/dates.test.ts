@@ -76,7 +76,7 @@ describe("a day in words", () => {
     expect(day("soon")).toBe("day-unclear");
   });
 
-  it("is nothing, and nothing is told, while the season is not known", () => {
+  it("is null, and nothing is reported, while the season is not known", () => {
     const told: Problem[] = [];
     expect(readDay(wordsAt("6 May", at), { season: null, problems: told })).toBeNull();
     expect(told).toEqual([]);
@@ -96,7 +96,7 @@ describe("a day in words", () => {
 });
 
 describe("a span in words", () => {
-  it("has both its days, the month said once or twice", () => {
+  it("has both its days, the month written once or twice", () => {
     for (const text of [
       "19 to 23 Jun",
       "19 Jun to 23 Jun",

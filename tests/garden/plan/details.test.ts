@@ -51,7 +51,7 @@ describe("details of a planting", () => {
     });
   });
 
-  it("say what lies over it", () => {
+  it("give its covers", () => {
     expect(crop("carrot: under a board")?.under).toEqual(["board"]);
     expect(crop("carrot: under a net and fleece")?.under).toEqual(["net", "fabric"]);
     expect(crop("{crop: carrot, under: [a board, net]}")?.under).toEqual(["board", "net"]);

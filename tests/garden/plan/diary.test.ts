@@ -15,7 +15,7 @@ describe("a plan's diary", () => {
     ).toEqual(["2027-05-24 carrots up @8", "2027-05-25 low 29 °F @9", "2027-05-26 rain @10"]);
   });
 
-  it("may hold colons, quotes, brackets, stars and whatever else prose has", () => {
+  it("may have colons, quotes, brackets, stars and whatever else prose has", () => {
     const prose = [
       'Oda: thinned the "beets" [well',
       "*lots* of rain & wind",

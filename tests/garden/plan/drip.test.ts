@@ -27,7 +27,7 @@ describe("the flow of a bed's drip lines", () => {
     expect(read("12 gal an hour").flow?.said).toEqual({ value: 12, unit: "gal" });
   });
 
-  it("is none, and told, without its unit, without an hour, of another kind or of nought", () => {
+  it("is none, and reported, without its unit, without an hour, of another kind or of zero", () => {
     for (const text of ["12", "12 gal", "12 an hour", "12 ft an hour", "0 gal an hour", "much"]) {
       const { flow, problems } = read(text);
       expect(flow, text).toBeNull();
@@ -39,7 +39,7 @@ describe("the flow of a bed's drip lines", () => {
     expect(read("12 gal").problems[0]?.shouldBe).toBe("Write 12 gal an hour or 45 l an hour");
   });
 
-  it("is none, and nothing told, where the plan says nothing", () => {
+  it("is none, and nothing reported, where the plan says nothing", () => {
     const problems: Problem[] = [];
     expect(readDrip(null, problems)).toBeNull();
     expect(problems).toEqual([]);
@@ -49,12 +49,12 @@ describe("the flow of a bed's drip lines", () => {
 describe("a bed's drip in a plan", () => {
   const bed = (drip: string) => least(`beds:\n  Root bed:\n    is: 12 x 4 ft\n${drip}`);
 
-  it("stands in the bed, or is null", () => {
+  it("is in the bed, or null", () => {
     expect(planOf(bed("    drip: 45 l an hour")).beds[0]?.drip?.si).toBe(45);
     expect(planOf(bed("")).beds[0]?.drip).toBeNull();
   });
 
-  it("is told at its place where it is not understood", () => {
+  it("is reported at its place where it is not understood", () => {
     expect(told(bed("    drip: 12 gal"))).toEqual(["quantity-unclear@10:11"]);
   });
 });

@@ -40,7 +40,7 @@ describe(`${PLANS} plans with one fault each`, () => {
   });
 
   for (const { name } of FAULTS)
-    it(`tells on its line, with at most three problems in all: ${name}`, () => {
+    it(`reports on its line, with at most three problems in all: ${name}`, () => {
       for (const { text, line } of cases().filter((one) => one.name === name)) {
         const { plan, problems } = read(text);
         const seen = `${text

@@ -37,7 +37,7 @@ test("the answers are a whole plan: place, people, beds, and crops where they we
   ]);
 });
 
-test("what was left empty is left out, and what is wrong is for the reader to tell", () => {
+test("what was left empty is left out, and what is wrong is for the reader to report", () => {
   const bare = {
     ...ANSWERS,
     latitude: "",

@@ -8,7 +8,7 @@ describe("doubts of a plan", () => {
     expect(told(TEXT)).toEqual([]);
   });
 
-  it("are told where the mean low of a frost date is far from frost", () => {
+  it("are reported where the mean low of a frost date is far from frost", () => {
     const warm = TEXT.replace(/low: .*/, `low: ${flat(55)}`).replace(
       /high: .*/,
       `high: ${flat(80)}`,
@@ -21,7 +21,7 @@ describe("doubts of a plan", () => {
     ).toEqual([]);
   });
 
-  it("are told where no frost is said of a place whose month has a mean low of hard frost", () => {
+  it("are reported where no frost is said of a place whose month has a mean low of hard frost", () => {
     const noFrost = (low: number) =>
       TEXT.replace(/last frost: .*/, "last frost: none")
         .replace(/first frost: .*/, "first frost: none")

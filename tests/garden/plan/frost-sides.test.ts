@@ -63,7 +63,7 @@ describe("a plan that leaves its frost dates out", () => {
     expect(iso(site.lastFrost)).toBe("2027-04-19 2027-05-05 2027-05-21");
   });
 
-  it("is asked for them where its weather has none, or it has no weather", () => {
+  it("needs them where its weather has none, or it has no weather", () => {
     expect(told(withFile(), { "w.yaml": MEANS })).toEqual(["missing@5:12", "missing@5:12"]);
     expect(told(place([]))).toEqual(["missing@3:1", "missing@3:1"]);
     expect(read(withFile(), { "w.yaml": MEANS }).problems[0]).toMatchObject({
@@ -72,7 +72,7 @@ describe("a plan that leaves its frost dates out", () => {
     });
   });
 
-  it("is told of a mistake in its weather and of nothing besides", () => {
+  it("has a mistake in its weather reported and nothing besides", () => {
     expect(told(withFile(), { "w.yaml": DATES.replace("5 May", "35 May") })).toEqual([
       "no-such-day@6:22",
     ]);
@@ -82,7 +82,7 @@ describe("a plan that leaves its frost dates out", () => {
 });
 
 describe("a weather file of the other half of the world", () => {
-  it("is told where the plan names it", () => {
+  it("is reported where the plan names it", () => {
     expect(told(withFile("latitude: -38"), { "w.yaml": DATES })).toEqual(["frosts-crossed@6:12"]);
     expect(told(withFile("latitude: 46"), { "w.yaml": DATES })).toEqual([]);
   });
@@ -143,7 +143,7 @@ describe("a weather file nobody would write", () => {
     "°",
   ];
 
-  it("is read or told, never thrown at, whatever stands in it", () => {
+  it("is read or has problems, and never throws, whatever is in it", () => {
     const roll = drawnFor(7);
     for (let n = 0; n < samples(1500, 300); n++) {
       let text = DATES;

@@ -59,7 +59,7 @@ describe("frost dates", () => {
     expect(told(least("", `latitude: 4\n  ${south}`))).toEqual([]);
   });
 
-  it("tells a wrong date at its own column and no more", () => {
+  it("reports a wrong date at its own column and no more", () => {
     expect(told(least("", "last frost: 20 Apr, 05-06, 21 May\n  first frost: 2 Oct"))).toEqual([
       "two-readings@5:23",
     ]);
@@ -87,7 +87,7 @@ describe("frost dates beside a weather file's own", () => {
   const beside = (last: string, nights: string) =>
     least("", `last frost: ${last}\n  first frost: 2 Oct\n  weather: { ${means}, ${nights} }`);
 
-  it("are doubted where they lie more than thirty days from them", () => {
+  it("are doubted where they are more than thirty days from them", () => {
     const own = "last frost: 5 Apr, first frost: 28 Sep";
     expect(told(beside("5 May", own))).toEqual([]);
     expect(told(beside("6 May", own))).toEqual(["frost-unlike-weather@5:15"]);
@@ -97,7 +97,7 @@ describe("frost dates beside a weather file's own", () => {
     ]);
   });
 
-  it("hold the killing frost back to the first frost at the earliest", () => {
+  it("have no killing frost before the first frost", () => {
     const nights =
       "last frost: 5 May, first frost: 28 Sep, first night at 28 °F: [20 Sep, 30 Sep, 20 Oct]";
     const { firstFrost, killingFrost } = planOf(beside("6 May", nights)).site;

@@ -51,7 +51,7 @@ describe("texts nobody would write", () => {
     for (let n = 0; n < samples(2000, 500); n++) reads(bytes(roll));
   }, 60_000);
 
-  it("refuses lists, braces, dashes and keys that stand deep in each other", () => {
+  it("refuses lists, braces, dashes and keys that are nested too deep", () => {
     for (const piece of ["[", "{", "{a: ", "[[", "- ", "? ", "a:\n"])
       for (const count of [29, 40, 500, 20_000]) {
         expect(read(piece.repeat(count)).plan).toBeNull();
@@ -64,7 +64,7 @@ describe("texts nobody would write", () => {
     expect(read(deep).problems.map(({ code }) => code)).toEqual(["too-deep"]);
   });
 
-  it("refuses aliases that blow up and one that stands in itself", () => {
+  it("refuses aliases that blow up and one that contains itself", () => {
     const bomb = ["a: &a [x, x, x, x, x, x, x, x]"];
     for (const letter of "bcdefghij") {
       const before = String.fromCharCode(letter.charCodeAt(0) - 1);

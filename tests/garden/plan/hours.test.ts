@@ -33,7 +33,7 @@ describe("days and hours in words", () => {
     );
   });
 
-  it("gives named days the hours said after them", () => {
+  it("gives named days the hours written after them", () => {
     expect(hours("Mon and Wed 18-19")).toBe("1 18-19, 3 18-19");
     expect(hours("Sat 9-12 and 14-16")).toBe("6 9-12, 6 14-16");
   });

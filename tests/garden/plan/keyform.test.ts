@@ -21,7 +21,7 @@ describe("crops as keys", () => {
     });
   });
 
-  it("may stand whole in quotes, as in a list on one line", () => {
+  it("may be in quotes as a whole, as in a list on one line", () => {
     expect(keys(`crops: ["carrot: 3 rows, under a board", 'beet: 2 rows']`).plan).toEqual({
       crops: [
         { crop: "carrot", rows: 3, under: "board" },
@@ -48,7 +48,7 @@ describe("crops as keys", () => {
     });
   });
 
-  it("tell what phrase and key both say, and a list for a phrase", () => {
+  it("report what phrase and key both give, and a list for a phrase", () => {
     expect(keys("crops:\n  - garlic: 60 cloves\n    cloves: 50").told).toEqual(["said-twice"]);
     expect(keys("crops:\n  - garlic: [60 cloves]").told).toEqual(["wrong-type"]);
   });

@@ -8,7 +8,7 @@ const MEANS = `low: ${numbers(0)}\nhigh: ${numbers(10)}\n`;
 const withFile = (name: string) => least("", `${NONE}\n  weather: ${name}`);
 
 describe("a weather's twelve means", () => {
-  it("may tell the spread of a month's mean, and rain in the units of its degrees", () => {
+  it("may give the spread of a month's mean, and rain in the units of its degrees", () => {
     const more = `${MEANS}spread: ${numbers(1)}\nrain: ${numbers(2)}\n`;
     const normals = (unit: string) =>
       read(withFile("w.yaml"), { "w.yaml": `${more}in: ${unit}` }).plan?.site.normals;

@@ -6,7 +6,7 @@ import { wordsAt } from "../../../src/garden/plan/tree.ts";
 const word = (text: string, line = 1) => wordsAt(text, { file: "f", line, column: 1 });
 
 describe("names and their slugs", () => {
-  it("gives each name once and tells the second with the line of the first", () => {
+  it("gives each name once and reports the second with the line of the first", () => {
     const told: Problem[] = [];
     const name = namer("planting", told);
     expect(name(word("Carrot", 4))).toBe("carrot");

@@ -43,7 +43,7 @@ describe("nights of a weather file", () => {
     ]);
   });
 
-  it("lie in the winter before midsummer and in the one after it", () => {
+  it("are in the winter before midsummer and in the one after it", () => {
     expect(iso(nights("last frost: [20 Dec, 5 Jan, 3 Feb]").read.last[32])).toEqual([
       "2026-12-20",
       "2027-01-05",
@@ -72,7 +72,7 @@ describe("nights of a weather file", () => {
     expect(told).toEqual([]);
   });
 
-  it("are told at their place where they are not in order, too few, or no days", () => {
+  it("are reported at their place where they are not in order, too few, or no days", () => {
     expect(nights("last frost: [21 May, 6 May, 20 Apr]").told).toEqual(["weather-wrong@1:13"]);
     expect(nights("last frost: [3 Feb, none, none]").told).toEqual(["weather-wrong@1:13"]);
     expect(nights("a: 1\nfirst frost: [1 Oct, 2 Oct]").told).toEqual(["weather-wrong@2:14"]);

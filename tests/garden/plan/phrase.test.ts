@@ -78,7 +78,7 @@ describe("a planting's phrase", () => {
       expect(keys(name), name).toEqual({ found: { variety: name }, told: [] });
   });
 
-  it("tells any other part at its own column", () => {
+  it("reports any other part at its own column", () => {
     const { told } = keys("early red, 18 plants, with love");
     expect(told.map(({ code, at }) => `${code}@${at.column}`)).toEqual(["unknown-word@32"]);
   });
@@ -99,11 +99,11 @@ describe("a planting's phrase", () => {
     expect(nearMiss("early red")).toBeNull();
   });
 
-  it("tells an empty part between commas", () => {
+  it("reports an empty part between commas", () => {
     expect(keys("3 rows,, under a board").told[0]?.is).toBe("Nothing stands between two commas");
   });
 
-  it("lets a comma stand before a year", () => {
+  it("allows a comma before a year", () => {
     expect(keys("in since Oct 14, 2026, 60 cloves").found).toEqual({
       "in since": "Oct 14, 2026",
       cloves: 60,

@@ -39,7 +39,7 @@ describe("a place", () => {
       expect(wrong(`colder than the forecast by: ${text}`)).toEqual(["quantity-unclear@7:32"]);
   });
 
-  it("tells a latitude that is not on earth and nothing of frost dates besides", () => {
+  it("reports a latitude that is not on earth and nothing of frost dates besides", () => {
     expect(wrong("latitude: -91")).toEqual(["out-of-range@7:3"]);
   });
 

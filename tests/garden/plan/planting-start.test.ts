@@ -4,7 +4,7 @@ import { least, on, planOf, read, told } from "./canonical.ts";
 const crop = (item: string) => planOf(least(`crops:\n  - ${item}`)).plantings[0];
 
 describe("how a planting begins", () => {
-  it("is as it says, else the usual way of its crop, listed", () => {
+  it("is as written, else the usual way of its crop, listed", () => {
     expect(crop("tomato")?.start).toBe("seed indoors");
     expect(crop("tomato: bought")?.start).toBe("plants");
     expect(crop("lettuce: from seed indoors")?.start).toBe("seed indoors");
@@ -25,7 +25,7 @@ describe("how a planting begins", () => {
     expect(told(least("crops:\n  - carrot: bought"))).toEqual(["start-unknown@8:13"]);
   });
 
-  it("is guessed for an unknown crop from what is said of it", () => {
+  it("is guessed for an unknown crop from its other words", () => {
     expect(crop("moonflower: 6 cloves")?.start).toBe("cloves");
     expect(crop("moonflower: set out 8 Jun")?.start).toBe("plants");
   });
@@ -57,7 +57,7 @@ describe("a gardener's own days", () => {
     });
   });
 
-  it("hold it back, or say since when it is in the ground", () => {
+  it("are a first day, or the day since when it is in the ground", () => {
     expect(crop("tomato: not before 8 Jun")?.notBefore).toBe(on(6, 8));
     expect(crop("tomato: not before June")?.notBefore).toBe(on(6, 1));
     expect(crop("garlic: in since 14 Oct 2026")?.inSince).toBe(on(10, 14) - 365);

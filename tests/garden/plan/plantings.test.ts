@@ -18,7 +18,7 @@ describe("plantings", () => {
     expect(rest(keys)).toEqual(rest(phrase));
   });
 
-  it("may stand under a bed or under none", () => {
+  it("may be under a bed or under none", () => {
     expect(PLAN.plantings[0]?.bed).toBe("bags");
     expect(planting("carrot").bed).toBeNull();
     const both = planOf(least("crops:\n  - carrot\nbeds:\n  A b:\n    crops:\n      - beet"));

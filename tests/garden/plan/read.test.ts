@@ -37,7 +37,7 @@ describe("reading a plan", () => {
     ]);
   });
 
-  it("is plain JSON, kept and read back without loss", () => {
+  it("is plain JSON, stored and read back without loss", () => {
     expect(JSON.parse(JSON.stringify(PLAN))).toEqual(PLAN);
   });
 
@@ -54,14 +54,14 @@ describe("reading a plan", () => {
     expect(read(least("crops:\n  - carrot: singing, loudly")).plan).toBeNull();
   });
 
-  it("tells everything at once, in reading order", () => {
+  it("reports everything at once, in reading order", () => {
     const text = TEXT.replace("46.6", "146")
       .replace("Oda, 19", "Odo, 19")
       .replace("3 rows", "3 rwos");
     expect(told(text)).toEqual(["out-of-range@6:3", "nobody-called@21:5", "unknown-word@30:17"]);
   });
 
-  it("says nothing of people where the key people itself is misspelt", () => {
+  it("reports nobody where the key people itself is misspelt", () => {
     expect(told(TEXT.replace("people:", "poeple:"))).toEqual(["unknown-key@17:1"]);
   });
 
@@ -86,7 +86,7 @@ describe("reading a plan", () => {
     expect(told("- carrot")).toEqual(["not-a-plan@1:1"]);
   });
 
-  it("tells a problem in what an alias stands for once", () => {
+  it("reports a problem in what an alias stands for once", () => {
     const crops = "crops:\n  - carrot: &p 3 rows, with love\n  - beet: *p";
     expect(told(least(crops))).toEqual(["unknown-word@8:24"]);
   });

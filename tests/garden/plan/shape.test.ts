@@ -12,7 +12,7 @@ const plan = (rest: object) => ({ garden: "x", year: 2027, place, ...rest });
 const fits = (shape: v.GenericSchema, value: unknown) => v.safeParse(shape, value).success;
 
 describe("the shape of a plan file", () => {
-  it("holds the least plan, as written and as checked", () => {
+  it("has the least plan, as written and as checked", () => {
     expect(fits(WrittenPlanSchema, plan({}))).toBe(true);
     expect(fits(CheckedPlanSchema, plan({}))).toBe(true);
   });
@@ -37,7 +37,7 @@ describe("the shape of a plan file", () => {
     );
   });
 
-  it("holds weather as two lists of numbers", () => {
+  it("has weather as two lists of numbers", () => {
     expect(fits(WeatherSchema, { low: [1], high: [2], in: "°C" })).toBe(true);
     expect(fits(WeatherSchema, { low: [1] })).toBe(false);
     expect(fits(WeatherSchema, { low: [1], high: [2], latitude: 47.45 })).toBe(true);

@@ -38,7 +38,7 @@ describe("a garden's frost dates by its station", () => {
     expect(stationFrosts(NIGHTS, 0).last?.notes).toEqual([]);
   });
 
-  it("lie straight between the station's nights where the garden is colder by a part of the way", () => {
+  it("are between the station's nights, in proportion, where the garden is a little colder", () => {
     expect(said(NIGHTS, 3)).toEqual({
       last: "04-28 05-14 05-30",
       first: "09-12 09-22 10-02",
@@ -91,7 +91,7 @@ describe("a garden's frost dates by its station", () => {
     expect(stationFrosts(some, 0).first?.notes[0]).toMatch(/1 year in 10 go/);
   });
 
-  it("take the warmer night's date where the colder one is none and the garden lies between", () => {
+  it("take the warmer night's date where there is no colder one and the garden is between", () => {
     const some: FrostNights = {
       ...NIGHTS,
       last: { 36: [on(2, 1), on(2, 20), on(3, 9)], 32: [null, null, on(3, 1)], 28: NONE },

@@ -51,7 +51,7 @@ describe("a file as a tree", () => {
     expect(entriesOf(valueUnder(plan, "c"))).toEqual([]);
   });
 
-  it("takes one value that stands alone for a list of one", () => {
+  it("takes a single value as a list of one", () => {
     const plan = tree("a: x\nb: [x, y]\nc:");
     expect(itemsOf(valueUnder(plan, "a"))).toHaveLength(1);
     expect(itemsOf(valueUnder(plan, "b"))).toHaveLength(2);
@@ -66,7 +66,7 @@ describe("a file as a tree", () => {
     });
   });
 
-  it("makes words that stand at one place", () => {
+  it("makes words that have one position", () => {
     const at = where(3);
     expect(wordsAt("x", at).where(9)).toEqual(at);
     expect(leafOf(wordsAt("x", at))).toMatchObject({ kind: "words", value: "x", at });

@@ -13,7 +13,7 @@ describe("a place's weather", () => {
     expect(PLAN.site.normals?.highC[6]).toBeCloseTo((83 - 32) / 1.8, 6);
   });
 
-  it("is given in a file beside the plan, in the unit that file says", () => {
+  it("may be in a file beside the plan, in that file's unit", () => {
     const { plan } = read(withFile("weather.yaml"), {
       "weather.yaml": `${MEANS}in: °C\nstation: Valley`,
     });
@@ -23,7 +23,7 @@ describe("a place's weather", () => {
     ).toBeCloseTo(-17.78, 2);
   });
 
-  it("tells a file's problems at their place in that file", () => {
+  it("reports a file's problems at their place in that file", () => {
     const { problems } = read(withFile("w.yaml"), { "w.yaml": "low: [1]\nhihg: [2]" });
     expect(problems.map(({ at }) => at.file)).toEqual([
       "plans/quarry-lane/w.yaml",
@@ -55,7 +55,7 @@ describe("a place's weather", () => {
     expect(codes("")).toEqual(["wrong-type@1"]);
   });
 
-  it("tells a file that is not made of keys by its name, at its own place", () => {
+  it("reports a file that is not made of keys by its name, at its own place", () => {
     for (const text of ["garbage", "- low\n- high", ""]) {
       const [problem] = read(withFile("w.yaml"), { "w.yaml": text }).problems;
       expect(problem).toMatchObject({
@@ -65,7 +65,7 @@ describe("a place's weather", () => {
     }
   });
 
-  it("gives the place its latitude where the place says none, and lists it", () => {
+  it("gives the place its latitude where the place has none, and lists it", () => {
     const lies = (place: string, file: string) => {
       const { plan } = read(least("", `${NONE}\n  ${place}weather: w.yaml`), {
         "w.yaml": `${MEANS}in: °C\n${file}`,
@@ -81,7 +81,7 @@ describe("a place's weather", () => {
     ).toMatchObject([{ code: "out-of-range", at: { file: "plans/quarry-lane/w.yaml", line: 4 } }]);
   });
 
-  it("has its nights placed by the latitude it says", () => {
+  it("has its nights placed by its own latitude", () => {
     const nights = "last frost: 20 Sep\nfirst frost: 2 May\n";
     const usual = (latitude: string) =>
       read(least("", "weather: w.yaml"), { "w.yaml": `${MEANS}in: °C\n${nights}${latitude}` }).plan

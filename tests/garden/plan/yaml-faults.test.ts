@@ -7,7 +7,7 @@ const slips = (text: string) =>
   treeOf(text, "f").problems.map(({ code, at }) => `${code}@${at.line}:${at.column}`);
 
 describe("slips of the pen", () => {
-  it("are told where they are, by what they are", () => {
+  it("are reported at their place, as what they are", () => {
     expect(slips("a:\n\tb: 1")).toEqual(["tab@2:1"]);
     expect(slips("a: 1\n b: 2")).toMatchObject([expect.stringMatching(/@[12]:/)]);
     expect(slips("a: b: c")).toEqual(["colon@1:4"]);
@@ -18,7 +18,7 @@ describe("slips of the pen", () => {
     expect(slips("a: @b")).toEqual(["unreadable@1:4"]);
   });
 
-  it("are told without a word of the parser's own", () => {
+  it("are reported without the parser's own words", () => {
     for (const text of [
       "a:\n\tb: 1",
       "a: b: c",

@@ -48,12 +48,12 @@ describe("text to tree", () => {
     ]);
   });
 
-  it("tells a doubled key at the second and keeps the first, or the one that is given something", () => {
+  it("reports a doubled key at the second and keeps the first, or the one that has a value", () => {
     expect(codes("a: 1\nb: 2\na: 3")).toEqual(["said-twice@3:1"]);
     expect(wordsUnder(treeOf("a:\na: 3", "f").tree, "a")?.text).toBe("3");
   });
 
-  it("refuses what is too large, too deep, too long or stands for too much", () => {
+  it("refuses what is too large, too deep, too long or expands to too much", () => {
     expect([MAX_PLAN_BYTES, MAX_NESTING, MAX_ALIASED, MAX_VALUE_LETTERS]).toEqual([
       262_144, 30, 2000, 400,
     ]);

@@ -9,7 +9,7 @@ const codes = (...plans: readonly ReturnType<typeof year>[]) =>
   problemsBetweenYears(plans).map(({ code, at }) => `${code}@${at.line}`);
 
 describe("the years of a garden", () => {
-  it("have nothing to tell of one good year", () => {
+  it("find nothing wrong in one good year", () => {
     expect(problemsBetweenYears([PLAN])).toEqual([]);
     expect(problemsBetweenYears([])).toEqual([]);
   });

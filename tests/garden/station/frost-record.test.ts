@@ -66,7 +66,7 @@ describe("the frost record of a station", () => {
     expect(new Set([...lasts, ...firsts]).size).toBe(6);
   });
 
-  test("says none of a place without frost, years counted", () => {
+  test("has none for a place without frost, years counted", () => {
     const { last } = frostRecordOf(lowsFrom("2018-01-01", "2022-12-31", mildBut({})), false);
     expect(last[32]).toMatchObject({
       early: null,

@@ -10,7 +10,7 @@ const said = (series: Parameters<typeof gapsIn>[0]) => {
 };
 
 describe("what is missing in a record", () => {
-  test("is nothing in a whole one, and in none", () => {
+  test("is nothing in a complete one, and in an empty one", () => {
     expect(said(lowsFrom("2020-01-01", "2020-12-31", () => 1))).toEqual([0, null]);
     expect(said([])).toEqual([0, null]);
   });

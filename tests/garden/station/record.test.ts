@@ -17,7 +17,7 @@ const FROST: NightSearch = { atMostC: 0, south: false };
 const nights = (found: ReturnType<typeof lastNights>) =>
   found.map(({ year, night }) => `${year} ${night}`);
 
-describe("the value that a share of years lies below", () => {
+describe("the value that a share of years is below", () => {
   test.each([
     [0.1, 1],
     [0.25, 2.5],
@@ -61,7 +61,7 @@ describe("days as numbers of a year", () => {
     expect(dayNumberOf(isoDay(day), 2027)).toBe(number);
   });
 
-  test("come back as month and date, whichever year they lie in", () => {
+  test("come back as month and date, whichever year they are in", () => {
     expect([1, 60, 0, -1, 385, 62.6].map((n) => isoOf(dayOfNumber(n)).slice(5))).toEqual([
       "01-01",
       "03-01",
@@ -92,7 +92,7 @@ describe("last and first nights of each growing year", () => {
     expect(at(-2.1)).toEqual(["cut off"]);
   });
 
-  test("may lie in December before and in January after, as at Houston", () => {
+  test("may be in December before and in January after, as at Houston", () => {
     const houston = { "2020-12-18": -1, "2022-01-21": -1 };
     const mild = lowsFrom("2019-12-01", "2022-12-31", mildBut(houston));
     expect(nights(lastNights(mild, FROST))).toContain("2021 -13");
@@ -119,7 +119,7 @@ describe("last and first nights of each growing year", () => {
     expect(missing(10)).toEqual(["2020 left out", "2021 124"]);
   });
 
-  test("miss nothing by nights that lie beyond the one found", () => {
+  test("do not depend on missing nights beyond the one found", () => {
     const gap = lowsFrom("2020-03-20", "2021-01-31", mildBut(cold));
     expect(nights(lastNights(gap, FROST))).toEqual(["2020 110"]);
   });
@@ -173,7 +173,7 @@ describe("the half of the world of a record", () => {
     expect(isSouth([], null)).toBe(false);
   });
 
-  test("is contradicted by a latitude where January and July lie far apart, and nowhere near the equator", () => {
+  test("is contradicted by a latitude where January and July are far apart, and never near the equator", () => {
     const apart = (januaryC: number) =>
       lowsFrom("2020-01-01", "2020-12-31", (day) =>
         isoOf(day).slice(5, 7) === "01" ? januaryC : 8,

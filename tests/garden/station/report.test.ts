@@ -8,7 +8,7 @@ const report = (text: string, given: number | null = null) => {
   return reportOn(station, figuresOf(station, given), given);
 };
 
-describe("what is said of a station's figures", () => {
+describe("the report on a station's figures", () => {
   test("begins with the columns, the unit and how it is known", () => {
     expect(report(plainFile())[0]).toBe(
       "Read low as the low, high as the high, rain as the rain, in °C and mm (guessed from the highs; say otherwise with --in).",
@@ -16,7 +16,7 @@ describe("what is said of a station's figures", () => {
     expect(report(plainFile().replace("high,", "high (°C),"))[0]).toMatch(/\(as the column says\)/);
   });
 
-  test("tells days, gaps and months left out", () => {
+  test("reports days, gaps and months left out", () => {
     expect(report(plainFile())[1]).toBe("1 Jan 2020 to 31 Dec 2021: none missing.");
     const gaps = report(plainFile().replaceAll(/^2020-03-.*\n/gm, ""));
     expect(gaps[1]).toBe(
@@ -26,7 +26,7 @@ describe("what is said of a station's figures", () => {
     expect(cut).toContain("1 month left out of the means, under four days in five there.");
   });
 
-  test("tells the half of the world and why", () => {
+  test("gives the hemisphere and why", () => {
     const half = (text: string, given?: number) =>
       report(text, given).find((line) => /equator/.test(line));
     expect(half(plainFile())).toMatch(/north of the equator \(July is the warmer/);
@@ -34,7 +34,7 @@ describe("what is said of a station's figures", () => {
     expect(half(dailySummaries())).toMatch(/north .*by the file's latitude/);
   });
 
-  test("tells the years behind the frost dates, left out and without", () => {
+  test("reports the years behind the frost dates, left out and without", () => {
     const lines = report(plainFile());
     expect(lines).toContain("Last frost: 2 years, each had one.");
     expect(lines).toContain("Ten years or more make surer dates.");

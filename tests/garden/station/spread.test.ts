@@ -6,7 +6,7 @@ describe("the spread to go by", () => {
     expect(likelySpreadK(0, 1)).toBe(USUAL_SPREAD_K);
   });
 
-  test("after three years lies nearer to the usual one than to what was seen", () => {
+  test("after three years is nearer to the usual one than to the years' own", () => {
     expect(likelySpreadK(0.2, 3)).toBeCloseTo(Math.sqrt((2 * 0.04 + 4 * 2.25) / 6), 12);
     expect(likelySpreadK(0.2, 3)).toBeGreaterThan(1.1);
     expect(likelySpreadK(4.4, 3)).toBeLessThan(3);

@@ -48,7 +48,7 @@ describe("the days of a file's rows", () => {
     ).toEqual(["no-day@3:1", "no-day@4:1", "no-day@5:1", "not-a-number@6:12", "not-a-number@6:19"]);
   });
 
-  test("stand once; twice the same is once, with other figures a problem", () => {
+  test("are there once; twice the same is once, with different figures a problem", () => {
     expect(read("2020-05-06,1,2,3\n2020-05-06,1,2,3")).toEqual({
       lines: [["2020-05-06", 1, 2, 3]],
       told: [],

@@ -45,7 +45,7 @@ describe("a station's file", () => {
     expect(days[0]).toMatchObject({ lowC: -6, highC: 5 });
   });
 
-  test("is in the unit that is said, else in its column's, else in what its highs must be", () => {
+  test("is in the given unit, else in its column's, else in the one its highs must be in", () => {
     const fahrenheit = plainFile((celsius) => celsius * 1.8 + 32);
     expect(stationOf(fahrenheit).days[0]?.lowC).toBeCloseTo(-6, 9);
     expect(stationOf(plainFile((celsius) => celsius * 10)).days[0]).toMatchObject({
@@ -79,20 +79,20 @@ describe("a station's file", () => {
     expect(readAs(withRow(row)).station).toBeNull();
   });
 
-  test("tells that it runs under a year", () => {
+  test("has a problem where it is under a year", () => {
     const short = plainFile().split("\n");
     expect(wrongsOf(short.slice(0, 365).join("\n"))).toEqual(["under-a-year@1:1"]);
     expect(wrongsOf(short.slice(0, 366).join("\n"))).toEqual([]);
   });
 
-  test("tells twenty rows and how many more are wrong", () => {
+  test("reports twenty rows and how many more are wrong", () => {
     const wrong = plainFile().replaceAll(/^2020-0[12]-/gm, "2020-13-");
     const told = readAs(wrong).problems;
     expect(told).toHaveLength(21);
     expect(told.at(-1)?.is).toBe("40 more rows are wrong like these");
   });
 
-  test("is read or told, never thrown at, whatever stands in it", () => {
+  test("is read or has problems, and never throws, whatever is in it", () => {
     const pieces = fc.constantFrom(
       ...'\n,;\t"#- 0123456789.TM',
       "\r\n",

@@ -18,7 +18,7 @@ describe("the unit of a station's file", () => {
     expect(fileUnitFrom(word)).toBe(unit);
   });
 
-  test("may stand in the column's name", () => {
+  test("may be in the column's name", () => {
     expect(unitOfHead("Max Temp (°C)")).toBe("°C");
     expect(unitOfHead("high [F]")).toBe("°F");
     expect(unitOfHead("TMAX")).toBeNull();

@@ -20,7 +20,7 @@ describe("what can hardly be in a station's figures", () => {
     expect(odd(WARM, { latitude: 46.6 })).toEqual([]);
   });
 
-  test("is a summer without warmth, told in the unit it was read in", () => {
+  test("is a summer without warmth, reported in the unit it was read in", () => {
     expect(odd(WARM, { unit: "°F" })).toEqual([
       "The warmest month's mean high is 27 °F, which is no summer.",
       "The unit looks wrong: the file was read in °F; say another with --in.",

@@ -81,7 +81,7 @@ describe("the weather file of a station", () => {
     expect(lineOf(none, "first night at 36 °F")).toBe("first night at 36 °F: none");
   });
 
-  test("leaves nights out that no year tells of", () => {
+  test("leaves out nights that no year has", () => {
     const holes = lowsFrom("2020-02-01", "2021-06-30", (day) =>
       isoOf(day).endsWith("5") ? null : 8,
     );
@@ -115,7 +115,7 @@ describe("the weather file of a station", () => {
     }
   });
 
-  test("wants every month, and names those that no year has whole", () => {
+  test("needs every month, and names those that no year has complete", () => {
     const half = stationOf(lowsFrom("2020-03-01", "2020-11-30", () => 1));
     expect(monthsMissing(figuresOf(half, null).months)).toEqual([
       "January",
