@@ -1,4 +1,4 @@
-import { buildSchedule, type Garden, horizonAt, type Schedule } from "../src/app/feed.ts";
+import { buildSchedule, type Garden, horizonAt, type Schedule } from "../src/app/build.ts";
 import { type Day, dayFromIso } from "../src/base/days/day.ts";
 import { startOf } from "../src/base/days/instants.ts";
 import type { PublishedState } from "../src/engine/schedule/scheduled-task.ts";

@@ -48,6 +48,20 @@ const localsOf = (file: string) =>
     .filter((name) => name.startsWith("."))
     .map((name) => normalize(join(dirname(file), name)));
 
+/** Files of which more than types is imported. */
+const valuesImportedBy = (file: string) =>
+  [...(TEXTS.get(file) ?? "").matchAll(/^(?:import|export) ([^;]*?) from "(\.[^"]+)";/gm)]
+    .filter(([, names = ""]) => !names.startsWith("type ") && !onlyTypes(names))
+    .map(([, , name = ""]) => normalize(join(dirname(file), name)));
+
+const onlyTypes = (names: string) =>
+  /^\{/.test(names) &&
+  names
+    .replace(/[{}]/g, "")
+    .split(",")
+    .map((name) => name.trim())
+    .every((name) => name === "" || name.startsWith("type "));
+
 const packageOf = (name: string) =>
   name
     .split("/")
@@ -67,6 +81,26 @@ describe("the house", () => {
         .map((to) => `${file} -> ${to}`),
     );
     expect(back).toEqual([]);
+  });
+
+  test("the command line imports the application and what lies at the bottom, and nothing between", () => {
+    const allowed = /^src\/(?:app|base|host)\//;
+    const past = FILES.filter((file) => file.startsWith("src/host/cli/")).flatMap((file) =>
+      localsOf(file)
+        .filter((to) => !allowed.test(to))
+        .map((to) => `${file} -> ${to}`),
+    );
+    expect(past).toEqual([]);
+  });
+
+  test("views calculate no growth: of the engine's calculations they import types alone", () => {
+    const calculations = /engine\/(?:growth|climate\/climate|beds)\//;
+    const past = FILES.filter((file) => roomOf(file) === "views").flatMap((file) =>
+      valuesImportedBy(file)
+        .filter((to) => calculations.test(to))
+        .map((to) => `${file} -> ${to}`),
+    );
+    expect(past).toEqual([]);
   });
 
   test("no files import each other in a circle", () => {

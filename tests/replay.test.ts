@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildSchedule, type Garden, horizonAt } from "../src/app/feed.ts";
+import { buildSchedule, type Garden, horizonAt } from "../src/app/build.ts";
 import type { PublishedState } from "../src/engine/schedule/scheduled-task.ts";
 import { chooseEvents, type FeedChoice } from "../src/views/calendar/choose-events.ts";
 import { cleanText } from "../src/views/calendar/clean.ts";

@@ -1,41 +1,47 @@
-import { buildYear } from "../engine/build.ts";
-import { type Horizon, horizonOf } from "../engine/schedule/horizon.ts";
-import { publishedStateOf } from "../engine/schedule/published-state.ts";
-import type { PublishedState, ScheduledTask } from "../engine/schedule/scheduled-task.ts";
-import type { Garden, Year } from "../engine/year.ts";
-import type { Event } from "../views/events/event.ts";
-import { yearEvents } from "../views/year-events.ts";
+import type { Plan } from "../garden/model/plan.ts";
+import { chooseEvents, type FeedChoice } from "../views/calendar/choose-events.ts";
+import { type CalendarInput, writeCalendar } from "../views/calendar/write.ts";
 
-export { buildBaseline } from "../engine/build.ts";
-export type { Horizon } from "../engine/schedule/horizon.ts";
-export type { Baseline, Garden } from "../engine/year.ts";
+export { chooseEvents, type FeedChoice } from "../views/calendar/choose-events.ts";
+export { type Ledger, readLedger, type StoredLedger } from "../views/calendar/ledger.ts";
+export type { Event } from "../views/events/event.ts";
 
-/** What a garden is scheduled as: its year, the events made of it, and what to remember for the next time. */
-export type Schedule = {
-  readonly year: Year;
-  readonly scheduled: readonly ScheduledTask[];
-  readonly events: readonly Event[];
-  readonly publishedState: PublishedState;
-};
+/** What names a feed: the plans' names of the garden, its people and its beds, newest first. */
+export type FeedNames = readonly {
+  readonly name: string;
+  readonly people: readonly NamedByKey[];
+  readonly beds: readonly NamedByKey[];
+}[];
 
-/** Today as the core knows it, at an instant [ms since 1970 UTC], in the garden's own zone. */
-export function horizonAt(garden: Garden, instant: number): Horizon {
-  return horizonOf(garden.plans, instant);
+type NamedByKey = Pick<Plan["beds"][number], "key" | "name">;
+
+const KIND_NAMES = { sessions: null, tasks: "all tasks", warnings: "warnings" } as const;
+
+/**
+ * The name a calendar shows for a feed: the garden's, and behind it whose or which bed's it is, else what it holds beside
+ * the sessions: `Quarry Lane: Imre`, `Quarry Lane: Root bed`, `Quarry Lane: all tasks`.
+ */
+export function feedName(newestFirst: FeedNames, { of, bed, kind }: FeedChoice): string {
+  const named = (all: readonly NamedByKey[], key: string | null) =>
+    all.find((each) => each.key === key)?.name ?? null;
+  const people = newestFirst.flatMap((plan) => plan.people);
+  const beds = newestFirst.flatMap((plan) => plan.beds);
+  const own = [of === "household" ? null : named(people, of.person), named(beds, bed)];
+  const parts = own.filter((part) => part !== null);
+  const rest = parts.length > 0 ? parts.join(", ") : KIND_NAMES[kind];
+  const garden = newestFirst[0]?.name ?? "Garden";
+  return rest === null ? garden : `${garden}: ${rest}`;
 }
 
-/** The garden's year, its events, and what has been published once they are. */
-export function buildSchedule(
-  garden: Garden,
-  horizon: Horizon,
-  publishedState: PublishedState,
-): Schedule {
-  const year = buildYear(garden, horizon, publishedState);
-  const events = yearEvents(year);
-  const { scheduled } = year;
-  return {
-    year,
-    scheduled,
-    events,
-    publishedState: publishedStateOf(scheduled, new Set(events.map(({ key }) => key))),
-  };
+/** A feed of all the garden's events that is to be written. */
+export type FeedInput = Omit<CalendarInput, "quiet" | "reader"> & { readonly choice: FeedChoice };
+
+/** A feed as a calendar's text, with its new ledger: of all events those that its choice shows. */
+export function writeFeed({
+  choice,
+  events,
+  ...rest
+}: FeedInput): ReturnType<typeof writeCalendar> {
+  const { quiet, reader } = choice;
+  return writeCalendar({ ...rest, events: chooseEvents(events, choice), quiet, reader });
 }

@@ -4,6 +4,7 @@ import { horizonOf } from "../engine/schedule/horizon.ts";
 import type { Garden } from "../engine/year.ts";
 import type { Plan } from "../garden/model/plan.ts";
 import { type YearReport, yearReport } from "../views/paper/year.ts";
+import { yearPage } from "../views/paper/year-page.ts";
 
 /** Which of the garden's plans is looked back on, at which instant [ms since 1970 UTC], and the day that is in the garden's zone. */
 export type ReviewRequest = {
@@ -22,4 +23,9 @@ export function reviewYear(garden: Garden, { plan, instant, today }: ReviewReque
   );
   const planned = buildYear({ ...garden, plans: undone, baseline }, horizon, {});
   return yearReport({ year, planned, plan, today });
+}
+
+/** The same as one page of HTML. */
+export function yearReviewPage(garden: Garden, request: ReviewRequest): string {
+  return yearPage(reviewYear(garden, request));
 }

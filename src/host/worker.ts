@@ -1,4 +1,4 @@
-import { buildBaseline, buildSchedule, horizonAt } from "../app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../app/build.ts";
 import { readPlanWithDoubts } from "../app/read-plan.ts";
 import { chooseEvents } from "../views/calendar/choose-events.ts";
 import { writeCalendar } from "../views/calendar/write.ts";

@@ -1,53 +1,60 @@
 import { describe, expect, test } from "vitest";
-import { horizonAt } from "../../src/app/feed.ts";
-import { startOf } from "../../src/base/days/instants.ts";
-import { gardenOf, isoDay, QUARRY, tellOf } from "../gardens.ts";
+import { type FeedChoice, feedName, writeFeed } from "../../src/app/feed.ts";
+import { planOf, QUARRY, tellOf } from "../gardens.ts";
 
-const on = "2027-01-01";
+const HOUSEHOLD: FeedChoice = {
+  of: "household",
+  kind: "sessions",
+  bed: null,
+  quiet: false,
+  reader: false,
+};
 
-test("a garden of two years has the horizon of its newest plan's clock", () => {
-  const garden = gardenOf(QUARRY, QUARRY.replace("year: 2027", "year: 2028"));
-  const at = startOf(isoDay("2028-03-05"), "America/Denver");
-  expect(horizonAt(garden, at).firstDay).toBe(isoDay("2027-09-01"));
+describe("a feed's name", () => {
+  const nameOf = (choice: Partial<FeedChoice>) =>
+    feedName([planOf(QUARRY)], { ...HOUSEHOLD, ...choice });
+
+  test("is the garden's, and behind it whose or which bed's it is", () => {
+    expect(nameOf({})).toBe("Quarry Lane");
+    expect(nameOf({ of: { person: "imre" } })).toBe("Quarry Lane: Imre");
+    expect(nameOf({ bed: "root-bed" })).toBe("Quarry Lane: Root bed");
+    expect(nameOf({ of: { person: "oda" }, bed: "root-bed" })).toBe("Quarry Lane: Oda, Root bed");
+  });
+
+  test("says what it holds beside the sessions where it is nobody's and no bed's", () => {
+    expect(nameOf({ kind: "tasks" })).toBe("Quarry Lane: all tasks");
+    expect(nameOf({ kind: "warnings" })).toBe("Quarry Lane: warnings");
+    expect(nameOf({ kind: "warnings", of: { person: "imre" } })).toBe("Quarry Lane: Imre");
+  });
+
+  test("names people and beds as the newest plan that has them does", () => {
+    const newer = planOf(
+      QUARRY.replaceAll("Root bed", "Roots").replace("year: 2027", "year: 2028"),
+    );
+    expect(feedName([newer, planOf(QUARRY)], { ...HOUSEHOLD, bed: "roots" })).toBe(
+      "Quarry Lane: Roots",
+    );
+    expect(feedName([newer, planOf(QUARRY)], { ...HOUSEHOLD, bed: "root-bed" })).toBe(
+      "Quarry Lane: Root bed",
+    );
+  });
 });
 
-describe("what is shown", () => {
-  test("begins with the horizon's first day and leaves nothing out after it", () => {
-    const told = tellOf(QUARRY, { on: "2028-02-10" });
-    const shown = told.events.flatMap((event) => (event.kind === "season" ? [] : [event.day]));
-    expect(Math.min(...shown)).toBeGreaterThanOrEqual(isoDay("2027-08-01"));
-    expect(told.scheduled.length).toBe(tellOf(QUARRY, { on }).scheduled.length);
-  });
-
-  test("is the season's own line alone once all is past", () => {
-    const told = tellOf(QUARRY, { on: "2030-02-10" });
-    expect(told.events.map((event) => event.kind)).toEqual(["season"]);
-  });
-});
-
-describe("what is kept of a telling", () => {
-  const told = tellOf(QUARRY, { on });
-
-  test("is every task with its day, window and people", () => {
-    expect(Object.keys(told.publishedState)).toHaveLength(told.scheduled.length);
-    const { day, window, people } = told.scheduled[0] ?? { day: 0, window: null, people: [] };
-    const id = told.scheduled[0]?.task.id ?? "";
-    expect(told.publishedState[id]).toMatchObject({ day, window, people });
-  });
-
-  test("marks as leads those tasks alone that gave an event its name", () => {
-    const keys = new Set(told.events.map((event) => event.key));
-    for (const [id, { lead }] of Object.entries(told.publishedState))
-      expect(lead, id).toBe(keys.has(id));
-  });
-
-  test("and told again with, changes nothing", () => {
-    const again = tellOf(QUARRY, { on, standing: told.publishedState });
-    expect(again.publishedState).toEqual(told.publishedState);
-    expect(again.events).toEqual(told.events);
-  });
-
-  test("is plain JSON", () => {
-    expect(JSON.parse(JSON.stringify(told.publishedState))).toEqual(told.publishedState);
-  });
+test("a feed is written of the events that its choice shows", () => {
+  const { events } = tellOf(QUARRY, { on: "2027-05-08" });
+  const write = (choice: FeedChoice) =>
+    writeFeed({
+      garden: "quarry-lane",
+      name: "Quarry Lane",
+      events,
+      choice,
+      link: null,
+      cause: 0,
+      ledger: null,
+    });
+  const [all, warnings] = [write(HOUSEHOLD), write({ ...HOUSEHOLD, kind: "warnings" })];
+  expect(Object.keys(all.ledger.entries).length).toBeGreaterThan(
+    Object.keys(warnings.ledger.entries).length,
+  );
+  expect(write({ ...HOUSEHOLD, quiet: true }).text).not.toContain("BEGIN:VALARM");
 });

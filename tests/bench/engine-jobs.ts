@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { buildBaseline, buildSchedule, type Garden, horizonAt } from "../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, type Garden, horizonAt } from "../../src/app/build.ts";
 import { readPlanWithDoubts } from "../../src/app/read-plan.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import { scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";

@@ -1,7 +1,7 @@
 import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test";
 import { env } from "cloudflare:workers";
 import { expect, test } from "vitest";
-import { buildBaseline, buildSchedule, horizonAt } from "../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../../src/app/build.ts";
 import { readPlanWithDoubts } from "../../src/app/read-plan.ts";
 import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
 import type { Role } from "../../src/host/links/segment.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { type Day, plus } from "../../src/base/days/day.ts";
 import { startOf } from "../../src/base/days/instants.ts";
 import { buildBaseline, buildYear } from "../../src/engine/build.ts";

@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { describe, expect, test } from "vitest";
-import { horizonAt } from "../../src/app/feed.ts";
+import { horizonAt } from "../../src/app/build.ts";
 import { drawnFor } from "../depth.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";
 import { bytesOf, dawn } from "./feeds.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { plus } from "../../src/base/days/day.ts";
 import type { Person, Plan } from "../../src/garden/model/plan.ts";
 import { IMRE, ODA, personOf } from "../engine/schedule/given.ts";

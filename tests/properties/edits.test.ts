@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { chooseEvents } from "../../src/views/calendar/choose-events.ts";
 import { uidOf } from "../../src/views/calendar/uid.ts";
 import { drawnFor, samples } from "../depth.ts";

@@ -1,4 +1,4 @@
-import { buildSchedule, type Garden, horizonAt, type Schedule } from "../../src/app/feed.ts";
+import { buildSchedule, type Garden, horizonAt, type Schedule } from "../../src/app/build.ts";
 import { startOf } from "../../src/base/days/instants.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
 import { chooseEvents, type FeedChoice } from "../../src/views/calendar/choose-events.ts";

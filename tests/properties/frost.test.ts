@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { buildSchedule, horizonAt } from "../../src/app/feed.ts";
+import { buildSchedule, horizonAt } from "../../src/app/build.ts";
 import { type Day, plus } from "../../src/base/days/day.ts";
 import { startOf } from "../../src/base/days/instants.ts";
 import type { Task } from "../../src/engine/practices/task.ts";

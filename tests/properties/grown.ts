@@ -1,4 +1,4 @@
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { cropFor } from "../../src/crops/crops.ts";
 import { climateOf } from "../../src/engine/climate/climate.ts";
 import { type Anchor, anchorKey } from "../../src/engine/growth/anchors.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { type Day, isoOf, plus } from "../../src/base/days/day.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
 import type { Ledger } from "../../src/views/calendar/ledger.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 import { DEPTH, drawnFor, samples } from "../depth.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";

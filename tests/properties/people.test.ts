@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { plus } from "../../src/base/days/day.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import type { Absence, Hours, Person, Plan } from "../../src/garden/model/plan.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Schedule } from "../../src/app/feed.ts";
+import type { Schedule } from "../../src/app/build.ts";
 import { midway } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
 import { seasonDoubts } from "../../src/engine/doubts/season.ts";

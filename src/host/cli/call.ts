@@ -1,12 +1,18 @@
-import { buildSchedule, type Garden, horizonAt, type Schedule } from "../../app/feed.ts";
+import {
+  buildSchedule,
+  buildYear,
+  type Garden,
+  horizonAt,
+  newestPlan,
+  type PublishedState,
+  type Schedule,
+  todayIn,
+  type Year,
+} from "../../app/build.ts";
+import { type Plan, sayProblem } from "../../app/check.ts";
 import { type Day, dayFromIso } from "../../base/days/day.ts";
-import { dayAt, startOf } from "../../base/days/instants.ts";
-import { sayProblem } from "../../base/problems/problem.ts";
-import { buildYear } from "../../engine/build.ts";
-import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
-import type { Year } from "../../engine/year.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { readGarden } from "./files.ts";
+import { startOf } from "../../base/days/instants.ts";
+import { readFiles } from "./files.ts";
 
 /** Where a run of the command line writes, and what it reaches the world by: the clock [ms since 1970 UTC] and the network. */
 export type Terminal = {
@@ -81,13 +87,11 @@ export type LoadedGarden = {
 export function load({ rest, terminal }: Call): LoadedGarden | null {
   const [path] = rest;
   if (path === undefined) throw new WrongUsage("which plan?");
-  const read = readGarden(path);
-  for (const problem of read.problems) terminal.err(`${sayProblem(problem)}\n`);
-  const [first, ...others] = read.requested;
-  const newest = read.garden?.plans[read.garden.plans.length - 1];
-  return read.garden && first && newest
-    ? { garden: read.garden, requestedPlans: [first, ...others], newest }
-    : null;
+  const { garden, requested, problems } = readFiles(path);
+  for (const problem of problems) terminal.err(`${sayProblem(problem)}\n`);
+  const [first, ...others] = requested;
+  if (!garden || !first) return null;
+  return { garden, requestedPlans: [first, ...others], newest: newestPlan(garden.plans) };
 }
 
 /** Throws a wrong usage where more words were given than a command takes. */
@@ -98,32 +102,30 @@ export function rejectExtraWords(most: number, { rest }: Call): void {
 /** The day the caller says is today, or the clock's in the garden's zone, and its instant [ms since 1970 UTC]. */
 export function today(
   { options, terminal }: Call,
-  { newest }: LoadedGarden,
+  { garden, newest }: LoadedGarden,
 ): { readonly day: Day; readonly instant: number } {
-  const { clock } = newest.site;
-  if (options.on === undefined)
-    return { day: dayAt(terminal.now(), clock), instant: terminal.now() };
+  if (options.on === undefined) {
+    const instant = terminal.now();
+    return { day: todayIn(garden, instant), instant };
+  }
   const day = dayFromIso(options.on);
   if (day === null) throw new WrongUsage(`--on ${options.on}: a day like 2027-05-08`);
-  return { day, instant: startOf(day, clock) };
+  return { day, instant: startOf(day, newest.site.clock) };
 }
 
-/** The garden told as of that day, after what was told before. */
+/** The garden's feeds as of that day, after what was published before. */
 export function buildScheduleOn(
   call: Call,
   loaded: LoadedGarden,
-  publishedState: PublishedState,
+  published: PublishedState,
 ): Schedule {
-  return buildSchedule(
-    loaded.garden,
-    horizonAt(loaded.garden, today(call, loaded).instant),
-    publishedState,
-  );
+  const { garden } = loaded;
+  return buildSchedule(garden, horizonAt(garden, today(call, loaded).instant), published);
 }
 
-/** The garden's year as of that day, nothing published before; without what is usual here, which costs as much again and moves no day. */
+/** The garden's year as of that day, nothing published before. */
 export function yearOn(call: Call, loaded: LoadedGarden): Year {
-  const garden = { ...loaded.garden, baseline: {} };
+  const { garden } = loaded;
   return buildYear(garden, horizonAt(garden, today(call, loaded).instant), {});
 }
 

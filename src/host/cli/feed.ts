@@ -1,9 +1,14 @@
 import { readFileSync, renameSync, writeFileSync } from "node:fs";
-import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { chooseEvents, type FeedChoice } from "../../views/calendar/choose-events.ts";
-import { type Ledger, readLedger, type StoredLedger } from "../../views/calendar/ledger.ts";
-import { writeCalendar } from "../../views/calendar/write.ts";
+import type { PublishedState } from "../../app/build.ts";
+import type { Plan } from "../../app/check.ts";
+import {
+  type FeedChoice,
+  feedName,
+  type Ledger,
+  readLedger,
+  type StoredLedger,
+  writeFeed,
+} from "../../app/feed.ts";
 import {
   buildScheduleOn,
   type Call,
@@ -51,12 +56,12 @@ function run(call: Call): Exit {
   const choice = choiceOf(options, loaded.garden.plans);
   const ledgerFile = readLedgerFile(options.ledger);
   const schedule = buildScheduleOn(call, loaded, ledgerFile.standing);
-  const calendar = writeCalendar({
-    garden: loaded.garden.id,
-    name: nameOf(loaded.newest, choice),
-    events: chooseEvents(schedule.events, choice),
-    quiet: choice.quiet,
-    reader: false,
+  const { id, plans } = loaded.garden;
+  const calendar = writeFeed({
+    garden: id,
+    name: feedName(plans.toReversed(), choice),
+    choice,
+    events: schedule.events,
     link: null,
     cause: today(call, loaded).instant,
     ledger: ledgerFile.ledger,
@@ -69,12 +74,6 @@ function run(call: Call): Exit {
       "This file is for a single import: without --ledger a calendar cannot tell later changes.\n",
     );
   return 0;
-}
-
-function nameOf(plan: Plan, choice: FeedChoice): string {
-  const key = choice.of === "household" ? null : choice.of.person;
-  const person = plan.people.find((each) => each.key === key)?.name;
-  return person === undefined ? plan.name : `${plan.name}: ${person}`;
 }
 
 function choiceOf(options: Options, plans: readonly Plan[]): FeedChoice {

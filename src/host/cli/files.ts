@@ -1,26 +1,16 @@
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import type { Garden } from "../../app/feed.ts";
-import { type Problem, sortProblems } from "../../base/problems/problem.ts";
-import { doubtsOf } from "../../engine/doubts/doubts.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { readPlan } from "../../garden/plan/read.ts";
-import { problemsBetweenYears } from "../../garden/plan/years.ts";
+import type { Garden } from "../../app/build.ts";
+import { type Plan, type PlanText, type Problem, readGarden } from "../../app/check.ts";
 
 /** A year's file: four digits and .yaml. */
 const YEAR_FILE = /^\d{4}\.ya?ml$/;
 
 /** A plan's text with the texts of the files it may name, as reading and publishing want them. */
-export type PlanFile = {
-  readonly garden: string;
-  readonly file: string;
-  readonly year: number;
-  readonly text: string;
-  readonly beside: Readonly<Record<string, string>>;
-};
+export type PlanFile = Required<PlanText> & { readonly year: number };
 
-/** A garden read from its files; `asked` are the plans of the file or folder that was named; null with a problem in any. */
-export type GardenReading = {
+/** A garden read from its files, null with a problem in any; `requested` are the plans of the file or folder that was named. */
+export type FilesReading = {
   readonly garden: Garden | null;
   readonly requested: readonly Plan[];
   readonly problems: readonly Problem[];
@@ -46,7 +36,7 @@ export function planFiles(folder: string): readonly PlanFile[] {
     }));
 }
 
-function missingGarden(path: string, is: string): GardenReading {
+function missingGarden(path: string, is: string): FilesReading {
   const at = { file: path, line: 1, column: 1 };
   const shouldBe = "name a year's file like plans/quarry-lane/2027.yaml, or its folder";
   return {
@@ -57,23 +47,14 @@ function missingGarden(path: string, is: string): GardenReading {
 }
 
 /** The garden of a year's file or of a folder: its neighbouring years are read for what runs over from one to the next. */
-export function readGarden(path: string): GardenReading {
+export function readFiles(path: string): FilesReading {
   if (!existsSync(path)) return missingGarden(path, "there is no such file or folder");
   const folder = statSync(path).isDirectory();
   const files = folder ? planFiles(path) : withSiblingFiles(path);
   if (files.length === 0) return missingGarden(path, "there is no year's file in it");
-  const read = files.map((file) => readPlan(file.text, file));
-  const plans = read.flatMap(({ plan }) => plan ?? []);
-  const whole = plans.length === files.length;
-  const problems = sortProblems([
-    ...read.flatMap((each) => each.problems),
-    ...(whole
-      ? [...doubtsOf(plans), ...problemsBetweenYears(plans)]
-      : plans.flatMap((plan) => doubtsOf([plan]))),
-  ]);
-  const sound = whole && problems.every((problem) => problem.weight === "doubt");
+  const { garden, plans, problems } = readGarden(files);
   const requested = folder ? plans : plans.filter((plan) => resolve(plan.file) === resolve(path));
-  return { garden: sound ? { id: files[0]?.garden ?? "", plans } : null, requested, problems };
+  return { garden, requested, problems };
 }
 
 /** A plan's own file, whatever its name, and the year files beside it. */

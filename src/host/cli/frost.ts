@@ -1,8 +1,6 @@
+import { type FrostTonightText, frostNight } from "../../app/frost.ts";
 import { isoOf } from "../../base/days/day.ts";
-import type { Measures } from "../../base/quantities/quantity.ts";
 import { temperatureFrom } from "../../base/quantities/read.ts";
-import { type FrostTonight, frostTonight } from "../../engine/beds/frost-tonight.ts";
-import { frostTonightText } from "../../views/events/frost-tonight.ts";
 import {
   type Call,
   type Command,
@@ -22,17 +20,17 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const low = temperatureFrom(lowText, loaded.newest.measures);
   if (low === null) throw new WrongUsage(`--low ${lowText}: ${LIKE}`);
-  const report = frostTonight(yearOn(call, loaded), today(call, loaded).day, low.si);
+  const { day } = today(call, loaded);
+  const { report, text } = frostNight(yearOn(call, loaded), day, low.si);
   const { out } = call.terminal;
   if (call.options.json) out(`${JSON.stringify({ ...report, day: isoOf(report.day) }, null, 2)}\n`);
-  else out(formatFrostReport(report, loaded.newest.measures));
+  else out(formatFrostText(text));
   return 0;
 }
 
 const LIKE = "tonight's low by the forecast, like 29, 29 °F or -2 °C";
 
-function formatFrostReport(report: FrostTonight, measures: Measures): string {
-  const { head, sections, foot } = frostTonightText(report, measures);
+function formatFrostText({ head, sections, foot }: FrostTonightText): string {
   const parts = [
     head,
     ...sections.map(({ name, lines }) => [name, ...lines.map((line) => `  ${line}`)]),

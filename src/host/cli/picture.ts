@@ -1,8 +1,8 @@
+import { planOn } from "../../app/build.ts";
+import type { Plan } from "../../app/check.ts";
+import { type PictureForm, type PictureSubject, picture } from "../../app/picture.ts";
+import type { Day } from "../../base/days/day.ts";
 import { joinWords } from "../../base/text/words.ts";
-import { planOn } from "../../engine/schedule/horizon.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { drawPicture } from "../../views/pictures/picture.ts";
-import type { PictureForm, PictureSubject } from "../../views/pictures/sketch.ts";
 import {
   type Call,
   type Command,
@@ -27,7 +27,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const { day } = today(call, loaded);
   const plan = planIn(loaded, call.options, day);
-  call.terminal.out(drawPicture(subject, { year: yearOn(call, loaded), plan, today: day, form }));
+  call.terminal.out(picture(yearOn(call, loaded), subject, { plan, today: day, form }));
   return 0;
 }
 
@@ -39,11 +39,7 @@ function oneOf<T extends string>(all: readonly T[], option: string, value: strin
 }
 
 /** The plan of the year asked for, else the one whose season today lies in, of those that were named. */
-function planIn(
-  { requestedPlans }: LoadedGarden,
-  { year }: Options,
-  day: Parameters<typeof planOn>[1],
-): Plan {
+function planIn({ requestedPlans }: LoadedGarden, { year }: Options, day: Day): Plan {
   if (year === undefined) return planOn(requestedPlans, day);
   const plan = requestedPlans.find((each) => String(each.year) === year);
   if (!plan)

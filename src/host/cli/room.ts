@@ -1,9 +1,8 @@
+import type { Plan } from "../../app/check.ts";
+import { type BedSpace, bedRoom, type RoomText } from "../../app/room.ts";
 import { isoOf } from "../../base/days/day.ts";
 import { nearest } from "../../base/text/nearest.ts";
 import { joinWords } from "../../base/text/words.ts";
-import { type BedSpace, roomIn } from "../../engine/beds/room.ts";
-import type { Bed } from "../../garden/model/plan.ts";
-import { type RoomText, roomText } from "../../views/events/room.ts";
 import {
   type Call,
   type Command,
@@ -23,15 +22,18 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const beds = loaded.garden.plans.flatMap((plan) => plan.beds);
   const bed = findBed(beds, bedName);
-  const room = bed && roomIn(yearOn(call, loaded), bed.key, today(call, loaded).day);
+  const { day } = today(call, loaded);
+  const room = bed && bedRoom(yearOn(call, loaded), bed.key, day);
   if (!room) {
     call.terminal.err(`sowbell: ${noBed(beds, bedName)}\n`);
     return 1;
   }
-  const text = json ? asJson(room) : formatRoomReport(roomText(room, loaded.newest.measures));
+  const text = json ? asJson(room.space) : formatRoomText(room.text);
   call.terminal.out(`${text}\n`);
   return 0;
 }
+
+type Bed = Plan["beds"][number];
 
 const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLowerCase();
 
@@ -59,7 +61,7 @@ function asJson(room: BedSpace): string {
 /** Letters to a line of a terminal. */
 const WIDE = 96;
 
-function formatRoomReport({ head, sections }: RoomText): string {
+function formatRoomText({ head, sections }: RoomText): string {
   const paragraphs = sections.map(({ name, lines }) =>
     [name, ...lines.flatMap((line) => wrapLine(line))].join("\n"),
   );

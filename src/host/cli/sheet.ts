@@ -1,7 +1,6 @@
 import { writeFileSync } from "node:fs";
+import { month } from "../../app/month.ts";
 import { type Day, dayFromIso, monthStart } from "../../base/days/day.ts";
-import { monthSheet } from "../../views/paper/month.ts";
-import { monthPage } from "../../views/paper/month-page.ts";
 import {
   buildScheduleOn,
   type Call,
@@ -18,14 +17,14 @@ function run(call: Call): Exit {
   rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
-  const { plans } = loaded.garden;
   const { day } = today(call, loaded);
-  const month = monthAsked(call.options.month, day);
   const whose = call.options.for ?? "household";
-  const person = whose === "household" ? null : personNamed(whose, plans);
-  const { scheduled, events } = buildScheduleOn(call, loaded, {});
-  const sheet = monthSheet({ plans, scheduled: scheduled, events, month, today: day, person });
-  return deliver(call, monthPage(sheet));
+  const request = {
+    month: monthAsked(call.options.month, day),
+    person: whose === "household" ? null : personNamed(whose, loaded.garden.plans),
+    today: day,
+  };
+  return deliver(call, month(buildScheduleOn(call, loaded, {}), request));
 }
 
 function monthAsked(monthText: string | undefined, day: Day): Day {

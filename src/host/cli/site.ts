@@ -1,18 +1,13 @@
 import { readFileSync, statSync } from "node:fs";
 import { basename } from "node:path";
-import { type Problem, sayProblem } from "../../base/problems/problem.ts";
-import type { RowFilter } from "../../garden/station/columns.ts";
-import { reportOn } from "../../garden/station/report.ts";
-import { readStation, type Station, type StationRequest } from "../../garden/station/station.ts";
-import { wrong } from "../../garden/station/table.ts";
-import { fileUnitFrom } from "../../garden/station/units.ts";
-import { frozenThrough, unlikelyIn } from "../../garden/station/unlikely.ts";
+import { type Problem, sayProblem } from "../../app/check.ts";
 import {
-  figuresOf,
-  monthsMissing,
-  type SiteFigures,
-  weatherFile,
-} from "../../garden/station/weather-file.ts";
+  fileUnitFrom,
+  type RowFilter,
+  type StationRequest,
+  siteWeather,
+  wrong,
+} from "../../app/site.ts";
 import {
   type Call,
   type Command,
@@ -73,15 +68,6 @@ function askedOf(file: string, options: Options): StationRequest {
   return { file, columns, where: whereOf(options), unit: unitOf(options) };
 }
 
-/** What keeps a station's figures from being written. */
-function stopping(station: Station, { months }: SiteFigures, file: string): Problem | null {
-  const missing = monthsMissing(months);
-  if (missing.length === 0) return frozenThrough(station, file);
-  const is = `No year has four days in five of ${missing.length === 12 ? "any month" : missing.join(", ")}`;
-  const at = { file, line: 1, column: 1 };
-  return wrong("month-missing", at, is, "Give a record with every month in it");
-}
-
 function fail(problems: readonly Problem[], { terminal }: Call): Exit {
   for (const problem of problems) terminal.err(`${sayProblem(problem)}\n`);
   return 1;
@@ -96,15 +82,13 @@ function run(call: Call): Exit {
   const asked = askedOf(file, options);
   const text = textOf(file);
   if (typeof text !== "string") return fail([text], call);
-  const { station, problems } = readStation(text, asked);
-  if (!station) return fail(problems, call);
-  const figures = figuresOf(station, given);
-  const stop = stopping(station, figures, file);
-  const report = stop === null ? reportOn(station, figures, given) : [];
-  const odd = stop?.code === "month-missing" ? [] : unlikelyIn(station, figures);
-  for (const line of [...report, ...odd]) terminal.err(`${line}\n`);
-  if (stop !== null) return fail([stop], call);
-  terminal.out(weatherFile(station, figures, basename(file)));
+  const { weather, notes, problems } = siteWeather(text, asked, {
+    name: basename(file),
+    latitude: given,
+  });
+  for (const line of notes) terminal.err(`${line}\n`);
+  if (weather === null) return fail(problems, call);
+  terminal.out(weather);
   return 0;
 }
 

@@ -1,118 +1,23 @@
-import { type Day, isoOf, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
-import { isoWithOffset, sayMinute } from "../../base/days/instants.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { planOfTask } from "../../engine/schedule/year-of.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { isAskedAbout } from "../../views/events/open.ts";
-import { sayPart, sayWeekday, voiceOf } from "../../views/events/sentences.ts";
-import { seasonText, textOf } from "../../views/events/texts.ts";
-import { titleOf } from "../../views/events/titles.ts";
+import { morningList, tasksAsJson } from "../../app/tasks.ts";
 import {
-  buildScheduleOn,
   type Call,
   type Command,
   type Exit,
-  type LoadedGarden,
   load,
   rejectExtraWords,
   today,
+  yearOn,
 } from "./call.ts";
-
-const byDay = (a: ScheduledTask, b: ScheduledTask) =>
-  a.day - b.day || (a.task.id < b.task.id ? -1 : 1);
 
 function run(call: Call): Exit {
   rejectExtraWords(1, call);
   const loaded = load(call);
   if (!loaded) return 1;
-  const years = loaded.requestedPlans.map((plan) => `${plan.year}/`);
-  const tasks = buildScheduleOn(call, loaded, {})
-    .scheduled.filter(({ task }) => years.some((year) => task.id.startsWith(year)))
-    .sort(byDay);
-  if (call.options.json) {
-    const all = tasks.map((each) => asJson(each, planOfTask(each.task.id, loaded.garden.plans)));
-    call.terminal.out(`${JSON.stringify(all, null, 2)}\n`);
-    return 0;
-  }
-  for (const line of morningList(tasks, loaded, today(call, loaded).day))
-    call.terminal.out(`${line}\n`);
+  const { out } = call.terminal;
+  const [year, plans] = [yearOn(call, loaded), loaded.requestedPlans];
+  if (call.options.json) out(`${JSON.stringify(tasksAsJson(year, plans), null, 2)}\n`);
+  else for (const line of morningList(year, plans, today(call, loaded).day)) out(`${line}\n`);
   return 0;
-}
-
-/** Days that the list calls the week ahead, today left out. */
-const AHEAD_DAYS = 6;
-
-/** The morning's list: today with minutes and last good days, what is still open, the week ahead, and all that comes later. */
-function morningList(
-  tasks: readonly ScheduledTask[],
-  { garden, newest }: LoadedGarden,
-  day: Day,
-): readonly string[] {
-  const between = (from: Day, to: Day | null) =>
-    tasks.filter((each) => each.day >= from && (to === null || each.day <= to));
-  const plan = (each: ScheduledTask) => planOfTask(each.task.id, garden.plans);
-  const now = between(day, day).map((each) => [
-    asLine(each, plan(each)),
-    ...details(each, plan(each)),
-  ]);
-  const open = tasks.filter((each) => isAskedAbout(each, newest, day));
-  const lines = (some: readonly ScheduledTask[]) => some.map((each) => asLine(each, plan(each)));
-  return [
-    ...under(`Today, ${sayWeekday(day)}`, now.length > 0 ? now.flat() : ["Nothing is due."]),
-    ...under("Still open", lines(open)),
-    ...under("The week ahead", lines(between(plus(day, 1), plus(day, AHEAD_DAYS)))),
-    ...under("Later", lines(between(plus(day, AHEAD_DAYS + 1), null))),
-  ];
-}
-
-const under = (head: string, lines: readonly string[]) =>
-  lines.length === 0 ? [] : [head, ...lines, ""];
-
-/** What the morning needs of a job of today: how, the sign, how long, and till when it may wait. */
-function details(scheduled: ScheduledTask, plan: Plan): readonly string[] {
-  const { task, done, at } = scheduled;
-  const minutes = task.rhythm === "session" && !done ? `About ${task.minutes} min.` : "";
-  const hour = at && !done ? `From ${sayMinute(at.from)}.` : "";
-  const text = textOf(scheduled, voiceOf(plan, "household")).split("\n");
-  return [minutes, hour, ...text].filter((line) => line !== "").map((line) => `    ${line}`);
-}
-
-/** `Sat 8 May 2027  Thin beets, Root bed (Imre)  2027/beet/thin/1`. */
-function asLine(scheduled: ScheduledTask, plan: Plan): string {
-  const who = scheduled.people.map(voiceOf(plan, "household").nameOf).join(", ");
-  const weekday = (WEEKDAYS[weekdayOf(scheduled.day) - 1] ?? "").slice(0, 3);
-  const day = `${weekday} ${sayDay(scheduled.day, true)}`.padEnd(17);
-  return `${day} ${titleOf([scheduled], plan)}${who === "" ? "" : ` (${who})`}  ${scheduled.task.id}`;
-}
-
-/** One task as `--json` gives it: days ISO, hours local with their offset, names as the plan has them. */
-function asJson(scheduled: ScheduledTask, plan: Plan): Record<string, unknown> {
-  const { task, window, at, day, usual } = scheduled;
-  const voice = voiceOf(plan, "household");
-  return {
-    id: task.id,
-    subject: task.subject.kind,
-    planting: task.subject.kind === "planting" ? task.subject.key : null,
-    crop: task.crop,
-    bed: task.bed,
-    practice: task.practice,
-    step: task.step,
-    title: titleOf([scheduled], plan),
-    text: textOf(scheduled, voice),
-    why: [sayPart(task.say, "why", voice), seasonText(scheduled)].filter(Boolean).join(" "),
-    harm: task.harm,
-    rhythm: task.rhythm,
-    certainty: task.certainty,
-    earliest: isoOf(window.earliest),
-    due: isoOf(window.due),
-    latest: isoOf(window.latest),
-    usual: usual === null ? null : isoOf(usual),
-    day: isoOf(day),
-    people: scheduled.people.map(voice.nameOf),
-    minutes: task.minutes,
-    starts: at ? isoWithOffset(day, at.from, plan.site.clock) : null,
-    ends: at ? isoWithOffset(day, at.to, plan.site.clock) : null,
-  };
 }
 
 /** `tasks PLAN [--json] [--on DAY]`: each job on its day; as a morning's list from today on, as JSON all of them in day order. */

@@ -1,6 +1,5 @@
-import { reviewYear } from "../../app/year-review.ts";
-import { planOn } from "../../engine/schedule/horizon.ts";
-import { yearPage } from "../../views/paper/year-page.ts";
+import { planOn } from "../../app/build.ts";
+import { yearReviewPage } from "../../app/year-review.ts";
 import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
 
@@ -10,7 +9,7 @@ function run(call: Call): Exit {
   if (!loaded) return 1;
   const { day, instant } = today(call, loaded);
   const plan = planOn(loaded.requestedPlans, day);
-  return deliver(call, yearPage(reviewYear(loaded.garden, { plan, instant, today: day })));
+  return deliver(call, yearReviewPage(loaded.garden, { plan, instant, today: day }));
 }
 
 /** `year PLAN`: the year looked back on, as one page of HTML. */

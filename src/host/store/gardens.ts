@@ -1,4 +1,4 @@
-import type { Baseline, Garden } from "../../app/feed.ts";
+import type { Baseline, Garden } from "../../app/build.ts";
 import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
 import type { Event } from "../../views/events/event.ts";
 import { type FormerTasks, updateFormerTasks } from "../../views/events/former-tasks.ts";

@@ -1,4 +1,4 @@
-import type { Baseline, Garden, Horizon, Schedule } from "../../app/feed.ts";
+import type { Baseline, Garden, Horizon, Schedule } from "../../app/build.ts";
 import type { Problem } from "../../base/problems/problem.ts";
 import type { PublishedState } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";

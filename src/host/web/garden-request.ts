@@ -1,4 +1,4 @@
-import type { Schedule } from "../../app/feed.ts";
+import type { Schedule } from "../../app/build.ts";
 import type { Day } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
 import { pathOf } from "../links/mac.ts";

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import type { Baseline } from "../../app/feed.ts";
+import type { Baseline } from "../../app/build.ts";
 import type { Event } from "../../views/events/event.ts";
 import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";

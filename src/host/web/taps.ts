@@ -1,51 +1,25 @@
 import { sayDay } from "../../base/days/day.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { isAnswer, type TaskAnswer, UNDO } from "../../garden/diary/answers.ts";
+import { isAnswer, UNDO } from "../../garden/diary/answers.ts";
+import { type Answer, answersTo } from "../../views/answers.ts";
 import { addAnswer, type StoredLine } from "../store/diary.ts";
 import { plain } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { buildScheduleNow, type GardenRequest, todayIn } from "./garden-request.ts";
 
-/** One answer that a page offers to a task: the words on it, and what is written down. */
-export type Tap = { readonly words: string; readonly says: string };
-
 /** What a page offers to a task: its id, what was said of it already, and the answers that are left. */
 export type Taps = {
   readonly task: string;
   readonly said: string | null;
-  readonly taps: readonly Tap[];
+  readonly taps: readonly Answer[];
 };
 
-/** How one says that a job is done, and that it is not yet time, in the words of the job. */
-const WORDS: Readonly<Record<string, readonly [string, string]>> = {
-  "sow indoors": ["Sown today", "Not yet"],
-  "sow outdoors": ["Sown today", "Too cold or wet yet"],
-  "winter-sow": ["Sown today", "Not yet"],
-  repeat: ["Sown today", "Not yet"],
-  plant: ["Planted today", "Too cold or wet yet"],
-  "set out": ["Out today", "Too cold yet"],
-  thin: ["Thinned today", "Not tall enough yet"],
-  weed: ["Weeded today", "Not yet"],
-  hill: ["Hilled today", "Not tall enough yet"],
-  harvest: ["Picked today", "Not ripe yet"],
-  water: ["Watered", "Not yet"],
-  "things to have": ["Got it", "Not yet"],
-};
-
-const tap = (says: TaskAnswer, words: string): Tap => ({ words, says });
-
-/** The answers to one task: done, not yet, left this year, and under a board that green shows; of what is done, its undoing alone. */
+/** The answers to one task; of what is done, its undoing alone. */
 export function tapsOf({ task, done }: ScheduledTask, nameOf: (person: string) => string): Taps {
-  const [yes, notYet] = WORDS[task.practice] ?? ["Done today", "Not yet"];
-  if (done) {
-    const by = done.by === null ? "" : `, ${nameOf(done.by)}`;
-    const said = `Done ${sayDay(done.day)}${by}.`;
-    return { task: task.id, said, taps: [{ words: "Undo", says: `${UNDO}done` }] };
-  }
-  const green = task.practice === "board" ? [tap("up", "I see green")] : [];
-  const leave = task.sets === null ? [tap("left this year", "Leave it this year")] : [];
-  const taps = [...green, tap("done", yes), tap("not yet", notYet), ...leave];
-  return { task: task.id, said: null, taps };
+  if (!done) return { task: task.id, said: null, taps: answersTo(task) };
+  const by = done.by === null ? "" : `, ${nameOf(done.by)}`;
+  const said = `Done ${sayDay(done.day)}${by}.`;
+  return { task: task.id, said, taps: [{ words: "Undo", says: `${UNDO}done` }] };
 }
 
 /** For a job that is off the list since somebody left it this year, the way to have it back; null for any other. */

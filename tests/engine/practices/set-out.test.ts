@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { buildSchedule, horizonAt } from "../../../src/app/feed.ts";
+import { buildSchedule, horizonAt } from "../../../src/app/build.ts";
 import { isoOf, plus } from "../../../src/base/days/day.ts";
 import { lastFrostAt } from "../../../src/engine/climate/frost.ts";
 import { STOP_DAYS } from "../../../src/engine/growth/stopping.ts";

@@ -1,12 +1,12 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { planFiles, readGarden } from "../../../src/host/cli/files.ts";
+import { planFiles, readFiles } from "../../../src/host/cli/files.ts";
 import { folderOf } from "./terminal.ts";
 
 const year = (number: number, crops = "  - carrot\n") =>
   `garden: Small\nyear: ${number}\nplace:\n  clock: America/Denver\n  last frost: about 6 May\n  first frost: about 2 Oct\ncrops:\n${crops}`;
-const codes = (read: ReturnType<typeof readGarden>) => read.problems.map(({ code }) => code);
+const codes = (read: ReturnType<typeof readFiles>) => read.problems.map(({ code }) => code);
 
 describe("the files of a garden's folder", () => {
   const folder = () =>
@@ -41,14 +41,14 @@ describe("a garden read from a folder", () => {
       garden,
       requested: asked,
       problems,
-    } = readGarden(folderOf({ "2027.yaml": year(2027), "2028.yaml": year(2028) }));
+    } = readFiles(folderOf({ "2027.yaml": year(2027), "2028.yaml": year(2028) }));
     expect(problems).toEqual([]);
     expect(garden?.plans.map((plan) => plan.year)).toEqual([2027, 2028]);
     expect(asked).toEqual(garden?.plans);
   });
 
   test("is none where one year has a problem, which is told with its file", () => {
-    const read = readGarden(
+    const read = readFiles(
       folderOf({ "2027.yaml": year(2027), "2028.yaml": year(2028, "  - carrot: 3 rose\n") }),
     );
     expect(read.garden).toBeNull();
@@ -56,14 +56,14 @@ describe("a garden read from a folder", () => {
   });
 
   test("is none where the folder holds no year", () => {
-    expect(codes(readGarden(folderOf({ "weather.yaml": "" })))).toEqual(["no-plan"]);
+    expect(codes(readFiles(folderOf({ "weather.yaml": "" })))).toEqual(["no-plan"]);
   });
 });
 
 describe("a garden read from one year's file", () => {
   test("has the neighbouring years too, and only that one was asked for", () => {
     const folder = folderOf({ "2027.yaml": year(2027), "2028.yaml": year(2028) });
-    const { garden, requested: asked } = readGarden(join(folder, "2028.yaml"));
+    const { garden, requested: asked } = readFiles(join(folder, "2028.yaml"));
     expect(garden?.plans.map((plan) => plan.year)).toEqual([2027, 2028]);
     expect(asked.map((plan) => plan.year)).toEqual([2028]);
   });
@@ -72,12 +72,12 @@ describe("a garden read from one year's file", () => {
     const folder = folderOf({ "2027.yaml": year(2027) });
     mkdirSync(join(folder, "tries"));
     writeFileSync(join(folder, "tries", "what-if.yaml"), year(2027, "  - beet\n"));
-    const { garden, requested: asked } = readGarden(join(folder, "tries", "what-if.yaml"));
+    const { garden, requested: asked } = readFiles(join(folder, "tries", "what-if.yaml"));
     expect(garden?.id).toBe("tries");
     expect(asked[0]?.plantings[0]?.crop).toBe("beet");
   });
 
   test("is none where there is no such file", () => {
-    expect(codes(readGarden(join(folderOf({}), "2027.yaml")))).toEqual(["no-plan"]);
+    expect(codes(readFiles(join(folderOf({}), "2027.yaml")))).toEqual(["no-plan"]);
   });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { buildSchedule, horizonAt } from "../../../src/app/feed.ts";
+import { buildSchedule, horizonAt } from "../../../src/app/build.ts";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";

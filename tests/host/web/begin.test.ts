@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/build.ts";
 import { readPlanWithDoubts } from "../../../src/app/read-plan.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
 import type { AppContext } from "../../../src/host/web/app-context.ts";

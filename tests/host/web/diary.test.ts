@@ -1,6 +1,6 @@
 import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/feed.ts";
+import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/build.ts";
 import { readPlanWithDoubts } from "../../../src/app/read-plan.ts";
 import type { AppContext } from "../../../src/host/web/app-context.ts";
 import { ask, core, linkTo, publish, shellWith } from "./garden.ts";

@@ -1,0 +1,53 @@
+import type { Day } from "../base/days/day.ts";
+import { startOf } from "../base/days/instants.ts";
+import type { Garden } from "../engine/year.ts";
+import { type ParsedDiaryLine, parseDiaryLines } from "../garden/diary/parse.ts";
+import type { Plan } from "../garden/model/plan.ts";
+import { type Change, changesOf } from "../views/events/changes.ts";
+import {
+  buildSchedule,
+  horizonAt,
+  newestPlan,
+  type PublishedState,
+  type Schedule,
+} from "./build.ts";
+
+export type { Change } from "../views/events/changes.ts";
+
+/** What the diary has moved, done, brought and taken away since a day, that day with it, as of today, and why. */
+export function changesSince(
+  garden: Garden,
+  { since, today }: { readonly since: Day; readonly today: Day },
+): readonly Change[] {
+  const before = scheduleOn(garden, { on: since, until: (since - 1) as Day, published: {} });
+  const now = scheduleOn(garden, { on: today, until: today, published: before.publishedState });
+  return changesOf(
+    {
+      before: before.year.scheduled,
+      now: now.year.scheduled,
+      diaryLines: linesBetween(garden.plans, since, today),
+      since,
+    },
+    garden.plans,
+  );
+}
+
+/** On which day, with the diary until which, and after what was published. */
+type DiaryCut = { readonly on: Day; readonly until: Day; readonly published: PublishedState };
+
+function scheduleOn(garden: Garden, { on, until, published }: DiaryCut): Schedule {
+  const then = { ...garden, plans: garden.plans.map((plan) => upTo(plan, until)) };
+  const instant = startOf(on, newestPlan(garden.plans).site.clock);
+  return buildSchedule(then, horizonAt(then, instant), published);
+}
+
+/** The plan with its diary up to a day, that day with it. */
+const upTo = (plan: Plan, day: Day): Plan => ({
+  ...plan,
+  diary: plan.diary.filter((line) => line.day <= day),
+});
+
+/** Lines written in those days, both inclusive. */
+function linesBetween(plans: readonly Plan[], from: Day, to: Day): readonly ParsedDiaryLine[] {
+  return parseDiaryLines(plans).filter(({ line: { day } }) => day >= from && day <= to);
+}

@@ -1,0 +1,116 @@
+import { sayDay } from "../base/days/day.ts";
+import { type Problem, sortProblems } from "../base/problems/problem.ts";
+import { bedDoubts } from "../engine/beds/doubts.ts";
+import { buildYear } from "../engine/build.ts";
+import { doubtsOf } from "../engine/doubts/doubts.ts";
+import { horizonOf } from "../engine/schedule/horizon.ts";
+import type { Garden } from "../engine/year.ts";
+import { parseDiary, parseDiaryLines } from "../garden/diary/parse.ts";
+import { resolveConflicts } from "../garden/diary/resolve-conflicts.ts";
+import type { FilledDefault, Plan } from "../garden/model/plan.ts";
+import { type PlanSource, readPlan } from "../garden/plan/read.ts";
+import { problemsBetweenYears } from "../garden/plan/years.ts";
+
+export type { Problem } from "../base/problems/problem.ts";
+export { sayProblem } from "../base/problems/problem.ts";
+export type { Plan } from "../garden/model/plan.ts";
+
+/** A year's plan as it is written, and where that text comes from. */
+export type PlanText = PlanSource & { readonly text: string };
+
+/** Some years of one garden as they were read: the garden, null with a problem in any, every plan that could be read, and all that is to be said. */
+export type GardenReading = {
+  readonly garden: Garden | null;
+  readonly plans: readonly Plan[];
+  readonly problems: readonly Problem[];
+};
+
+/**
+ * Reads all years of one garden, in year order: problems and doubts of each text, of its season, and between the years, file
+ * by file. What its beds leave in doubt costs a build, and is asked for apart by `doubtsOfBeds`.
+ */
+export function readGarden(files: readonly PlanText[]): GardenReading {
+  const read = files.map((file) => readPlan(file.text, file));
+  const plans = read.flatMap(({ plan }) => plan ?? []);
+  const whole = plans.length === files.length;
+  const problems = sortProblems([
+    ...read.flatMap((each) => each.problems),
+    ...(whole ? doubtsBeforeBuild(plans) : plans.flatMap((plan) => doubtsOf([plan]))),
+  ]);
+  const sound = whole && problems.every(({ weight }) => weight === "doubt");
+  return { garden: sound ? { id: files[0]?.garden ?? "", plans } : null, plans, problems };
+}
+
+/** What is doubtful in plans and between them before anything is scheduled. */
+const doubtsBeforeBuild = (plans: readonly Plan[]): readonly Problem[] => [
+  ...doubtsOf(plans),
+  ...problemsBetweenYears(plans),
+];
+
+/** What a garden's beds leave in doubt once its years are built, file by file. It hangs on no day and on nothing published. */
+export function doubtsOfBeds({ id, plans }: Garden): readonly Problem[] {
+  return bedDoubts(buildYear({ id, plans, baseline: {} }, horizonOf(plans, 0), {}));
+}
+
+/** A text checked: its plan, null where it has a problem, and all that is to be said of it, by line. */
+export type PlanCheck = { readonly plan: Plan | null; readonly problems: readonly Problem[] };
+
+/**
+ * Checks one year's text among the other years of its garden, just as all files are checked together: its own problems and
+ * doubts, those of its season, those that other years raise at it, and what its beds leave in doubt.
+ */
+export function checkPlan(file: PlanText, others: readonly Plan[]): PlanCheck {
+  const { plan, problems } = readPlan(file.text, file);
+  if (plan === null) return { plan, problems };
+  const plans = [...others.filter(({ year }) => year !== plan.year), plan].sort(
+    (a, b) => a.year - b.year,
+  );
+  const doubts = [...doubtsBeforeBuild(plans), ...doubtsOfBeds({ id: plan.garden, plans })];
+  const own = doubts.filter(({ at }) => at.file === plan.file);
+  return { plan, problems: sortProblems([...problems, ...own]) };
+}
+
+/** What a check tells of a plan without a problem: what is in it, what was filled in, and what its diary says that moves nothing or cannot be so. */
+export type PlanReport = {
+  readonly file: string;
+  readonly plantings: number;
+  readonly beds: number;
+  readonly filled: readonly FilledDefault[];
+  /** Diary lines that were not understood, with the reason where they nearly were. */
+  readonly notes: readonly string[];
+  /** Diary lines that another puts right, or that cannot be so. */
+  readonly corrected: readonly string[];
+};
+
+/** The report of one of a garden's plans. */
+export function reportPlan(plan: Plan, { plans }: Pick<Garden, "plans">): PlanReport {
+  const { file, plantings, beds, filled } = plan;
+  return {
+    file,
+    plantings: plantings.length,
+    beds: beds.length,
+    filled,
+    notes: notesIn(plan, plans),
+    corrected: correctedIn(plan, plans),
+  };
+}
+
+function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
+  return parseDiary(plan.diary, plans).flatMap((observation) => {
+    if (observation.kind !== "note") return [];
+    const { day, text, why } = observation;
+    return [`${sayDay(day)}: ${text}${why === null ? "" : ` (${why})`}`];
+  });
+}
+
+function correctedIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
+  const read = parseDiaryLines(plans);
+  const { remarks } = resolveConflicts(
+    read.flatMap(({ observations }) => observations),
+    plans,
+  );
+  return remarks.flatMap(({ observation, is }) => {
+    const line = read.find(({ observations }) => observations.includes(observation))?.line;
+    return line?.at.file === plan.file ? [`${sayDay(line.day)}: ${line.text} (${is})`] : [];
+  });
+}

@@ -1,0 +1,5 @@
+export {
+  type DiaryLineReport,
+  type ObservationReport,
+  reportDiary,
+} from "../views/events/diary.ts";

@@ -1,0 +1,49 @@
+import type { Problem } from "../base/problems/problem.ts";
+import { reportOn } from "../garden/station/report.ts";
+import { readStation, type Station, type StationRequest } from "../garden/station/station.ts";
+import { wrong } from "../garden/station/table.ts";
+import { frozenThrough, unlikelyIn } from "../garden/station/unlikely.ts";
+import {
+  figuresOf,
+  monthsMissing,
+  type SiteFigures,
+  weatherFile,
+} from "../garden/station/weather-file.ts";
+
+export type { RowFilter } from "../garden/station/columns.ts";
+export type { StationRequest } from "../garden/station/station.ts";
+export { wrong } from "../garden/station/table.ts";
+export { fileUnitFrom } from "../garden/station/units.ts";
+
+/** What a station's days give: a weather file, null with a problem; and what was used, guessed and left out, a line each. */
+export type SiteWeather = {
+  readonly weather: string | null;
+  readonly notes: readonly string[];
+  readonly problems: readonly Problem[];
+};
+
+/** A weather file from the text of a station's days; `name` is the file's own, and the latitude is that given by hand, else null. */
+export function siteWeather(
+  text: string,
+  request: StationRequest,
+  { name, latitude }: { readonly name: string; readonly latitude: number | null },
+): SiteWeather {
+  const { station, problems } = readStation(text, request);
+  if (!station) return { weather: null, notes: [], problems };
+  const figures = figuresOf(station, latitude);
+  const stop = stopping(station, figures, request.file);
+  const report = stop === null ? reportOn(station, figures, latitude) : [];
+  const odd = stop?.code === "month-missing" ? [] : unlikelyIn(station, figures);
+  const notes = [...report, ...odd];
+  if (stop !== null) return { weather: null, notes, problems: [stop] };
+  return { weather: weatherFile(station, figures, name), notes, problems: [] };
+}
+
+/** What keeps a station's figures from being written. */
+function stopping(station: Station, { months }: SiteFigures, file: string): Problem | null {
+  const missing = monthsMissing(months);
+  if (missing.length === 0) return frozenThrough(station, file);
+  const is = `No year has four days in five of ${missing.length === 12 ? "any month" : missing.join(", ")}`;
+  const at = { file, line: 1, column: 1 };
+  return wrong("month-missing", at, is, "Give a record with every month in it");
+}

@@ -1,0 +1,39 @@
+import { sayDay } from "../base/days/day.ts";
+import type { ScheduledTask } from "../engine/schedule/scheduled-task.ts";
+import { planOfTask } from "../engine/schedule/year-of.ts";
+import type { Year } from "../engine/year.ts";
+import { sayPieces, voiceOf } from "../views/events/sentences.ts";
+import { titleOf } from "../views/events/titles.ts";
+
+/**
+ * How a task came to its day, a line each: its own reasons, then those of each task it hangs on, each once. Null where the
+ * year has no task of that id, nor one that it ends.
+ */
+export function whyLines(year: Year, id: string): readonly string[] | null {
+  const found =
+    year.scheduled.find(({ task }) => task.id === id) ??
+    year.scheduled.find(({ task }) => task.id.endsWith(`/${id}`));
+  return found ? chainOf(found, year, new Set()) : null;
+}
+
+function chainOf(each: ScheduledTask, year: Year, seen: Set<string>): readonly string[] {
+  seen.add(each.task.id);
+  const behind = year.scheduled.filter(
+    ({ task }) => each.task.hangsOn.includes(task.id) && !seen.has(task.id),
+  );
+  return [...ownLines(each, year), ...behind.flatMap((next) => chainOf(next, year, seen))];
+}
+
+function ownLines(each: ScheduledTask, { plans }: Year): readonly string[] {
+  const { task, window, usual, note, day } = each;
+  const plan = planOfTask(task.id, plans);
+  const voice = voiceOf(plan, "household");
+  const { earliest, due, latest } = window;
+  const mean = usual !== null && usual !== due ? `; in a usual year ${sayDay(usual)}` : "";
+  return [
+    `${titleOf([each], plan)}: ${sayDay(day, true)}  ${task.id}`,
+    `  Between ${sayDay(earliest)} and ${sayDay(latest)}, best ${sayDay(due)}${mean}.`,
+    ...task.because.map((pieces) => `  ${sayPieces(pieces, voice)}`),
+    ...(note ? [`  ${sayPieces(note.pieces, voice)}`] : []),
+  ];
+}

@@ -1,0 +1,62 @@
+import type { Day } from "../base/days/day.ts";
+import type { ScheduledTask } from "../engine/schedule/scheduled-task.ts";
+import { planOfTask } from "../engine/schedule/year-of.ts";
+import type { Year } from "../engine/year.ts";
+import { wholeGarden } from "../garden/model/years.ts";
+import { type Answer, answersTo } from "./answers.ts";
+import { sayPieces, type Voice, voiceOf } from "./events/sentences.ts";
+import { titleOf } from "./events/titles.ts";
+
+/**
+ * What a task's page shows of it, to be stored on its own and shown without plan, climate or engine: plain JSON, in the
+ * household's words.
+ */
+export type TaskCard = {
+  readonly id: string;
+  /** The job alone, `Thin beets`, and as a calendar has it, `Thin beets, Root bed`. */
+  readonly title: string;
+  readonly fullTitle: string;
+  /** Where it comes on a walk through the garden: under a roof first, then bed by bed, what stands in none last. */
+  readonly bedRank: number;
+  readonly day: Day;
+  /** The first and the last day on which it does no harm, both inclusive. */
+  readonly earliest: Day;
+  readonly latest: Day;
+  /** Why then, a sentence each, nearest reason first. */
+  readonly why: readonly string[];
+  /** What can be answered to it while it is open. */
+  readonly answers: readonly Answer[];
+  /** The day it was done, and by whom (name) where the diary says. */
+  readonly done: { readonly day: Day; readonly by: string | null } | null;
+};
+
+/** A card for each of the year's tasks, in their order. */
+export function taskCards(year: Year): readonly TaskCard[] {
+  const whole = wholeGarden(year.plans);
+  const ranks = new Map(whole.beds.map(({ key }, rank) => [key, rank]));
+  const voice = voiceOf(whole, "household");
+  return year.scheduled.map((scheduled) => ({
+    ...cardOf(scheduled, voice),
+    fullTitle: titleOf([scheduled], planOfTask(scheduled.task.id, year.plans)),
+    bedRank: scheduled.task.indoors ? INDOORS : (ranks.get(scheduled.task.bed ?? "") ?? IN_NO_BED),
+  }));
+}
+
+/** Before the first bed, and behind the last. */
+const [INDOORS, IN_NO_BED] = [-1, 999];
+
+function cardOf(
+  { task, window, day, done }: ScheduledTask,
+  voice: Voice,
+): Omit<TaskCard, "fullTitle" | "bedRank"> {
+  return {
+    id: task.id,
+    title: `${task.title.verb} ${task.title.object}`,
+    day,
+    earliest: window.earliest,
+    latest: window.latest,
+    why: task.because.map((pieces) => sayPieces(pieces, voice)),
+    answers: answersTo(task),
+    done: done && { day: done.day, by: done.by === null ? null : voice.nameOf(done.by) },
+  };
+}

@@ -1,0 +1,15 @@
+import { expect, test } from "vitest";
+import { whyLines } from "../../src/app/why.ts";
+import { SPRING } from "./reports.ts";
+
+test("a task's reasons come first, then those of what it hangs on", () => {
+  const lines = whyLines(SPRING.year, "2027/beet/thin/1") ?? [];
+  expect(lines[0]).toMatch(/^Thin beets, Root bed: .* 2027\/beet\/thin\/1$/);
+  expect(lines[1]).toMatch(/^ {2}Between .* and .*, best /);
+  expect(lines.some((line) => line.endsWith("2027/beet/sow-outdoors/1"))).toBe(true);
+});
+
+test("the end of an id is enough, and an unknown one gives none", () => {
+  expect(whyLines(SPRING.year, "beet/thin/1")).toEqual(whyLines(SPRING.year, "2027/beet/thin/1"));
+  expect(whyLines(SPRING.year, "beet/sing/1")).toBeNull();
+});
