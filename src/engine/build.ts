@@ -65,7 +65,10 @@ type ScheduledPlan = {
   readonly climate: ClimateData;
 };
 
-/** Each plan in year order; people have their hours but once, and what ended last year frees its place this year. */
+/**
+ * Each plan in year order; people's hours are given out only once, and a place that became free last year is free this
+ * year.
+ */
 function scheduleSeasons(plans: readonly Plan[], input: ScheduleInput): readonly ScheduledPlan[] {
   const load: Load = new Map();
   const built: ScheduledPlan[] = [];
@@ -80,14 +83,17 @@ function scheduleSeasons(plans: readonly Plan[], input: ScheduleInput): readonly
   return built;
 }
 
-/** What was given, and what the plans of the years before have come to. */
+/** The given input, and the results of the years before. */
 type SeasonInput = ScheduleInput & {
   readonly load: Load;
   readonly anchors: Anchors;
   readonly doneBefore: ReadonlyMap<string, Day>;
 };
 
-/** Three passes a chain: what starts a clock, what moves plants out, the rest; each scheduled day anchors the next. */
+/**
+ * Three passes for each rank: what starts a clock, what moves plants out, the rest; each scheduled day anchors the
+ * next.
+ */
 function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   const { observations } = input;
   const household = householdOf(plan.people, plan.away);
@@ -112,7 +118,7 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   return { scheduled, whole: { ...whole, anchors: scheduler.anchors() }, climate: data };
 }
 
-/** Tasks put on their days, one lot after another, and the anchors that the days have set by then. */
+/** Tasks put on their days, one group after another, and the anchors that the days have set by then. */
 type TaskScheduler = {
   readonly schedule: (tasks: readonly Task[]) => void;
   readonly scheduled: readonly ScheduledTask[];
@@ -139,7 +145,7 @@ function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput):
   return { schedule, scheduled, anchors: () => anchors };
 }
 
-/** What becomes of each plan's plantings, once the tasks of all years have their days. */
+/** The course of each plan's plantings, once the tasks of all years have their days. */
 function seasonsOf(
   built: readonly ScheduledPlan[],
   scheduled: readonly ScheduledTask[],

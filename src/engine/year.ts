@@ -14,8 +14,8 @@ import type { PublishedState, ScheduledTask } from "./schedule/scheduled-task.ts
 export type Baseline = Readonly<Record<string, Day>>;
 
 /**
- * A garden: its years' plans in year order, not empty, all of one garden id. `baseline` is what `buildBaseline` gave for
- * these plans, where that is at hand; it costs as much as a build and changes only when a plan does.
+ * A garden: its years' plans in year order, not empty, all of one garden id. `baseline` is what `buildBaseline` gave
+ * for these plans, where it is available; it costs as much as a build and changes only when a plan does.
  */
 export type Garden = {
   readonly id: string;
@@ -24,8 +24,8 @@ export type Garden = {
 };
 
 /**
- * What the engine makes of a garden: everything that feeds, pages, pictures and paper show, so that none of them calculates
- * growth. Plain JSON: it can be stored in pieces and read back without the engine.
+ * The engine's result for a garden: everything that feeds, pages, pictures and paper show, so that none of them
+ * calculates growth. Plain JSON: it can be stored in pieces and read back without the engine.
  */
 export type Year = {
   /** The garden's id. */
@@ -33,7 +33,7 @@ export type Year = {
   /** As they were written, in year order, not empty. */
   readonly plans: readonly Plan[];
   readonly horizon: Horizon;
-  /** What holds of the diaries of all years, in day order. */
+  /** The valid observations of the diaries of all years, in day order. */
   readonly observations: readonly Observation[];
   readonly baseline: Baseline;
   /** What was published of the garden before this build. */
@@ -44,17 +44,20 @@ export type Year = {
   readonly seasons: readonly Season[];
 };
 
-/** The season of one plan: its climate, and what its plantings come to. */
+/** The season of one plan: its climate, and the course of its plantings. */
 export type Season = {
   readonly year: number;
   readonly climate: ClimateData;
   /** In the plan's order. */
   readonly plantings: readonly PlantingRecord[];
-  /** The weeks in which beds want water, in order, where the plan has absences; else empty, since only a neighbour asks. */
+  /**
+   * The weeks in which beds need water, in order, where the plan has absences; else empty, because only a neighbour
+   * needs them.
+   */
   readonly wateringWeeks: readonly WateringWeek[];
 };
 
-/** A planting where it stands, with the facts of its crop, null where they are not known, and what becomes of it. */
+/** A planting with its plan, the facts of its crop, null where they are not known, and its course. */
 export type PlantingInYear = {
   readonly planting: Planting;
   readonly crop: Crop | null;

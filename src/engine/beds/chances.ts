@@ -9,16 +9,25 @@ import { type RipeBySeason, ripeInSeasons } from "../growth/ripe.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { plantingOutDay, settingOutDay } from "../growth/starting.ts";
 
-/** How a crop goes into a bed: as seed, as plants whoever raised them, or as the facts call it. */
+/** How a crop goes into a bed: as seed, as plants (raised here or bought), or in the way that the facts name. */
 export type StartMethod = "seed" | Exclude<Start, "seed outdoors">;
 
-/** `safe`: even a cold season brings it in time; `a gamble`: a usual or a warm one; `too late`: none; `not yet`: its days are to come. */
+/**
+ * `safe`: ready in time even in a cold season; `a gamble`: in a usual or a warm one; `too late`: in none; `not yet`: it
+ * can be started later.
+ */
 export type Verdict = "safe" | "a gamble" | "too late" | "not yet";
 
-/** What ends a crop's time: the frost that kills it, the hard frost after which what stands frost is brought in, or too little light under glass. */
+/**
+ * What ends a crop's time: the frost that kills it, the hard frost before which hardy crops are brought in, or too
+ * little light under glass.
+ */
 export type SeasonEnd = { readonly by: "frost" | "hard frost" | "short days"; readonly day: Day };
 
-/** What a start on a day comes to: the worst season that brings it in time, when it is ready in each, and what ends it or spoils it. */
+/**
+ * The outcome of a start on a day: the worst season in which it is ready in time, when it is ready in each, and what
+ * ends or spoils it.
+ */
 export type StartOutcome = {
   readonly inTime: "any" | "usual" | "warm" | "none";
   readonly ripe: RipeBySeason | null;
@@ -29,7 +38,7 @@ export type StartOutcome = {
 /** The answer for a start: its outcome is that of the day asked, or of `opens`, the first good day, where it is not yet time. */
 export type StartChance = StartOutcome & { readonly verdict: Verdict; readonly opens: Day | null };
 
-/** What a crop comes to that is started in one way on a day; null where the facts do not say how it begins so. */
+/** The chance of a crop that is started in one way on a day; null where the facts do not have that way. */
 export function chanceOf(context: SowingContext, day: Day): StartChance | null {
   const first = opensOn(context);
   if (first === null) return null;
@@ -41,7 +50,7 @@ export function chanceOf(context: SowingContext, day: Day): StartChance | null {
   return { ...outcome, verdict: outcome.inTime === "any" ? "safe" : "a gamble", opens: null };
 }
 
-/** The day from which frost and soil let it begin, as the plan's own sowings are reckoned. */
+/** The day from which frost and soil allow a start, calculated as for the plan's own sowings. */
 function opensOn(context: SowingContext): Day | null {
   const { crop, planting } = context;
   if (planting.start === "plants") return settingOutDay(context)?.day ?? null;
@@ -50,7 +59,7 @@ function opensOn(context: SowingContext): Day | null {
 
 const isSpoilt = (why: Refusal) => why !== "too late" && why !== "never up";
 
-/** What heat, long days or cold would spoil waits for the first day that they do not. */
+/** A start that heat, long days or cold would spoil waits for the first day on which they do not. */
 function later(context: SowingContext, from: Day, why: Refusal): StartChance {
   const opens = nextGoodStart(context, from);
   const then = opens === null ? null : outcomeOn(context, opens);
@@ -90,7 +99,7 @@ function endOf(context: SowingContext, day: Day): SeasonEnd | null {
   return { by: isTender(context.crop) ? "frost" : "hard frost", day: last };
 }
 
-/** For what frost kills, the first frost at the risk the garden runs with seed or with plants; for the rest its usual end. */
+/** For tender crops the first frost at the garden's risk for seed or plants; for the rest the usual end. */
 function endAtRisk(context: SowingContext, day: Day, end: SeasonEnd | null): Day | null {
   const { site, risk } = context.plan;
   const autumn = autumnAfter(context, day);

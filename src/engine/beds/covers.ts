@@ -12,8 +12,8 @@ export function isHost(crop: Crop, pest: string): boolean {
 const familyPests = ({ family }: Crop) => `pests of the ${family}`;
 
 /**
- * The covers of a planting: the crop's own, and a net or fabric that the plan asks for, which is taken to be against the
- * pests of its family where the crop's own are against birds alone. None where the gardener leaves covering out.
+ * The covers of a planting: the crop's own, and a net or fabric that the plan asks for, which is assumed to be against
+ * the pests of its family where the crop's own are against birds only. Empty where the gardener leaves covering out.
  */
 export function coversOver(planting: Planting, crop: Crop): readonly Covering[] {
   if (planting.without.includes("cover")) return [];

@@ -9,13 +9,13 @@ import type { SowingContext } from "../growth/sowing-context.ts";
 import { chanceOf, type StartChance, type StartMethod } from "./chances.ts";
 import { rootingChance, winterChance } from "./wintering.ts";
 
-/** A crop that may go into the bed in one way, and what it comes to. `name` is of many, as a list says it. */
+/** A crop that may go into the bed in one way, with its chance. `name` is its plural, for a list. */
 export type CropChance = StartChance & {
   readonly crop: string;
   readonly name: string;
   readonly family: Family;
   readonly way: StartMethod;
-  /** Stands for years, so that only its taking root is judged. */
+  /** Whether it is a perennial, which only has to take root. */
   readonly forYears: boolean;
 };
 
@@ -25,7 +25,10 @@ type ChanceInput = {
   readonly observations: readonly Observation[];
 };
 
-/** Every crop of the facts in every way it may begin in a bed, as of a day of that plan's season; in the order of the facts. */
+/**
+ * Every crop of the facts in every way that it may begin in a bed, on a day of that plan's season; in the order of the
+ * facts.
+ */
 export function chancesIn(
   bed: Bed,
   { plan, day, observations }: ChanceInput,
@@ -68,7 +71,7 @@ function startMethodOf(start: Start): StartMethod {
   return isRaised(start) ? "plants" : start;
 }
 
-/** A planting that the plan does not hold, as the facts have it. */
+/** A planting that is not in the plan, made from the facts. */
 function assumedPlanting(
   { key, many }: Crop,
   way: StartMethod,

@@ -4,8 +4,8 @@ import { netDoubts } from "./net-doubts.ts";
 import { overlapDoubts } from "./overlaps.ts";
 
 /**
- * What is doubtful in the beds of a garden once its year is built: `bed-crowded` and `net-over-hosts`, file by file
- * in the order of the plans, each file by line. Empty where all have room and no net traps anything.
+ * The doubts about the beds of a garden once its year is built: `bed-crowded` and `net-over-hosts`, file by file in the
+ * order of the plans, each file by line. Empty where all have room and no net traps pests.
  */
 export function bedDoubts(year: Year): readonly Problem[] {
   const doubts = [...overlapDoubts(year.plans, plantingsIn(year)), ...netDoubts(year.plans)];

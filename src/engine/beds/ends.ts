@@ -9,7 +9,10 @@ import { picksOf } from "../schedule/planting-tasks.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 import type { FullAndEnd } from "./planting-record.ts";
 
-/** How far a sowing comes, from its planting's tasks, the day from which it grows in its place, and the day that was set for its end, null where none is. */
+/**
+ * What the end of a sowing depends on: its planting's tasks, the day from which it grows in its place, and the day set
+ * for its end, null where there is none.
+ */
 export function fullAndEnd(
   context: SowingContext,
   tasks: readonly ScheduledTask[],
@@ -21,10 +24,10 @@ export function fullAndEnd(
     : { ready: false, ...unripe(context, inPlace) };
 }
 
-/** First harvest, the last one placed, and the last day on which that one may wait. */
+/** The first harvest, the last scheduled one, and the last good day of that one. */
 type Ripe = { readonly full: Day; readonly last: Day; readonly waits: Day };
 
-/** Null where it does not ripen, whatever is taken of it before its end, and where its harvest is not told though it might be. */
+/** Null where it does not ripen (though something may be taken before its end), and where no harvest is scheduled. */
 function ripeDays(context: SowingContext, tasks: readonly ScheduledTask[], up: Day): Ripe | null {
   const ripe = ripeMilestone(context);
   const picks = picksOf(tasks, context.sowing);
@@ -36,22 +39,31 @@ function ripeDays(context: SowingContext, tasks: readonly ScheduledTask[], up: D
   return { full, last: latest(full, ...days), waits: latest(full, ...waits) };
 }
 
-/** Days over which what never ripens fades. Source: house rule; its end is the weather's, and no more certain than frost is. */
+/**
+ * Days over which a crop that never ripens fades. Source: house rule; the weather ends it, and is no more certain than
+ * frost.
+ */
 const FADES_DAYS = 21;
 
-/** What is not ready before its end: it grows, and fades towards the last day on which a harvest would still be worth while, or the season's last. */
+/**
+ * A sowing that is not ready before its end: it grows, and fades towards the last day on which a harvest would still be
+ * worthwhile, or the last of the season.
+ */
 function unripe(context: SowingContext, up: Day): Omit<FullAndEnd, "ready"> {
   const last = lastHarvest(context, up) ?? latest(up, seasonOf(context.plan).to);
   const full = latest(plus(up, 1), plus(last, -FADES_DAYS));
   return { full, ends: full, gone: latest(plus(full, CLEARED_DAYS), last) };
 }
 
-/** Days in which a bed is cleared after the last harvest, at the least. Source: house rule. */
+/** The least number of days in which a bed is cleared after the last harvest. Source: house rule. */
 const CLEARED_DAYS = 4;
 
 type OccupancyEnd = Pick<FullAndEnd, "ends" | "gone">;
 
-/** What is picked again and again goes when it has borne its time, all else between its last harvest and the last day it keeps; the year's end takes what is left. */
+/**
+ * A crop that is picked repeatedly ends when it has borne for its time, any other between its last harvest and the last
+ * day that it keeps; what is left ends with the year.
+ */
 function endDays(
   context: SowingContext,
   { full, last, waits }: Ripe,
@@ -66,10 +78,13 @@ function endDays(
   return { ends: over, gone: latest(plus(over, CLEARED_DAYS), earliest(gone, year)) };
 }
 
-/** Days from the first picking to the last where the facts tell none: least and most. Source: house rule; a picture needs some length. */
+/**
+ * Days from the first picking to the last where the facts have none: least and most. Source: house rule; a picture
+ * needs some length.
+ */
 const DEFAULT_BEARING_DAYS = [60, 90] as const;
 
-/** How long it bears; frost takes what is tender before, some time between its early date and its late one. */
+/** How long it bears; frost may end a tender crop sooner, between its early and its late date. */
 function bearingEnds(context: SowingContext, full: Day, end: Day | null): OccupancyEnd {
   const { bearsDays } = context.crop.harvest;
   const [least, most] = bearsDays?.value ?? DEFAULT_BEARING_DAYS;

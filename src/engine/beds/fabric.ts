@@ -6,26 +6,29 @@ export type Fabric = "light fabric" | "heavy fabric";
 
 const TITLE = "University of New Hampshire Extension, Using row covers in the garden";
 
-/** How much warmer it stays under it, least and most [K]: 2 °F under half an ounce a square yard, 6 to 10 °F under 1.5 to 2.2 ounces. */
+/**
+ * How much warmer it stays under a fabric, least and most [K]: 2 °F under half an ounce a square yard, 6 to 10 °F under
+ * 1.5 to 2.2 ounces.
+ */
 export const FABRIC_K: Readonly<Record<Fabric, Figure<NumberRange>>> = {
   "light fabric": published([10 / 9, 10 / 9], TITLE),
   "heavy fabric": published([10 / 3, 50 / 9], TITLE),
 };
 
-/** A fabric for a night; `sure` where the least of what it gives is enough, not only the most. */
+/** A fabric for a night; `sure` where the least that it gives is enough. */
 export type Cover = { readonly fabric: Fabric; readonly sure: boolean };
 
-/** Degrees are whole on the thermometer; sums of thirds of them are not. */
+/** Tolerance for sums of degrees converted from °F [K]. */
 const NEAR_K = 1e-9;
 
-/** Whether air of a warmth does no harm to what is hurt below another [°C]. */
+/** Whether air at one temperature [°C] does no harm to a plant that is hurt below another. */
 export function isWarmEnough(airC: number, killsC: number): boolean {
   return airC >= killsC - NEAR_K;
 }
 
 /**
- * The lightest cover that brings air of a warmth [°C] up to what a plant stands [°C]; null where none does. Two layers
- * are no answer: the second adds little to the first.
+ * The lightest cover that keeps a plant that is hurt below one temperature [°C] safe in air at another [°C]; null where
+ * none does. Two layers do not count, because the second adds little to the first.
  * Source: FABRIC_K; two layers: common practice.
  */
 export function coverWarmEnough(airC: number, killsC: number): Cover | null {

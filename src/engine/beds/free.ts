@@ -2,7 +2,10 @@ import { type Day, latest } from "../../base/days/day.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import { type Occupancy, shareOn, spansOn } from "./occupancy.ts";
 
-/** A planting in the bed: from when, from when on it goes, and by when it is gone; sowings that follow one another are one. */
+/**
+ * A planting in the bed: from when, when it begins to go, and by when it is gone; sowings that follow without a gap
+ * count as one.
+ */
 export type BedOccupant = {
   readonly planting: string;
   readonly name: string;
@@ -12,9 +15,9 @@ export type BedOccupant = {
 };
 
 /**
- * Who is there and what is left: `standing` on the day, `coming` what else is to stand there within a year, by day. `freeShare` of the bed is free, 0 to
- * 1, `freeCm` of its width (null for bags), and all of it from `freeFrom` on, the day itself where nothing stands. Both are
- * null where it is not known what something takes.
+ * What is in a bed and what is free: `standing` on the day, `coming` what else will be there within a year, by day.
+ * `freeShare` of the bed is free, 0 to 1, `freeCm` of its width (null for bags), and all of it from `freeFrom` on, the
+ * day itself where the bed is empty. Both are null where it is not known how much something takes.
  */
 export type FreeSpace = {
   readonly standing: readonly BedOccupant[];
@@ -24,10 +27,10 @@ export type FreeSpace = {
   readonly freeFrom: Day;
 };
 
-/** Days ahead within which a planting to come is told. Source: house rule, a year. */
+/** How far ahead a coming planting is listed [days]. Source: house rule, a year. */
 const AHEAD_DAYS = 365;
 
-/** The same for a bed and all that ever stands in it. */
+/** The same for a bed and everything that is ever in it. */
 export function freeOn(bed: Bed, all: readonly Occupancy[], day: Day): FreeSpace {
   const standing = all.flatMap((each) => occupantOn(each, day));
   const there = standing.map(({ planting }) => planting);
@@ -46,7 +49,7 @@ export function freeOn(bed: Bed, all: readonly Occupancy[], day: Day): FreeSpace
   };
 }
 
-/** A planting that stands there, to the end of its sowings that follow without a gap. */
+/** A planting in the bed, to the end of its sowings that follow without a gap. */
 function occupantOn(standing: Occupancy, day: Day): readonly BedOccupant[] {
   const { spans } = standing;
   const [first] = spansOn(standing, day, "gone");

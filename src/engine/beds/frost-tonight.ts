@@ -9,7 +9,10 @@ import { type FrostNeed, frostNeedOf, needRank } from "./night-needs.ts";
 import type { Life } from "./planting-record.ts";
 import { type Tray, trayPlace, trayTonight } from "./trays-tonight.ts";
 
-/** A planting in its place on the night: how far it is, below what it is hurt [°C, at the leaves; null: never], and what it needs. */
+/**
+ * A planting in its place on the night: its stage, the temperature below which it is hurt [°C, at the leaves; null:
+ * never], and what it needs.
+ */
 export type PlantTonight = {
   readonly planting: string;
   readonly name: string;
@@ -19,7 +22,7 @@ export type PlantTonight = {
   readonly need: FrostNeed;
 };
 
-/** A bed with what stands in it; `bed` null: what stands in no bed. `carry`: bags light enough to be carried under a roof. */
+/** A bed with its plants; `bed` null: plants in no bed. `carry`: bags light enough to be carried under a roof. */
 export type BedTonight = {
   readonly bed: string | null;
   readonly name: string;
@@ -28,9 +31,9 @@ export type BedTonight = {
 };
 
 /**
- * What a night asks of a garden, as plain JSON: beds in the plan's order, those with nothing in them left out, what stands
- * in no bed last; then trays in the order of the plans. `lowC` is the forecast's `forecastC` put right for the garden
- * [°C]. `unknown` names the plantings of the year whose crop the facts do not know, as written.
+ * What a garden needs for a night, as plain JSON: beds in the plan's order, empty ones left out, plants in no bed last;
+ * then trays in the order of the plans. `lowC` is the forecast's `forecastC` corrected for the garden [°C]. `unknown`
+ * has the names, as written, of the plantings whose crop the facts do not have.
  */
 export type FrostTonight = {
   readonly day: Day;
@@ -47,7 +50,7 @@ type Tonight = Pick<Year, "scheduled"> & {
   readonly lowC: number;
 };
 
-/** The report for the night that follows a day, from the low that the forecast gives [°C]; a colder one never asks less. */
+/** The report for the night after a day, from the forecast's low [°C]; a lower one never needs less. */
 export function frostTonight(year: Year, day: Day, forecastC: number): FrostTonight {
   const plan = planOn(year.plans, day);
   const lowC = forecastC - (plan.site.colderBy?.si ?? 0);
@@ -63,7 +66,7 @@ export function frostTonight(year: Year, day: Day, forecastC: number): FrostToni
   };
 }
 
-/** A bag of more mix than this is no load for two arms [L]. Source: house rule, about 20 kg when wet. */
+/** A bag with more mix than this is too heavy to carry [L]. Source: house rule, about 20 kg when wet. */
 const CARRIED_L = 15;
 
 function canBeCarried(bed: Bed | null): boolean {
@@ -88,7 +91,7 @@ function bedTonight(
 const inItsPlace = (life: Life, day: Day) =>
   life.starts <= day && day < life.gone && (life.out === null || life.out <= day);
 
-/** The sowing of a planting that asks most tonight; none where none of it stands in its place. */
+/** The sowing of a planting that needs most tonight; none where none of it is in its place. */
 function plantTonight(
   { planting, crop, lives }: PlantingInYear,
   bed: Bed | null,
@@ -125,7 +128,7 @@ function plantAt(
   };
 }
 
-/** The trays of a planting that has not left them yet; one entry, whatever it has of sowings. */
+/** The trays of a planting that is still in them; one entry for all its sowings. */
 function traysOf(
   { planting, crop, lives }: PlantingInYear,
   { plan, scheduled, day, lowC }: Tonight,

@@ -35,7 +35,7 @@ function plantingRecordOf(planting: Planting, season: ScheduledSeason): Planting
   return { planting: planting.key, bed: planting.bed, sowings, packet };
 }
 
-/** The first sowing of a planting; null for a crop the facts do not know. */
+/** The first sowing of a planting; null for a crop that the facts do not have. */
 function firstContext(planting: Planting, season: ScheduledSeason): SowingContext | null {
   const { plan, climate, anchors, observations } = season;
   const crop = cropFor(planting);
@@ -67,7 +67,7 @@ function sowingNumbersIn(
   return [...numbers].sort((a, b) => a - b);
 }
 
-/** One sowing's record; none where no day is known on which it goes in. */
+/** The record of one sowing; none where the day it goes in is not known. */
 function sowingRecordOf(
   context: SowingContext,
   tasks: readonly ScheduledTask[],
@@ -96,7 +96,7 @@ function actsOf({ planting, sowing, anchors }: SowingContext): SowingRecord["act
   return acts;
 }
 
-/** When it shows; plants that were bought show at once. */
+/** When it is up; bought plants are up at once. */
 function upDay({ planting }: SowingContext, starts: Day, up: Milestone): Day {
   return planting.start === "plants" || !isReached(up) ? starts : latest(starts, up.usual);
 }

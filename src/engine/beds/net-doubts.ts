@@ -5,7 +5,7 @@ import { diagnostic } from "../../garden/plan/codes.ts";
 import { type Covering, coversOver, isHost } from "./covers.ts";
 
 /**
- * What comes from elsewhere in spring, so that a net traps none of it.
+ * Pests that come from elsewhere in spring, so that a net traps none of them.
  * Source: Wilson, Colorado State University Extension, Floating row covers complicate insect management, for insects
  * that winter beside the garden; New England Vegetable Management Guide, Insects that can be controlled by row covers,
  * which asks for no rotation against cucumber beetles.

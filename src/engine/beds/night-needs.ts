@@ -3,7 +3,7 @@ import type { Planting, Site } from "../../garden/model/plan.ts";
 import { COLDER_AT_LEAVES_K, type FrostStage, hardinessOf } from "../growth/hardiness.ts";
 import { type Cover, coverWarmEnough, FABRIC_K, isWarmEnough } from "./fabric.ts";
 
-/** Why a plant is left alone: its own nature, the night, or what it stands under. */
+/** Why a plant needs nothing: its own hardiness, the night, or what it is under already. */
 export type LeaveReason =
   | "not up"
   | "stands the winter"
@@ -14,18 +14,18 @@ export type LeaveReason =
   | "under fabric"
   | "in the greenhouse";
 
-/** What is left where no cover holds: a harvest to take, tops that come again from below, or nothing. */
+/** What remains where no cover is enough: a harvest to take, tops that grow again from below, or nothing. */
 export type FrostLoss = "pick" | "comes again" | "lost";
 
-/** What one planting in its place needs for a night, from nothing to what no cover can do. */
+/** What one planting in its place needs for a night, from nothing to more than any cover can do. */
 export type FrostNeed =
   | { readonly kind: "leave"; readonly why: LeaveReason }
   | { readonly kind: "bury" }
-  /** `over`: light fabric lies there already, and is not enough. */
+  /** `over`: light fabric is there already, and is not enough. */
   | ({ readonly kind: "cover"; readonly over: boolean } & Cover)
   | { readonly kind: "beyond"; readonly left: FrostLoss };
 
-/** How much a need asks, rising; of a planting's sowings the one that asks most is told. */
+/** How much a need requires, rising; of a planting's sowings the one that needs most is reported. */
 export function needRank(need: FrostNeed): number {
   switch (need.kind) {
     case "leave":
@@ -39,14 +39,14 @@ export function needRank(need: FrostNeed): number {
   }
 }
 
-/** A night's low, as forecast and put right for the garden [°C], and what it meets. */
+/** A night's low, as forecast and as corrected for the garden [°C], with the place that it is for. */
 export type Night = {
   readonly lowC: number;
   readonly site: Site;
   readonly underGlass: boolean;
 };
 
-/** Warmer under glass without a fire [K]. Source: house rule; one thin layer, taken as light fabric is. */
+/** How much warmer it is under unheated glass [K]. Source: house rule; one thin layer, as light fabric. */
 const GLASS_K = FABRIC_K["light fabric"].value[0];
 
 /**
@@ -60,7 +60,7 @@ export function leafC({ lowC, site, underGlass }: Night): number {
   return Math.max(glassC, site.greenhouse?.keptAbove?.si ?? glassC);
 }
 
-/** What a planting at a stage needs for a night in its place. What the plan puts over it counts, as light fabric. */
+/** What a planting at a stage needs for a night in its place. Covers in the plan count as light fabric. */
 export function frostNeedOf(
   { crop, planting }: { readonly crop: Crop; readonly planting: Planting },
   stage: FrostStage,

@@ -4,14 +4,20 @@ import { bedShare } from "../rules/spacing.ts";
 import type { PlantingInYear } from "../year.ts";
 import type { Life } from "./planting-record.ts";
 
-/** A planting in a bed: the days its sowings stand there, and the share of the bed it takes once grown, null where that is not known. */
+/**
+ * A planting in a bed: the days of its sowings there, and the share of the bed that it takes once grown, null where
+ * that is not known.
+ */
 export type Occupancy = {
   readonly planting: Planting;
   readonly spans: readonly OccupancySpan[];
   readonly share: number | null;
 };
 
-/** One sowing in its bed. From `wide` on it takes its whole room; by `ends` it is on its way out, by `gone` the bed is free of it. */
+/**
+ * One sowing in its bed. From `wide` on it takes its full share; from `ends` it begins to go, by `gone` the bed is free
+ * of it.
+ */
 export type OccupancySpan = {
   readonly from: Day;
   readonly fullFrom: Day;
@@ -20,12 +26,12 @@ export type OccupancySpan = {
 };
 
 /**
- * The share of its room that a sowing takes until halfway to its full size.
+ * The part of its share that a sowing takes until halfway to its full size.
  * Source: house rule: that is how radishes go between rows of carrots, and salad under young cabbages.
  */
 const YOUNG_SHARE = 0.5;
 
-/** What stands in a bed at any time, in the plans' order; a planting without days there is left out. */
+/** Everything that is in a bed at any time, in the plans' order; plantings without days there are left out. */
 export function occupancyIn(bed: Bed, plantings: readonly PlantingInYear[]): readonly Occupancy[] {
   return plantings.flatMap(({ planting, crop, lives }) => {
     const spans = planting.bed === bed.key ? lives.flatMap((life) => spanOf(planting, life)) : [];
@@ -41,10 +47,13 @@ function spanOf({ start, inSince }: Planting, life: Life): readonly OccupancySpa
   return [{ from, fullFrom: midway(from, life.full), ends: life.ends, gone: life.gone }];
 }
 
-/** Till when a sowing is counted: its end, from which it goes, or the day by which the last of it is gone. */
+/** Until when a sowing counts: its end, when it begins to go, or the day by which the last of it is gone. */
 export type OccupancyLimit = "ends" | "gone";
 
-/** Those of its sowings that stand in the bed on a day: from the day they go in to the day before their end, or before they are gone. */
+/**
+ * The sowings that are in the bed on a day: from the day they go in to the day before their end, or before they are
+ * gone.
+ */
 export function spansOn(
   { spans }: Occupancy,
   day: Day,
@@ -54,8 +63,8 @@ export function spansOn(
 }
 
 /**
- * The share of the bed that it takes on a day, 0 where it does not stand there, null where that is not known. The sowings
- * of a row share its length; of plants each sowing has as many as the plan says.
+ * The share of the bed that it takes on a day, 0 where it is not there, null where that is not known. The sowings of a
+ * row share its length; for plants, each sowing has as many as the plan says.
  */
 export function shareOn(
   occupancy: Occupancy,

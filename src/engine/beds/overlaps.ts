@@ -9,10 +9,16 @@ import { diagnostic } from "../../garden/plan/codes.ts";
 import type { PlantingInYear } from "../year.ts";
 import { type Occupancy, occupancyIn, shareOn, spansOn } from "./occupancy.ts";
 
-/** How much more than its bed a sharing may be before it is told. Source: house rule; nobody measures rows to a twentieth of a bed. */
+/**
+ * How much more than a whole bed its plantings may take before that is reported. Source: house rule; nobody measures
+ * rows to a twentieth of a bed.
+ */
 const NEARLY = 0.05;
 
-/** What stands in a bed on a day and is together more than it holds; the one that came last, and the share they need. */
+/**
+ * The plantings in a bed on a day that are together more than it has room for: the one that came last, and the share
+ * they need.
+ */
 type Crowd = {
   readonly bed: Bed;
   readonly day: Day;
@@ -22,9 +28,10 @@ type Crowd = {
 };
 
 /**
- * `bed-crowded` at the planting that comes last into a bed where plantings that stand there at the same time need
- * more than its width; each planting once, on its first such day. Those that follow one another never do, nor does what
- * is gone before its neighbours have grown. What alone is more than a bed holds is left to `bed-too-full`.
+ * `bed-crowded` at the planting that comes last into a bed where plantings at the same time need more than its width;
+ * each planting once, on its first such day. Plantings that follow each other never do, nor do those that are gone
+ * before their neighbours have grown. A planting that alone is more than its bed has room for is left to
+ * `bed-too-full`.
  */
 export function overlapDoubts(
   plans: readonly Plan[],

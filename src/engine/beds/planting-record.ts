@@ -8,7 +8,7 @@ export type FullAndEnd = {
   readonly full: Day;
   /** False where its end comes before any harvest. */
   readonly ready: boolean;
-  /** From then on it goes, and by then it is gone: what lies between is not certain. */
+  /** It begins to go on `ends` and is gone by `gone`; what is between is not certain. */
   readonly ends: Day;
   readonly gone: Day;
 };
@@ -19,9 +19,9 @@ export type Life = FullAndEnd & {
   readonly sowing: number;
   /** Sown, planted, or set out where it was bought. */
   readonly starts: Day;
-  /** When it left the house or the greenhouse; null where it grows in its place from the start. */
+  /** When it is set out; null where it grows in its place from the start. */
   readonly out: Day | null;
-  /** Usually shows above the soil by then. */
+  /** The day by which it is usually up. */
   readonly up: Day;
 };
 
@@ -31,17 +31,17 @@ export type ActDay = Pick<Anchor, "day" | "from">;
 /** A sowing's life with the days of its acts and stages as far as they are known, and when it is to come up. */
 export type SowingRecord = Life & {
   readonly acts: Readonly<Partial<Record<AnchorAct, ActDay>>>;
-  /** Its usual day and its last likely one; null where it was seen, never comes up, or was raised elsewhere. */
+  /** The usual day and the last likely one; null where it was seen, never comes up, or was raised elsewhere. */
   readonly emergence: { readonly day: Day; readonly late: Day } | null;
 };
 
-/** What becomes of a planting, found by its key. */
+/** The course of a planting, by its key. */
 export type PlantingRecord = {
   readonly planting: string;
-  /** Key of the bed it stands in: where the diary has moved it, the new one; null where it stands in none. */
+  /** Key of its bed, the new one where the diary has moved it; null where it has none. */
   readonly bed: string | null;
   /** In order; none where nothing is known of the crop's days, or it has none this season. */
   readonly sowings: readonly SowingRecord[];
-  /** What it took here beside its packet; null where the diary has no first ripe day that can be believed. */
+  /** Its days in this garden compared with its packet's; null where the diary has no plausible first ripe day. */
   readonly packet: PacketComparison | null;
 };

@@ -10,9 +10,9 @@ import { occupancyIn } from "./occupancy.ts";
 import { seasonPlanOn } from "./season-plan.ts";
 
 /**
- * What can still be started in a bed on a day, as plain JSON. `unknown` are plantings of the year whose days nobody knows;
- * `away` the families that stood there too few years ago. Chances in the order of the facts, each crop once for every way
- * it may begin; crops of years apart.
+ * What can still be started in a bed on a day, as plain JSON. `unknown` are plantings of the year whose days are not
+ * known; `away` the families that were there too few years ago. Chances are in the order of the facts, each crop once
+ * for every way it may begin; perennials are apart.
  */
 export type BedSpace = FreeSpace & {
   readonly bed: string;

@@ -4,8 +4,8 @@ import { plusYears, seasonOf } from "../../garden/model/season.ts";
 import { planOn } from "../schedule/horizon.ts";
 
 /**
- * The plan in whose season a day falls; where none is written for that season yet, or any more, the nearest one with its
- * year and frosts moved by whole years and nothing planted. Plans in year order, not empty.
+ * The plan in whose season a day falls; where there is no plan for that season, the nearest one with its year and
+ * frosts moved by whole years and nothing planted. Plans in year order, not empty.
  */
 export function seasonPlanOn(plans: readonly Plan[], day: Day): Plan {
   const plan = planOn(plans, day);

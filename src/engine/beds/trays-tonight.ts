@@ -6,10 +6,12 @@ import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 import { isWarmEnough } from "./fabric.ts";
 import { leafC } from "./night-needs.ts";
 
-/** Where a tray stands on the day: in the house or greenhouse, out by day, or out for its first nights. */
+/** Where a tray is on the day: in the house or greenhouse, out by day, or out for its first nights. */
 export type TrayPlace = "indoors" | "out by day" | "out overnight";
 
-/** What becomes of a tray tonight: from outdoors under cover, from a greenhouse without heat into the house, or as it is. */
+/**
+ * What to do with a tray tonight: from outdoors under cover, from an unheated greenhouse into the house, or nothing.
+ */
 export type TrayNeed = "leave" | "bring in" | "into the house";
 
 /** Trays of one planting on a night. `floorC`: its nights out stay above this [°C]; null where the facts give none. */
@@ -24,7 +26,10 @@ export type Tray = {
 /** Steps of hardening off, with the number of a later sowing before them or without. */
 const OUT = /(?:^|-)out-\d+$/;
 
-/** Where a planting's trays stand on a day, by the steps of hardening off as they were placed; hardy ones stay out from their step on. */
+/**
+ * Where a planting's trays are on a day, by the scheduled steps of hardening off; hardy ones stay out from their step
+ * on.
+ */
 export function trayPlace(
   planting: string,
   scheduled: readonly ScheduledTask[],
@@ -43,7 +48,7 @@ export function trayPlace(
   return hardy.some(nights) ? "out overnight" : "out by day";
 }
 
-/** What a planting's trays need on a night of that low [°C], put right for the garden. */
+/** What a planting's trays need on a night of that low [°C], corrected for the garden. */
 export function trayTonight(
   { crop, planting, name }: { crop: Crop; planting: Planting; name: string },
   place: TrayPlace,
@@ -56,7 +61,7 @@ export function trayTonight(
   return { ...tray, need: warm ? "leave" : "bring in" };
 }
 
-/** A greenhouse that nothing heats is no house on a night that is too cold in it. */
+/** An unheated greenhouse is no shelter on a night that is too cold in it. */
 function indoorsNeed(crop: Crop, { lowC, site }: { lowC: number; site: Site }): TrayNeed {
   const { killsC } = hardinessOf(crop, "young");
   if (site.greenhouse === null || site.greenhouse.keptAbove !== null || killsC === null)

@@ -3,7 +3,10 @@ import { areaM2Of, dripMinutes, litresOn, type Runs, runsOf } from "../growth/wa
 import type { WholeGarden } from "../practices/practice.ts";
 import { dryWeeksOf, type WaterNeed } from "../practices/weekly-need.ts";
 
-/** What a bed wants in a week [litres]; null where its size or its need is not known. `bed` is a key; null: what stands in none. */
+/**
+ * The water that a bed needs in a week [litres]; null where its size or its need is not known. `bed` is a key; null:
+ * plants in no bed.
+ */
 export type BedWater = {
   readonly bed: string | null;
   readonly litres: number | null;
@@ -11,10 +14,10 @@ export type BedWater = {
   readonly runs: Runs | null;
 };
 
-/** A week from its Monday on in which beds want water, and each bed that does. */
+/** A week, by its Monday, in which beds need water, with each bed that does. */
 export type WateringWeek = { readonly monday: Day; readonly beds: readonly BedWater[] };
 
-/** The weeks in which the garden wants watering, in order: those that the watering tasks are made from. */
+/** The weeks in which the garden needs watering, in order; the watering tasks are made from them. */
 export function wateringWeeksOf(garden: WholeGarden): readonly WateringWeek[] {
   return dryWeeksOf(garden).map(({ monday, needs }) => ({ monday, beds: needs.map(bedWaterOf) }));
 }

@@ -9,8 +9,9 @@ import { type StartChance, startedOn } from "./chances.ts";
 const NO_OUTCOME = { inTime: "none", ripe: null, end: null, why: null, opens: null } as const;
 
 /**
- * The answer for what is planted in autumn and stands the winter: safe in its usual weeks round the killing frost, a
- * gamble from then till it would be mulched, since the ground may freeze; null in a place without frost.
+ * The chance of a crop that is planted in autumn and lives through the winter: safe in its usual weeks around the
+ * killing frost, a gamble from then until it would be mulched, because the ground may freeze; null in a place without
+ * frost.
  */
 export function winterChance(context: SowingContext, day: Day): StartChance | null {
   const { overwinter } = context.crop;
@@ -38,7 +39,10 @@ function goingIn(context: SowingContext, day: Day): Omit<StartChance, "verdict">
 /** Days that roots need before hard frost. Source: common practice, six weeks. */
 const ROOTING_DAYS = 42;
 
-/** The answer for a crop of years, which need only take root: safe from its spring day till six weeks before hard frost; null where the facts do not say how it begins so. */
+/**
+ * The chance of a perennial, which only has to take root: safe from its spring day until six weeks before hard frost;
+ * null where the facts do not have that way to begin.
+ */
 export function rootingChance(context: SowingContext, day: Day): StartChance | null {
   const { crop, planting } = context;
   const first =

@@ -64,13 +64,16 @@ export function curveThrough(means: readonly number[]): Float64Array {
   return curve;
 }
 
-/** Half of what a day's low and high lie apart where nothing is known of them [K]. Source: house rule; mid-way between a coast and a dry interior. */
+/**
+ * Half the difference between a day's low and high where nothing is known of them [K]. Source: house rule; midway
+ * between a coast and a dry interior.
+ */
 const ROUGH_SWING_K = 6;
 
 /** Lows and highs [°C] of each day of a year, 1 January first. */
 export type AirCurves = { readonly lowC: Float64Array; readonly highC: Float64Array };
 
-/** Lows and highs of a wave, the same way apart all year. */
+/** Lows and highs of a wave, with the same difference all year. */
 export function roughAirCurves(wave: Wave): AirCurves {
   const mean = Float64Array.from({ length: DAYS_IN_YEAR }, (_, day) => waveC(wave, day, 0));
   return {

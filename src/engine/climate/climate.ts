@@ -11,24 +11,24 @@ import { roughWave, type Wave, waveC } from "./wave.ts";
 /** A day's low and high [°C]. */
 export type DayAir = { readonly lowC: number; readonly highC: number };
 
-/** Days whose air is known, measured or forecast; it takes the place of the normals'. */
+/** Days whose air temperature is known, measured or forecast; it replaces the normals. */
 export type ObservedAir = ReadonlyMap<Day, DayAir>;
 
 /**
- * Air and soil of a garden, day by day. `warmerK`: how much warmer [K] than usual the season is taken to run, 0 where
- * it is left out; days that are known stay what they were.
+ * Air and soil of a garden, day by day. `warmerK`: how much warmer [K] than usual the season is assumed to be, 0 by
+ * default; known days stay as they are.
  */
 export type Climate = {
-  /** Whether the curve is the rough one, reckoned from frost dates and latitude alone. */
+  /** Whether the curve is the rough one, calculated from frost dates and latitude only. */
   readonly rough: boolean;
   readonly air: (day: Day, warmerK?: number) => DayAir;
-  /** Half of what a day's low and high lie apart [K]. */
+  /** Half the difference between a day's low and high [K]. */
   readonly swingK: (day: Day) => number;
   /** Mean of a day's air [°C]. */
   readonly airC: (day: Day, warmerK?: number) => number;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
-  /** Beds of equal answers have equal soil: open, under film, or their own where any was measured. */
+  /** A key that is equal for beds with equal soil: open, under film, or a bed's own where it was measured. */
   readonly soilKey: (bed: Bed | null) => string;
   /** Standard deviation [K] of the month's mean from year to year, at that time of year. */
   readonly spreadK: (day: Day) => number;
@@ -90,7 +90,7 @@ function roughWaveOf({ site }: Plan): Wave {
   return roughWave(latitude, last, first);
 }
 
-/** Soil where some of the days' air is known: their mean instead of the normals'. */
+/** Soil where the air of some days is known: their mean instead of the normals. */
 function soilAfter(air: Climate["airC"]) {
   return (day: Day, warmerK: number) => {
     let sum = 0;

@@ -26,7 +26,7 @@ export function pressureKPa(altitudeM: number): number {
   return 101.3 * ((293 - 0.0065 * altitudeM) / 293) ** 5.26;
 }
 
-/** All that the equation goes by: wind two metres up, vapour pressure of the air, what the grass keeps of sun and warmth. */
+/** The inputs of the equation: wind two metres up, vapour pressure of the air, the grass's net radiation. */
 export type EvaporationWeather = TemperatureSwing & {
   readonly vapourKPa: number;
   readonly windMs: number;
@@ -35,8 +35,8 @@ export type EvaporationWeather = TemperatureSwing & {
 };
 
 /**
- * What short, well-watered grass gives off in a day [mm], at least nothing; the soil's own store of warmth is left out,
- * as it is for single days.
+ * What short, well-watered grass gives off in a day [mm], at least nothing; the heat stored in the soil is left out, as
+ * usual for single days.
  * Source: Allen and others, FAO 56, 1998, eq. 6, with eq. 8, 9 and 12.
  */
 export function penmanMonteithMm({
@@ -64,8 +64,8 @@ export type EvaporationDay = TemperatureSwing & {
 };
 
 /**
- * What short, well-watered grass gives off in a day [mm], from the day's low and high alone: the air as damp as if
- * its dew lay at the low, wind of 2 m/s, the sun by the swing. Too little in dry country, where no dew falls.
+ * What short, well-watered grass gives off in a day [mm], from the day's low and high alone: the dew point is taken as
+ * the low, the wind as 2 m/s, and the sun follows from the day's range. Too little in dry country, where no dew falls.
  * Source: Allen and others, FAO 56, 1998, eq. 6 with its chapter 3 for missing data, eq. 48 and 50.
  */
 export function referenceEvaporationMm({

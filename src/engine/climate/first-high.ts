@@ -1,7 +1,7 @@
 import { type Day, type DaySpan, plus } from "../../base/days/day.ts";
 import type { Climate } from "./climate.ts";
 
-/** Days between looks at the highs, before the one that is found is looked at day by day. */
+/** The step of the search in days, before the found one is narrowed down day by day. */
 const LOOK_EVERY_DAYS = 7;
 
 /** The first day of a span whose high reaches so much [°C], where highs do not cross it twice in a week; null where none does. */

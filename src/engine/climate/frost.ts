@@ -44,7 +44,7 @@ export function killingFrost(first: FrostDates, own: FrostDates | null): Day {
   return own ? own.usual : plus(first.usual, DAYS_TO_KILLING_FROST);
 }
 
-/** Shares a gardener would say, as so many in so many, rising. */
+/** Shares as a gardener would say them, a number in a number, rising. */
 const SPOKEN_ODDS = [
   ...[50, 30, 20, 15, 10, 8, 6, 5, 4, 3, 2].map((of) => ({ some: 1, of })),
   ...[3, 4, 5, 10].map((of) => ({ some: of - 1, of })),

@@ -2,13 +2,19 @@ import type { Day } from "../../base/days/day.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 
-/** Days for which a soil temperature that was measured corrects the estimate, fading to nothing. Source: house rule. */
+/** Days for which a measured soil temperature corrects the estimate, fading to nothing. Source: house rule. */
 export const MEASURED_LASTS_DAYS = 14;
 
-/** Soil [°C] of a day in a bed, or in open ground where that is null, in a season so much warmer than usual [K]. */
+/**
+ * Soil [°C] of a day in a bed, or in open ground where that is null, in a season that many kelvins warmer than usual
+ * [K].
+ */
 export type SoilTemperatureFn = (day: Day, bed: Bed | null, warmerK?: number) => number;
 
-/** What the diary measured of the soil: whether anything in a bed, and how much warmer [K] than the estimate that makes it. */
+/**
+ * What the diary measured of the soil: whether a bed has measurements, and how much warmer [K] than the estimate they
+ * make it.
+ */
 export type MeasuredSoil = {
   readonly appliesTo: (bed: Bed | null) => boolean;
   readonly correctionK: SoilTemperatureFn;
@@ -35,7 +41,7 @@ export function soilMeasurementsIn(
 }
 
 /**
- * How much warmer than the estimate the soil is, by what was measured last in that bed or in none. Full on its day,
+ * How much warmer than the estimate the soil is, by the last measurement in that bed or in no bed. Full on its day,
  * whatever the season, fading over MEASURED_LASTS_DAYS. Measurements in day order.
  */
 export function measuredSoil(

@@ -9,7 +9,10 @@ const STEFAN_BOLTZMANN_MJ_K4 = 4.903e-9;
 const KELVIN = 273.16;
 const ALBEDO = 0.23;
 
-/** Of the swing's root, what inland places get of the sun. Source: Allen and others, FAO 56, 1998, eq. 50, interior. */
+/**
+ * The part of the sun's radiation, for each square root of a kelvin of the day's range, that inland places get. Source:
+ * Allen and others, FAO 56, 1998, eq. 50, interior.
+ */
 const SWING_COEFFICIENT = 0.16;
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
@@ -27,7 +30,7 @@ export function sunDeclination(dayOfYear: number): number {
 
 /**
  * The hour angle of sunset [rad], from 0 where the sun never rises to π where it never sets: the argument of the
- * arccosine is held between -1 and 1, which it passes in polar day and night.
+ * arccosine is limited to -1 to 1, which it exceeds in polar day and night.
  * Source: Allen and others, FAO 56, 1998, eq. 25.
  */
 export function sunsetAngle(latitude: number, dayOfYear: number): number {
@@ -68,12 +71,15 @@ export function solarFromSwingMJ({ lowC, highC }: TemperatureSwing, topMJ: numbe
   return Math.min(share * topMJ, clearSkyMJ(topMJ, 0));
 }
 
-/** What short grass keeps of the sun [MJ m⁻² day⁻¹]. Source: Allen and others, FAO 56, 1998, eq. 38, albedo 0.23. */
+/**
+ * The solar radiation that short grass absorbs [MJ m⁻² day⁻¹]. Source: Allen and others, FAO 56, 1998, eq. 38, albedo
+ * 0.23.
+ */
 export function netShortwaveMJ(solarMJ: number): number {
   return (1 - ALBEDO) * solarMJ;
 }
 
-/** What the loss to the sky goes by; vapour pressure of the air [kPa], sun and clear-sky sun [MJ m⁻² day⁻¹]. */
+/** The inputs of the loss to the sky; vapour pressure of the air [kPa], sun and clear-sky sun [MJ m⁻² day⁻¹]. */
 export type SkyLoss = TemperatureSwing & {
   readonly vapourKPa: number;
   readonly solarMJ: number;
@@ -81,8 +87,8 @@ export type SkyLoss = TemperatureSwing & {
 };
 
 /**
- * What the ground loses to the sky [MJ m⁻² day⁻¹], by warmth, damp and cloud. In polar night there is no sun to tell
- * clouds by, and the sky is taken for clear.
+ * What the ground loses to the sky [MJ m⁻² day⁻¹], by warmth, damp and cloud. In polar night there is no sun to show
+ * clouds, and the sky is assumed clear.
  * Source: Allen and others, FAO 56, 1998, eq. 39.
  */
 export function netLongwaveMJ(loss: SkyLoss): number {

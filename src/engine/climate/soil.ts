@@ -9,10 +9,16 @@ export const SOIL_AVERAGES_DAYS = 11;
 /** Seed depth in open soil, where only one depth is asked for [m]. Source: house rule, two inches. */
 export const SEED_DEPTH_M = 0.05;
 
-/** Soil at seed depth is never told colder than this [°C]: while it freezes and under snow it stays there. Source: house rule. */
+/**
+ * The least soil temperature at seed depth [°C]: it stays there while the soil freezes and under snow. Source: house
+ * rule.
+ */
 export const FROZEN_C = 0;
 
-/** Soil of each day of a year [°C]: the mean of the air of the days up to and including it, round the year, before freezing holds it. */
+/**
+ * Soil of each day of a year [°C]: the mean of the air of the days up to and including it, round the year, before the
+ * limit at freezing.
+ */
 export function soilCurve(meanAirC: Float64Array): Float64Array {
   const soil = new Float64Array(DAYS_IN_YEAR);
   for (let i = 0; i < DAYS_IN_YEAR; i++) {

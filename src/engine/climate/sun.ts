@@ -35,10 +35,10 @@ const MS_PER_HOUR = 3_600_000;
 const MS_PER_MINUTE = 60_000;
 
 /**
- * The sun's day round the noon of a calendar day where its clock is near the sun's: rise and set of one and the
- * same light, with refraction, seen from the ground. Far east or west of Greenwich they fall on a neighbouring day of UTC.
+ * The sun's day round the noon of a calendar day where its clock is near the sun's: rise and set of one and the same
+ * light, with refraction, seen from the ground. Far east or west of Greenwich they fall on a neighbouring day of UTC.
  * Where clocks run a whole day ahead of the sun (Samoa, Kiribati) it is the next day's sun, a minute or two off.
- * Source: J. Meeus, Astronomical Algorithms, 1991, chapters 15 and 25, as the library suncalc reckons them.
+ * Source: J. Meeus, Astronomical Algorithms, 1991, chapters 15 and 25, as calculated by the library suncalc.
  */
 export function sunOf(day: Day, { latitude, longitude }: GeoPoint): Sun {
   const noon = new Date((day + 0.5) * MS_PER_DAY);
@@ -53,12 +53,12 @@ export function sunOf(day: Day, { latitude, longitude }: GeoPoint): Sun {
   return { ...shared, kind: alwaysUp ? "never sets" : "never rises" };
 }
 
-/** Degrees that the sun goes by in an hour. */
+/** Degrees that the sun moves in an hour. */
 const DEGREES_AN_HOUR = 15;
 
 /**
- * The minute of the day at which the sun sets by the garden's clock; null where it does not. A plan gives no longitude, so that
- * of its zone's standard time is taken: an hour off at the edges of a wide zone.
+ * The minute of the day at which the sun sets by the garden's clock; null where it does not. A plan has no longitude,
+ * so that of its zone's standard time is used: an hour off at the edges of a wide zone.
  * Source: sunOf; the meridian, house rule.
  */
 export function sunsetOn(day: Day, latitude: number, clock: string): Minute | null {
@@ -71,8 +71,8 @@ export function sunsetOn(day: Day, latitude: number, clock: string): Minute | nu
 }
 
 /**
- * Hours from sunrise to sunset, with refraction [h]; 0 where the sun never rises, 24 where it never sets. Reckoned
- * at Greenwich's longitude: elsewhere up to half a day's change off, two minutes at 50°.
+ * Hours from sunrise to sunset, with refraction [h]; 0 where the sun never rises, 24 where it never sets. Calculated at
+ * Greenwich's longitude: elsewhere up to half a day's change off, two minutes at 50°.
  */
 export function dayHours(day: Day, latitude: number): number {
   const sun = sunOf(day, { latitude, longitude: 0 });
@@ -86,12 +86,12 @@ export function dayHours(day: Day, latitude: number): number {
   }
 }
 
-/** A year in the middle between two leap years: its dates stand for those of all years. */
+/** A year in the middle between two leap years, whose dates represent those of all years. */
 const MIDDLE_YEAR = 2026;
 
 /**
- * Day hours of one latitude by date [h], each date reckoned once and 29 February as 1 March: the same date of another
- * year differs by three minutes at 60°, less nearer to the equator. Keep the function: it is what remembers.
+ * Day hours of one latitude by date [h], each date calculated once and 29 February as 1 March: the same date of another
+ * year differs by three minutes at 60°, less nearer to the equator. The cache is in the returned function.
  */
 export function dayHoursOf(latitude: number): (day: Day) => number {
   const known = new Map<number, number>();
@@ -108,7 +108,10 @@ function inMiddleYear(month: number, date: number): Day {
   return dayOf(MIDDLE_YEAR, month, date) ?? dayOrThrow(MIDDLE_YEAR, 3, 1);
 }
 
-/** Below this plants all but stand still. Source: McCollum, University of California, about 2014, after Coleman, The Winter Harvest Handbook, 2009. */
+/**
+ * Below this plants hardly grow. Source: McCollum, University of California, about 2014, after Coleman, The Winter
+ * Harvest Handbook, 2009.
+ */
 const TOO_SHORT_H = 10;
 
 /** First and last day of a spell, both inclusive. */
@@ -128,7 +131,7 @@ export function shortDays(hours: (day: Day) => number, from: Day): ShortDayPerio
   return after === null ? null : { first, last: plus(after, -1) };
 }
 
-/** The first day from a day on, within a year, of which something holds. */
+/** The first day from a day on, within a year, for which a condition is true. */
 function next(from: Day, matches: (day: Day) => boolean): Day | null {
   for (let on = 0; on <= DAYS_IN_YEAR + 1; on++) if (matches(plus(from, on))) return plus(from, on);
   return null;

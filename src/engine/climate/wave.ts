@@ -11,8 +11,8 @@ export type Wave = {
 };
 
 /**
- * A rough wave for a site that gives no normals: it passes 11 °C on the usual last and first frost days and swings
- * the wider the farther it lies from the equator. `lastFrost`, `firstFrost`: days of the year, 0 to 364, null for a
+ * A rough wave for a site that gives no normals: it is at 11 °C on the usual last and first frost days, and its
+ * amplitude grows with the distance from the equator. `lastFrost`, `firstFrost`: days of the year, 0 to 364, null for a
  * place without frost.
  * Source: house rule; 11 °C is what stations of NOAA's 1981-2010 normals have near those days, from memory.
  */
@@ -35,8 +35,8 @@ export function roughWave(
 }
 
 /**
- * How deep a wave of temperature reaches into soil [m]: there it has shrunk to 1/e. `diffusivity` of the soil [m²/s],
- * period of the wave [days].
+ * The depth [m] at which a wave of temperature in soil has shrunk to 1/e. `diffusivity` of the soil [m²/s], period of
+ * the wave [days].
  * Source: Oklahoma State University, Soil Physics Toolkit, after Hillel, 1982: the square root of twice the diffusivity
  * over the wave's angular speed.
  */

@@ -12,7 +12,7 @@ export function familyDoubts(plans: readonly Plan[]): readonly Problem[] {
   });
 }
 
-/** What stands over from last year is last year's own, and what stands for years stays. */
+/** A planting still there from last year belongs to last year's plan, and perennials stay where they are. */
 function familyDoubt(planting: Planting, plan: Plan, before: readonly Plan[]): readonly Problem[] {
   const crop = cropFor(planting);
   const bed = plan.beds.find(({ key }) => key === planting.bed);

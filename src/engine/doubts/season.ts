@@ -11,7 +11,7 @@ import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { fullestDay } from "../growth/trays.ts";
 
 /**
- * What the season of this place leaves in doubt, planting by planting, nothing placed and nothing in the diary yet:
+ * The doubts that the season of this place raises, planting by planting, without a schedule or a diary:
  * `will-not-ripen` where a usual season does not bring it to harvest before what ends it, and `bad-season` where heat,
  * long days or cold will spoil it; once for the garden `greenhouse-too-full`, on the fullest day.
  */
@@ -24,7 +24,7 @@ export function seasonDoubts(plan: Plan): readonly Problem[] {
   ];
 }
 
-/** What stands the winter is counted from its frosts; without any, only a day of the gardener's own tells it. */
+/** Crops that overwinter are scheduled from the frosts; without any, the gardener has to give a day. */
 function winterDoubt({ site }: Plan, planting: Planting): readonly Problem[] {
   const { fixed, within, inSince } = planting;
   const given = fixed.start ?? within ?? inSince;
@@ -33,7 +33,10 @@ function winterDoubt({ site }: Plan, planting: Planting): readonly Problem[] {
   return [diagnostic("bad-season", planting.at, is, "Name a month, such as plant: this October")];
 }
 
-/** Every planting of the year as it would go if everything were done on its day; those that winter or stand in it already left out. */
+/**
+ * Every planting of the year as if everything were done on its day; those that overwinter or are in the ground already
+ * are left out.
+ */
 function assumedContextsIn(plan: Plan): readonly SowingContext[] {
   const climate = climateOf(plan, []);
   return plan.plantings.flatMap((planting) => {

@@ -3,23 +3,25 @@ import { emergenceShare, seedlingsRow } from "../../crops/seedlings.ts";
 import { spacingCm } from "../rules/spacing.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
-/** What amounts are reckoned from: a planting, its crop and its bed. */
+/** What amounts are calculated from: a planting, its crop and its bed. */
 export type PlantingInBed = Pick<SowingContext, "planting" | "crop" | "bed">;
 
-/** Seeds taken beyond those reckoned, for mice and slips of the hand. Source: house rule, a tenth. */
+/** Seeds beyond the calculated number, for mice and mistakes. Source: house rule, a tenth. */
 const SPARE = 1.1;
 /** The share of seeds that come up where no table has the crop or its soil. Source: house rule, three in four. */
 const USUAL_SHARE = 0.75;
-/** However few come up, nobody sows more than four times as thick. Source: house rule; it is too cold or too hot then. */
+/** The most that sowing is thickened where few come up. Source: house rule: beyond it, it is too cold or too hot. */
 const LEAST_SHARE = 0.25;
 /** Seeds to a cell indoors, the weaker of them pinched off. Source: common practice. */
 const SEEDS_A_CELL = 2;
 /** Cloves that a bulb of seed garlic gives. Source: common practice, ten to twelve. */
 const CLOVES_A_BULB = 11;
-/** A bed's length that is a whole number of spacings, but for what inches lose in centimetres. */
+/**
+ * Tolerance for a bed whose length is a whole number of spacings, because of rounding between inches and centimetres.
+ */
 const NEAR = 1e-6;
 
-/** The room a bed gives and a crop asks for, all in centimetres; rows run along the length. */
+/** The size of a bed and the spacing of a crop, all in centimetres; rows run along the length. */
 export type BedMeasures = {
   readonly lengthCm: number;
   readonly widthCm: number;
@@ -31,7 +33,7 @@ export type BedMeasures = {
 export type RowLayout = { readonly rows: number; readonly perRow: number; readonly plants: number };
 
 /**
- * How many plants stand in a bed in straight rows, half the plants' spacing left free along every edge.
+ * How many plants fit in a bed in straight rows, with half the plants' spacing free along every edge.
  * Source: usual extension advice on raised beds, from memory.
  */
 export function rowLayoutOf({ lengthCm, widthCm, apartCm, rowsCm }: BedMeasures): RowLayout {
@@ -63,7 +65,10 @@ export function plantsOf(plantingInBed: PlantingInBed): number | null {
   return length === null || apart === 0 ? null : Math.floor(length / apart + NEAR);
 }
 
-/** The share of a crop's seeds, 0.25 to 1, that may be hoped for in soil of that temperature [°C]. Source: crops/seedlings.ts, else three in four. */
+/**
+ * The share of a crop's seeds, 0.25 to 1, that can be expected to come up in soil of that temperature [°C]. Source:
+ * crops/seedlings.ts, else three in four.
+ */
 export function expectedShare(crop: Crop, soilC: number): number {
   const row = seedlingsRow(crop);
   const share = row === null ? null : emergenceShare(row, soilC);
@@ -71,8 +76,8 @@ export function expectedShare(crop: Crop, soilC: number): number {
 }
 
 /**
- * How far apart seed is sown outdoors [cm] so that enough come up in soil of that temperature [°C]: as the facts say, or
- * thicker where fewer would come up than are to stand; null for a crop never sown outdoors.
+ * How far apart seed is sown outdoors [cm] so that enough come up in soil of that temperature [°C]: as the facts say,
+ * or thicker where too few would come up; null for a crop never sown outdoors.
  */
 export function sowApartCm({ planting, crop }: PlantingInBed, soilC: number): number | null {
   if (crop.outdoors === null) return null;
@@ -81,8 +86,8 @@ export function sowApartCm({ planting, crop }: PlantingInBed, soilC: number): nu
 }
 
 /**
- * Seeds for one sowing of a planting into soil of that temperature [°C], a tenth to spare: along its row outdoors, two
- * to a cell or more indoors; null for what is no seed, or where the plan does not say how much.
+ * Seeds for one sowing of a planting into soil of that temperature [°C], with a tenth to spare: along its row outdoors,
+ * two or more to a cell indoors; null for what is not seed, or where the plan does not say how much.
  */
 export function seedsFor(plantingInBed: PlantingInBed, soilC: number): number | null {
   const { start } = plantingInBed.planting;
@@ -108,7 +113,7 @@ export function bulbsFor(cloves: number): number {
 
 const ROUND_COUNTS = [20, 50, 100, 200, 300, 500, 1000];
 
-/** A number of seeds as one says it, never less than it is: 20, 50, 100, 200, 300, 500, 1000, then whole thousands. */
+/** A number of seeds rounded up as one says it: 20, 50, 100, 200, 300, 500, 1000, then whole thousands. */
 export function roundSeedCount(count: number): number {
   return ROUND_COUNTS.find((round) => round >= count) ?? Math.ceil(count / 1000) * 1000;
 }

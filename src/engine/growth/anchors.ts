@@ -1,7 +1,7 @@
 import type { Day } from "../../base/days/day.ts";
 import type { ObservedStage } from "../../garden/diary/observation.ts";
 
-/** What a day was reckoned from; whatever hangs on it hangs on these too. */
+/** What a day was calculated from; whatever depends on the day depends on these too. */
 export type Basis =
   | "last frost"
   | "first frost"
@@ -16,10 +16,10 @@ export type Basis =
   | "time of year"
   | "place free";
 
-/** The acts that start a clock, and the stages a gardener sees. */
+/** The acts that start a clock, and the stages that a gardener sees. */
 export type AnchorAct = "start" | "set out" | "end" | ObservedStage;
 
-/** The day of an act: from the diary, as it was placed, or given in the plan. `task` is the id of the task placed. */
+/** The day of an act: from the diary, from the schedule, or from the plan. `task` is the id of the scheduled task. */
 export type Anchor = {
   readonly day: Day;
   readonly from: "diary" | "placed" | "given";
@@ -27,7 +27,7 @@ export type Anchor = {
   readonly task: string | null;
 };
 
-/** All that growth knows of the past, by planting, sowing (from 1) and act. */
+/** Everything that growth knows of the past, by planting, sowing (from 1) and act. */
 export type Anchors = ReadonlyMap<string, Anchor>;
 
 /** The key of an anchor in Anchors. */
@@ -35,7 +35,7 @@ export function anchorKey(planting: string, sowing: number, act: AnchorAct): str
   return `${planting}|${sowing}|${act}`;
 }
 
-/** Grounds without repeats, in the order they first stand. */
+/** Bases without repeats, in the order of their first occurrence. */
 export function combineBasis(...lists: readonly (readonly Basis[])[]): readonly Basis[] {
   const all: Basis[] = [];
   for (const list of lists) for (const basis of list) if (!all.includes(basis)) all.push(basis);

@@ -8,8 +8,8 @@ import { autumnPlantingDay, plantingOutDay, settingOutDay } from "./starting.ts"
 import { boxesOut } from "./winter-sown.ts";
 
 /**
- * The first sowing as it would go if everything were done on its reckoned day: with anchors for its start and its
- * setting out. Null where the facts do not say how that crop begins in that way.
+ * The first sowing as if everything were done on its calculated day: with anchors for its start and its setting out.
+ * Null where the facts do not have that way to begin for the crop.
  */
 export function assumedContext(context: SowingContext): SowingContext | null {
   const { planting } = context;

@@ -5,8 +5,8 @@ import { ripeMilestone } from "./ripe.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
 /**
- * The day a sowing is over of itself: it has borne for as long as its kind does, or kept as long as it may; null where it
- * bears till frost, where frost may come first (one autumn in ten), and where it does not get ready.
+ * The day a sowing ends by itself: it has borne for its time, or kept as long as it can; null where it bears until
+ * frost, where frost may come first (one autumn in ten), and where it does not ripen.
  */
 export function naturalEndOf(context: SowingContext): Day | null {
   const { kind, bearsDays, holdsDays } = context.crop.harvest;

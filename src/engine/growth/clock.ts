@@ -7,8 +7,8 @@ import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
 
 /**
- * From when outdoor warmth counts for a planting, and for how many of the packet's days it still has to: least, usual
- * and most. Early ≤ usual ≤ late.
+ * The day from which outdoor warmth counts for a planting, and how many of the packet's days are still to come: least,
+ * usual and most. Early ≤ usual ≤ late.
  */
 export type Clock = {
   readonly early: Day;
@@ -20,20 +20,20 @@ export type Clock = {
   readonly basis: readonly Basis[];
 };
 
-/** The soil that the days on a packet take for granted [°C]. Source: house rule; 68 °F, a column of the days table. */
+/** The soil temperature that a packet's days assume [°C]. Source: house rule; 68 °F, a column of the days table. */
 const PACKET_SOIL_C = 20;
 
-/** Plants set out have at least this part of a packet's days before them. Source: house rule. */
+/** The least part of a packet's days that plants have before them when they are set out. Source: house rule. */
 const LEAST_LEFT = 0.25;
 
-/** Days to emergence that a packet's days to harvest already hold; cold soil adds to them, and so puts harvest off. */
+/** The days to emergence that a packet's days to harvest include; colder soil adds to them and delays the harvest. */
 export function packetDaysToUp({ crop }: SowingContext): number {
   if (crop.comesUp.kind !== "table") return middle(crop.comesUp.days.value);
   const share = dailyShare(crop.comesUp.row, PACKET_SOIL_C);
   return share === 0 ? 0 : Math.round(1 / share);
 }
 
-/** Days that bought plants have grown before they go out, as plants raised here would have. */
+/** The days that bought plants have grown before they go out, as if raised here. */
 function daysRaised({ crop }: SowingContext): number {
   return crop.indoors ? middle(crop.indoors.weeksToSettingOut.value) * 7 : 0;
 }
@@ -64,7 +64,7 @@ const on = (day: Day, basis: readonly Basis[]): ClockStart => ({
   basis,
 });
 
-/** When and for how long outdoor warmth counts, or why that is not known yet. */
+/** From when and for how long outdoor warmth counts, or why that is not known yet. */
 export function clockOf(context: SowingContext): Clock | { readonly none: string } {
   const { harvest } = context.crop;
   const { start } = context.planting;
@@ -79,7 +79,7 @@ function fromPlanting(context: SowingContext): ReturnType<typeof clockOf> {
   return clockFrom(context, on(from.day, from.basis), 0);
 }
 
-/** From when it is up; a packet that counts from setting out is first given the weeks of raising. */
+/** From when it is up; to a packet that counts from setting out the weeks of raising are added first. */
 function fromSowing(context: SowingContext): ReturnType<typeof clockOf> {
   const up: Milestone = upMilestone(context);
   return isReached(up) ? clockFrom(context, up, usedWhenUp(context)) : up;

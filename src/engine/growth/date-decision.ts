@@ -3,7 +3,7 @@ import { type Basis, combineBasis } from "./anchors.ts";
 import { type SeasonWarmth, warmerK } from "./seasons.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
-/** A day reckoned, with each test it had to pass and the day that test alone would give. */
+/** A calculated day, with each test it had to pass and the day that each test alone would give. */
 export type DateDecision = {
   readonly day: Day;
   /** The same tests in a warm and in a cold season, where the soil decides: early ≤ day ≤ late. */
@@ -11,7 +11,7 @@ export type DateDecision = {
   readonly late: Day;
   readonly basis: readonly Basis[];
   readonly tests: readonly DateTest[];
-  /** The day after which a hold ends, and whether it ended there instead of in the right soil. */
+  /** The day on which waiting stops, and whether it stopped there instead of in the right soil. */
   readonly stop: Day | null;
   readonly stopped: boolean;
 };
@@ -35,12 +35,16 @@ export function decideDate(
   return { day, early: day, late: day, basis, tests, stop, stopped };
 }
 
-/** Days before a day over which its season's warmth is taken. Source: house rule; a month, as the spread is known by months. */
+/**
+ * Days before a day over which the warmth of its season is averaged. Source: house rule; a month, as the spread is
+ * known by months.
+ */
 const SEASON_DAYS = 30;
 
 /**
- * What decides in the usual season, with the days on which the soil would decide in a warm and in a cold one. Where
- * something else gives the day, both are that day: no text says otherwise, and each season costs as much as the usual one.
+ * The decision of the usual season, with the days on which the soil would decide in a warm and in a cold one. Where
+ * something else gives the day, both are that day, because no text shows more and each season costs as much as the
+ * usual one.
  */
 export function decideAcrossSeasons(
   context: SowingContext,

@@ -3,13 +3,13 @@ import type { Planting } from "../../garden/model/plan.ts";
 import { type Anchor, type Anchors, anchorKey } from "./anchors.ts";
 import { MOST_SOWINGS } from "./successions.ts";
 
-/** The sowing that was lost, or where none is named all that there may be. */
+/** The sowing that was lost, or all there may be where none is named. */
 const sowingsOf = (sowing: number | null): readonly number[] =>
   sowing === null ? Array.from({ length: MOST_SOWINGS }, (_, i) => i + 1) : [sowing];
 
 /**
- * What is known before anything is placed: what stands in the ground since before, and what the diary saw or lost. A
- * sighting that names no sowing counts for the first that has none yet.
+ * What is known before anything is scheduled: plantings in the ground since before, and what the diary saw or lost. A
+ * sighting without a sowing counts for the first that has none yet.
  */
 export function diaryAnchors(
   plantings: readonly Planting[],

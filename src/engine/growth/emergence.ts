@@ -7,16 +7,19 @@ import { dailySwingShare } from "../climate/wave.ts";
 import { cached } from "./memo.ts";
 import { type DailyAmount, firstDayReaching } from "./sums.ts";
 
-/** Seed that has not come up after so many days never will. Source: house rule; longer than any crop at a soil it may be sown in. */
+/**
+ * The number of days after which seed that has not come up never will. Source: house rule; longer than any crop takes
+ * in soil that it may be sown in.
+ */
 export const GIVE_UP_DAYS = 90;
 
-/** Points of a day's wave at which its rate is taken, from the warmest to the coldest; the way back is the same. */
+/** The points of a day's wave at which the rate is taken, from the warmest to the coldest; the way back is the same. */
 const POINTS = [1, 3, 5, 7, 9, 11, 13, 15].map((odd) => Math.cos((odd * Math.PI) / 16));
 
 /**
- * The share of the way from sowing to emergence that a day at that mean soil temperature [°C] brings: one over the
- * table's days, between two columns in proportion, taken over the day's swing of so much [K] to either side of the
- * mean; 0 where nothing comes up or nothing was tested. Throws for a row the table does not have.
+ * The share of the way from sowing to emergence that a day at that mean soil temperature [°C] adds: one over the
+ * table's days, between two columns in proportion, averaged over the day's swing [K] to either side of the mean; 0
+ * where nothing comes up or nothing was tested. Throws for a row the table does not have.
  * Source: Harrington and Minges, University of California, 1954, as in crops/emergence.ts.
  */
 export function dailyShare(row: string, soilC: number, swingK = 0): number {
@@ -64,7 +67,7 @@ export function upOn(sown: Day, share: DailyAmount): Day | null {
   return last === null ? null : plus(last, 1);
 }
 
-/** Where seed lies: the row it comes up by, its bed and its depth [cm], in a season so much warmer than usual [K]. */
+/** Seed in its place: its row of the table, its bed and its depth [cm], in a season that much warmer than usual [K]. */
 export type Seed = {
   readonly row: string;
   readonly bed: Bed | null;
@@ -72,7 +75,7 @@ export type Seed = {
   readonly warmerK: number;
 };
 
-/** Shares by climate and seed. A memo, nothing more. */
+/** Shares by climate and seed, cached. */
 const shares = new WeakMap<Climate, Map<string, Map<number, DailyAmount>>>();
 
 /** Each day's share for seed in a bed of the garden: the soil there, and the part of the air's swing that reaches its depth. */

@@ -6,7 +6,10 @@ import { shortDays } from "../climate/sun.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { nextAnniversary } from "./winter.ts";
 
-/** The autumn that ends what grows: its first frost, early and usual, the killing one, and the middle of the winter after it. */
+/**
+ * The autumn that ends growth: its first frost, early and usual, the killing frost, and the middle of the winter after
+ * it.
+ */
 export type Autumn = {
   readonly early: Day;
   readonly usual: Day;
@@ -31,13 +34,16 @@ export function autumnAfter({ plan, bed }: SowingContext, from: Day): Autumn | n
   };
 }
 
-/** Days after the killing frost for which what stands frost is still brought in from under snow and mulch. Source: house rule, two weeks. */
+/**
+ * Days after the killing frost for which hardy crops are still brought in from under snow and mulch. Source: house
+ * rule, two weeks.
+ */
 const HARDY_GRACE_DAYS = 14;
 
 /**
  * The last day, in a usual year, on which a crop started on a day is still worth harvesting for the first time: the
- * first frost for what it kills, two weeks after the killing frost for the rest, and under glass the last day of ten
- * hours, since it must be grown by then; null where nothing ends it.
+ * first frost for tender crops, two weeks after the killing frost for the rest, and under glass the last day of ten
+ * hours, because it must be grown by then; null where nothing ends it.
  */
 export function lastHarvest(context: SowingContext, from: Day): Day | null {
   if (context.bed?.kind === "greenhouse") return lastLongDay(context, from);
@@ -52,7 +58,10 @@ function lastLongDay({ climate: { dayHours } }: SowingContext, from: Day): Day |
   return short && plus(short.first, -1);
 }
 
-/** The day that ends all growing for a crop: the killing frost, or for what stands it the middle of winter; null where nothing freezes. */
+/**
+ * The day that ends all growing for a crop: the killing frost, or the middle of winter for a crop that survives it;
+ * null where nothing freezes.
+ */
 export function growthEndOf(context: SowingContext, from: Day): Day | null {
   const autumn = autumnAfter(context, from);
   if (!autumn) return null;

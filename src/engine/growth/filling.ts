@@ -1,12 +1,12 @@
 const INCH = 2.54;
 /** Fresh mix and compost settle by about a tenth. Source: usual extension advice, from memory, 10 to 15 %. */
 const SETTLES = 1.1;
-/** Shoots that stand so tall [in] are buried but for their tops, so one lift is at most this. */
+/** The most that one lift adds [in]: shoots of that height are buried except for their tops. */
 const MOST_LIFT_IN = 4;
 /** Seed compost that fills a tray [L]: cells, or pots of 3 inches. Source: common practice. */
 const LITRES_A_TRAY = { cells: 3, pots: 6 } as const;
 
-/** Soil, mix or compost that lies so deep [cm] on an area [m²], as it is when bought [L], a tenth more for settling. */
+/** Soil, mix or compost for a depth [cm] on an area [m²], as bought [L], a tenth more for settling. */
 export function soilLitres(areaM2: number, depthCm: number): number {
   return areaM2 * depthCm * 10 * SETTLES;
 }
@@ -16,7 +16,7 @@ export function mixLitres(trays: { readonly cells: number; readonly pots: number
   return (trays.cells * LITRES_A_TRAY.cells + trays.pots * LITRES_A_TRAY.pots) * SETTLES;
 }
 
-/** One lift: how much higher the soil comes [in], and the mix that takes [L] for one bag and for all of them. */
+/** One lift: how much it raises the soil [in], and the mix it takes [L] for one bag and for all of them. */
 export type Lift = {
   readonly inches: number;
   readonly litresABag: number;
@@ -27,8 +27,8 @@ export type Lift = {
 export type Bags = { readonly count: number; readonly acrossCm: number; readonly highCm: number };
 
 /**
- * The lifts that fill a bag from what tubers were planted in to just under its rim, in order, in whole inches,
- * as even as whole inches let them be. With the start they add up to the bag, less the rim: heights [cm].
+ * The lifts that fill a bag from its first layer to just under its rim, in order, in whole inches, as even as possible.
+ * Together with the first layer they are the bag's height less the rim; heights [cm].
  */
 export function bagLifts(bag: Bags, startCm: number, rimCm: number): readonly Lift[] {
   const left = Math.round((bag.highCm - startCm - rimCm) / INCH);

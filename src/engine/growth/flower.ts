@@ -4,12 +4,15 @@ import { postponed } from "./postponed.ts";
 import { ripeMilestone } from "./ripe.ts";
 import { anchorOf, inPlace, type SowingContext } from "./sowing-context.ts";
 
-/** Weeks in its place after which what never ripens here may flower all the same [days]. Source: house rule, on the early side. */
+/**
+ * Days in its place after which a crop that never ripens here may flower all the same. Source: house rule, on the early
+ * side.
+ */
 const UNRIPE_DAYS = [28, 42] as const;
 
 /**
- * When it first flowers, counted back from its first harvest; what was seen replaces it. None where its flowers matter
- * to nothing that is done, and before it is in its place.
+ * When it first flowers, counted back from its first harvest; a sighting replaces it. None where no task depends on its
+ * flowers, and before it is in its place.
  */
 export function flowerMilestone(context: SowingContext): Milestone {
   return postponed(context, "flower", flowerOf(context));

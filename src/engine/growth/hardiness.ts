@@ -7,23 +7,34 @@ import { ripeMilestone } from "./ripe.ts";
 import { anchorOf, inPlace, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
 
-/** How far a sowing is when frost comes: nothing above the soil, its first weeks, grown, in blossom that frost takes, or ready to bring in. */
+/**
+ * The stage of a sowing when frost comes: nothing above the soil, its first weeks, grown, in blossom that frost
+ * damages, or ready to bring in.
+ */
 export type FrostStage = "not up" | "young" | "standing" | "in flower" | "bearing";
 
-/** The days of a sowing that its stage hangs on: `out` null where it grows in its place from the start, `ready` null where it does not get ready. */
+/**
+ * The days of a sowing that its stage depends on: `out` null where it grows in its place from the start, `ready` null
+ * where it does not ripen.
+ */
 export type StageDays = {
   readonly up: Day;
   readonly out: Day | null;
   readonly ready: Day | null;
 };
 
-/** Shoots may show so many days before their usual day. Source: house rule; coming up is never told narrower than that. */
+/**
+ * Days before their usual day on which shoots may be up. Source: house rule; emergence is never more exact than that.
+ */
 const MAY_BE_EARLY_DAYS = 3;
 
-/** What is up, or set out, for less than this is hurt sooner than what is grown [days]. Source: house rule; figures of what plants stand are for hardened ones, Masabni, Texas A&M AgriLife Extension, from memory. */
+/**
+ * A plant that has been up, or set out, for less than this is hurt sooner than a grown one [days]. Source: house rule;
+ * published figures are for hardened plants, Masabni, Texas A&M AgriLife Extension, from memory.
+ */
 export const YOUNG_DAYS = 21;
 
-/** Peas flower so many days before their first pods. Source: common practice, about three weeks. */
+/** Days from the first flowers of peas to their first pods. Source: common practice, about three weeks. */
 const FLOWER_DAYS = 21;
 
 /** The stage of a crop's sowing on the night that follows a day. */
@@ -50,8 +61,8 @@ export function frostStageOf(context: SowingContext, day: Day): FrostStage | nul
 }
 
 /**
- * What frost does to it: kills it, spares it while it is light, or hardly ever hurts it. `killsC`: hurt below this, at
- * the leaves [°C]; null where no frost of a growing season does. `spared` says why that is.
+ * What frost does to a crop: kills it, spares it while it is light, or hardly ever hurts it. `killsC`: hurt below this,
+ * at the leaves [°C]; null where no frost of a growing season does. `spared` says why that is.
  */
 export type Hardiness = {
   readonly kind: "tender" | "half-hardy" | "hardy";
@@ -77,10 +88,10 @@ const hurtBelow = (kind: Hardiness["kind"], fahrenheit: number): Hardiness => ({
 export const COLDER_AT_LEAVES_K = (4 * 5) / 9;
 
 /**
- * Degrees at the leaves [°F] below which each class is hurt, grown and young. Source: Purdue University Extension HO-203,
- * Vegetables: frost resistance: tender are killed by frost, warm-loving stand no cold (house rule: two degrees sooner),
- * frost-tolerant stand light frosts (28 °F forecast and above), very hardy hard ones for short periods (24 °F); both less
- * COLDER_AT_LEAVES_K. Young: four degrees sooner, house rule.
+ * Degrees at the leaves [°F] below which each class is hurt, grown and young. Source: Purdue University Extension
+ * HO-203, Vegetables: frost resistance: tender crops are killed by frost, warm-loving ones survive no cold (house rule:
+ * two degrees sooner), frost-tolerant ones survive light frosts (28 °F forecast and above), very hardy ones hard frosts
+ * for short periods (24 °F); both less COLDER_AT_LEAVES_K. Young: four degrees sooner, house rule.
  */
 const HURT_BELOW_F = {
   "warm loving": { grown: 34, young: 34 },
@@ -90,9 +101,9 @@ const HURT_BELOW_F = {
 } as const;
 
 /**
- * Crops whose grown leaves stand a class less, or more, than their crop's weeks in spring tell: what is sown early is not
- * for that reason left alone in a hard frost. Source: Masabni, Texas A&M AgriLife Extension, from memory, unchecked; the
- * class whose figure lies nearest.
+ * Crops whose grown leaves are a class less hardy, or more, than their class in spring: an early sowing does not make a
+ * crop safe in a hard frost. Source: Masabni, Texas A&M AgriLife Extension, from memory, unchecked; the class with the
+ * nearest figure.
  */
 const LEAVES_AS: Readonly<Record<string, keyof typeof HURT_BELOW_F>> = {
   lettuce: "frost tolerant",
@@ -103,16 +114,16 @@ const LEAVES_AS: Readonly<Record<string, keyof typeof HURT_BELOW_F>> = {
   "brussels-sprouts": "very hardy",
 };
 
-/** What is taken out of the soil whole, and the families whose roots sit deep in it; a radish stands half out of it. */
+/** Crops that are pulled whole, and the families whose roots are deep in the soil; a radish is half out of it. */
 const OUT_OF_THE_SOIL: readonly string[] = ["Pull", "Dig", "Lift"];
 const DEEP_ROOTS: readonly Crop["family"][] = ["beet family", "carrot family"];
 const isRoot = ({ family, harvest }: Crop) =>
   DEEP_ROOTS.includes(family) && OUT_OF_THE_SOIL.includes(harvest.verb);
 
 /**
- * The one judgement of what frost does to a crop at a stage. Above the class stand: nothing that is not up is hurt; what
- * is planted to stand the winter does; shoots that are hilled are tender and their tubers safe; peas' blossom is tender;
- * beets, carrots and their like, ready to pull, stand what the very hardy do.
+ * What frost does to a crop at a stage; every other decision about frost uses this one. Exceptions to its class:
+ * nothing that is not up is hurt; a crop that overwinters survives; shoots that are hilled are tender and their tubers
+ * safe; peas' blossom is tender; beets, carrots and similar roots, ready to pull, are as hardy as the very hardy.
  * Source: HURT_BELOW_F; shoots, blossom and roots: Masabni, Texas A&M AgriLife Extension, from memory, unchecked.
  */
 export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {

@@ -4,9 +4,9 @@ import type { SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
 
 /**
- * When it stands so tall [cm], by what the diary measured: as much a day as it grew from the day it was up to the last
- * measuring; null before anything was measured, or where it was measured before it was up.
- * Source: house rule; what stands in the row says more than any count of days.
+ * The day it reaches a height [cm], by the diary's measurements: at the daily growth from the day it was up to the last
+ * measurement; null without a measurement, or where that was before it was up.
+ * Source: house rule; a measured height says more than any number of days.
  */
 export function dayAtHeight(context: SowingContext, heightCm: number): Day | null {
   const up = upMilestone(context);

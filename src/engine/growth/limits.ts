@@ -8,18 +8,18 @@ import type { SowingContext } from "./sowing-context.ts";
 import { upFrom } from "./up.ts";
 
 /**
- * Why a sowing on a day comes to nothing in a usual season: the seed sleeps in soil too warm; the crop is ready in heat
- * that ends it; it bolts in long days, or after cold while young; it never comes up, or is too late before winter.
+ * Why a sowing on a day fails in a usual season: the seed is dormant in soil too warm; the crop is ready in heat that
+ * ends it; it bolts in long days, or after cold while young; it never comes up, or is too late before winter.
  */
 export type Refusal = "asleep" | "heat" | "long days" | "cold" | "never up" | "too late";
 
-/** Days from the first harvest on over which heat is looked for. Source: house rule; a first week of picking. */
+/** Days from the first harvest on in which heat matters. Source: house rule; a first week of picking. */
 const PICKING_DAYS = 7;
 
-/** Days after coming up for which a plant is young. Source: house rule, six weeks. */
+/** Days after emergence for which a plant is young. Source: house rule, six weeks. */
 const YOUNG_DAYS = 42;
 
-/** Why a start on a day, sown, planted or set out, comes to nothing, or null where it goes well. */
+/** Why a start on a day (sowing, planting or setting out) fails, or null where it succeeds. */
 export function refusalOf(context: SowingContext, day: Day): Refusal | null {
   const { climate, crop, bed, planting } = context;
   const soilMax = planting.start === "seed outdoors" ? crop.outdoors?.soilMaxC : null;
@@ -32,7 +32,7 @@ export function refusalOf(context: SowingContext, day: Day): Refusal | null {
   return weatherRefusal(context, up, ripe);
 }
 
-/** The day till which it should go on bearing, from its first harvest on, to be worth its place. */
+/** The day until which it should bear, from its first harvest on, to be worth its place. */
 export function worthwhileUntil({ crop }: SowingContext, ripe: Day): Day {
   return plus(ripe, crop.harvest.bearsDays?.value[0] ?? 0);
 }
@@ -60,13 +60,13 @@ const REFUSAL_BASIS: Readonly<Record<Refusal, Basis>> = {
   "too late": "first frost",
 };
 
-/** Days that are looked through for a better one. Source: house rule; half a year leads from spring to autumn. */
+/** Days that are searched for a better one. Source: house rule; half a year leads from spring to autumn. */
 const LOOK_AHEAD_DAYS = 183;
 
 /**
- * A reckoned sowing day kept out of heat, long days and cold that come to nothing. What only cold is against waits for
- * warmth. What heat or long days are against waits for the other side of summer, but only where the gardener's own wish
- * or a place that was taken had put it there: a spring day that the season itself gives stays, `first` giving that day.
+ * A calculated sowing day moved out of heat, long days and cold in which it would fail. Where only cold is in the way,
+ * it waits for warmth. Where heat or long days are in the way, it waits for the other side of summer, but only if the
+ * gardener's wish or a place that was taken put it there: a spring day that the season itself gives (`first`) stays.
  */
 export function withinLimits(
   context: SowingContext,
@@ -94,7 +94,7 @@ export function withinLimits(
 const hasLimits = ({ crop }: SowingContext) =>
   crop.outdoors?.soilMaxC || crop.limits.heatC || crop.limits.longDays || crop.limits.coldYoung;
 
-/** The first day after a day on which a start goes well; null where none of the next half year does. */
+/** The first day after a day on which a start succeeds; null where there is none in the next half year. */
 export function nextGoodStart(context: SowingContext, after: Day): Day | null {
   for (let on = 1; on <= LOOK_AHEAD_DAYS; on++) {
     const day = plus(after, on);

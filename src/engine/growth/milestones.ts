@@ -2,14 +2,14 @@ import { type Day, plus } from "../../base/days/day.ts";
 import type { NumberRange } from "../../crops/facts.ts";
 import type { Basis } from "./anchors.ts";
 
-/** When a stage is reached, early ≤ usual ≤ late, with what it hangs on; or none, with the reason in a clause. */
+/** When a stage is reached, early ≤ usual ≤ late, with what it depends on; or none, with the reason in a clause. */
 export type Milestone =
   | {
       readonly early: Day;
       readonly usual: Day;
       readonly late: Day;
       readonly basis: readonly Basis[];
-      /** Seen, and so no longer reckoned. */
+      /** Seen, and so no longer calculated. */
       readonly seen: boolean;
     }
   | { readonly none: string };
@@ -27,7 +27,7 @@ export function middle([least, most]: NumberRange): number {
   return Math.round((least + most) / 2);
 }
 
-/** What was seen on a day, whatever was reckoned. */
+/** A milestone that was seen on a day. */
 export function seenMilestone(day: Day): Milestone {
   return { early: day, usual: day, late: day, basis: ["seen"], seen: true };
 }

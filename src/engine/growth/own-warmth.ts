@@ -5,18 +5,24 @@ import type { SowingContext } from "./sowing-context.ts";
 import { upFrom } from "./up.ts";
 import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "./warmth.ts";
 
-/** Years back that a garden's own harvest is looked for. Source: house rule; older than that, the seed is another. */
+/** How many years back a garden's own harvest is looked for. Source: house rule; after that the seed is different. */
 const YEARS_BACK = 5;
 
-/** A garden's own figure is believed within so much of the packet's, either way. Source: house rule; beyond it one of the days was misread. */
+/**
+ * How far a garden's own figure may be from the packet's, as a factor either way. Source: house rule; beyond it one of
+ * the days must be wrong.
+ */
 const MOST_BELIEVABLE_RATIO = 2;
 
-/** What this garden itself took: the year, and the warmth from the day it counts to the day before first ripe [degree-C days]. */
+/**
+ * The warmth that a planting took in this garden: the year, and the warmth from the day it counts to the day before
+ * first ripe [degree-C days].
+ */
 export type GardenWarmth = { readonly year: number; readonly warmth: number };
 
 /**
  * The warmth that the planting of the same name took in the newest earlier year whose first ripe day the diary has;
- * null where there is none, or where it lies so far from the packet's (of `days` days) that a day must be wrong.
+ * null where there is none, or where it is so far from the packet's (of `days` days) that a day must be wrong.
  */
 export function ownWarmth(context: SowingContext, days: number): GardenWarmth | null {
   const { warmth } = context.crop;
@@ -30,7 +36,7 @@ export function ownWarmth(context: SowingContext, days: number): GardenWarmth | 
   return null;
 }
 
-/** Whether any year's diary has a first ripe day. A memo, nothing more. */
+/** Whether any year's diary has a first ripe day; cached. */
 const ripened = new WeakMap<SowingContext["anchors"], boolean>();
 
 function hasRipened({ anchors }: SowingContext): boolean {
@@ -58,7 +64,7 @@ function warmthTakenIn(context: SowingContext, year: number, warmth: Warmth): nu
   return warmthBetween(daily, from, plus(ripe.day, -1));
 }
 
-/** The day that outdoor warmth began to count then, as growth/clock.ts counts it now. */
+/** The day from which outdoor warmth counted then, by the rules of growth/clock.ts. */
 function warmthCountStart(
   context: SowingContext,
   known: (act: AnchorAct) => Anchor | null,

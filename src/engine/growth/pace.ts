@@ -4,15 +4,18 @@ import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { sumBetween } from "./sums.ts";
 import { seedOf } from "./up.ts";
 
-/** Part of what coming up was off by that the rest is taken to be off by. Source: house rule; half of it lies in the bed, half in the looking. */
+/**
+ * The part of emergence's delay that is applied to the rest of growth. Source: house rule; half of it comes from the
+ * bed, half from when somebody looked.
+ */
 const PERSISTING_SHARE = 0.5;
 
-/** The most that the rest is stretched or shortened by. Source: house rule; a fifth. */
+/** The most by which the rest is lengthened or shortened. Source: house rule; a fifth. */
 const MOST_DEVIATION = 0.2;
 
 /**
- * What the rest of a planting's warmth is multiplied by after it was seen up: over 1 where it took more of the table's
- * way than one, as in a bed colder than reckoned. 1 where it was not seen, or was raised indoors.
+ * The factor for the rest of a planting's warmth after it was seen up: over 1 where emergence took longer than by the
+ * table, as in a bed colder than calculated. 1 where it was not seen, or was raised indoors.
  */
 export function paceOf(context: SowingContext): number {
   const up = anchorOf(context, "up");

@@ -7,8 +7,9 @@ import { packetWarmth } from "./warmth.ts";
 export type PacketComparison = { readonly packet: number; readonly took: number };
 
 /**
- * The garden's own days of a first sowing whose first ripe day the diary has, just as ownWarmth will give them to a
- * planting of the same name next year. Null for a crop that does not grow by warmth, and where the days are not believed.
+ * The garden's own days of a first sowing whose first ripe day is in the diary, as ownWarmth will use them for a
+ * planting of the same name next year. Null for a crop that does not grow by warmth, and where the days are not
+ * plausible.
  */
 export function comparePacket(context: SowingContext): PacketComparison | null {
   const { plan, planting, crop } = context;

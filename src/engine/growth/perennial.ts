@@ -3,14 +3,14 @@ import type { Perennial } from "../../crops/facts.ts";
 import { type Milestone, milestoneAfter } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
-/** Summers it has stood with this one, counted from the year it was planted in: 1 in its first. */
+/** How many summers it has had with this one, counted from the year it was planted in: 1 in its first. */
 export function summersOf({ planting, plan }: SowingContext): number {
   return planting.inSince === null ? 1 : plan.year - partsOf(planting.inSince).year + 1;
 }
 
 /**
- * When what stands for years is first cut or picked this year, counted from the usual last frost; none in its first
- * summers, and where there is no frost to count from.
+ * When a perennial is first cut or picked this year, counted from the usual last frost; none in its first summers, and
+ * where there is no frost to count from.
  */
 export function yearlyHarvest(context: SowingContext, facts: Perennial): Milestone {
   const { lastFrost } = context.plan.site;

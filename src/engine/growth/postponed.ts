@@ -4,12 +4,12 @@ import { combineBasis } from "./anchors.ts";
 import { isReached, type Milestone } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
-/** Days after one looked in vain for which the stage is looked for again. Source: house rule. */
+/** Days until a stage is looked for again after somebody looked in vain. Source: house rule. */
 export const LOOK_AGAIN_DAYS = 3;
 
 /**
- * A stage that is reckoned, held back by what the diary looked for and did not find: never before the day after, and
- * likely no sooner than three days on. What was seen stands as it is.
+ * A calculated stage, postponed by a look in vain in the diary: never before the day after, and probably no sooner than
+ * three days later. What was seen stays as it is.
  */
 export function postponed(
   context: SowingContext,

@@ -18,8 +18,8 @@ import { afterWinter } from "./winter.ts";
 const ripes = memoize<Milestone>();
 
 /**
- * When it is first ready: the packet's warmth, or what this garden itself took before, gathered from the day outdoor
- * warmth counts, in a warm, the usual and a cold season. None where winter comes first. What was seen replaces it.
+ * When it is first ready: the packet's warmth, or the warmth it took in this garden before, summed from the day outdoor
+ * warmth counts, in a warm, the usual and a cold season. None where winter comes first. A sighting replaces it.
  */
 export function ripeMilestone(context: SowingContext): Milestone {
   return ripes(context, () => postponed(context, "first ripe", ripeOf(context)));
@@ -48,7 +48,7 @@ function ripeAfterWinter(context: SowingContext): Milestone {
 /** The first day of harvest in a warm, the usual and a cold season, whatever ends it; null where winter comes first. */
 export type RipeBySeason = Readonly<Record<SeasonWarmth, Day | null>>;
 
-/** The same for a sowing whose acts are anchored, each season by itself; none where its clock has not begun. */
+/** The same for a sowing with anchored acts, for each season; none where its clock has not begun. */
 export function ripeInSeasons(context: SowingContext): RipeBySeason | { readonly none: string } {
   if (context.crop.overwinter) {
     const ripe = ripeAfterWinter(context);
@@ -58,7 +58,10 @@ export function ripeInSeasons(context: SowingContext): RipeBySeason | { readonly
   return "none" in clock ? clock : inEachSeason(context, clock);
 }
 
-/** The clock run through the three seasons; where the usual one does not bring it, the others differ by a span till winter. */
+/**
+ * The clock run through the three seasons; where the usual one does not reach it, the others differ by a span until
+ * winter.
+ */
 function inEachSeason(context: SowingContext, clock: Clock): RipeBySeason {
   const own = ownWarmth(context, clock.days);
   const pace = paceOf(context);
@@ -77,7 +80,7 @@ function inEachSeason(context: SowingContext, clock: Clock): RipeBySeason {
 
 type RipeSpread = { readonly early: Day; readonly usual: Day; readonly late: Day };
 
-/** Early ≤ usual ≤ late; null where the usual season does not bring it. */
+/** Early ≤ usual ≤ late; null where the usual season does not reach it. */
 function spread(context: SowingContext, clock: Clock): RipeSpread | null {
   const { warm, usual, cold } = inEachSeason(context, clock);
   if (usual === null) return null;

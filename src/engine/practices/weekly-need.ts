@@ -26,8 +26,8 @@ const TOO_COLD_C = 5;
 export type WaterNeed = { readonly bed: Bed | null; readonly mm: number | null };
 
 /**
- * A week from its Monday on in which beds want water, and each bed that does. `number` counts from the year's first
- * week, as ISO 8601 has it, on into the next year; it is the same whatever is planted.
+ * A week, by its Monday, in which beds need water, with each bed that does. `number` counts from the year's first week,
+ * as ISO 8601 has it, on into the next year; it is the same whatever is planted.
  */
 export type DryWeek = {
   readonly number: number;

@@ -6,10 +6,13 @@ import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 const CONNECTICUT =
   "University of Connecticut IPM, Having problems controlling vegetable crop diseases? Try rotation, table of rotation periods";
 
-/** Years for what the table gives no number for. Source: house rule: its few years, and what a dozen beds can spare. */
+/**
+ * The years for families that the table has no number for. Source: house rule: its few years, and what a dozen beds can
+ * spare.
+ */
 const USUALLY = houseRule(2, "the table's few years, and what a dozen beds can spare");
 
-/** Whole years without the family, by family. */
+/** Whole years without a family in a bed, by family. */
 const YEARS_AWAY: Readonly<Partial<Record<Family, Figure<number>>>> = {
   "nightshade family": published(3, `${CONNECTICUT}: fruit rots of eggplant`),
   "cabbage family": published(3, `${CONNECTICUT}: blackleg, three to four years`),
@@ -20,19 +23,19 @@ const YEARS_AWAY: Readonly<Partial<Record<Family, Figure<number>>>> = {
 };
 
 /**
- * How many whole years a bed should be without a family: with 2, what stood there in 2024 may come again in 2027.
+ * How many whole years a bed should be without a family: with 2, what was there in 2024 may come again in 2027.
  * Source: University of Connecticut IPM's table of rotation periods; where it gives no number, house rule, two years.
  */
 export function yearsAway(family: Family): Figure<number> {
   return YEARS_AWAY[family] ?? USUALLY;
 }
 
-/** A planting of an earlier year with the plan it stands in. */
+/** A planting of an earlier year with its plan. */
 export type EarlierPlanting = { readonly planting: Planting; readonly plan: Plan };
 
 /**
- * The newest planting of a crop's family that a bed held fewer years before than the family should be away; null where
- * there is none, and for bags, which get new soil.
+ * The newest planting of a crop's family in a bed, fewer years before than the family should be away; null where there
+ * is none, and for bags, which get new soil.
  */
 export function familyBefore(
   { family }: Crop,

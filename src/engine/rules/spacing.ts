@@ -15,7 +15,9 @@ const SHARE_IN_BAG = 0.5;
  */
 const ROWS_PER_SPACING = 2;
 
-/** The distance plants stand at in the row in the end [cm]: as set out, as last thinned, or as sown; 0 where the facts give none. */
+/**
+ * The final distance of plants in the row [cm]: as set out, as last thinned, or as sown; 0 where the facts give none.
+ */
 export function spacingCm(crop: Crop, { start }: Pick<Planting, "start">): number {
   if (isRaised(start) && crop.settingOut) return crop.settingOut.apartCm.value;
   const thinned = crop.thinnings.at(-1)?.apartCm.value[0];
@@ -23,8 +25,8 @@ export function spacingCm(crop: Crop, { start }: Pick<Planting, "start">): numbe
 }
 
 /**
- * How much of a planting its bed holds once grown, counted as the plan counts it: rows, plants, or centimetres of row; not rounded.
- * Null where the bed's size, the amount or the crop's spacing is not known.
+ * How much of a planting its bed has room for once grown, counted as the plan counts it: rows, plants, or centimetres
+ * of row; not rounded. Null where the bed's size, the amount or the crop's spacing is not known.
  */
 export function bedCapacity(planting: Planting, crop: Crop, bed: Bed): number | null {
   const apart = spacingCm(crop, planting);

@@ -5,10 +5,10 @@ import { type Sentence, why } from "../practices/sentence.ts";
 import type { Task } from "../practices/task.ts";
 import type { DoneTasks } from "./schedule-tasks.ts";
 
-/** Days that what failed may wait to be sown again. Source: house rule; two weeks of a short season. */
+/** Days in which a failed sowing may be sown again. Source: house rule; two weeks of a short season. */
 const AGAIN_WITHIN_DAYS = 14;
 
-/** The task held back to a day, its last good day no sooner than the new due one, and why. */
+/** The task postponed to a day, its last good day no sooner than the new due day, and why. */
 function postponedTo(task: Task, from: Day, due: Day, reason: Sentence): Task {
   const { window } = task;
   const next = latest(window.due, due);
@@ -25,12 +25,12 @@ function postponedTo(task: Task, from: Day, due: Day, reason: Sentence): Task {
   };
 }
 
-/** Sowings' numbers as steps begin: those of the second and later carry it. */
+/** How steps begin for a sowing's number: the second and later ones have it. */
 const sowingOf = ({ step }: Task) => Number(/^sowing-(\d+)-/.exec(step)?.[1] ?? 1);
 
 type PlantingObservation = Extract<Observation, { readonly planting: string }>;
 
-/** The task as the facts about its planting leave it; null where it is not to be done. */
+/** The task after the observations about its planting; null where it is not to be done. */
 function applyToTask(task: Task, observations: readonly PlantingObservation[]): Task | null {
   let changed = task;
   for (const observation of observations)
@@ -77,8 +77,8 @@ function later(task: Task, day: Day): Task {
 }
 
 /**
- * The tasks as the diary leaves them: what is left this year or was lost is not told, what was not ready is looked at again,
- * what failed is begun again. What is done stays as it was done. The order is kept.
+ * The tasks after the diary's observations: those left this year or lost are dropped, those not ready are looked at
+ * again, those that failed begin again. Done tasks stay as they were done. The order stays.
  */
 export function applyObservations(
   tasks: readonly Task[],

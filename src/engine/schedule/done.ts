@@ -29,8 +29,8 @@ function matchesTask(task: Task, observation: DoneObservation): boolean {
 }
 
 /**
- * Which tasks the diary says are done, when and by whom. A line that names no step means the earliest due of
- * the tasks it could mean that no earlier line has taken.
+ * Which tasks the diary says are done, when and by whom. A line without a step is about the earliest due of the tasks
+ * it fits that no earlier line has taken.
  */
 export function doneTasksOf(
   tasks: readonly Task[],

@@ -1,14 +1,17 @@
 import { type Day, earliest, latest } from "../../base/days/day.ts";
 import type { Harm, Task } from "../practices/task.ts";
 
-/** Like jobs whose due days lie within so many days of each other are looked for on one, by what is lost. Source: house rule; one trip to the shed instead of three. */
+/**
+ * How near the due days of similar tasks must be to be done on one day, by harm [days]. Source: house rule; one trip to
+ * the shed instead of three.
+ */
 const WITHIN_DAYS: Readonly<Record<Harm, number>> = {
   tonight: 0,
   "this week": 4,
   "when you can": 14,
 };
 
-/** What can wait a few days, has no day of its own and begins nothing: only such jobs are drawn together. */
+/** Whether a task can wait a few days, has no fixed day and starts no clock: only such tasks are gathered. */
 function canShareDay(task: Task): boolean {
   return (
     WITHIN_DAYS[task.harm] > 0 &&
@@ -20,7 +23,7 @@ function canShareDay(task: Task): boolean {
   );
 }
 
-/** Like jobs by rising due day, and the days that are in all their windows. */
+/** Similar tasks by rising due day, and the days that are in all their windows. */
 type TaskBatch = { readonly jobs: Task[]; from: Day; to: Day };
 
 /** The day nearest the middle of their due days that is in all their windows. */
@@ -30,9 +33,9 @@ function sharedDay({ jobs, from, to }: TaskBatch): Day {
 }
 
 /**
- * The day on which to look for each job that can wait a little, by task id: one for those under the same net, then for those
- * of the same practice, verb and harm, whose due days lie near each other and whose windows share a day; inside the
- * windows of all of them. Jobs that are like no other are left out.
+ * The shared day for each task that can wait a little, by task id: one for those under the same net, then for those of
+ * the same practice, verb and harm, whose due days are near and whose windows share a day; inside the windows of all of
+ * them. Tasks without a similar one are left out.
  */
 export function sharedDaysOf(tasks: readonly Task[]): ReadonlyMap<string, Day> {
   const days = new Map<string, Day>();
@@ -42,7 +45,7 @@ export function sharedDaysOf(tasks: readonly Task[]): ReadonlyMap<string, Day> {
   return days;
 }
 
-/** Draws together the jobs of one kind that have no day yet; of none (null) there is nothing to draw. */
+/** Gathers the tasks of one kind that have no day yet; nothing for kind null. */
 function assignSharedDays(
   tasks: readonly Task[],
   days: Map<string, Day>,
@@ -63,7 +66,7 @@ function assignSharedDays(
     }
 }
 
-/** Like jobs by due day, those that can share a day together; each in one visit. */
+/** Similar tasks by due day, in groups that can share a day. */
 function batchesOf(like: readonly Task[]): readonly TaskBatch[] {
   const all: TaskBatch[] = [];
   const byDue = [...like].sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));

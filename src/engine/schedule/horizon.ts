@@ -13,7 +13,7 @@ export type Horizon = {
   readonly until: number;
 };
 
-/** Months of the past that a feed shows at the least. */
+/** The least number of past months that a feed shows. */
 const MONTHS_SHOWN = 6;
 
 /** The plan whose season a day falls in, else the last that began before it, else the first. Plans in year order, not empty. */

@@ -2,23 +2,23 @@ import { type Day, weekdayOf } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
 import type { Absence, Hours, Person } from "../../garden/model/plan.ts";
 
-/** Who is where, day by day; what placing asks of the people. */
+/** Who is where, day by day, as scheduling needs it. */
 export type Household = {
   readonly people: readonly Person[];
   /** The person's gardening hours on a day, in order; empty while away. */
   readonly gardening: (person: Person, day: Day) => readonly Hours[];
-  /** Whether the person gives any gardening hours at all; who gives none may be asked on any day. */
+  /** Whether the person has gardening hours at all; somebody without any can be given work on any day. */
   readonly hasHours: (person: Person) => boolean;
   readonly homeAt: (person: Person, day: Day, minute: Minute) => boolean;
   /** Whether the person is at home at some time of the day, and not away. */
   readonly about: (person: Person, day: Day) => boolean;
-  /** Whether anybody is about; always where nobody is named. */
+  /** Whether anybody is at home; always true where nobody is named. */
   readonly around: (day: Day) => boolean;
   /** The absence that covers a person's day, or null. */
   readonly absence: (person: Person, day: Day) => Absence | null;
 };
 
-/** Hours by weekday, Monday at 1, of the very list they were asked of. A memo, nothing more. */
+/** Hours by weekday, Monday at 1, cached by list. */
 const weeks = new WeakMap<readonly Hours[], readonly (readonly Hours[])[]>();
 
 function onDay(hours: readonly Hours[], day: Day): readonly Hours[] {
@@ -32,7 +32,7 @@ function onDay(hours: readonly Hours[], day: Day): readonly Hours[] {
   return week[weekdayOf(day)] ?? [];
 }
 
-/** The household of some people and their absences; both ends of an absence are days away. */
+/** The household of some people and their absences; the first and last day of an absence are days away. */
 export function householdOf(people: readonly Person[], away: readonly Absence[]): Household {
   const absence = (person: Person, day: Day) =>
     away.find(

@@ -1,6 +1,6 @@
 import type { ScheduledTask } from "./scheduled-task.ts";
 
-/** Scheduled tasks by the key of what they are about, each in the order they stand. */
+/** Scheduled tasks by the key of their subject, in their order. */
 export function tasksBySubject(
   scheduled: readonly ScheduledTask[],
 ): ReadonlyMap<string, readonly ScheduledTask[]> {
@@ -13,7 +13,7 @@ export function tasksBySubject(
   return tasks;
 }
 
-/** The harvests of a sowing among a planting's tasks, in the order they stand. */
+/** The harvests of a sowing among a planting's tasks, in their order. */
 export function picksOf(tasks: readonly ScheduledTask[], sowing: number): readonly ScheduledTask[] {
   const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);
   return tasks.filter(({ task }) => task.practice === "harvest" && step.test(task.step));

@@ -3,12 +3,15 @@ import type { Sentence, TextPiece } from "../practices/sentence.ts";
 import type { Task } from "../practices/task.ts";
 import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";
 
-/** A new day nearer than this to the one told does not move it. Source: house rule; a feed that trembles is not read. */
+/**
+ * A new day nearer than this to the published one does not move it. Source: house rule; nobody reads a feed whose dates
+ * keep changing.
+ */
 export const CALM_DAYS = 3;
 
 /**
- * Whether what was told stands: the task's due day has moved by less than CALM_DAYS, and the day told is still inside the
- * window. What only stands beside it, others' jobs and hours, moves no day.
+ * Whether what was published is still valid: the task's due day has moved by less than CALM_DAYS, and the published day
+ * is still inside the window. Other tasks and people's hours never move a published day.
  */
 export function isStillValid(published: PublishedTask, { window }: Task): boolean {
   const inside = published.day >= window.earliest && published.day <= window.latest;
@@ -27,7 +30,7 @@ export function daysNamed(say: readonly Sentence[]): readonly Day[] {
   return days ?? NO_DAYS;
 }
 
-/** Most sentences name no day; theirs are one list. */
+/** The shared empty list, because most sentences name no day. */
 const NO_DAYS: readonly Day[] = [];
 
 function isDay(piece: TextPiece): piece is { readonly day: Day; readonly weekday?: true } {
@@ -35,8 +38,8 @@ function isDay(piece: TextPiece): piece is { readonly day: Day; readonly weekday
 }
 
 /**
- * The sentences with the days they named when last told, where each has moved by less than CALM_DAYS; with
- * their own days where one has moved farther or the sentences name other days than they did.
+ * The sentences with the days that were published last, where each has moved by less than CALM_DAYS; with their own
+ * days where one has moved farther or the number of days is different.
  */
 export function withPublishedDays(
   say: readonly Sentence[],
@@ -59,7 +62,7 @@ export function withPublishedDays(
   }));
 }
 
-/** What is kept of a telling, by task; `leads` are the keys of its events. */
+/** What is published of a schedule, by task; `leads` are the keys of its events. */
 export function publishedStateOf(
   scheduled: readonly ScheduledTask[],
   leads: ReadonlySet<string>,

@@ -16,7 +16,7 @@ import {
 import { CARRY, type Carrying, carryingOn } from "./timed.ts";
 import { yearBefore } from "./year-of.ts";
 
-/** What a task is worth against another in the way of days late. */
+/** The weight of a day's delay by harm. */
 export const HARM_WEIGHT: Readonly<Record<Harm, number>> = {
   tonight: 100,
   "this week": 10,
@@ -26,22 +26,25 @@ export const HARM_WEIGHT: Readonly<Record<Harm, number>> = {
 /** Done tasks by id, with the day and, where the diary says, the person. */
 export type DoneTasks = ReadonlyMap<string, { readonly day: Day; readonly by: string | null }>;
 
-/** What placing goes by; `load` is added to as people are given work. */
+/** What scheduling uses; `load` grows as people are given work. */
 export type SchedulingInput = {
   readonly household: Household;
   readonly publishedState: PublishedState;
   readonly done: DoneTasks;
   readonly baseline: Readonly<Record<string, Day>>;
-  /** Days on which jobs of the years before were done, by their ids. */
+  /** Days on which the same tasks of earlier years were done, by their ids. */
   readonly doneBefore: ReadonlyMap<string, Day>;
   readonly load: Load;
-  /** Days of the tasks placed so far, by id; added to as they are placed, so that none comes before what must come first. */
+  /** Days of the tasks scheduled so far, by id; it grows with each, so that none comes before its predecessors. */
   readonly days: Map<string, Day>;
 };
 
 type TaskGroup = readonly [Task, ...Task[]];
 
-/** Tasks that belong on one day, each group in the order given; groups with most to lose first, then by last good day, due day and the order of their first tasks. */
+/**
+ * Tasks that belong on one day, each group in the order given; groups with most harm first, then by last good day, due
+ * day and the order of their first tasks.
+ */
 function inGroups(tasks: readonly Task[]): readonly TaskGroup[] {
   const groups = new Map<string, [Task, ...Task[]]>();
   for (const task of tasks) {
@@ -59,7 +62,7 @@ function inGroups(tasks: readonly Task[]): readonly TaskGroup[] {
   );
 }
 
-/** The window all of a group can keep: the latest start, the earliest end, but never an end before its start. */
+/** The window for a whole group: the latest start and the earliest end, but never an end before its start. */
 function commonWindow(group: TaskGroup): Window {
   if (group.length === 1) return group[0].window;
   const from = latest(...group.map((task) => task.window.earliest));
@@ -68,7 +71,7 @@ function commonWindow(group: TaskGroup): Window {
   return { earliest: from, due, latest: to, better: group[0].window.better };
 }
 
-/** What was last told for the whole group, where it still stands. */
+/** What was last published for the whole group, where it is still valid. */
 function stillPublished(
   group: TaskGroup,
   { publishedState, household }: SchedulingInput,
@@ -84,7 +87,7 @@ function stillPublished(
   return able && named ? published : null;
 }
 
-/** The window, beginning no sooner than the days of what must come before. */
+/** The window, beginning no sooner than the days of its predecessors. */
 function inOrder(group: TaskGroup, window: Window, days: SchedulingInput["days"]): Window {
   const before = group.flatMap((task) => task.after.flatMap((id) => days.get(id) ?? []));
   if (before.length === 0) return window;
@@ -101,7 +104,7 @@ function inOrder(group: TaskGroup, window: Window, days: SchedulingInput["days"]
 const A_SATURDAY = dayOrThrow(2000, 1, 1);
 const FORTNIGHT = 14;
 
-/** The window with its due day on the round that a task keeps to, the last on or before it; as it was where that is too early. */
+/** The window with its due day on the last shared round on or before it; unchanged where that is too early. */
 function onRound({ round }: Task, window: Window): Window {
   if (round === null) return window;
   const since = (window.due - A_SATURDAY) % FORTNIGHT;
@@ -142,7 +145,7 @@ function scheduleTimed(task: Task, input: SchedulingInput): ScheduledTask {
 type TaskSlot = Pick<ScheduledTask, "day" | "people"> &
   Partial<Pick<ScheduledTask, "window" | "at" | "done" | "note">>;
 
-/** One shape for everything placed, field by field. */
+/** Builds every scheduled task with the same fields in the same order. */
 function scheduledOn(
   task: Task,
   { baseline, doneBefore }: SchedulingInput,
@@ -200,9 +203,10 @@ function scheduleDone(
 }
 
 /**
- * Every task on a day: what is done on the day it was done, the rest one after another, most to lose first,
- * each within its window as far as people's hours, homes and absences let it, like jobs that can wait on one day; a warning on its first day. What was told stays told while
- * it stands. Deterministic; the order of `tasks` does not matter. Sorted by id.
+ * Every task on a day: done tasks on the day they were done, the rest one after another, most harm first, each within
+ * its window as far as people's hours, homes and absences allow, similar tasks that can wait on one day; a warning on
+ * its first day. A published day stays while it is valid. Deterministic; the order of `tasks` does not matter. Sorted
+ * by id.
  */
 export function scheduleTasks(
   tasks: readonly Task[],

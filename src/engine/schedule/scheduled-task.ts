@@ -7,23 +7,25 @@ import type { Task, Window } from "../practices/task.ts";
 export type ScheduledTask = {
   readonly task: Task;
   readonly day: Day;
-  /** The window as it is told, which calm may keep from an earlier telling. */
+  /** The published window, which may still be that of an earlier build. */
   readonly window: Window;
-  /** Keys of the people it falls to, sorted; empty: everybody, or nobody is named. */
+  /** Keys of the people who do it, sorted; empty: everybody, or nobody is named. */
   readonly people: readonly string[];
   /** Minutes of the day a timed task starts and ends; null for the rest. */
   readonly at: { readonly from: Minute; readonly to: Minute } | null;
-  /** Due day of the same task here in a mean year, without diary and absences; null where that year has none such. */
+  /**
+   * Due day of the same task here in a mean year, without diary and absences; null where that year does not have it.
+   */
   readonly usual: Day | null;
-  /** The day the same job of the year before was done, by the diary; null where that does not say. */
+  /** The day the same task of the year before was done, by the diary; null where that does not say. */
   readonly lastYear: Day | null;
   /** Done on that day, by whom where the diary says (key of a person). */
   readonly done: { readonly day: Day; readonly by: string | null } | null;
-  /** What placing has to say: whom it had to work round, or that it would not fit. */
+  /** Notes of scheduling: an absence it had to avoid, or that it does not fit. */
   readonly note: Sentence | null;
 };
 
-/** What a task was last told as. `lead`: it gave an event of several its UID. */
+/** How a task was last published. `lead`: it gave an event of several tasks its UID. */
 export type PublishedTask = {
   readonly day: Day;
   readonly window: Window;
@@ -34,5 +36,5 @@ export type PublishedTask = {
   readonly note: Sentence | null;
 };
 
-/** What each task (by id) was last told as, kept in the garden's record so that dates do not tremble. */
+/** How each task (by id) was last published, stored with the garden so that dates stay calm. */
 export type PublishedState = Readonly<Record<string, PublishedTask>>;

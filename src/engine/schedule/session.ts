@@ -10,19 +10,19 @@ export type Load = Map<string, number>;
 /** The key of a person's day in a Load. */
 export const loadKey = (person: string, day: Day): string => `${person}|${day}`;
 
-/** A day and a person for some tasks, and what has to be said of the choice. */
+/** A day and a person for some tasks, with notes on the choice. */
 export type Choice = {
   readonly day: Day;
   readonly people: readonly string[];
   readonly note: Sentence | null;
 };
 
-/** Days past its last good day that work is looked a place for. */
+/** Days after its last good day on which a task is still scheduled. */
 const LOOK_ON_DAYS = 45;
 
 type Candidate = { readonly day: Day; readonly person: Person; readonly cost: readonly number[] };
 
-/** The people who may be asked: whose it is, and who does not leave such work out. */
+/** The people who may do a task: whose it is, and who does not leave such work out. */
 export function eligible(household: Household, tasks: readonly Task[]): readonly Person[] {
   const whose = tasks.find((task) => task.whose !== null)?.whose;
   if (!whose && household.people.every((person) => person.leaveOut.length === 0))
@@ -39,7 +39,7 @@ export function eligible(household: Household, tasks: readonly Task[]): readonly
   return willing.length > 0 ? willing : household.people;
 }
 
-/** Whom to ask in turn: whose it is first, then, where that is somebody, whoever else does such work. */
+/** Groups of people to try in turn: whose it is first, then whoever else does such work. */
 function peopleByPreference(
   household: Household,
   tasks: readonly Task[],
@@ -53,7 +53,7 @@ function peopleByPreference(
   return others.length > own.length ? [own, others] : [own];
 }
 
-/** A choice that falls to somebody else than whose it is, and says so. */
+/** A choice of somebody else than whose it is, with a note. */
 function withStandInNote(choice: Choice, tasks: readonly Task[]): Choice {
   const whose = tasks.find((task) => task.whose !== null)?.whose;
   if (!whose || choice.people.includes(whose)) return choice;
@@ -63,7 +63,7 @@ function withStandInNote(choice: Choice, tasks: readonly Task[]): Choice {
   return { ...choice, note };
 }
 
-/** Below nought where `a` is the better one. */
+/** Below zero where `a` is the better one. */
 function compare(a: Candidate, b: Candidate): number {
   for (let i = 0; i < a.cost.length; i++) {
     const less = (a.cost[i] ?? 0) - (b.cost[i] ?? 0);
@@ -82,7 +82,10 @@ function nearestFirst([from, to]: readonly [Day, Day], day: Day): readonly Day[]
   return days;
 }
 
-/** The best working day in a span: minutes over hours first, then days from due, then a day already used, then who has less to do. */
+/**
+ * The best working day in a span: by minutes over the hours, then days from due, then a day already used, then who has
+ * less to do.
+ */
 function bestOf(
   household: Household,
   people: readonly Person[],
@@ -116,7 +119,10 @@ type IsFree = (person: Person, day: Day) => boolean;
 const gardens: IsFree = (person, day) =>
   person.gardens.length === 0 || person.gardens.some(({ weekday }) => weekday === weekdayOf(day));
 
-/** The absence that kept the tasks from a day nearer their due day, on which somebody would have had time; told to the household. */
+/**
+ * A note for the household on the absence that kept the tasks from a day nearer to their due day, on which somebody
+ * would have had time.
+ */
 function whoWasAway(
   household: Household,
   people: readonly Person[],
@@ -164,7 +170,7 @@ export function chooseSession(
 
 type SessionRequest = { readonly window: Window; readonly minutes: number; readonly load: Load };
 
-/** A day within the window: one with hours enough for somebody of these, else one on which one of them is at home. */
+/** A day within the window: one with enough hours for one of these people, else one on which one of them is at home. */
 function chooseAmong(
   household: Household,
   people: readonly Person[],
@@ -190,7 +196,7 @@ function chooseAmong(
   return atHome(household, people, window);
 }
 
-/** The first working day after the window of any that may be asked, with the note that it is late. */
+/** The first working day after the window of anybody who may do it, with the note that it is late. */
 function chooseAfter(
   household: Household,
   asked: readonly (readonly Person[])[],
@@ -245,7 +251,10 @@ function atHome(household: Household, people: readonly Person[], window: Window)
   return null;
 }
 
-/** Anybody about: the nearest day to the due one inside the window on which somebody is; told to all who are. */
+/**
+ * For work that anybody at home can do: the day nearest to the due day inside the window on which somebody is, for all
+ * who are.
+ */
 export function chooseDaily(household: Household, tasks: readonly Task[], window: Window): Choice {
   for (const people of peopleByPreference(household, tasks)) {
     const choice = aboutOn(household, people, window);

@@ -1,7 +1,7 @@
 import { type Anchors, anchorKey } from "../growth/anchors.ts";
 import type { ScheduledTask } from "./scheduled-task.ts";
 
-/** Anchors with those that placed tasks set; the diary's day is the diary's, and hangs on nothing but having been seen. */
+/** The anchors with those that scheduled tasks set; a day from the diary depends on nothing else. */
 export function withTaskAnchors(anchors: Anchors, scheduled: readonly ScheduledTask[]): Anchors {
   const more = new Map(anchors);
   for (const { task, day, done } of scheduled) {

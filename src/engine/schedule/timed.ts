@@ -12,7 +12,7 @@ const LAST_OF_EVENING: Minute = 1320;
 /** Carrying trays takes about so long [minutes]. */
 export const CARRY: Minute = 15;
 
-/** Who carries out and who brings in, and when; `shade`: told where nobody is home in between. */
+/** Who carries out and who brings in, and when; `shade`: what to do where nobody is home in between. */
 export type Carrying = {
   readonly out: { readonly at: Minute; readonly people: readonly string[] };
   readonly back: { readonly at: Minute; readonly people: readonly string[] };
@@ -26,7 +26,7 @@ function homeAt(household: Household, day: Day, minute: Minute): readonly string
     .sort();
 }
 
-/** Carryings by household, then day and how long, which all plants of a ladder ask alike. A memo, nothing more. */
+/** Carryings by household, then day and duration, cached, because all plants of a ladder need the same. */
 const carryingCache = new WeakMap<Household, Map<string, Carrying>>();
 
 /**

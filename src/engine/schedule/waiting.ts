@@ -1,11 +1,11 @@
 import { HARM_WEIGHT } from "./schedule-tasks.ts";
 import type { ScheduledTask } from "./scheduled-task.ts";
 
-/** What sets the plants' own clock goes before what only tends them. */
+/** Tasks that start a plant's clock go before those that only tend it. */
 const isStart = ({ task: { sets } }: ScheduledTask) =>
   sets?.act === "start" || sets?.act === "set out";
 
-/** Most to lose first: by harm, then sowing and setting out, then what can wait least, then by id. */
+/** Most harm first, then sowing and setting out, then what can wait least, then by id. */
 function byImportance(a: ScheduledTask, b: ScheduledTask): number {
   return (
     HARM_WEIGHT[b.task.harm] - HARM_WEIGHT[a.task.harm] ||
@@ -16,8 +16,8 @@ function byImportance(a: ScheduledTask, b: ScheduledTask): number {
 }
 
 /**
- * Of a day's jobs for one person those that their hours [minutes] do not hold, least to lose last; none where all fit. What
- * is kept is taken in the order of what would be lost, each job whole, and the first always.
+ * The tasks of a person's day that do not fit into their hours [minutes], least harm last; none where all fit. Tasks
+ * are taken in the order of their harm, each as a whole, and the first always.
  */
 export function tasksThatMustWait(
   jobs: readonly ScheduledTask[],

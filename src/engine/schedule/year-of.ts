@@ -7,7 +7,7 @@ export function planOfTask(id: string, plans: readonly Plan[]): Plan {
   return plan;
 }
 
-/** The id that the same job of the year before has. */
+/** The id of the same task in the year before. */
 export function yearBefore(id: string): string {
   const slash = id.indexOf("/");
   return `${Number(id.slice(0, slash)) - 1}${id.slice(slash)}`;
