@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { DEPTH, depthFrom, drawnFor, samples } from "./depth.ts";
+import { DEPTH, depthFrom, drawnFor, partOf, samples } from "./depth.ts";
 import { random } from "./garden/plan/random.ts";
 
 const NOW = Date.UTC(2027, 4, 1);
@@ -40,4 +40,8 @@ test("suites draw by their own number and the run's", () => {
   expect(drawnFor(5)()).toBe(random(5 + DEPTH.seed * 1_000_003)());
   expect(drawnFor(5)()).not.toBe(drawnFor(6)());
   expect(samples(9, 2)).toBe(DEPTH.full ? 9 : 2);
+  const [first = 0, second] = partOf([0, 1, 2, 3], 2);
+  expect(second).toBe((first + 1) % 4);
+  expect(partOf([0, 1, 2, 3], 2)).toHaveLength(DEPTH.full ? 4 : 2);
+  expect(partOf([], 2)).toEqual([]);
 });

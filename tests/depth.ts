@@ -26,6 +26,12 @@ export function samples(full: number, usual: number): number {
   return DEPTH.full ? full : usual;
 }
 
+/** All of some things in the full depth, and so many in the usual one, others in each run. */
+export function partOf<T>(all: readonly T[], usual: number): readonly T[] {
+  const from = DEPTH.seed % Math.max(1, all.length);
+  return DEPTH.full ? all : [...all.slice(from), ...all.slice(0, from)].slice(0, usual);
+}
+
 /** Random numbers from 0 to 1 for one suite's samples; suites of other numbers draw others. */
 export function drawnFor(suite: number): () => number {
   return random(suite + DEPTH.seed * 1_000_003);

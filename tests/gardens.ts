@@ -62,10 +62,10 @@ export const ALONE = HEAD + BEDS;
 const READ = new Map<string, Plan>();
 
 /** A text's plan, with some of its fields replaced where asked; throws where the text has a problem. */
-export function planOf(text: string, overrides: Partial<Plan> = {}): Plan {
+export function planOf(text: string, overrides: Partial<Plan> | null = null): Plan {
   const plan = READ.get(text) ?? readWhole(text);
   READ.set(text, plan);
-  return { ...plan, ...overrides };
+  return overrides ? { ...plan, ...overrides } : plan;
 }
 
 function readWhole(text: string): Plan {

@@ -31,6 +31,10 @@ export const BOUNDS = {
   rebuildGrowth: ratio(1.1),
   /** The tasks of 600 plantings. */
   placing: ms(50),
+  /** Seldom asked, and never while something else waits. */
+  extreme: ms(500),
+  /** Five days of what still fits a bed, all crops in all their ways. */
+  askedRoom: ms(100),
   /** Beside the plainest writer, 250 and 2,500 events, and an event of 2,500 beside one of 250. */
   smallWriter: ratio(2.5),
   greatWriter: ratio(2.2),

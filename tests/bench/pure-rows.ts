@@ -12,6 +12,7 @@ export const PURE_GROUPS: Readonly<Record<string, Group>> = {
   rebuild: rebuildRows,
   reading: readingRows,
   writing: writingRows,
+  extremes: extremeRows,
 };
 
 /** The rows of some of those groups, measured in a runtime of their own. `script` is worker.ts in one piece. */
@@ -80,6 +81,19 @@ const READING: readonly Priced[] = [
 async function readingRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
   const paths = READING.map(([job]) => pathOf(job));
   return pricedRows(READING, await warmPrices(meter, paths));
+}
+
+const EXTREMES: readonly Priced[] = [
+  ["repeated/10000", "eight texts of one piece repeated 10,000 times, read", "extreme"],
+  ["station/100", "a station's hundred years, read", "extreme"],
+  ["differences/8000", "two texts of 8,000 lines, none alike, given up", "extreme"],
+  ["room/5", "room in a bed, asked on five days", "askedRoom"],
+];
+
+/** What is far greater or stranger than a garden needs, so that nobody can keep a server busy with it. */
+async function extremeRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
+  const paths = EXTREMES.map(([job]) => pathOf(job));
+  return pricedRows(EXTREMES, await warmPrices(meter, paths));
 }
 
 const WRITERS = ["plain-writer", "writer", "new-feed", "same-feed"] as const;

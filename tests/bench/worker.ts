@@ -8,6 +8,7 @@ import {
   readingJob,
   rebuildJob,
 } from "./engine-jobs.ts";
+import { differencesJob, repeatedJob, roomJob, stationJob } from "./extreme-jobs.ts";
 import { reference } from "./reference.ts";
 import { newFeedJob, plainWriterJob, sameFeedJob, writerJob } from "./writer-jobs.ts";
 
@@ -22,6 +23,10 @@ const JOBS: Readonly<Record<string, (size: number) => () => unknown>> = {
   "month-later": monthLaterJob,
   "another-feed": anotherFeedJob,
   placing: placingJob,
+  repeated: repeatedJob,
+  station: stationJob,
+  room: roomJob,
+  differences: differencesJob,
   "plain-writer": plainWriterJob,
   writer: writerJob,
   "new-feed": newFeedJob,

@@ -159,8 +159,18 @@ export function sketchOf(
   form: PictureForm = "phone",
   on: string | null = "2027-05-25",
 ): Sketch {
-  const { year } = tellOf(text, { on: on ?? "2027-03-01" });
+  const year = yearOf(text, on ?? "2027-03-01");
   return { year, plan: firstPlan(year), form, today: on === null ? null : dayFromIso(on) };
+}
+
+/** Years by their text and day: many pictures are drawn from one. */
+const YEARS = new Map<string, Year>();
+
+function yearOf(text: string, on: string): Year {
+  const key = `${on} ${text}`;
+  const year = YEARS.get(key) ?? tellOf(text, { on }).year;
+  YEARS.set(key, year);
+  return year;
 }
 
 /** The first plan of a year. */
