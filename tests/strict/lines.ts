@@ -1,3 +1,5 @@
+import { Buffer } from "node:buffer";
+
 /** Something wrong in a feed: a stable name, the physical line it stands on (from 1), and what stands there. */
 export type Fault = { readonly code: string; readonly line: number; readonly is: string };
 
@@ -37,12 +39,9 @@ export function linesOf(bytes: Uint8Array): {
 
 type Tell = (code: string, line: number, is: string) => void;
 
+/** One letter for each byte, so that lines and folds are counted in octets. */
 function octetsOf(bytes: Uint8Array): string {
-  let octets = "";
-  for (let at = 0; at < bytes.length; at += 4096) {
-    octets += String.fromCharCode(...bytes.subarray(at, at + 4096));
-  }
-  return octets;
+  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString("latin1");
 }
 
 function withoutMark(octets: string, tell: Tell): string {
@@ -93,10 +92,13 @@ function checkCharacters(group: readonly Raw[], text: string, tell: Tell): void 
   if (found) tell("control-character", group[0]?.line ?? 1, `U+${code?.padStart(4, "0")}`);
 }
 
+const UTF_8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+const ASCII = /^[\0-\x7f]*$/;
+
 function decoded(octets: string): string | null {
-  const bytes = Uint8Array.from(octets, (octet) => octet.charCodeAt(0));
+  if (ASCII.test(octets)) return octets;
   try {
-    return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
+    return UTF_8.decode(Buffer.from(octets, "latin1"));
   } catch {
     return null;
   }
