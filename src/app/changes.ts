@@ -14,7 +14,7 @@ import {
 
 export type { Change } from "../views/events/changes.ts";
 
-/** What the diary has moved, done, brought and taken away since a day, that day with it, as of today, and why. */
+/** What the diary has moved, done, added and removed since a day (inclusive), as of today, and why. */
 export function changesSince(
   garden: Garden,
   { since, today }: { readonly since: Day; readonly today: Day },
@@ -32,7 +32,7 @@ export function changesSince(
   );
 }
 
-/** On which day, with the diary until which, and after what was published. */
+/** Today, the last day of the diary that counts, and what was published before. */
 type DiaryCut = { readonly on: Day; readonly until: Day; readonly published: PublishedState };
 
 function scheduleOn(garden: Garden, { on, until, published }: DiaryCut): Schedule {
@@ -41,7 +41,7 @@ function scheduleOn(garden: Garden, { on, until, published }: DiaryCut): Schedul
   return buildSchedule(then, horizonAt(then, instant), published);
 }
 
-/** The plan with its diary up to a day, that day with it. */
+/** The plan with its diary up to a day (inclusive). */
 const upTo = (plan: Plan, day: Day): Plan => ({
   ...plan,
   diary: plan.diary.filter((line) => line.day <= day),

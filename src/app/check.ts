@@ -18,7 +18,10 @@ export type { Plan } from "../garden/model/plan.ts";
 /** A year's plan as it is written, and where that text comes from. */
 export type PlanText = PlanSource & { readonly text: string };
 
-/** Some years of one garden as they were read: the garden, null with a problem in any, every plan that could be read, and all that is to be said. */
+/**
+ * Some years of one garden after reading: the garden, null with a problem in any file, every plan that could be read,
+ * and all problems and doubts.
+ */
 export type GardenReading = {
   readonly garden: Garden | null;
   readonly plans: readonly Plan[];
@@ -26,8 +29,8 @@ export type GardenReading = {
 };
 
 /**
- * Reads all years of one garden, in year order: problems and doubts of each text, of its season, and between the years, file
- * by file. What its beds leave in doubt costs a build, and is asked for apart by `doubtsOfBeds`.
+ * Reads all years of one garden, in year order: problems and doubts of each text, of its season, and between the years,
+ * file by file. The doubts of its beds cost a build and come from `doubtsOfBeds`.
  */
 export function readGarden(files: readonly PlanText[]): GardenReading {
   const read = files.map((file) => readPlan(file.text, file));
@@ -47,17 +50,19 @@ const doubtsBeforeBuild = (plans: readonly Plan[]): readonly Problem[] => [
   ...problemsBetweenYears(plans),
 ];
 
-/** What a garden's beds leave in doubt once its years are built, file by file. It hangs on no day and on nothing published. */
+/**
+ * The doubts of a garden's beds once its years are built, file by file. They depend on no day and on nothing published.
+ */
 export function doubtsOfBeds({ id, plans }: Garden): readonly Problem[] {
   return bedDoubts(buildYear({ id, plans, baseline: {} }, horizonOf(plans, 0), {}));
 }
 
-/** A text checked: its plan, null where it has a problem, and all that is to be said of it, by line. */
+/** A checked text: its plan, null where it has a problem, and all problems and doubts, by line. */
 export type PlanCheck = { readonly plan: Plan | null; readonly problems: readonly Problem[] };
 
 /**
- * Checks one year's text among the other years of its garden, just as all files are checked together: its own problems and
- * doubts, those of its season, those that other years raise at it, and what its beds leave in doubt.
+ * Checks one year's text among the other years of its garden, just as all files are checked together: its own problems
+ * and doubts, those of its season, those from other years, and those of its beds.
  */
 export function checkPlan(file: PlanText, others: readonly Plan[]): PlanCheck {
   const { plan, problems } = readPlan(file.text, file);
@@ -70,7 +75,10 @@ export function checkPlan(file: PlanText, others: readonly Plan[]): PlanCheck {
   return { plan, problems: sortProblems([...problems, ...own]) };
 }
 
-/** What a check tells of a plan without a problem: what is in it, what was filled in, and what its diary says that moves nothing or cannot be so. */
+/**
+ * The report on a plan without a problem: what is in it, what was filled in, and diary lines that move nothing or can't
+ * be right.
+ */
 export type PlanReport = {
   readonly file: string;
   readonly plantings: number;
@@ -78,7 +86,7 @@ export type PlanReport = {
   readonly filled: readonly FilledDefault[];
   /** Diary lines that were not understood, with the reason where they nearly were. */
   readonly notes: readonly string[];
-  /** Diary lines that another puts right, or that cannot be so. */
+  /** Diary lines that another line corrects, or that can't be right. */
   readonly corrected: readonly string[];
 };
 

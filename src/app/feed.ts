@@ -6,7 +6,7 @@ export { chooseEvents, type FeedChoice } from "../views/calendar/choose-events.t
 export { type Ledger, readLedger, type StoredLedger } from "../views/calendar/ledger.ts";
 export type { Event } from "../views/events/event.ts";
 
-/** What names a feed: the plans' names of the garden, its people and its beds, newest first. */
+/** What a feed's name is made of: the names of the garden, its people and its beds, from the newest plan first. */
 export type FeedNames = readonly {
   readonly name: string;
   readonly people: readonly NamedByKey[];
@@ -18,8 +18,8 @@ type NamedByKey = Pick<Plan["beds"][number], "key" | "name">;
 const KIND_NAMES = { sessions: null, tasks: "all tasks", warnings: "warnings" } as const;
 
 /**
- * The name a calendar shows for a feed: the garden's, and behind it whose or which bed's it is, else what it holds beside
- * the sessions: `Quarry Lane: Imre`, `Quarry Lane: Root bed`, `Quarry Lane: all tasks`.
+ * The name a calendar shows for a feed: the garden's, then its person or bed, else what it has in place of sessions:
+ * `Quarry Lane: Imre`, `Quarry Lane: Root bed`, `Quarry Lane: all tasks`.
  */
 export function feedName(newestFirst: FeedNames, { of, bed, kind }: FeedChoice): string {
   const named = (all: readonly NamedByKey[], key: string | null) =>
@@ -33,10 +33,10 @@ export function feedName(newestFirst: FeedNames, { of, bed, kind }: FeedChoice):
   return rest === null ? garden : `${garden}: ${rest}`;
 }
 
-/** A feed of all the garden's events that is to be written. */
+/** The input for a feed: all the garden's events, and which of them it shows. */
 export type FeedInput = Omit<CalendarInput, "quiet" | "reader"> & { readonly choice: FeedChoice };
 
-/** A feed as a calendar's text, with its new ledger: of all events those that its choice shows. */
+/** A feed as a calendar's text, with its new ledger: the events that its choice shows. */
 export function writeFeed({
   choice,
   events,

@@ -7,7 +7,7 @@ import type { PictureForm, PictureSubject } from "../views/pictures/sketch.ts";
 
 export type { PictureForm, PictureSubject } from "../views/pictures/sketch.ts";
 
-/** Which season is drawn, null for that of today, and for what it is looked at on. */
+/** Which season is drawn, null for that of today, and in which form. */
 export type PictureRequest = {
   readonly plan: Plan | null;
   readonly today: Day;

@@ -7,7 +7,7 @@ import { newestPlan } from "./build.ts";
 export type { BedSpace } from "../engine/beds/room.ts";
 export type { RoomText } from "../views/events/room.ts";
 
-/** What stands in a bed and what still fits in it, and the same in words. */
+/** What is in a bed and what still fits, and the same in words. */
 export type BedRoom = { readonly space: BedSpace; readonly text: RoomText };
 
 /** The room in a bed, by its key, on a day; null for a bed that no plan has. */

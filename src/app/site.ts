@@ -15,7 +15,10 @@ export type { StationRequest } from "../garden/station/station.ts";
 export { wrong } from "../garden/station/table.ts";
 export { fileUnitFrom } from "../garden/station/units.ts";
 
-/** What a station's days give: a weather file, null with a problem; and what was used, guessed and left out, a line each. */
+/**
+ * The result of a station's file: a weather file, null with a problem; and what was used, guessed and left out, a line
+ * each.
+ */
 export type SiteWeather = {
   readonly weather: string | null;
   readonly notes: readonly string[];
@@ -39,7 +42,7 @@ export function siteWeather(
   return { weather: weatherFile(station, figures, name), notes, problems: [] };
 }
 
-/** What keeps a station's figures from being written. */
+/** The problems that stop a station's figures from being written. */
 function stopping(station: Station, { months }: SiteFigures, file: string): Problem | null {
   const missing = monthsMissing(months);
   if (missing.length === 0) return frozenThrough(station, file);

@@ -23,7 +23,7 @@ export function tasksAsJson(year: Year, plans: readonly Plan[]): readonly TaskAs
   return tasksOf(year, plans).map((each) => asJson(each, planOfTask(each.task.id, year.plans)));
 }
 
-/** Days that the list calls the week ahead, today left out. */
+/** The number of days after today that the list calls the week ahead. */
 const AHEAD_DAYS = 6;
 
 /** The morning's list of some of the year's plans, a line each: today with minutes and last good days, what is still open, the week ahead, and all that comes later. */
@@ -50,7 +50,7 @@ export function morningList(year: Year, plans: readonly Plan[], day: Day): reado
 const under = (head: string, lines: readonly string[]) =>
   lines.length === 0 ? [] : [head, ...lines, ""];
 
-/** What the morning needs of a job of today: how, the sign, how long, and till when it may wait. */
+/** What the morning's list has for a job of today: how, the sign, how long, and until when it may wait. */
 function details(scheduled: ScheduledTask, plan: Plan): readonly string[] {
   const { task, done, at } = scheduled;
   const minutes = task.rhythm === "session" && !done ? `About ${task.minutes} min.` : "";

@@ -6,8 +6,8 @@ import { sayPieces, voiceOf } from "../views/events/sentences.ts";
 import { titleOf } from "../views/events/titles.ts";
 
 /**
- * How a task came to its day, a line each: its own reasons, then those of each task it hangs on, each once. Null where the
- * year has no task of that id, nor one that it ends.
+ * Why a task is on its day, a line each: its own reasons, then those of each task it depends on, each once. Null where
+ * no task of the year has that id or ends with it.
  */
 export function whyLines(year: Year, id: string): readonly string[] | null {
   const found =

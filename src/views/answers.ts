@@ -4,7 +4,7 @@ import type { TaskAnswer } from "../garden/diary/answers.ts";
 /** One answer that a page offers to a task: the words on it, and what is written down. */
 export type Answer = { readonly words: string; readonly says: string };
 
-/** How one says that a job is done, and that it is not yet time, in the words of the job. */
+/** How a gardener says that a job is done, and that it is not yet time. */
 const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   "sow indoors": ["Sown today", "Not yet"],
   "sow outdoors": ["Sown today", "Too cold or wet yet"],

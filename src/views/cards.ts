@@ -8,7 +8,7 @@ import { sayPieces, type Voice, voiceOf } from "./events/sentences.ts";
 import { titleOf } from "./events/titles.ts";
 
 /**
- * What a task's page shows of it, to be stored on its own and shown without plan, climate or engine: plain JSON, in the
+ * What a task's page shows, to be stored on its own and shown without plan, climate or engine: plain JSON, in the
  * household's words.
  */
 export type TaskCard = {
@@ -16,7 +16,7 @@ export type TaskCard = {
   /** The job alone, `Thin beets`, and as a calendar has it, `Thin beets, Root bed`. */
   readonly title: string;
   readonly fullTitle: string;
-  /** Where it comes on a walk through the garden: under a roof first, then bed by bed, what stands in none last. */
+  /** Its place in walking order: under a roof first, then bed by bed, in no bed last. */
   readonly bedRank: number;
   readonly day: Day;
   /** The first and the last day on which it does no harm, both inclusive. */
@@ -42,7 +42,7 @@ export function taskCards(year: Year): readonly TaskCard[] {
   }));
 }
 
-/** Before the first bed, and behind the last. */
+/** Ranks before the first bed, and after the last. */
 const [INDOORS, IN_NO_BED] = [-1, 999];
 
 function cardOf(

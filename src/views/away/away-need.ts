@@ -1,7 +1,10 @@
 import type { Day } from "../../base/days/day.ts";
 import type { BedWater } from "../../engine/beds/watering-weeks.ts";
 
-/** What a bed wants in the driest week of the days [litres]; null where its size or its need is not known. `bed` null: what stands in none. */
+/**
+ * The water a bed needs in the driest week of the days [litres]; null where its size or its need is not known. `bed`
+ * null: plants in no bed.
+ */
 export type AwayWaterNeed = {
   readonly kind: "water";
   readonly bed: string | null;
@@ -21,13 +24,16 @@ export type TrayCareNeed = {
 /** A greenhouse with something in it: air on sunny days. */
 export type VentNeed = { readonly kind: "vents" };
 
-/** What bears in these days, from its first picking on. `task`: its first harvest, by id. */
+/** A planting that bears in these days, from its first picking on. `task`: the id of its first harvest. */
 export type PickingNeed = {
   readonly kind: "pick";
   readonly task: string;
   readonly bed: string | null;
   readonly from: Day;
-  /** How it takes being left: it spoils or stops bearing within days; it is worth picking; or its leaves just grow on. */
+  /**
+   * What happens if it is left: it spoils or stops bearing within days; it is worth picking; or its leaves just grow
+   * on.
+   */
   readonly left: "grows out" | "ripens" | "stands";
 };
 
@@ -41,5 +47,5 @@ export type EmergenceNeed = {
   readonly board: boolean;
 };
 
-/** What a garden asks for day by day, beside its jobs. */
+/** What a garden needs day by day, beside its tasks. */
 export type AwayNeed = AwayWaterNeed | TrayCareNeed | VentNeed | PickingNeed | EmergenceNeed;

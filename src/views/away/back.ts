@@ -11,7 +11,10 @@ import { comesFirst } from "./leave.ts";
 
 type WeightedLine = { readonly weight: number; readonly line: string };
 
-/** Lines of what to look at first after an absence, most to lose first; of equal harm jobs, then looks. Empty where nothing presses. */
+/**
+ * Lines of what to look at first after an absence, most harm first; of equal harm tasks, then looks. Empty where
+ * nothing is urgent.
+ */
 export function backLines({ report, plan, jobs, scheduled }: AwayContext): readonly string[] {
   const late = jobs.back.map((job) => ({
     weight: HARM_WEIGHT[job.task.harm],
@@ -22,7 +25,7 @@ export function backLines({ report, plan, jobs, scheduled }: AwayContext): reado
   return [...late, ...looks].sort((a, b) => b.weight - a.weight).map(({ line }) => line);
 }
 
-/** A job with its day, and that its best days are over where they are. */
+/** A job with its day, and a note where its best days are over. */
 function lateLine(job: ScheduledTask, plan: Plan): string {
   const { window, day } = job;
   const over = day > window.latest ? ` Best was till ${sayDay(window.latest)}; do it first.` : "";

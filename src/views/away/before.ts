@@ -11,7 +11,7 @@ import { goesLast } from "./leave.ts";
 import type { AwayLists } from "./lists.ts";
 import type { AwayReport } from "./report.ts";
 
-/** What an absence's texts are made of: its report, with its jobs looked up among those of the feed (`placed`, by id). */
+/** What an absence's texts are made of: its report, with its tasks looked up among those of the feed, by id. */
 export type AwayContext = {
   readonly report: AwayReport;
   readonly plan: Plan;
@@ -19,7 +19,10 @@ export type AwayContext = {
   readonly scheduled: ReadonlyMap<string, ScheduledTask>;
 };
 
-/** Lines of what to do before they go, with minutes: under a roof, then bed by bed as one walks, water last. Empty where nothing has to be. */
+/**
+ * Lines of what to do before they go, with minutes: under a roof, then bed by bed in walking order, water last. Empty
+ * where there is nothing.
+ */
 export function beforeLines(context: AwayContext): readonly string[] {
   const { report, plan, jobs } = context;
   const needs = goesLast(report.leave) ? report.needs : [];
@@ -58,7 +61,7 @@ function traysBeforeLine({ plants, hardeningFloorC }: TrayCareNeed, { measures }
 
 type WalkLine = { readonly bed: string | null; readonly indoors: boolean; readonly line: string };
 
-/** Under a roof first, then bed by bed as the plan lists them, what stands in none last; else as they stand. */
+/** Under a roof first, then bed by bed in the plan's order, tasks in no bed last; otherwise in their order. */
 function inWalkingOrder(lines: readonly WalkLine[], { beds }: Plan): readonly string[] {
   const order = new Map(beds.map(({ key }, i) => [key, i]));
   const at = ({ bed, indoors }: WalkLine) => (indoors ? -1 : (order.get(bed ?? "") ?? beds.length));
@@ -80,7 +83,7 @@ export function minutesTitle(job: ScheduledTask, plan: Plan): string {
   return `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}`;
 }
 
-/** What bears already is picked before they go, small ones too where they would grow out. */
+/** Plants that bear already are picked before they go, small fruits too where they would grow too large. */
 function pickFirstLines(
   need: AwayNeed,
   { report, plan, scheduled }: AwayContext,
@@ -104,7 +107,7 @@ function coverLines({ jobs, plan }: AwayContext): readonly string[] {
   return [`10 min: Covers and pegs, laid ready: ${joinWords([...beds])}.`];
 }
 
-/** Once for all beds, whether the week's own watering falls before they go or only the days to come ask for it. */
+/** One line for all beds, whether the week's own watering is before they go or only the coming days need it. */
 function deepWateringLines(
   jobs: readonly ScheduledTask[],
   needs: readonly AwayNeed[],

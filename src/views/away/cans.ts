@@ -4,7 +4,7 @@ import type { Plan } from "../../garden/model/plan.ts";
 import { bedName } from "../events/titles.ts";
 import type { AwayWaterNeed } from "./away-need.ts";
 
-/** A can as most have it [litres]. Source: common practice; two gallons, or ten litres. */
+/** A common watering can [litres]. Source: common practice; two gallons, or ten litres. */
 const CAN_L = { us: 7.6, metric: 10 } as const;
 
 /** Days from one watering to the next: bags and pots, and beds. Source: common practice for summer; beds twice a week, deep. */
@@ -12,7 +12,10 @@ const BAGS_EVERY_DAYS = 2;
 const BEDS_EVERY_DAYS = 3;
 const WEEK = 7;
 
-/** Lines on water for somebody with a can: how often, where and how many cans; what drip lines do; when none is wanted. Empty where nothing is dry. */
+/**
+ * Lines on water for somebody with a can: how often, where and how many cans; what drip lines do; when none is needed.
+ * Empty where nothing is dry.
+ */
 export function waterLines(needs: readonly AwayWaterNeed[], plan: Plan): readonly string[] {
   if (needs.length === 0) return [];
   const bags = new Set(plan.beds.filter(({ kind }) => kind === "bags").map(({ key }) => key));
@@ -35,7 +38,10 @@ function canLine({ measures }: Plan): string {
 
 type WateringInterval = { readonly plan: Plan; readonly everyDays: number };
 
-/** `Every third day, water: Root bed 5 cans; Salad bed 3 cans.`; beds whose need is not known till the soil is wet. */
+/**
+ * `Every third day, water: Root bed 5 cans; Salad bed 3 cans.`; beds whose need is not known are watered until the soil
+ * is wet.
+ */
 function cansLine(
   when: string,
   needs: readonly AwayWaterNeed[],

@@ -13,7 +13,7 @@ const DAY_OF: Readonly<Partial<Record<AwayListName, (report: AwayReport) => Day>
 };
 
 /**
- * What an absence asks for, as events of the household alone, for those who go: before you go and the neighbour's list on the
+ * The events of absences, for the household only and for those who go: before you go and the neighbour's list on the
  * day before, when you're back on the day after. For every absence that is not over on `day`; in the plans' order.
  */
 export function awayEvents(year: Year, day: Day): readonly Event[] {

@@ -2,13 +2,13 @@ import { type Day, type DaySpan, latest, plus } from "../../base/days/day.ts";
 import { householdOf } from "../../engine/schedule/household.ts";
 import type { Absence, Plan } from "../../garden/model/plan.ts";
 
-/** An absence of one or more of the household, and who is left at home with the garden. */
+/** An absence of one or more of the household, and who stays at home. */
 export type Leave = DaySpan & {
   /** Keys of those who go, in the plan's order; empty where the plan names nobody. */
   readonly away: readonly string[];
-  /** Keys of those who are there on some day of it, in the plan's order. */
+  /** Keys of those who are at home on some day of it, in the plan's order. */
   readonly home: readonly string[];
-  /** Spells of it with everybody away, in order; none while somebody is left. */
+  /** The parts of it with everybody away, in order; empty where somebody is always at home. */
   readonly alone: readonly DaySpan[];
 };
 
@@ -16,8 +16,8 @@ export type Leave = DaySpan & {
 export const isIn = (day: Day, { from, to }: DaySpan): boolean => day >= from && day <= to;
 
 /**
- * The plan's absences that are not over on a day, by their first day. Those of equal days are one; those that only
- * overlap stay apart, each with the days on which nobody is left. None where the plan has none.
+ * The plan's absences that are not over on a day, by their first day. Absences of equal days are one; those that only
+ * overlap stay separate, each with the days on which nobody is at home. None where the plan has none.
  */
 export function leavesOf(plan: Plan, today: Day): readonly Leave[] {
   const byDays = new Map<string, Absence[]>();
@@ -50,7 +50,7 @@ export function daysWithin({ from, to }: DaySpan): readonly Day[] {
   return Array.from({ length: to - from + 1 }, (_, i) => plus(from, i));
 }
 
-/** Rising days as spells without a gap. */
+/** Rising days as spans without a gap. */
 function joinIntoSpans(days: readonly Day[]): readonly DaySpan[] {
   const spells: DaySpan[] = [];
   for (const day of days) {
@@ -61,13 +61,13 @@ function joinIntoSpans(days: readonly Day[]): readonly DaySpan[] {
   return spells;
 }
 
-/** Whether the house is left empty on the day they go: what is done last falls to them. */
+/** Whether nobody stays at home on the day they go, so that they do the last tasks. */
 export const goesLast = ({ alone, from }: Leave): boolean => !alone[0] || alone[0].from === from;
 
-/** Whether nobody was there until they came back: what is looked at first falls to them. */
+/** Whether nobody was at home until they came back, so that they take the first look. */
 export const comesFirst = ({ alone, to }: Leave): boolean => (alone.at(-1)?.to ?? to) === to;
 
-/** How many days of a span nobody is left [days]. */
+/** How many days of a span nobody is at home [days]. */
 export function daysAlone({ alone }: Leave, span: DaySpan): number {
   let days = 0;
   for (const { from, to } of alone)

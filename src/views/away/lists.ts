@@ -5,10 +5,13 @@ import type { Household } from "../../engine/schedule/household.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { daysAlone, daysWithin, isIn, type Leave } from "./leave.ts";
 
-/** Where a job stands that an absence touches, each in exactly one: done before, done by those at home, a neighbour's, left till after, or late after. */
+/**
+ * The list that a task affected by an absence is in, exactly one: done before, done by those at home, a neighbour's,
+ * left till after, or late after.
+ */
 export type AwayListName = "before" | "home" | "neighbour" | "waits" | "back";
 
-/** Something for each of LISTS. */
+/** A value for each of LISTS. */
 export type AwayLists<Of> = Readonly<Record<AwayListName, readonly Of[]>>;
 
 /** The lists that a function gives, one after another. */
@@ -17,15 +20,18 @@ export function buildAwayLists<Of>(of: (list: AwayListName) => readonly Of[]): A
   return { before, home, neighbour, waits: of("waits"), back: of("back") };
 }
 
-/** What sorting asks of the household, and which day is today. */
+/** What sorting needs: the household, and which day is today. */
 export type HouseholdToday = { readonly household: Household; readonly today: Day };
 
-/** Beds that were watered deep wait for so many days of their week, and no longer. Source: house rule; a week's water is one event, and half of the week may pass without it. */
+/**
+ * The number of days that a deeply watered bed waits. Source: house rule; a week's water is one event, and half of the
+ * week may pass without it.
+ */
 export const WATER_WAITS_DAYS = 3;
 
 /**
- * The list a placed task belongs in, or null where the absence does not touch it. Whatever the feed has placed in
- * the days of the absence is in one, unless it is done; of the days before and after, what they change for those who go.
+ * The list that a scheduled task belongs in, or null where the absence does not affect it. Every task in the days of
+ * the absence is in one, unless it is done; of the days before and after, those that change for the people who go.
  */
 export function awayListFor(
   scheduled: ScheduledTask,
@@ -40,12 +46,15 @@ export function awayListFor(
   return day < leave.from ? listBefore(scheduled, leave, situation) : listAfter(scheduled, leave);
 }
 
-/** Whether it falls to one of those who go, or to everybody. */
+/** Whether it is a task of somebody who goes, or of everybody. */
 function isTheirs({ people }: ScheduledTask, { away }: Leave): boolean {
   return people.length === 0 || people.some((person) => away.includes(person));
 }
 
-/** Placed in these days: somebody has it, or a neighbour can do it, or it waits, or it is done early, or it is late. A board is off rather than on. */
+/**
+ * Scheduled in these days: somebody at home does it, or a neighbour, or it waits, or it is done early, or it is late. A
+ * board comes off rather than stay on.
+ */
 function listDuring(
   scheduled: ScheduledTask,
   leave: Leave,
@@ -66,7 +75,10 @@ function somebodyHas({ task, people, day }: ScheduledTask, household: Household)
   return there.some(({ key }) => people.includes(key));
 }
 
-/** What wants no knowledge of gardening: a can, a look under a board, carrying trays, a cover before a frost night, picking what would grow out. */
+/**
+ * Tasks that need no knowledge of gardening: watering, a look under a board, carrying trays, a cover before a frost
+ * night, picking what would grow too large.
+ */
 function isForNeighbour({ practice, rhythm, step, kinds }: Task): boolean {
   switch (practice) {
     case "water":
@@ -83,10 +95,16 @@ function isForNeighbour({ practice, rhythm, step, kinds }: Task): boolean {
   }
 }
 
-/** Work placed longer before they go than this is not told as last work [days]. Source: house rule; it has its own event in time. */
+/**
+ * Work scheduled longer than this before they go is not listed as last work [days]. Source: house rule; it has its own
+ * event in time.
+ */
 const LAST_WEEKS_DAYS = 14;
 
-/** Placed shortly before: told where it must not slip, since its last good day falls into the absence, or since a row dies of it. */
+/**
+ * Scheduled shortly before: listed where it must not slip, because its last good day is in the absence, or because a
+ * row dies of it.
+ */
 function listBefore(
   scheduled: ScheduledTask,
   leave: Leave,
@@ -111,7 +129,7 @@ function anotherCan({ task, window }: ScheduledTask, leave: Leave, household: Ho
   );
 }
 
-/** Placed after, though it was due before they are back. */
+/** Scheduled after, though it was due before they are back. */
 function listAfter({ task, day, window }: ScheduledTask, leave: Leave): AwayListName | null {
   if (window.due > leave.to) return null;
   const dry = daysAlone(leave, { from: window.earliest, to: window.latest });

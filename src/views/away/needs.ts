@@ -19,14 +19,14 @@ type Sowing = {
   readonly record: SowingRecord;
 };
 
-/** What some days of a plan's season are looked at with; tasks are all of the year's, by id. */
+/** What the needs of some days are calculated from; tasks are all of the year's, by id. */
 type NeedsContext = {
   readonly plan: Plan;
   readonly span: DaySpan;
   readonly tasks: ReadonlyMap<string, ScheduledTask>;
 };
 
-/** What a plan's garden asks for in some days: under a roof first, then as its plantings stand, water last. Empty in winter. */
+/** What a plan's garden needs in some days: under a roof first, then by planting, water last. Empty in winter. */
 export function needsOf(year: Year, plan: Plan, span: DaySpan): readonly AwayNeed[] {
   const tasks = new Map(year.scheduled.map((each) => [each.task.id, each]));
   const context = { plan, span, tasks };
@@ -110,7 +110,10 @@ function endOf({ plan, record }: Sowing): Day {
   return record.acts.end?.day ?? seasonOf(plan).to;
 }
 
-/** What may stand no longer than this once ready spoils, or stops the plant [days]. Source: the crops' own days to stand; the line between is a house rule. */
+/**
+ * A crop that lasts no longer than this once ready spoils, or stops the plant [days]. Source: the crops' own days; the
+ * line between is a house rule.
+ */
 const GROWS_OUT_DAYS = 3;
 
 function pickingOf(sowing: Sowing, { span, tasks }: NeedsContext): readonly PickingNeed[] {

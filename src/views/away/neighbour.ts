@@ -7,22 +7,25 @@ import { bedName } from "../events/titles.ts";
 import type { AwayNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";
 import { waterLines } from "./cans.ts";
 
-/** What the lines are made with; the voice is a reader's, since this list leaves the house. `placed`: the feed's, by id. */
+/**
+ * What the lines are made with; the voice is a reader's, because this list leaves the house. Scheduled tasks are the
+ * feed's, by id.
+ */
 export type NeighbourContext = {
   readonly plan: Plan;
   readonly voice: Voice;
   readonly scheduled: ReadonlyMap<string, ScheduledTask>;
 };
 
-/** The neighbour's list: what to do and what may be eaten, then the cautions, which no list goes without. */
+/** The neighbour's list: what to do and what may be eaten, then the cautions, which are always there. */
 export type NeighbourList = {
   readonly orders: readonly string[];
   readonly cautions: readonly string[];
 };
 
 /**
- * What a neighbour is asked: what to do every day, what on some days, then what to pick and eat. For somebody who knows
- * nothing of gardening; no people, reasons, hours or links. Both empty where the garden needs nobody.
+ * What a neighbour is asked to do: every day, on some days, and what to pick and eat. For somebody who knows nothing of
+ * gardening; no people, reasons, hours or links. Both empty where the garden needs nobody.
  */
 export function neighbourList(
   jobs: readonly ScheduledTask[],
@@ -67,13 +70,16 @@ function traysNeighbourLine({ plants, hardeningFloorC }: TrayCareNeed, plan: Pla
   return `Every day: small plants in trays (${joinWords(plants)}), ${where}. Dry on top? Water them gently.`;
 }
 
-/** `South bed, tomatoes`, or what they are where they stand in no bed. */
+/** `South bed, tomatoes`, or the plants alone where they are in no bed. */
 function whereOf({ task }: ScheduledTask, plan: Plan): string {
   const bed = bedName(plan, task.bed);
   return bed === "" ? task.title.object : `${bed}, ${task.title.object}`;
 }
 
-/** Boards to be looked under, each once, from the first of its days on. Watering, trays and picking stand among the standing orders. */
+/**
+ * Boards to be looked under, each once, from the first of its days on. Watering, trays and picking are among the daily
+ * lines.
+ */
 function boardLines(jobs: readonly ScheduledTask[], plan: Plan): readonly string[] {
   const firsts = new Map<string, ScheduledTask>();
   for (const job of jobs.filter(({ task }) => task.practice === "board"))
@@ -97,7 +103,7 @@ function frostLine(jobs: readonly ScheduledTask[], plan: Plan): readonly string[
 
 type FirstPicking = { readonly pick: PickingNeed; readonly first: ScheduledTask };
 
-/** What bears, with its first harvest; what grows out first. */
+/** Plants that bear, with their first harvest; those that grow too large first. */
 function firstPickingsOf(
   needs: readonly AwayNeed[],
   scheduled: ReadonlyMap<string, ScheduledTask>,

@@ -20,9 +20,12 @@ export type AwayReport = {
   readonly leave: Leave;
   /** Whether they have gone already. */
   readonly begun: boolean;
-  /** Before and while they are home, in walking order; after, most to lose first; what waits and what those at home have, day by day. */
+  /**
+   * Before and while they are home, in walking order; after, most harm first; what waits and what those at home do, day
+   * by day.
+   */
   readonly jobs: AwayLists<string>;
-  /** What the garden asks for while nobody is there; empty where somebody is. */
+  /** What the garden needs while nobody is at home; empty where somebody is. */
   readonly needs: readonly AwayNeed[];
 };
 
@@ -66,7 +69,7 @@ function reportOf(plan: Plan, year: Year, { leave, person, today }: LeaveQuery):
   return { leave, begun: leave.from <= today, jobs, needs };
 }
 
-/** All needs of the days with nobody there; of a garden with somebody in it, water alone, where that is left to a neighbour. */
+/** All needs of the days with nobody at home; where somebody is, only water, if that is left to a neighbour. */
 function needsDuring(
   leave: Leave,
   { neighbour }: AwayLists<ScheduledTask>,
@@ -83,10 +86,16 @@ function needsDuring(
   });
 }
 
-/** Bags and pots that were watered deep wait for so many days in summer. Source: common practice; little soil, and sun on its sides. */
+/**
+ * The number of days in summer that deeply watered bags and pots wait. Source: common practice; little soil, and sun on
+ * its sides.
+ */
 const BAGS_WAIT_DAYS = 1;
 
-/** What falls to another who goes as well is theirs; what those at home and the neighbour have concerns all. */
+/**
+ * A task of somebody else who goes as well is on their list only; those of people at home and of the neighbour are on
+ * all.
+ */
 function isForPerson(
   { people }: ScheduledTask,
   list: AwayListName,
@@ -96,7 +105,10 @@ function isForPerson(
   return people.length === 0 || people.includes(person);
 }
 
-/** From the first day nobody is left to the last; all of the absence where those at home leave something to a neighbour; else null. */
+/**
+ * From the first day with nobody at home to the last; the whole absence where those at home leave something to a
+ * neighbour; else null.
+ */
 function unattendedSpan({ alone, from, to }: Leave, asksNeighbour: boolean): DaySpan | null {
   const [first] = alone;
   const last = alone.at(-1);

@@ -36,7 +36,7 @@ export function awayTexts(
   );
 }
 
-/** As many lines as fit; those at the end always. */
+/** As many lines as fit; those at the end are always there. */
 function buildAwayText(
   name: AwayListName,
   title: string,
@@ -54,7 +54,7 @@ function beforeText(context: AwayContext): readonly AwayText[] {
   return begun ? [] : [buildAwayText("before", `Before you go on ${sayDay(leave.from)}`, shown)];
 }
 
-/** Who has what, day by day; what nobody in particular has falls to all who are there. */
+/** Who does what, day by day; tasks of nobody in particular are for all who are at home. */
 function homeText({ report, plan, jobs }: AwayContext): readonly AwayText[] {
   const { nameOf } = voiceOf(plan, "household");
   const byPeople = new Map<string, ScheduledTask[]>();

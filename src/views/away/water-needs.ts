@@ -5,7 +5,9 @@ import type { AwayWaterNeed } from "./away-need.ts";
 /** Days from a week's Monday to its Sunday. */
 const TO_SUNDAY = 6;
 
-/** What each bed wants in the weeks that the span touches, its driest week's, in the order they first want any; none in wet weeks. */
+/**
+ * What each bed needs in its driest week of those in the span, in the order they first need water; none in wet weeks.
+ */
 export function awayWaterNeedsIn(
   weeks: readonly WateringWeek[],
   span: DaySpan,

@@ -14,11 +14,10 @@ export type FeedChoice = {
 };
 
 /**
- * The events of one feed, in the order they came. A feed filters one of the garden's two sets: sessions
- * or tasks, where what stands in both is in each; or the warnings alone. A person gets their own and
- * everybody's, a bed what touches it. The season's own line stands in a feed that has nothing else, so that none
- * is ever empty: GNOME keeps all its old events when a calendar comes without one. A reader gets timed work as
- * of its day, since an hour would tell who is at home when.
+ * The events of one feed, in the order they came. A feed filters one of the garden's two sets: sessions or tasks, with
+ * what is in both; or only the warnings. A person gets their own and everybody's, a bed what touches it. A feed that
+ * has nothing else has the season's own line, so that none is ever empty: GNOME keeps all its old events when a
+ * calendar comes without one. A reader gets timed work as of its day, since an hour would tell who is at home when.
  * Throws where a reader is given sessions or one person's feed, which would tell who is at home when.
  */
 export function chooseEvents(events: readonly Event[], choice: FeedChoice): readonly Event[] {

@@ -1,14 +1,14 @@
 const LANES = [0xdeadbeef, 0x41c6ce57] as const;
 
-/** Stands after each text, so that "ab", "c" is not "a", "bc"; no code unit has this number. */
+/** Follows each text, so that "ab", "c" differs from "a", "bc"; no code unit has this number. */
 const END = 0x10000;
 
 /**
- * A short print of some texts in order: equal texts have equal prints, and two different lists share theirs
- * once in some 2^64 pairs. For telling whether something changed, cheaply; it hides nothing and proves
- * nothing. Lower-case letters and digits; no texts and the empty text have one too.
- * Source: house rule; two multiplying lanes with MurmurHash3's last mixing (Appleby 2011, fmix32), since
- * SHA-256 of every event would cost a third of writing it.
+ * A short fingerprint of some texts in order: equal texts have equal fingerprints, and two different lists share theirs
+ * once in some 2^64 pairs. It detects changes cheaply and is not for security. Lower-case letters and digits; no texts
+ * and the empty text have one too.
+ * Source: house rule; two multiplying lanes with MurmurHash3's last mixing (Appleby 2011, fmix32), since SHA-256 of
+ * every event would cost a third of writing it.
  */
 export function fingerprintOf(texts: readonly string[]): string {
   let [a, b]: [number, number] = [...LANES];

@@ -1,6 +1,6 @@
 import { foldLines } from "ical-generator";
 
-/** Characters of a line, octets too where all are plain, before it goes on in the next one. */
+/** The characters of a line (octets too where all are plain) before it continues on the next. */
 const LONGEST = 74;
 
 /** What is more than one octet, or no letter at all. */

@@ -7,10 +7,10 @@ const REFRESH_SECONDS = 4 * 3600;
 const COLOUR = { name: "olivedrab", hex: "#6B8E23" } as const;
 
 /**
- * What stands before and after the events of a calendar of that name, each ended by CRLF. The name is
- * cleaned and cut to sixty characters; an empty one becomes "Garden". No METHOD: a feed is a snapshot,
- * and without one DTSTAMP means "last revised". The library writes its extra properties after the events
- * and leaves the name unescaped and the last line open; here they stand first, escaped and closed.
+ * The lines before and after the events of a calendar of that name, each ended by CRLF. The name is cleaned and cut to
+ * sixty characters; an empty one becomes "Garden". No METHOD: a feed is a snapshot, and without one DTSTAMP means "last
+ * revised". The library writes its extra properties after the events and leaves the name unescaped and the last line
+ * open; here they stand first, escaped and closed.
  * Source: RFC 5545, sections 3.4, 3.6 and 3.7.2; RFC 7986, sections 5.1, 5.7 and 5.9.
  */
 export function headAndFoot(name: string): { readonly head: string; readonly foot: string } {

@@ -4,9 +4,9 @@ const SECOND = 1000;
 const TOMBSTONE_MS = 400 * MS_PER_DAY;
 
 /**
- * What a feed last told of one event. `fingerprint` stands for everything told, `when` for its days and times
- * alone. `stamp` [ms since 1970 UTC, whole seconds] is the instant it last changed. `text` is its written
- * form; null where the event is gone, kept so that a return never goes back in stamp or sequence.
+ * What a feed last published of one event. `fingerprint` is of everything in it, `when` of its days and times only.
+ * `stamp` [ms since 1970 UTC, whole seconds] is the instant it last changed. `text` is its written form; null where the
+ * event is gone, kept so that a return never goes back in stamp or sequence.
  */
 export type LedgerEntry = {
   readonly fingerprint: string;
@@ -19,14 +19,14 @@ export type LedgerEntry = {
 /** The ledger of one feed, by event key, keys sorted. A feed that was never written has none (null). */
 export type Ledger = { readonly entries: Readonly<Record<string, LedgerEntry>> };
 
-/** A ledger as it may be stored: entries written before they were called fingerprints hold a `print`. */
+/** A ledger as it may be stored: entries written before they were called fingerprints have a `print`. */
 export type StoredLedger = {
   readonly entries: Readonly<
     Record<string, Omit<LedgerEntry, "fingerprint"> & { fingerprint?: string; print?: string }>
   >;
 };
 
-/** A stored ledger in today's form; nothing in it is revised by being read. */
+/** A stored ledger in today's form; reading changes no revision. */
 export function readLedger({ entries }: StoredLedger): Ledger {
   const read: Record<string, LedgerEntry> = {};
   for (const [key, { fingerprint, print, ...rest }] of Object.entries(entries))
@@ -34,10 +34,10 @@ export function readLedger({ entries }: StoredLedger): Ledger {
   return { entries: read };
 }
 
-/** Which state of an event is told: how often its times have changed, and when [ms] anything last did. */
+/** The revision of an event: how often its times have changed, and when [ms] anything last did. */
 export type Revision = { readonly sequence: number; readonly stamp: number };
 
-/** One event to be told: its key, fingerprint, and how it is written once its revision is known. */
+/** One event to be written: its key, fingerprint, and how it is written once its revision is known. */
 export type LedgerEvent = {
   readonly key: string;
   readonly fingerprint: string;
@@ -51,11 +51,10 @@ export function wholeSecond(instant: number): number {
 }
 
 /**
- * The ledger after telling these events. What is unchanged keeps its entry, text included. What changed
- * gets the later of the cause and its old stamp plus one second, since two changes within one second are
- * invisible to GNOME and to ICSx5; its sequence rises only where days or times changed. What is gone
- * stays as a tombstone for 400 days of causes. Telling the same again changes nothing.
- * `cause` is the instant [ms] of the newest reason for a change.
+ * The ledger after writing these events. An unchanged event keeps its entry with its text. A changed one gets the later
+ * of the cause and its old stamp plus one second, because two changes within one second are invisible to GNOME and to
+ * ICSx5; its sequence rises only where days or times changed. An event that is gone stays as a tombstone for 400 days
+ * of causes. Writing the same again changes nothing. `cause` is the instant [ms] of the newest reason for a change.
  * Source: RFC 5545, sections 3.8.7.2 to 3.8.7.4; CalConnect, Recurrence Problems and Recommendations, 6.1.
  */
 export function advanceLedger(

@@ -6,13 +6,13 @@ import { headAndFoot } from "./head.ts";
 import { advanceLedger, type Ledger, type LedgerEvent } from "./ledger.ts";
 import { uidOf } from "./uid.ts";
 
-/** Raised when the way an event is written changes, so that every event is told anew. */
+/** Raised when the way an event is written changes, so that every event is written anew. */
 const FORMAT_VERSION = 1;
 
 /**
- * One feed to be written: the garden's id, the name a calendar shows, the events chosen, in any order,
- * and how they are told. `link` gives an event's own page; null leaves links out. `cause` is the instant
- * [ms since 1970 UTC] of the newest reason for a change; `ledger` is null for a feed never written.
+ * One feed to be written: the garden's id, the name a calendar shows, the events chosen, in any order, and how they are
+ * written. `link` gives an event's own page; null leaves links out. `cause` is the instant [ms since 1970 UTC] of the
+ * newest reason for a change; `ledger` is null for a feed never written.
  */
 export type CalendarInput = {
   readonly garden: string;
@@ -26,10 +26,10 @@ export type CalendarInput = {
 };
 
 /**
- * The calendar's text and its new ledger. Events stand by start day (in UTC), then key; each is written
- * alone, and one that has not changed keeps its old text byte for byte. Writing again with the ledger this
- * gives, gives the same text and ledger. Throws for no events at all and for two with one key: both are
- * a programmer's mistake, and an empty calendar leaves old events standing in GNOME.
+ * The calendar's text and its new ledger. Events are ordered by start day (in UTC), then key; each is written alone,
+ * and one that has not changed keeps its old text byte for byte. Writing again with the ledger this gives, gives the
+ * same text and ledger. Throws for no events at all and for two with one key: both are a programmer's mistake, and an
+ * empty calendar leaves old events standing in GNOME.
  * Source: RFC 5545, sections 3.4 and 3.6.
  */
 export function writeCalendar(input: CalendarInput): {

@@ -5,7 +5,7 @@ import type { ParsedDiaryLine } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { titleOf } from "./titles.ts";
 
-/** A garden placed twice, the lines said in between, and the first day that is looked at. */
+/** A garden scheduled twice, the diary lines in between, and the first day that is compared. */
 export type ScheduleComparison = {
   readonly before: readonly ScheduledTask[];
   readonly now: readonly ScheduledTask[];
@@ -13,14 +13,16 @@ export type ScheduleComparison = {
   readonly since: Day;
 };
 
-/** What became of one task (`id`), in words, and the lines of the diary behind it. */
+/** What happened to one task (`id`), in words, and the diary lines that caused it. */
 export type Change = {
   readonly id: string;
   readonly text: string;
   readonly why: readonly string[];
 };
 
-/** What was done, moved or came new, in day order, then what fell away. `plans` are all the garden's years. */
+/**
+ * Tasks that were done, moved or are new, in day order, then those that are gone. `plans` are all the garden's years.
+ */
 export function changesOf(
   { before, now, diaryLines, since }: ScheduleComparison,
   plans: readonly Plan[],
@@ -66,7 +68,10 @@ function moveText(was: Day, is: Day): string {
   return `${sayDay(is)}, was ${sayDay(was)} (${by})`;
 }
 
-/** The diary's lines that a task's due day hangs on: those of its planting and of what it was reckoned from, else what was measured in its bed. */
+/**
+ * The diary lines that a task's due day depends on: those of its planting and of what it was calculated from, else the
+ * measurements in its bed.
+ */
 function reasons(
   scheduled: ScheduledTask,
   is: ReadonlyMap<string, ScheduledTask>,
@@ -91,7 +96,7 @@ function reasons(
   return lines.map(({ line }) => `${sayDay(line.day)}: ${line.text}`);
 }
 
-/** Keys of the planting of a task and of all tasks it was reckoned from. */
+/** Keys of the planting of a task and of all tasks it was calculated from. */
 function subjectsBehind(
   scheduled: ScheduledTask,
   is: ReadonlyMap<string, ScheduledTask>,

@@ -6,13 +6,13 @@ import { resolveConflicts } from "../../garden/diary/resolve-conflicts.ts";
 import { sayPlanting } from "../../garden/diary/subjects.ts";
 import type { DiaryLine, Plan } from "../../garden/model/plan.ts";
 
-/** A line of the diary and what was understood of it, each with what no longer holds or cannot be so. */
+/** A line of the diary and its observations, each with a remark where it is no longer valid or can't be right. */
 export type DiaryLineReport = {
   readonly line: DiaryLine;
   readonly observations: readonly ObservationReport[];
 };
 
-/** One thing a line says, in the plan's own names, and what has to be said of it. */
+/** One observation of a line, in the plan's own names, with a remark. */
 export type ObservationReport = { readonly text: string; readonly remarks: readonly string[] };
 
 /** Every line of a garden's diaries in the order they are written, as of a day. `plans` are all its years. */

@@ -1,7 +1,7 @@
 import type { Day } from "../../base/days/day.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 
-/** Which of the two sets an event is in; warnings, rungs and daily looks stand in both, alike. */
+/** Which of the two sets an event is in; warnings, rungs and daily looks are in both. */
 export type EventSet = "sessions" | "tasks" | "both";
 
 /**
@@ -13,7 +13,7 @@ export type Event = {
   readonly key: string;
   readonly set: EventSet;
   readonly kind: "session" | "task" | "rung" | "daily" | "warning" | "open" | "away" | "season";
-  /** Ids of the tasks told in it, lead first; empty for the season's own line. */
+  /** Ids of its tasks, lead first; empty for the season's own line. */
   readonly tasks: readonly string[];
   /** Keys of people; empty: everybody. */
   readonly people: readonly string[];
@@ -41,7 +41,7 @@ export type Event = {
 /** Minutes before midnight that an all-day event rings: six in the evening before. Source: house rule; the one portable hour. */
 export const EVENING_BEFORE = 360;
 
-/** What an event says of itself; whom, which beds and which practices it touches comes from its tasks. */
+/** The parts of an event that do not follow from its tasks. */
 export type EventDetails = Pick<
   Event,
   | "key"
@@ -56,7 +56,7 @@ export type EventDetails = Pick<
   | "readerText"
 >;
 
-/** An event that tells some tasks, in the order they are told, lead first. */
+/** An event of some tasks, in their order, lead first. */
 export function eventFor(group: readonly ScheduledTask[], details: EventDetails): Event {
   const { tasks, people, beds, categories } = detailsFromTasks(group);
   return {

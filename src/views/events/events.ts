@@ -16,7 +16,7 @@ const BEFORE_RUNG = 10;
 
 type EventTaskGroup = readonly [ScheduledTask, ...ScheduledTask[]];
 
-/** Whether two tasks of one day are told together: the same practice and verb, at one hour, for the same people. */
+/** Whether two tasks of one day are one event: the same practice and verb, at one hour, for the same people. */
 function isAlikeTask(a: ScheduledTask, b: ScheduledTask): boolean {
   return (
     a.task.practice === b.task.practice &&
@@ -29,7 +29,10 @@ function isAlikeTask(a: ScheduledTask, b: ScheduledTask): boolean {
   );
 }
 
-/** Tasks told together, in the order their firsts stand. Days have few tasks, so that those are looked through: a key for each task would cost more than all of it. */
+/**
+ * Tasks in groups of one event each, in the order of their first tasks. A linear search, because days have few tasks
+ * and a key for each would cost more.
+ */
 function groupsAlike(
   scheduled: readonly ScheduledTask[],
   isAlike: (a: ScheduledTask, b: ScheduledTask) => boolean,
@@ -82,7 +85,7 @@ function groupsBy<K>(
 
 const KINDS = { session: "task", daily: "daily", timed: "rung", warning: "warning" } as const;
 
-/** Whether a text for the household may hold what a reader's must not. */
+/** Whether a text for the household may have what a reader's must not. */
 function hasSecrets({ task, done, note }: ScheduledTask): boolean {
   return (
     done !== null || note?.for === "household" || task.say.some((each) => each.for === "household")
@@ -116,7 +119,10 @@ function taskEvent(group: readonly ScheduledTask[], plan: Plan, set: EventSet): 
   });
 }
 
-/** When somebody's work of a day begins: with their hours, or as much sooner as the sun sets before it is done, if they are at home by then. */
+/**
+ * When somebody's work of a day begins: with their hours, or sooner if the sun would set before it is done and they are
+ * at home by then.
+ */
 function beginsAt(person: Person, hours: Hours, { day, minutes, plan }: SessionLength): Minute {
   const { latitude, clock } = plan.site;
   const sunset = latitude === null ? null : sunsetOn(day, latitude, clock);
@@ -133,7 +139,7 @@ type SessionLength = { readonly day: Day; readonly minutes: number; readonly pla
 const minutesOf = (jobs: readonly ScheduledTask[]) =>
   jobs.reduce((sum, job) => sum + job.task.minutes, 0);
 
-/** A person's jobs of a day and what of them their hours do not hold, where that is to be said. */
+/** A person's tasks of a day and those that do not fit into their hours, where that is shown. */
 type Session = {
   readonly person: Person;
   readonly hours: Hours;
@@ -142,7 +148,7 @@ type Session = {
   readonly waiting: readonly ScheduledTask[];
 };
 
-/** Everybody's sessions in day order, those of whom gives no hours that day left out; what does not fit is said once a week. */
+/** Everybody's sessions in day order, except on days without hours; what does not fit is shown once a week. */
 function sessionsOf(groups: readonly (readonly ScheduledTask[])[], plan: Plan): readonly Session[] {
   const reportedWeeks = new Set<string>();
   const inOrder = [...groups].sort((a, b) => (a[0]?.day ?? 0) - (b[0]?.day ?? 0));
@@ -159,7 +165,7 @@ function sessionsOf(groups: readonly (readonly ScheduledTask[])[], plan: Plan): 
   });
 }
 
-/** A person's jobs of a day from the start of their hours on, as long as those together take that are not to wait. */
+/** A person's tasks of a day from the start of their hours, for as long as those that can't wait take. */
 function sessionEvent({ person, hours, day, jobs, waiting }: Session, plan: Plan): Event {
   const minutes = minutesOf(jobs.filter((job) => !waiting.includes(job)));
   const { clock } = plan.site;
@@ -181,7 +187,7 @@ function sessionEvent({ person, hours, day, jobs, waiting }: Session, plan: Plan
   };
 }
 
-/** Whether somebody's gardening hours take it up: then it stands in a session and, all day, among the tasks. */
+/** Whether it is done in somebody's gardening hours: then it is in a session and, all day, among the tasks. */
 function inSession(scheduled: ScheduledTask, plan: Plan): boolean {
   const { task, people, day, done } = scheduled;
   if (task.rhythm !== "session" || people.length !== 1 || done) return false;
@@ -189,7 +195,7 @@ function inSession(scheduled: ScheduledTask, plan: Plan): boolean {
   return person?.gardens.some((hours) => hours.weekday === weekdayOf(day)) ?? false;
 }
 
-/** What the events are made for: the garden's plan, what was told before, and each person's day for open work. */
+/** What events are made from: the garden's plan, what was published before, and each person's day for open work. */
 export type EventsContext = {
   readonly plan: Plan;
   readonly publishedState: PublishedState;
@@ -197,10 +203,10 @@ export type EventsContext = {
 };
 
 /**
- * The garden's two sets of events: each task in exactly one event of each. In the tasks set like tasks of one
- * day are one all-day event. In the sessions set a person's jobs of a day are one session, still-open work is
- * one event a person, and what needs no gardening hours stands as in the tasks set. `standing` keeps an event's
- * UID when its tasks change. Without any order.
+ * The garden's two sets of events: each task in exactly one event of each. In the tasks set like tasks of one day are
+ * one all-day event. In the sessions set a person's jobs of a day are one session, still-open work is one event a
+ * person, and what needs no gardening hours is as in the tasks set. The published state keeps an event's UID when its
+ * tasks change. In no particular order.
  */
 export function eventsOf(
   scheduled: readonly ScheduledTask[],

@@ -1,17 +1,20 @@
 import { MS_PER_DAY } from "../../base/days/day.ts";
 import type { Event } from "./event.ts";
 
-/** What events were told with before they changed or fell away, by their keys: ids of tasks, and when that ended [ms since 1970 UTC]. */
+/**
+ * The tasks that events had before they changed or were removed, by event key: ids of tasks, and when that ended [ms
+ * since 1970 UTC].
+ */
 export type FormerTasks = Readonly<
   Record<string, { readonly tasks: readonly string[]; readonly at: number }>
 >;
 
-/** As long as a phone may show what it last fetched [ms]. Source: house rule: two weeks out of reach. */
+/** How long a phone may show what it last fetched [ms]. Source: house rule: two weeks out of reach. */
 const FORMER_TASKS_MS = 14 * MS_PER_DAY;
 
 /**
- * What has to be remembered once a garden is told anew: every task that an event had and has no longer, so that a phone
- * which still shows the event as it was finds its jobs. What ended two weeks ago is forgotten.
+ * The former tasks after a new build: every task that an event had and no longer has, so that a phone which still shows
+ * the old event finds its tasks. Those that ended two weeks ago are dropped.
  */
 export function updateFormerTasks(
   former: FormerTasks,

@@ -7,10 +7,10 @@ import type { FrostNeed, LeaveReason } from "../../engine/beds/night-needs.ts";
 import type { Tray } from "../../engine/beds/trays-tonight.ts";
 import { sayWeekday } from "./sentences.ts";
 
-/** What has one name, and the lines under it. */
+/** A heading, and the lines under it. */
 export type Section = { readonly name: string; readonly lines: readonly string[] };
 
-/** A night in words: a head, beds in walking order, then trays, then what goes for all of them. */
+/** A night in words: a heading, beds in walking order, then trays, then notes for all of them. */
 export type FrostTonightText = {
   readonly head: readonly string[];
   readonly sections: readonly Section[];
@@ -53,7 +53,7 @@ const isBusy = ({ beds, trays }: FrostTonight) =>
   trays.some(({ need }) => need !== "leave") ||
   beds.some(({ plants }) => plants.some(({ need }) => need.kind !== "leave"));
 
-/** What is alike is said in one line: work first, in the bed's order, then what is left alone. */
+/** Similar needs are in one line: work first, in the bed's order, then what is left alone. */
 function nightBedSection(bed: BedTonight, only: boolean): Section {
   const groups = new Map<string, PlantTonight[]>();
   for (const plant of bed.plants) {

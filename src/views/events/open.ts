@@ -5,7 +5,7 @@ import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
 
-/** Work this long past its last good day is no longer asked about [days]. Source: house rule. */
+/** The number of days after its last good day on which work is no longer asked about [days]. Source: house rule. */
 const ASKED_FOR_DAYS = 28;
 
 /** Whether work is still to be asked about on a day, in a household that wants to be asked. */
@@ -18,7 +18,7 @@ export function isAskedAbout(
   return waits && day < on && on <= plus(window.latest, ASKED_FOR_DAYS);
 }
 
-/** Whether a task is still to be told as open on that person's next working day. */
+/** Whether a task is still shown as open on that person's next working day. */
 export function isOpen(
   scheduled: ScheduledTask,
   plan: Plan,

@@ -8,7 +8,7 @@ import type { BedOccupant } from "../../engine/beds/free.ts";
 import type { BedSpace } from "../../engine/beds/room.ts";
 import type { Refusal } from "../../engine/growth/limits.ts";
 
-/** A bed's room in words: what stands there, then the crops by what they come to; empty sections are left out. */
+/** A bed's room in words: what is there, then the crops by their outcome; empty sections are left out. */
 export type RoomText = {
   readonly head: readonly string[];
   readonly sections: readonly { readonly name: string; readonly lines: readonly string[] }[];
@@ -48,7 +48,7 @@ function roomHeadLines(room: BedSpace, measures: Measures): readonly string[] {
   ];
 }
 
-/** What may go on till it is gone is told by both days. */
+/** Both days, for plants that go little by little. */
 function standLine({ name, ends, gone }: BedOccupant): string {
   const till = ends >= gone ? sayDay(gone) : `${sayDay(ends)} to ${sayDay(gone)}`;
   return `${capital(name)} till about ${till}.`;
@@ -62,7 +62,7 @@ function freeLine({ freeShare, freeCm, freeFrom }: BedSpace, measures: Measures)
   return `Free: about ${part}${freeCm === null ? "" : " across"} now, ${all}.`;
 }
 
-/** A smaller share of a bed is no room. Source: house rule, a twentieth. */
+/** The least share of a bed that counts as room. Source: house rule, a twentieth. */
 const LEAST_FREE = 0.05;
 
 const shareText = (share: number) =>
@@ -97,7 +97,7 @@ function byCrop(chances: readonly CropChance[]): readonly (readonly CropChance[]
   return crops.map((key) => chances.filter(({ crop }) => crop === key));
 }
 
-/** `20 Sep to 14 Oct`; of a gamble the day in the season that still brings it. */
+/** `20 Sep to 14 Oct`; for a gamble the day in the season that still succeeds. */
 function readyDays({ ripe, inTime }: CropChance): string {
   const { warm, usual, cold } = ripe ?? { warm: null, usual: null, cold: null };
   if (inTime === "usual" && usual !== null) return `about ${sayDay(usual)} unless it is cold`;
@@ -121,7 +121,7 @@ const waysText = (chances: readonly CropChance[]) =>
     .map((ways) => `${ways[0]?.name ?? ""} (${ways.map(({ way }) => way).join(", ")})`)
     .join(", ");
 
-/** By the day they may go in, the soonest first, with what makes them wait where it is not spring. */
+/** By the day they may go in, the soonest first, with the reason to wait where it is not spring. */
 function openingLines(chances: readonly CropChance[]): readonly string[] {
   const sorted = [...chances].sort((a, b) => (a.opens ?? 0) - (b.opens ?? 0));
   return linesByWording(sorted, ({ opens, why, inTime }) => {
@@ -135,7 +135,7 @@ function lateLines(chances: readonly CropChance[]): readonly string[] {
   return linesByWording(chances, ({ why }) => REASONS[why ?? "too late"]);
 }
 
-/** Those of one saying in one line behind it. */
+/** Those with the same text on one line after it. */
 function linesByWording(
   chances: readonly CropChance[],
   wordingOf: (chance: CropChance) => string,

@@ -15,14 +15,14 @@ import type { Plan } from "../../garden/model/plan.ts";
 /** Who reads: the household sees all; a reader's link gets nothing of people, absences, hours or places. */
 export type Audience = "household" | "reader";
 
-/** What sentences are put into words with. */
+/** What is needed to put sentences into words. */
 export type Voice = {
   readonly measures: Measures;
   readonly audience: Audience;
   readonly nameOf: (person: string) => string;
 };
 
-/** Voices by plan. A memo, nothing more. */
+/** Voices by plan, cached. */
 const voiceCache = new WeakMap<Plan, Partial<Record<Audience, Voice>>>();
 
 /** The voice of a plan's household, or of those who only read along; one for each plan. */
@@ -79,7 +79,7 @@ export function sayPieces(pieces: readonly TextPiece[], voice: Voice): string {
 
 type PartTexts = Record<SentencePart, string>;
 
-/** What sentences were put into, by voice: titles, texts and sessions ask for the same ones. A memo, nothing more. */
+/** Sentences in words, cached by voice, because titles, texts and sessions need the same ones. */
 const partTextCache = new WeakMap<Voice, Map<readonly Sentence[], PartTexts>>();
 
 /** The sentences of one part that this audience may read, joined by spaces; empty where there are none. */

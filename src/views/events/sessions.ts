@@ -17,12 +17,12 @@ export function inBedOrder(jobs: readonly ScheduledTask[], plan: Plan): readonly
   return [...jobs].sort((a, b) => at(a) - at(b) || (a.task.id < b.task.id ? -1 : 1));
 }
 
-/** Jobs, most to lose first, then walking order. */
+/** Tasks by harm, then in walking order. */
 export function inHarmOrder(jobs: readonly ScheduledTask[], plan: Plan): readonly ScheduledTask[] {
   return worstFirst(inBedOrder(jobs, plan));
 }
 
-/** Most to lose first, else as they stand. */
+/** By harm, else in their order. */
 function worstFirst(jobs: readonly ScheduledTask[]): readonly ScheduledTask[] {
   const weight = ({ task }: ScheduledTask) => HARM_WEIGHT[task.harm];
   return [...jobs].sort((a, b) => weight(b) - weight(a));
@@ -42,7 +42,9 @@ function takeLine(jobs: readonly ScheduledTask[]): string {
 /** Jobs that the line on what waits names, at the most. Source: house rule. */
 const MOST_WAITING = 3;
 
-/** What the hours do not hold and is least missed, and till when the first of it may wait; empty where all fits. */
+/**
+ * What does not fit into the hours and does least harm, and until when the first of it may wait; empty where all fits.
+ */
 function tooMuchLine(waiting: readonly ScheduledTask[], plan: Plan): string {
   if (waiting.length === 0) return "";
   const titles = waiting.map((job) => titleOf([job], plan));
@@ -55,7 +57,7 @@ function tooMuchLine(waiting: readonly ScheduledTask[], plan: Plan): string {
 
 const HALF_AN_HOUR = 30;
 
-/** The job that matters most of those that half an hour is enough for, else the one to begin with. */
+/** The most important job that fits into half an hour, else the one to begin with. */
 function halfHourLine(jobs: readonly ScheduledTask[], plan: Plan): string {
   const most = worstFirst(jobs);
   const minutes = jobs.reduce((sum, job) => sum + job.task.minutes, 0);
@@ -76,7 +78,10 @@ function rainLine(jobs: readonly ScheduledTask[], plan: Plan): string {
   return `Raining? All of it can wait till ${sayWeekday(last)}.`;
 }
 
-/** A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain; one job alone is told whole. */
+/**
+ * A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain; a single
+ * job has its full text.
+ */
 export function sessionText(
   jobs: readonly ScheduledTask[],
   plan: Plan,
@@ -101,12 +106,15 @@ export function sessionText(
   return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
 }
 
-/** Parts of a job's line as they stand in it, by which is given up last: how, the last day, the caution, the note, the sign, the reason. */
+/**
+ * Parts of a job's line in their order, with the rank in which they are kept: how, the last day, the caution, the note,
+ * the sign, the reason.
+ */
 const PART_PRIORITY = [0, 3, 4, 5, 1, 2] as const;
 
 /**
- * `20 min: Sow beets, Root bed. How. Right when: … Fine till …`: the title always, then whole sentences as far as
- * they fit, what one can do without (the sign, the reason) left out first.
+ * `20 min: Sow beets, Root bed. How. Right when: … Fine till …`: the title always, then whole sentences as far as they
+ * fit; the sign and the reason are left out first.
  */
 function jobLine(job: ScheduledTask, plan: Plan, voice: Voice, longest: number): string {
   const title = `${roundMinutes(job.task.minutes)} min: ${titleOf([job], plan)}.`;

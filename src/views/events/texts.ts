@@ -13,7 +13,7 @@ export const LONGEST_SESSION = 900;
 /** Days that a season must differ from a usual one before the text says so. Source: house rule. */
 const WORTH_SAYING_DAYS = 3;
 
-/** How far this season is from a usual one, in a clause with its full stop; empty where it is not worth saying. */
+/** How far this season is from a usual one, as a clause with its full stop; empty where the difference is small. */
 export function seasonText({ task, window, usual, done }: ScheduledTask): string {
   if (usual === null || done || task.certainty === "fixed") return "";
   const days = window.due - usual;
@@ -75,10 +75,10 @@ function shorten(lines: readonly string[], longest: number): string {
   return shorten([...lines.slice(0, 2), ...lines.slice(3)], longest);
 }
 
-/** Room [characters] in which the beginning of a line still says something. Source: house rule. */
+/** The least characters in which the beginning of a line is useful. Source: house rule. */
 const WORTH_BEGINNING = 40;
 
-/** Lines joined, a last one left out of which only its first words would stand. */
+/** Lines joined, without a last one of which only the first words would fit. */
 function withoutStub(lines: readonly string[], longest: number): string {
   const whole = lines.join("\n");
   const first = lines.slice(0, -1).join("\n");
@@ -93,7 +93,7 @@ function clipped(text: string, longest: number): string {
   return `${cut.slice(0, space > longest / 2 ? space : longest - 1)}…`;
 }
 
-/** Lines as they come while they fit into so many characters with their line ends; then `And 3 more.` */
+/** Lines in order while they fit into the characters with their line ends; then `And 3 more.` */
 export function asManyAsFit(lines: readonly string[], longest: number): readonly string[] {
   if (lines.join("\n").length <= longest) return lines;
   const more = (count: number) => `And ${count} more.`;
@@ -114,7 +114,9 @@ function placeOf(scheduled: ScheduledTask, plan: Plan): string {
   return capital(name);
 }
 
-/** What lines of like tasks are told with: each one's own sentences on how, and whether each says its last good day itself. */
+/**
+ * What the lines of similar tasks need: each one's own sentences on how, and whether each has its own last good day.
+ */
 type TaskLineOptions = {
   readonly plan: Plan;
   readonly voice: Voice;
@@ -122,7 +124,10 @@ type TaskLineOptions = {
   readonly lastDay: boolean;
 };
 
-/** One line for one of several like tasks: which, how, and till when; of how, the sentences that fit, the first always. */
+/**
+ * One line for one of several similar tasks: which, how, and until when; of how, the sentences that fit, the first
+ * always.
+ */
 function lineOf(
   scheduled: ScheduledTask,
   { plan, voice, own, lastDay }: TaskLineOptions,
@@ -142,7 +147,7 @@ function lineOf(
   return line(count);
 }
 
-/** Like tasks done alike: which they are, then how, the sign and the last good day once, the earliest of theirs. */
+/** Similar tasks done in the same way: which they are, then how, the sign and the earliest last good day once. */
 function sameForAll(
   first: ScheduledTask,
   all: readonly ScheduledTask[],
@@ -160,7 +165,7 @@ function sameForAll(
   return shorten(lines, LONGEST_TEXT);
 }
 
-/** Those there is no line for: by name where that fits, else how many. */
+/** Those without a line: by name where that fits, else their number. */
 function restLine(rest: readonly ScheduledTask[], { plan }: TaskLineOptions, room: number): string {
   const named = `And ${joinWords([...new Set(rest.map((each) => placeOf(each, plan)))])}.`;
   return named.length <= room ? named : `And ${rest.length} more.`;
@@ -195,8 +200,8 @@ function oneLastDay(all: readonly ScheduledTask[]): string {
 }
 
 /**
- * The text of like tasks told together: its own for one; else a line each, all of it where it fits and else an even
- * share and one last good day, the soonest of theirs, and how many more where not all fit; then once what all have alike.
+ * The text of similar tasks of one event: for one its own; else a line each, in full where it fits and otherwise an
+ * even share and the soonest last good day, and how many more where not all fit; then once what they have in common.
  */
 export function textOfAll(all: readonly ScheduledTask[], plan: Plan, voice: Voice): string {
   const first = all[0];
@@ -218,7 +223,7 @@ export function textOfAll(all: readonly ScheduledTask[], plan: Plan, voice: Voic
     .join("\n");
 }
 
-/** A whole line for each and what all have alike below; null where that is too long. */
+/** A full line for each and below it what they have in common; null where that is too long. */
 function linesAndEnd(
   all: readonly ScheduledTask[],
   options: TaskLineOptions,

@@ -44,8 +44,8 @@ const onceEach = <Thing>(things: readonly Thing[]): readonly Thing[] =>
   things.length < 2 ? things : [...new Set(things)];
 
 /**
- * Verb, crops and place of like tasks, in at most LONGEST_TITLE characters; the place where all share one, and
- * only where there is room. `placed` not empty; objects in the order given, each once.
+ * Verb, crops and place of similar tasks, in at most LONGEST_TITLE characters; the place where all share one and there
+ * is room. Tasks not empty; objects in the order given, each once.
  */
 export function titleOf(scheduled: readonly ScheduledTask[], plan: Plan): string {
   const first = scheduled[0];
@@ -59,7 +59,10 @@ export function titleOf(scheduled: readonly ScheduledTask[], plan: Plan): string
   return full.endsWith(end) || where !== "bed" ? full : titleNaming(verb, objects, "");
 }
 
-/** What some jobs are in few words, like ones together and the first most to lose: `Sow beets and carrots; thin lettuce`. As many as fit; not empty. */
+/**
+ * Some tasks in few words, similar ones together and the most harmful first: `Sow beets and carrots; thin lettuce`. As
+ * many as fit; not empty.
+ */
 export function sessionTitle(jobs: readonly ScheduledTask[], lead = ""): string {
   const byVerb = new Map<string, Set<string>>();
   for (const { task } of jobs) {

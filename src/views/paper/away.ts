@@ -5,7 +5,10 @@ import { sayDays } from "../events/sentences.ts";
 /** Days from the first to the last, both inclusive, and whose sheet it is; null: the household's. */
 export type PersonDaySpan = DaySpan & { readonly person: string | null };
 
-/** Who is away in those days, a sentence each, in the plans' order: `Oda is away 19 to 23 June.` A person's own sheet tells only what concerns them. */
+/**
+ * Who is away in those days, a sentence each, in the plans' order: `Oda is away 19 to 23 June.` A person's own sheet
+ * has only what concerns them.
+ */
 export function awayLines(
   plans: readonly Plan[],
   { from, to, person }: PersonDaySpan,

@@ -1,6 +1,6 @@
 /**
- * The first sentences of a text, whole ones, that fit into so many letters; the first always, so that a short line still
- * says what to do. Empty for no text.
+ * The first sentences of a text that fit into a number of letters; the first always, so that a short line still says
+ * what to do. Empty for no text.
  */
 export function firstSentences(text: string, letters: number): string {
   const [first = "", ...rest] = sentencesOf(text);

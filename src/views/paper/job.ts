@@ -8,13 +8,13 @@ import { signText } from "../events/texts.ts";
 import { firstSentences } from "./brief.ts";
 import { sheetPlaceText, wholeTitle } from "./title.ts";
 
-/** How much a sheet has room to say of each job: letters of how, and whether the sign is told too. */
+/** The room that a sheet has for each job: letters of how, and whether the sign is there too. */
 export type JobSpace = { readonly letters: number; readonly signs: boolean };
 
 /** One line of the sheet: what to do and how, for whom, till when it does no harm, and whether it is done already. */
 export type SheetJob = {
   readonly title: string;
-  /** A line, or a line each for like jobs done differently; empty where it was told higher up on the sheet. */
+  /** A line, or a line each for similar jobs done differently; empty where it is higher up on the sheet. */
   readonly how: readonly string[];
   readonly sign: string;
   readonly caution: string;
@@ -24,12 +24,12 @@ export type SheetJob = {
   readonly minutes: number | null;
   /** `10:00`, where it has an hour; else empty. */
   readonly hour: string;
-  /** The last day that does no harm; empty where there is none to spare or it is done. */
+  /** The last day that does no harm; empty where there is no slack or it is done. */
   readonly till: string;
   readonly done: string;
 };
 
-/** The job that like tasks are together. `placed` not empty, all of one day and the same people. */
+/** Similar tasks as one job. Not empty, all of one day and the same people. */
 export function sheetJobOf(
   scheduled: readonly ScheduledTask[],
   plan: Plan,
@@ -58,7 +58,7 @@ const roundUpMinutes = (minutes: number) =>
 
 const onceEach = (texts: readonly string[]) => [...new Set(texts.filter((text) => text !== ""))];
 
-/** How, once where all are done alike; else a shorter line for each way, behind the names of what is done so. */
+/** How, once where all are done in the same way; else a shorter line for each way, after the names it is for. */
 function howLines(
   scheduled: readonly ScheduledTask[],
   plan: Plan,
@@ -76,7 +76,7 @@ function howLines(
   return [...names].map(([way, its]) => `${[...its].join("; ")}: ${way}`);
 }
 
-/** The soonest of their last good days, said with its weekday where that is near. */
+/** The soonest of their last good days, with its weekday where that is near. */
 function tillText(scheduled: readonly ScheduledTask[]): string {
   const waits = scheduled.filter(({ task, done }) => !done && task.rhythm !== "timed");
   const last = Math.min(...waits.map(({ window }) => window.latest));

@@ -15,14 +15,17 @@ export type SheetRung = {
   readonly done: boolean;
 };
 
-/** Plants that are carried out and in day by day, told in one place and not twenty; days rising, not empty. */
+/** Plants that are carried out and in day by day, in one place of the sheet; days rising, not empty. */
 export type SheetLadder = {
   readonly title: string;
   readonly how: string;
   readonly rungs: readonly SheetRung[];
 };
 
-/** Outs and ins of some days, a ladder for all plants that go out and in on the same days at the same hours, in order of first days. Empty for none. */
+/**
+ * The ladders of some days, one for all plants that go out and in on the same days at the same hours, in the order of
+ * their first days.
+ */
 export function laddersOf(scheduled: readonly ScheduledTask[], plan: Plan): readonly SheetLadder[] {
   const alike = new Map<
     string,

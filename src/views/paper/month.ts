@@ -18,7 +18,9 @@ import { openJobLines } from "./open-jobs.ts";
 import { type SheetPerson, sheetPeople } from "./people.ts";
 import { type SheetWeek, weeksOf } from "./weeks.ts";
 
-/** What a month's sheet is made from: what the garden was told, and whose sheet of which month it is, read on which day. */
+/**
+ * What a month's sheet is made from: the garden's schedule, whose sheet of which month it is, and the day it is read.
+ */
 export type MonthInput = {
   readonly plans: readonly Plan[];
   readonly scheduled: readonly ScheduledTask[];
@@ -30,7 +32,7 @@ export type MonthInput = {
   readonly person: string | null;
 };
 
-/** A month of the garden as its sheet tells it, before any markup. */
+/** A month of the garden as on its sheet, without markup. */
 export type MonthSheet = {
   readonly garden: string;
   /** `May 2027`. */
@@ -39,7 +41,7 @@ export type MonthSheet = {
   /** Whose sheet it is; null: the household's. */
   readonly person: SheetPerson | null;
   readonly people: readonly SheetPerson[];
-  /** What holds for the whole month, a sentence each: the usual frosts, who is away. */
+  /** Notes for the whole month, a sentence each: the usual frosts, who is away. */
   readonly facts: readonly string[];
   /** Still to do from before, a line each; empty where nothing is. */
   readonly open: readonly string[];
@@ -49,8 +51,8 @@ export type MonthSheet = {
 };
 
 /**
- * The jobs of a month as the feed of the same day has them, week by week, in walking order within a day. The more there is
- * to do, the less is said of each job; what was said of one is not said again.
+ * The jobs of a month as the feed of the same day has them, week by week, in walking order within a day. The more there
+ * is to do, the shorter is each job; what is on the sheet once is not repeated.
  */
 export function monthSheet(input: MonthInput): MonthSheet {
   const from = monthStart(input.month);

@@ -15,7 +15,7 @@ type OpenJobsInput = {
 };
 
 /**
- * Work of earlier months that the feed of the same day tells as still open within these days, both inclusive: a line
+ * Work of earlier months that the feed of the same day shows as still open within these days, both inclusive: a line
  * each, with the last day that does no harm where that is not over. Empty where nothing is open.
  */
 export function openJobLines(

@@ -1,12 +1,12 @@
 import { element, escapeXml } from "../pictures/svg.ts";
 import { SHEET_STYLE } from "./style.ts";
 
-/** Text as an element, escaped whatever it holds; an empty text gives nothing at all. */
+/** Text as an element, escaped; an empty text gives nothing. */
 export function textElement(name: string, look: string, text: string): string {
   return text === "" ? "" : element(name, { class: look }, escapeXml(text));
 }
 
-/** A block that holds markup; nothing at all where it would be empty. */
+/** A block of markup; nothing where it would be empty. */
 export function block(name: string, look: string, ...inside: readonly string[]): string {
   const all = inside.filter((each) => each !== "");
   return all.length === 0 ? "" : element(name, { class: look }, `\n${all.join("\n")}\n`);

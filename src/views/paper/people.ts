@@ -1,10 +1,10 @@
 import type { Plan } from "../../garden/model/plan.ts";
 
-/** Somebody of the household as a sheet names them: key, name, and the letters that stand for it. */
+/** A member of the household on a sheet: key, name, and initials. */
 export type SheetPerson = { readonly key: string; readonly name: string; readonly letters: string };
 
 /**
- * Everybody of some years' plans, each once, with as few first letters as tell them apart; where no letters do, the whole
+ * Everybody of some years' plans, each once, with as few first letters as distinguish them; where none do, the whole
  * name. Empty where nobody is named.
  */
 export function sheetPeople(plans: readonly Plan[]): readonly SheetPerson[] {
@@ -15,7 +15,7 @@ export function sheetPeople(plans: readonly Plan[]): readonly SheetPerson[] {
   });
 }
 
-/** Letters that may stand for a name, at the most. Source: house rule; longer ones are no shorter than a name. */
+/** The most letters for a name. Source: house rule; more are no shorter than the name. */
 const MOST_LETTERS = 3;
 
 function lettersOf(name: string, others: readonly string[]): string {

@@ -4,7 +4,7 @@ import { picksOf, tasksBySubject } from "../../engine/schedule/planting-tasks.ts
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { type PlantingInYear, plantingsIn, type Year } from "../../engine/year.ts";
 
-/** A year as it went, and as it was planned before anything of it was written down. */
+/** A year as it went, and as it was planned before its diary. */
 export type ComparedYear = { readonly year: Year; readonly planned: Year };
 
 /**
@@ -19,7 +19,7 @@ export type StageRecord = {
   readonly usual: Day | null;
 };
 
-/** The stages of one sowing in the order they come; null: it has none such, or does not get so far. */
+/** The stages of one sowing in their order; null: it does not have that stage, or does not reach it. */
 export type SowingHistory = {
   readonly sowing: number;
   readonly begun: StageRecord;
@@ -57,7 +57,7 @@ export function plantingHistoriesOf(
   });
 }
 
-/** A sowing, what was planned of it, and the tasks of its planting. */
+/** A sowing, the same sowing as planned, and the tasks of its planting. */
 type SowingHistoryInput = {
   readonly bought: boolean;
   readonly record: SowingRecord;

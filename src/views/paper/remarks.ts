@@ -1,13 +1,13 @@
 import type { Day } from "../../base/days/day.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
 
-/** What a diary's plain remark tells of, by its own words. */
+/** The subject of a plain remark in the diary, by its words. */
 export type RemarkKind = "failed" | "left" | "moved" | "frost" | "plain";
 
-/** A line of the diary that is no deed and no stage, as it was written. */
+/** A line of the diary that is neither an act nor a stage, as it was written. */
 export type SheetRemark = { readonly day: Day; readonly text: string; readonly kind: RemarkKind };
 
-/** Words that tell of each kind, the first that fits wins. Source: house rule; how gardeners write of it. */
+/** The words of each kind; the first that fits wins. Source: house rule; how gardeners write of it. */
 const WORDS: readonly (readonly [Exclude<RemarkKind, "plain">, RegExp])[] = [
   ["moved", /\b(?:moved|shifted|transferred|dug in elsewhere)\b/],
   [
@@ -21,11 +21,11 @@ const WORDS: readonly (readonly [Exclude<RemarkKind, "plain">, RegExp])[] = [
   ["frost", /\b(?:frost|froze|frozen|ice|snow|hail)\b/],
 ];
 
-/** A word that turns the ones behind it round: what did not fail is no failure. */
+/** A word that negates those after it: what did not fail is no failure. */
 const NO_LOSS =
   /\b(?:no|not|none|nothing|without|didn't|hardly any) (?:\w+ ){0,3}(?:failed|died|dead|eaten|bolted|rotted|lost|split|frost|slugs?|blight|mildew|ice|snow|hail)\b/;
 
-/** The diary's remarks from one day to another, both inclusive, in day order, each with what it tells of. */
+/** The diary's remarks from one day to another, both inclusive, in day order, each with its subject. */
 export function remarksOf(
   observations: readonly Observation[],
   from: Day,

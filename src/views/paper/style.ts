@@ -1,7 +1,8 @@
 /**
- * The one style of all sheets: black on white, nothing told by colour, sizes in points so that paper is as it was meant.
- * It names no size of paper, so A4 and Letter both fit; on a screen the same page flows into its width.
- * Source: house rule; body type of 12 pt, read at arm's length in a shed's light, small type never under 10 but for the page number.
+ * The one style of all sheets: black on white, nothing shown by colour alone, sizes in points so that paper is as
+ * intended. It names no size of paper, so A4 and Letter both fit; on a screen the same page flows into its width.
+ * Source: house rule; body type of 12 pt, read at arm's length in a shed's light, small type never under 10 but for the
+ * page number.
  */
 export const SHEET_STYLE = `
 @page { margin: 11mm 13mm 14mm; @bottom-right { content: counter(page) ' of ' counter(pages); font: 9pt Georgia, serif; } }

@@ -4,8 +4,8 @@ import type { Plan } from "../../garden/model/plan.ts";
 import { bedName } from "../events/titles.ts";
 
 /**
- * Like jobs in one line with all their names, since paper has room that a lock screen has not: `Thin beets and carrots,
- * Root bed; lettuce, Salad bed`. Beds in the order they first stand. `placed` not empty.
+ * Similar tasks in one line with all their names, because paper has more room than a lock screen: `Thin beets and
+ * carrots, Root bed; lettuce, Salad bed`. Beds in the order of their first task. Not empty.
  */
 export function wholeTitle(scheduled: readonly ScheduledTask[], plan: Plan): string {
   const first = scheduled[0];
@@ -27,7 +27,7 @@ function byBed(scheduled: readonly ScheduledTask[], plan: Plan): Map<string, Set
   return beds;
 }
 
-/** `Beets, Root bed`, or the crop alone: one of several like jobs. */
+/** `Beets, Root bed`, or the crop alone: one of several similar jobs. */
 export function sheetPlaceText({ task }: ScheduledTask, plan: Plan): string {
   const bed = task.title.where === "bed" ? bedName(plan, task.bed) : "";
   return capital(bed === "" ? task.title.object : `${task.title.object}, ${bed}`);

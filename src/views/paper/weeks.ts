@@ -106,7 +106,10 @@ function groupsInBedOrder(
   return inBedOrder(leads, plan).flatMap((lead) => groups.filter(([first]) => first === lead));
 }
 
-/** Tasks of a month up to which there is so much room for each. Source: house rule; measured on A4 and Letter, two to three pages. */
+/**
+ * Numbers of tasks in a month, and the room that each has up to there. Source: house rule; measured on A4 and Letter,
+ * two to three pages.
+ */
 const JOB_SPACES: readonly (readonly [number, JobSpace])[] = [
   [20, { letters: 170, signs: true }],
   [40, { letters: 110, signs: true }],
@@ -118,10 +121,10 @@ function jobSpaceFor(groups: readonly SheetTaskGroup[]): JobSpace {
   return JOB_SPACES.find(([most]) => tasks <= most)?.[1] ?? LEAST_JOB_SPACE;
 }
 
-/** What stands for a how that was told. */
+/** The text in place of a how that is on the sheet already. */
 const AS_ABOVE = "Done as above.";
 
-/** Jobs in turn; of a how that stands higher up already only that is said, and a sign or a caution is left out. */
+/** Jobs in order; a how that is higher up already is only referred to, and its sign or caution is left out. */
 function jobWithoutRepeats(
   plans: readonly Plan[],
   space: JobSpace,

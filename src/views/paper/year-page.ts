@@ -6,7 +6,7 @@ import type { RemarkKind, SheetRemark } from "./remarks.ts";
 import type { BedLines, YearLine, YearReport } from "./year.ts";
 import { nightLines, packetText, stageText } from "./year-text.ts";
 
-/** The year looked back on as one page of HTML, to print on A4 or Letter or to read on a screen. */
+/** The review of a year as one page of HTML, to print on A4 or Letter or to read on a screen. */
 export function yearPage(report: YearReport): string {
   const { plan, today, goesOn, beds, packets, unreported } = report;
   const upTo = goesOn ? ` up to ${sayDay(today, true)}` : "";
@@ -115,7 +115,7 @@ function remarkLines(
     .map(({ day, text }) => `${sayDay(day)}: ${text}`);
 }
 
-/** What next year goes by already, and room for what only the gardener knows. */
+/** What next year uses already, and room for what only the gardener knows. */
 function packetBlock(lines: readonly string[]): string {
   const none = "No first ripe day was written down, so next year goes by the packets again.";
   return block(

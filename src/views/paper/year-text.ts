@@ -5,10 +5,13 @@ import type { MeasuredNights, Measurement } from "./nights.ts";
 import type { StageRecord } from "./planting-history.ts";
 import type { YearReport } from "./year.ts";
 
-/** A stage in two short texts: its day, and what is to be said of it. Both empty for none. */
+/** A stage in two short texts: its day, and a note. Both empty for none. */
 export type StageText = { readonly day: string; readonly aside: string };
 
-/** A stage's day as a year's sheet says it, with its year where that is another; how it stood to the plan and to a usual year. */
+/**
+ * A stage's day on a year's sheet, with its year where that differs; how it compares with the plan and with a usual
+ * year.
+ */
 export function stageText(stage: StageRecord | null, year: number): StageText {
   if (!stage) return { day: "", aside: "" };
   const day = dayIn(stage.day, year);
@@ -31,7 +34,7 @@ function againstPlan({ day, planned }: StageRecord): string {
   return day === planned ? "as planned" : `${apart(day - planned)} than planned`;
 }
 
-/** Days that a stage must differ from a usual year before that is said. Source: house rule, as in the feeds. */
+/** Days that a stage must differ from a usual year before that is noted. Source: house rule, as in the feeds. */
 const WORTH_SAYING_DAYS = 3;
 
 function usualIn({ day, usual }: StageRecord, year: number): string {
@@ -90,7 +93,7 @@ function soilMeasurementLines(
   return [`Soil: ${each.join(", ")}.`];
 }
 
-/** What the garden's own days say for next year, a sentence a planting. */
+/** What the garden's own days mean for next year, a sentence a planting. */
 export function packetText({ name, packet, took }: YearReport["packets"][number]): string {
   const days = took - packet;
   if (days === 0)

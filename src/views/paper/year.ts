@@ -22,10 +22,10 @@ export type YearLine = {
   readonly also: readonly string[];
 };
 
-/** A bed with what grew in it, in the plan's order; `name` empty for what stands in none. Never without lines. */
+/** A bed with what grew in it, in the plan's order; `name` empty for plants in no bed. Never without lines. */
 export type BedLines = { readonly name: string; readonly lines: readonly YearLine[] };
 
-/** A year of a garden as it went, before any markup. */
+/** A year of a garden as it went, without markup. */
 export type YearReport = {
   readonly plan: Plan;
   readonly today: Day;
@@ -39,12 +39,12 @@ export type YearReport = {
   readonly unreported: readonly string[];
 };
 
-/** What a year looked back on is made from, as of a day. */
+/** What a review of a year is made from, as of a day. */
 export type YearReportInput = ComparedYear & { readonly plan: Plan; readonly today: Day };
 
 /**
- * The plan's season up to a day: what the diary has, and where it is silent what is supposed by the same reckoning that
- * the feeds are made from. Beds in walking order.
+ * The plan's season up to a day: what the diary has, and where it has nothing what the schedule behind the feeds
+ * supposes. Beds in walking order.
  */
 export function yearReport(input: YearReportInput): YearReport {
   const { plan, today } = input;
@@ -65,7 +65,7 @@ export function yearReport(input: YearReportInput): YearReport {
   };
 }
 
-/** This year's own, and what another year's file began and this season brings to harvest. */
+/** This year's own, and what another year's file began and is harvested this season. */
 function isOf({ plan, sowings }: PlantingHistory, reviewed: Plan): boolean {
   const { from, to } = seasonOf(reviewed);
   const here = ({ picked }: SowingHistory) =>
@@ -114,7 +114,7 @@ function lineOf(
   return { name: nameOf(history), known: crop !== null, sowings, also };
 }
 
-/** Whether a task's day stands among the stages already. */
+/** Whether a task's day is among the stages already. */
 function isStage({ sets, practice }: ScheduledTask["task"]): boolean {
   return practice === "harvest" || (sets !== null && sets.act !== "end");
 }

@@ -14,7 +14,10 @@ export function chanceOfFrost({ site }: Pick<Plan, "site">, day: Day): number {
   return Math.max(spring, autumn);
 }
 
-/** Soil at which the wash begins, and at which it is strongest [°C]. Source: house rule; below 4 °C next to nothing grows. */
+/**
+ * Soil at which the band begins, and at which it is strongest [°C]. Source: house rule; below 4 °C hardly anything
+ * grows.
+ */
 const [COLD_C, WARM_C] = [4, 20];
 
 /** How warm the usual soil of a bed looks on a day, 0 to 1. */
@@ -23,10 +26,10 @@ export function warmthShown(drawn: DrawnSeason, bed: Bed | null): (day: Day) => 
   return (day) => Math.min(1, Math.max(0, (soil(day).usualC - COLD_C) / (WARM_C - COLD_C)));
 }
 
-/** Days from one stop of a wash to the next. Source: house rule; what lies between is blended. */
+/** Days from one stop of a band to the next. Source: house rule; between them the colour is blended. */
 const STOP_DAYS = 6;
 
-/** A wash across the scale as strong as `share` says for each day; stops that change nothing are left out. */
+/** A band across the scale, as strong as `share` gives for each day; stops that change nothing are left out. */
 export function bandGradient(
   id: string,
   ink: Extract<Ink, keyof typeof BAND_OPACITY>,

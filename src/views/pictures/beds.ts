@@ -6,22 +6,22 @@ import { seasonOf } from "../../garden/model/season.ts";
 import type { Sketch } from "./sketch.ts";
 import { plainLine } from "./svg.ts";
 
-/** A planting as it stands in a bed's row: its name, its days in words, and its sowings of this season. */
+/** A planting in a bed's row: its name, its days in words, and its sowings of this season. */
 export type Plant = Pick<PlantingInYear, "planting" | "crop" | "lives"> & {
   readonly name: string;
   readonly days: string;
-  /** The same with only the first day and the last, for where there is little room. */
+  /** The same with only the first and the last day, where there is little room. */
   readonly brief: string;
 };
 
-/** A bed with what grows in it this season, in the plan's order; `bed` null: what stands in no bed. */
+/** A bed with what grows in it this season, in the plan's order; `bed` null: plants in no bed. */
 export type BedRow = {
   readonly bed: Bed | null;
   readonly name: string;
   readonly plants: readonly Plant[];
 };
 
-/** The beds in walking order, which is the plan's; behind them what stands in none. Never empty. */
+/** The beds in walking order, which is the plan's, then plants in no bed. Never empty. */
 export function bedRowsOf(sketch: Sketch): readonly BedRow[] {
   const { plan } = sketch;
   const season = seasonOf(plan);
@@ -37,7 +37,7 @@ export function bedRowsOf(sketch: Sketch): readonly BedRow[] {
   return rest.length === 0 && rows.length > 0 ? rows : [...rows, { bed: null, name, plants: rest }];
 }
 
-/** A planting with those of its sowings that stand this season; another year's with none is not this season's. */
+/** A planting with its sowings of this season; one of another year without any is left out. */
 function plantsThisSeason(
   grown: PlantingInYear,
   sketch: Sketch,
@@ -83,7 +83,7 @@ function briefText(lives: readonly Life[], to: Day): string {
   return `${sayDay(first.starts)}${readyText(lives, to)}`;
 }
 
-/** The first of its sowings that is ready; said too where none is. Empty where that comes after the season's last day. */
+/** The first of its sowings that is ready, or that none is. Empty where that comes after the season's last day. */
 function readyText(lives: readonly Life[], to: Day): string {
   const first = lives.find((life) => life.ready);
   if (!first) return ", not ready here";

@@ -21,7 +21,7 @@ export type ColumnDrawing = {
   readonly sketch: Sketch;
 };
 
-/** One column of the season: the washes, the months and what marks their days, then bed by bed. */
+/** One column of the season: the bands, the months with their marks, then bed by bed. */
 export function drawColumn(column: Column, drawing: ColumnDrawing): readonly string[] {
   const { scale, blocks, endsPx } = column;
   const { i, topPx, layout, sketch } = drawing;

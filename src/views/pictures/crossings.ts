@@ -11,7 +11,10 @@ import type { SoilWait } from "./soil-waits.ts";
 import { element, plainLine, type TextRun } from "./svg.ts";
 import { soilIn } from "./warmth.ts";
 
-/** What waits for the soil, at the day the usual line reaches it, and what was measured; what never has to wait has no day to stand at, and words that find no room are left to the description. */
+/**
+ * The crops that wait for the soil, at the day the usual line reaches it, and what was measured; crops that never wait
+ * have no mark, and words without room are only in the description.
+ */
 export function crossings(
   sketch: Sketch,
   waiting: readonly SoilWait[],

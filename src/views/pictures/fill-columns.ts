@@ -20,7 +20,10 @@ export type Column = {
   readonly endsPx: number;
 };
 
-/** What columns are filled by: from where to where they reach [px], how high things are, and each column's scale, all equally wide. */
+/**
+ * What columns are filled with: from where to where they go [px], how high things are, and each column's scale, all
+ * equally wide.
+ */
 export type Filling = {
   readonly topPx: number;
   readonly lowest: number;
@@ -51,7 +54,7 @@ export function fillColumns(
     fillColumns(columns, { row, lanes: lanes.slice(here.length) }, filling);
 }
 
-/** A fresh column; those beyond the sheet stand where the last one does, since the sheet is then too small anyway. */
+/** A new column; those beyond the sheet are placed on the last one, because the sheet is too small anyway. */
 function nextColumn(columns: OpenColumn[], { topPx, scales }: Filling): OpenColumn {
   const scale = scales[columns.length] ?? scales[scales.length - 1];
   if (!scale) throw new RangeError("a sheet has a column");

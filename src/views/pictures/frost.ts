@@ -19,7 +19,7 @@ import type { DrawnSeason, Sketch } from "./sketch.ts";
 import { element, pictureSvg, plainLine, tenth, withHalo } from "./svg.ts";
 import { todayLabel } from "./today.ts";
 
-/** The chance of frost through the season, as snow that melts off the ground in spring and drifts back in autumn. */
+/** The chance of frost through the season, drawn as snow that melts in spring and drifts back in autumn. */
 export function frostPicture(sketch: Sketch): string {
   const { plan } = sketch;
   const sheet = sheetOf(sketch.form);

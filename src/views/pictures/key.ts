@@ -4,17 +4,17 @@ import { marginsOf, type PictureSheet, paragraph, type TextBlock } from "./sheet
 import type { Eaten } from "./stature.ts";
 import { element, tenth, textLine } from "./svg.ts";
 
-/** What each colour of plant stands for. */
+/** The meaning of each colour of plant. */
 const EATEN: readonly (readonly [Eaten, string])[] = [
   ["leaf", "leaves"],
   ["root", "roots and bulbs"],
   ["fruit", "fruit"],
 ];
 
-/** What the picture shows that wants explaining: its beds, and whether there is frost. */
+/** What the picture shows that needs explaining: its beds, and whether there is frost. */
 export type KeyContent = { readonly rows: readonly BedRow[]; readonly frost: boolean };
 
-/** How what is drawn is to be read, and nothing of what is not. */
+/** How to read what is drawn; nothing about what is not. */
 function keyText({ rows, frost }: KeyContent): string {
   const lives = rows.flatMap(({ plants }) => plants).flatMap((plant) => plant.lives);
   return [

@@ -8,9 +8,9 @@ export type Ink =
   | "pencil"
   /** The line of the soil, and the soil's usual warmth. */
   | "soil"
-  /** The wash of warm soil below that line. */
+  /** The band of warm soil below that line. */
   | "warm"
-  /** The wash of frosty air above it. */
+  /** The band of frosty air above it. */
   | "frost"
   /** The edge of the frost, drawn where it is the matter. */
   | "ice"
@@ -22,7 +22,7 @@ export type Ink =
 /** A colour [#rrggbb] for each use. */
 export type Palette = Readonly<Record<Ink, string>>;
 
-/** By daylight: brown and grey on unbleached paper, as in a notebook. Source: house rule, tests hold its contrasts. */
+/** By daylight: brown and grey on unbleached paper, as in a notebook. Source: house rule; tests check its contrasts. */
 export const DAYLIGHT: Palette = {
   paper: "#fbf7ec",
   ink: "#2b271f",
@@ -36,7 +36,7 @@ export const DAYLIGHT: Palette = {
   fruit: "#7c3752",
 };
 
-/** By lamplight: the same drawing on dark earth. Source: house rule, tests hold its contrasts. */
+/** By lamplight: the same drawing on dark earth. Source: house rule; tests check its contrasts. */
 export const LAMPLIGHT: Palette = {
   paper: "#1c1a15",
   ink: "#f1e9d6",
@@ -53,7 +53,7 @@ export const LAMPLIGHT: Palette = {
 /** Printed: the daylight inks on white. Source: house rule: a printer spends no ink on the ground. */
 export const PRINTED: Palette = { ...DAYLIGHT, paper: "#ffffff" };
 
-/** How strong the washes are where they are strongest, 0 to 1. Source: house rule: names lie on them. */
+/** How strong the bands are at most, 0 to 1. Source: house rule: names are written on them. */
 export const BAND_OPACITY = { frost: 0.5, warm: 0.34 } as const;
 
 const variables = (palette: Palette) =>

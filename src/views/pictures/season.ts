@@ -11,7 +11,10 @@ import { type PictureSheet, pictureHead, sheetOf } from "./sheet.ts";
 import type { Sketch } from "./sketch.ts";
 import { pictureSvg, plainLine } from "./svg.ts";
 
-/** What grows when in each bed, drawn as it grows: bed by bed in walking order, one line of soil for what stands in it in turn. */
+/**
+ * What grows when in each bed, drawn as it grows: bed by bed in walking order, one lane for plantings that follow each
+ * other.
+ */
 export function seasonPicture(sketch: Sketch): string {
   const rows = bedRowsOf(sketch);
   const content = { rows, frost: sketch.plan.site.firstFrost !== null };
