@@ -18,13 +18,15 @@ export type Meter = {
 /** CPU time [ms] of one run of a path, and of one of the reference, before and after. */
 export type Sample = { readonly ms: number; readonly referenceMs: number };
 
-const ROUNDS = 15;
+/** How many samples are taken of each path, and how long one lasts at least [ms]: a path is repeated until it does. */
+export type Depth = { readonly rounds: number; readonly sampleMs: number };
+
+/** Enough for requests, of which one is like another. */
+const USUAL: Depth = { rounds: 15, sampleMs: 20 };
 /** The reference runs this often in a row, since a single run also pays for the request around it. */
 const REFERENCE_RUNS = 2;
-/** A sample repeats its path until it takes this long [ms]. */
-const SAMPLE_MS = 20;
 /** Before its first sample a path runs for this long [ms], and this often, so that it is compiled. */
-const WARM_UP_MS = 800;
+const WARM_UP_MS = 500;
 const WARM_UP_RUNS = 5;
 
 /**
@@ -34,15 +36,16 @@ const WARM_UP_RUNS = 5;
 export async function warmPrices(
   meter: Meter,
   paths: readonly Path[],
+  { rounds, sampleMs }: Depth = USUAL,
 ): Promise<ReadonlyMap<string, Measured>> {
   const collector = collectorOf(paths.map(({ name }) => name));
   const timesOf = new Map<Path, number>();
   for (const path of [meter.reference, ...paths])
     await collector.attempt(path.name, async () => {
-      timesOf.set(path, await warmUp(meter, path));
+      timesOf.set(path, Math.max(1, Math.ceil(sampleMs / (await warmUp(meter, path)))));
     });
   const sampler = samplerOf(meter);
-  for (let round = 0; round < ROUNDS; round++)
+  for (let round = 0; round < rounds; round++)
     for (const path of paths)
       await collector.sample(path.name, () =>
         sampler(() => costOf(meter, path, timesOf.get(path) ?? 1)),
@@ -103,7 +106,7 @@ export function priceOf(samples: readonly Sample[]): Price {
   return { ms: quantile(all, 0.5), share, spread };
 }
 
-/** Gives how many runs make a sample. */
+/** Gives what the last of its runs took [ms]. */
 async function warmUp(meter: Meter, path: Path): Promise<number> {
   let spent = 0;
   let runs = 0;
@@ -113,7 +116,7 @@ async function warmUp(meter: Meter, path: Path): Promise<number> {
     spent += last * times;
     runs += times;
   }
-  return Math.max(1, Math.ceil(SAMPLE_MS / last));
+  return last;
 }
 
 /** The value below which that part of the values lies, taken from the nearest of them. */

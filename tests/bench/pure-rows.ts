@@ -1,6 +1,6 @@
 import type { BoundName } from "./bounds.ts";
 import { jobPath, meterOf } from "./jobs.ts";
-import { type Measured, type Meter, type Path, warmPrices } from "./measure.ts";
+import { type Depth, type Measured, type Meter, type Path, warmPrices } from "./measure.ts";
 import { plainWorker, startRuntime } from "./start.ts";
 import type { Row } from "./table.ts";
 
@@ -31,6 +31,9 @@ export async function pureRows(groups: readonly string[], script: string): Promi
   }
 }
 
+/** Long samples, so that each has its part of the collector's work. */
+const DEEP: Depth = { rounds: 15, sampleMs: 60 };
+
 type Priced = readonly [job: string, name: string, bound: BoundName];
 type Prices = ReadonlyMap<string, Measured>;
 
@@ -49,7 +52,7 @@ const GROWN = SIZES.map((size) => `rebuild/${size}`);
 /** Rebuilds of 60 plantings, and how the price of one grows with the garden. */
 async function rebuildRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
   const jobs = [...new Set([...REBUILDS.map(([job]) => job), ...GROWN])];
-  const prices = await warmPrices(meter, jobs.map(pathOf));
+  const prices = await warmPrices(meter, jobs.map(pathOf), DEEP);
   return [...pricedRows(REBUILDS, prices), growthRow(prices)];
 }
 
@@ -80,7 +83,7 @@ const READING: readonly Priced[] = [
 /** Reading the text of a plan. */
 async function readingRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
   const paths = READING.map(([job]) => pathOf(job));
-  return pricedRows(READING, await warmPrices(meter, paths));
+  return pricedRows(READING, await warmPrices(meter, paths, DEEP));
 }
 
 const EXTREMES: readonly Priced[] = [
@@ -102,7 +105,7 @@ const WRITERS = ["plain-writer", "writer", "new-feed", "same-feed"] as const;
 async function writingRows(meter: Meter, pathOf: PathOf): Promise<readonly Row[]> {
   const small = WRITERS.map((writer) => `${writer}/250`);
   const great = WRITERS.map((writer) => `${writer}/2500`);
-  const prices = await warmPrices(meter, [...small, ...great].map(pathOf));
+  const prices = await warmPrices(meter, [...small, ...great].map(pathOf), DEEP);
   const toPlain = ([plain = Number.NaN, ours = Number.NaN]: readonly number[]) => ours / plain;
   const growth = ([few = Number.NaN, many = Number.NaN]: readonly number[]) => many / 10 / few;
   return [
