@@ -47,13 +47,13 @@ export function baselineJob(plantings: number): () => unknown {
 }
 
 /** The first rebuild of a garden: nothing of it was published before. */
-export function firstRebuildJob(plantings: number): () => unknown {
+export function firstRebuildJob(plantings: number): () => Rebuilt {
   const stored = storedGarden(plantings);
   return () => rebuild(stored, { now: NOW, choice: IMRE, published: NOTHING });
 }
 
 /** The rebuild that a tap or a new day causes: all was published before, and little or nothing changes. */
-export function rebuildJob(plantings: number): () => unknown {
+export function rebuildJob(plantings: number): () => Rebuilt {
   const stored = storedGarden(plantings);
   const published = rebuild(stored, { now: NOW, choice: IMRE, published: NOTHING });
   return () => rebuild(stored, { now: NOW, choice: IMRE, published });
@@ -115,8 +115,14 @@ type Rebuild = {
   readonly published: Published;
 };
 
-/** The whole of a rebuild: the stored garden in; out the events as they are stored, and a feed's body. */
-function rebuild(stored: string, { now, choice, published }: Rebuild) {
+/** What a rebuild stores: a feed's body with its fingerprint, the events as JSON, and what was published. */
+export type Rebuilt = ReturnType<typeof writeFeed> & {
+  readonly publishedState: PublishedState;
+  readonly events: string;
+};
+
+/** The whole of a rebuild, from the stored garden. */
+function rebuild(stored: string, { now, choice, published }: Rebuild): Rebuilt {
   const garden: Garden = JSON.parse(stored);
   const { events, publishedState } = buildSchedule(
     garden,
