@@ -58,10 +58,11 @@ type ScheduleInput = {
   readonly baseline: Baseline;
 };
 
-/** A plan's tasks on their days, and its garden as it grows after them. */
+/** A plan's tasks on their days, its garden as it grows after the last pass, and all anchors by then. */
 type ScheduledPlan = {
   readonly scheduled: readonly ScheduledTask[];
   readonly whole: WholeGarden;
+  readonly anchors: Anchors;
   readonly climate: ClimateData;
 };
 
@@ -78,7 +79,7 @@ function scheduleSeasons(plans: readonly Plan[], input: ScheduleInput): readonly
     const season = scheduleSeason(plan, { ...input, load, anchors, doneBefore });
     built.push(season);
     for (const { task, done } of season.scheduled) if (done) doneBefore.set(task.id, done.day);
-    anchors = season.whole.anchors;
+    anchors = season.anchors;
   }
   return built;
 }
@@ -114,8 +115,7 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   const whole = { plan, climate, contexts, anchors: scheduler.anchors(), observations, around };
   scheduler.schedule(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
   scheduler.schedule(haveReadyTasks(plan.year, scheduler.scheduled, contexts));
-  const { scheduled } = scheduler;
-  return { scheduled, whole: { ...whole, anchors: scheduler.anchors() }, climate: data };
+  return { scheduled: scheduler.scheduled, whole, anchors: scheduler.anchors(), climate: data };
 }
 
 /** Tasks put on their days, one group after another, and the anchors that the days have set by then. */

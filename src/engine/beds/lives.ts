@@ -1,10 +1,10 @@
 import { type Day, latest } from "../../base/days/day.ts";
 import { cropFor } from "../../crops/crops.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
 import type { Planting } from "../../garden/model/plan.ts";
 import { isRaised } from "../../garden/model/plantings.ts";
 import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "../growth/anchors.ts";
 import { isReached, type Milestone } from "../growth/milestones.ts";
+import { observationsAbout } from "../growth/own-observations.ts";
 import { comparePacket } from "../growth/packet.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
@@ -48,13 +48,10 @@ function firstContext(planting: Planting, season: ScheduledSeason): SowingContex
     sowing: 1,
     climate,
     anchors,
-    observations: observations.filter((each) => isAbout(each, planting)),
+    observations: observationsAbout(observations, planting.key),
     around: () => true,
   };
 }
-
-const isAbout = (observation: Observation, { key }: Planting) =>
-  "planting" in observation && observation.planting === key;
 
 /** Numbers of a planting's sowings, rising; none where it is never sown or planted. */
 function sowingNumbersIn(

@@ -1,7 +1,11 @@
 import type { Observation } from "../../garden/diary/observation.ts";
 import type { Planting } from "../../garden/model/plan.ts";
-import { type Anchor, type Anchors, anchorKey } from "./anchors.ts";
+import { type Anchor, type Anchors, anchorKey, type Basis } from "./anchors.ts";
 import { MOST_SOWINGS } from "./successions.ts";
+
+/** One list each, so that equal anchors have an equal basis. */
+const GIVEN: readonly Basis[] = ["given"];
+const SEEN: readonly Basis[] = ["seen"];
 
 /** The sowing that was lost, or all there may be where none is named. */
 const sowingsOf = (sowing: number | null): readonly number[] =>
@@ -21,7 +25,7 @@ export function diaryAnchors(
       anchors.set(anchorKey(key, 1, "start"), {
         day: inSince,
         from: "given",
-        basis: ["given"],
+        basis: GIVEN,
         task: null,
       });
   for (const observation of observations)
@@ -30,7 +34,7 @@ export function diaryAnchors(
         anchors.set(anchorKey(observation.planting, sowing, "end"), {
           day: observation.day,
           from: "diary",
-          basis: ["seen"],
+          basis: SEEN,
           task: null,
         });
   const seen = observations
@@ -42,7 +46,7 @@ export function diaryAnchors(
     anchors.set(anchorKey(planting, number, stage), {
       day,
       from: "diary",
-      basis: ["seen"],
+      basis: SEEN,
       task: null,
     });
   }

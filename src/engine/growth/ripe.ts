@@ -3,7 +3,7 @@ import { isRaised } from "../../garden/model/plantings.ts";
 import { combineBasis } from "./anchors.ts";
 import { type Clock, clockOf, packetDaysAhead, packetDaysLeft } from "./clock.ts";
 import { growthEndOf, lastHarvest } from "./ending.ts";
-import { memoize } from "./memo.ts";
+import { memoizeBySowing, type OfSowing } from "./memo.ts";
 import { isReached, type Milestone, seenMilestone } from "./milestones.ts";
 import { ownWarmth } from "./own-warmth.ts";
 import { paceOf } from "./pace.ts";
@@ -15,15 +15,14 @@ import { upFrom } from "./up.ts";
 import { boundsOf, dailyWarmth, MOST_DAYS, packetWarmth, reachedOn } from "./warmth.ts";
 import { afterWinter } from "./winter.ts";
 
-const ripes = memoize<Milestone>();
-
 /**
  * When it is first ready: the packet's warmth, or the warmth it took in this garden before, summed from the day outdoor
  * warmth counts, in a warm, the usual and a cold season. None where winter comes first. A sighting replaces it.
  */
-export function ripeMilestone(context: SowingContext): Milestone {
-  return ripes(context, () => postponed(context, "first ripe", ripeOf(context)));
-}
+export const ripeMilestone: OfSowing<Milestone> = memoizeBySowing(
+  ["start", "set out", "up", "first ripe"],
+  (context) => postponed(context, "first ripe", ripeOf(context)),
+);
 
 function ripeOf(context: SowingContext): Milestone {
   const seen = anchorOf(context, "first ripe");

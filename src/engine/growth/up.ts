@@ -1,7 +1,7 @@
 import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
 import { combineBasis } from "./anchors.ts";
 import { dailyShare, GIVE_UP_DAYS, type Seed, shareIn, upOn } from "./emergence.ts";
-import { memoize } from "./memo.ts";
+import { memoizeBySowing, type OfSowing } from "./memo.ts";
 import { type Milestone, middle, milestoneAfter, seenMilestone } from "./milestones.ts";
 import { postponed } from "./postponed.ts";
 import { warmerK } from "./seasons.ts";
@@ -13,12 +13,10 @@ const LEAST_SPREAD_DAYS = 3;
 /** How deep seed lies where the facts give no depth [cm]. Source: the half inch of the days table. */
 const TABLE_DEPTH_CM = 1.27;
 
-const ups = memoize<Milestone>();
-
 /** When the sowing, tuber or clove shows above the soil, from the day it went in; what was seen replaces it. */
-export function upMilestone(context: SowingContext): Milestone {
-  return ups(context, () => postponed(context, "up", upOf(context)));
-}
+export const upMilestone: OfSowing<Milestone> = memoizeBySowing(["start", "up"], (context) =>
+  postponed(context, "up", upOf(context)),
+);
 
 function upOf(context: SowingContext): Milestone {
   const seen = anchorOf(context, "up");

@@ -4,6 +4,7 @@ import type { Outdoors } from "../../crops/facts.ts";
 import type { Plan, Planting } from "../../garden/model/plan.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
+import { observationsAbout } from "../growth/own-observations.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import { type SuccessionSowing, successionOf } from "../growth/successions.ts";
@@ -57,9 +58,7 @@ export function sowingContextsOf(
     sowing: 1,
     climate,
     anchors,
-    observations: facts.filter(
-      (observation) => "planting" in observation && observation.planting === planting.key,
-    ),
+    observations: observationsAbout(facts, planting.key),
     around,
   };
   return sowingNumbers(first).map((sowing) => (sowing === 1 ? first : { ...first, sowing }));

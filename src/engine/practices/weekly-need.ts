@@ -50,6 +50,15 @@ type ThirstyBed = {
  * Source: Allen and others, FAO 56, 1998, as in growth/thirst.ts; which weeks are worth telling, house rule.
  */
 export function dryWeeksOf(garden: WholeGarden): readonly DryWeek[] {
+  const known = byGarden.get(garden) ?? calculateWeeks(garden);
+  byGarden.set(garden, known);
+  return known;
+}
+
+/** The watering tasks and the absences ask for the weeks of the same garden. */
+const byGarden = new WeakMap<WholeGarden, readonly DryWeek[]>();
+
+function calculateWeeks(garden: WholeGarden): readonly DryWeek[] {
   const beds = thirstyBedsOf(garden);
   const waterOn = usualWaterOf(garden.plan.site, garden.climate);
   return mondaysOf(beds).flatMap((monday) => {
