@@ -7,7 +7,7 @@ import { drawPicture } from "../../src/views/pictures/picture.ts";
 import { yearEvents } from "../../src/views/year-events.ts";
 import { isoDay, QUARRY, tellOf } from "../gardens.ts";
 import { LIVED } from "../views/paper/paper-year.ts";
-import { firstPlan } from "../views/pictures/drawn.ts";
+import { firstPlan, GARDENS } from "../views/pictures/drawn.ts";
 
 const AWAY = LIVED.replace(
   "beds:\n",
@@ -33,6 +33,14 @@ function shown(year: Year) {
 describe("a year", () => {
   test("written as JSON and read back shows the same", () => {
     expect(shown(JSON.parse(JSON.stringify(year)))).toEqual(shown(year));
+  });
+
+  test("holds nothing that JSON does not, whatever grows in it", () => {
+    for (const text of Object.values(GARDENS)) {
+      const { year } = tellOf(text, { on: "2027-06-01" });
+      expect(JSON.parse(JSON.stringify(year))).toStrictEqual(year);
+      expect(structuredClone(year)).toStrictEqual(year);
+    }
   });
 
   test("has a season for each plan and a record for each planting", () => {

@@ -23,6 +23,9 @@ export function zoneNames(): readonly string[] {
   return Intl.supportedValuesOf("timeZone");
 }
 
+/** Zones that are cached: more than one garden has, and few enough to stay small however a name is written. */
+const MOST_CACHED_ZONES = 100;
+
 const clocks = new Map<string, Intl.DateTimeFormat>();
 
 /** The format that shows a zone's clock, cached by zone. Throws for a zone that does not exist. */
@@ -43,6 +46,7 @@ function clockOf(zone: string): Intl.DateTimeFormat {
     hourCycle: "h23",
     era: "short",
   });
+  if (clocks.size >= MOST_CACHED_ZONES) clocks.clear();
   clocks.set(zone, clock);
   return clock;
 }
@@ -71,6 +75,7 @@ function steadyOffset(day: Day, zone: string): number | null {
   if (cached !== undefined) return cached;
   const offset = calculateSteadyOffset(day, zone);
   const roomLeft = known !== undefined && known.size < MOST_CACHED_DAYS;
+  if (known === undefined && steadyOffsets.size >= MOST_CACHED_ZONES) steadyOffsets.clear();
   steadyOffsets.set(zone, (roomLeft ? known : new Map<Day, number | null>()).set(day, offset));
   return offset;
 }

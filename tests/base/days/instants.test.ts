@@ -61,4 +61,11 @@ describe("instants of a garden's clock", () => {
     expect(zoneNames()).toContain(DENVER);
     expect(() => instantOf(dayOrThrow(2027, 5, 8), 0, "Nowhere/Land")).toThrow(RangeError);
   });
+
+  it("are right however many zones are asked for, and asked for again", () => {
+    const day = dayOrThrow(2027, 5, 8);
+    const noons = () => zoneNames().map((zone) => instantOf(day, 720, zone));
+    expect(noons()).toEqual(noons());
+    expect(isoUtc(instantOf(day, 600, DENVER))).toBe("2027-05-08T16:00:00Z");
+  });
 });
