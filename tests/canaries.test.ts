@@ -1,9 +1,10 @@
-import { env, exports } from "cloudflare:workers";
+import { exports } from "cloudflare:workers";
 import { beforeAll, expect, test } from "vitest";
 import { dayOrThrow } from "../src/base/days/day.ts";
 import { keyFrom, pathOf } from "../src/host/links/mac.ts";
 import type { Role } from "../src/host/links/segment.ts";
 import { addWords } from "../src/host/store/diary.ts";
+import { inStore } from "./host/web/garden.ts";
 
 const SECRET = "a secret for tests, of more than 32 characters";
 const GARDEN = "canary-row";
@@ -79,8 +80,10 @@ beforeAll(async () => {
     person: "zebedea",
     saidAt: Date.now(),
   } as const;
-  await addWords(env.DB, GARDEN, { ...said, text: "carrots up" });
-  await addWords(env.DB, GARDEN, { ...said, text: "left the key with Dorwick" });
+  await inStore(GARDEN, (sql) => {
+    addWords(sql, { ...said, text: "carrots up" });
+    addWords(sql, { ...said, text: "left the key with Dorwick" });
+  });
 });
 
 test("what is planted in plan and diary reaches the household, so that it can be looked for", async () => {

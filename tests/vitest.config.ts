@@ -8,8 +8,9 @@ const root = new URL("..", import.meta.url).pathname;
 const inWorker = [
   "tests/canaries.test.ts",
   "tests/host/worker.test.ts",
-  "tests/host/store/{diary,feeds,gardens,invitations,leaving,links,plans}.test.ts",
-  "tests/host/web/{app,begin,diary,feed,home,leaving,links,routes,plan-page,plans,render,tapped}.test.ts",
+  "tests/host/edge/{object,build-year,building,poll,write-feeds}.test.ts",
+  "tests/host/store/**/*.test.ts",
+  "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,leaving,links,routes,plan-page,plans,tapped,visit}.test.ts",
 ];
 
 console.error(`Samples: DEPTH=${DEPTH.full ? "full" : "usual"} SEED=${DEPTH.seed}`);
@@ -38,12 +39,14 @@ export default defineConfig({
       {
         plugins: [
           cloudflareTest(async () => ({
+            main: `${root}tests/host/main.ts`,
             wrangler: { configPath: `${root}wrangler.toml` },
             miniflare: {
               cf: false,
+              d1Databases: ["FORMER"],
               bindings: {
                 SECRET: "a secret for tests, of more than 32 characters",
-                MIGRATIONS: await readD1Migrations(`${root}src/host/store/migrations`),
+                MIGRATIONS: await readD1Migrations(`${root}src/host/store/old/migrations`),
               },
             },
           })),
@@ -51,7 +54,6 @@ export default defineConfig({
         test: {
           name: "worker",
           include: inWorker,
-          setupFiles: ["tests/host/store/migrate.ts"],
           // The platform's runtime starts slowly on a busy machine.
           testTimeout: 60_000,
           hookTimeout: 60_000,

@@ -11,7 +11,7 @@ import { yearEvents } from "../views/year-events.ts";
 
 export { buildBaseline, buildYear } from "../engine/build.ts";
 export { type Horizon, planOn } from "../engine/schedule/horizon.ts";
-export type { PublishedState } from "../engine/schedule/scheduled-task.ts";
+export type { PublishedState, PublishedTask } from "../engine/schedule/scheduled-task.ts";
 export type { Baseline, Garden, Year } from "../engine/year.ts";
 export { taskCards } from "../views/cards.ts";
 

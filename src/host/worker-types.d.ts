@@ -1,15 +1,53 @@
-// The few parts of the platform that the shell touches, where the DOM's types don't have them.
+// The few parts of the platform that the host touches, where the DOM's types don't have them.
 
-interface D1Meta {
-  readonly changes: number;
+/** What a column gives back; a Uint8Array may be written and comes back as an ArrayBuffer. */
+type StoredValue = string | number | null | ArrayBuffer;
+
+interface SqlCursor<Row> extends Iterable<Row> {
+  toArray(): Row[];
+  readonly rowsRead: number;
+  readonly rowsWritten: number;
 }
+interface SqlStorage {
+  exec<Row = Record<string, StoredValue>>(
+    query: string,
+    ...bound: readonly (StoredValue | Uint8Array)[]
+  ): SqlCursor<Row>;
+  readonly databaseSize: number;
+}
+interface DurableObjectStorage {
+  readonly sql: SqlStorage;
+  transactionSync<T>(work: () => T): T;
+  setAlarm(at: number): Promise<void>;
+  getAlarm(): Promise<number | null>;
+  deleteAlarm(): Promise<void>;
+  sync(): Promise<void>;
+}
+interface DurableObjectState {
+  readonly storage: DurableObjectStorage;
+  waitUntil(work: Promise<unknown>): void;
+}
+
+/** An object's public methods as a caller sees them: each answers with a promise. */
+type DurableObjectStub<Held> = {
+  readonly [Name in keyof Held as Name extends "alarm" | "fetch"
+    ? never
+    : Held[Name] extends (...said: never[]) => unknown
+      ? Name
+      : never]: Held[Name] extends (...said: infer Said) => infer Answer
+    ? (...said: Said) => Promise<Awaited<Answer>>
+    : never;
+} & { fetch(request: Request): Promise<Response> };
+interface DurableObjectNamespace<Held> {
+  getByName(name: string): DurableObjectStub<Held>;
+}
+
+/** A store of the form before each garden had an object of its own; only read, to bring gardens over. */
 interface D1Result<Row = unknown> {
   readonly results: Row[];
-  readonly meta: D1Meta;
 }
 interface D1PreparedStatement {
   bind(...values: readonly (string | number | null)[]): D1PreparedStatement;
-  first<Row>(): Promise<Row | null>;
   run(): Promise<D1Result>;
   all<Row>(): Promise<D1Result<Row>>;
 }
@@ -40,25 +78,23 @@ interface RateLimiter {
 
 /** What wrangler.toml and .dev.vars bind. */
 interface Bindings {
-  readonly DB: D1Database;
-  /** More databases, `DB_2` and so on; a garden's id says which it lies in. */
-  readonly [more: `DB_${number}`]: D1Database;
-  /** How often one link may write, and one stranger knock; without them nobody is held back. */
-  readonly WRITES?: RateLimiter;
+  /** Every garden's object, by the garden's id. */
+  readonly GARDENS: DurableObjectNamespace<import("./worker.ts").GardenObject>;
+  /** A store of the former kind, whose gardens are brought over as they are asked for. */
+  readonly DB?: D1Database;
+  /** How often somebody without a good link may ask; without it nobody is limited. */
   readonly STRANGERS?: RateLimiter;
   readonly VERSION: { readonly id: string };
   /** Makes and checks every link: 32 characters or more. */
   readonly SECRET?: string;
   /** Where links in events lead; without it, the address the garden was last published at. */
   readonly ORIGIN?: string;
-  /** Gardens that a run of the cron takes on; three, within the free plan, where nothing is said. */
-  readonly GARDENS_A_RUN?: string;
   /** Raised by hand to make every client fetch anew. */
   readonly EPOCH?: string;
 }
 
-/** What the runtime hands to every handler to keep work going behind an answer. */
-interface Behind {
+/** What the runtime hands to every handler. */
+interface ExecutionContext {
   waitUntil(work: Promise<unknown>): void;
   passThroughOnException(): void;
   readonly props: unknown;
@@ -69,6 +105,13 @@ declare module "cloudflare:workers" {
   export const exports: {
     readonly default: { fetch(input: Request | string, init?: RequestInit): Promise<Response> };
   };
+  export abstract class DurableObject<Env> {
+    protected readonly ctx: DurableObjectState;
+    protected readonly env: Env;
+    constructor(ctx: DurableObjectState, env: Env);
+    fetch?(request: Request): Response | Promise<Response>;
+    alarm?(): void | Promise<void>;
+  }
 }
 
 interface D1Migration {
@@ -77,10 +120,14 @@ interface D1Migration {
 }
 
 declare module "cloudflare:test" {
-  export function createExecutionContext(): Behind;
-  export function waitOnExecutionContext(context: Behind): Promise<void>;
-  export function applyD1Migrations(
-    db: D1Database,
-    migrations: readonly D1Migration[],
-  ): Promise<void>;
+  export function createExecutionContext(): ExecutionContext;
+  export function waitOnExecutionContext(context: ExecutionContext): Promise<void>;
+  export function runInDurableObject<Held, Result>(
+    stub: { fetch(request: Request): Promise<Response> },
+    work: (held: Held, state: DurableObjectState) => Result | Promise<Result>,
+  ): Promise<Result>;
+  export function runDurableObjectAlarm(stub: {
+    fetch(request: Request): Promise<Response>;
+  }): Promise<boolean>;
+  export function abortAllDurableObjects(): Promise<void>;
 }

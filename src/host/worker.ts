@@ -1,32 +1,21 @@
-import { buildBaseline, buildSchedule, horizonAt } from "../app/build.ts";
-import { readPlanWithDoubts } from "../app/read-plan.ts";
-import { chooseEvents } from "../views/calendar/choose-events.ts";
-import { writeCalendar } from "../views/calendar/write.ts";
+import { gardenObject, realPorts } from "./edge/object.ts";
 import { unavailable } from "./web/answers.ts";
 import { app } from "./web/app.ts";
 import { appContextOf } from "./web/app-context.ts";
-import { renderWaiting } from "./web/render.ts";
 
-const core = {
-  readPlan: readPlanWithDoubts,
-  horizonAt,
-  usualOf: buildBaseline,
-  tell: buildSchedule,
-  choose: chooseEvents,
-  writeCalendar,
-};
+/** A garden's object, with the real clock and the core, which is loaded when a garden is first built. */
+export class GardenObject extends gardenObject(
+  realPorts(async () => (await import("./edge/core.ts")).engine),
+) {}
 
-/** The edge entry: the real clock, the platform's bindings and the pure core, put together. */
+/** The edge entry: links are checked here, and whatever a good link asks is passed on to its garden's object. */
 export default {
-  async fetch(request: Request, bindings: Bindings, behind: Behind): Promise<Response> {
+  async fetch(request: Request, bindings: Bindings, behind: ExecutionContext): Promise<Response> {
     try {
-      return await app.fetch(request, await appContextOf(bindings, core, Date.now), behind);
+      return await app.fetch(request, await appContextOf(bindings), behind);
     } catch (error) {
       console.error("nothing can be answered:", error);
       return unavailable();
     }
-  },
-  async scheduled(_: unknown, bindings: Bindings): Promise<void> {
-    await renderWaiting(await appContextOf(bindings, core, Date.now));
   },
 };

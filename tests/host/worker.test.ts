@@ -1,10 +1,16 @@
-import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test";
+import {
+  createExecutionContext,
+  runDurableObjectAlarm,
+  runInDurableObject,
+  waitOnExecutionContext,
+} from "cloudflare:test";
 import { env, exports } from "cloudflare:workers";
 import { expect, test, vi } from "vitest";
 import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
 import type { Role } from "../../src/host/links/segment.ts";
 import worker from "../../src/host/worker.ts";
 import { faultsOf } from "../strict.ts";
+import { inStore, settled } from "./web/garden.ts";
 
 const SECRET = "a secret for tests, of more than 32 characters";
 
@@ -77,12 +83,21 @@ test("a plan in, a calendar out, the same bytes to every poll", async () => {
   expect(second.headers.get("etag")).toBe(first.headers.get("etag"));
 });
 
-test("the cron writes what new code or a passed horizon has made stale", async () => {
-  await env.DB.prepare("UPDATE feeds SET code = 'an older one', until = 0").run();
-  await worker.scheduled(null, env);
-  const rows = await env.DB.prepare("SELECT code, until FROM feeds").all();
-  expect(rows.results).toHaveLength(1);
-  expect(rows.results[0]).not.toMatchObject({ code: "an older one" });
+test("the alarm builds what new code or the turn of the day has made stale", async () => {
+  await settled("quarry-lane");
+  await inStore("quarry-lane", (sql) =>
+    sql.rows("UPDATE build SET code = 'an older one', until = 0"),
+  );
+  expect(await runDurableObjectAlarm(env.GARDENS.getByName("quarry-lane"))).toBe(true);
+  const rows = await inStore("quarry-lane", (sql) =>
+    sql.rows<{ code: string; until: number }>("SELECT code, until FROM feeds"),
+  );
+  expect(rows).toHaveLength(1);
+  expect(rows[0]).not.toMatchObject({ code: "an older one" });
+  const alarm = await runInDurableObject(env.GARDENS.getByName("quarry-lane"), (_, { storage }) =>
+    storage.getAlarm(),
+  );
+  expect(alarm).toBe(rows[0]?.until);
 });
 
 test("without a secret nothing is answered, rather than links that anybody could make", async () => {
@@ -150,6 +165,7 @@ test("one tap on a job's page moves the chain behind it, and another takes it ba
   const after = await textOf(page);
   expect(after).toMatch(/Done \d+ \w+, Quillon\./);
   expect(after).toContain(">Undo</button>");
+  await settled(garden);
   expect(await feed()).not.toBe(before);
   expect(await feed()).toMatch(/Done \d+ \w+\\, Quillon/);
   expect((await tap("undo: done")).status).toBe(303);

@@ -1,6 +1,7 @@
 import { type Day, dayFromIso, isoOf } from "../../base/days/day.ts";
-import { isAnswer } from "../../garden/diary/answers.ts";
-import type { DiaryLine, Plan } from "../../garden/model/plan.ts";
+import { isAnswer } from "../../app/answers.ts";
+import type { Plan } from "../../app/check.ts";
+import { firstRow, type SqlStore } from "./sql.ts";
 
 /**
  * A line that was said to the garden over a link: its day, what was said in plain words, the task it answers, who said
@@ -17,81 +18,64 @@ export type SaidLine = {
 /** A line as it stands in the store, with the number it was given; numbers only rise. */
 export type StoredLine = SaidLine & { readonly id: number };
 
-/** A line as a row of the store, its day ISO. */
-export type DiaryRow = Omit<StoredLine, "day"> & { readonly day: string };
+type DiaryLine = Plan["diary"][number];
 
-/** Every line said to a garden, in the order they were said; to be run with other statements in one look at the store. */
-export function diaryLines(db: D1Database, garden: string): D1PreparedStatement {
-  return db
-    .prepare(
-      `SELECT id, day, text, task, person, said_at AS saidAt FROM diary WHERE garden = ?1 ORDER BY id`,
-    )
-    .bind(garden);
-}
+type DiaryRow = Omit<StoredLine, "day"> & { readonly day: string };
+
+const COLUMNS = "id, day, text, task, person, said_at AS saidAt";
 
 /** The row, read; throws on a day that is none, which no code of ours writes. */
-export function lineOf(row: DiaryRow): StoredLine {
+function lineOf(row: DiaryRow): StoredLine {
   const day = dayFromIso(row.day);
   if (day === null) throw new RangeError(`no such day: ${row.day}`);
   return { ...row, day };
 }
 
-/** Adds a line and gives its number; null where there is no such garden. Nothing is ever changed or taken away: a later line undoes. */
-export async function addLine(
-  db: D1Database,
-  garden: string,
-  { day, text, task, person, saidAt }: SaidLine,
-): Promise<number | null> {
-  const row = await db
-    .prepare(
-      `INSERT INTO diary (garden, day, text, task, person, said_at)
-        SELECT ?1, ?2, ?3, ?4, ?5, ?6 WHERE EXISTS (SELECT 1 FROM gardens WHERE id = ?1) RETURNING id`,
-    )
-    .bind(garden, isoOf(day), text, task, person, saidAt)
-    .first<{ readonly id: number }>();
-  return row?.id ?? null;
+/** Every line said to a garden after the one of that number (0: every one), in the order they were said. */
+export function diaryLines(sql: SqlStore, after = 0): readonly StoredLine[] {
+  const rows = sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary WHERE id > ?1 ORDER BY id`, after);
+  return rows.map(lineOf);
+}
+
+/** The newest line that answers a task; null where none does. */
+export function newestAnswer(sql: SqlStore, task: string): StoredLine | null {
+  const row = firstRow<DiaryRow>(
+    sql,
+    `SELECT ${COLUMNS} FROM diary WHERE task = ?1 ORDER BY id DESC LIMIT 1`,
+    task,
+  );
+  return row && lineOf(row);
+}
+
+/** Adds a line. Nothing is ever changed or taken away: a later line undoes. */
+export function addLine(sql: SqlStore, { day, text, task, person, saidAt }: SaidLine): void {
+  sql.rows(
+    "INSERT INTO diary (day, text, task, person, said_at) VALUES (?1, ?2, ?3, ?4, ?5)",
+    ...[isoOf(day), text, task, person, saidAt],
+  );
 }
 
 /**
  * Adds an answer to a task, unless the newest line about that task says the very same: two taps are one. That it is not yet
  * time is another answer on another day. Gives whether it was added.
  */
-export function addAnswer(
-  db: D1Database,
-  garden: string,
-  said: SaidLine & { readonly task: string },
-): Promise<boolean> {
-  const newest = (what: string) =>
-    `(SELECT ${what} FROM diary WHERE garden = ?1 AND task = ?4 ORDER BY id DESC LIMIT 1)`;
-  const same = `?3 IS ${newest("text")} AND (?3 <> 'not yet' OR ?2 IS ${newest("day")})`;
-  return addUnless(db, garden, said, same);
+export function addAnswer(sql: SqlStore, said: SaidLine & { readonly task: string }): boolean {
+  const newest = newestAnswer(sql, said.task);
+  const same = newest?.text === said.text && (said.text !== "not yet" || newest.day === said.day);
+  if (!same) addLine(sql, said);
+  return !same;
 }
 
 /** Adds a line in plain words, unless the same person's newest one says the very same of that day. Gives whether it was added. */
-export function addWords(
-  db: D1Database,
-  garden: string,
-  said: SaidLine & { readonly task: null },
-): Promise<boolean> {
-  const newest = `SELECT day || ' ' || text FROM diary
-    WHERE garden = ?1 AND task IS ?4 AND person IS ?5 ORDER BY id DESC LIMIT 1`;
-  return addUnless(db, garden, said, `?2 || ' ' || ?3 IS (${newest})`);
-}
-
-async function addUnless(
-  db: D1Database,
-  garden: string,
-  { day, text, task, person, saidAt }: SaidLine,
-  same: string,
-): Promise<boolean> {
-  const done = await db
-    .prepare(
-      `INSERT INTO diary (garden, day, text, task, person, said_at)
-        SELECT ?1, ?2, ?3, ?4, ?5, ?6 WHERE EXISTS (SELECT 1 FROM gardens WHERE id = ?1) AND NOT (${same})`,
-    )
-    .bind(garden, isoOf(day), text, task, person, saidAt)
-    .run();
-  return done.meta.changes > 0;
+export function addWords(sql: SqlStore, said: SaidLine & { readonly task: null }): boolean {
+  const newest = firstRow<{ readonly day: string; readonly text: string }>(
+    sql,
+    "SELECT day, text FROM diary WHERE task IS NULL AND person IS ?1 ORDER BY id DESC LIMIT 1",
+    said.person,
+  );
+  const same = newest?.text === said.text && newest.day === isoOf(said.day);
+  if (!same) addLine(sql, said);
+  return !same;
 }
 
 /** The plans in year order with what was said behind the newest one's own diary, whoever said it named as the plans name them. */

@@ -1,3 +1,6 @@
+import { dropFeedsOf } from "./feeds.ts";
+import { firstRow, type SqlStore } from "./sql.ts";
+
 /**
  * What is known of a garden's links, each by its part of the path: those a feed was written for, and those revoked and when [ms];
  * and the keys of everybody whom any version of a plan ever named.
@@ -9,64 +12,52 @@ export type LinkUse = {
 };
 
 /** Which links calendars have asked with and who was ever named, in order, and which links were revoked, newest first. */
-export async function linkUse(db: D1Database, garden: string): Promise<LinkUse> {
+export function linkUse(sql: SqlStore): LinkUse {
   type Row = { readonly link: string; readonly at: number };
-  const [used, revoked, people] = await db.batch<Row>([
-    db.prepare("SELECT DISTINCT link FROM feeds WHERE garden = ?1 ORDER BY link").bind(garden),
-    db
-      .prepare(
-        "SELECT link, revoked_at AS at FROM revoked WHERE garden = ?1 ORDER BY revoked_at DESC, link",
-      )
-      .bind(garden),
-    db
-      .prepare(
-        `SELECT DISTINCT person.value ->> '$.key' AS link FROM plans, json_each(plans.plan, '$.people') AS person
-          WHERE garden = ?1 AND json_valid(plans.plan) ORDER BY link`,
-      )
-      .bind(garden),
-  ]);
-  const linksIn = (result: D1Result<Row> | undefined) =>
-    (result?.results ?? []).map(({ link }) => link);
-  return { used: linksIn(used), revoked: revoked?.results ?? [], people: linksIn(people) };
+  const links = (query: string) => sql.rows<Row>(query).map(({ link }) => link);
+  return {
+    used: links("SELECT DISTINCT link FROM feeds ORDER BY link"),
+    people: links("SELECT key AS link FROM people ORDER BY key"),
+    revoked: sql.rows<Row>("SELECT link, at FROM revoked ORDER BY at DESC, link"),
+  };
+}
+
+/** Every revoked link by its part of the path. */
+export function revokedLinks(sql: SqlStore): readonly string[] {
+  return sql
+    .rows<{ readonly link: string }>("SELECT link FROM revoked ORDER BY link")
+    .map(({ link }) => link);
+}
+
+/** Whether that link was revoked. */
+export function isRevoked(sql: SqlStore, link: string): boolean {
+  return firstRow(sql, "SELECT 1 FROM revoked WHERE link = ?1", link) !== null;
 }
 
 /** Lets a link of that serial open as the owner beside the one in force, till one of them closes the other. */
-export async function showNextOwner(db: D1Database, garden: string, serial: number): Promise<void> {
-  await db.prepare("UPDATE gardens SET owner_next = ?2 WHERE id = ?1").bind(garden, serial).run();
+export function showNextOwner(sql: SqlStore, serial: number): void {
+  sql.rows("UPDATE garden SET owner_next = ?1", serial);
 }
 
 /** Makes that serial the only one that opens as the owner, and forgets what was written for any other. */
-export async function closeOtherOwners(
-  db: D1Database,
-  garden: string,
-  serial: number,
-): Promise<void> {
-  await db.batch([
-    db
-      .prepare("UPDATE gardens SET owner = ?2, owner_next = NULL WHERE id = ?1")
-      .bind(garden, serial),
-    db
-      .prepare("DELETE FROM feeds WHERE garden = ?1 AND link GLOB 'owner-*' AND link <> ?2")
-      .bind(garden, `owner-${serial}`),
-  ]);
+export function closeOtherOwners(sql: SqlStore, serial: number): void {
+  sql.transaction(() => {
+    sql.rows("UPDATE garden SET owner = ?1, owner_next = NULL", serial);
+    const others = sql.rows<{ readonly link: string }>(
+      "SELECT DISTINCT link FROM feeds WHERE link GLOB 'owner-*' AND link <> ?1",
+      `owner-${serial}`,
+    );
+    for (const { link } of others) dropFeedsOf(sql, link);
+  });
 }
 
 /**
  * Revokes one link, given as its part of the path (`helper-imre-1`), at an instant [ms since 1970 UTC], and forgets what was
  * written for it. Again is no mistake.
  */
-export async function revoke(
-  db: D1Database,
-  garden: string,
-  link: string,
-  at: number,
-): Promise<void> {
-  await db.batch([
-    db
-      .prepare(
-        "INSERT INTO revoked (garden, link, revoked_at) VALUES (?1, ?2, ?3) ON CONFLICT DO NOTHING",
-      )
-      .bind(garden, link, at),
-    db.prepare("DELETE FROM feeds WHERE garden = ?1 AND link = ?2").bind(garden, link),
-  ]);
+export function revoke(sql: SqlStore, link: string, at: number): void {
+  sql.transaction(() => {
+    sql.rows("INSERT INTO revoked (link, at) VALUES (?1, ?2) ON CONFLICT DO NOTHING", link, at);
+    dropFeedsOf(sql, link);
+  });
 }

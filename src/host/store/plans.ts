@@ -1,69 +1,85 @@
-import type { Plan } from "../../garden/model/plan.ts";
+import type { Plan } from "../../app/check.ts";
+import { loadText, storeText } from "./pieces.ts";
+import { firstRow, type SqlStore } from "./sql.ts";
 
 /** The texts of the files a plan names, by the name it gives them (`weather.yaml`). */
 export type PlanFileTexts = Readonly<Record<string, string>>;
 
+/** A person or a bed by key and name. */
+export type Named = { readonly key: string; readonly name: string };
+
+/** What pages show of a plan without reading it: its names, its clock and its measures. */
+export type PlanSummary = {
+  readonly name: string;
+  readonly clock: string;
+  readonly measures: Plan["measures"];
+  readonly people: readonly Named[];
+  readonly beds: readonly Named[];
+};
+
 /**
- * One year's plan in force. Versions count from 1. `published` is the print of the file it came from, null where
- * it was written elsewhere; `readBy` is the code that checked it; `savedAt` in ms since 1970 UTC.
+ * One year's plan in force, as pages need it. Versions count from 1. `published` is the print of the file it came from,
+ * null where it was written elsewhere; `readBy` is the code that checked it; `savedAt` in ms since 1970 UTC.
  */
 export type SavedPlan = {
   readonly year: number;
   readonly version: number;
-  readonly text: string;
-  readonly beside: PlanFileTexts;
   readonly file: string;
-  readonly plan: Plan;
+  readonly summary: PlanSummary;
   readonly readBy: string;
   readonly published: string | null;
   readonly savedAt: number;
 };
 
-/** A plan as a row of the store: the same, with what is not text as JSON. */
-export type PlanRow = Omit<SavedPlan, "beside" | "plan"> & {
-  readonly beside: string;
-  readonly plan: string;
-};
+/** A plan's text as it was saved, with the files beside it. */
+export type PlanTexts = { readonly text: string; readonly beside: PlanFileTexts };
 
-const COLUMNS =
-  "year, version, text, beside, file, plan, read_by AS readBy, published, saved_at AS savedAt";
+type PlanRow = Omit<SavedPlan, "summary"> & { readonly summary: string };
 
-/** The row, read. */
-export function planOf(row: PlanRow): SavedPlan {
-  return { ...row, beside: JSON.parse(row.beside), plan: JSON.parse(row.plan) };
+const COLUMNS = "year, version, file, summary, read_by AS readBy, published, saved_at AS savedAt";
+
+function planOf(row: PlanRow): SavedPlan {
+  return { ...row, summary: JSON.parse(row.summary) };
 }
 
-/** The plan in force for a garden's year, or null where none was ever saved. */
-export async function savedPlan(
-  db: D1Database,
-  garden: string,
-  year: number,
-): Promise<SavedPlan | null> {
-  const row = await db
-    .prepare(
-      `SELECT ${COLUMNS} FROM plans WHERE garden = ?1 AND year = ?2 ORDER BY version DESC LIMIT 1`,
-    )
-    .bind(garden, year)
-    .first<PlanRow>();
-  return row && planOf(row);
+/** The names, clock and measures of a plan. */
+export function summaryOf({ name, site, measures, people, beds }: Plan): PlanSummary {
+  const named = (all: readonly Named[]) => all.map(({ key, name }) => ({ key, name }));
+  return { name, clock: site.clock, measures, people: named(people), beds: named(beds) };
 }
 
-/** Every year's plan in force, in year order; to be run with other statements in one look at the store. */
-export function plansInForce(db: D1Database, garden: string): D1PreparedStatement {
-  return db
-    .prepare(
-      `SELECT ${COLUMNS} FROM plans AS p WHERE garden = ?1 AND version =
-        (SELECT max(version) FROM plans WHERE garden = p.garden AND year = p.year) ORDER BY year`,
-    )
-    .bind(garden);
+/** Every year's plan in force, in year order. */
+export function plansInForce(sql: SqlStore): readonly SavedPlan[] {
+  const rows = sql.rows<PlanRow>(
+    `SELECT ${COLUMNS} FROM plans AS p
+      WHERE version = (SELECT max(version) FROM plans WHERE year = p.year) ORDER BY year`,
+  );
+  return rows.map(planOf);
 }
 
-/** A plan to be saved over version `base` (0: there is none yet). */
-export type Saving = Omit<SavedPlan, "version"> & {
+/** The plan in force for a year, with its texts; null where none was ever saved. */
+export function savedPlan(sql: SqlStore, year: number): (SavedPlan & PlanTexts) | null {
+  type Row = PlanRow & { readonly text: string; readonly beside: string };
+  const row = firstRow<Row>(
+    sql,
+    `SELECT ${COLUMNS}, text, beside FROM plans WHERE year = ?1 ORDER BY version DESC LIMIT 1`,
+    year,
+  );
+  return row && { ...planOf(row), text: row.text, beside: JSON.parse(row.beside) };
+}
+
+/** A checked plan to be saved over version `base` (0: there is none yet). */
+export type PlanToStore = PlanTexts & {
   readonly garden: string;
+  readonly year: number;
   readonly base: number;
   /** Whether it is to be the garden's very first plan, and is not saved where there is any. */
   readonly first: boolean;
+  readonly file: string;
+  readonly plan: Plan;
+  readonly readBy: string;
+  readonly published: string | null;
+  readonly savedAt: number;
   /** The address it came to. */
   readonly origin: string;
 };
@@ -73,94 +89,104 @@ export type Saving = Omit<SavedPlan, "version"> & {
  * deleted for good: then nothing is stored. The garden is made where there is none, so who may make one must be settled
  * before.
  */
-export async function savePlan(db: D1Database, saving: Saving): Promise<number | null> {
-  const { garden, year, origin, savedAt, base, first } = saving;
-  const done = await db.batch([
-    db
-      .prepare(
-        `INSERT INTO gardens (id, changed_at, origin) SELECT ?1, ?2, ?3 WHERE ${MAY_SAVE}
-          ON CONFLICT (id) DO UPDATE SET origin = excluded.origin`,
-      )
-      .bind(garden, savedAt, origin, year, base, Number(first)),
-    insertion(db, saving),
-  ]);
-  return (done[1]?.meta.changes ?? 0) > 0 ? base + 1 : null;
+export function savePlan(sql: SqlStore, wanted: PlanToStore): number | null {
+  return sql.transaction(() => {
+    if (!maySave(sql, wanted)) return null;
+    const { garden, origin, savedAt, base } = wanted;
+    sql.rows(
+      `INSERT INTO garden (only, id, changed_at, origin) VALUES (1, ?1, ?2, ?3)
+        ON CONFLICT (only) DO UPDATE SET origin = excluded.origin`,
+      ...[garden, savedAt, origin],
+    );
+    insertVersion(sql, { ...wanted, version: base + 1 });
+    return base + 1;
+  });
 }
 
-/**
- * Whether a garden (`?1`) may have a version after that one (`?5`) of that year (`?4`): it was not deleted for good, no other
- * version is in force, and where it is to be its very first plan (`?6`) there is none at all.
- */
-const MAY_SAVE = `NOT EXISTS (SELECT 1 FROM gone WHERE garden = ?1)
-  AND ?5 = (SELECT coalesce(max(version), 0) FROM plans WHERE garden = ?1 AND year = ?4)
-  AND (?6 = 0 OR NOT EXISTS (SELECT 1 FROM plans WHERE garden = ?1))`;
+function maySave(sql: SqlStore, { year, base, first }: PlanToStore): boolean {
+  type Row = { readonly gone: number; readonly any: number; readonly version: number };
+  const row = firstRow<Row>(
+    sql,
+    `SELECT EXISTS (SELECT 1 FROM gone) AS gone, EXISTS (SELECT 1 FROM plans) AS any,
+      (SELECT coalesce(max(version), 0) FROM plans WHERE year = ?1) AS version`,
+    year,
+  );
+  return row !== null && row.gone === 0 && row.version === base && !(first && row.any === 1);
+}
 
-function insertion(db: D1Database, saving: Saving): D1PreparedStatement {
-  const { garden, year, base, text, beside, file, plan, readBy, published, savedAt, first } =
-    saving;
-  return db
-    .prepare(
-      `INSERT INTO plans (garden, year, version, text, beside, file, plan, read_by, published, saved_at)
-        SELECT ?1, ?4, ?5 + 1, ?2, ?3, ?7, ?8, ?9, ?10, ?11 WHERE ${MAY_SAVE}`,
-    )
-    .bind(
-      ...[garden, text, JSON.stringify(beside), year, base, Number(first)],
-      ...[file, JSON.stringify(plan), readBy, published, savedAt],
-    );
+/** A version of a year's plan as it is stored; `plan` null where its reading is not at hand. */
+export type PlanVersion = PlanTexts &
+  Pick<SavedPlan, "year" | "version" | "file" | "readBy" | "published" | "savedAt"> & {
+    readonly plan: Plan | null;
+  };
+
+/** Stores a version, which then is in force if it is the newest of its year. */
+export function insertVersion(sql: SqlStore, saved: PlanVersion): void {
+  const { year, version, text, beside, file, plan, readBy, published, savedAt } = saved;
+  const summary = JSON.stringify(plan === null ? null : summaryOf(plan));
+  sql.rows(
+    `INSERT INTO plans (year, version, text, beside, file, summary, read_by, published, saved_at)
+      VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)`,
+    ...[year, version, text, JSON.stringify(beside), file, summary, readBy, published, savedAt],
+  );
+  if (plan) storeReadPlan(sql, year, plan);
+}
+
+function storeReadPlan(sql: SqlStore, year: number, plan: Plan): void {
+  storeText(sql, readingOf(year), JSON.stringify(plan));
+  for (const { key } of plan.people)
+    sql.rows("INSERT INTO people (key) VALUES (?1) ON CONFLICT DO NOTHING", key);
+}
+
+/** Where a year's plan lies as it was read. */
+const readingOf = (year: number) => `reading/${year}`;
+
+/** A year's plan in force as it was read; null where that can't be read, as when it was cut short. */
+export function loadReadPlan(sql: SqlStore, year: number): Plan | null {
+  const text = loadText(sql, readingOf(year));
+  return text === null ? null : JSON.parse(text);
+}
+
+/** Puts a newer code's reading of the same text in place of the old. The garden's revision rises. */
+export function storeReading(
+  sql: SqlStore,
+  { year, version }: Pick<SavedPlan, "year" | "version">,
+  { plan, readBy }: { readonly plan: Plan; readonly readBy: string },
+): void {
+  sql.rows(
+    "UPDATE plans SET summary = ?3, read_by = ?4 WHERE year = ?1 AND version = ?2",
+    ...[year, version, JSON.stringify(summaryOf(plan)), readBy],
+  );
+  storeReadPlan(sql, year, plan);
 }
 
 /** A version of a year's plan, without its text: its number and when it was saved [ms since 1970 UTC]. */
 export type Version = Pick<SavedPlan, "version" | "savedAt">;
 
 /** Every version of a year's plan, newest first. */
-export async function planVersions(
-  db: D1Database,
-  garden: string,
-  year: number,
-): Promise<readonly Version[]> {
-  const found = await db
-    .prepare(
-      `SELECT version, saved_at AS savedAt FROM plans WHERE garden = ?1 AND year = ?2 ORDER BY version DESC`,
-    )
-    .bind(garden, year)
-    .all<Version>();
-  return found.results;
-}
-
-/** Every version of every year's plan with its text, oldest first. */
-export async function allVersions(
-  db: D1Database,
-  garden: string,
-): Promise<readonly Pick<SavedPlan, "year" | "version" | "text">[]> {
-  const found = await db
-    .prepare("SELECT year, version, text FROM plans WHERE garden = ?1 ORDER BY year, version")
-    .bind(garden)
-    .all<Pick<SavedPlan, "year" | "version" | "text">>();
-  return found.results;
+export function planVersions(sql: SqlStore, year: number): readonly Version[] {
+  return sql.rows<Version>(
+    "SELECT version, saved_at AS savedAt FROM plans WHERE year = ?1 ORDER BY version DESC",
+    year,
+  );
 }
 
 /** The text of one version and of the files beside it; null where there is no such version. */
-export async function planVersion(
-  db: D1Database,
-  { garden, year, version }: { garden: string; year: number; version: number },
-): Promise<Pick<SavedPlan, "text" | "beside"> | null> {
-  const row = await db
-    .prepare("SELECT text, beside FROM plans WHERE garden = ?1 AND year = ?2 AND version = ?3")
-    .bind(garden, year, version)
-    .first<Pick<PlanRow, "text" | "beside">>();
+export function planVersion(
+  sql: SqlStore,
+  { year, version }: { readonly year: number; readonly version: number },
+): PlanTexts | null {
+  const row = firstRow<{ readonly text: string; readonly beside: string }>(
+    sql,
+    "SELECT text, beside FROM plans WHERE year = ?1 AND version = ?2",
+    ...[year, version],
+  );
   return row && { text: row.text, beside: JSON.parse(row.beside) };
 }
 
-/** Puts a newer code's reading of the same text in place of the old. The garden's revision rises. */
-export async function storeReading(
-  db: D1Database,
-  garden: string,
-  { year, version, plan, readBy }: Pick<SavedPlan, "year" | "version" | "plan" | "readBy">,
-): Promise<void> {
-  await db
-    .prepare(
-      "UPDATE plans SET plan = ?4, read_by = ?5 WHERE garden = ?1 AND year = ?2 AND version = ?3",
-    )
-    .bind(garden, year, version, JSON.stringify(plan), readBy)
-    .run();
+/** Every version of every year's plan with its text, oldest first. */
+export function allVersions(
+  sql: SqlStore,
+): readonly { readonly year: number; readonly version: number; readonly text: string }[] {
+  return sql.rows("SELECT year, version, text FROM plans ORDER BY year, version");
 }

@@ -1,8 +1,6 @@
 import { isoOf } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
-import { capital } from "../../base/text/words.ts";
-import { CROPS } from "../../crops/crops.ts";
-import { type FirstAnswers, firstPlan } from "../../garden/plan/first-plan.ts";
+import type { CropNames, FirstAnswers } from "../../app/first-plan.ts";
 import { pathOf } from "../links/mac.ts";
 import { writeSegment } from "../links/segment.ts";
 import { isInvited } from "../store/invitations.ts";
@@ -34,7 +32,7 @@ export async function answerInvitation(
   rest: string,
 ): Promise<Response | null> {
   const { context, link, request } = linkRequest;
-  const open = await isInvited(context.db, link.garden, writeSegment(link));
+  const open = isInvited(context.sql, writeSegment(link));
   if (request.method !== "POST") return open ? pageResponse(200, firstPage(linkRequest)) : null;
   const form = await formOf(request, MOST_CARRIED);
   if (form === null) return open ? plain(413, "That is no form of ours, or too long.\n") : null;
@@ -42,29 +40,26 @@ export async function answerInvitation(
   const step = form.get("step");
   if (step === "save") return saveFirst(linkRequest, form, open);
   if (!open) return null;
+  const engine = await context.engine();
   const formAnswers = formAnswersIn(form);
-  if (step === "text")
-    return pageResponse(
-      200,
-      textPage(linkRequest, firstPlan(answersIn(formAnswers, form))),
-      SCRIPTED,
-    );
-  const wrong = wrongIn(linkRequest, formAnswers);
+  if (step === "text") {
+    const answers = answersIn(formAnswers);
+    const crops = cropsIn(form, engine.cropNames(), answers);
+    const text = engine.firstPlan({ ...answers, crops });
+    return pageResponse(200, await textPage(linkRequest, text), SCRIPTED);
+  }
+  const wrong = await wrongIn(linkRequest, formAnswers);
   if (wrong.length > 0)
     return pageResponse(422, gardenFormPage(formAnswers, zones(formAnswers.clock), wrong));
   return pageResponse(
     200,
     cropsPage(
       formAnswers,
-      CROP_ROWS,
+      engine.cropNames(),
       bedsIn(formAnswers).map(({ name }) => name),
     ),
   );
 }
-
-const CROP_ROWS = CROPS.map(({ key, many }) => ({ key, name: capital(many) })).sort((a, b) =>
-  a.name < b.name ? -1 : 1,
-);
 
 /** Every zone by the name the runtime has for it, with the one that was named where that is another name for it. */
 function zones(named: string): readonly string[] {
@@ -73,8 +68,8 @@ function zones(named: string): readonly string[] {
 }
 
 /** The zone that the platform supposes a visitor in; empty where it can't know, as on one's own machine. */
-function supposedZone({ request, origin }: LinkRequest): string {
-  return isHere(new URL(origin).hostname) ? "" : (request.cf?.timezone ?? "");
+function supposedZone({ zone, origin }: LinkRequest): string {
+  return isHere(new URL(origin).hostname) ? "" : (zone ?? "");
 }
 
 /** Nothing typed yet but the clock that the platform supposes and the year that comes next. */
@@ -109,10 +104,17 @@ function bedsIn({ beds }: FormAnswers) {
   });
 }
 
-function answersIn(formAnswers: FormAnswers, form: URLSearchParams): FirstAnswers {
-  const beds = bedsIn(formAnswers);
+/** What was ticked on the page of crops, each with its bed. */
+function cropsIn(form: URLSearchParams, crops: readonly CropNames[], { beds }: FirstAnswers) {
   const bedOf = (key: string) => beds[Number(form.get(`bed-${key}`) ?? 0)]?.name ?? null;
   const ticked = form.getAll("crop");
+  return crops
+    .filter(({ key }) => ticked.includes(key))
+    .map(({ key, one }) => ({ name: one, bed: bedOf(key) }));
+}
+
+/** The answers of the first page, with no crop yet. */
+function answersIn(formAnswers: FormAnswers): FirstAnswers {
   return {
     garden: oneLine(formAnswers.garden),
     year: Number(formAnswers.year),
@@ -122,28 +124,29 @@ function answersIn(formAnswers: FormAnswers, form: URLSearchParams): FirstAnswer
     lastFrost: oneLine(formAnswers.lastFrost),
     firstFrost: oneLine(formAnswers.firstFrost),
     people: linesIn(formAnswers.people),
-    beds,
-    crops: CROPS.filter(({ key }) => ticked.includes(key)).map(({ key, one }) => ({
-      name: one,
-      bed: bedOf(key),
-    })),
+    beds: bedsIn(formAnswers),
+    crops: [],
   };
 }
 
 /** What keeps the first page's answers from being a plan, in words; names given twice too, since a plan has each but once. */
-function wrongIn(linkRequest: LinkRequest, formAnswers: FormAnswers): readonly string[] {
+async function wrongIn(
+  linkRequest: LinkRequest,
+  formAnswers: FormAnswers,
+): Promise<readonly string[]> {
   if (Object.values(formAnswers).some((said) => said.length > MOST_LETTERS))
     return ["That is more than this form takes. Say less here, and the rest in the plan."];
   const many = [linesIn(formAnswers.people), linesIn(formAnswers.beds)].some(
     ({ length }) => length > MOST_LINES,
   );
   if (many) return [`More than ${MOST_LINES} people or beds: put the rest into the plan.`];
-  const answers = answersIn(formAnswers, new URLSearchParams());
+  const answers = answersIn(formAnswers);
   const twice = (kind: string, names: readonly string[]) =>
     names
       .filter((name, at) => names.indexOf(name) !== at)
       .map((name) => `Two ${kind} are called ${name}. Give one another name.`);
-  const { problems } = read(linkRequest, firstPlan(answers));
+  const { firstPlan } = await linkRequest.context.engine();
+  const { problems } = await read(linkRequest, firstPlan(answers));
   return [
     ...twice("people", answers.people),
     ...twice(
@@ -157,20 +160,25 @@ function wrongIn(linkRequest: LinkRequest, formAnswers: FormAnswers): readonly s
 }
 
 /** A first plan's text, read: what it comes to and what is wrong with it. */
-function read({ context, link }: LinkRequest, text: string) {
-  return context.core.readPlan(text, { garden: link.garden, file: "plan" });
+async function read({ context, link }: LinkRequest, text: string) {
+  const { checkPlan } = await context.engine();
+  return checkPlan({ text, garden: link.garden, file: "plan" }, []);
 }
 
-function textPage(linkRequest: LinkRequest, text: string, why: string | null = null): string {
+async function textPage(
+  linkRequest: LinkRequest,
+  text: string,
+  why: string | null = null,
+): Promise<string> {
   const check = `${new URL(linkRequest.request.url).pathname.replace(/\/?$/, "/")}check`;
-  const { problems } = read(linkRequest, text);
+  const { problems } = await read(linkRequest, text);
   return firstTextPage({ text, check, problems, why });
 }
 
-function checkText(linkRequest: LinkRequest, form: URLSearchParams): Response {
+async function checkText(linkRequest: LinkRequest, form: URLSearchParams): Promise<Response> {
   const sent = planIn(form);
   if (sent === null) return plain(400, "That is no plan.\n");
-  const { problems } = read(linkRequest, sent.text);
+  const { problems } = await read(linkRequest, sent.text);
   return json(200, problemsForScript(problems));
 }
 
@@ -183,15 +191,15 @@ async function saveFirst(
   const text = planIn(form)?.text;
   if (text === undefined) return open ? plain(400, "That is no plan.\n") : null;
   const { garden } = link;
-  const year = read(linkRequest, text).plan?.year ?? 0;
+  const year = (await read(linkRequest, text)).plan?.year ?? 0;
   const file = `plans/${garden}/${year}.yaml`;
   if (open) {
     const wanted = { garden, year, text, file, beside: {}, published: null, ...FIRST, origin };
     const outcome = await saveText(context, wanted);
     if (outcome.kind === "problems" || outcome.kind === "too long")
-      return pageResponse(422, textPage(linkRequest, text, NOT_SAVED_YET), SCRIPTED);
+      return pageResponse(422, await textPage(linkRequest, text, NOT_SAVED_YET), SCRIPTED);
   }
-  const first = await planVersion(context.db, { garden, year, version: 1 });
+  const first = planVersion(context.sql, { year, version: 1 });
   return first?.text === text
     ? pageResponse(200, await ownersPage(linkRequest), { "Cache-Control": "no-store" })
     : null;

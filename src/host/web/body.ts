@@ -37,3 +37,8 @@ export function isFromHere(request: Request): boolean {
   const origin = request.headers.get("origin");
   return origin === null || origin === "null" || origin === new URL(request.url).origin;
 }
+
+/** Whether a request changes something. */
+export function isWrite({ method }: Request): boolean {
+  return method !== "GET" && method !== "HEAD";
+}

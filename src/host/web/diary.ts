@@ -1,11 +1,14 @@
 import { type Day, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/days/day.ts";
-import { reportDiary } from "../../views/events/diary.ts";
-import { addWords } from "../store/diary.ts";
-import { gardenIn, type StoredGarden } from "../store/gardens.ts";
+import { buildRecord } from "../store/build.ts";
+import { addWords, diaryLines, type StoredLine } from "../store/diary.ts";
+import { diaryReport, type ReportedLine } from "../store/diary-report.ts";
+import type { StoredGarden } from "../store/gardens.ts";
+import type { SqlStore } from "../store/sql.ts";
+import { tasksById } from "../store/tasks.ts";
 import { pageResponse, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
-import { renderStaleFeeds } from "./home.ts";
+import { writeAndRebuild } from "./garden-context.ts";
+import { frameOf, type GardenRequest, todayIn, withYear } from "./garden-request.ts";
 import { diaryPage } from "./pages/diary.tsx";
 
 /** Bytes of a line and its day. */
@@ -20,6 +23,7 @@ const SHOWN = 60;
 /** The diary as a page, or a line of it written down by its form. */
 export async function answerDiary(gardenRequest: GardenRequest): Promise<Response> {
   const { context, link, stored, request } = gardenRequest;
+  await withYear(gardenRequest);
   const today = todayIn(gardenRequest);
   if (request.method !== "POST") return show(gardenRequest, today, { said: "", wrong: null });
   const form = await formOf(request, MOST_BYTES);
@@ -30,8 +34,7 @@ export async function answerDiary(gardenRequest: GardenRequest): Promise<Respons
   if (day === null || wrong !== null)
     return show(gardenRequest, today, { said: text.slice(0, MOST_LETTERS), wrong });
   const said = { day, text, task: null, person: link.person, saidAt: context.now() };
-  await addWords(context.db, link.garden, said);
-  renderStaleFeeds(gardenRequest);
+  writeAndRebuild(context, () => addWords(context.sql, said), Boolean);
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
@@ -50,14 +53,22 @@ function show(
   today: Day,
   { said, wrong }: { readonly said: string; readonly wrong: string | null },
 ): Response {
-  const lines = reportDiary(gardenIn(gardenRequest.stored).plans, today)
-    .toSorted((a, b) => b.line.day - a.line.day)
-    .slice(0, SHOWN)
-    .map(({ line, observations: understood }) => ({
-      day: sayDay(line.day, true),
-      text: line.answers ? "" : line.text,
-      understood: understood.map(({ text: is, remarks: but }) => [is, ...but].join("; ")),
-    }));
+  const lines = linesShown(gardenRequest.context.sql).map(({ day, text, understood }) => {
+    return { day: sayDay(day, true), text, understood };
+  });
   const shown = { today: isoOf(today), said, wrong, lines };
   return pageResponse(wrong === null ? 200 : 400, diaryPage(frameOf(gardenRequest), shown));
+}
+
+/** The diary as the last build understood it, and what was said since, the newest day first. */
+function linesShown(sql: SqlStore): readonly ReportedLine[] {
+  const since = diaryLines(sql, buildRecord(sql).line).map((line) => reportedLine(sql, line));
+  return [...diaryReport(sql), ...since].toSorted((a, b) => b.day - a.day).slice(0, SHOWN);
+}
+
+/** A line that no build has understood yet: an answer is shown by its job's title. */
+function reportedLine(sql: SqlStore, { id, day, text, task }: StoredLine): ReportedLine {
+  if (task === null) return { line: id, day, text, understood: [] };
+  const title = tasksById(sql, [task])[0]?.card?.title ?? task;
+  return { line: id, day, text: "", understood: [`${text}: ${title}`] };
 }

@@ -1,60 +1,59 @@
-import type { Schedule } from "../../app/build.ts";
 import type { Day } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
-import { gardenIn, loadStoredGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
-import type { AppContext } from "./app-context.ts";
+import { buildRecord } from "../store/build.ts";
+import { type GardenRecord, loadGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
+import { revokedLinks } from "../store/links.ts";
+import type { GardenContext } from "./garden-context.ts";
 import { gardenNameOf } from "./link-offers.ts";
 import type { Frame, NavLink } from "./pages/frame.tsx";
 
 /** A garden as a page tells it to the holder of a link, whose path is `base`. */
 export type GardenView = {
-  readonly context: AppContext;
+  readonly context: GardenContext;
   readonly stored: StoredGarden;
   readonly link: Link;
   readonly base: string;
 };
 
 /**
- * A visit over a good link to a garden that is there: with the parts of the path of its revoked links, the address that
- * links begin with (`https://garden.example`), what was asked, and a way to go on working behind the answer.
+ * A request over a good link to a garden that is there: with the parts of the path of its revoked links, the address that
+ * links begin with (`https://garden.example`), what was asked, and the zone that its client seems to be in; null: not known.
  */
 export type GardenRequest = GardenView & {
   readonly revoked: readonly string[];
   readonly origin: string;
   readonly request: Request;
-  readonly behind: (work: Promise<unknown>) => void;
+  readonly zone: string | null;
 };
 
 /** What is known of a request before its garden is opened. */
-export type LinkRequest = Pick<GardenRequest, "context" | "link" | "origin" | "request" | "behind">;
+export type LinkRequest = Pick<GardenRequest, "context" | "link" | "origin" | "request" | "zone">;
 
-/** Opens the garden of a link; null where it was revoked or the garden is not there, which tell nobody apart. */
+/** Opens the garden of a link; null where it was revoked or the garden is not there, which look alike from outside. */
 export async function openGarden(linkRequest: LinkRequest): Promise<GardenRequest | null> {
   const { context, link } = linkRequest;
-  const opened = await loadStoredGarden(context.db, link.garden);
-  if (opened === null || opened.revoked.includes(writeSegment(link))) return null;
-  if (link.role === "owner" && !opens(opened.stored, link.serial)) return null;
-  return { ...linkRequest, ...opened, base: await pathOf(link, context.key) };
+  const stored = loadGarden(context.sql);
+  const revoked = revokedLinks(context.sql);
+  if (stored === null || revoked.includes(writeSegment(link))) return null;
+  if (link.role === "owner" && !opensAsOwner(stored, link.serial)) return null;
+  return { ...linkRequest, stored, revoked, base: await pathOf(link, context.key) };
 }
 
 /** Whether an owner's link of that serial opens: the one in force, or the one shown to take its place. */
-function opens({ owner, ownerNext }: StoredGarden, serial: number): boolean {
+export function opensAsOwner({ owner, ownerNext }: GardenRecord, serial: number): boolean {
   return serial === owner || serial === ownerNext;
 }
 
-/** What a garden is told from at an instant. */
-export type Now = Pick<GardenView, "context" | "stored">;
-
-/** The garden as it is told at this instant; nothing of it is kept. */
-export function buildScheduleNow({ context, stored }: Now): Schedule {
-  const garden = gardenIn(stored);
-  return context.core.tell(garden, context.core.horizonAt(garden, context.now()), stored.standing);
+/** Sees to it that there is a year to show, built now where there never was one. Throws where that can't be done. */
+export async function withYear({ context }: GardenView): Promise<void> {
+  if (buildRecord(context.sql).number > 0) return;
+  if (!(await context.buildNow())) throw new Error("there is no year to show");
 }
 
 /** Today by the garden's own clock. */
-export function todayIn({ context, stored }: Now): Day {
+export function todayIn({ context, stored }: Pick<GardenView, "context" | "stored">): Day {
   return dayAt(context.now(), zoneOf(stored));
 }
 

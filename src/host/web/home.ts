@@ -1,53 +1,32 @@
-import { wholeGarden } from "../../garden/model/years.ts";
-import type { Event } from "../../views/events/event.ts";
-import { updateFormerTasks } from "../../views/events/former-tasks.ts";
-import { inBedOrder } from "../../views/events/sessions.ts";
 import { readEventPath } from "../links/feeds.ts";
-import { eventsIn, gardenIn } from "../store/gardens.ts";
+import { newestAnswer, type StoredLine } from "../store/diary.ts";
+import { eventOf, formerTasksOf } from "../store/events.ts";
+import type { TaskCard } from "../../app/answers.ts";
+import { tasksById } from "../store/tasks.ts";
 import { changesFromAnswer } from "./answer-changes.ts";
 import { notFound, pageResponse } from "./answers.ts";
-import {
-  buildScheduleNow,
-  frameOf,
-  type GardenRequest,
-  type LinkRequest,
-} from "./garden-request.ts";
-import { comingUp, eventsNow, jobSummaryOf, movedPartOf, partOf } from "./jobs.ts";
-import { gonePage, jobPage } from "./pages/job.tsx";
+import { frameOf, type GardenRequest, withYear } from "./garden-request.ts";
+import { comingUp, jobSummaryOf, movedPartOf, partOf } from "./jobs.ts";
+import { gonePage, type JobPageProps, jobPage } from "./pages/job.tsx";
 import { weekPage } from "./pages/week.tsx";
-import { logged, render } from "./render.ts";
-import { answerTap, restoreTaps } from "./taps.ts";
+import { answersSinceBuild, answerTap, restoreTaps, withAnswer } from "./taps.ts";
 
 /** The garden's own page: this week and the next. */
-export function answerHome(gardenRequest: GardenRequest): Response {
+export async function answerHome(gardenRequest: GardenRequest): Promise<Response> {
+  await withYear(gardenRequest);
   const calendar = gardenRequest.link.role === "owner" ? "links" : "calendar";
-  const coming = comingUp(gardenRequest, eventsNow(gardenRequest));
+  const coming = comingUp(gardenRequest);
   return pageResponse(200, weekPage(frameOf(gardenRequest), { coming, calendar }));
 }
 
-/** An event's own page, or what is answered on it; written down, the garden's feeds are told anew behind the answer. */
+/** An event's own page, or what is answered on it written down. */
 export async function answerEvent(gardenRequest: GardenRequest, path: string): Promise<Response> {
   const key = readEventPath(path);
   if (key === null) return notFound();
-  if (gardenRequest.request.method !== "POST") return showEvent(gardenRequest, key);
-  const answer = await answerTap(gardenRequest);
-  if (answer.status === 303) renderStaleFeeds(gardenRequest);
-  return answer;
-}
-
-/** Writes the garden's stale feeds behind the answer. */
-export function renderStaleFeeds({ context, link: { garden }, behind }: LinkRequest): void {
-  behind(logged(garden, () => render(context, garden, "stale")));
-}
-
-/** Tasks that an event had when it was told before, the last telling among them, whose change may not be kept yet. */
-function hadBefore(
-  { context, stored }: GardenRequest,
-  is: readonly Event[],
-  key: string,
-): readonly string[] {
-  const was = eventsIn(stored) ?? [];
-  return updateFormerTasks(stored.before, { was, is, now: context.now() })[key]?.tasks ?? [];
+  await withYear(gardenRequest);
+  return gardenRequest.request.method === "POST"
+    ? answerTap(gardenRequest)
+    : showEvent(gardenRequest, key);
 }
 
 /**
@@ -55,37 +34,38 @@ function hadBefore(
  * still shows in it. One that is no more says so, with what comes next.
  */
 function showEvent(gardenRequest: GardenRequest, key: string): Response {
-  const schedule = buildScheduleNow(gardenRequest);
-  const event =
-    schedule.events.find((event) => event.key === key) ??
-    schedule.events.find(({ tasks }) => tasks.includes(key)) ??
-    null;
+  const shown = jobIn(gardenRequest, key);
+  const frame = frameOf(gardenRequest);
+  if (shown.job !== null || shown.parts.length > 0) return pageResponse(200, jobPage(frame, shown));
+  const coming = comingUp(gardenRequest);
+  return pageResponse(404, gonePage(frame, { ...shown, coming }));
+}
+
+function jobIn(gardenRequest: GardenRequest, key: string): JobPageProps {
+  const { sql } = gardenRequest.context;
+  const event = eventOf(sql, key);
   const tasks = event?.tasks ?? [];
-  const had = hadBefore(gardenRequest, schedule.events, key).filter(
-    (task) => !tasks.includes(task),
-  );
-  const plan = wholeGarden(gardenIn(gardenRequest.stored).plans);
-  const scheduled = (ids: readonly string[]) =>
-    inBedOrder(
-      schedule.scheduled.filter(({ task }) => ids.includes(task.id)),
-      plan,
-    );
-  const parts = [
-    ...scheduled(tasks).map((one) => partOf(gardenRequest, one)),
-    ...scheduled(had).map((one) => movedPartOf(gardenRequest, one)),
-  ];
-  const moved = changesFromAnswer(gardenRequest, [key, ...tasks, ...had], schedule.scheduled);
-  const left = event === null ? restoreTaps(gardenRequest.stored.lines, key) : null;
-  if (event === null && parts.length === 0) {
-    return pageResponse(
-      404,
-      gonePage(frameOf(gardenRequest), {
-        coming: comingUp(gardenRequest, schedule.events),
-        left,
-        moved,
-      }),
-    );
-  }
-  const job = event && jobSummaryOf(gardenRequest, event);
-  return pageResponse(200, jobPage(frameOf(gardenRequest), { job, parts, moved, left }));
+  const had = formerTasksOf(sql, key).filter((task) => !tasks.includes(task));
+  const answers = answersSinceBuild(gardenRequest.context);
+  // A job that was just had back is in no event till the next build.
+  const own = event === null && answers.has(key) ? [key] : tasks;
+  const cards = (ids: readonly string[]) => cardsOf(gardenRequest, ids, answers);
+  const parts = [...cards(own).map(partOf), ...cards(had).map(movedPartOf)];
+  return {
+    job: event && jobSummaryOf(gardenRequest, event),
+    parts,
+    moved: changesFromAnswer(gardenRequest, [key, ...tasks, ...had]),
+    left: restoreTaps(newestAnswer(sql, key)),
+  };
+}
+
+/** The cards of some tasks with what was answered since the last build; those left this year have none. */
+function cardsOf(
+  { context, stored }: GardenRequest,
+  ids: readonly string[],
+  answers: ReadonlyMap<string, StoredLine>,
+): readonly TaskCard[] {
+  return tasksById(context.sql, ids)
+    .filter(({ id }) => newestAnswer(context.sql, id)?.text !== "left this year")
+    .flatMap(({ id, card }) => (card ? [withAnswer(card, answers.get(id), stored)] : []));
 }

@@ -1,41 +1,35 @@
 import { type Day, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { FeedChoice } from "../../views/calendar/choose-events.ts";
-import type { Event } from "../../views/events/event.ts";
-import { sayPieces, voiceOf } from "../../views/events/sentences.ts";
+import type { TaskCard } from "../../app/answers.ts";
+import { chooseEvents, type Event, type FeedChoice } from "../../app/events.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
-import { eventsIn, zoneOf } from "../store/gardens.ts";
-import { buildScheduleNow, type GardenView, todayIn } from "./garden-request.ts";
+import { eventsBetween } from "../store/events.ts";
+import { zoneOf } from "../store/gardens.ts";
+import { type GardenView, todayIn } from "./garden-request.ts";
 import type { TaskPart } from "./pages/job.tsx";
 import type { ComingJobs, JobSummary } from "./pages/week.tsx";
-import { isStale } from "./render.ts";
 import { tapsOf } from "./taps.ts";
 
-/** The garden's events at this instant: as they were last told and kept, where that still holds, else told now. */
-export function eventsNow(view: GardenView): readonly Event[] {
-  const { context, stored } = view;
-  const holds = stored.schedule && !isStale(context, stored.revision, stored.schedule);
-  return (holds && eventsIn(stored)) || buildScheduleNow(view).events;
-}
+/** As far ahead as the one job after the next two weeks is looked for [days]. */
+const FAR_AHEAD = 4000;
 
 /**
  * What the link's own feed shows of the seven days from today and of the seven after; where both are empty, the one job
  * that comes next. The season's own line is not among them.
  */
-export function comingUp(view: GardenView, events: readonly Event[]): ComingJobs {
-  const { context, link } = view;
+export function comingUp(view: GardenView): ComingJobs {
   const today = todayIn(view);
-  const ahead = context.core
-    .choose(events, choiceOf(link))
-    .filter(({ kind, day }) => kind !== "season" && day >= today)
-    .sort((a, b) => a.day - b.day);
-  const between = (from: number, to: number) =>
-    ahead.filter(({ day }) => day >= plus(today, from) && day < plus(today, to));
-  const [week, weekAfter] = [between(0, 7), between(7, 14)];
-  const later = week.length + weekAfter.length === 0 ? ahead.slice(0, 1) : [];
-  const jobs = (found: readonly Event[]) => found.map((event) => jobSummaryOf(view, event));
-  return { week: jobs(week), weekAfter: jobs(weekAfter), later: jobs(later) };
+  const jobs = (from: number, to: number) =>
+    chosenBetween(view, plus(today, from), plus(today, to));
+  const [week, weekAfter] = [jobs(0, 7), jobs(7, 14)];
+  const later = week.length + weekAfter.length === 0 ? jobs(14, FAR_AHEAD).slice(0, 1) : [];
+  return { week, weekAfter, later };
+}
+
+function chosenBetween(view: GardenView, from: Day, before: Day): readonly JobSummary[] {
+  return chooseEvents(eventsBetween(view.context.sql, from, before), choiceOf(view.link))
+    .filter(({ kind }) => kind !== "season")
+    .map((event) => jobSummaryOf(view, event));
 }
 
 function choiceOf({ role, person }: Link): FeedChoice {
@@ -63,10 +57,10 @@ function sayWhen(view: GardenView, event: Event): string {
   return `${said}, ${hour.format(event.when.from)} to ${hour.format(event.when.to)}`;
 }
 
-/** A task that an event had when it was told before, with the day it stands on now. */
-export function movedPartOf(view: GardenView, scheduled: ScheduledTask): TaskPart {
-  const now = scheduled.done ? "" : `Now on ${weekday(scheduled.day)} ${sayDay(scheduled.day)}.`;
-  return { ...partOf(view, scheduled), now };
+/** A task that an event had before it changed, with the day it stands on now. */
+export function movedPartOf(card: TaskCard): TaskPart {
+  const now = card.done ? "" : `Now on ${weekday(card.day)} ${sayDay(card.day)}.`;
+  return { ...partOf(card), now };
 }
 
 const weekday = (day: Day) => WEEKDAYS[weekdayOf(day) - 1] ?? "";
@@ -75,20 +69,11 @@ const weekday = (day: Day) => WEEKDAYS[weekdayOf(day) - 1] ?? "";
  * A task of an event as its page tells it to the household: the days on which it does no harm, both inclusive, and why
  * then, nearest reason first.
  */
-export function partOf({ stored }: GardenView, scheduled: ScheduledTask): TaskPart {
-  const { task, window } = scheduled;
-  const plan = stored.plans.at(-1)?.plan;
-  const voice = plan && voiceOf(plan, "household");
-  const { earliest, latest } = window;
-  return {
-    title: `${task.title.verb} ${task.title.object}`,
-    now: "",
-    window: scheduled.done
-      ? ""
-      : earliest === latest
-        ? `Its day is ${sayDay(latest)}.`
-        : `Any day from ${sayDay(earliest)} to ${sayDay(latest)} does no harm.`,
-    why: voice ? task.because.map((pieces) => sayPieces(pieces, voice)) : [],
-    taps: voice && task.rhythm !== "warning" ? tapsOf(scheduled, voice.nameOf) : null,
-  };
+export function partOf(card: TaskCard): TaskPart {
+  const { title, why, done, earliest, latest } = card;
+  const harmless =
+    earliest === latest
+      ? `Its day is ${sayDay(latest)}.`
+      : `Any day from ${sayDay(earliest)} to ${sayDay(latest)} does no harm.`;
+  return { title, now: "", window: done ? "" : harmless, why, taps: tapsOf(card) };
 }

@@ -1,13 +1,14 @@
-import { strToU8, zipSync } from "fflate";
 import { isoOf } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
-import type { FeedChoice } from "../../views/calendar/choose-events.ts";
-import { gardenIn, zoneOf } from "../store/gardens.ts";
+import type { FeedChoice } from "../../app/events.ts";
+import { diaryLines } from "../store/diary.ts";
+import { allEvents } from "../store/events.ts";
+import { zoneOf } from "../store/gardens.ts";
 import { deleteGarden } from "../store/leaving.ts";
-import { allVersions } from "../store/plans.ts";
+import { allVersions, savedPlan } from "../store/plans.ts";
 import { archive, pageResponse } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { buildScheduleNow, frameOf, type GardenRequest } from "./garden-request.ts";
+import { frameOf, type GardenRequest, withYear } from "./garden-request.ts";
 import { bedsOf, gardenNameOf } from "./link-offers.ts";
 import { endedPage, leavingPage } from "./pages/leaving.tsx";
 
@@ -23,7 +24,7 @@ export async function answerLeaving(gardenRequest: GardenRequest): Promise<Respo
   const name = gardenNameOf(stored);
   if (plainly(form?.get("name") ?? "") !== plainly(name))
     return pageResponse(400, leavingPage(frameOf(gardenRequest), { file, wrong: true }));
-  await deleteGarden(context.db, stored.id, context.now());
+  deleteGarden(context.sql, context.now());
   return pageResponse(200, endedPage(name));
 }
 
@@ -31,10 +32,11 @@ const plainly = (name: string) => name.trim().replace(/\s+/g, " ").toLowerCase()
 
 /** Everything of the garden as files in one archive; no link is in it. */
 export async function answerArchive(gardenRequest: GardenRequest): Promise<Response> {
+  const { strToU8, zipSync } = await import("fflate");
   const files = {
-    ...(await planFiles(gardenRequest)),
+    ...planFiles(gardenRequest),
     "diary.csv": diaryFile(gardenRequest),
-    ...calendars(gardenRequest),
+    ...(await calendars(gardenRequest)),
   };
   const bytes = Object.fromEntries(
     Object.entries(files).map(([name, text]) => [
@@ -51,11 +53,12 @@ export async function answerArchive(gardenRequest: GardenRequest): Promise<Respo
 type Files = Readonly<Record<string, string>>;
 
 /** Each year's plan in force as the folder of a garden has it, with the files beside it; earlier versions under their number. */
-async function planFiles({ context, stored }: GardenRequest): Promise<Files> {
-  const versions = await allVersions(context.db, stored.id);
-  const files = new Map(stored.plans.map(({ year, text }) => [`${year}.yaml`, text]));
+function planFiles({ context: { sql }, stored }: GardenRequest): Files {
+  const versions = allVersions(sql);
+  const inForce = stored.plans.flatMap(({ year }) => savedPlan(sql, year) ?? []);
+  const files = new Map(inForce.map(({ year, text }) => [`${year}.yaml`, text]));
   // A name that another year has for another file, or a plan has, stands in a folder of its year.
-  for (const { year, beside } of stored.plans.toReversed())
+  for (const { year, beside } of inForce.toReversed())
     for (const [said, text] of Object.entries(beside)) {
       const name = fileName(said);
       const free = (files.get(name) ?? text) === text;
@@ -74,9 +77,9 @@ function fileName(name: string): string {
 }
 
 /** What was said over links, a line each. Source of the form: RFC 4180. */
-function diaryFile({ stored }: GardenRequest): string {
+function diaryFile({ context, stored }: GardenRequest): string {
   const zone = zoneOf(stored);
-  const rows = stored.lines.map(({ day, text, task, person, saidAt }) => [
+  const rows = diaryLines(context.sql).map(({ day, text, task, person, saidAt }) => [
     ...[isoOf(day), person ?? "", text, task ?? ""],
     isoOf(dayAt(saidAt, zone)),
   ]);
@@ -91,10 +94,12 @@ function cell(value: string): string {
 }
 
 /** The calendars as they would be read now, without the addresses of pages. */
-function calendars(gardenRequest: GardenRequest): Files {
+async function calendars(gardenRequest: GardenRequest): Promise<Files> {
   const { context, stored } = gardenRequest;
-  const { events } = buildScheduleNow(gardenRequest);
-  const people = gardenIn(stored).plans.flatMap((plan) => plan.people);
+  await withYear(gardenRequest);
+  const engine = await context.engine();
+  const events = allEvents(context.sql);
+  const people = stored.plans.flatMap(({ summary }) => summary.people);
   const rest = { quiet: false, reader: false };
   const all = { of: "household", bed: null, ...rest } as const;
   const choices: readonly (readonly [string, FeedChoice])[] = [
@@ -108,12 +113,10 @@ function calendars(gardenRequest: GardenRequest): Files {
     ),
   ];
   const written = choices.map(([name, choice]) => {
-    const { text } = context.core.writeCalendar({
+    const { text } = engine.writeFeed({
       garden: stored.id,
       name: gardenNameOf(stored),
-      events: context.core.choose(events, choice),
-      quiet: false,
-      reader: false,
+      ...{ events, choice },
       link: null,
       cause: stored.changedAt,
       ledger: null,

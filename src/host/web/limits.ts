@@ -1,4 +1,3 @@
-import { type Link, writeSegment } from "../links/segment.ts";
 import { notFound, tooOften } from "./answers.ts";
 import type { AppContext } from "./app-context.ts";
 
@@ -7,24 +6,17 @@ const PERIOD_S = 60;
 
 /**
  * The one answer to whoever has no link that opens anything: forged, revoked, never given out, or of a garden that is gone,
- * all alike. Who knocks on and on is told to wait; a good link never comes here.
+ * all alike. Who asks on and on is told to wait; a good link never comes here.
  */
 export async function answerUnauthorized(
-  { limits }: AppContext,
+  { unauthorized }: Pick<AppContext, "unauthorized">,
   request: Request,
 ): Promise<Response> {
   const key = request.headers.get("cf-connecting-ip") ?? "unknown";
-  const within = await isWithin(limits.unauthorized, key);
-  return within ? notFound() : tooOften(PERIOD_S);
+  return (await isWithin(unauthorized, key)) ? notFound() : tooOften(PERIOD_S);
 }
 
-/** What holds a write back where its link has written too often; null where it goes on. */
-export async function rateLimited({ limits }: AppContext, link: Link): Promise<Response | null> {
-  const key = `${link.garden} ${writeSegment(link)}`;
-  return (await isWithin(limits.writes, key)) ? null : tooOften(PERIOD_S);
-}
-
-/** A limiter that fails holds nobody back. */
+/** A limiter that fails limits nobody. */
 async function isWithin(limiter: RateLimiter | null, key: string): Promise<boolean> {
   try {
     return limiter === null || (await limiter.limit({ key })).success;

@@ -1,8 +1,8 @@
-import type { Bed, Person } from "../../garden/model/plan.ts";
 import { bedFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, type Role, writeSegment } from "../links/segment.ts";
 import type { StoredGarden } from "../store/gardens.ts";
+import type { Named } from "../store/plans.ts";
 import type { Subscription } from "./pages/calendar.tsx";
 
 /**
@@ -18,18 +18,18 @@ export type LinkSource = {
 
 /** What a garden is called in its newest plan. */
 export function gardenNameOf({ plans }: StoredGarden): string {
-  return plans.at(-1)?.plan.name || "Garden";
+  return plans.at(-1)?.summary.name || "Garden";
 }
 
 /** Everybody in any year's plan once, by the newest name. */
-function peopleOf({ plans }: StoredGarden): readonly Person[] {
-  const all = plans.flatMap(({ plan }) => plan.people);
+function peopleOf({ plans }: StoredGarden): readonly Named[] {
+  const all = plans.flatMap(({ summary }) => summary.people);
   return [...new Map(all.map((person) => [person.key, person])).values()];
 }
 
 /** Every bed of any year's plan once, by the newest name, in the order they were first written. */
-export function bedsOf({ plans }: StoredGarden): readonly Bed[] {
-  const all = plans.flatMap(({ plan }) => plan.beds);
+export function bedsOf({ plans }: StoredGarden): readonly Named[] {
+  const all = plans.flatMap(({ summary }) => summary.beds);
   return [...new Map(all.map((bed) => [bed.key, bed])).values()];
 }
 

@@ -42,9 +42,9 @@ export async function answerLinks(gardenRequest: GardenRequest): Promise<Respons
 
 const WHICH = "Show or revoke which link? Look at the page of links again.\n";
 
-async function showLinks(gardenRequest: GardenRequest): Promise<Response> {
-  const { context, link, stored, request } = gardenRequest;
-  const use = await linkUse(context.db, link.garden);
+function showLinks(gardenRequest: GardenRequest): Response {
+  const { context, stored, request } = gardenRequest;
+  const use = linkUse(context.sql);
   const linkSource = { key: context.key, ...gardenRequest };
   const rows = (links: readonly HandoutLink[]) => links.map((one) => rowOf(one, use));
   const revoked = use.revoked.map(({ link, at }) => {
@@ -89,7 +89,7 @@ async function showNext(gardenRequest: GardenRequest): Promise<Response> {
   const { context, link } = gardenRequest;
   const [random = 0] = crypto.getRandomValues(new Uint32Array(1));
   const serial = SERIALS.from + (random % (SERIALS.to - SERIALS.from + 1));
-  await showNextOwner(context.db, link.garden, serial);
+  showNextOwner(context.sql, serial);
   return shown(gardenRequest, { ...link, serial }, "Your next link");
 }
 
@@ -107,15 +107,15 @@ function feedOf({ role, person }: Link): string {
 }
 
 /** Makes the link in hand the only one that opens as the owner. */
-async function closeOthers({ context, link, base }: GardenRequest): Promise<Response> {
-  await closeOtherOwners(context.db, link.garden, link.serial);
+function closeOthers({ context, link, base }: GardenRequest): Response {
+  closeOtherOwners(context.sql, link.serial);
   return plain(303, "Closed.\n", { Location: `${base}links` });
 }
 
-async function revokeLink({ context, link, base }: GardenRequest, other: Link): Promise<Response> {
+function revokeLink({ context, base }: GardenRequest, other: Link): Response {
   if (!isRevocable(other)) return plain(400, WHICH);
   const segment = writeSegment(other);
-  await revoke(context.db, link.garden, segment, context.now());
+  revoke(context.sql, segment, context.now());
   return plain(303, "Revoked.\n", { Location: `${base}links?revoked=${segment}` });
 }
 
@@ -125,12 +125,9 @@ function isRevocable({ role }: Link): boolean {
 }
 
 /** Revokes one link by its part of the path, for programs; 404 for what can't be revoked so. */
-export async function answerRevoke(
-  { context, link }: LinkRequest,
-  segment: string,
-): Promise<Response> {
+export function answerRevoke({ context, link }: LinkRequest, segment: string): Response {
   const other = readSegment(link.garden, segment);
   if (other === null || !isRevocable(other)) return notFound();
-  await revoke(context.db, link.garden, segment, context.now());
+  revoke(context.sql, segment, context.now());
   return json(200, { revoked: segment });
 }

@@ -1,14 +1,18 @@
 import { sayDay } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
 import { type Problem, sayAdvice } from "../../base/problems/problem.ts";
-import { nextYear } from "../../garden/plan/next-year.ts";
-import { zoneOf } from "../store/gardens.ts";
-import { planVersion, planVersions, type SavedPlan } from "../store/plans.ts";
+import { nextYear } from "../../app/plan-text.ts";
+import { otherPlans, zoneOf } from "../store/gardens.ts";
+import {
+  type PlanTexts,
+  planVersion,
+  planVersions,
+  type SavedPlan,
+  savedPlan,
+} from "../store/plans.ts";
 import { json, notFound, pageResponse, plain, SCRIPTED } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { differences, mergeTexts } from "./differences.ts";
 import { frameOf, type GardenRequest } from "./garden-request.ts";
-import { renderStaleFeeds } from "./home.ts";
 import { type PlanNotice, type PlanPageProps, planPage, versionPage } from "./pages/plan.tsx";
 import { MOST_CARRIED, NOT_SAVED_YET, type SaveOutcome, saveText } from "./saving.ts";
 
@@ -33,25 +37,31 @@ export async function answerPlanPage(
       : version === at.version
         ? { kind: "saved", version }
         : { kind: "nothing" };
-  const problems = problemsIn(gardenRequest, at, at.text);
+  const problems = await problemsIn(gardenRequest, at, at.text);
   return show(gardenRequest, at, { status: 200, word, problems, base: at.version, text: at.text });
 }
 
 /** A year's plan as it stands: version 0 for the year that is not written yet. */
-type PlanDraft = Pick<SavedPlan, "year" | "version" | "text" | "beside" | "file">;
+type PlanDraft = Pick<SavedPlan, "year" | "version" | "file"> & PlanTexts;
 
-function startingAt({ stored }: GardenRequest, year: number): PlanDraft | null {
-  const saved = stored.plans.find((plan) => plan.year === year);
+function startingAt({ context, stored }: GardenRequest, year: number): PlanDraft | null {
+  const saved = savedPlan(context.sql, year);
   if (saved) return saved;
-  const newest = stored.plans.at(-1);
+  const newest = savedPlan(context.sql, stored.plans.at(-1)?.year ?? 0);
   if (!newest || newest.year + 1 !== year) return null;
   const { text, beside } = newest;
   const file = newest.file.replace(/\d{4}(?=\.ya?ml$)/, String(year));
   return { year, version: 0, text: nextYear(text, year), beside, file };
 }
 
-function problemsIn({ context, link }: GardenRequest, { file, beside }: PlanDraft, text: string) {
-  return context.core.readPlan(text, { garden: link.garden, file, beside }).problems;
+async function problemsIn(
+  { context, link, stored }: GardenRequest,
+  { year, file, beside }: PlanDraft,
+  text: string,
+) {
+  const { checkPlan } = await context.engine();
+  const others = otherPlans(context.sql, stored, year);
+  return checkPlan({ text, garden: link.garden, file, beside }, others).problems;
 }
 
 async function saveForm(gardenRequest: GardenRequest, at: PlanDraft): Promise<Response> {
@@ -64,7 +74,6 @@ async function saveForm(gardenRequest: GardenRequest, at: PlanDraft): Promise<Re
   const outcome = await saveText(context, wanted);
   const version = versionOf(outcome, sent.text);
   if (version === null) return notSaved(gardenRequest, at, { sent, outcome });
-  renderStaleFeeds(gardenRequest);
   const to = `${gardenRequest.base}plan/${at.year}?saved=${version}`;
   return plain(303, "Saved.\n", { Location: to });
 }
@@ -116,14 +125,15 @@ async function besideAnother(
 ): Promise<Response> {
   const { inForce } = outcome;
   if (inForce === null) return notFound();
-  const of = { garden: gardenRequest.link.garden, year: at.year, version: sent.base };
-  const from = (await planVersion(gardenRequest.context.db, of))?.text ?? "";
+  const of = { year: at.year, version: sent.base };
+  const from = planVersion(gardenRequest.context.sql, of)?.text ?? "";
+  const { differences, mergeTexts } = await import("./differences.ts");
   const both = from === "" ? null : mergeTexts(from, inForce.text, sent.text);
   const text = both ?? sent.text;
   const { version } = inForce;
   const changed = differences(from, inForce.text);
   const word: PlanNotice = { kind: "another", version, both: both !== null, differences: changed };
-  const problems = problemsIn(gardenRequest, at, text);
+  const problems = await problemsIn(gardenRequest, at, text);
   return show(gardenRequest, at, { status: 409, word, problems, base: version, text });
 }
 
@@ -131,18 +141,16 @@ type PlanPageState = Pick<PlanPageProps, "word" | "problems" | "base" | "text"> 
   readonly status: number;
 };
 
-async function show(
+function show(
   gardenRequest: GardenRequest,
   { year }: PlanDraft,
   { status, ...rest }: PlanPageState,
-): Promise<Response> {
-  const { context, stored, link } = gardenRequest;
+): Response {
+  const { context, stored } = gardenRequest;
   const zone = zoneOf(stored);
-  const versions = (await planVersions(context.db, link.garden, year)).map(
-    ({ version, savedAt }) => {
-      return { version, when: sayDay(dayAt(savedAt, zone), true) };
-    },
-  );
+  const versions = planVersions(context.sql, year).map(({ version, savedAt }) => {
+    return { version, when: sayDay(dayAt(savedAt, zone), true) };
+  });
   const known = stored.plans.map((plan) => plan.year);
   const years = [...known, (known.at(-1) ?? year) + 1];
   const shown = { year, years, versions, ...rest };
@@ -156,10 +164,11 @@ export async function answerVersion(
   said: string,
 ): Promise<Response> {
   const at = startingAt(gardenRequest, Number(year));
-  const of = { garden: gardenRequest.link.garden, year: Number(year), version: Number(said) };
-  const found = await planVersion(gardenRequest.context.db, of);
+  const of = { year: Number(year), version: Number(said) };
+  const found = planVersion(gardenRequest.context.sql, of);
   if (at === null || found === null) return notFound();
   const shown = { ...of, base: at.version, text: found.text };
+  const { differences } = await import("./differences.ts");
   const changed = differences(at.text, found.text);
   return pageResponse(200, versionPage(frameOf(gardenRequest), { ...shown, differences: changed }));
 }
@@ -169,7 +178,7 @@ export async function answerCheck(gardenRequest: GardenRequest, said: string): P
   const at = startingAt(gardenRequest, Number(said));
   const sent = planIn(await formOf(gardenRequest.request, MOST_CARRIED));
   if (at === null || sent === null) return plain(400, "That is no plan.\n");
-  return json(200, problemsForScript(problemsIn(gardenRequest, at, sent.text)));
+  return json(200, problemsForScript(await problemsIn(gardenRequest, at, sent.text)));
 }
 
 /** Problems as the script takes them: the line, whether it keeps the plan from being saved, and what to say. */

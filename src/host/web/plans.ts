@@ -2,8 +2,8 @@ import { sayProblem } from "../../base/problems/problem.ts";
 import { isGone } from "../store/leaving.ts";
 import { savedPlan } from "../store/plans.ts";
 import { json, notFound, plain } from "./answers.ts";
-import type { AppContext } from "./app-context.ts";
 import { bodyOf } from "./body.ts";
+import type { GardenContext } from "./garden-context.ts";
 import { MOST_CARRIED, type PlanKey, type SaveOutcome, saveText } from "./saving.ts";
 
 /** What is sent to publish a plan; `beside` the texts of files it names, `published` the print of the file it comes from. */
@@ -15,8 +15,8 @@ export type Sent = {
 };
 
 /** The plan in force, with its version as the tag to send back when changing it; 404 where there is none. */
-export async function answerPlan({ db }: AppContext, { garden, year }: PlanKey): Promise<Response> {
-  const saved = await savedPlan(db, garden, year);
+export function answerPlan({ sql }: GardenContext, year: number): Response {
+  const saved = savedPlan(sql, year);
   if (saved === null) return notFound();
   const { version, text, beside, file, published, savedAt } = saved;
   return json(200, { version, text, beside, file, published, savedAt }, tagOf(version));
@@ -29,7 +29,7 @@ export async function answerPlan({ db }: AppContext, { garden, year }: PlanKey):
  * for good: then nothing is stored.
  */
 export async function answerPublish(
-  context: AppContext,
+  context: GardenContext,
   year: PlanKey,
   request: Request,
 ): Promise<Response> {
@@ -39,7 +39,7 @@ export async function answerPublish(
   const sent = body === null ? null : sentOf(body, year);
   if (body === null) return plain(413, TOO_LONG);
   if (sent === null) return plain(400, "This is not a plan to publish.\n");
-  if (await isGone(context.db, year.garden)) return plain(410, GONE);
+  if (isGone(context.sql)) return plain(410, GONE);
   const { origin } = new URL(request.url);
   return outcomeResponse(
     await saveText(context, { ...year, ...sent, base, first: false, origin }),

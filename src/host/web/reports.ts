@@ -1,51 +1,32 @@
-import { reviewYear } from "../../app/year-review.ts";
 import { type Day, dayFromIso, isoOf, monthStart } from "../../base/days/day.ts";
 import { temperatureFrom } from "../../base/quantities/read.ts";
-import { frostTonight } from "../../engine/beds/frost-tonight.ts";
-import { roomIn } from "../../engine/beds/room.ts";
-import { planOn } from "../../engine/schedule/horizon.ts";
-import type { Year } from "../../engine/year.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { frostTonightText } from "../../views/events/frost-tonight.ts";
-import { roomText } from "../../views/events/room.ts";
-import { monthSheet } from "../../views/paper/month.ts";
-import { monthPage } from "../../views/paper/month-page.ts";
-import { yearPage } from "../../views/paper/year-page.ts";
-import { drawPicture } from "../../views/pictures/picture.ts";
-import { gardenIn } from "../store/gardens.ts";
+import type { PictureSubject } from "../../app/picture.ts";
+import type { BuildInput, Engine } from "../edge/engine.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
-import { buildScheduleNow, frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
+import { buildInput } from "./garden-context.ts";
+import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
 import { bedsOf } from "./link-offers.ts";
 import { frostPage, picturesPage, roomPage } from "./pages/reports.tsx";
 
-type PlanToday = { readonly today: Day; readonly newest: Plan };
-
-function planTodayOf(gardenRequest: GardenRequest): PlanToday | null {
-  const newest = gardenRequest.stored.plans.at(-1)?.plan;
-  return newest ? { newest, today: todayIn(gardenRequest) } : null;
+/** The core and what it looks at, for what is worked out only when somebody asks. */
+async function lookedAt({ context, stored }: GardenRequest): Promise<[Engine, BuildInput]> {
+  return [await context.engine(), buildInput(context, stored)];
 }
 
 function queryValue({ request }: GardenRequest, name: string): string | null {
   return new URL(request.url).searchParams.get(name);
 }
 
-function yearNow(gardenRequest: GardenRequest): Year {
-  return buildScheduleNow(gardenRequest).year;
-}
-
 /** Farther from freezing [°C] no night is. Source: house rule, beyond the coldest night on record in any garden's reach. */
 const MOST_C = 60;
 
 /** Frost tonight, for the low that was typed in (`?low=29`); 400 where that is no temperature. */
-export function answerFrost(gardenRequest: GardenRequest): Response {
-  const at = planTodayOf(gardenRequest);
-  if (at === null) return notFound();
-  const { measures } = at.newest;
+export async function answerFrost(gardenRequest: GardenRequest): Promise<Response> {
+  const measures = gardenRequest.stored.plans.at(-1)?.summary.measures ?? "metric";
   const said = queryValue(gardenRequest, "low");
   const typed = said === null ? null : temperatureFrom(said, measures);
   const low = typed && Math.abs(typed.si) <= MOST_C ? typed : null;
-  const report =
-    low && frostTonightText(frostTonight(yearNow(gardenRequest), at.today, low.si), measures);
+  const report = low && (await frostReport(gardenRequest, low.si));
   const wrong = said !== null && low === null;
   const unit = measures === "us" ? "°F" : "°C";
   return pageResponse(
@@ -54,18 +35,29 @@ export function answerFrost(gardenRequest: GardenRequest): Response {
   );
 }
 
+async function frostReport(gardenRequest: GardenRequest, lowC: number) {
+  const [engine, input] = await lookedAt(gardenRequest);
+  return engine.frost(input, lowC);
+}
+
 /** What stands in a bed and what still fits in it (`?bed=south-bed`); 404 for a bed that no plan has. */
-export function answerRoom(gardenRequest: GardenRequest): Response {
-  const at = planTodayOf(gardenRequest);
-  if (at === null) return notFound();
+export async function answerRoom(gardenRequest: GardenRequest): Promise<Response> {
   const [beds, bed] = [bedsOf(gardenRequest.stored), queryValue(gardenRequest, "bed")];
-  const room = bed === null ? null : roomIn(yearNow(gardenRequest), bed, at.today);
-  const report = room && roomText(room, at.newest.measures);
+  const report = bed === null ? null : await roomReport(gardenRequest, bed);
   const missing = bed !== null && report === null;
   return pageResponse(missing ? 404 : 200, roomPage(frameOf(gardenRequest), { beds, bed, report }));
 }
 
-const PICTURES = { "frost.svg": "frost", "soil.svg": "soil", "season.svg": "season" } as const;
+async function roomReport(gardenRequest: GardenRequest, bed: string) {
+  const [engine, input] = await lookedAt(gardenRequest);
+  return engine.room(input, bed);
+}
+
+const PICTURES: Readonly<Record<string, PictureSubject>> = {
+  "frost.svg": "frost",
+  "soil.svg": "soil",
+  "season.svg": "season",
+};
 
 /** The season in pictures, one page. */
 export function answerPictures(gardenRequest: GardenRequest): Response {
@@ -73,38 +65,29 @@ export function answerPictures(gardenRequest: GardenRequest): Response {
 }
 
 /** One of the pictures, by its file's name. */
-export function answerPicture(gardenRequest: GardenRequest, file: string): Response {
-  const at = planTodayOf(gardenRequest);
-  const drawn = Object.entries(PICTURES).find(([name]) => name === file)?.[1];
-  if (at === null || !drawn) return notFound();
-  const year = yearNow(gardenRequest);
-  const plan = planOn(year.plans, at.today);
-  return pictureResponse(drawPicture(drawn, { year, plan, today: at.today, form: "phone" }));
+export async function answerPicture(gardenRequest: GardenRequest, file: string): Promise<Response> {
+  const picture = Object.hasOwn(PICTURES, file) ? PICTURES[file] : undefined;
+  if (picture === undefined) return notFound();
+  const [engine, input] = await lookedAt(gardenRequest);
+  return pictureResponse(engine.draw(input, picture));
 }
 
 /** A month on paper, `2027-06`; this month where none is said. */
-export function answerSheet(gardenRequest: GardenRequest, said?: string): Response {
-  const at = planTodayOf(gardenRequest);
-  const month = at && dayFromIso(`${said ?? isoOf(at.today).slice(0, 7)}-01`);
-  if (at === null || month === null) return notFound();
-  const { plans } = gardenIn(gardenRequest.stored);
-  const { scheduled, events } = buildScheduleNow(gardenRequest);
-  const { person } = gardenRequest.link;
-  const { today } = at;
-  const sheet = { plans, scheduled: scheduled, events, month: monthStart(month), today, person };
-  return paper(monthPage(monthSheet(sheet)));
+export async function answerSheet(gardenRequest: GardenRequest, said?: string): Promise<Response> {
+  const month = monthAsked(said ?? isoOf(todayIn(gardenRequest)).slice(0, 7));
+  if (month === null) return notFound();
+  const [engine, input] = await lookedAt(gardenRequest);
+  return paper(engine.month(input, { month, person: gardenRequest.link.person }));
+}
+
+function monthAsked(said: string): Day | null {
+  const day = dayFromIso(`${said}-01`);
+  return day && monthStart(day);
 }
 
 /** A year looked back on, `2027`; the season today lies in where none is said. */
-export function answerYear(gardenRequest: GardenRequest, said?: string): Response {
-  const { context, stored } = gardenRequest;
-  const garden = gardenIn(stored);
-  const today = todayIn(gardenRequest);
-  const plan =
-    said === undefined
-      ? planOn(garden.plans, today)
-      : garden.plans.find(({ year }) => year === Number(said));
-  if (!plan) return notFound();
-  const report = reviewYear(garden, { plan, instant: context.now(), today });
-  return paper(yearPage(report));
+export async function answerYear(gardenRequest: GardenRequest, said?: string): Promise<Response> {
+  const [engine, input] = await lookedAt(gardenRequest);
+  const html = engine.review(input, said === undefined ? null : Number(said));
+  return html === null ? notFound() : paper(html);
 }

@@ -2,7 +2,7 @@ import type { Role } from "../links/segment.ts";
 import { answerCalendar } from "./calendar.ts";
 import { answerDiary } from "./diary.ts";
 import type { GardenRequest, LinkRequest } from "./garden-request.ts";
-import { answerEvent, answerHome, renderStaleFeeds } from "./home.ts";
+import { answerEvent, answerHome } from "./home.ts";
 import { answerArchive, answerLeaving } from "./leaving.ts";
 import { answerLinks, answerRevoke } from "./links.ts";
 import { answerCheck, answerNewest, answerPlanPage, answerVersion } from "./plan-page.ts";
@@ -74,11 +74,9 @@ export function routeAt(
 }
 
 /** One year's plan for programs: got with its version, or put over the version it started from. */
-export async function answerPlanFile(gardenRequest: LinkRequest, said: string): Promise<Response> {
-  const { context, link, request } = gardenRequest;
+export async function answerPlanFile(linkRequest: LinkRequest, said: string): Promise<Response> {
+  const { context, link, request } = linkRequest;
   const year = { garden: link.garden, year: Number(said) };
-  if (request.method !== "PUT") return answerPlan(context, year);
-  const answer = await answerPublish(context, year, request);
-  if (answer.ok) renderStaleFeeds(gardenRequest);
-  return answer;
+  if (request.method !== "PUT") return answerPlan(context, year.year);
+  return answerPublish(context, year, request);
 }

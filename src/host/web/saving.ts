@@ -1,8 +1,15 @@
 import type { Problem } from "../../base/problems/problem.ts";
-import { loadStoredGarden } from "../store/gardens.ts";
-import { type SavedPlan, type Saving, savedPlan, savePlan } from "../store/plans.ts";
-import type { AppContext } from "./app-context.ts";
-import { baselineIn } from "./render.ts";
+import { byteLength } from "../store/bytes.ts";
+import { otherPlans } from "../store/gardens.ts";
+import {
+  plansInForce,
+  type PlanTexts,
+  type PlanToStore,
+  type SavedPlan,
+  savedPlan,
+  savePlan,
+} from "../store/plans.ts";
+import { type GardenContext, writeAndRebuild } from "./garden-context.ts";
 
 const KIB = 1024;
 /** Bytes of a plan, and of the files beside it together. */
@@ -19,7 +26,7 @@ export type PlanKey = { readonly garden: string; readonly year: number };
 
 /** What is to be saved, over which version, and the address it came to. */
 export type PlanToSave = PlanKey &
-  Pick<Saving, "text" | "file" | "beside" | "published" | "base" | "first" | "origin">;
+  Pick<PlanToStore, "text" | "file" | "beside" | "published" | "base" | "first" | "origin">;
 
 /**
  * What became of it. `saved` as that version, with its doubts; else nothing was stored: it has problems, it is too long, or
@@ -29,20 +36,29 @@ export type SaveOutcome =
   | { readonly kind: "saved"; readonly version: number; readonly problems: readonly Problem[] }
   | { readonly kind: "problems"; readonly problems: readonly Problem[] }
   | { readonly kind: "too long" }
-  | { readonly kind: "another"; readonly inForce: SavedPlan | null };
+  | { readonly kind: "another"; readonly inForce: (SavedPlan & PlanTexts) | null };
 
-/** Saves a plan that has no problem over the version it started from, 0 for a year's first. The garden is made where there is none. */
-export async function saveText(context: AppContext, wanted: PlanToSave): Promise<SaveOutcome> {
-  const { db, core, code, now } = context;
+/**
+ * Saves a plan that has no problem over the version it started from, 0 for a year's first. The garden is made where there is
+ * none. What follows from it is built behind the answer.
+ */
+export async function saveText(context: GardenContext, wanted: PlanToSave): Promise<SaveOutcome> {
+  const { sql, code, now } = context;
   const { garden, year, text, file, beside } = wanted;
   if (isTooLong(wanted)) return { kind: "too long" };
-  const { plan, problems } = core.readPlan(text, { garden, file, beside });
-  if (plan === null) return { kind: "problems", problems };
+  const { checkPlan } = await context.engine();
+  const others = otherPlans(sql, { plans: plansInForce(sql) }, year);
+  const { plan, problems } = checkPlan({ text, garden, file, beside }, others);
+  if (plan === null || problems.some(({ weight }) => weight === "problem"))
+    return { kind: "problems", problems };
   if (plan.year !== year) return { kind: "problems", problems: [wrongYear(file, plan.year, year)] };
-  const version = await savePlan(db, { ...wanted, plan, readBy: code, savedAt: now() });
-  if (version === null) return { kind: "another", inForce: await savedPlan(db, garden, year) };
-  const opened = await loadStoredGarden(db, garden);
-  if (opened) await baselineIn(context, opened.stored);
+  const checked = { ...wanted, plan, readBy: code, savedAt: now() };
+  const version = writeAndRebuild(
+    context,
+    () => savePlan(sql, checked),
+    (saved) => saved !== null,
+  );
+  if (version === null) return { kind: "another", inForce: savedPlan(sql, year) };
   return { kind: "saved", version, problems };
 }
 
@@ -61,6 +77,5 @@ function isTooLong({ text, beside }: PlanToSave): boolean {
 }
 
 function bytesOf(texts: readonly string[]): number {
-  const encoder = new TextEncoder();
-  return texts.reduce((sum, text) => sum + encoder.encode(text).length, 0);
+  return texts.reduce((sum, text) => sum + byteLength(text), 0);
 }

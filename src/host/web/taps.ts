@@ -1,11 +1,13 @@
 import { sayDay } from "../../base/days/day.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { isAnswer, UNDO } from "../../garden/diary/answers.ts";
-import { type Answer, answersTo } from "../../views/answers.ts";
-import { addAnswer, type StoredLine } from "../store/diary.ts";
+import { type Answer, isAnswer, type TaskCard, UNDO } from "../../app/answers.ts";
+import { buildRecord } from "../store/build.ts";
+import { addAnswer, diaryLines, type StoredLine } from "../store/diary.ts";
+import type { StoredGarden } from "../store/gardens.ts";
+import { hasTask } from "../store/tasks.ts";
 import { plain } from "./answers.ts";
 import { formOf } from "./body.ts";
-import { buildScheduleNow, type GardenRequest, todayIn } from "./garden-request.ts";
+import { type GardenContext, writeAndRebuild } from "./garden-context.ts";
+import { type GardenRequest, todayIn } from "./garden-request.ts";
 
 /** What a page offers to a task: its id, what was said of it already, and the answers that are left. */
 export type Taps = {
@@ -14,20 +16,43 @@ export type Taps = {
   readonly taps: readonly Answer[];
 };
 
-/** The answers to one task; of what is done, its undoing alone. */
-export function tapsOf({ task, done }: ScheduledTask, nameOf: (person: string) => string): Taps {
-  if (!done) return { task: task.id, said: null, taps: answersTo(task) };
-  const by = done.by === null ? "" : `, ${nameOf(done.by)}`;
+/** The answers to one task that are left: of what is done, its undoing alone; null where nothing can be answered. */
+export function tapsOf({ id, done, answers }: TaskCard): Taps | null {
+  if (answers.length === 0) return null;
+  if (!done) return { task: id, said: null, taps: answers };
+  const by = done.by === null ? "" : `, ${done.by}`;
   const said = `Done ${sayDay(done.day)}${by}.`;
-  return { task: task.id, said, taps: [{ words: "Undo", says: `${UNDO}done` }] };
+  return { task: id, said, taps: [{ words: "Undo", says: `${UNDO}done` }] };
 }
 
-/** For a job that is off the list since somebody left it this year, the way to have it back; null for any other. */
-export function restoreTaps(lines: readonly StoredLine[], task: string): Taps | null {
-  const last = lines.findLast((line) => line.task === task);
-  if (last?.text !== "left this year") return null;
+/** For a job that is off the list since its newest answer left it this year, the way to have it back; null for any other. */
+export function restoreTaps(newest: StoredLine | null): Taps | null {
+  if (newest?.task == null || newest.text !== "left this year") return null;
   const taps = [{ words: "Undo", says: `${UNDO}left this year` }];
-  return { task, said: `Left this year, said ${sayDay(last.day)}.`, taps };
+  return { task: newest.task, said: `Left this year, said ${sayDay(newest.day)}.`, taps };
+}
+
+/** The newest answer to each task that no build knows yet. */
+export function answersSinceBuild({
+  sql,
+}: Pick<GardenContext, "sql">): ReadonlyMap<string, StoredLine> {
+  const answers = new Map<string, StoredLine>();
+  for (const line of diaryLines(sql, buildRecord(sql).line))
+    if (line.task !== null && isAnswer(line.text)) answers.set(line.task, line);
+  return answers;
+}
+
+/** A card with an answer that no build knows yet: what was done shows as done at once. */
+export function withAnswer(
+  card: TaskCard,
+  answer: StoredLine | undefined,
+  { plans }: StoredGarden,
+): TaskCard {
+  if (answer?.text === `${UNDO}done`) return { ...card, done: null };
+  if (answer?.text !== "done") return card;
+  const people = plans.toReversed().flatMap(({ summary }) => summary.people);
+  const name = people.find(({ key }) => key === answer.person)?.name;
+  return { ...card, done: { day: answer.day, by: name ?? answer.person } };
 }
 
 /** Bytes of a tap. */
@@ -36,28 +61,16 @@ const MOST_BYTES = 2000;
 /** An id of a task or what is said of it, as long as they come. */
 const MOST_LETTERS = 300;
 
-/** Writes an answer down and leads back to the page it came from. The same answer twice is one. */
+/** Writes an answer down and leads back to the page it came from; what follows from it is built behind. The same answer twice is one. */
 export async function answerTap(gardenRequest: GardenRequest): Promise<Response> {
   const { context, link, request } = gardenRequest;
   const said = answerIn(await formOf(request, MOST_BYTES));
-  if (said === null || !isJob(gardenRequest, said.task))
+  if (said === null || !hasTask(context.sql, said.task))
     return plain(400, "That was no answer to a job.\n");
-  await addAnswer(context.db, link.garden, {
-    day: todayIn(gardenRequest),
-    ...said,
-    person: link.person,
-    saidAt: context.now(),
-  });
+  const by = { person: link.person, saidAt: context.now() };
+  const line = { day: todayIn(gardenRequest), ...said, ...by };
+  writeAndRebuild(context, () => addAnswer(context.sql, line), Boolean);
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
-}
-
-/** Whether a task is one of the garden's: told last, told before as a phone may still show it, answered before, or told now. */
-function isJob(gardenRequest: GardenRequest, task: string): boolean {
-  const { stored } = gardenRequest;
-  if (Object.hasOwn(stored.standing, task)) return true;
-  if (stored.lines.some((line) => line.task === task)) return true;
-  if (Object.values(stored.before).some(({ tasks }) => tasks.includes(task))) return true;
-  return buildScheduleNow(gardenRequest).scheduled.some((scheduled) => scheduled.task.id === task);
 }
 
 function answerIn(form: URLSearchParams | null): { task: string; text: string } | null {

@@ -25,19 +25,26 @@ function tagsOf(header: string): readonly string[] {
   return header.match(/"[\x21\x23-\x7e\x80-\xff]*"/g) ?? [];
 }
 
+/** What a client says of the copy it has: the tags it named, and the date; null where it said nothing. */
+export type Conditions = { readonly tags: string | null; readonly since: string | null };
+
+/** The conditions that a request's headers set. */
+export function conditionsOf(headers: Headers): Conditions {
+  return { tags: headers.get("if-none-match"), since: headers.get("if-modified-since") };
+}
+
 /**
  * Whether what the client has is what it would get. If-None-Match is compared weakly and goes before
  * If-Modified-Since, even where only the latter fits; a date that can't be read is no condition.
  * `lastModified` in ms since 1970 UTC, whole seconds. Source: RFC 9110, sections 13.1.2, 13.1.3 and 13.2.2.
  */
 export function isNotModified(
-  headers: Headers,
+  { tags, since }: Conditions,
   has: { readonly etag: string; readonly lastModified: number },
 ): boolean {
-  const tags = headers.get("if-none-match");
   if (tags !== null) return tags.trim() === "*" || tagsOf(tags).includes(has.etag);
-  const since = Date.parse(headers.get("if-modified-since") ?? "");
-  return !Number.isNaN(since) && has.lastModified <= since;
+  const instant = Date.parse(since ?? "");
+  return !Number.isNaN(instant) && has.lastModified <= instant;
 }
 
 /** Whether a client holds any copy at all, and the tag of it where it named exactly one. */

@@ -1,11 +1,20 @@
-import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
-import { addAnswer, addWords, type SaidLine, withDiary } from "../../../src/host/store/diary.ts";
-import { gardenIn, loadStoredGarden } from "../../../src/host/store/gardens.ts";
+import {
+  addAnswer,
+  addLine,
+  addWords,
+  diaryLines,
+  newestAnswer,
+  type SaidLine,
+  withDiary,
+} from "../../../src/host/store/diary.ts";
+import { gardenRecord, loadFullPlans, loadGarden } from "../../../src/host/store/gardens.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
-import { firstOf, SAVED_AT } from "./made.ts";
+import type { SqlStore } from "../../../src/host/store/sql.ts";
+import { inStore } from "../in-store.ts";
+import { bare, firstOf, SAVED_AT } from "./made.ts";
 
 const UP: SaidLine & { readonly task: null } = {
   day: dayOrThrow(2027, 5, 24),
@@ -15,61 +24,102 @@ const UP: SaidLine & { readonly task: null } = {
   saidAt: SAVED_AT + 5,
 };
 
-async function stored(garden: string) {
-  const opened = await loadStoredGarden(env.DB, garden);
-  if (opened === null) throw new Error("no such garden");
-  return opened.stored;
-}
+const inDell = <Result>(work: (sql: SqlStore) => Result) => inStore("dell", work);
 
 describe("a line said over a link", () => {
   beforeAll(async () => {
-    const plan = {
-      name: "Dell",
-      year: 2027,
-      people: [{ key: "oda", name: "Oda" }],
-      diary: [],
-    } as unknown as Plan;
-    await savePlan(env.DB, firstOf("dell", { plan }));
+    await inDell((sql) => savePlan(sql, firstOf("dell", { plan: bare("Dell", 2027, ["Oda"]) })));
   });
 
   test("is kept in the order it was said and raises the garden's revision", async () => {
-    const before = await stored("dell");
-    expect(await addWords(env.DB, "dell", UP)).toBe(true);
+    const before = await inDell(gardenRecord);
+    expect(await inDell((sql) => addWords(sql, UP))).toBe(true);
     const undo = { ...UP, text: "undo: carrots up", person: null };
-    expect(await addWords(env.DB, "dell", undo)).toBe(true);
-    const after = await stored("dell");
-    expect(after.lines.map(({ text, day }) => [day, text])).toEqual([
+    expect(await inDell((sql) => addWords(sql, undo))).toBe(true);
+    const lines = await inDell((sql) => diaryLines(sql));
+    expect(lines.map(({ text, day }) => [day, text])).toEqual([
       [UP.day, "carrots up"],
       [UP.day, "undo: carrots up"],
     ]);
-    expect([after.revision - before.revision, after.changedAt]).toEqual([2, UP.saidAt]);
+    const after = await inDell(gardenRecord);
+    expect(after?.revision).toBe((before?.revision ?? 0) + 2);
+    expect(after?.changedAt).toBe(UP.saidAt);
+    expect(await inDell((sql) => diaryLines(sql, lines[0]?.id))).toEqual(lines.slice(1));
   });
 
   test("stands in the diary of the garden's newest plan, by whom it was said", async () => {
-    const { plans } = gardenIn(await stored("dell"));
-    expect(plans[0]?.diary.map(({ text }) => text)).toEqual([
+    const plans = await inDell((sql) => {
+      const stored = loadGarden(sql);
+      return stored && loadFullPlans(sql, stored).plans;
+    });
+    expect(plans?.[0]?.diary.map(({ text }) => text)).toEqual([
       "Oda: carrots up",
       "undo: carrots up",
     ]);
   });
 
-  test("is none for a garden that is not there", async () => {
-    expect(await addWords(env.DB, "nowhere", UP)).toBe(false);
-    expect(await addAnswer(env.DB, "nowhere", { ...UP, task: "2027/beet/thin/1" })).toBe(false);
-  });
-
   test("said again by the same person of the same day is one, and of another day another", async () => {
-    expect(await addWords(env.DB, "dell", UP)).toBe(false);
-    expect(await addWords(env.DB, "dell", { ...UP, day: dayOrThrow(2027, 5, 25) })).toBe(true);
-    expect((await stored("dell")).lines).toHaveLength(3);
+    expect(await inDell((sql) => addWords(sql, UP))).toBe(false);
+    const next = { ...UP, day: dayOrThrow(2027, 5, 25) };
+    expect(await inDell((sql) => addWords(sql, next))).toBe(true);
+    expect(await inDell((sql) => diaryLines(sql))).toHaveLength(3);
   });
 
   test("that answers a task is one however often it is tapped, till another answer comes", async () => {
     const answer = { ...UP, task: "2027/beet/thin/1", text: "done" };
-    expect(await addAnswer(env.DB, "dell", answer)).toBe(true);
-    expect(await addAnswer(env.DB, "dell", { ...answer, person: "imre" })).toBe(false);
-    expect(await addAnswer(env.DB, "dell", { ...answer, text: "undo: done" })).toBe(true);
-    expect(await addAnswer(env.DB, "dell", answer)).toBe(true);
+    const add = (over: Partial<typeof answer> = {}) =>
+      inDell((sql) => addAnswer(sql, { ...answer, ...over }));
+    expect(await add()).toBe(true);
+    expect(await add({ person: "imre" })).toBe(false);
+    expect(await add({ text: "undo: done" })).toBe(true);
+    expect(await add()).toBe(true);
+    const newest = await inDell((sql) => newestAnswer(sql, answer.task));
+    expect(newest).toMatchObject({ text: "done", person: "oda", day: UP.day });
+    expect(await inDell((sql) => newestAnswer(sql, "2027/beet/weed/1"))).toBeNull();
+  });
+
+  test("that it is not yet time is another answer on another day, and one on each", async () => {
+    const notYet = { ...UP, task: "2027/beet/hill/1", text: "not yet" };
+    const added = await inDell((sql) =>
+      [24, 24, 26, 26].map((day) => addAnswer(sql, { ...notYet, day: dayOrThrow(2027, 5, day) })),
+    );
+    expect(added).toEqual([true, false, true, false]);
+  });
+});
+
+describe("the diary", () => {
+  beforeAll(async () => {
+    await inStore("brook", (sql) => {
+      savePlan(sql, firstOf("brook"));
+      addLine(sql, UP);
+    });
+  });
+
+  test("raises the instant of change, never back", async () => {
+    await inStore("brook", (sql) => {
+      addLine(sql, { ...UP, saidAt: SAVED_AT + 5000 });
+      addLine(sql, { ...UP, text: "told late", saidAt: SAVED_AT - 5000 });
+      expect(gardenRecord(sql)?.changedAt).toBe(SAVED_AT + 5000);
+    });
+  });
+
+  test.each([
+    ["changed", "UPDATE diary SET text = 'never'"],
+    ["removed", "DELETE FROM diary"],
+    [
+      "replaced",
+      "INSERT OR REPLACE INTO diary (id, day, text, said_at) SELECT id, day, 'never', 0 FROM diary",
+    ],
+  ])("can't be %s", async (_, query) => {
+    const refused = await inStore("brook", (sql) => {
+      try {
+        sql.rows(query);
+        return null;
+      } catch (error) {
+        return String(error);
+      }
+    });
+    expect(refused).toContain("only ever added to");
   });
 });
 

@@ -1,184 +1,111 @@
-import { env } from "cloudflare:workers";
-import { beforeAll, describe, expect, test } from "vitest";
-import { unpack } from "../../../src/host/store/bytes.ts";
+import { expect, test } from "vitest";
+import { unzip } from "../../../src/host/store/bytes.ts";
 import {
-  type FeedRecord,
-  loadFeeds,
-  noLongerWaiting,
-  pollFeed,
-  staleGardens,
+  dropFeed,
+  dropFeedsOf,
+  feedBody,
+  feedLedger,
+  feedRecord,
+  feedsBehind,
+  markFeed,
   storeFeed,
-  type WrittenFeed,
+  storeFeedBytes,
+  storeLedger,
 } from "../../../src/host/store/feeds.ts";
-import { revoke } from "../../../src/host/store/links.ts";
-import { savePlan } from "../../../src/host/store/plans.ts";
-import { firstOf, SAVED_AT } from "./made.ts";
+import type { SqlStore } from "../../../src/host/store/sql.ts";
+import type { LedgerEntry } from "../../../src/views/calendar/ledger.ts";
+import { inStore } from "../in-store.ts";
+import { writtenFeed } from "./feeds.ts";
+import { SAVED_AT } from "./made.ts";
 
-const UNTIL = SAVED_AT + 86_400_000;
+const KEY = { link: "owner-1", feed: "tasks.ics" };
 
-async function makeGarden(garden: string): Promise<void> {
-  await savePlan(env.DB, firstOf(garden));
-}
+const entry = (text: string | null, sequence = 0): LedgerEntry => {
+  return { fingerprint: `print of ${text}`, sequence, stamp: SAVED_AT, when: "day 1", text };
+};
 
-const keyOf = (garden: string, feed = "tasks.ics") => ({ garden, link: "owner-1", feed });
+const bodyOf = (sql: SqlStore) => {
+  const record = feedRecord(sql, KEY);
+  const body = record && feedBody(sql, record);
+  return body && unzip(body);
+};
 
-function written(text: string, over: Partial<WrittenFeed> = {}): WrittenFeed {
-  const from = { revision: 1, code: "code 1", until: UNTIL };
-  return {
-    text,
-    print: `print of ${text}`,
-    lastModified: SAVED_AT,
-    ledger,
-    ...from,
-    ...over,
-  };
-}
-
-const ledger = { entries: {} };
-
-async function record(garden: string): Promise<FeedRecord> {
-  const loaded = await loadFeeds(env.DB, garden, keyOf(garden));
-  const found = loaded?.feeds[0];
-  if (!found) throw new Error("nothing stored");
-  return found;
-}
-
-describe("a feed's record", () => {
-  beforeAll(() => makeGarden("quarry-lane"));
-
-  test("is not there before it was written, though its garden is", async () => {
-    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
-    expect(polled).toEqual({ revoked: false, revision: 1, stored: null });
-    expect(await pollFeed(env.DB, keyOf("nowhere"))).toBeNull();
-  });
-
-  test("gives a poll what was written, and its size in bytes", async () => {
-    const text = "bäch 🥕";
-    const made = { over: null, written: written(text) };
-    expect(await storeFeed(env.DB, keyOf("quarry-lane"), made)).toBe(true);
-    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
-    expect(polled?.stored).toMatchObject({
-      size: 10,
-      print: `print of ${text}`,
-      until: UNTIL,
-    });
-    expect(unpack(polled?.stored?.packed ?? "")).toBe(text);
-  });
-
-  test("brings no body along for who holds it, and for nobody else", async () => {
-    const print = "print of bäch 🥕";
-    const held = await pollFeed(env.DB, keyOf("quarry-lane"), print);
-    expect(held?.stored).toMatchObject({ packed: null, print, size: 10 });
-    const other = await pollFeed(env.DB, keyOf("quarry-lane"), "another");
-    expect(other?.stored?.packed).toEqual(expect.any(String));
-  });
-
-  test("gives the next writing the ledger that was kept", async () => {
-    const entry = {
-      fingerprint: "p",
-      sequence: 2,
-      stamp: SAVED_AT,
-      when: "day 1",
-      text: "BEGIN:VEVENT",
-    };
-    const kept = { entries: { "2027/beet/thin/1": entry } };
-    const over = await record("quarry-lane");
-    const made = { over, written: written("second", { ledger: kept }) };
-    await storeFeed(env.DB, keyOf("quarry-lane"), made);
-    expect((await record("quarry-lane")).ledger).toEqual(kept);
-  });
-
-  test("cut short keeps its tag and dates, and says that its body or its ledger is no more", async () => {
-    const cut = (column: string) =>
-      env.DB.prepare(`UPDATE feeds SET ${column} = substr(${column}, 1, 20)`).run();
-    expect(await record("quarry-lane")).toMatchObject({ whole: true });
-    await cut("body");
-    await cut("ledger");
-    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
-    expect(polled?.stored).toMatchObject({ packed: null, print: "print of second" });
-    const over = await record("quarry-lane");
-    expect(over).toMatchObject({ whole: false, ledger: null, version: 2 });
-    expect(await storeFeed(env.DB, keyOf("quarry-lane"), { over, written: written("anew") })).toBe(
-      true,
-    );
-    expect(await record("quarry-lane")).toMatchObject({ whole: true, ledger, version: 3 });
-  });
-
-  test("goes to the faster of two that were written over the same one", async () => {
-    const over = await record("quarry-lane");
-    const store = (text: string) =>
-      storeFeed(env.DB, keyOf("quarry-lane"), { over, written: written(text) });
-    const [one, other] = await Promise.all([store("one"), store("other")]);
-    expect([one, other].filter(Boolean)).toHaveLength(1);
-    const polled = await pollFeed(env.DB, keyOf("quarry-lane"));
-    expect(unpack(polled?.stored?.packed ?? "")).toBe(one ? "one" : "other");
-  });
-
-  test("goes to the faster of two that found none", async () => {
-    const store = (text: string) =>
-      storeFeed(env.DB, keyOf("quarry-lane", "warnings.ics"), {
-        over: null,
-        written: written(text),
-      });
-    expect((await Promise.all([store("one"), store("other")])).filter(Boolean)).toHaveLength(1);
+test("a feed is not there before it was written", async () => {
+  await inStore("none", (sql) => {
+    expect([feedRecord(sql, KEY), feedLedger(sql, KEY), bodyOf(sql)]).toEqual([null, null, null]);
   });
 });
 
-describe("what is stale", () => {
-  const now = SAVED_AT;
-  const stale = async (code: string, at: number) =>
-    [...(await staleGardens(env.DB, { code, now: at, most: 3 }))].sort();
-
-  beforeAll(async () => {
-    await env.DB.prepare("DELETE FROM gardens").run();
-    for (const garden of ["brook", "weir"]) {
-      await makeGarden(garden);
-      await storeFeed(env.DB, keyOf(garden), { over: null, written: written("x") });
-      await noLongerWaiting(env.DB, garden);
-    }
-    await makeGarden("without-feeds");
-    await noLongerWaiting(env.DB, "without-feeds");
+test("a feed gives back what was written, and its size in bytes", async () => {
+  await inStore("written", (sql) => {
+    storeFeed(sql, writtenFeed("bäch 🥕"));
+    expect(feedRecord(sql, KEY)).toEqual({
+      ...KEY,
+      ...{ build: 1, code: "code 1", until: SAVED_AT + 1 },
+      ...{ size: 10, print: "print of bäch 🥕", lastModified: SAVED_AT },
+    });
+    expect(bodyOf(sql)).toBe("bäch 🥕");
   });
+});
 
-  test("is nothing while garden, code and horizon hold", async () => {
-    expect(await stale("code 1", now)).toEqual([]);
+test("a body that was cut short is none, and its record stays", async () => {
+  await inStore("cut", (sql) => {
+    storeFeed(sql, writtenFeed("whole"));
+    sql.rows("UPDATE pieces SET bytes = substr(bytes, 1, 20)");
+    expect(bodyOf(sql)).toBeNull();
+    expect(feedRecord(sql, KEY)?.print).toBe("print of whole");
   });
+});
 
-  test("is every garden's feed once its horizon has passed or the code is new", async () => {
-    expect(await stale("code 1", UNTIL)).toEqual(["brook", "weir"]);
-    expect(await stale("code 2", now)).toEqual(["brook", "weir"]);
+test("a ledger keeps what was told of each event, and only what has changed is written", async () => {
+  await inStore("ledger", (sql) => {
+    const first = { entries: { a: entry("A"), b: entry("B"), c: entry(null) } };
+    storeFeed(sql, writtenFeed("one", { ledger: first }));
+    const over = feedLedger(sql, KEY);
+    expect(over).toEqual(first);
+    // What an entry was is marked by hand, so that one written again would show.
+    sql.rows("UPDATE ledger SET print = 'untouched'");
+    const { a = entry("") } = over?.entries ?? {};
+    const ledger = { entries: { a, b: entry("B2", 1), d: entry("D") } };
+    storeLedger(sql, { ...KEY, ledger, over });
+    expect(feedLedger(sql, KEY)?.entries).toEqual({
+      a: { ...entry("A"), fingerprint: "untouched" },
+      b: entry("B2", 1),
+      d: entry("D"),
+    });
   });
+});
 
-  test("is a changed garden's alone, till its feeds are written anew", async () => {
-    await env.DB.prepare("UPDATE gardens SET revision = 9 WHERE id = 'weir'").run();
-    await noLongerWaiting(env.DB, "weir");
-    expect(await stale("code 1", now)).toEqual(["weir"]);
-    const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
-    expect(loaded?.feeds.map(({ feed }) => feed)).toEqual(["tasks.ics"]);
+test("feeds that show an earlier build are found, until they are marked", async () => {
+  await inStore("behind", (sql) => {
+    storeFeed(sql, writtenFeed("x"));
+    storeFeed(sql, writtenFeed("y", { feed: "warnings.ics", build: 2 }));
+    expect(feedsBehind(sql, 2).map(({ feed }) => feed)).toEqual(["tasks.ics"]);
+    markFeed(sql, KEY, { build: 2, code: "code 2", until: 9 });
+    expect(feedsBehind(sql, 2)).toEqual([]);
+    expect(feedRecord(sql, KEY)).toMatchObject({ code: "code 2", until: 9, size: 1 });
   });
+});
 
-  test("is no feed of a revoked link", async () => {
-    await revoke(env.DB, "weir", "owner-1", now);
-    await noLongerWaiting(env.DB, "weir");
-    expect(await stale("code 1", now)).toEqual([]);
-    const again = await storeFeed(env.DB, keyOf("weir"), { over: null, written: written("x") });
-    expect(again).toBe(false);
-    const loaded = await loadFeeds(env.DB, "weir", { code: "code 1", now });
-    expect(loaded?.feeds).toEqual([]);
-    expect((await pollFeed(env.DB, keyOf("weir")))?.revoked).toBe(true);
+test("a feed is forgotten with its body and its ledger, and no other with it", async () => {
+  await inStore("forgotten", (sql) => {
+    const ledger = { entries: { a: entry("A") } };
+    for (const feed of ["tasks.ics", "quiet/tasks.ics"])
+      for (const link of ["owner-1", "owner-12"])
+        storeFeed(sql, writtenFeed("x", { link, feed, ledger }));
+    dropFeed(sql, KEY);
+    expect([feedRecord(sql, KEY), feedLedger(sql, KEY)]).toEqual([null, null]);
+    dropFeedsOf(sql, "owner-1");
+    const left = (table: string) => sql.rows(`SELECT count(*) AS n FROM ${table}`);
+    for (const table of ["feeds", "ledger", "pieces"]) expect(left(table)).toEqual([{ n: 2 }]);
   });
+});
 
-  test("is no more at once than a run can do, and in time each of many", async () => {
-    for (let at = 0; at < 6; at += 1) {
-      await makeGarden(`plot-${at}`);
-      await storeFeed(env.DB, keyOf(`plot-${at}`), { over: null, written: written("x") });
-    }
-    const seen = new Set<string>();
-    for (let run = 0; run < 60; run += 1) {
-      const some = await stale("code 2", now);
-      expect(some).toHaveLength(3);
-      for (const garden of some) seen.add(garden);
-    }
-    expect(seen.size).toBe(7);
+test("bytes that came from elsewhere are stored as they are", async () => {
+  await inStore("elsewhere", (sql) => {
+    const { text: _, ledger: __, over: ___, ...record } = writtenFeed("x");
+    storeFeedBytes(sql, { ...record, size: 3 }, new Uint8Array([1, 2, 3]));
+    expect(sql.rows("SELECT length(bytes) AS n FROM pieces")).toEqual([{ n: 3 }]);
+    expect(feedRecord(sql, KEY)?.size).toBe(3);
   });
 });

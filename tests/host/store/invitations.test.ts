@@ -1,23 +1,22 @@
-import { env } from "cloudflare:workers";
 import { expect, test } from "vitest";
 import { isInvited } from "../../../src/host/store/invitations.ts";
 import { deleteGarden } from "../../../src/host/store/leaving.ts";
 import { revoke } from "../../../src/host/store/links.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
+import { inStore } from "../in-store.ts";
 import { firstOf } from "./made.ts";
 
 const NOW = Date.UTC(2027, 4, 8);
+const LINK = "invitation-1";
 
-test("an invitation holds till its garden is made, and not again when that is deleted", async () => {
-  expect(await isInvited(env.DB, "new", "invitation-1")).toBe(true);
-  await savePlan(env.DB, firstOf("new"));
-  expect(await isInvited(env.DB, "new", "invitation-1")).toBe(false);
-  await deleteGarden(env.DB, "new", NOW);
-  expect(await isInvited(env.DB, "new", "invitation-1")).toBe(false);
-});
-
-test("one that was revoked makes nothing, and the next does", async () => {
-  await revoke(env.DB, "other", "invitation-1", NOW);
-  expect(await isInvited(env.DB, "other", "invitation-1")).toBe(false);
-  expect(await isInvited(env.DB, "other", "invitation-2")).toBe(true);
+test("an invitation makes a garden once, and none after it was revoked or the garden deleted", async () => {
+  await inStore("weir", (sql) => {
+    expect(isInvited(sql, LINK)).toBe(true);
+    revoke(sql, "invitation-2", NOW);
+    expect([isInvited(sql, LINK), isInvited(sql, "invitation-2")]).toEqual([true, false]);
+    savePlan(sql, firstOf("weir"));
+    expect(isInvited(sql, LINK)).toBe(false);
+    deleteGarden(sql, NOW);
+    expect(isInvited(sql, LINK)).toBe(false);
+  });
 });

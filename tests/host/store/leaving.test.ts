@@ -1,56 +1,73 @@
-import { env } from "cloudflare:workers";
-import { beforeAll, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
-import { addWords } from "../../../src/host/store/diary.ts";
+import { storeBuildRecord } from "../../../src/host/store/build.ts";
+import { addLine } from "../../../src/host/store/diary.ts";
+import { storeFormerTasks } from "../../../src/host/store/events.ts";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { loadStoredGarden } from "../../../src/host/store/gardens.ts";
+import { gardenRecord, loadGarden } from "../../../src/host/store/gardens.ts";
 import { deleteGarden, isGone } from "../../../src/host/store/leaving.ts";
 import { revoke } from "../../../src/host/store/links.ts";
+import { storeMoved } from "../../../src/host/store/moved.ts";
 import { savedPlan, savePlan } from "../../../src/host/store/plans.ts";
-import { firstOf } from "./made.ts";
+import type { SqlStore } from "../../../src/host/store/sql.ts";
+import { storeTasks } from "../../../src/host/store/tasks.ts";
+import { countWrite } from "../../../src/host/store/writes.ts";
+import { inStore } from "../in-store.ts";
+import { writtenFeed } from "./feeds.ts";
+import { bare, firstOf, SAVED_AT } from "./made.ts";
 
-const NOW = Date.UTC(2027, 4, 8);
-async function rowsOf(garden: string): Promise<number> {
-  const tables = ["plans", "diary", "feeds", "revoked"];
-  const counts = await Promise.all(
-    tables.map((table) =>
-      env.DB.prepare(`SELECT count(*) AS n FROM ${table} WHERE garden = ?1`)
-        .bind(garden)
-        .first<{ readonly n: number }>(),
-    ),
-  );
-  return counts.reduce((sum, count) => sum + (count?.n ?? 0), 0);
+/** Something in every table that a garden has. */
+function liveIn(sql: SqlStore): void {
+  savePlan(sql, firstOf("weir", { plan: bare("Weir", 2027, ["Oda"]) }));
+  const said = { text: "done", task: "2027/beet/thin/1", person: "oda", saidAt: SAVED_AT };
+  addLine(sql, { day: dayOrThrow(2027, 5, 8), ...said });
+  const ledger = { fingerprint: "p", sequence: 0, stamp: 0, when: "", text: "" };
+  storeFeed(sql, writtenFeed("x", { ledger: { entries: { a: ledger } } }));
+  revoke(sql, "reader-1", SAVED_AT);
+  storeBuildRecord(sql, {
+    ...{ number: 1, revision: 1, code: "c", until: 0, line: 1, baselineOf: null },
+    ...{ failures: 0, retryAt: 0 },
+  });
+  storeTasks(sql, [{ id: "a", event: null, card: null, published: null, baseline: null }]);
+  sql.rows("INSERT INTO events (key, in_set, day, json) VALUES ('a', 'both', 1, '{}')");
+  storeFormerTasks(sql, { a: { tasks: ["b"], at: 1 } });
+  storeMoved(sql, [1], []);
+  countWrite(sql, "oda", SAVED_AT);
 }
 
-beforeAll(async () => {
-  for (const garden of ["weir", "brook"]) {
-    await savePlan(env.DB, firstOf(garden));
-    const line = { day: dayOrThrow(2027, 5, 8), text: "carrots up", task: null, person: null };
-    await addWords(env.DB, garden, { ...line, saidAt: NOW });
-    await revoke(env.DB, garden, "reader-1", NOW);
-    const made = { revision: 1, code: "code 1", until: NOW };
-    const written = { text: "x", print: "p", lastModified: NOW, ledger: {}, ...made };
-    const key = { garden, link: "owner-1", feed: "tasks.ics" };
-    await storeFeed(env.DB, key, { over: null, written: written as never });
-  }
-});
+function tables(sql: SqlStore): readonly string[] {
+  const query =
+    "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT GLOB 'sqlite_*' AND name NOT GLOB '_cf_*'";
+  return sql
+    .rows<{ readonly name: string }>(query)
+    .map(({ name }) => name)
+    .filter((name) => sql.rows(`SELECT 1 FROM ${name} LIMIT 1`).length > 0)
+    .sort();
+}
 
-test("a garden deleted takes its plans, diary, feeds and links with it, and no other's", async () => {
-  expect(await rowsOf("weir")).toBe(4);
-  await deleteGarden(env.DB, "weir", NOW);
-  expect(await loadStoredGarden(env.DB, "weir")).toBeNull();
-  expect(await rowsOf("weir")).toBe(0);
-  expect(await rowsOf("brook")).toBe(4);
-  expect([await isGone(env.DB, "weir"), await isGone(env.DB, "brook")]).toEqual([true, false]);
+test("a garden deleted for good leaves nothing in any table but the mark that it is gone", async () => {
+  await inStore("weir", (sql) => {
+    liveIn(sql);
+    const all = ["build", "diary", "events", "feeds", "former", "garden", "ledger", "moved"];
+    expect(tables(sql)).toEqual(
+      [...all, "people", "pieces", "plans", "revoked", "schema", "tasks", "writes"].sort(),
+    );
+    deleteGarden(sql, SAVED_AT);
+    expect(tables(sql)).toEqual(["gone", "schema"]);
+    expect([isGone(sql), gardenRecord(sql), loadGarden(sql)]).toEqual([true, null, null]);
+  });
 });
 
 test("it is never made again under that id, so that no old link opens anything", async () => {
-  expect(await savePlan(env.DB, firstOf("weir"))).toBeNull();
-  expect(await savedPlan(env.DB, "weir", 2027)).toBeNull();
-  expect(await loadStoredGarden(env.DB, "weir")).toBeNull();
+  await inStore("weir", (sql) => {
+    expect(savePlan(sql, firstOf("weir"))).toBeNull();
+    expect([savedPlan(sql, 2027), loadGarden(sql)]).toEqual([null, null]);
+  });
 });
 
 test("deleting it again is no mistake", async () => {
-  await deleteGarden(env.DB, "weir", NOW + 1);
-  expect(await isGone(env.DB, "weir")).toBe(true);
+  await inStore("weir", (sql) => {
+    deleteGarden(sql, SAVED_AT + 1);
+    expect(sql.rows("SELECT at FROM gone")).toEqual([{ at: SAVED_AT }]);
+  });
 });

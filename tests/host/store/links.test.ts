@@ -1,35 +1,59 @@
-import { env } from "cloudflare:workers";
 import { expect, test } from "vitest";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { loadStoredGarden } from "../../../src/host/store/gardens.ts";
-import { linkUse, revoke } from "../../../src/host/store/links.ts";
+import { gardenRecord } from "../../../src/host/store/gardens.ts";
+import {
+  closeOtherOwners,
+  isRevoked,
+  linkUse,
+  revoke,
+  revokedLinks,
+  showNextOwner,
+} from "../../../src/host/store/links.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
+import type { SqlStore } from "../../../src/host/store/sql.ts";
+import { inStore } from "../in-store.ts";
+import { writtenFeed } from "./feeds.ts";
 import { firstOf } from "./made.ts";
 
 const NOW = Date.UTC(2027, 4, 8);
 
-async function makeGarden(garden: string): Promise<void> {
-  await savePlan(env.DB, firstOf(garden));
-}
+const linksWithFeeds = (sql: SqlStore) => linkUse(sql).used;
 
 test("revoking closes one link and leaves the rest; again is no mistake and keeps the first instant", async () => {
-  await makeGarden("weir");
-  await revoke(env.DB, "weir", "helper-imre-1", NOW);
-  await revoke(env.DB, "weir", "helper-imre-1", NOW + 1);
-  await revoke(env.DB, "weir", "reader-1", NOW + 2);
-  expect((await loadStoredGarden(env.DB, "weir"))?.revoked).toEqual(["helper-imre-1", "reader-1"]);
-  expect((await linkUse(env.DB, "weir")).revoked).toEqual([
-    { link: "reader-1", at: NOW + 2 },
-    { link: "helper-imre-1", at: NOW },
-  ]);
+  await inStore("weir", (sql) => {
+    storeFeed(sql, writtenFeed("x", { link: "helper-imre-1" }));
+    storeFeed(sql, writtenFeed("x", { link: "helper-imre-2" }));
+    revoke(sql, "helper-imre-1", NOW);
+    revoke(sql, "helper-imre-1", NOW + 1);
+    revoke(sql, "reader-1", NOW + 2);
+    expect(revokedLinks(sql)).toEqual(["helper-imre-1", "reader-1"]);
+    expect([isRevoked(sql, "reader-1"), isRevoked(sql, "reader-2")]).toEqual([true, false]);
+    expect(linkUse(sql).revoked).toEqual([
+      { link: "reader-1", at: NOW + 2 },
+      { link: "helper-imre-1", at: NOW },
+    ]);
+    expect(linksWithFeeds(sql)).toEqual(["helper-imre-2"]);
+  });
 });
 
 test("a link is in use once a feed was written for it, whichever", async () => {
-  await makeGarden("brook");
-  const made = { revision: 1, code: "code 1", until: NOW };
-  const written = { text: "x", print: "p", lastModified: NOW, ledger: {}, ...made } as never;
-  for (const feed of ["tasks.ics", "sessions.ics"])
-    await storeFeed(env.DB, { garden: "brook", link: "helper-1", feed }, { over: null, written });
-  expect((await linkUse(env.DB, "brook")).used).toEqual(["helper-1"]);
-  expect((await linkUse(env.DB, "weir")).used).toEqual([]);
+  await inStore("brook", (sql) => {
+    expect(linksWithFeeds(sql)).toEqual([]);
+    for (const feed of ["tasks.ics", "sessions.ics"])
+      storeFeed(sql, writtenFeed("x", { link: "helper-1", feed }));
+    expect(linksWithFeeds(sql)).toEqual(["helper-1"]);
+  });
+});
+
+test("an owner's next link opens beside the one in force, until one closes all others", async () => {
+  await inStore("mill", (sql) => {
+    savePlan(sql, firstOf("mill"));
+    for (const link of ["owner-1", "owner-123456", "helper-1"])
+      storeFeed(sql, writtenFeed("x", { link }));
+    showNextOwner(sql, 123_456);
+    expect(gardenRecord(sql)).toMatchObject({ owner: 1, ownerNext: 123_456 });
+    closeOtherOwners(sql, 123_456);
+    expect(gardenRecord(sql)).toMatchObject({ owner: 123_456, ownerNext: null });
+    expect(linksWithFeeds(sql)).toEqual(["helper-1", "owner-123456"]);
+  });
 });

@@ -1,99 +1,147 @@
-import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { Plan } from "../../../src/garden/model/plan.ts";
-import { loadStoredGarden } from "../../../src/host/store/gardens.ts";
-import { type Saving, savedPlan, savePlan, storeReading } from "../../../src/host/store/plans.ts";
+import { gardenRecord, loadGarden } from "../../../src/host/store/gardens.ts";
+import { linkUse } from "../../../src/host/store/links.ts";
+import {
+  allVersions,
+  insertVersion,
+  loadReadPlan,
+  type PlanToStore,
+  planVersion,
+  planVersions,
+  savedPlan,
+  savePlan,
+  storeReading,
+  summaryOf,
+} from "../../../src/host/store/plans.ts";
+import { inStore } from "../in-store.ts";
+import { bare, firstOf } from "./made.ts";
 
-const SAVED_AT = Date.UTC(2027, 3, 1);
+const BESIDE = { "weather.yaml": "low: []\n" };
 
-function saving(over: Partial<Saving> = {}): Saving {
-  return {
-    garden: "quarry-lane",
-    year: 2027,
-    base: 0,
-    text: "garden: Quarry Lane\n",
-    beside: { "weather.yaml": "low: []\n" },
-    file: "plans/quarry-lane/2027.yaml",
-    plan: { name: "Quarry Lane", year: 2027 } as unknown as Plan,
-    readBy: "code 1",
-    published: null,
-    first: false,
-    savedAt: SAVED_AT,
-    origin: "https://garden.example",
-    ...over,
-  };
+function saving(over: Partial<PlanToStore> = {}): PlanToStore {
+  const text = "garden: Quarry Lane\n";
+  const plan = bare("Quarry Lane", over.year);
+  return firstOf("quarry-lane", { text, beside: BESIDE, plan, ...over });
 }
 
-async function revision(garden = "quarry-lane"): Promise<number> {
-  return (await loadStoredGarden(env.DB, garden))?.stored.revision ?? 0;
-}
+const inLane = <Result>(work: Parameters<typeof inStore<Result>>[1]) =>
+  inStore("quarry-lane", work);
+
+const revision = (garden: string) => inStore(garden, (sql) => gardenRecord(sql)?.revision ?? 0);
 
 describe("saving a plan", () => {
   beforeAll(async () => {
-    expect(await savePlan(env.DB, saving())).toBe(1);
+    expect(await inLane((sql) => savePlan(sql, saving()))).toBe(1);
   });
 
   test("gives back what was saved, texts beside it included", async () => {
-    const saved = await savedPlan(env.DB, "quarry-lane", 2027);
-    expect(saved).toMatchObject({ version: 1, beside: { "weather.yaml": "low: []\n" } });
-    expect(saved?.plan.name).toBe("Quarry Lane");
+    const saved = await inLane((sql) => savedPlan(sql, 2027));
+    expect(saved).toMatchObject({ version: 1, beside: BESIDE, text: "garden: Quarry Lane\n" });
+    expect(saved?.summary.name).toBe("Quarry Lane");
+    expect(await inLane((sql) => loadReadPlan(sql, 2027))).toEqual(bare("Quarry Lane"));
+    expect(await inLane((sql) => savedPlan(sql, 2026))).toBeNull();
   });
 
   test("over the version in force gives the next and keeps the one before", async () => {
-    expect(await savePlan(env.DB, saving({ base: 1, text: "second" }))).toBe(2);
-    const kept = await env.DB.prepare("SELECT text FROM plans ORDER BY version").all();
-    expect(kept.results).toEqual([{ text: "garden: Quarry Lane\n" }, { text: "second" }]);
+    expect(await inLane((sql) => savePlan(sql, saving({ base: 1, text: "second" })))).toBe(2);
+    const texts = await inLane((sql) => allVersions(sql).map(({ text }) => text));
+    expect(texts).toEqual(["garden: Quarry Lane\n", "second"]);
+    expect(await inLane((sql) => planVersion(sql, { year: 2027, version: 1 }))).toEqual({
+      text: "garden: Quarry Lane\n",
+      beside: BESIDE,
+    });
+    expect(await inLane((sql) => planVersion(sql, { year: 2027, version: 9 }))).toBeNull();
+    const versions = await inLane((sql) => planVersions(sql, 2027).map(({ version }) => version));
+    expect(versions).toEqual([2, 1]);
   });
 
   test("over an older version stores nothing and raises nothing", async () => {
-    const before = await revision();
-    expect(await savePlan(env.DB, saving({ base: 1, text: "late" }))).toBeNull();
-    expect((await savedPlan(env.DB, "quarry-lane", 2027))?.text).toBe("second");
-    expect(await revision()).toBe(before);
+    const before = await revision("quarry-lane");
+    const late = saving({ base: 1, text: "late" });
+    expect(await inLane((sql) => savePlan(sql, late))).toBeNull();
+    expect((await inLane((sql) => savedPlan(sql, 2027)))?.text).toBe("second");
+    expect(await revision("quarry-lane")).toBe(before);
   });
 
   test("from one version twice at once lets one of them through", async () => {
-    const both = await Promise.all([
-      savePlan(env.DB, saving({ base: 2, text: "one" })),
-      savePlan(env.DB, saving({ base: 2, text: "other" })),
-    ]);
-    expect(both.filter((version) => version === 3)).toHaveLength(1);
-    expect(both.filter((version) => version === null)).toHaveLength(1);
+    const both = await Promise.all(
+      ["one", "other"].map((text) => inLane((sql) => savePlan(sql, saving({ base: 2, text })))),
+    );
+    expect(both.toSorted()).toEqual([3, null]);
   });
 
   test("of another year stands beside it, in year order", async () => {
-    await savePlan(env.DB, saving({ year: 2026, text: "the year before" }));
-    const opened = await loadStoredGarden(env.DB, "quarry-lane");
-    expect(opened?.stored.plans.map(({ year }) => year)).toEqual([2026, 2027]);
+    await inLane((sql) => savePlan(sql, saving({ year: 2026, text: "the year before" })));
+    const stored = await inLane(loadGarden);
+    expect(stored?.plans.map(({ year }) => year)).toEqual([2026, 2027]);
+  });
+
+  test("as the very first is refused where there is any, and the address is the newest", async () => {
+    const first = saving({ year: 2028, first: true, origin: "https://other.example" });
+    expect(await inLane((sql) => savePlan(sql, first))).toBeNull();
+    expect((await inLane(gardenRecord))?.origin).toBe("https://garden.example");
+    await inLane((sql) => savePlan(sql, { ...first, first: false }));
+    expect((await inLane(gardenRecord))?.origin).toBe("https://other.example");
+  });
+
+  test("remembers everybody whom any version named", async () => {
+    const people = (names: readonly string[], base: number) =>
+      firstOf("crowd", { base, plan: bare("Crowd", 2027, names) });
+    await inStore("crowd", (sql) => savePlan(sql, people(["Oda", "Imre"], 0)));
+    await inStore("crowd", (sql) => savePlan(sql, people(["Cy"], 1)));
+    expect((await inStore("crowd", linkUse)).people).toEqual(["cy", "imre", "oda"]);
   });
 });
 
 describe("a garden's revision", () => {
   test("rises with every plan added, changed or taken away, however it came about", async () => {
-    await savePlan(env.DB, saving({ garden: "brook" }));
-    await savePlan(env.DB, saving({ garden: "brook", base: 1 }));
-    const run = (sql: string) => env.DB.prepare(sql).run();
-    expect(await revision("brook")).toBe(2);
-    await run("UPDATE plans SET text = 'by hand' WHERE garden = 'brook' AND version = 2");
-    expect(await revision("brook")).toBe(3);
-    await run("DELETE FROM plans WHERE garden = 'brook' AND version = 2");
-    expect(await revision("brook")).toBe(4);
+    await inStore("brook", (sql) => {
+      savePlan(sql, firstOf("brook"));
+      savePlan(sql, firstOf("brook", { base: 1 }));
+      const seen = [gardenRecord(sql)?.revision];
+      sql.rows("UPDATE plans SET text = 'by hand' WHERE version = 2");
+      seen.push(gardenRecord(sql)?.revision);
+      sql.rows("DELETE FROM plans WHERE version = 2");
+      expect([...seen, gardenRecord(sql)?.revision]).toEqual([2, 3, 4]);
+    });
   });
 
   test("rises when a newer code's reading is kept, and the text stays", async () => {
-    await savePlan(env.DB, saving({ garden: "weir" }));
-    const plan = { name: "Weir", year: 2027 } as unknown as Plan;
-    await storeReading(env.DB, "weir", { year: 2027, version: 1, plan, readBy: "code 2" });
-    const saved = await savedPlan(env.DB, "weir", 2027);
-    expect(saved).toMatchObject({ readBy: "code 2", text: "garden: Quarry Lane\n" });
-    expect(await revision("weir")).toBe(2);
+    await inStore("weir", (sql) => {
+      savePlan(sql, firstOf("weir", { text: "as it was" }));
+      const anew = { plan: bare("Weir"), readBy: "code 2" };
+      storeReading(sql, { year: 2027, version: 1 }, anew);
+      expect(savedPlan(sql, 2027)).toMatchObject({ readBy: "code 2", text: "as it was" });
+      expect(loadReadPlan(sql, 2027)?.name).toBe("Weir");
+      expect(gardenRecord(sql)?.revision).toBe(2);
+    });
   });
 
-  test("stays where only a feed is stored", async () => {
-    await savePlan(env.DB, saving({ garden: "lea" }));
-    await env.DB.prepare(
-      "INSERT INTO feeds VALUES ('lea', 'owner-1', 'tasks.ics', 1, '', 0, '', 0, '', 1, '', 0)",
-    ).run();
-    expect(await revision("lea")).toBe(1);
+  test("stays where only what is built is stored", async () => {
+    await inStore("lea", (sql) => {
+      savePlan(sql, firstOf("lea"));
+      sql.rows("INSERT INTO feeds VALUES ('owner-1', 'tasks.ics', 1, '', 0, 0, '', 0)");
+      expect(gardenRecord(sql)?.revision).toBe(1);
+    });
+  });
+});
+
+test("a plan is summed up by its names, its clock and its measures", () => {
+  expect(summaryOf(bare("Lea", 2027, ["Oda"]))).toEqual({
+    ...{ name: "Lea", clock: "UTC", measures: "metric", beds: [] },
+    people: [{ key: "oda", name: "Oda" }],
+  });
+});
+
+test("of versions put in one by one the newest is in force, read or not", async () => {
+  await inStore("brought", (sql) => {
+    const { base: _, first: __, origin: ___, garden: ____, ...rest } = firstOf("brought");
+    insertVersion(sql, { ...rest, version: 1 });
+    insertVersion(sql, { ...rest, version: 2, plan: null });
+    expect(sql.rows("SELECT version, summary FROM plans ORDER BY version")).toMatchObject([
+      { version: 1 },
+      { version: 2, summary: "null" },
+    ]);
+    expect(loadReadPlan(sql, 2027)?.name).toBe("brought");
   });
 });

@@ -1,57 +1,80 @@
 import { expect, test } from "vitest";
-import { buildSchedule, horizonAt } from "../../../src/app/build.ts";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
-import { readPlan } from "../../../src/garden/plan/read.ts";
-import type { StoredLine } from "../../../src/host/store/diary.ts";
-import { changesFromAnswer } from "../../../src/host/web/answer-changes.ts";
-import { buildScheduleNow, type GardenView } from "../../../src/host/web/garden-request.ts";
+import { engine } from "../../../src/host/edge/core.ts";
 import { QUARRY } from "../../gardens.ts";
+import { ask, linkTo, publish, type Shell, settled, shellWith } from "./garden.ts";
 
 const CARROTS_OUT = "2027/carrot/sow-outdoors/1";
-const { plan } = readPlan(QUARRY, { garden: "quarry-lane", file: "2027.yaml" });
-const zone = plan?.site.clock ?? "";
+const BEETS_THINNED = "2027/beet/thin/1";
 
-/** The garden as of a day, with answers to its tasks given on days of 2027. */
-function telling(
-  on: readonly [number, number],
-  ...said: readonly (readonly [string, string])[]
-): GardenView {
-  const lines = said.map(
-    ([task, text], at): StoredLine => ({
-      ...{ id: at + 1, day: dayOrThrow(2027, ...on), text, task, person: null },
-      saidAt: startOf(dayOrThrow(2027, ...on), zone),
-    }),
-  );
-  const stored = { id: "quarry-lane", plans: [{ plan }], lines, standing: {}, usual: null };
-  const now = () => startOf(dayOrThrow(2027, ...on), zone) + 3_600_000;
-  return {
-    context: { core: { tell: buildSchedule, horizonAt }, now },
-    stored,
-  } as unknown as GardenView;
+/** The garden as of an hour into a day of 2027. */
+function on(month: number, day: number, hours = 1): Shell {
+  const instant = startOf(dayOrThrow(2027, month, day), "America/Denver") + hours * 3_600_000;
+  return shellWith({ engine, now: () => instant });
 }
 
-const moved = (at: GardenView, task: string) =>
-  changesFromAnswer(at, [task], buildScheduleNow(at).scheduled);
+async function made(garden: string, shell: Shell): Promise<string> {
+  expect((await publish(shell, garden, QUARRY)).status).toBe(201);
+  return linkTo(garden, "helper", "imre");
+}
 
-test("an answer that moves later days tells which, and from when", () => {
-  const late = telling([6, 1], [CARROTS_OUT, "done"]);
-  const after = moved(late, CARROTS_OUT);
-  expect(after?.length).toBeGreaterThan(1);
-  expect(after?.join("\n")).toMatch(/^Thin carrots.*later\)$/m);
-  expect(after?.join("\n")).not.toMatch(/^Sow carrots/m);
+const tap = (shell: Shell, base: string, task: string, say: string) =>
+  ask(shell, `${base}on/${task}`, {
+    method: "POST",
+    body: new URLSearchParams({ task, say }).toString(),
+    headers: { "content-type": "application/x-www-form-urlencoded" },
+  });
+
+const pageOf = async (shell: Shell, base: string, task: string) =>
+  (await ask(shell, `${base}on/${task}`)).text();
+
+/** The lines of what moved on a page; null where it says nothing of it. */
+const movedOn = (html: string) => {
+  const list = /<h2 id="moved">[\s\S]*?<ul>([\s\S]*?)<\/ul>/.exec(html)?.[1];
+  if (list !== undefined)
+    return [...list.matchAll(/<li>(.*?)<\/li>/g)].map((found) => found[1] ?? "");
+  return html.includes("Nothing else moves.") ? [] : null;
+};
+
+test("an answer that moves later days tells which, and from when", async () => {
+  const late = on(6, 1);
+  const base = await made("late", late);
+  expect((await tap(late, base, CARROTS_OUT, "done")).status).toBe(303);
+  const moved = movedOn(await pageOf(late, base, CARROTS_OUT)) ?? [];
+  expect(moved.length).toBeGreaterThan(1);
+  expect(moved.length).toBeLessThanOrEqual(9);
+  expect(moved.join("\n")).toMatch(/^Thin carrots.*later\)$/m);
+  expect(moved.join("\n")).not.toMatch(/^Sow carrots/m);
+
+  const nextEvening = on(6, 2, 12);
+  expect(movedOn(await pageOf(nextEvening, base, CARROTS_OUT))).toEqual(moved);
+  expect(movedOn(await pageOf(on(6, 2, 14), base, CARROTS_OUT))).toBeNull();
 });
 
-test("one that moves nothing says so, and where nobody answered nothing is said", () => {
-  const weeded = telling([6, 5], ["2027/beet/thin/1", "done"]);
-  expect(moved(weeded, "2027/beet/thin/1")).toEqual([]);
-  expect(moved(weeded, "2027/carrot/thin/1")).toBeNull();
+test("one that moves nothing says so, and where nobody answered nothing is said", async () => {
+  const shell = on(6, 5);
+  const base = await made("still", shell);
+  await tap(shell, base, BEETS_THINNED, "done");
+  expect(movedOn(await pageOf(shell, base, BEETS_THINNED))).toEqual([]);
+  expect(movedOn(await pageOf(shell, base, "2027/carrot/thin/1"))).toBeNull();
 });
 
-test("it is told till the next day's evening, and the newest answer counts", () => {
-  const at = telling([6, 1], [CARROTS_OUT, "done"]);
-  const later = { ...at, context: { ...at.context, now: () => at.context.now() + 40 * 3_600_000 } };
-  expect(moved(later, CARROTS_OUT)).toBeNull();
-  const undone = telling([6, 1], [CARROTS_OUT, "done"], [CARROTS_OUT, "undo: done"]);
-  expect(moved(undone, CARROTS_OUT)?.join("\n")).toMatch(/sooner\)/);
+test("the newest answer counts", async () => {
+  const shell = on(6, 1);
+  const base = await made("undone", shell);
+  await tap(shell, base, CARROTS_OUT, "done");
+  await tap(shell, base, CARROTS_OUT, "undo: done");
+  expect(movedOn(await pageOf(shell, base, CARROTS_OUT))?.join("\n")).toMatch(/sooner\)/);
+});
+
+test("until the build that knows the answer is done, its page says that it is still to come", async () => {
+  const shell = on(6, 1);
+  const base = await made("soon", shell);
+  const broken = { ...shell, engine: { ...engine, build: () => expect.fail("not now") } };
+  await tap(broken, base, CARROTS_OUT, "done");
+  await settled("soon");
+  const html = await pageOf(broken, base, CARROTS_OUT);
+  expect(html).toContain("Done 1 June, Imre.");
+  expect(html).toContain("in a moment");
 });

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ask, DOWN, linkTo, publish, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { ask, DOWN, linkTo, publish, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 let owner: string;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   owner = await linkTo("quarry-lane", "owner");
   await publish(shell, "quarry-lane");
 });
@@ -18,8 +18,8 @@ describe("the open pages", () => {
     expect(html).not.toContain("Quarry Lane");
   });
 
-  test("the health check needs no store", async () => {
-    const answer = await ask({ ...shell, db: DOWN }, "/healthz");
+  test("the health check needs no garden", async () => {
+    const answer = await ask({ ...shell, gardenOf: DOWN }, "/healthz");
     expect(answer.status).toBe(200);
     expect(await answer.text()).toBe("ok\n");
   });
@@ -128,9 +128,9 @@ describe("revoking", () => {
   });
 });
 
-test("a page with the store down is a short 503, and the log has no link", async () => {
+test("a page with its object down is a short 503, and the log has no link", async () => {
   const said = vi.spyOn(console, "error").mockReturnValue();
-  const answer = await ask({ ...shell, db: DOWN }, owner);
+  const answer = await ask({ ...shell, gardenOf: DOWN }, owner);
   expect(answer.status).toBe(503);
   expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
   expect(String(said.mock.calls[0])).not.toContain(owner.split("/")[3]);

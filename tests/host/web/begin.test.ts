@@ -1,21 +1,13 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/build.ts";
-import { readPlanWithDoubts } from "../../../src/app/read-plan.ts";
+import { engine } from "../../../src/host/edge/core.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ask, core, linkTo, ORIGIN, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { ask, inStore, linkTo, ORIGIN, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 
 beforeAll(async () => {
-  const real = {
-    ...core,
-    readPlan: readPlanWithDoubts,
-    horizonAt,
-    usualOf: buildBaseline,
-    tell: buildSchedule,
-  };
-  shell = await shellWith({ core: real });
+  shell = shellWith({ engine });
 });
 
 const TYPED = {
@@ -85,7 +77,7 @@ describe("an invitation", () => {
       stops: true,
       says: expect.stringContaining("year"),
     });
-    expect(await savedPlan(shell.db, "k7dq2mxw", 2027)).toBeNull();
+    expect(await inStore("k7dq2mxw", (sql) => savedPlan(sql, 2027))).toBeNull();
 
     const made = await send(link, [
       ["base", "0"],
@@ -133,7 +125,9 @@ describe("an invitation", () => {
         )
       ).status,
     ).toBe(404);
-    expect((await savedPlan(shell.db, "k7dq2mxw", 2027))?.plan.name).toBe("Brook <End>");
+    expect((await inStore("k7dq2mxw", (sql) => savedPlan(sql, 2027)))?.summary.name).toBe(
+      "Brook <End>",
+    );
   });
 
   test("keeps what was typed where something is wrong with it, and says what", async () => {
@@ -174,7 +168,7 @@ describe("an invitation", () => {
       ),
     );
     expect(both.map(({ status }) => status).sort()).toEqual([200, 404]);
-    const saved = await Promise.all([2027, 2028].map((year) => savedPlan(shell.db, "both", year)));
+    const saved = await inStore("both", (sql) => [2027, 2028].map((year) => savedPlan(sql, year)));
     expect(saved.filter((one) => one !== null)).toHaveLength(1);
   });
 

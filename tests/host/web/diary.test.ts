@@ -1,9 +1,7 @@
-import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import { buildBaseline, buildSchedule, horizonAt } from "../../../src/app/build.ts";
-import { readPlanWithDoubts } from "../../../src/app/read-plan.ts";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ask, core, linkTo, publish, shellWith } from "./garden.ts";
+import { engine } from "../../../src/host/edge/core.ts";
+
+import { ask, inStore, linkTo, publish, type Shell, shellWith } from "./garden.ts";
 
 const PLAN = `garden: Said
 year: 2027
@@ -12,18 +10,11 @@ people: { Imre: {} }
 crops: [carrot]
 `;
 
-let shell: AppContext;
+let shell: Shell;
 let page: string;
 
 beforeAll(async () => {
-  const real = {
-    ...core,
-    readPlan: readPlanWithDoubts,
-    horizonAt,
-    usualOf: buildBaseline,
-    tell: buildSchedule,
-  };
-  shell = await shellWith({ core: real });
+  shell = shellWith({ engine });
   await publish(shell, "said", PLAN);
   page = `${await linkTo("said", "helper", "imre")}diary`;
 });
@@ -35,8 +26,8 @@ const say = (words: string, day: string): RequestInit => ({
 });
 
 async function rows() {
-  const found = await env.DB.prepare("SELECT day, text, task, person FROM diary ORDER BY id").all();
-  return found.results;
+  const query = "SELECT day, text, task, person FROM diary ORDER BY id";
+  return inStore("said", (sql) => sql.rows(query));
 }
 
 describe("a line said on the diary's page", () => {

@@ -1,17 +1,22 @@
-import { createExecutionContext, waitOnExecutionContext } from "cloudflare:test";
+import { createExecutionContext } from "cloudflare:test";
 import { env } from "cloudflare:workers";
-import { type Day, dayFromIso, dayOrThrow, isoOf, plus } from "../../../src/base/days/day.ts";
+import { type Day, dayFromIso, isoOf, plus } from "../../../src/base/days/day.ts";
 import type { Problem } from "../../../src/base/problems/problem.ts";
-import type { PublishedState } from "../../../src/engine/schedule/scheduled-task.ts";
-import type { Year } from "../../../src/engine/year.ts";
+import type { PublishedTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import type { DiaryLine, Plan } from "../../../src/garden/model/plan.ts";
+import type { Engine, PlanAt } from "../../../src/host/edge/engine.ts";
+import { settingsOf } from "../../../src/host/edge/settings.ts";
 import { keyFrom, pathOf } from "../../../src/host/links/mac.ts";
 import type { Link, Role } from "../../../src/host/links/segment.ts";
 import { app } from "../../../src/host/web/app.ts";
-import type { AppContext, Core, PlanAt } from "../../../src/host/web/app-context.ts";
+import type { AppContext, GardenStub } from "../../../src/host/web/app-context.ts";
 import { chooseEvents } from "../../../src/views/calendar/choose-events.ts";
 import { writeCalendar } from "../../../src/views/calendar/write.ts";
 import type { Event } from "../../../src/views/events/event.ts";
+import { settled } from "../in-store.ts";
+import { ports } from "../ports.ts";
+
+export { inStore, settled } from "../in-store.ts";
 
 /**
  * A garden small enough to see through: a plan of plain lines, each job told on its own day in both sets. The
@@ -45,7 +50,7 @@ function named(text: string, word: string): readonly string[] {
     .map((line) => line.slice(word.length + 1));
 }
 
-function readPlan(text: string, at: PlanAt): ReturnType<Core["readPlan"]> {
+function readPlan(text: string, at: PlanAt): ReturnType<Engine["readPlan"]> {
   const problems = text.split("\n").flatMap((line, index): readonly Problem[] => {
     const weight = line.startsWith("wrong") ? "problem" : "doubt";
     if (!line.startsWith("wrong") && !line.startsWith("doubt")) return [];
@@ -119,45 +124,48 @@ function alwaysOn(day: Day): readonly Event[] {
   return [open, season];
 }
 
-/** The fake core; its "still open" stands on the day after the horizon's own, so that a horizon passed shows. */
-export const core: Core = {
-  readPlan,
-  choose: chooseEvents,
-  writeCalendar,
-  usualOf: () => ({}),
-  horizonAt: (_, instant) => {
-    const today = Math.floor(instant / MS_PER_DAY) as Day;
-    const openDays = { "": plus(today, 1) };
-    return { firstDay: dayOrThrow(2027, 1, 1), openDays, until: (today + 1) * MS_PER_DAY };
-  },
-  tell: (garden, horizon, standing) => {
-    const lines = garden.plans.flatMap((plan) => plan.diary);
-    const open = horizon.openDays[""] ?? horizon.firstDay;
-    const told = lines.map(({ day, text }) => {
-      return [text, standing[text] ?? ({ day } as unknown as PublishedState[string])] as const;
-    });
-    const events = [...lines.flatMap(eventsOf), ...alwaysOn(open)];
-    // Every task told is remembered, as the real core does, beside the lines it was made from.
-    const ids = events.flatMap(({ tasks }) => tasks.map((id) => [id, {}] as const));
-    const kept = Object.fromEntries([...ids, ...told]) as PublishedState;
-    const year = { ...garden, horizon, scheduled: [] } as unknown as Year;
-    return { year, scheduled: [], events, publishedState: kept };
-  },
+const unused = () => {
+  throw new Error("no page of these tests asks for it");
 };
 
-/** A shell around the test's own store and clock. */
-export async function shellWith(over: Partial<AppContext> = {}): Promise<AppContext> {
-  const limits = { writes: null, unauthorized: null };
-  const rest = {
-    code: "code 1",
-    epoch: "0",
-    origin: null,
-    databases: new Map(),
-    limits,
-    gardensARun: 3,
-    memory: null,
-  };
-  return { db: env.DB, key: await keyFrom(SECRET), core, now: () => MORNING, ...rest, ...over };
+/** The fake engine; its "still open" stands on the day after today, so that the turn of the day shows. */
+export const engine: Engine = {
+  readPlan,
+  build: ({ plans, instant }) => {
+    const today = Math.floor(instant / MS_PER_DAY) as Day;
+    const lines = plans.flatMap((plan) => plan.diary).filter(({ at }) => at.file !== "diary");
+    const events = [...lines.flatMap(eventsOf), ...alwaysOn(plus(today, 1))];
+    const ids = new Set(events.flatMap(({ tasks }) => tasks));
+    const published = { day: today } as unknown as PublishedTask;
+    const tasks = [...ids].map((id) => ({ id, card: null, published }));
+    return { events, tasks, baseline: {}, diary: [], until: (today + 1) * MS_PER_DAY };
+  },
+  choose: chooseEvents,
+  writeCalendar,
+  ...{ frost: unused, room: unused, draw: unused, month: unused, review: unused },
+  firstPlan: unused,
+  crops: [],
+};
+
+/** What a test's requests work with: the clock, the engine, the deployment's settings, and the gardens' objects. */
+export type Shell = {
+  readonly now: () => number;
+  readonly engine: Engine;
+  readonly code: string;
+  readonly epoch: string;
+  readonly origin: string | null;
+  readonly unauthorized: RateLimiter | null;
+  readonly gardenOf: (garden: string) => GardenStub;
+};
+
+const NOON: Shell = {
+  ...{ now: () => MORNING, engine, code: "code 1", epoch: "0", origin: null, unauthorized: null },
+  gardenOf: (garden) => env.GARDENS.getByName(garden),
+};
+
+/** A shell at seven in the morning with the fake engine; what is given stands instead. */
+export function shellWith(over: Partial<Shell> = {}): Shell {
+  return { ...NOON, ...over };
 }
 
 /** The path of a link of a garden. */
@@ -166,23 +174,36 @@ export async function linkTo(garden: string, role: Role, person: string | null =
   return pathOf(link, await keyFrom(SECRET));
 }
 
+/** Makes every object work as a shell says, till another does. */
+export function use({ now, engine, code, epoch, origin }: Shell): void {
+  Object.assign(ports, { now, engine: async () => engine });
+  ports.settings = () => ({ code, epoch, origin });
+}
+
+/** Objects work as they are deployed again. */
+export function useReal(): void {
+  ports.settings = settingsOf;
+}
+
 /** Asks for a path, waits for the work behind the answer, and gives the answer. */
-export async function ask(
-  shell: AppContext,
-  path: string,
-  init: RequestInit = {},
-): Promise<Response> {
-  const context = createExecutionContext();
+export async function ask(shell: Shell, path: string, init: RequestInit = {}): Promise<Response> {
+  use(shell);
   const url = path.startsWith("/") ? `${ORIGIN}${path}` : path;
-  const databases = shell.databases.size > 0 ? shell.databases : new Map([[1, shell.db]]);
+  const asked = new Set<string>();
+  const gardenOf = (garden: string) => {
+    asked.add(garden);
+    return shell.gardenOf(garden);
+  };
+  const { unauthorized, origin } = shell;
+  const context: AppContext = { gardenOf, unauthorized, origin, key: await keyFrom(SECRET) };
   const request = new Request(url, { redirect: "manual", ...init });
-  const answer = await app.fetch(request, { ...shell, databases }, context);
-  await waitOnExecutionContext(context);
+  const answer = await app.fetch(request, context, createExecutionContext());
+  for (const garden of asked) if (shell.gardenOf === NOON.gardenOf) await settled(garden);
   return answer;
 }
 
 /** Publishes a plan with the deployment's key over version `base`. */
-export async function publish(shell: AppContext, garden: string, text = PLAN, base = 0) {
+export async function publish(shell: Shell, garden: string, text = PLAN, base = 0) {
   const path = `${await linkTo(garden, "admin")}plans/2027`;
   return ask(shell, path, put({ text, file: `plans/${garden}/2027.yaml` }, base));
 }
@@ -195,27 +216,8 @@ export function put(body: unknown, base: number | null): RequestInit {
   return { method: "PUT", body: text, headers: from };
 }
 
-/** The store, with its queries counted; a batch counts each of its statements. */
-export function counted(db: D1Database): { readonly db: D1Database; readonly count: () => number } {
-  let count = 0;
-  const wrap = (statement: D1PreparedStatement): D1PreparedStatement => ({
-    bind: (...values) => wrap(statement.bind(...values)),
-    first: () => counting(() => statement.first()),
-    run: () => counting(() => statement.run()),
-    all: () => counting(() => statement.all()),
-  });
-  const counting = <Result>(run: () => Promise<Result>): Promise<Result> => {
-    count += 1;
-    return run();
-  };
-  const batch: D1Database["batch"] = () => Promise.reject(new Error("not in a poll"));
-  return { db: { prepare: (query) => wrap(db.prepare(query)), batch }, count: () => count };
-}
-
-/** A store that is down. */
-export const DOWN: D1Database = {
-  prepare: () => {
-    throw new Error("the store is down");
-  },
-  batch: () => Promise.reject(new Error("the store is down")),
-};
+/** Gardens whose objects are down. */
+export const DOWN = (): GardenStub => ({
+  poll: () => Promise.reject(new Error("the object is down")),
+  visit: () => Promise.reject(new Error("the object is down")),
+});

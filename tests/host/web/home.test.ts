@@ -1,18 +1,36 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ask, core, linkTo, MORNING, PLAN, publish, shellWith } from "./garden.ts";
+import { type Day, plus } from "../../../src/base/days/day.ts";
+import type { TaskCard } from "../../../src/host/store/tasks.ts";
 
-let shell: AppContext;
+import { ask, engine, linkTo, MORNING, PLAN, publish, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   await publish(shell, "quarry-lane");
 });
 
-async function pageOf(path: string, over: Partial<AppContext> = {}): Promise<string> {
+async function pageOf(path: string, over: Partial<Shell> = {}): Promise<string> {
   const answer = await ask({ ...shell, ...over }, path);
   expect(answer.headers.get("content-type")).toBe("text/html; charset=utf-8");
   return answer.text();
+}
+
+const THIN: TaskCard = {
+  ...{ id: "2027/thin-beets/do/1", title: "Thin beets", fullTitle: "Thin beets", bedRank: 0 },
+  ...{ day: 20950 as Day, earliest: 20950 as Day, latest: 20960 as Day, why: [], done: null },
+  answers: [{ words: "Thinned today", says: "done" }],
+};
+
+/** Publishes a plan with an engine that gives its first task that card. */
+function published(garden: string, card: TaskCard, text = PLAN, base = 0) {
+  const build: typeof engine.build = (input) => {
+    const built = engine.build(input);
+    const tasks = built.tasks.map((task) => (task.id === card.id ? { ...task, card } : task));
+    return { ...built, tasks };
+  };
+  return publish({ ...shell, engine: { ...engine, build } }, garden, text, base);
 }
 
 describe("a garden's own page", () => {
@@ -80,25 +98,16 @@ describe("an event's page", () => {
   });
 
   test("tells the days that do no harm for each task in it", async () => {
-    const tell: typeof core.tell = (garden, horizon, standing) => {
-      const told = core.tell(garden, horizon, standing);
-      const day = MORNING / 86_400_000;
-      const window = { earliest: Math.floor(day), latest: Math.floor(day) + 9 };
-      const title = { verb: "Thin", object: "beets" };
-      const placed = [{ task: { id: "2027/thin-beets/do/1", title, because: [] }, window }];
-      return { ...told, scheduled: placed as unknown as typeof told.scheduled };
-    };
-    const owner = await linkTo("quarry-lane", "owner");
-    const path = `${owner}on/2027/thin-beets/do/1`;
-    expect(await pageOf(path, { core: { ...core, tell } })).toContain(
-      "Any day from 7 May to 16 May does no harm.",
-    );
+    const today = Math.floor(MORNING / 86_400_000) as Day;
+    await published("ford", { ...THIN, earliest: today, latest: plus(today, 9) });
+    const path = `${await linkTo("ford", "owner")}on/2027/thin-beets/do/1`;
+    expect(await pageOf(path)).toContain("Any day from 7 May to 16 May does no harm.");
   });
 
   test("of a task that is now told within another event is that event's", async () => {
-    const tell: typeof core.tell = (garden, horizon, standing) => {
-      const told = core.tell(garden, horizon, standing);
-      const events = told.events
+    const build: typeof engine.build = (input) => {
+      const built = engine.build(input);
+      const events = built.events
         .filter(({ key }) => !key.startsWith("2027/hill"))
         .map((event) =>
           event.key === "2027/thin-beets/do/1"
@@ -106,10 +115,11 @@ describe("an event's page", () => {
             : event,
         )
         .filter(({ set }) => set === "tasks");
-      return { ...told, events };
+      return { ...built, events };
     };
-    const path = `${await linkTo("quarry-lane", "owner")}on/2027/hill-potatoes/do/1`;
-    expect(await pageOf(path, { core: { ...core, tell } })).toContain("<h1>Thin beets</h1>");
+    await publish({ ...shell, engine: { ...engine, build } }, "lea");
+    const path = `${await linkTo("lea", "owner")}on/2027/hill-potatoes/do/1`;
+    expect(await pageOf(path)).toContain("<h1>Thin beets</h1>");
   });
 
   test("of an event that is no more says so and tells what comes next", async () => {
@@ -126,16 +136,8 @@ describe("an event's page", () => {
     const imre = await linkTo("dell", "helper", "imre");
     await ask(shell, `${imre}sessions.ics`);
     const later = PLAN.replace("2027-05-08 Thin beets", "2027-05-15 Thin beets");
-    await publish(shell, "dell", later, 1);
-    const tell: typeof core.tell = (garden, horizon, standing) => {
-      const told = core.tell(garden, horizon, standing);
-      const title = { verb: "Thin", object: "beets" };
-      const task = { id: "2027/thin-beets/do/1", title, because: [], rhythm: "session" };
-      const window = { earliest: 20950, latest: 20960 };
-      const placed = [{ task, window, day: 20953, done: null }];
-      return { ...told, scheduled: placed as unknown as typeof told.scheduled };
-    };
-    const html = await pageOf(`${imre}on/imre/2027-05-08`, { core: { ...core, tell } });
+    await published("dell", { ...THIN, day: 20953 as Day }, later, 1);
+    const html = await pageOf(`${imre}on/imre/2027-05-08`);
     expect(html).toContain("<h1>Thin beets</h1>");
     expect(html).toContain("Now on Saturday 15 May.");
     expect(html).toContain('value="done"');

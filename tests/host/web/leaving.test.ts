@@ -1,14 +1,14 @@
 import { strFromU8, strToU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { faultsOf } from "../../strict.ts";
-import { ask, linkTo, PLAN, publish, put, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { faultsOf } from "../../strict.ts";
+import { ask, linkTo, PLAN, publish, put, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 let owner: string;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   await publish(shell, "quarry-lane");
   await publish(shell, "quarry-lane", `${PLAN}doubt\n`, 1);
   owner = await linkTo("quarry-lane", "owner");

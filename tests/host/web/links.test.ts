@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ask, linkTo, ORIGIN, PLAN, publish, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { ask, linkTo, ORIGIN, PLAN, publish, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 let owner: string;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   await publish(shell, "quarry-lane");
   owner = await linkTo("quarry-lane", "owner");
 });

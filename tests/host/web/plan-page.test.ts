@@ -1,14 +1,14 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { planVersions, savedPlan } from "../../../src/host/store/plans.ts";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { problemsForScript } from "../../../src/host/web/plan-page.ts";
-import { ask, linkTo, PLAN, publish, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { problemsForScript } from "../../../src/host/web/plan-page.ts";
+import { ask, inStore, linkTo, PLAN, publish, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 let owner: string;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   await publish(shell, "quarry-lane");
   owner = await linkTo("quarry-lane", "owner");
 });
@@ -20,7 +20,7 @@ const save = (base: number, text: string, garden = owner, year = 2027) =>
     headers: { "content-type": "application/x-www-form-urlencoded" },
   });
 
-const inForce = () => savedPlan(shell.db, "quarry-lane", 2027);
+const inForce = () => inStore("quarry-lane", (sql) => savedPlan(sql, 2027));
 
 describe("a plan changed on its page", () => {
   test("is saved over the version it started from, whatever its line ends, and that is said", async () => {
@@ -71,7 +71,7 @@ describe("a plan changed on its page", () => {
     expect(html).toContain("Thin beets");
     await save(4, PLAN);
     expect(await inForce()).toMatchObject({ version: 5, text: PLAN });
-    expect(await planVersions(shell.db, "quarry-lane", 2027)).toHaveLength(5);
+    expect(await inStore("quarry-lane", (sql) => planVersions(sql, 2027))).toHaveLength(5);
     expect((await ask(shell, `${owner}plan/2027/9`)).status).toBe(404);
   });
 
@@ -89,11 +89,11 @@ describe("the next year's plan", () => {
     const html = await (await ask(shell, `${brook}plan/2028`)).text();
     expect(html).toContain('name="base" value="0"');
     expect(html).toContain("name Quarry Lane");
-    expect(await savedPlan(shell.db, "brook", 2028)).toBeNull();
+    expect(await inStore("brook", (sql) => savedPlan(sql, 2028))).toBeNull();
     expect((await ask(shell, `${brook}plan/2029`)).status).toBe(404);
     const text = PLAN.replace("year 2027", "year 2028");
     expect((await save(0, text, brook, 2028)).status).toBe(303);
-    expect(await savedPlan(shell.db, "brook", 2028)).toMatchObject({
+    expect(await inStore("brook", (sql) => savedPlan(sql, 2028))).toMatchObject({
       version: 1,
       file: "plans/brook/2028.yaml",
     });

@@ -1,16 +1,16 @@
-import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
+import { gardenRecord } from "../../../src/host/store/gardens.ts";
 import { closeOtherOwners, showNextOwner } from "../../../src/host/store/links.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ask, linkTo, PLAN, publish, put, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { ask, inStore, linkTo, PLAN, publish, put, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 let owner: string;
 let admin: string;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   owner = `${await linkTo("quarry-lane", "owner")}plans/2027`;
   admin = `${await linkTo("quarry-lane", "admin")}plans/2027`;
 });
@@ -22,7 +22,7 @@ const sent = (text: string, more: Record<string, unknown> = {}) => ({
 });
 
 async function inForce() {
-  return savedPlan(env.DB, "quarry-lane", 2027);
+  return inStore("quarry-lane", (sql) => savedPlan(sql, 2027));
 }
 
 describe("publishing a garden's first plan", () => {
@@ -50,10 +50,8 @@ describe("publishing a garden's first plan", () => {
 test("a save that is refused makes no garden, so that its invitation still makes one", async () => {
   const path = `${await linkTo("unmade", "admin")}plans/2027`;
   expect((await ask(shell, path, put(sent(PLAN), 3))).status).toBe(412);
-  const left = await env.DB.prepare(
-    "SELECT count(*) AS n FROM gardens WHERE id = 'unmade'",
-  ).first();
-  expect(left).toEqual({ n: 0 });
+  expect(await inStore("unmade", gardenRecord)).toBeNull();
+  expect((await ask(shell, await linkTo("unmade", "invitation"))).status).toBe(200);
 });
 
 describe("publishing over the owner's link", () => {
@@ -135,9 +133,9 @@ describe("publishing over the owner's link", () => {
   test("ends when another owner's link has closed this one", async () => {
     const second = await linkTo("quarry-lane", "owner", null, 2);
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);
-    await showNextOwner(env.DB, "quarry-lane", 2);
+    await inStore("quarry-lane", (sql) => showNextOwner(sql, 2));
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(200);
-    await closeOtherOwners(env.DB, "quarry-lane", 1);
+    await inStore("quarry-lane", (sql) => closeOtherOwners(sql, 1));
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);
     expect((await ask(shell, `${second}plans/2027`, put(sent(PLAN), 2))).status).toBe(404);
   });

@@ -1,13 +1,22 @@
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import type { Role } from "../../../src/host/links/segment.ts";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ROUTES, routeAt } from "../../../src/host/web/routes.ts";
-import { ask, DOWN, linkTo, ORIGIN, publish, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { ROUTES, routeAt } from "../../../src/host/web/routes.ts";
+import {
+  ask,
+  DOWN,
+  inStore,
+  linkTo,
+  MORNING,
+  ORIGIN,
+  publish,
+  type Shell,
+  shellWith,
+} from "./garden.ts";
+
+let shell: Shell;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   await publish(shell, "quarry-lane");
 });
 
@@ -104,22 +113,25 @@ describe("limits", () => {
   const none = { limit: async () => ({ success: false }) };
 
   test("never hold back a good link that reads", async () => {
-    const limits = { writes: none, unauthorized: none };
     const imre = await linkTo("quarry-lane", "helper", "imre");
     for (const rest of ["", "sessions.ics", "calendar", "on/imre/2027-05-08", "nowhere", "on/x/y"])
-      expect((await ask({ ...shell, limits }, `${imre}${rest}`)).status, rest).not.toBe(429);
+      expect((await ask({ ...shell, unauthorized: none }, `${imre}${rest}`)).status, rest).not.toBe(
+        429,
+      );
   });
 
-  test("hold back strangers and writes", async () => {
-    const limits = { writes: none, unauthorized: none };
+  test("hold back strangers, and whoever writes too often for a minute", async () => {
     const forged = `/quarry-lane/owner-1/${"A".repeat(43)}/`;
-    expect((await ask({ ...shell, limits }, forged)).status).toBe(429);
-    const imre = await linkTo("quarry-lane", "helper", "imre");
-    const write = await ask({ ...shell, limits }, `${imre}diary`, {
-      method: "POST",
-      body: "say=x",
-    });
-    expect(write.status).toBe(429);
+    expect((await ask({ ...shell, unauthorized: none }, forged)).status).toBe(429);
+    const write = async (person: string, now = MORNING) => {
+      const path = `${await linkTo("quarry-lane", "helper", person)}diary`;
+      const init = { method: "POST", body: "say=x" };
+      return (await ask({ ...shell, now: () => now }, path, init)).status;
+    };
+    expect(await write("imre")).toBe(400);
+    await inStore("quarry-lane", (sql) => sql.rows("UPDATE writes SET count = 300"));
+    expect([await write("imre"), await write("oda")]).toEqual([429, 400]);
+    expect(await write("imre", MORNING + 60_000)).toBe(400);
   });
 });
 
@@ -152,26 +164,12 @@ test("nothing that writes is taken from another site, whichever place it is sent
   expect(ORIGIN).not.toContain("evil");
 });
 
-test("a garden lies in the database its id names, and where that is not bound there is none", async () => {
-  const only2 = { ...shell, databases: new Map([[2, shell.db]]) };
-  const link = await linkTo("lea--2", "admin" as Role);
-  const put = {
-    method: "PUT",
-    headers: { "if-none-match": "*" },
-    body: JSON.stringify({ text: "name Lea\nyear 2027\n", file: "x" }),
-  };
-  expect((await ask(only2, `${link}plans/2027`, put)).status).toBe(201);
-  expect((await ask(only2, await linkTo("lea--2", "owner"))).status).toBe(200);
-  expect((await ask(shell, await linkTo("lea--2", "owner"))).status).toBe(404);
-  expect((await ask(only2, await linkTo("quarry-lane", "owner"))).status).toBe(404);
-});
-
-test("with the store down a page is a short 503 whichever it is, and the log has no link", async () => {
+test("with its object down a page is a short 503 whichever it is, and the log has no link", async () => {
   const said = vi.spyOn(console, "error").mockReturnValue();
   const owner = await linkTo("quarry-lane", "owner");
   const mac = owner.split("/")[3] ?? "";
   for (const rest of ["", ...HOUSEHOLD, ...OWNERS, "on/2027/beet/thin/1", "tasks.ics"]) {
-    const answer = await ask({ ...shell, db: DOWN, databases: new Map() }, `${owner}${rest}`);
+    const answer = await ask({ ...shell, gardenOf: DOWN }, `${owner}${rest}`);
     expect([rest, answer.status]).toEqual([rest, 503]);
     expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
   }

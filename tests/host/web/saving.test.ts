@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
+import type { GardenContext } from "../../../src/host/web/garden-context.ts";
 import { saveText } from "../../../src/host/web/saving.ts";
 
 const WANTED = {
@@ -7,21 +7,21 @@ const WANTED = {
   ...{ base: 0, origin: "https://garden.example" },
 };
 
-/** A shell whose store must not be touched. */
-const shell = {
-  db: null,
-  core: { readPlan: () => ({ plan: { year: 2026 }, problems: [] }) },
-} as unknown as AppContext;
+/** A context whose store must not be touched. */
+const context = {
+  sql: null,
+  engine: async () => ({ readPlan: () => ({ plan: { year: 2026 }, problems: [] }) }),
+} as unknown as GardenContext;
 
 test("a plan too long, with the files beside it or without, is not even read", async () => {
   const long = "x".repeat(256 * 1024 + 1);
-  expect((await saveText(shell, { ...WANTED, text: long })).kind).toBe("too long");
+  expect((await saveText(context, { ...WANTED, text: long })).kind).toBe("too long");
   const beside = { "weather.yaml": long };
-  expect((await saveText(shell, { ...WANTED, text: "", beside })).kind).toBe("too long");
+  expect((await saveText(context, { ...WANTED, text: "", beside })).kind).toBe("too long");
 });
 
 test("a plan of another year is a problem of its first line", async () => {
-  const outcome = await saveText(shell, { ...WANTED, text: "year: 2026" });
+  const outcome = await saveText(context, { ...WANTED, text: "year: 2026" });
   expect(outcome).toMatchObject({
     kind: "problems",
     problems: [{ code: "wrong-year", at: { line: 1 }, is: "this plan is for 2026" }],

@@ -1,13 +1,12 @@
-import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { AppContext } from "../../../src/host/web/app-context.ts";
-import { ask, linkTo, MORNING, ORIGIN, publish, shellWith } from "./garden.ts";
 
-let shell: AppContext;
+import { ask, inStore, linkTo, MORNING, ORIGIN, publish, type Shell, shellWith } from "./garden.ts";
+
+let shell: Shell;
 let page: string;
 
 beforeAll(async () => {
-  shell = await shellWith();
+  shell = shellWith();
   await publish(shell, "tapped");
   page = `${await linkTo("tapped", "helper", "imre")}on/2027/thin-beets/do/1`;
 });
@@ -19,12 +18,8 @@ const form = (task: string, say: string, headers: Record<string, string> = {}): 
 });
 
 async function rows(garden = "tapped") {
-  const found = await env.DB.prepare(
-    "SELECT day, text, task, person FROM diary WHERE garden = ?1 ORDER BY id",
-  )
-    .bind(garden)
-    .all<{ readonly text: string }>();
-  return found.results;
+  const query = "SELECT day, text, task, person FROM diary ORDER BY id";
+  return inStore(garden, (sql) => sql.rows<{ readonly text: string }>(query));
 }
 
 const DONE = form("2027/thin-beets/do/1", "done");

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import {
   codingFor,
+  conditionsOf,
   etagOf,
   heldBy,
   isNotModified,
@@ -45,7 +46,7 @@ describe("the entity tag", () => {
 
 describe("what a client holds is still good", () => {
   const held = (headers: Record<string, string>) =>
-    isNotModified(new Headers(headers), { etag, lastModified });
+    isNotModified(conditionsOf(new Headers(headers)), { etag, lastModified });
 
   test.each([
     ["the tag itself", { "if-none-match": etag }],

@@ -13,8 +13,8 @@ export type TaskPart = {
   readonly taps: Taps | null;
 };
 
-/** What moved because of what was last said here, a line each; null where nothing was said lately. */
-export type MovedLines = readonly string[] | null;
+/** What moved because of what was last said here, a line each; `soon` where that is still to be worked out, null where nothing was said lately. */
+export type MovedLines = readonly string[] | "soon" | null;
 
 /** What an event's page shows; `job` is null where the event is no more, but the jobs it had are still there. */
 export type JobPageProps = {
@@ -73,6 +73,7 @@ function Answers({ to: { task, said, taps } }: { readonly to: Taps }) {
 
 function MovedBy({ moved }: { readonly moved: MovedLines }) {
   if (moved === null) return null;
+  if (moved === "soon") return <p>Written down. What moves with it stands here in a moment.</p>;
   if (moved.length === 0) return <p>Written down. Nothing else moves.</p>;
   return (
     <section aria-labelledby="moved">

@@ -1,0 +1,1 @@
+export { type Ledger, readLedger, type StoredLedger } from "../views/calendar/ledger.ts";

@@ -1,0 +1,45 @@
+import { buildRecord, storeBuildRecord } from "../store/build.ts";
+import { gardenRecord } from "../store/gardens.ts";
+import { type GardenContext, isYearBehind } from "../web/garden-context.ts";
+import { buildYear } from "./build-year.ts";
+import { writeFeedsBehind } from "./write-feeds.ts";
+
+/** The first pause after a build that failed, and the longest, each twice the one before [ms]. */
+const PAUSES = { first: 60_000, longest: 6 * 3_600_000 } as const;
+
+/**
+ * Builds the year where that is owed, and writes every feed that is behind. A failure is logged with the garden's name and
+ * never with a link; what was stored stays, and the alarm rings for another try after a pause that grows. Says whether all went
+ * well.
+ */
+export async function payBuild(context: GardenContext): Promise<boolean> {
+  try {
+    const engine = await context.engine();
+    if (isYearBehind(context)) buildYear(context, engine);
+    if ((await writeFeedsBehind(context, engine)) === 0) return true;
+  } catch (error) {
+    console.error(`garden ${gardenRecord(context.sql)?.id}: the year could not be built:`, error);
+  }
+  noteFailure(context);
+  return false;
+}
+
+/** Where even this can't be stored, the build is owed as before and the next request begins it. */
+function noteFailure({ sql, now, ring }: GardenContext): void {
+  try {
+    sql.transaction(() => {
+      if (gardenRecord(sql) === null) return;
+      const build = buildRecord(sql);
+      const retryAt = now() + pauseAfter(build.failures);
+      storeBuildRecord(sql, { ...build, failures: build.failures + 1, retryAt });
+      ring(retryAt);
+    });
+  } catch (error) {
+    console.error("a failure could not be noted:", error);
+  }
+}
+
+/** How long to wait after a failure that so many others went before [ms]. */
+export function pauseAfter(failures: number): number {
+  return Math.min(PAUSES.first * 2 ** failures, PAUSES.longest);
+}

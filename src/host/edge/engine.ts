@@ -1,0 +1,65 @@
+import type { Baseline, PublishedState, Schedule } from "../../app/build.ts";
+import type { Plan, PlanCheck, PlanText } from "../../app/check.ts";
+import type { FeedInput, FeedNames } from "../../app/feed.ts";
+import type { CropNames, FirstAnswers } from "../../app/first-plan.ts";
+import type { Ledger } from "../../app/feed.ts";
+import type { FrostTonightText } from "../../app/frost.ts";
+import type { PictureSubject } from "../../app/picture.ts";
+import type { RoomText } from "../../app/room.ts";
+import type { Day } from "../../base/days/day.ts";
+import type { FeedChoice } from "../../app/events.ts";
+import type { TaskCard } from "../../app/answers.ts";
+import type { ReportedLine } from "../store/diary-report.ts";
+
+/**
+ * What a year is built from: the garden's id, its plans in year order with the diary in the newest, the instant [ms since 1970
+ * UTC], how each task was last published, and the baseline where it is still that of these plans.
+ */
+export type BuildInput = {
+  readonly id: string;
+  readonly plans: readonly Plan[];
+  readonly instant: number;
+  readonly published: PublishedState;
+  readonly baseline: Baseline | null;
+};
+
+/**
+ * A year built: its events, a card for each task, how tasks are published, the baseline, the diary as it was understood, and
+ * the instant [ms] at which its day turns.
+ */
+export type BuiltYear = Pick<Schedule, "events" | "publishedState"> & {
+  readonly cards: readonly TaskCard[];
+  readonly baseline: Baseline;
+  readonly diary: readonly ReportedLine[];
+  readonly until: number;
+};
+
+/** What is asked of a month on paper: the month by its first day, and whose jobs, by key; null: everybody's. */
+export type MonthAsked = { readonly month: Day; readonly person: string | null };
+
+/** Everything of the application that a garden's object asks for. It is loaded only when something of it is wanted. */
+export type Engine = {
+  /** One year's text checked among the other years of its garden. */
+  checkPlan(file: PlanText, others: readonly Plan[]): PlanCheck;
+  /** One year's text read; null where it has a problem. */
+  readPlan(file: PlanText): Plan | null;
+  build(input: BuildInput): BuiltYear;
+  /** The name that a calendar shows. */
+  feedName(newestFirst: FeedNames, choice: FeedChoice): string;
+  writeFeed(feed: FeedInput): { readonly text: string; readonly ledger: Ledger };
+  /** Frost tonight at a low [°C], in words. */
+  frost(input: BuildInput, lowC: number): FrostTonightText;
+  /** What stands in a bed and still fits in it; null for a bed that no plan has. */
+  room(input: BuildInput, bed: string): RoomText | null;
+  /** A picture as SVG. */
+  draw(input: BuildInput, subject: PictureSubject): string;
+  /** A month on paper as HTML. */
+  month(input: BuildInput, asked: MonthAsked): string;
+  /** A year looked back on as HTML, the season of today for null; null for a year without a plan. */
+  review(input: BuildInput, year: number | null): string | null;
+  /** The text of a first plan from the answers of the form. */
+  firstPlan(answers: FirstAnswers): string;
+  /** Every crop there is, in the order of their names. */
+  cropNames(): readonly CropNames[];
+};
+

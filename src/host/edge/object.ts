@@ -1,0 +1,111 @@
+import { DurableObject } from "cloudflare:workers";
+import { keyFrom } from "../links/mac.ts";
+import { gardenRecord } from "../store/gardens.ts";
+import { bringOver } from "../store/old/bring-over.ts";
+import { migrate } from "../store/schema.ts";
+import { type SqlStore, sqlStoreOf } from "../store/sql.ts";
+import { type GardenContext, nextRing } from "../web/garden-context.ts";
+import { answerVisit, type Visit } from "../web/visit.ts";
+import { payBuild } from "./building.ts";
+import type { Engine } from "./engine.ts";
+import { answerPoll, type PollAnswer, type PollRequest } from "./poll.ts";
+import { type Rebuilder, rebuilderOf } from "./rebuilder.ts";
+import { type Settings, settingsOf } from "./settings.ts";
+
+/**
+ * What an object takes from outside: the clock [ms since 1970 UTC], the core, loaded when it is first asked for, a pause of so
+ * many ms, and what the deployment says of itself.
+ */
+export type ObjectPorts = {
+  readonly now: () => number;
+  readonly engine: () => Promise<Engine>;
+  readonly pause: (ms: number) => Promise<void>;
+  readonly settings: (bindings: Bindings) => Settings;
+};
+
+/** The pause after a build, in which further changes gather for the next [ms]. Source: house rule; longer than a double tap. */
+const GATHER_MS = 2000;
+
+/** The ports of a deployment, whose core is given as a lazy import of its own. */
+export function realPorts(engine: () => Promise<Engine>): ObjectPorts {
+  const pause = (ms: number) => new Promise<void>((done) => setTimeout(done, ms));
+  return { now: Date.now, engine, pause, settings: settingsOf };
+}
+
+/**
+ * The class of a garden's object: the one place where the garden is read and written. It wires ports and calls functions;
+ * everything it does stands in those.
+ */
+export function gardenObject(ports: ObjectPorts) {
+  return class extends DurableObject<Bindings> {
+    readonly #sql: SqlStore;
+    readonly #rebuilder: Rebuilder;
+    #ready: Promise<void> | null = null;
+
+    constructor(ctx: DurableObjectState, env: Bindings) {
+      super(ctx, env);
+      this.#sql = sqlStoreOf(ctx.storage);
+      migrate(this.#sql);
+      this.#rebuilder = rebuilderOf({
+        build: async () => {
+          // What has just been written goes out with its answer before a build keeps the object busy.
+          await ctx.storage.sync();
+          await ports.pause(0);
+          return payBuild(await this.#context());
+        },
+        pause: () => ports.pause(GATHER_MS),
+        behind: (work) => ctx.waitUntil(work),
+      });
+    }
+
+    /** Answers a poll of one feed. */
+    async poll(asked: PollRequest): Promise<PollAnswer> {
+      await this.#bringOver(asked.garden);
+      return answerPoll(await this.#context(), asked);
+    }
+
+    /** Answers whatever is no feed; null where the link opens nothing. */
+    async visit(visit: Visit, request: Request): Promise<Response | null> {
+      await this.#bringOver(visit.link.garden);
+      return answerVisit(await this.#context(), visit, request);
+    }
+
+    /** Waits until no build is on its way. */
+    settled(): Promise<void> {
+      return this.#rebuilder.settled();
+    }
+
+    /** The garden's day has turned, or a build is owed that no request lived to see. */
+    override async alarm(): Promise<void> {
+      const garden = gardenRecord(this.#sql);
+      if (garden === null) return;
+      const context = await this.#context();
+      if ((nextRing(context) ?? 0) <= ports.now()) await this.#rebuilder.now();
+      const next = nextRing(context);
+      if (next !== null) context.ring(next);
+    }
+
+    async #context(): Promise<GardenContext> {
+      const { code, epoch, origin } = ports.settings(this.env);
+      const { engine, now } = ports;
+      return {
+        ...{ sql: this.#sql, key: await keyFrom(this.env.SECRET ?? ""), now, code, epoch, origin },
+        engine,
+        ring: (at) => void this.ctx.storage.setAlarm(at),
+        rebuild: () => this.#rebuilder.start(),
+        catchUp: () => this.#rebuilder.resume(),
+        buildNow: () => this.#rebuilder.now(),
+      };
+    }
+
+    /** Brings the garden over from a former store, where one is bound, before anything else is done; tried again where it failed. */
+    #bringOver(garden: string): Promise<void> {
+      const from = { db: this.env.DB ?? null, garden, now: ports.now };
+      this.#ready ??= bringOver(this.#sql, from).catch((error: unknown) => {
+        this.#ready = null;
+        throw error;
+      });
+      return this.#ready;
+    }
+  };
+}

@@ -1,0 +1,84 @@
+import { buildRecord } from "../store/build.ts";
+import type { FeedKey, FeedRecord } from "../store/feeds.ts";
+import { feedBody, feedRecord } from "../store/feeds.ts";
+import { gardenRecord } from "../store/gardens.ts";
+import { isRevoked } from "../store/links.ts";
+import { catchUpIfOwed, type GardenContext } from "../web/garden-context.ts";
+import { opensAsOwner } from "../web/garden-request.ts";
+import { type Coding, type Conditions, etagOf, isNotModified } from "../web/validators.ts";
+import { writeFeed } from "./write-feeds.ts";
+
+/** One poll of a feed over a good link: what the client holds, and the coding it takes. */
+export type PollRequest = FeedKey & {
+  readonly garden: string;
+  readonly conditions: Conditions;
+  readonly coding: Coding;
+};
+
+/**
+ * The answer to a poll: the client has it already, or the whole body gzipped, `size` plain bytes; `nothing` where the link
+ * was revoked, the garden is not there or no plan has such a feed; `later` where it can't be written just now.
+ * `lastModified` in ms since 1970 UTC.
+ */
+export type PollAnswer =
+  | { readonly kind: "same"; readonly etag: string; readonly lastModified: number }
+  | {
+      readonly kind: "whole";
+      readonly etag: string;
+      readonly lastModified: number;
+      readonly body: Uint8Array<ArrayBuffer>;
+    }
+  | { readonly kind: "nothing" }
+  | { readonly kind: "later" };
+
+const NOTHING: PollAnswer = { kind: "nothing" };
+
+/**
+ * Answers a poll from stored bytes and nothing else. What is stale is built behind the answer, and the feed is written in front
+ * of it only where nothing is stored, or not the whole.
+ */
+export async function answerPoll(context: GardenContext, asked: PollRequest): Promise<PollAnswer> {
+  const { sql } = context;
+  if (!isOpen(context, asked.link)) return NOTHING;
+  const record = feedRecord(sql, asked);
+  const stored = record && answerStored(context, asked, record);
+  const answer = stored ?? (await writeFirst(context, asked));
+  catchUpIfOwed(context);
+  return answer;
+}
+
+/** Whether a link opens anything here: not revoked, of an owner the serial in force, and the garden is there. */
+function isOpen({ sql }: GardenContext, link: string): boolean {
+  const garden = gardenRecord(sql);
+  if (garden === null || isRevoked(sql, link)) return false;
+  const serial = /^owner-(\d+)$/.exec(link)?.[1];
+  return serial === undefined || opensAsOwner(garden, Number(serial));
+}
+
+/** Writes the feed first; the year too, where it was never built. */
+async function writeFirst(context: GardenContext, asked: PollRequest): Promise<PollAnswer> {
+  const { sql } = context;
+  try {
+    if (buildRecord(sql).number === 0 && !(await context.buildNow())) return { kind: "later" };
+    await writeFeed(context, await context.engine(), asked);
+  } catch (error) {
+    console.error(`garden ${asked.garden}: a feed could not be written:`, error);
+    return { kind: "later" };
+  }
+  const record = feedRecord(sql, asked);
+  if (record === null) return NOTHING;
+  return answerStored(context, asked, record) ?? { kind: "later" };
+}
+
+/** What is stored, or that the client has it already; null where it wants bytes that are not whole. */
+function answerStored(
+  { sql, epoch }: GardenContext,
+  { conditions, coding }: PollRequest,
+  record: FeedRecord,
+): PollAnswer | null {
+  const { lastModified } = record;
+  const has = { etag: etagOf(record.print, epoch, coding), lastModified };
+  if (isNotModified(conditions, has)) return { kind: "same", ...has };
+  const body = feedBody(sql, record);
+  return body && { kind: "whole", ...has, body };
+}

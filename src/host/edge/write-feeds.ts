@@ -1,0 +1,143 @@
+import { createHash } from "node:crypto";
+import type { FeedChoice } from "../../app/events.ts";
+import type { FeedInput } from "../../app/feed.ts";
+import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
+import { pathOf } from "../links/mac.ts";
+import { type Link, readSegment } from "../links/segment.ts";
+import { type BuildRecord, buildRecord } from "../store/build.ts";
+import { allEvents } from "../store/events.ts";
+import {
+  dropFeed,
+  type FeedKey,
+  type FeedRecord,
+  feedBody,
+  feedLedger,
+  feedRecord,
+  feedsBehind,
+  markFeed,
+  storeFeed,
+} from "../store/feeds.ts";
+import { loadGarden, type StoredGarden } from "../store/gardens.ts";
+import { isRevoked } from "../store/links.ts";
+import type { GardenContext } from "../web/garden-context.ts";
+import { lastModifiedAt } from "../web/validators.ts";
+import type { Engine } from "./engine.ts";
+
+/**
+ * Writes every feed that shows an earlier build than the last, each whole or not at all. One that fails is logged, keeps what
+ * it had and no other waiting; gives how many failed.
+ */
+export async function writeFeedsBehind(context: GardenContext, engine: Engine): Promise<number> {
+  const { sql } = context;
+  let failed = 0;
+  for (const key of feedsBehind(sql, buildRecord(sql).number))
+    try {
+      await writeFeed(context, engine, key);
+    } catch (error) {
+      failed += 1;
+      console.error(`garden ${loadGarden(sql)?.id}: a feed could not be written:`, error);
+    }
+  return failed;
+}
+
+/**
+ * Writes one feed of the last build from the stored events. A feed of a bed or a person that no plan has is not begun; one
+ * that its link has no more is forgotten. Throws where it can't be written, and leaves what was stored.
+ */
+export async function writeFeed(
+  context: GardenContext,
+  engine: Engine,
+  key: FeedKey,
+): Promise<void> {
+  const { sql } = context;
+  const link = readSegment(loadGarden(sql)?.id ?? "", key.link);
+  const feed = link && readFeed(link, key.feed);
+  const path = link && (await pathOf(link, context.key));
+  sql.transaction(() => {
+    const stored = loadGarden(sql);
+    if (stored === null || isRevoked(sql, key.link)) return;
+    if (!link || !feed) {
+      dropFeed(sql, key);
+      return;
+    }
+    const over = feedRecord(sql, key);
+    if (over === null && !isKnown(stored, feed)) return;
+    const base = `${context.origin ?? stored.origin}${path}`;
+    writeOver(context, engine, { stored, key, feed, over, pageOf: pageUnder(link, base) });
+  });
+}
+
+type FeedToWrite = {
+  readonly stored: StoredGarden;
+  readonly key: FeedKey;
+  readonly feed: Feed;
+  readonly over: FeedRecord | null;
+  readonly pageOf: FeedInput["link"];
+};
+
+function writeOver(
+  context: GardenContext,
+  engine: Engine,
+  { stored, key, feed, over, pageOf }: FeedToWrite,
+): void {
+  const { sql, now } = context;
+  const build = buildRecord(sql);
+  const had = over && feedLedger(sql, key);
+  const { choice } = feed;
+  const { text, ledger } = engine.writeFeed({
+    ...{ garden: stored.id, name: nameOf(engine, stored, choice), choice, events: allEvents(sql) },
+    link: pageOf,
+    cause: causeOf(context, stored, { over, isLedgerLost: had === null }),
+    ledger: had,
+  });
+  const print = createHash("sha256").update(text).digest("base64url");
+  const shows = showing(build);
+  if (over?.print === print && had !== null && feedBody(sql, over)) {
+    markFeed(sql, key, shows);
+    return;
+  }
+  const lastModified =
+    over?.print === print ? over.lastModified : lastModifiedAt(now(), over?.lastModified ?? null);
+  storeFeed(sql, { ...key, ...shows, text, print, lastModified, ledger, over: had });
+}
+
+function showing({ number, code, until }: BuildRecord) {
+  return { build: number, code, until };
+}
+
+/** Whether a plan has the bed and the person a feed is for. */
+function isKnown({ plans }: StoredGarden, { choice }: Feed): boolean {
+  const { bed, of } = choice;
+  const hasBed =
+    bed === null || plans.some(({ summary }) => summary.beds.some(({ key }) => key === bed));
+  const person = of === "household" ? null : of.person;
+  const hasPerson =
+    person === null ||
+    plans.some(({ summary }) => summary.people.some(({ key }) => key === person));
+  return hasBed && hasPerson;
+}
+
+/** The instant [ms] of the newest of the causes for writing again: plans or diary, the turn of the day, the code, a ledger lost. */
+function causeOf(
+  { code, now }: GardenContext,
+  { changedAt }: StoredGarden,
+  { over, isLedgerLost }: { readonly over: FeedRecord | null; readonly isLedgerLost: boolean },
+): number {
+  const causes = [changedAt];
+  if (over !== null && over.until <= now()) causes.push(over.until);
+  if (over !== null && (over.code !== code || isLedgerLost)) causes.push(now());
+  return Math.max(...causes);
+}
+
+/** The name a calendar shows, by the newest names. */
+export function nameOf(engine: Engine, { plans }: StoredGarden, choice: FeedChoice): string {
+  return engine.feedName(plans.map(({ summary }) => summary).reverse(), choice);
+}
+
+/**
+ * What gives an event's page under a link. A reader has none, since pages there lead to answers, and an owner none, since
+ * what opens everything belongs in no calendar.
+ */
+function pageUnder(link: Link, base: string): FeedInput["link"] {
+  return link.role === "helper" ? (event) => `${base}${eventPath(event.key)}` : null;
+}

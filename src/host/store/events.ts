@@ -1,0 +1,75 @@
+import type { Day } from "../../base/days/day.ts";
+import type { Event, FormerTasks } from "../../app/events.ts";
+import { firstRow, type SqlStore } from "./sql.ts";
+
+type EventRow = { readonly json: string };
+
+const eventsFrom = (rows: readonly EventRow[]): readonly Event[] =>
+  rows.map(({ json }) => JSON.parse(json));
+
+/** The year's events from a day on and before another, in day order. */
+export function eventsBetween(sql: SqlStore, from: Day, before: Day): readonly Event[] {
+  const query = "SELECT json FROM events WHERE day >= ?1 AND day < ?2 ORDER BY day, key";
+  return eventsFrom(sql.rows<EventRow>(query, from, before));
+}
+
+/** Every event of the year, in day order. */
+export function allEvents(sql: SqlStore): readonly Event[] {
+  return eventsFrom(sql.rows<EventRow>("SELECT json FROM events ORDER BY day, key"));
+}
+
+/** The event of that key, or else the one that a task of that id stands in; null where there is neither. */
+export function eventOf(sql: SqlStore, key: string): Event | null {
+  const query = `SELECT json FROM events WHERE key = ?1 OR key = (SELECT event FROM tasks WHERE id = ?1)
+    ORDER BY key <> ?1, in_set LIMIT 1`;
+  return eventsFrom(sql.rows<EventRow>(query, key))[0] ?? null;
+}
+
+/** Stores the year's events in place of those that stood, only those that differ. Every one of a key and set is another. */
+export function storeEvents(sql: SqlStore, events: readonly Event[]): void {
+  type Row = { readonly key: string; readonly inSet: string; readonly json: string };
+  const stored = sql.rows<Row>("SELECT key, in_set AS inSet, json FROM events");
+  const had = new Map(stored.map((row) => [`${row.inSet} ${row.key}`, row]));
+  for (const event of events) {
+    const name = `${event.set} ${event.key}`;
+    const json = JSON.stringify(event);
+    const same = had.get(name)?.json === json;
+    had.delete(name);
+    if (!same)
+      sql.rows(
+        "INSERT OR REPLACE INTO events (key, in_set, day, json) VALUES (?1, ?2, ?3, ?4)",
+        ...[event.key, event.set, event.day, json],
+      );
+  }
+  for (const { key, inSet } of had.values())
+    sql.rows("DELETE FROM events WHERE key = ?1 AND in_set = ?2", key, inSet);
+}
+
+type FormerRow = { readonly event: string; readonly tasks: string; readonly at: number };
+
+/** What events were told with before they changed. */
+export function formerTasks(sql: SqlStore): FormerTasks {
+  const rows = sql.rows<FormerRow>("SELECT event, tasks, at FROM former ORDER BY event");
+  return Object.fromEntries(
+    rows.map(({ event, tasks, at }) => [event, { tasks: JSON.parse(tasks), at }]),
+  );
+}
+
+/** Ids of tasks that an event had before it changed. */
+export function formerTasksOf(sql: SqlStore, event: string): readonly string[] {
+  const row = firstRow<FormerRow>(sql, "SELECT tasks FROM former WHERE event = ?1", event);
+  return row ? JSON.parse(row.tasks) : [];
+}
+
+/** Stores what events were told with before, in place of what stood. */
+export function storeFormerTasks(sql: SqlStore, former: FormerTasks): void {
+  const had = formerTasks(sql);
+  for (const [event, { tasks, at }] of Object.entries(former))
+    if (had[event]?.at !== at)
+      sql.rows(
+        "INSERT OR REPLACE INTO former (event, tasks, at) VALUES (?1, ?2, ?3)",
+        ...[event, JSON.stringify(tasks), at],
+      );
+  for (const event of Object.keys(had))
+    if (!Object.hasOwn(former, event)) sql.rows("DELETE FROM former WHERE event = ?1", event);
+}

@@ -1,0 +1,112 @@
+import type { PublishedState } from "../../../app/build.ts";
+import type { Plan } from "../../../app/check.ts";
+import type { Event, FormerTasks } from "../../../app/events.ts";
+import { readLedger, type StoredLedger } from "../../../app/ledger.ts";
+import { parseStoredJson, unzip } from "../bytes.ts";
+import { storeEvents, storeFormerTasks } from "../events.ts";
+import { storeFeedBytes, storeLedger } from "../feeds.ts";
+import { insertVersion } from "../plans.ts";
+import { firstRow, type SqlStore } from "../sql.ts";
+import { storeTasks } from "../tasks.ts";
+import {
+  type OldDiaryRow,
+  type OldFeedRow,
+  type OldGarden,
+  type OldGardenRow,
+  type OldPlanRow,
+  readOldGarden,
+} from "./old-garden.ts";
+
+/** Where a garden is brought over from: the former store, null where none is bound; the garden's id; the clock [ms]. */
+export type Source = {
+  readonly db: D1Database | null;
+  readonly garden: string;
+  readonly now: () => number;
+};
+
+/**
+ * Copies a garden from the former store into its own, once, whole or not at all: plans with every version, the diary, revoked
+ * links, the owner's serials, how tasks were published, and feeds with their ledgers, so that no SEQUENCE ever falls. A garden
+ * that was deleted there stays deleted. Throws where the former store can't be read; then nothing is stored.
+ */
+export async function bringOver(sql: SqlStore, { db, garden, now }: Source): Promise<void> {
+  if (db === null || firstRow(sql, "SELECT 1 FROM brought") !== null) return;
+  const old = isNew(sql) ? await readOldGarden(db, garden) : null;
+  sql.transaction(() => {
+    if (old && isNew(sql)) copyGarden(sql, old);
+    sql.rows("INSERT INTO brought (at) VALUES (?1)", now());
+  });
+}
+
+/** Whether nothing was ever stored here. */
+function isNew(sql: SqlStore): boolean {
+  const query = "SELECT 1 WHERE EXISTS (SELECT 1 FROM garden) OR EXISTS (SELECT 1 FROM gone)";
+  return firstRow(sql, query) === null;
+}
+
+function copyGarden(sql: SqlStore, { garden, plans, diary, revoked, feeds, goneAt }: OldGarden) {
+  for (const { link, at } of revoked)
+    sql.rows("INSERT INTO revoked (link, at) VALUES (?1, ?2)", link, at);
+  if (goneAt !== null) sql.rows("INSERT INTO gone (at) VALUES (?1)", goneAt);
+  if (garden === null) return;
+  copyRecord(sql, garden);
+  copyPlans(sql, plans);
+  for (const line of diary) copyLine(sql, line);
+  for (const feed of feeds) copyFeed(sql, feed);
+  copyState(sql, garden);
+  sql.rows("UPDATE garden SET revision = ?1, changed_at = ?2", garden.revision, garden.changed_at);
+}
+
+function copyRecord(sql: SqlStore, garden: OldGardenRow): void {
+  const { id, changed_at, origin, owner, owner_next } = garden;
+  sql.rows(
+    "INSERT INTO garden (only, id, changed_at, origin, owner, owner_next) VALUES (1, ?1, ?2, ?3, ?4, ?5)",
+    ...[id, changed_at, origin, owner, owner_next],
+  );
+}
+
+/** Versions come oldest first, so that what was read of the newest stays. */
+function copyPlans(sql: SqlStore, plans: readonly OldPlanRow[]): void {
+  for (const { beside, plan, read_by, saved_at, ...row } of plans)
+    insertVersion(sql, {
+      ...row,
+      beside: JSON.parse(beside),
+      plan: parseStoredJson<Plan>(plan),
+      readBy: read_by,
+      savedAt: saved_at,
+    });
+}
+
+function copyLine(sql: SqlStore, { id, day, text, task, person, said_at }: OldDiaryRow): void {
+  sql.rows(
+    "INSERT INTO diary (id, day, text, task, person, said_at) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    ...[id, day, text, task, person, said_at],
+  );
+}
+
+function copyFeed(sql: SqlStore, { link, feed, code, until, ...row }: OldFeedRow): void {
+  const { size, print, last_modified, body, ledger } = row;
+  const record = { link, feed, build: 0, code, until, size, print, lastModified: last_modified };
+  storeFeedBytes(sql, record, Uint8Array.from(Buffer.from(body, "base64")));
+  const kept = ledgerIn(ledger);
+  if (kept) storeLedger(sql, { link, feed, ledger: readLedger(kept), over: null });
+}
+
+/** A ledger as it was packed; null where it can't be read. */
+function ledgerIn(packed: string): StoredLedger | null {
+  try {
+    return JSON.parse(unzip(Buffer.from(packed, "base64")));
+  } catch {
+    return null;
+  }
+}
+
+/** How tasks were published, the events, and what they were told with before; what can't be read counts as never kept. */
+function copyState(sql: SqlStore, { standing, events, before }: OldGardenRow): void {
+  const published = parseStoredJson<PublishedState>(standing) ?? {};
+  const rest = { event: null, card: null, baseline: null };
+  const rows = Object.entries(published).map(([id, task]) => ({ id, published: task, ...rest }));
+  storeTasks(sql, rows);
+  storeEvents(sql, parseStoredJson<readonly Event[]>(events) ?? []);
+  storeFormerTasks(sql, parseStoredJson<FormerTasks>(before) ?? {});
+}

@@ -1,0 +1,29 @@
+import { firstRow, type SqlStore } from "./sql.ts";
+
+/** After how long a count begins anew [ms]. */
+const PERIOD_MS = 60_000;
+
+/** Writes of one person in a minute, and of a garden's people together. Source: house rule; a busy household taps a dozen. */
+const MOST = { person: 300, garden: 3000 } as const;
+
+/** Counts a write by somebody (`helper-imre`) at an instant [ms] and says whether it may be done: false where there were too many. */
+export function countWrite(sql: SqlStore, who: string, now: number): boolean {
+  return sql.transaction(() => {
+    const own = countOne(sql, `person ${who}`, now);
+    return own <= MOST.person && countOne(sql, "garden", now) <= MOST.garden;
+  });
+}
+
+function countOne(sql: SqlStore, who: string, now: number): number {
+  type Row = { readonly since: number; readonly count: number };
+  const row = firstRow<Row>(sql, "SELECT since, count FROM writes WHERE who = ?1", who);
+  const goesOn = row !== null && now >= row.since && now - row.since < PERIOD_MS;
+  const [since, count] = goesOn ? [row.since, row.count + 1] : [now, 1];
+  sql.rows(
+    "INSERT OR REPLACE INTO writes (who, since, count) VALUES (?1, ?2, ?3)",
+    who,
+    since,
+    count,
+  );
+  return count;
+}

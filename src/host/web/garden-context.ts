@@ -1,0 +1,96 @@
+import type { BuildInput, Engine } from "../edge/engine.ts";
+import { buildRecord } from "../store/build.ts";
+import { feedsBehind } from "../store/feeds.ts";
+import { gardenRecord, loadFullPlans, type StoredGarden } from "../store/gardens.ts";
+import type { SqlStore } from "../store/sql.ts";
+import { baselineDays, publishedState } from "../store/tasks.ts";
+
+/**
+ * What a garden's own object works with. `now` gives ms since 1970 UTC; `code` tells one deploy from the next; `epoch` is
+ * part of every validator; `origin` is where links in events lead, null for the address the garden was last published at.
+ */
+export type GardenContext = {
+  readonly sql: SqlStore;
+  readonly key: CryptoKey;
+  readonly now: () => number;
+  readonly code: string;
+  readonly epoch: string;
+  readonly origin: string | null;
+  /** The core, loaded when it is first asked for. */
+  readonly engine: () => Promise<Engine>;
+  /** Sets the object's alarm [ms since 1970 UTC]; inside a transaction it is part of it. */
+  readonly ring: (at: number) => void;
+  /** Builds the year behind the answer, since plans or diary have just changed. */
+  readonly rebuild: () => void;
+  /** Builds the year behind the answer where a build is owed and none is on its way. */
+  readonly catchUp: () => void;
+  /** Builds the year at once; false where that failed. */
+  readonly buildNow: () => Promise<boolean>;
+};
+
+/** As long after a change as its alarm rings, should the work behind the answer not live to do it [ms]. */
+const OWED_MS = 60_000;
+
+/**
+ * Does a write that changes plans or diary, so that a build is owed with it or neither is there; then the build begins
+ * behind the answer. Gives what the write gave; `changed` says of that whether there is anything to build.
+ */
+export function writeAndRebuild<Result>(
+  { sql, ring, now, rebuild }: Pick<GardenContext, "sql" | "ring" | "now" | "rebuild">,
+  write: () => Result,
+  changed: (result: Result) => boolean,
+): Result {
+  const result = sql.transaction(() => {
+    const written = write();
+    if (changed(written)) ring(now() + OWED_MS);
+    return written;
+  });
+  if (changed(result)) rebuild();
+  return result;
+}
+
+/** What the year is built from at this instant. */
+export function buildInput({ sql, now }: GardenContext, stored: StoredGarden): BuildInput {
+  const holds = buildRecord(sql).baselineOf === readingsOf(stored);
+  return {
+    id: stored.id,
+    plans: loadFullPlans(sql, stored).plans,
+    instant: now(),
+    published: publishedState(sql),
+    baseline: holds ? baselineDays(sql) : null,
+  };
+}
+
+/** Which readings of which plans: what the baseline hangs on and nothing else. */
+export function readingsOf({ plans }: StoredGarden): string {
+  return plans.map(({ year, version, readBy }) => `${year}.${version} ${readBy}`).join(", ");
+}
+
+type Clocked = Pick<GardenContext, "sql" | "code" | "now">;
+
+/** Whether a build is owed: plans, diary, code or day are others than the last build's, or a feed shows an earlier one. */
+export function isBuildOwed({ sql, code, now }: Clocked): boolean {
+  return isYearBehind({ sql, code, now }) || feedsBehind(sql, buildRecord(sql).number).length > 0;
+}
+
+/** Whether the year is another than plans, diary, code and day would make it. */
+export function isYearBehind({ sql, code, now }: Clocked): boolean {
+  const garden = gardenRecord(sql);
+  const build = buildRecord(sql);
+  if (garden === null) return false;
+  return build.revision !== garden.revision || build.code !== code || build.until <= now();
+}
+
+/** Builds behind the answer where a build is owed, unless it is the pause after one that failed. */
+export function catchUpIfOwed(context: GardenContext): void {
+  const { sql, now, catchUp } = context;
+  if (isBuildOwed(context) && buildRecord(sql).retryAt <= now()) catchUp();
+}
+
+/** When the alarm is to ring next [ms]: at once where a build is owed that may begin; null where there is no garden. */
+export function nextRing(context: Clocked): number | null {
+  const { sql, now } = context;
+  if (gardenRecord(sql) === null) return null;
+  const { until, retryAt } = buildRecord(sql);
+  return isBuildOwed(context) ? Math.max(retryAt, now()) : until;
+}

@@ -1,0 +1,83 @@
+import { describe, expect, test } from "vitest";
+import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { startOf } from "../../../src/base/days/instants.ts";
+import { engine } from "../../../src/host/edge/core.ts";
+import type { BuildInput } from "../../../src/host/edge/engine.ts";
+import { planOf, QUARRY } from "../../gardens.ts";
+
+const plan = planOf(QUARRY);
+const TODAY = dayOrThrow(2027, 5, 8);
+const said = (text: string, line: number) => {
+  const answers = { task: "2027/beet/thin/1", by: "oda" };
+  const at = { file: "diary", line, column: 1 };
+  return { day: TODAY, text, at, answers };
+};
+
+const input = (over: Partial<BuildInput> = {}): BuildInput => ({
+  ...{ id: "quarry-lane", plans: [plan], published: {}, baseline: null },
+  instant: startOf(TODAY, plan.site.clock) + 3_600_000,
+  ...over,
+});
+
+describe("a year as it is stored", () => {
+  const built = engine.build(input());
+
+  test("has a card and a publication for every task, and plain values alone", () => {
+    expect(built.tasks.length).toBeGreaterThan(50);
+    for (const { id, card, published } of built.tasks)
+      expect([card?.id, published.day], id).toEqual([id, card?.day]);
+    expect(JSON.parse(JSON.stringify(built))).toEqual(built);
+  });
+
+  test("says of a task what its page shows", () => {
+    const card = built.tasks.find(({ id }) => id === "2027/beet/thin/1")?.card;
+    expect(card).toMatchObject({
+      title: "Thin beets",
+      fullTitle: "Thin beets, Root bed",
+      done: null,
+    });
+    expect(card?.answers.map(({ says }) => says)).toEqual(["done", "not yet", "left this year"]);
+    expect(card?.why.length).toBeGreaterThan(0);
+  });
+
+  test("ends with the garden's day", () => {
+    expect(built.until).toBeGreaterThan(input().instant);
+    expect(built.until).toBeLessThanOrEqual(input().instant + 8 * 86_400_000);
+  });
+
+  test("is the same from its own baseline", () => {
+    expect(engine.build(input({ baseline: built.baseline }))).toEqual(built);
+  });
+
+  test("says who did what is done by name, and shows the diary as it was understood", () => {
+    const plans = [{ ...plan, diary: [...plan.diary, said("done", 7)] }];
+    const after = engine.build(input({ plans }));
+    const card = after.tasks.find(({ id }) => id === "2027/beet/thin/1")?.card;
+    expect(card?.done).toEqual({ day: TODAY, by: "Oda" });
+    expect(after.diary[0]).toMatchObject({ line: 7, day: TODAY, text: "" });
+    expect(after.diary[0]?.understood[0]).toContain("by Oda");
+  });
+});
+
+test("what is worked out only when asked comes in words, HTML or a drawing, and null where there is none", () => {
+  expect(engine.frost(input(), -2).head.join(" ")).toContain("28 °F");
+  expect(engine.room(input(), "root-bed")?.head.join(" ")).toContain("Root bed");
+  expect(engine.room(input(), "nowhere")).toBeNull();
+  for (const picture of ["frost", "soil", "season"] as const)
+    expect(engine.draw(input(), picture)).toMatch(/^<svg /);
+  const month = { month: dayOrThrow(2027, 6, 1), person: null };
+  expect(engine.month(input(), month)).toContain("June 2027");
+  expect(engine.review(input(), null)).toContain("2027");
+  expect([engine.review(input(), 2027) === null, engine.review(input(), 1999)]).toEqual([
+    false,
+    null,
+  ]);
+});
+
+test("every crop has a name to be ticked and one for the plan", () => {
+  expect(engine.crops.find(({ key }) => key === "carrot")).toEqual({
+    ...{ key: "carrot", name: "Carrots", one: "carrot" },
+  });
+  const names = engine.crops.map(({ name }) => name);
+  expect(names).toEqual(names.toSorted());
+});
