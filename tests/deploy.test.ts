@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 const ROOT = new URL("..", import.meta.url).pathname;
 const README = readFileSync(join(ROOT, "README.md"), "utf8");
 
-/** The commands of the five steps, in their order. */
+/** The commands of the three steps, in their order. */
 const STEPS = README.slice(
   README.indexOf("\n1. Let the tool in"),
   README.indexOf("\nAfter an update:"),
@@ -51,21 +51,6 @@ const OFFLINE: Readonly<Record<string, (command: string) => void>> = {
   "npx wrangler login": (command) => {
     expect(run(command, "--help").status).toBe(0);
   },
-  "npx wrangler d1 create sowbell": (command) => {
-    expect(run(command, "--help").said).toContain("d1 create <name>");
-    expect(readFileSync(join(folder, "wrangler.toml"), "utf8")).toContain(
-      'database_name = "sowbell"',
-    );
-  },
-  "npx wrangler d1 migrations apply sowbell --remote": (command) => {
-    const { status, said } = run(
-      command.replace("--remote", "--local"),
-      "--persist-to",
-      join(folder, "state"),
-    );
-    expect(status).toBe(0);
-    expect(said).toContain("0001_gardens.sql");
-  },
   "npx wrangler deploy": (command) => {
     const { status, said } = run(command, "--dry-run", "--outdir", join(folder, "out"));
     expect(status).toBe(0);
@@ -101,8 +86,8 @@ const OFFLINE: Readonly<Record<string, (command: string) => void>> = {
 };
 
 describe("the way from nothing to a hosted garden", () => {
-  test("is five steps, and every command in them is one that is tried here", () => {
-    expect(STEPS.match(/^\d\. /gm)).toHaveLength(5);
+  test("is three steps, and every command in them is one that is tried here", () => {
+    expect(STEPS.match(/^\d\. /gm)).toHaveLength(3);
     expect(COMMANDS).toEqual(Object.keys(OFFLINE));
   });
 

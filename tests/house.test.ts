@@ -39,7 +39,7 @@ const TEXTS = new Map(FILES.map((file) => [file, readFileSync(file, "utf8")]));
 const roomOf = (file: string) => file.split("/")[1] ?? "";
 
 const importsOf = (file: string) =>
-  [...(TEXTS.get(file) ?? "").matchAll(/(?:from|import) "([^"]+)"/g)].map(
+  [...(TEXTS.get(file) ?? "").matchAll(/(?:from |import |import\()"([^"]+)"/g)].map(
     (found) => found[1] ?? "",
   );
 

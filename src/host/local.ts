@@ -1,10 +1,10 @@
 import { execFile } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import { Log, LogLevel, Miniflare } from "miniflare";
-import { unstable_readConfig } from "wrangler";
+import { unstable_getMiniflareWorkerOptions, unstable_readConfig } from "wrangler";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const CONFIG = join(ROOT, "wrangler.toml");
@@ -18,68 +18,93 @@ const OFFLINE_ENV = {
   CLOUDFLARE_CF_FETCH_ENABLED: "false",
 };
 
-/** What the worker is started with: its port, what it is bound to (secrets too), and where its store lies, null for the usual folder. */
+/** What the worker is started with: its port, what it is bound to (secrets too), and the folder of its stores, null for the usual one. */
 export type LocalOptions = {
   readonly port: number;
   readonly bindings: Readonly<Record<string, string>>;
   readonly state: string | null;
 };
 
-/** Brings the store on this machine up to date. Throws where it can't be. */
-export async function migrate(state: string | null): Promise<void> {
-  const persistArgs = state === null ? [] : ["--persist-to", state];
-  await wrangler("d1", "migrations", "apply", "sowbell", "--local", ...persistArgs);
-}
-
 /**
  * The worker in the platform's own runtime, on this machine alone, put together as a deploy does it. Without wrangler's own
- * server in between, which keeps something of every page and falls over after some thousands. Gives what ends it.
+ * server in between, which keeps something of every page and falls over after some thousands. Gives what ends it. Throws where
+ * another process has the folder.
  */
 export async function runLocally({
   port,
   bindings,
   state,
 }: LocalOptions): Promise<() => Promise<void>> {
-  const bundle = join(state ?? WRANGLER_FOLDER, "bundle");
-  await wrangler("deploy", "--dry-run", "--outdir", bundle, "--config", CONFIG);
-  const script = readFileSync(join(bundle, "worker.js"), "utf8");
-  const runtime = new Miniflare({
-    ...{ ...platform(), modules: true, script, bindings: { ...bindings } },
-    ...{ host: "127.0.0.1", port, cf: false, unsafeTriggerHandlers: true },
-    d1Persist: join(state ?? join(WRANGLER_FOLDER, "state"), "v3", "d1"),
-    // Requests are not logged, since a link is a key; and stdout is for links alone.
-    ...{ logRequests: false, log: new Log(LogLevel.NONE) },
-    handleRuntimeStdio: (out, err) => {
-      out.pipe(process.stderr);
-      err.pipe(process.stderr);
-    },
-  });
-  await runtime.ready;
-  return () => runtime.dispose();
+  const stores = join(state ?? join(WRANGLER_FOLDER, "state"), "v3");
+  const unlock = lockFolder(stores);
+  try {
+    const script = await bundleIn(join(state ?? WRANGLER_FOLDER, "bundle"));
+    const runtime = new Miniflare({
+      ...{ ...platform(stores), bindings: { ...bindings } },
+      // One module whose imports are all in it; the runtime would else look through its text for some.
+      modules: [{ type: "ESModule", path: "worker.js", contents: script }],
+      ...{ host: "127.0.0.1", port, cf: false },
+      // Requests are not logged, since a link is a key; and stdout is for links alone.
+      ...{ logRequests: false, log: new Log(LogLevel.NONE) },
+      handleRuntimeStdio: (out, err) => {
+        out.pipe(process.stderr);
+        err.pipe(process.stderr);
+      },
+    });
+    await runtime.ready;
+    return async () => {
+      await runtime.dispose();
+      unlock();
+    };
+  } catch (error) {
+    unlock();
+    throw error;
+  }
 }
 
-/** What of wrangler.toml is read here; wrangler gives it without a type. */
-type Config = {
-  readonly compatibility_date?: string;
-  readonly compatibility_flags: string[];
-  readonly d1_databases: readonly { readonly binding: string; readonly database_id?: string }[];
-  readonly ratelimits: readonly { readonly name: string; readonly simple: Limit }[];
-  readonly version_metadata?: { readonly binding: string };
-};
+/**
+ * Keeps a folder to this process, since two runtimes over the same stores would each keep a garden of their own in memory.
+ * Gives what lets it go; a process that died lets it go too. Throws where another one has it.
+ */
+export function lockFolder(folder: string): () => void {
+  mkdirSync(folder, { recursive: true });
+  const file = join(folder, "lock");
+  const holder = existsSync(file) ? Number(readFileSync(file, "utf8")) : 0;
+  if (holder > 0 && holder !== process.pid && isRunning(holder))
+    throw new Error(`process ${holder} runs Sowbell over ${folder} already`);
+  rmSync(file, { force: true });
+  writeFileSync(file, String(process.pid), { flag: "wx" });
+  return () => rmSync(file, { force: true });
+}
 
-type Limit = { readonly limit: number; readonly period: 10 | 60 };
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
 
-/** What wrangler.toml asks of the platform, as the runtime takes it. */
-function platform() {
-  const config: Config = unstable_readConfig({ config: CONFIG });
+/** The worker in one piece, as a deploy would send it. */
+async function bundleIn(folder: string): Promise<string> {
+  await wrangler("deploy", "--dry-run", "--outdir", folder, "--config", CONFIG);
+  return readFileSync(join(folder, "worker.js"), "utf8");
+}
+
+/** The id that the former store of this machine had in wrangler.toml. */
+const FORMER_ID = "00000000-0000-0000-0000-000000000000";
+
+/** What wrangler.toml asks of the platform, as the runtime takes it, with the stores in a folder. */
+function platform(stores: string) {
+  const { name } = unstable_readConfig({ config: CONFIG });
+  const { workerOptions } = unstable_getMiniflareWorkerOptions(CONFIG);
+  const former = join(stores, "d1");
   return {
-    compatibilityDate: config.compatibility_date ?? "",
-    compatibilityFlags: config.compatibility_flags,
-    d1Databases: Object.fromEntries(
-      config.d1_databases.map(({ binding, database_id }) => [binding, database_id ?? binding]),
-    ),
-    ratelimits: Object.fromEntries(config.ratelimits.map(({ name, simple }) => [name, { simple }])),
-    versionMetadata: config.version_metadata?.binding ?? "VERSION",
+    ...workerOptions,
+    // Objects are found again by the worker's name and their class.
+    ...{ name: name ?? "sowbell", durableObjectsPersist: join(stores, "do") },
+    ...(existsSync(former) && { d1Databases: { DB: FORMER_ID }, d1Persist: former }),
   };
 }
 

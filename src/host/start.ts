@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { appendFileSync, existsSync, readdirSync } from "node:fs";
 import { join, relative } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import {
   bindingsIn,
@@ -11,10 +12,15 @@ import {
   sayPublishResult,
   secretIn,
 } from "./cli/publish-folder.ts";
-import { migrate, runLocally } from "./local.ts";
+import { runLocally } from "./local.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const RING_MS = 600_000;
+
+/** How long a start waits for its own worker [ms], and between its looks; a busy machine takes its time. */
+const WAIT = { most: 60_000, each: 200 } as const;
+
+/** How often a garden's publishing is tried where the worker can't be reached. */
+const TRIES = 5;
 
 /** Where a start finds and keeps its things. `state` null: in `.wrangler`. */
 export type StartOptions = {
@@ -30,27 +36,25 @@ export type StartOptions = {
 export type RunningServer = { readonly server: string; readonly stop: () => Promise<void> };
 
 /**
- * Starts Sowbell on this machine alone: makes its secret where there is none, brings the store up to date, starts the
- * worker, publishes every garden in the plans' folder and prints its links. A garden with problems is told by line
- * and keeps no other from starting. Throws where the worker does not come up.
+ * Starts Sowbell on this machine alone: makes its secret where there is none, starts the worker, waits until that answers,
+ * publishes every garden in the plans' folder and prints its links. A garden with problems is told by line and keeps no other
+ * from starting. Throws where the worker does not come up.
  */
 export async function start(options: StartOptions): Promise<RunningServer> {
   const { port, secrets, state, say } = options;
   const secret = secretFor(secrets, say);
   const server = `http://127.0.0.1:${port}`;
   if (await answers(server)) throw new Error(`something answers at ${server} already`);
-  await migrate(state);
   const bindings = { ...bindingsIn(secrets), ORIGIN: server };
   const end = await runLocally({ port, bindings, state });
-  const ringing = ring(server);
   let ending: Promise<void> | null = null;
   // Signals may come twice, and the second must not cut the first one's work short.
   const stop = () => {
-    clearInterval(ringing);
     ending ??= end();
     return ending;
   };
   try {
+    await answering(server);
     await publishAll(options, { server, secret, fetch });
   } catch (error) {
     await stop();
@@ -76,9 +80,9 @@ export async function publishAll({ plans, say }: StartOptions, server: Server): 
   for (const garden of gardensIn(plans)) {
     try {
       const folder = join(plans, garden);
-      const done = await publishFolder({ ...server, folder });
+      const done = await tried(() => publishFolder({ ...server, folder }));
       for (const file of done) say(sayPublishResult(file));
-      const links = await linksOf({ ...server, garden });
+      const links = await tried(() => linksOf({ ...server, garden }));
       if (links) say(sayLinks(links));
     } catch (error) {
       say(`${garden}: ${error instanceof Error ? error.message : String(error)}`);
@@ -92,11 +96,13 @@ function gardensIn(plans: string): readonly string[] {
   return entries.filter((entry) => entry.isDirectory()).map((entry) => entry.name);
 }
 
-/** Rings the cron every ten minutes, since on this machine nothing else does. */
-function ring(server: string): NodeJS.Timeout {
-  return setInterval(() => {
-    fetch(`${server}/cdn-cgi/handler/scheduled`).catch(() => undefined);
-  }, RING_MS);
+/** Waits until a server answers. Throws where it does not in good time. */
+async function answering(server: string): Promise<void> {
+  const begun = Date.now();
+  while (!(await answers(server))) {
+    if (Date.now() - begun > WAIT.most) throw new Error(`nothing answers at ${server}`);
+    await wait(WAIT.each);
+  }
 }
 
 async function answers(server: string): Promise<boolean> {
@@ -105,6 +111,17 @@ async function answers(server: string): Promise<boolean> {
   } catch {
     return false;
   }
+}
+
+/** Does what asks the server, again where that throws, for on a busy machine a line may break. Publishing twice is no mistake. */
+async function tried<Result>(asking: () => Promise<Result>): Promise<Result> {
+  for (let tries = 1; ; tries += 1)
+    try {
+      return await asking();
+    } catch (error) {
+      if (tries === TRIES) throw error;
+      await wait(WAIT.each);
+    }
 }
 
 async function main(): Promise<void> {

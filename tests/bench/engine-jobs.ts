@@ -5,7 +5,7 @@ import { householdOf } from "../../src/engine/schedule/household.ts";
 import { scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
-import { pack } from "../../src/host/store/bytes.ts";
+import { zip } from "../../src/host/store/bytes.ts";
 import { chooseEvents, type FeedChoice } from "../../src/views/calendar/choose-events.ts";
 import type { Ledger } from "../../src/views/calendar/ledger.ts";
 import { writeCalendar } from "../../src/views/calendar/write.ts";
@@ -152,5 +152,5 @@ function writeFeed(events: readonly Event[], { now, choice, ledger: had }: FeedI
     ledger: had,
   });
   const fingerprint = createHash("sha256").update(text).digest("base64url");
-  return { fingerprint, packed: pack(text), ledger };
+  return { fingerprint, packed: zip(text), ledger };
 }

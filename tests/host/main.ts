@@ -7,6 +7,8 @@ export class GardenObject extends gardenObject({
   engine: () => ports.engine(),
   pause: (ms) => ports.pause(ms),
   settings: (bindings) => ports.settings(bindings),
+  sqlOf: (storage) => ports.sqlOf(storage),
+  former: (bindings) => ports.former(bindings),
 }) {}
 
 export { default } from "../../src/host/worker.ts";

@@ -1,5 +1,6 @@
 import type { ObjectPorts } from "../../src/host/edge/object.ts";
 import { settingsOf } from "../../src/host/edge/settings.ts";
+import { sqlStoreOf } from "../../src/host/store/sql.ts";
 
 type Changeable = { -readonly [Name in keyof ObjectPorts]: ObjectPorts[Name] };
 
@@ -9,4 +10,6 @@ export const ports: Changeable = {
   engine: async () => (await import("../../src/host/edge/core.ts")).engine,
   pause: async () => undefined,
   settings: settingsOf,
+  sqlOf: sqlStoreOf,
+  former: () => null,
 };

@@ -70,7 +70,6 @@ test("a start brings gardens up with their links, past one with problems, and en
     const etag = feed.headers.get("etag") ?? "";
     const again = await fetch(links[1] ?? "", { headers: { "if-none-match": etag } });
     expect(again.status).toBe(304);
-    expect((await fetch(`${running.server}/cdn-cgi/handler/scheduled`)).ok).toBe(true);
     expect((await fetch(links[0] ?? "")).status).toBe(200);
     await expect(start(starting)).rejects.toThrow("already");
   } finally {
@@ -78,3 +77,24 @@ test("a start brings gardens up with their links, past one with problems, and en
   }
   await expect(fetch(`${running.server}/healthz`)).rejects.toThrow();
 }, 90_000);
+
+test("a publish whose line breaks is tried again, and its links are printed", async () => {
+  const { starting, said } = await fresh();
+  const links = { garden: "quarry-lane", name: "Quarry Lane", owner: "/o/", household: "/h/" };
+  const asked = new Set<string>();
+  const fetch = async (url: string, init?: RequestInit) => {
+    const call = `${init?.method} ${url}`;
+    if (!asked.has(call)) {
+      asked.add(call);
+      throw new TypeError("fetch failed");
+    }
+    if (url.endsWith("links")) return Response.json({ ...links, people: [] });
+    return init?.method === "PUT"
+      ? Response.json({ version: 1, doubts: [] }, { status: 201 })
+      : new Response("", { status: 404 });
+  };
+  const secret = secretFor(starting.secrets, () => undefined);
+  await publishAll(starting, { server: "http://127.0.0.1:9", secret, fetch });
+  expect(said.join("\n")).not.toContain("fetch failed");
+  expect(said.join("\n")).toContain("http://127.0.0.1:9/o/");
+});

@@ -36,7 +36,6 @@ export const OPTIONS = {
   bed: { type: "string" },
   ledger: { type: "string" },
   server: { type: "string" },
-  database: { type: "string" },
   of: { type: "string" },
   year: { type: "string" },
   month: { type: "string" },

@@ -32,7 +32,7 @@ sowbell picture PLAN --of frost|soil|season [--year Y] [--for phone|page] [--on 
 sowbell sheet PLAN [--month 2027-05] [--for PERSON] [--on DAY] [--to FILE]
 sowbell year PLAN [--on DAY] [--to FILE]
 sowbell links [GARDEN] [--server URL]
-sowbell invite [--server URL] [--database N]
+sowbell invite [--server URL]
 sowbell publish FOLDER [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
              [--where COLUMN=VALUE] [--in UNIT] [--latitude DEGREES] > weather.yaml

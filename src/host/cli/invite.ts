@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { keyFrom, pathOf, toBase64Url } from "../links/mac.ts";
-import { type Call, type Command, type Exit, rejectExtraWords, WrongUsage } from "./call.ts";
+import { type Call, type Command, type Exit, rejectExtraWords } from "./call.ts";
 import { serverOf } from "./server.ts";
 
 /** Bytes of a new garden's id: never guessed, never given twice. */
@@ -9,7 +9,7 @@ const BYTES = 12;
 async function run(call: Call): Promise<Exit> {
   rejectExtraWords(0, call);
   const { server, secret } = serverOf(call);
-  const garden = `${toBase64Url(randomBytes(BYTES)).replaceAll(/[-_]/g, "0")}${databaseIn(call)}`;
+  const garden = toBase64Url(randomBytes(BYTES)).replaceAll(/[-_]/g, "0");
   const link = { garden, role: "invitation", person: null, serial: 1 } as const;
   const path = await pathOf(link, await keyFrom(secret));
   call.terminal.out(`${new URL(path, server).href}\n`);
@@ -19,13 +19,5 @@ async function run(call: Call): Promise<Exit> {
   return 0;
 }
 
-/** The end of the id of a garden that is to lie in another database than the first. */
-function databaseIn({ options: { database } }: Call): string {
-  if (database === undefined || database === "1") return "";
-  if (!/^[1-9][0-9]{0,3}$/.test(database))
-    throw new WrongUsage(`--database ${database}: a number, as in the binding DB_2`);
-  return `--${database}`;
-}
-
 /** `invite`: an address by which somebody makes one garden in the browser; made here, with the deployment's secret. */
-export const INVITE: Command = { takes: ["server", "database"], run };
+export const INVITE: Command = { takes: ["server"], run };

@@ -6,7 +6,7 @@ import { allEvents, formerTasks, storeEvents, storeFormerTasks } from "../store/
 import { loadGarden, type StoredGarden } from "../store/gardens.ts";
 import { type MovedTask, storeMoved } from "../store/moved.ts";
 import { loadReadPlan, savedPlan, storeReading } from "../store/plans.ts";
-import { storeTasks, type TaskCard, type TaskRow, taskCards, tasksById } from "../store/tasks.ts";
+import { storeTasks, type TaskRow, taskCards, tasksById } from "../store/tasks.ts";
 import { buildInput, type GardenContext, readingsOf } from "../web/garden-context.ts";
 import { changesBetween } from "./changes-between.ts";
 import type { BuiltYear, Engine } from "./engine.ts";
@@ -76,7 +76,11 @@ function rowsOf(
   const rows = new Map<string, TaskRow>();
   for (const [id, day] of Object.entries(baseline)) rows.set(id, { ...BARE, id, baseline: day });
   for (const [id, published] of Object.entries(publishedState))
-    rows.set(id, { ...(rows.get(id) ?? { ...BARE, id }), published, event: eventKeys.get(id) ?? null });
+    rows.set(id, {
+      ...(rows.get(id) ?? { ...BARE, id }),
+      published,
+      event: eventKeys.get(id) ?? null,
+    });
   for (const card of cards)
     rows.set(card.id, { ...(rows.get(card.id) ?? { ...BARE, id: card.id }), card });
   for (const row of leftTasks({ sql })) if (!rows.get(row.id)?.card) rows.set(row.id, row);

@@ -1,6 +1,6 @@
+import type { TaskCard } from "../../app/answers.ts";
 import { type Day, sayDay } from "../../base/days/day.ts";
 import type { MovedTask } from "../store/moved.ts";
-import type { TaskCard } from "../../app/answers.ts";
 
 type Cards = ReadonlyMap<string, TaskCard>;
 

@@ -10,10 +10,10 @@ import {
 import { checkPlan } from "../../app/check.ts";
 import { reportDiary } from "../../app/diary.ts";
 import { feedName, writeFeed } from "../../app/feed.ts";
-import { cropNames, firstPlan } from "../../app/first-plan.ts";
 import { frostNight } from "../../app/frost.ts";
 import { month } from "../../app/month.ts";
 import { picture } from "../../app/picture.ts";
+import { cropNames, firstPlan, nextYear } from "../../app/plan-text.ts";
 import { readPlan } from "../../app/read-plan.ts";
 import { bedRoom } from "../../app/room.ts";
 import { yearReviewPage } from "../../app/year-review.ts";
@@ -77,5 +77,6 @@ export const engine: Engine = {
   month: (input, asked) => month(scheduleOf(input), { ...asked, today: todayOf(input) }),
   review,
   firstPlan,
+  nextYear,
   cropNames,
 };

@@ -1,14 +1,13 @@
+import type { TaskCard } from "../../app/answers.ts";
 import type { Baseline, PublishedState, Schedule } from "../../app/build.ts";
 import type { Plan, PlanCheck, PlanText } from "../../app/check.ts";
-import type { FeedInput, FeedNames } from "../../app/feed.ts";
-import type { CropNames, FirstAnswers } from "../../app/first-plan.ts";
-import type { Ledger } from "../../app/feed.ts";
+import type { FeedChoice } from "../../app/events.ts";
+import type { FeedInput, FeedNames, Ledger } from "../../app/feed.ts";
 import type { FrostTonightText } from "../../app/frost.ts";
 import type { PictureSubject } from "../../app/picture.ts";
+import type { CropName, FirstAnswers } from "../../app/plan-text.ts";
 import type { RoomText } from "../../app/room.ts";
 import type { Day } from "../../base/days/day.ts";
-import type { FeedChoice } from "../../app/events.ts";
-import type { TaskCard } from "../../app/answers.ts";
 import type { ReportedLine } from "../store/diary-report.ts";
 
 /**
@@ -59,7 +58,8 @@ export type Engine = {
   review(input: BuildInput, year: number | null): string | null;
   /** The text of a first plan from the answers of the form. */
   firstPlan(answers: FirstAnswers): string;
+  /** A plan's text as the next year's begins. */
+  nextYear(text: string, year: number): string;
   /** Every crop there is, in the order of their names. */
-  cropNames(): readonly CropNames[];
+  cropNames(): readonly CropName[];
 };
-

@@ -4,6 +4,7 @@ import { gardenRecord } from "../store/gardens.ts";
 import { bringOver } from "../store/old/bring-over.ts";
 import { migrate } from "../store/schema.ts";
 import { type SqlStore, sqlStoreOf } from "../store/sql.ts";
+import { unavailable } from "../web/answers.ts";
 import { type GardenContext, nextRing } from "../web/garden-context.ts";
 import { answerVisit, type Visit } from "../web/visit.ts";
 import { payBuild } from "./building.ts";
@@ -21,6 +22,10 @@ export type ObjectPorts = {
   readonly engine: () => Promise<Engine>;
   readonly pause: (ms: number) => Promise<void>;
   readonly settings: (bindings: Bindings) => Settings;
+  /** The object's own database. */
+  readonly sqlOf: (storage: DurableObjectStorage) => SqlStore;
+  /** The store that gardens are brought over from; null: none is bound. */
+  readonly former: (bindings: Bindings) => D1Database | null;
 };
 
 /** The pause after a build, in which further changes gather for the next [ms]. Source: house rule; longer than a double tap. */
@@ -29,7 +34,24 @@ const GATHER_MS = 2000;
 /** The ports of a deployment, whose core is given as a lazy import of its own. */
 export function realPorts(engine: () => Promise<Engine>): ObjectPorts {
   const pause = (ms: number) => new Promise<void>((done) => setTimeout(done, ms));
-  return { now: Date.now, engine, pause, settings: settingsOf };
+  return {
+    ...{ now: Date.now, engine, pause, settings: settingsOf, sqlOf: sqlStoreOf },
+    former: ({ DB }) => DB ?? null,
+  };
+}
+
+/** What some work gives, or where that fails what stands in for it; the failure is logged, and never with a link. */
+async function orElse<Answer>(
+  garden: string,
+  work: () => Promise<Answer>,
+  otherwise: () => Answer,
+): Promise<Answer> {
+  try {
+    return await work();
+  } catch (error) {
+    console.error(`garden ${garden}: a request failed:`, error);
+    return otherwise();
+  }
 }
 
 /**
@@ -44,14 +66,14 @@ export function gardenObject(ports: ObjectPorts) {
 
     constructor(ctx: DurableObjectState, env: Bindings) {
       super(ctx, env);
-      this.#sql = sqlStoreOf(ctx.storage);
+      this.#sql = ports.sqlOf(ctx.storage);
       migrate(this.#sql);
       this.#rebuilder = rebuilderOf({
         build: async () => {
           // What has just been written goes out with its answer before a build keeps the object busy.
           await ctx.storage.sync();
           await ports.pause(0);
-          return payBuild(await this.#context());
+          return payBuild(await this.#context(gardenRecord(this.#sql)?.id ?? ""));
         },
         pause: () => ports.pause(GATHER_MS),
         behind: (work) => ctx.waitUntil(work),
@@ -59,15 +81,16 @@ export function gardenObject(ports: ObjectPorts) {
     }
 
     /** Answers a poll of one feed. */
-    async poll(asked: PollRequest): Promise<PollAnswer> {
-      await this.#bringOver(asked.garden);
-      return answerPoll(await this.#context(), asked);
+    poll(asked: PollRequest): Promise<PollAnswer> {
+      const answer = async () => answerPoll(await this.#context(asked.garden), asked);
+      return orElse(asked.garden, answer, () => ({ kind: "later" }));
     }
 
     /** Answers whatever is no feed; null where the link opens nothing. */
-    async visit(visit: Visit, request: Request): Promise<Response | null> {
-      await this.#bringOver(visit.link.garden);
-      return answerVisit(await this.#context(), visit, request);
+    visit(visit: Visit, request: Request): Promise<Response | null> {
+      const { garden } = visit.link;
+      const answer = async () => answerVisit(await this.#context(garden), visit, request);
+      return orElse(garden, answer, unavailable);
     }
 
     /** Waits until no build is on its way. */
@@ -79,13 +102,14 @@ export function gardenObject(ports: ObjectPorts) {
     override async alarm(): Promise<void> {
       const garden = gardenRecord(this.#sql);
       if (garden === null) return;
-      const context = await this.#context();
+      const context = await this.#context(garden.id);
       if ((nextRing(context) ?? 0) <= ports.now()) await this.#rebuilder.now();
       const next = nextRing(context);
       if (next !== null) context.ring(next);
     }
 
-    async #context(): Promise<GardenContext> {
+    async #context(garden: string): Promise<GardenContext> {
+      await this.#bringOver(garden);
       const { code, epoch, origin } = ports.settings(this.env);
       const { engine, now } = ports;
       return {
@@ -100,7 +124,7 @@ export function gardenObject(ports: ObjectPorts) {
 
     /** Brings the garden over from a former store, where one is bound, before anything else is done; tried again where it failed. */
     #bringOver(garden: string): Promise<void> {
-      const from = { db: this.env.DB ?? null, garden, now: ports.now };
+      const from = { db: ports.former(this.env), garden };
       this.#ready ??= bringOver(this.#sql, from).catch((error: unknown) => {
         this.#ready = null;
         throw error;

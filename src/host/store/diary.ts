@@ -1,6 +1,6 @@
-import { type Day, dayFromIso, isoOf } from "../../base/days/day.ts";
 import { isAnswer } from "../../app/answers.ts";
 import type { Plan } from "../../app/check.ts";
+import { type Day, dayFromIso, isoOf } from "../../base/days/day.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /**

@@ -24,9 +24,6 @@ const STEPS: readonly string[] = [
   -- A garden deleted for good: nothing else is kept, so that none of its links ever opens another.
   CREATE TABLE gone (at INTEGER NOT NULL) STRICT;
 
-  -- When the garden was brought over from a former store, or looked for there in vain.
-  CREATE TABLE brought (at INTEGER NOT NULL) STRICT;
-
   -- The newest version of a year is the one in force; earlier ones are kept. What was read of it lies in pieces.
   CREATE TABLE plans (
     year INTEGER NOT NULL,

@@ -1,6 +1,6 @@
+import type { CropName, FirstAnswers } from "../../app/plan-text.ts";
 import { isoOf } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
-import type { CropNames, FirstAnswers } from "../../app/first-plan.ts";
 import { pathOf } from "../links/mac.ts";
 import { writeSegment } from "../links/segment.ts";
 import { isInvited } from "../store/invitations.ts";
@@ -105,7 +105,7 @@ function bedsIn({ beds }: FormAnswers) {
 }
 
 /** What was ticked on the page of crops, each with its bed. */
-function cropsIn(form: URLSearchParams, crops: readonly CropNames[], { beds }: FirstAnswers) {
+function cropsIn(form: URLSearchParams, crops: readonly CropName[], { beds }: FirstAnswers) {
   const bedOf = (key: string) => beds[Number(form.get(`bed-${key}`) ?? 0)]?.name ?? null;
   const ticked = form.getAll("crop");
   return crops

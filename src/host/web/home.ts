@@ -1,7 +1,7 @@
+import type { TaskCard } from "../../app/answers.ts";
 import { readEventPath } from "../links/feeds.ts";
 import { newestAnswer, type StoredLine } from "../store/diary.ts";
 import { eventOf, formerTasksOf } from "../store/events.ts";
-import type { TaskCard } from "../../app/answers.ts";
 import { tasksById } from "../store/tasks.ts";
 import { changesFromAnswer } from "./answer-changes.ts";
 import { notFound, pageResponse } from "./answers.ts";

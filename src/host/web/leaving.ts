@@ -1,6 +1,6 @@
+import type { FeedChoice } from "../../app/events.ts";
 import { isoOf } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
-import type { FeedChoice } from "../../app/events.ts";
 import { diaryLines } from "../store/diary.ts";
 import { allEvents } from "../store/events.ts";
 import { zoneOf } from "../store/gardens.ts";

@@ -1,7 +1,6 @@
 import { sayDay } from "../../base/days/day.ts";
 import { dayAt } from "../../base/days/instants.ts";
 import { type Problem, sayAdvice } from "../../base/problems/problem.ts";
-import { nextYear } from "../../app/plan-text.ts";
 import { otherPlans, zoneOf } from "../store/gardens.ts";
 import {
   type PlanTexts,
@@ -27,7 +26,7 @@ export async function answerPlanPage(
   gardenRequest: GardenRequest,
   said: string,
 ): Promise<Response> {
-  const at = startingAt(gardenRequest, Number(said));
+  const at = await startingAt(gardenRequest, Number(said));
   if (at === null) return notFound();
   if (gardenRequest.request.method === "POST") return saveForm(gardenRequest, at);
   const version = Number(new URL(gardenRequest.request.url).searchParams.get("saved"));
@@ -44,13 +43,17 @@ export async function answerPlanPage(
 /** A year's plan as it stands: version 0 for the year that is not written yet. */
 type PlanDraft = Pick<SavedPlan, "year" | "version" | "file"> & PlanTexts;
 
-function startingAt({ context, stored }: GardenRequest, year: number): PlanDraft | null {
+async function startingAt(
+  { context, stored }: GardenRequest,
+  year: number,
+): Promise<PlanDraft | null> {
   const saved = savedPlan(context.sql, year);
   if (saved) return saved;
   const newest = savedPlan(context.sql, stored.plans.at(-1)?.year ?? 0);
   if (!newest || newest.year + 1 !== year) return null;
   const { text, beside } = newest;
   const file = newest.file.replace(/\d{4}(?=\.ya?ml$)/, String(year));
+  const { nextYear } = await context.engine();
   return { year, version: 0, text: nextYear(text, year), beside, file };
 }
 
@@ -163,7 +166,7 @@ export async function answerVersion(
   year: string,
   said: string,
 ): Promise<Response> {
-  const at = startingAt(gardenRequest, Number(year));
+  const at = await startingAt(gardenRequest, Number(year));
   const of = { year: Number(year), version: Number(said) };
   const found = planVersion(gardenRequest.context.sql, of);
   if (at === null || found === null) return notFound();
@@ -175,7 +178,7 @@ export async function answerVersion(
 
 /** What is wrong or doubtful in a text that is being written, for the page's script. Nothing is stored. */
 export async function answerCheck(gardenRequest: GardenRequest, said: string): Promise<Response> {
-  const at = startingAt(gardenRequest, Number(said));
+  const at = await startingAt(gardenRequest, Number(said));
   const sent = planIn(await formOf(gardenRequest.request, MOST_CARRIED));
   if (at === null || sent === null) return plain(400, "That is no plan.\n");
   return json(200, problemsForScript(await problemsIn(gardenRequest, at, sent.text)));

@@ -1,6 +1,6 @@
+import type { PictureSubject } from "../../app/picture.ts";
 import { type Day, dayFromIso, isoOf, monthStart } from "../../base/days/day.ts";
 import { temperatureFrom } from "../../base/quantities/read.ts";
-import type { PictureSubject } from "../../app/picture.ts";
 import type { BuildInput, Engine } from "../edge/engine.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
 import { buildInput } from "./garden-context.ts";

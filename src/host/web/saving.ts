@@ -2,9 +2,9 @@ import type { Problem } from "../../base/problems/problem.ts";
 import { byteLength } from "../store/bytes.ts";
 import { otherPlans } from "../store/gardens.ts";
 import {
-  plansInForce,
   type PlanTexts,
   type PlanToStore,
+  plansInForce,
   type SavedPlan,
   savedPlan,
   savePlan,

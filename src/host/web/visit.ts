@@ -1,6 +1,6 @@
 import { type Link, writeSegment } from "../links/segment.ts";
 import { countWrite } from "../store/writes.ts";
-import { notFound, tooOften, unavailable } from "./answers.ts";
+import { notFound, tooOften } from "./answers.ts";
 import { answerInvitation } from "./begin.ts";
 import { isWrite } from "./body.ts";
 import { catchUpIfOwed, type GardenContext } from "./garden-context.ts";
@@ -22,23 +22,18 @@ export type Visit = {
 /** After how many seconds somebody who wrote too often may again. */
 const AGAIN_S = 60;
 
-/** Answers whatever is no feed; null where the link opens nothing, or no more. A failure is logged and answered with 503. */
+/** Answers whatever is no feed; null where the link opens nothing, or no more. */
 export async function answerVisit(
   context: GardenContext,
   { rest, ...visit }: Visit,
   request: Request,
 ): Promise<Response | null> {
   const { link } = visit;
-  try {
-    if (isWrite(request) && !countWrite(context.sql, writerOf(link), context.now()))
-      return tooOften(AGAIN_S);
-    const answer = await answerRole({ context, request, ...visit }, rest);
-    catchUpIfOwed(context);
-    return answer;
-  } catch (error) {
-    console.error(`garden ${link.garden}: a request failed:`, error);
-    return unavailable();
-  }
+  if (isWrite(request) && !countWrite(context.sql, writerOf(link), context.now()))
+    return tooOften(AGAIN_S);
+  const answer = await answerRole({ context, request, ...visit }, rest);
+  catchUpIfOwed(context);
+  return answer;
 }
 
 /** Who writes, whichever of their links it is by. */

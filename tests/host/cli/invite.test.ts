@@ -25,9 +25,3 @@ test("an invitation is a good link to a garden that nobody can guess, another ea
   expect(link?.garden).toMatch(/^[A-Za-z0-9]{16}$/);
   expect(other?.out).not.toBe(one?.out);
 });
-
-test("its garden can be put into another database, by its id", async () => {
-  const { out } = await sowbell(["invite", "--database", "2"]);
-  expect((await linkIn(out))?.garden).toMatch(/^[A-Za-z0-9]{16}--2$/);
-  expect((await sowbell(["invite", "--database", "two"])).exit).toBe(2);
-});

@@ -1,4 +1,5 @@
 import { describe, expect, test, vi } from "vitest";
+import type { TaskCard } from "../../../src/app/answers.ts";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import type { Engine } from "../../../src/host/edge/engine.ts";
 import { buildRecord } from "../../../src/host/store/build.ts";
@@ -6,7 +7,7 @@ import { addLine } from "../../../src/host/store/diary.ts";
 import { allEvents, formerTasks } from "../../../src/host/store/events.ts";
 import { movedBy } from "../../../src/host/store/moved.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
-import { publishedState, type TaskCard, tasksById } from "../../../src/host/store/tasks.ts";
+import { publishedState, tasksById } from "../../../src/host/store/tasks.ts";
 import { ask, engine, inStore, linkTo, MORNING, PLAN, publish, shellWith } from "../web/garden.ts";
 
 const shell = shellWith();
@@ -22,8 +23,8 @@ const withCards = (day: (id: string) => number) =>
   engineWith({
     build: (input) => {
       const built = engine.build(input);
-      const tasks = built.tasks.map((task) => ({ ...task, card: card(task.id, day(task.id)) }));
-      return { ...built, tasks };
+      const cards = Object.keys(built.publishedState).map((id) => card(id, day(id)));
+      return { ...built, cards };
     },
   });
 
@@ -98,7 +99,7 @@ describe("a plan's text", () => {
     await ask(deployed, await home("weir"));
     await ask(deployed, await home("weir"));
     expect(readPlan).toHaveBeenCalledTimes(1);
-    const stricter = vi.fn(() => ({ plan: null, problems: [] }));
+    const stricter = vi.fn(() => null);
     const third = { ...shell, code: "code 3", engine: engineWith({ readPlan: stricter }) };
     await ask(third, await home("weir"));
     expect(stricter).toHaveBeenCalledTimes(1);

@@ -38,12 +38,12 @@ test("a feed that can't be written keeps none from being written, and is tried a
   const owner = await linkTo("third", "owner");
   for (const feed of ["quiet/tasks.ics", "tasks.ics"]) await ask(shell, `${owner}${feed}`);
   const said = vi.spyOn(console, "error").mockReturnValue();
-  const writeCalendar: typeof engine.writeCalendar = (writing) => {
-    if (writing.quiet) throw new Error("too quiet");
-    return engine.writeCalendar(writing);
+  const writeFeed: typeof engine.writeFeed = (writing) => {
+    if (writing.choice.quiet) throw new Error("too quiet");
+    return engine.writeFeed(writing);
   };
   const tomorrow = MORNING + 86_400_000;
-  const broken = { ...shell, now: () => tomorrow, engine: { ...engine, writeCalendar } };
+  const broken = { ...shell, now: () => tomorrow, engine: { ...engine, writeFeed } };
   await ask(broken, owner);
   expect(said).toHaveBeenCalledTimes(1);
   const behind = () =>

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
+import type { TaskCard } from "../../../src/app/answers.ts";
 import { type Day, dayOrThrow } from "../../../src/base/days/day.ts";
 import { changesBetween } from "../../../src/host/edge/changes-between.ts";
-import type { TaskCard } from "../../../src/host/store/tasks.ts";
 
 const on = (date: number) => dayOrThrow(2027, 5, date);
 

@@ -123,11 +123,16 @@ describe("a build", () => {
   test("is done once or twice for ten taps in a row", async () => {
     await publish(shell, "ten");
     const was = (await build("ten")).number;
-    ports.pause = (ms) => new Promise((done) => setTimeout(done, ms === 0 ? 0 : 300));
+    let gathered: () => void = () => undefined;
+    const gathering = new Promise<void>((done) => {
+      gathered = done;
+    });
+    ports.pause = (ms) => (ms === 0 ? Promise.resolve() : gathering);
     for (let times = 0; times < 10; times += 1) {
       const say = times % 2 === 0 ? "done" : "undo: done";
       expect((await tapBehind("ten", "2027/thin-beets/do/1", say)).status).toBe(303);
     }
+    gathered();
     await settled("ten");
     expect(await inStore("ten", (sql) => diaryLines(sql))).toHaveLength(10);
     const { number, line } = await build("ten");

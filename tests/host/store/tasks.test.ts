@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { TaskCard } from "../../../src/app/answers.ts";
 import { type Day, dayOrThrow } from "../../../src/base/days/day.ts";
 import type { PublishedTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import { addLine } from "../../../src/host/store/diary.ts";
@@ -9,7 +10,6 @@ import {
   hasTask,
   publishedState,
   storeTasks,
-  type TaskCard,
   type TaskRow,
   taskCards,
   tasksById,

@@ -19,7 +19,7 @@ const GZIP = { cf: { clientAcceptEncoding: "br, gzip" } };
 const NO_ENGINE = {
   ...engine,
   build: () => expect.fail("built"),
-  writeCalendar: () => expect.fail("written"),
+  writeFeed: () => expect.fail("written"),
 };
 const LAST_MODIFIED = "Fri, 07 May 2027 06:00:00 GMT";
 
@@ -177,7 +177,7 @@ describe("what a link shows", () => {
 
   test("a bed's feed is called by the bed", async () => {
     const text = await bodyOf(`${imre}bed/south-bed.ics`);
-    expect(text.replaceAll("\r\n ", "")).toContain("X-WR-CALNAME:Quarry Lane\\, South bed");
+    expect(text.replaceAll("\r\n ", "")).toContain("X-WR-CALNAME:Quarry Lane: South bed");
   });
 });
 
@@ -303,7 +303,8 @@ describe("bytes that are stored", () => {
 
   test("missing, and not to be made, are answered with 503 and when to ask again", async () => {
     vi.spyOn(console, "error").mockReturnValue();
-    const broken = { ...shell, engine: { ...engine, choose: () => [] } };
+    const writeFeed = () => expect.fail("no");
+    const broken = { ...shell, engine: { ...engine, writeFeed } };
     const answer = await ask(broken, `${imre}quiet/warnings.ics`);
     expect(answer.status).toBe(503);
     expect(answer.headers.get("retry-after")).toMatch(/^\d+$/);
@@ -333,7 +334,7 @@ describe("bytes that are stored", () => {
     const tag = await etagOf(path);
     await cutBody("fold", 99);
     vi.spyOn(console, "error").mockReturnValue();
-    const broken = { ...shell, engine: { ...engine, writeCalendar: () => expect.fail("no") } };
+    const broken = { ...shell, engine: { ...engine, writeFeed: () => expect.fail("no") } };
     expect((await ask(broken, path)).status).toBe(503);
     for (const held of [tag, '"another"'])
       expect((await ask(broken, path, { headers: { "if-none-match": held } })).status).toBe(304);

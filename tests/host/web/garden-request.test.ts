@@ -3,7 +3,7 @@ import type { Role } from "../../../src/host/links/segment.ts";
 import { frameOf, type GardenView } from "../../../src/host/web/garden-request.ts";
 
 const ways = (role: Role) => {
-  const stored = { plans: [{ plan: { name: "Quarry Lane" } }] };
+  const stored = { plans: [{ summary: { name: "Quarry Lane" } }] };
   const telling = { stored, link: { role }, base: "/g/l/m/" } as unknown as GardenView;
   return frameOf(telling).ways.map(({ path }) => path);
 };

@@ -1,17 +1,17 @@
 import { createExecutionContext } from "cloudflare:test";
 import { env } from "cloudflare:workers";
+import type { PublishedTask } from "../../../src/app/build.ts";
+import type { PlanCheck, PlanText } from "../../../src/app/check.ts";
+import { feedName, writeFeed } from "../../../src/app/feed.ts";
 import { type Day, dayFromIso, isoOf, plus } from "../../../src/base/days/day.ts";
 import type { Problem } from "../../../src/base/problems/problem.ts";
-import type { PublishedTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import type { DiaryLine, Plan } from "../../../src/garden/model/plan.ts";
-import type { Engine, PlanAt } from "../../../src/host/edge/engine.ts";
+import type { Engine } from "../../../src/host/edge/engine.ts";
 import { settingsOf } from "../../../src/host/edge/settings.ts";
 import { keyFrom, pathOf } from "../../../src/host/links/mac.ts";
 import type { Link, Role } from "../../../src/host/links/segment.ts";
 import { app } from "../../../src/host/web/app.ts";
 import type { AppContext, GardenStub } from "../../../src/host/web/app-context.ts";
-import { chooseEvents } from "../../../src/views/calendar/choose-events.ts";
-import { writeCalendar } from "../../../src/views/calendar/write.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 import { settled } from "../in-store.ts";
 import { ports } from "../ports.ts";
@@ -50,7 +50,7 @@ function named(text: string, word: string): readonly string[] {
     .map((line) => line.slice(word.length + 1));
 }
 
-function readPlan(text: string, at: PlanAt): ReturnType<Engine["readPlan"]> {
+function checkPlan({ text, ...at }: PlanText): PlanCheck {
   const problems = text.split("\n").flatMap((line, index): readonly Problem[] => {
     const weight = line.startsWith("wrong") ? "problem" : "doubt";
     if (!line.startsWith("wrong") && !line.startsWith("doubt")) return [];
@@ -61,7 +61,7 @@ function readPlan(text: string, at: PlanAt): ReturnType<Engine["readPlan"]> {
   return { plan: stopped ? null : planOf(text, at), problems };
 }
 
-function planOf(text: string, { garden, file }: PlanAt): Plan {
+function planOf(text: string, { garden, file }: Omit<PlanText, "text">): Plan {
   const diary = text.split("\n").flatMap((line, index): readonly DiaryLine[] => {
     const day = dayFromIso(line.slice(0, 10));
     const at = { file, line: index + 1, column: 1 };
@@ -130,21 +130,24 @@ const unused = () => {
 
 /** The fake engine; its "still open" stands on the day after today, so that the turn of the day shows. */
 export const engine: Engine = {
-  readPlan,
+  checkPlan,
+  readPlan: (file) => checkPlan(file).plan,
   build: ({ plans, instant }) => {
     const today = Math.floor(instant / MS_PER_DAY) as Day;
     const lines = plans.flatMap((plan) => plan.diary).filter(({ at }) => at.file !== "diary");
     const events = [...lines.flatMap(eventsOf), ...alwaysOn(plus(today, 1))];
-    const ids = new Set(events.flatMap(({ tasks }) => tasks));
     const published = { day: today } as unknown as PublishedTask;
-    const tasks = [...ids].map((id) => ({ id, card: null, published }));
-    return { events, tasks, baseline: {}, diary: [], until: (today + 1) * MS_PER_DAY };
+    const ids = events.flatMap(({ tasks }) => tasks);
+    const publishedState = Object.fromEntries(ids.map((id) => [id, published]));
+    const until = (today + 1) * MS_PER_DAY;
+    return { events, publishedState, cards: [], baseline: {}, diary: [], until };
   },
-  choose: chooseEvents,
-  writeCalendar,
+  feedName,
+  writeFeed,
   ...{ frost: unused, room: unused, draw: unused, month: unused, review: unused },
   firstPlan: unused,
-  crops: [],
+  nextYear: (text, year) => text.replace(/year \d+/, `year ${year}`),
+  cropNames: unused,
 };
 
 /** What a test's requests work with: the clock, the engine, the deployment's settings, and the gardens' objects. */

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import type { TaskCard } from "../../../src/app/answers.ts";
 import { type Day, plus } from "../../../src/base/days/day.ts";
-import type { TaskCard } from "../../../src/host/store/tasks.ts";
 
 import { ask, engine, linkTo, MORNING, PLAN, publish, type Shell, shellWith } from "./garden.ts";
 
@@ -27,8 +27,7 @@ const THIN: TaskCard = {
 function published(garden: string, card: TaskCard, text = PLAN, base = 0) {
   const build: typeof engine.build = (input) => {
     const built = engine.build(input);
-    const tasks = built.tasks.map((task) => (task.id === card.id ? { ...task, card } : task));
-    return { ...built, tasks };
+    return { ...built, cards: [card] };
   };
   return publish({ ...shell, engine: { ...engine, build } }, garden, text, base);
 }

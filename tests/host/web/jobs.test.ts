@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
+import type { TaskCard } from "../../../src/app/answers.ts";
 import { type Day, dayOrThrow, plus } from "../../../src/base/days/day.ts";
 import type { Link } from "../../../src/host/links/segment.ts";
 import { storeEvents } from "../../../src/host/store/events.ts";
 import type { StoredGarden } from "../../../src/host/store/gardens.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
-import type { TaskCard } from "../../../src/host/store/tasks.ts";
 import type { GardenContext } from "../../../src/host/web/garden-context.ts";
 import type { GardenView } from "../../../src/host/web/garden-request.ts";
 import { comingUp, jobSummaryOf, movedPartOf, partOf } from "../../../src/host/web/jobs.ts";

@@ -15,7 +15,7 @@ const key = await keyFrom("a secret for tests, of more than 32 characters");
 
 const plan = (year: number, over: Record<string, unknown> = {}) => ({
   year,
-  plan: {
+  summary: {
     name: "Quarry Lane",
     people: [{ key: "imre", name: "Imre" }],
     beds: [{ key: "root-bed", name: "Root bed" }],

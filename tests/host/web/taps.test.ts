@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { TaskCard } from "../../../src/app/answers.ts";
 import type { StoredGarden } from "../../../src/host/store/gardens.ts";
-import type { TaskCard } from "../../../src/host/store/tasks.ts";
 import { restoreTaps, tapsOf, withAnswer } from "../../../src/host/web/taps.ts";
 import { inDays } from "../../engine/schedule/given.ts";
 

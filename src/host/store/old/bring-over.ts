@@ -17,25 +17,19 @@ import {
   readOldGarden,
 } from "./old-garden.ts";
 
-/** Where a garden is brought over from: the former store, null where none is bound; the garden's id; the clock [ms]. */
-export type Source = {
-  readonly db: D1Database | null;
-  readonly garden: string;
-  readonly now: () => number;
-};
+/** Where a garden is brought over from: the former store, null where none is bound, and the garden's id. */
+export type Source = { readonly db: D1Database | null; readonly garden: string };
 
 /**
  * Copies a garden from the former store into its own, once, whole or not at all: plans with every version, the diary, revoked
  * links, the owner's serials, how tasks were published, and feeds with their ledgers, so that no SEQUENCE ever falls. A garden
- * that was deleted there stays deleted. Throws where the former store can't be read; then nothing is stored.
+ * that was deleted there stays deleted. Where one was ever stored here nothing is looked for any more. Throws where the former
+ * store can't be read; then nothing is stored.
  */
-export async function bringOver(sql: SqlStore, { db, garden, now }: Source): Promise<void> {
-  if (db === null || firstRow(sql, "SELECT 1 FROM brought") !== null) return;
-  const old = isNew(sql) ? await readOldGarden(db, garden) : null;
-  sql.transaction(() => {
-    if (old && isNew(sql)) copyGarden(sql, old);
-    sql.rows("INSERT INTO brought (at) VALUES (?1)", now());
-  });
+export async function bringOver(sql: SqlStore, { db, garden }: Source): Promise<void> {
+  if (db === null || !isNew(sql)) return;
+  const old = await readOldGarden(db, garden);
+  sql.transaction(() => copyGarden(sql, old));
 }
 
 /** Whether nothing was ever stored here. */
@@ -46,7 +40,7 @@ function isNew(sql: SqlStore): boolean {
 
 function copyGarden(sql: SqlStore, { garden, plans, diary, revoked, feeds, goneAt }: OldGarden) {
   for (const { link, at } of revoked)
-    sql.rows("INSERT INTO revoked (link, at) VALUES (?1, ?2)", link, at);
+    sql.rows("INSERT INTO revoked (link, at) VALUES (?1, ?2) ON CONFLICT DO NOTHING", link, at);
   if (goneAt !== null) sql.rows("INSERT INTO gone (at) VALUES (?1)", goneAt);
   if (garden === null) return;
   copyRecord(sql, garden);
