@@ -40,17 +40,20 @@ const TOLD = engine.build({
   ...{ id: "old", plans: [read], instant: SAVED_AT, published: {}, baseline: null },
 });
 
-const FED = engine.writeFeed({
+const written = engine.writeFeed({
   ...{ garden: "old", name: "Quarry Lane, all tasks", events: TOLD.events, link: null },
   choice: { of: "household", kind: "tasks", bed: null, quiet: false, reader: false },
   ...{ cause: SAVED_AT, ledger: null },
 });
 
+const FED = { ...written, text: written.text.replaceAll("SEQUENCE:0", "SEQUENCE:3") };
+
 /** A ledger as it was kept before entries were called by their fingerprints. */
 const ledger = {
   entries: Object.fromEntries(
     Object.entries(FED.ledger.entries).map(([key, { fingerprint, ...rest }]) => {
-      return [key, { ...rest, print: fingerprint, sequence: 3 }];
+      const text = rest.text?.replace("SEQUENCE:0", "SEQUENCE:3") ?? null;
+      return [key, { ...rest, print: fingerprint, sequence: 3, text }];
     }),
   ),
 };
