@@ -1,9 +1,8 @@
-import { join } from "node:path";
 import { freshFolder } from "../rough/runtime.ts";
 import { REFERENCE_MS } from "./bounds.ts";
 import { PURE_GROUPS, pureRows } from "./pure-rows.ts";
 import { SITE_GROUPS, siteRows } from "./site-rows.ts";
-import { bundle } from "./start.ts";
+import { bundledScripts } from "./start.ts";
 import { startRows } from "./start-rows.ts";
 import { isMet, type Row, referenceMsIn, tableOf } from "./table.ts";
 
@@ -40,15 +39,14 @@ function groupsIn(words: readonly string[]): readonly string[] {
 }
 
 async function measuredRows(groups: readonly string[], folder: string): Promise<readonly Row[]> {
-  const jobs = bundle("tests/bench/worker.ts", join(folder, "jobs"));
+  const scripts = bundledScripts(folder);
   const pure = groups.filter((group) => group in PURE_GROUPS);
   const site = groups.filter((group) => group in SITE_GROUPS);
-  const rows = pure.length === 0 ? [] : await pureRows(pure, jobs);
-  if (pure.length === groups.length) return rows;
-  const scripts = { jobs, deployed: bundle("src/host/worker.ts", join(folder, "deployed")) };
-  const started = groups.includes("start") ? await startRows(scripts) : [];
-  const asked = site.length === 0 ? [] : await siteRows(site, scripts);
-  return [...rows, ...started, ...asked];
+  return [
+    ...(pure.length > 0 ? await pureRows(pure, scripts) : []),
+    ...(groups.includes("start") ? await startRows(scripts) : []),
+    ...(site.length > 0 ? await siteRows(site, scripts) : []),
+  ];
 }
 
 function report(rows: readonly Row[], groups: readonly string[]): void {

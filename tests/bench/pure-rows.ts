@@ -1,7 +1,7 @@
 import type { BoundName } from "./bounds.ts";
 import { jobPath, meterOf } from "./jobs.ts";
 import { type Depth, type Measured, type Meter, type Path, warmPrices } from "./measure.ts";
-import { plainWorker, startRuntime } from "./start.ts";
+import { plainWorker, type Scripts, startRuntime } from "./start.ts";
 import type { Row } from "./table.ts";
 
 type PathOf = (job: string) => Path;
@@ -15,9 +15,12 @@ export const PURE_GROUPS: Readonly<Record<string, Group>> = {
   extremes: extremeRows,
 };
 
-/** The rows of some of those groups, measured in a runtime of their own. `script` is worker.ts in one piece. */
-export async function pureRows(groups: readonly string[], script: string): Promise<readonly Row[]> {
-  const workers = ["reference", "jobs"].map((name) => plainWorker(name, script));
+/** The rows of some of those groups, measured in a runtime of their own. */
+export async function pureRows(
+  groups: readonly string[],
+  scripts: Scripts,
+): Promise<readonly Row[]> {
+  const workers = ["reference", "jobs"].map((name) => plainWorker(name, scripts.jobs));
   const runtime = await startRuntime(workers);
   try {
     const address = await runtime.addressOf("jobs");

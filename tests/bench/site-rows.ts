@@ -12,7 +12,14 @@ import {
 import { DAILY, OCCASIONAL, type Page, pagePath } from "./pages.ts";
 import { firstPoll, nextPoll } from "./polls.ts";
 import { AHEAD_MS, looking, publish, type Request, repeated } from "./site.ts";
-import { deployedWorker, plainWorker, type Runtime, type Scripts, startRuntime } from "./start.ts";
+import {
+  constantWorker,
+  deployedWorker,
+  plainWorker,
+  type Runtime,
+  type Scripts,
+  startRuntime,
+} from "./start.ts";
 import type { Row } from "./table.ts";
 import { firstTap, tapCost } from "./taps.ts";
 
@@ -51,6 +58,7 @@ export async function siteRows(
   const fresh = Array.from({ length: freshWorkers }, (_, index) => `fresh-${index}`);
   const runtime = await startRuntime([
     plainWorker("reference", jobs),
+    constantWorker("constant"),
     ...["warm", ...fresh].map((name) => deployedWorker(name, deployed, AHEAD_MS)),
   ]);
   try {
@@ -95,7 +103,13 @@ function pollRows(site: Site): Promise<readonly Row[]> {
       ask: (address) => firstPoll(address, gardenOf(size)),
     },
   ]);
-  return warmRows(site, asked);
+  return warmRows(site, [nothing(site), ...asked]);
+}
+
+/** What HTTP itself takes here: a worker that does nothing but answer. */
+function nothing({ runtime }: Site): Asked {
+  const ask = async () => looking(await runtime.addressOf("constant"));
+  return { name: "a constant, for comparison", bound: "poll", ask };
 }
 
 /** The daily pages of each garden, warm. */

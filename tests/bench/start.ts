@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -11,6 +11,12 @@ import { restingCpuMsOf } from "./cpu.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 const CONFIG = join(ROOT, "wrangler.toml");
+
+const {
+  versionMetadata: _,
+  durableObjects = {},
+  ...PLATFORM
+} = unstable_getMiniflareWorkerOptions(CONFIG).workerOptions;
 
 /** The secret of every link here. */
 export const SECRET = "a secret of the bench that opens nothing else";
@@ -27,15 +33,31 @@ export type Runtime = {
 /** Two scripts, each in one piece: worker.ts here, and our worker as it is deployed. */
 export type Scripts = { readonly jobs: string; readonly deployed: string };
 
-/** A script in one piece, as a deploy puts it together: module by module each call across files would cost more. Without the network. */
-export function bundle(entry: string, folder: string): string {
+/** Puts both together as a deploy does: module by module each call across files would cost more. Without the network. */
+export function bundledScripts(folder: string): Scripts {
+  const jobs = bundled("tests/bench/worker.ts", join(folder, "jobs"), jobsConfig(folder));
+  return { jobs, deployed: bundled("src/host/worker.ts", join(folder, "deployed"), CONFIG) };
+}
+
+/** The settings of the deploy without what it binds, since wrangler asks every script for the classes of its objects. */
+function jobsConfig(folder: string): string {
+  const config = join(folder, "wrangler.json");
+  const { compatibilityDate, compatibilityFlags } = PLATFORM;
+  const compatibility = {
+    compatibility_date: compatibilityDate,
+    compatibility_flags: compatibilityFlags,
+  };
+  writeFileSync(config, JSON.stringify({ name: "jobs", ...compatibility, keep_names: false }));
+  return config;
+}
+
+function bundled(entry: string, folder: string, config: string): string {
   const program = join(ROOT, "node_modules", "wrangler", "bin", "wrangler.js");
-  const how = ["--dry-run", "--outdir", folder, "--config", CONFIG];
+  const how = ["--dry-run", "--outdir", folder, "--config", config];
   const env = { ...process.env, WRANGLER_HIDE_BANNER: "true", WRANGLER_SEND_METRICS: "false" };
   const words = [program, "deploy", join(ROOT, entry), ...how];
   execFileSync(process.execPath, words, { cwd: tmpdir(), env });
-  const name = entry.split("/").at(-1)?.replace(/\.ts$/, ".js") ?? "";
-  return readFileSync(join(folder, name), "utf8");
+  return readFileSync(join(folder, "worker.js"), "utf8");
 }
 
 /** Nothing is looked up elsewhere, no request is logged, and what the runtime prints is dropped. */
@@ -56,12 +78,6 @@ export async function startRuntime(workers: readonly WorkerOptions[]): Promise<R
   const addressOf = async (worker: string) => (await made.unsafeGetDirectURL(worker)).href;
   return { pid, startCpuMs, addressOf, stop: () => made.dispose() };
 }
-
-const {
-  versionMetadata: _,
-  durableObjects = {},
-  ...PLATFORM
-} = unstable_getMiniflareWorkerOptions(CONFIG).workerOptions;
 
 const OBJECTS = Object.entries(durableObjects as Readonly<Record<string, ObjectClass>>);
 
@@ -110,9 +126,9 @@ function workerOf(name: string, script: string, options: object): WorkerOptions 
   } as WorkerOptions;
 }
 
-/** Brings the store up to date, where a worker has one. */
+/** Brings the shared store up to date, as long as what is deployed has one. */
 async function migrate(made: Miniflare, workers: readonly WorkerOptions[]): Promise<void> {
-  const bound = workers.find((worker) => "d1Databases" in worker)?.name;
+  const bound = workers.find((worker) => Object.keys(worker.d1Databases ?? {}).length > 0)?.name;
   if (bound === undefined) return;
   const store = await made.getD1Database("DB", bound);
   for (const { queries } of await readD1Migrations(join(ROOT, "src/host/store/migrations")))
