@@ -13,7 +13,7 @@ export { buildBaseline, buildYear } from "../engine/build.ts";
 export { type Horizon, planOn } from "../engine/schedule/horizon.ts";
 export type { PublishedState, PublishedTask } from "../engine/schedule/scheduled-task.ts";
 export type { Baseline, Garden, Year } from "../engine/year.ts";
-export { taskCards } from "../views/cards.ts";
+export { type TaskCard, taskCards } from "../views/cards.ts";
 
 /** What a garden's feeds are written from: its year, the events made of it, and what has been published once they are. */
 export type Schedule = Pick<Year, "scheduled"> & {

@@ -30,7 +30,7 @@ export function cached<Key, Value>(
 export type OfSowing<Known> = (context: SowingContext) => Known;
 
 /**
- * The same calculation, done once for all passes that know the same days of the acts it hangs on. It must hang on no other
+ * The same calculation, done once for all passes that know the same days of the acts it depends on. It must depend on no other
  * day of the year's own acts.
  */
 export function memoizeBySowing<Known>(
@@ -82,7 +82,7 @@ export type PlantingMemo<Key, Known> = (
   make: () => Known,
 ) => Known;
 
-/** A memo for what hangs on the planting and one more thing, and on no day of the year's own acts. */
+/** A memo for what depends on the planting and one more thing, and on no day of the year's own acts. */
 export function memoizeByPlanting<Key, Known>(): PlantingMemo<Key, Known> {
   const byClimate = new WeakMap<Climate, Map<string, Map<Key, KnownOf<Known>>>>();
   return (context, key, make) => {
