@@ -83,9 +83,9 @@ describe("the house", () => {
     expect(back).toEqual([]);
   });
 
-  test("the command line imports the application and what lies at the bottom, and nothing between", () => {
+  test("the host imports the application and what lies at the bottom, and nothing between", () => {
     const allowed = /^src\/(?:app|base|host)\//;
-    const past = FILES.filter((file) => file.startsWith("src/host/cli/")).flatMap((file) =>
+    const past = FILES.filter((file) => roomOf(file) === "host").flatMap((file) =>
       localsOf(file)
         .filter((to) => !allowed.test(to))
         .map((to) => `${file} -> ${to}`),

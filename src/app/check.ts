@@ -14,6 +14,7 @@ import { problemsBetweenYears } from "../garden/plan/years.ts";
 export type { Problem } from "../base/problems/problem.ts";
 export { sayProblem } from "../base/problems/problem.ts";
 export type { Plan } from "../garden/model/plan.ts";
+export { readPlan } from "../garden/plan/read.ts";
 
 /** A year's plan as it is written, and where that text comes from. */
 export type PlanText = PlanSource & { readonly text: string };

@@ -55,6 +55,17 @@ describe("one text among the other years", () => {
     expect(codes).not.toContain("key-clash");
   });
 
+  test("has its problems and doubts in reading order", () => {
+    const text = QUARRY.replace("- tomato: 6 plants", "- moonflower\n      - tomato: 600 plants");
+    const { plan, problems } = checkPlan(file(2027, text), []);
+    expect(plan).not.toBeNull();
+    expect(problems.map(({ code }) => code)).toEqual([
+      "greenhouse-too-full",
+      "crop-unknown",
+      "bed-too-full",
+    ]);
+  });
+
   test("has no plan while it has a problem", () => {
     expect(checkPlan(file(2027, "year: 2027\n"), [planOf(BEFORE)]).plan).toBeNull();
   });

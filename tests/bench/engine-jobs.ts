@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { buildBaseline, buildSchedule, type Garden, horizonAt } from "../../src/app/build.ts";
-import { readPlanWithDoubts } from "../../src/app/read-plan.ts";
+import { checkPlan } from "../../src/app/check.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import { scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
@@ -34,10 +34,10 @@ export function readingJob(plantings: number): () => unknown {
   return () => readPlan(text, SOURCE);
 }
 
-/** The same as saving it does: with the doubts that only its season shows. */
+/** The same as saving it does: with the doubts that its season shows, and its beds once it is built. */
 export function checkingJob(plantings: number): () => unknown {
   const text = gardenText({ year: 2027, plantings });
-  return () => readPlanWithDoubts(text, SOURCE);
+  return () => checkPlan({ ...SOURCE, text }, []);
 }
 
 /** Calculates the baseline days of so many plantings, as happens once when a plan is saved. */

@@ -7,14 +7,13 @@ import {
   taskCards,
   todayIn,
 } from "../../app/build.ts";
-import { checkPlan } from "../../app/check.ts";
+import { checkPlan, readPlan } from "../../app/check.ts";
 import { reportDiary } from "../../app/diary.ts";
 import { feedName, writeFeed } from "../../app/feed.ts";
 import { frostNight } from "../../app/frost.ts";
 import { month } from "../../app/month.ts";
 import { picture } from "../../app/picture.ts";
 import { cropNames, firstPlan, nextYear } from "../../app/plan-text.ts";
-import { readPlan } from "../../app/read-plan.ts";
 import { bedRoom } from "../../app/room.ts";
 import { yearReviewPage } from "../../app/year-review.ts";
 import type { ReportedLine } from "../store/diary-report.ts";
