@@ -3,6 +3,7 @@ import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../../engine/schedule/year-of.ts";
 import type { ParsedDiaryLine } from "../../garden/diary/parse.ts";
 import type { Plan } from "../../garden/model/plan.ts";
+import { changeText, goneText } from "./change-text.ts";
 import { titleOf } from "./titles.ts";
 
 /** A garden scheduled twice, the diary lines in between, and the first day that is compared. */
@@ -51,21 +52,14 @@ export function changesOf(
   return [
     ...byDay.flatMap((scheduled): readonly Change[] => {
       const then = was.get(scheduled.task.id);
-      const day = sayDay(scheduled.day);
-      if (scheduled.done && !then?.done) return [change(scheduled, `done ${day}`, [])];
-      if (!then) return [change(scheduled, `new, ${day}`)];
-      return then.day === scheduled.day
-        ? []
-        : [change(scheduled, moveText(then.day, scheduled.day))];
+      const what = changeText(then, scheduled);
+      if (what === null) return [];
+      return [
+        scheduled.done && !then?.done ? change(scheduled, what, []) : change(scheduled, what),
+      ];
     }),
-    ...gone.map((scheduled) => change(scheduled, `no longer, was ${sayDay(scheduled.day)}`)),
+    ...gone.map((scheduled) => change(scheduled, goneText(scheduled))),
   ];
-}
-
-function moveText(was: Day, is: Day): string {
-  const days = Math.abs(is - was);
-  const by = `${days} ${days === 1 ? "day" : "days"} ${is > was ? "later" : "sooner"}`;
-  return `${sayDay(is)}, was ${sayDay(was)} (${by})`;
 }
 
 /**

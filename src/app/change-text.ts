@@ -1,0 +1,1 @@
+export { changeText, goneText } from "../views/events/change-text.ts";
