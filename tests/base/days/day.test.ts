@@ -98,6 +98,9 @@ describe("days", () => {
       sayDay(dayOrThrow(2027, 9, 30)),
       sayDay(dayOrThrow(2027, 6, 1), true),
     ]).toEqual(["6 May", "30 Sep", "1 June 2027"]);
-    expect(MONTHS).toHaveLength(12);
+    expect(MONTHS.map((_, month) => sayDay(dayOrThrow(2027, month + 1, 1)))).toEqual([
+      ...["1 Jan", "1 Feb", "1 Mar", "1 Apr", "1 May", "1 June"],
+      ...["1 July", "1 Aug", "1 Sep", "1 Oct", "1 Nov", "1 Dec"],
+    ]);
   });
 });

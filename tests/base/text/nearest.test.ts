@@ -27,6 +27,8 @@ describe("the nearest word", () => {
     expect(nearest("weding", ["weeding", "hilling"])).toBe("weeding");
     expect(nearest("singing", ["weeding", "hill"])).toBeNull();
     expect(nearest("x", [])).toBeNull();
+    expect(nearest("wintersquashxyz", ["wintersquash"])).toBe("wintersquash");
+    expect(nearest("wintersquashwxyz", ["wintersquash"])).toBeNull();
   });
 
   it("is the first of equally near ones", () => {

@@ -53,6 +53,14 @@ describe("plantings that share a bed", () => {
     for (const text of Object.values(GARDENS)) expect(() => told(text)).not.toThrow();
   });
 
+  test("are doubted on the first day on which there is no room, not on a later one", () => {
+    const [doubt, ...more] = told(bedOf(["carrot: 10 rows", "parsnip: 6 rows, sow 1 May"]));
+    const [later] = told(bedOf(["carrot: 10 rows", "parsnip: 6 rows, sow 20 May"]));
+    expect(more).toEqual([]);
+    expect(doubt?.is).toContain(" about 14 June ");
+    expect(later?.is).toContain(" about 14 June ");
+  });
+
   test("are more than bags hold without a width", () => {
     const is = "6 grow bags, 16 in across, 14 in high";
     const [doubt] = told(bedOf(["potato: 20 plants", "carrot: 200 plants"], { is }));

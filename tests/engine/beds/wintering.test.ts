@@ -17,6 +17,21 @@ describe("what is planted to stand the winter", () => {
     expect(opens && isoOf(opens)).toBe("2027-10-24");
   });
 
+  test("is safe and a gamble to the very last day of each", () => {
+    const days = [
+      "2027-10-23",
+      "2027-10-24",
+      "2027-10-30",
+      "2027-10-31",
+      "2027-12-04",
+      "2027-12-05",
+    ];
+    expect(days.map((day) => on(day)?.verdict)).toEqual([
+      ...["not yet", "safe", "safe"],
+      ...["a gamble", "a gamble", "too late"],
+    ]);
+  });
+
   test("is ready in the summer after", () => {
     const usual = on("2027-10-27")?.ripe?.usual ?? null;
     expect(usual && isoOf(usual)).toMatch(/^2028-0[78]/);

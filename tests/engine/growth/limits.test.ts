@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plus } from "../../../src/base/days/day.ts";
+import { type Day, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import type { Crop } from "../../../src/crops/facts.ts";
 import { commonPractice, NO_LIMITS } from "../../../src/crops/figures.ts";
+import type { DayAir } from "../../../src/engine/climate/climate.ts";
 import { decideDate } from "../../../src/engine/growth/date-decision.ts";
 import {
   nextGoodStart,
@@ -184,6 +185,18 @@ describe("plants set out", () => {
   test("are young from that day on, and bolt after cold as seedlings do", () => {
     expect(refusalOf(tomato(COLD), on("04-20"))).toBe("cold");
     expect(refusalOf(tomato(COLD), on("06-11"))).toBeNull();
+  });
+
+  test("are young for six weeks, and cold on the day after harms no more", () => {
+    const out = on("06-11");
+    const coldAfter = (days: number) => {
+      const warm = Array.from({ length: 120 }, (_, i) => [plus(out, i), { lowC: 15, highC: 25 }]);
+      const cold = [plus(out, days), { lowC: 1, highC: 3 }];
+      const observed = new Map([...warm, cold] as [Day, DayAir][]);
+      const given = limited({ coldYoung: commonPractice({ belowC: 13, days: 0 }) });
+      return refusalOf(tomato({ ...given, observed }), out);
+    };
+    expect([0, 41, 42].map(coldAfter)).toEqual(["cold", "cold", null]);
   });
 
   test("do not sleep in warm soil, as seed would", () => {

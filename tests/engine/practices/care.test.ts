@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { commonPractice } from "../../../src/crops/figures.ts";
+import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { CARE, careTasks, piecesOf } from "../../../src/engine/practices/care.ts";
 import { growingOf } from "../growth/growing.ts";
 import { ending, planWith, toldWith } from "./garden.ts";
@@ -19,6 +21,35 @@ describe("what a crop's own list asks for", () => {
 
   test("is nothing before the planting is in its place", () => {
     expect(careTasks(growingOf(planWith(["leek: 40 plants"]), "leek"), "feed")).toEqual([]);
+  });
+
+  test("is asked for from the very day it is in its place, and not for a day before", () => {
+    const [fed] = growingOf(planWith(["leek: 40 plants"]), "leek").crop.care;
+    if (!fed) throw new Error("leeks have care");
+    const inDays = (days: number) =>
+      careTasks(
+        growingOf(planWith(["leek: 40 plants"]), "leek", {
+          acts: { "set out": "2027-05-20" },
+          crop: { care: [{ ...fed, from: "in place", days: commonPractice([days, days]) }] },
+        }),
+        fed.practice,
+      ).length;
+    expect([inDays(-1), inDays(0), inDays(1)]).toEqual([0, 1, 1]);
+  });
+
+  test("is told of the first sowing alone, whatever others there are", () => {
+    const context = growingOf(planWith(["leek: 40 plants"]), "leek", {
+      acts: { "set out": "2027-05-20" },
+    });
+    const inPlace = [...context.anchors.values()];
+    const sowings = [1, 2].flatMap((sowing) =>
+      inPlace.map(
+        (anchor) => [anchorKey(context.planting.key, sowing, "set out"), anchor] as const,
+      ),
+    );
+    const both = { ...context, anchors: new Map(sowings) };
+    const jobs = (sowing: number) => careTasks({ ...both, sowing }, "fill in and blanch").length;
+    expect([jobs(1), jobs(2)]).toEqual([2, 0]);
   });
 
   test("is dropped where the plan goes without it", () => {

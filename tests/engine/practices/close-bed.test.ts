@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { plus } from "../../../src/base/days/day.ts";
+import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { CLOSE_BED } from "../../../src/engine/practices/close-bed.ts";
+import { seasonOf } from "../../../src/garden/model/season.ts";
+import { QUARRY } from "../../gardens.ts";
+import { anchor, growingOf } from "../growth/growing.ts";
 import { ending, toldWith, wordsOf } from "./garden.ts";
 
 describe("closing a bed", () => {
@@ -12,6 +17,16 @@ describe("closing a bed", () => {
     expect(close.day).toBeGreaterThan(last);
     expect(wordsOf(close)).toMatch(/compost over it, about …/);
     expect(wordsOf(close)).toContain("120 days");
+  });
+
+  test("is told where its last crop is out on the season's last day, and not after it", () => {
+    const beet = growingOf(QUARRY, "beet");
+    const { to } = seasonOf(beet.plan);
+    const closings = [to, plus(to, 1)].map((end) => {
+      const anchors = new Map([[anchorKey(beet.planting.key, 1, "end"), anchor(end)]]);
+      return CLOSE_BED.tasks({ ...beet, contexts: [beet], anchors }).length;
+    });
+    expect(closings).toEqual([1, 0]);
   });
 
   test("is nothing where something stands the winter or for years", () => {

@@ -224,6 +224,16 @@ describe("plantings of one bed against the same pest", () => {
     expect(apart(beet, covered("carrot", { covers: [fly] }))).toEqual([1, 0, 1, 0]);
   });
 
+  test("share it where one goes in on the very day the other may be uncovered, and not a day later", () => {
+    const sownOn = (start: string) => {
+      const acts = { start, up: start };
+      return tasksOf(beet, covered("carrot", { covers: [FLEAS] }, { acts })).filter(
+        ({ needs }) => needs.length > 0,
+      ).length;
+    };
+    expect([sownOn("2027-06-24"), sownOn("2027-06-25")]).toEqual([1, 2]);
+  });
+
   test("let bees in to what flowers, while the rest stays under", () => {
     const flowers = { daysBeforeHarvest: days(20, 30), forBees: true };
     const bees = covered("carrot", { covers: [{ ...FLEAS, off: "first harvest" }], flowers });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { DRAIN } from "../../../src/engine/practices/drain.ts";
-import { isoDay } from "../../gardens.ts";
 import { ending, toldWith, wordsOf } from "./garden.ts";
+import { windows } from "./told.ts";
 
 describe("draining the lines", () => {
   test("comes before the usual first frost, where a bed has drip, and leaves backflow to the rules", () => {
@@ -9,7 +9,7 @@ describe("draining the lines", () => {
       toldWith(["beet: 1 row"], "    drip: 12 gal an hour\n"),
       "/garden/drain-the-lines/1",
     );
-    expect(drain.task.window.due).toBe(isoDay("2027-09-29"));
+    expect(windows([drain.task])).toEqual(["1 09-19 09-29 10-09"]);
     expect(wordsOf(drain)).toContain("backflow");
   });
 

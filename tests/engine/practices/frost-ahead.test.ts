@@ -55,6 +55,19 @@ describe("the warning of the first frost", () => {
     expect(told(warnings(FULL)[0])).toContain("2 Oct");
   });
 
+  test("names as much as its room holds, to the letter", () => {
+    // ", " between the names and " (South bed)" after them are fourteen of the hundred and twenty letters.
+    const two = (letters: number) =>
+      ALONE.replace(
+        "      - tomato: 6 plants, from seed indoors\n",
+        ["a".repeat(53), "b".repeat(letters - 53)]
+          .map((name) => `      - name: ${name}\n        crop: tomato\n        plants: 3\n`)
+          .join(""),
+      );
+    expect(said(warnings(two(106))[0])).toMatch(/a, b+ \(South bed\)\./);
+    expect(said(warnings(two(107))[0])).toMatch(/a \(South bed\) and 1 more\./);
+  });
+
   test.each([1, 3, 8, 20])("is short enough for %i plantings to save", (count) => {
     const event = eventOf(many(count));
     expect(event?.text.length).toBeLessThanOrEqual(450);

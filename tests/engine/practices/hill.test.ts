@@ -80,3 +80,9 @@ test("nothing else is hilled, and no potato before it is planted", () => {
   expect(windowsOf(HILL, growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } }))).toEqual([]);
   expect(windowsOf(HILL, growingOf(QUARRY, "potato"))).toEqual([]);
 });
+
+test("a row takes twenty minutes, six bags twice as long and more", () => {
+  const minutes = (text: string) => HILL.tasks(potatoes({}, text)).map((task) => task.minutes);
+  expect(minutes(IN_ROW)).toEqual([20, 20]);
+  expect(minutes(QUARRY)).toEqual([45, 45]);
+});

@@ -44,6 +44,14 @@ describe("weeding bed by bed", () => {
     ]);
   });
 
+  test("is not told of the frost's own day, and is on the day before it", () => {
+    const counts = ["2027-05-08", "2027-05-07"].map((start) => {
+      const sown = growingOf(QUARRY, "beet", { acts: { start } });
+      return WEED_BEDS.tasks(gardenWith([sown])).length;
+    });
+    expect(counts).toEqual([4, 5]);
+  });
+
   test("says why it is worth the while now", () => {
     expect(said(tasks[0])).toContain("why: Small weeds die at a touch of the hoe");
   });

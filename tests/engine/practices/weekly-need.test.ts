@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus, weekdayOf } from "../../../src/base/days/day.ts";
+import { cm } from "../../../src/base/quantities/quantity.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { WholeGarden } from "../../../src/engine/practices/practice.ts";
 import {
@@ -7,7 +8,7 @@ import {
   LEAST_BY_HAND_MM,
   LEAST_MM,
 } from "../../../src/engine/practices/weekly-need.ts";
-import { QUARRY } from "../../gardens.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
 import { must } from "../../sources/ours.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 
@@ -119,6 +120,25 @@ describe("what beds want", () => {
     expect(least(DRIP)).toBeGreaterThanOrEqual(LEAST_MM);
     expect(least(DRIP)).toBeLessThan(LEAST_BY_HAND_MM);
     expect(least(QUARRY)).toBeGreaterThanOrEqual(LEAST_BY_HAND_MM);
+  });
+
+  test("is told from a quarter inch on, and from nothing less", () => {
+    const all = Array.from({ length: 80 }, (_, i) => rainy(100 + i)).flatMap((growing) =>
+      weeksOf(growing).flatMap(({ needs }) => needs.map(({ mm }) => mm ?? 0)),
+    );
+    expect(Math.min(...all)).toBeGreaterThanOrEqual(LEAST_MM);
+    expect(Math.min(...all)).toBeLessThan(LEAST_MM + 0.3);
+  });
+
+  test("is met by rain from the Saturday before the week to its Sunday", () => {
+    const monday = isoDay("2027-07-05");
+    const wetOn = (days: number) => {
+      const rain = { kind: "measured", what: "rain", bed: null, value: cm(5) } as const;
+      const observations = [{ ...rain, day: plus(monday, days) }];
+      const weeks = dryWeeksOf({ ...gardenOf([beets()]), observations });
+      return !weeks.some((week) => week.monday === monday);
+    };
+    expect([-3, -2, 0, 6, 7].map(wetOn)).toEqual([false, true, true, true, false]);
   });
 
   test("is not known without latitude, and told in warm weeks alone", () => {

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
+import { applyObservations } from "../../../src/engine/schedule/apply-observations.ts";
 import { ALONE, tellOf } from "../../gardens.ts";
+import { inDays, SATURDAY, taskOf, windowOf } from "./given.ts";
 
 /** Each task's due day by its id, as the canonical garden has it with these lines in its diary. */
 function dueOf(...lines: readonly string[]) {
@@ -92,5 +94,43 @@ describe("what was measured", () => {
       (due.get("2027/beet/thin/1") ?? "") <
         (dueOf("20 May: beets up").get("2027/beet/thin/1") ?? ""),
     ).toBe(true);
+  });
+});
+
+describe("several lines about one planting", () => {
+  test("all count: one job is left, and later the rest is lost", () => {
+    const due = dueOf(
+      "1 June: left the thinning of the beets this year",
+      "1 July: slugs ate the beets",
+    );
+    const mine = [...due].filter(([id]) => id.startsWith("2027/beet/"));
+    expect(due.has("2027/beet/thin/1")).toBe(false);
+    expect(mine.every(([, day]) => day < "07-01")).toBe(true);
+  });
+
+  test("build on each other: what failed and then had to wait keeps the two weeks of a new sowing", () => {
+    const sets = { planting: "2027/beet", sowing: 1, act: "start" } as const;
+    const sow = taskOf({ practice: "sow outdoors", sets, window: windowOf(3, 1) });
+    const about = { planting: "2027/beet", sowing: null, text: "" } as const;
+    const [next] = applyObservations(
+      [sow],
+      [
+        { kind: "failed", day: inDays(1), ...about },
+        { kind: "not yet", day: inDays(2), ...about, of: { practice: "sow outdoors", step: null } },
+      ],
+      new Map(),
+    );
+    expect(next?.window).toEqual({
+      ...{ earliest: inDays(3), due: inDays(5), latest: inDays(16), better: "later" },
+    });
+    expect(next?.certainty).toBe("expected");
+  });
+
+  test("what is lost on the very day a job is due has that job no more", () => {
+    const lost = { kind: "lost", planting: "2027/beet", sowing: null, text: "" } as const;
+    const left = (day: number) =>
+      applyObservations([taskOf()], [{ ...lost, day: inDays(day) }], new Map()).length;
+    expect(taskOf().window.due).toBe(SATURDAY);
+    expect([left(-1), left(0), left(1)]).toEqual([0, 0, 1]);
   });
 });

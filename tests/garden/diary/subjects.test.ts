@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { dayOrThrow, plus } from "../../../src/base/days/day.ts";
 import { overwinters, sayPlanting, subjectOf } from "../../../src/garden/diary/subjects.ts";
+import { seasonOf } from "../../../src/garden/model/season.ts";
 import { least, on, PLAN, planOf } from "../plan/canonical.ts";
 
 const year = (y: number, crops: string) => planOf(least(crops).replace("2027", String(y)));
@@ -16,6 +17,17 @@ describe("what a name in a line means", () => {
   it("is the season's own planting first", () => {
     expect(named("carrots")).toEqual(["2027/carrot", null]);
     expect(named("carrots", dayOrThrow(2026, 6, 1))).toEqual(["2026/carrot", null]);
+  });
+
+  it("is the season's own from its first day to its last, both with it", () => {
+    const { from, to } = seasonOf(THIS);
+    const on = [plus(from, -1), from, to, plus(to, 1)];
+    expect(on.map((day) => named("carrots", day))).toEqual([
+      ["2026/carrot", null],
+      ["2027/carrot", null],
+      ["2027/carrot", null],
+      "carrots fits carrot and carrot",
+    ]);
   });
 
   it("is one that stands over from the year before", () => {
