@@ -27,6 +27,20 @@ describe("the days of a calendar's events", () => {
     expect(days(...event("DTSTART:20270620T150000Z", "DTEND:20270620T170000Z"))).toEqual([]);
   });
 
+  test("of timed events count from twenty hours on", () => {
+    const lasting = (end: string) =>
+      days(...event("DTSTART:20270620T150000Z", `DTEND:20270621T${end}00Z`));
+    expect(lasting("1100")).toEqual(["06-20 06-21"]);
+    expect(lasting("1059")).toEqual([]);
+  });
+
+  test("come round to the last day that is asked for, and not to the day after", () => {
+    const weekly = (from: string) =>
+      days(...event(`DTSTART;VALUE=DATE:${from}`, "RRULE:FREQ=WEEKLY"))?.at(-1);
+    expect(weekly("20271203")).toBe("12-31 12-31");
+    expect(weekly("20271204")).toBe("12-25 12-25");
+  });
+
   test("come round as often as the event does, but for what is left out or moved", () => {
     const weekly = ["DTSTART;VALUE=DATE:20270605", "RRULE:FREQ=WEEKLY;COUNT=3"];
     expect(days(...event(...weekly))).toEqual(["06-05 06-05", "06-12 06-12", "06-19 06-19"]);

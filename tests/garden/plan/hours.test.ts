@@ -57,6 +57,8 @@ describe("days and hours in words", () => {
       "Sat 9-9",
       "Sat 25-26",
       "Sat 9:75-10",
+      "Sat from 24",
+      "Sat until 0",
       "Sat 13pm-14pm",
       "9-12",
       "often",
