@@ -5,7 +5,7 @@ import { type Horizon, horizonOf } from "../engine/schedule/horizon.ts";
 import { publishedStateOf } from "../engine/schedule/published-state.ts";
 import type { PublishedState } from "../engine/schedule/scheduled-task.ts";
 import type { Garden, Year } from "../engine/year.ts";
-import type { Plan } from "../garden/model/plan.ts";
+import { newestPlan } from "../garden/model/years.ts";
 import type { Event } from "../views/events/event.ts";
 import { yearEvents } from "../views/year-events.ts";
 
@@ -13,6 +13,7 @@ export { buildBaseline, buildYear } from "../engine/build.ts";
 export { type Horizon, planOn } from "../engine/schedule/horizon.ts";
 export type { PublishedState, PublishedTask } from "../engine/schedule/scheduled-task.ts";
 export type { Baseline, Garden, Year } from "../engine/year.ts";
+export { newestPlan } from "../garden/model/years.ts";
 export { type TaskCard, taskCards } from "../views/cards.ts";
 
 /** What a garden's feeds are written from: its year, the events made of it, and what has been published once they are. */
@@ -30,13 +31,6 @@ export function horizonAt({ plans }: Pick<Garden, "plans">, instant: number): Ho
 /** The day it is in the garden at an instant [ms since 1970 UTC], by the clock of its newest plan. */
 export function todayIn({ plans }: Pick<Garden, "plans">, instant: number): Day {
   return dayAt(instant, newestPlan(plans).site.clock);
-}
-
-/** The newest of a garden's plans. Plans in year order; throws where there is none. */
-export function newestPlan(plans: readonly Plan[]): Plan {
-  const newest = plans.at(-1);
-  if (!newest) throw new RangeError("a garden has a plan");
-  return newest;
 }
 
 /** The garden's year at a horizon, its events, and what has been published once they are. */

@@ -1,8 +1,8 @@
 import type { Day } from "../base/days/day.ts";
 import { type FrostTonight, frostTonight } from "../engine/beds/frost-tonight.ts";
 import type { Year } from "../engine/year.ts";
+import { newestPlan } from "../garden/model/years.ts";
 import { type FrostTonightText, frostTonightText } from "../views/events/frost-tonight.ts";
-import { newestPlan } from "./build.ts";
 
 export type { FrostTonight } from "../engine/beds/frost-tonight.ts";
 export type { FrostTonightText } from "../views/events/frost-tonight.ts";

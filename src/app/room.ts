@@ -1,8 +1,8 @@
 import type { Day } from "../base/days/day.ts";
 import { type BedSpace, roomIn } from "../engine/beds/room.ts";
 import type { Year } from "../engine/year.ts";
+import { newestPlan } from "../garden/model/years.ts";
 import { type RoomText, roomText } from "../views/events/room.ts";
-import { newestPlan } from "./build.ts";
 
 export type { BedSpace } from "../engine/beds/room.ts";
 export type { RoomText } from "../views/events/room.ts";

@@ -4,11 +4,11 @@ import type { ScheduledTask } from "../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../engine/schedule/year-of.ts";
 import type { Year } from "../engine/year.ts";
 import type { Plan } from "../garden/model/plan.ts";
+import { newestPlan } from "../garden/model/years.ts";
 import { isAskedAbout } from "../views/events/open.ts";
 import { sayPart, sayWeekday, voiceOf } from "../views/events/sentences.ts";
 import { seasonText, textOf } from "../views/events/texts.ts";
 import { titleOf } from "../views/events/titles.ts";
-import { newestPlan } from "./build.ts";
 
 /** The tasks of some of the year's plans, in day order, then by id. */
 function tasksOf(year: Year, plans: readonly Plan[]): readonly ScheduledTask[] {

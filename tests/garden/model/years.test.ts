@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   newestCalled,
+  newestPlan,
   predecessorOf,
   wholeGarden,
   withLinkedPlantings,
@@ -58,4 +59,9 @@ describe("the whole garden", () => {
       PLAN.plantings.map(({ after }) => after),
     );
   });
+});
+
+it("takes the last plan for the newest, and throws for a garden without one", () => {
+  expect(newestPlan([year(2026, "crops: [beet]"), year(2027, "crops: [beet]")]).year).toBe(2027);
+  expect(() => newestPlan([])).toThrow(RangeError);
 });
