@@ -95,7 +95,7 @@ describe("the notes", () => {
   });
 
   test("and the README name no practice by another word than the code", () => {
-    const names = new Set(PRACTICES.map((practice) => practice.name));
+    const names = new Set<string>(PRACTICES.map((practice) => practice.name));
     for (const said of ["harden off", "thin", "hill"]) expect(names.has(said)).toBe(true);
     expect(README).toContain("npm ci && npm start");
     expect(README).toContain("npm ci && npm test");

@@ -1,6 +1,7 @@
 import { buildSchedule, type Garden, horizonAt, type Schedule } from "../src/app/build.ts";
 import { type Day, dayFromIso } from "../src/base/days/day.ts";
 import { startOf } from "../src/base/days/instants.ts";
+import { PRACTICES } from "../src/engine/practices/all.ts";
 import type { PublishedState } from "../src/engine/schedule/scheduled-task.ts";
 import type { Normals, Plan } from "../src/garden/model/plan.ts";
 import { readPlan } from "../src/garden/plan/read.ts";
@@ -71,7 +72,7 @@ export function planOf(text: string, overrides: Partial<Plan> | null = null): Pl
 function readWhole(text: string): Plan {
   const { year } = /^year: (?<year>\d+)$/m.exec(text)?.groups ?? {};
   const at = { garden: "quarry-lane", file: `plans/quarry-lane/${year}.yaml` };
-  const { plan, problems } = readPlan(text, at);
+  const { plan, problems } = readPlan(text, at, PRACTICES);
   if (plan === null) throw new Error(JSON.stringify(problems, null, 2));
   return plan;
 }

@@ -14,14 +14,15 @@ import type { SowingContext } from "../src/engine/growth/sowing-context.ts";
 import { plantingOutDay } from "../src/engine/growth/starting.ts";
 import { upMilestone } from "../src/engine/growth/up.ts";
 import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "../src/engine/growth/warmth.ts";
+import type { Task } from "../src/engine/practices/all.ts";
 import { bagStartCm, HILL } from "../src/engine/practices/hill.ts";
 import { PLANT } from "../src/engine/practices/plant.ts";
-import type { Task } from "../src/engine/practices/task.ts";
 import { householdOf } from "../src/engine/schedule/household.ts";
 import { scheduleTasks } from "../src/engine/schedule/schedule-tasks.ts";
 import type { ScheduledTask } from "../src/engine/schedule/scheduled-task.ts";
 import { uidOf } from "../src/views/calendar/uid.ts";
 import { eventsOf } from "../src/views/events/events.ts";
+import { tasksIn } from "./engine/practices/told.ts";
 import { gardenOf, isoDay, planOf } from "./gardens.ts";
 import { CHOICES, dawn, toldAt, write } from "./properties/feeds.ts";
 
@@ -142,7 +143,7 @@ describe("3. the day to plant is reckoned, test by test", () => {
   });
 });
 
-const [plant] = PLANT.tasks(growing);
+const [plant] = tasksIn(PLANT, growing);
 if (!plant) throw new Error("no task to plant");
 
 describe("4. the practice makes a task of it", () => {
@@ -198,7 +199,7 @@ describe("6. the placed day anchors what comes after", () => {
   });
 });
 
-const hills = HILL.tasks(started);
+const hills = tasksIn(HILL, started);
 
 describe("7. hilling fills the bag", () => {
   test("tubers start in eight inches: five of mix, three of cover", () => {

@@ -1,5 +1,6 @@
 import type { Day } from "../base/days/day.ts";
 import { startOf } from "../base/days/instants.ts";
+import { PRACTICES } from "../engine/practices/all.ts";
 import type { Garden } from "../engine/year.ts";
 import { type ParsedDiaryLine, parseDiaryLines } from "../garden/diary/parse.ts";
 import type { Plan } from "../garden/model/plan.ts";
@@ -49,5 +50,5 @@ const upTo = (plan: Plan, day: Day): Plan => ({
 
 /** Lines written in those days, both inclusive. */
 function linesBetween(plans: readonly Plan[], from: Day, to: Day): readonly ParsedDiaryLine[] {
-  return parseDiaryLines(plans).filter(({ line: { day } }) => day >= from && day <= to);
+  return parseDiaryLines(plans, PRACTICES).filter(({ line: { day } }) => day >= from && day <= to);
 }

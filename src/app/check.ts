@@ -3,21 +3,26 @@ import { type Problem, sortProblems } from "../base/problems/problem.ts";
 import { bedDoubts } from "../engine/beds/doubts.ts";
 import { buildYear } from "../engine/build.ts";
 import { doubtsOf } from "../engine/doubts/doubts.ts";
+import { PRACTICES } from "../engine/practices/all.ts";
 import { horizonOf } from "../engine/schedule/horizon.ts";
 import type { Garden } from "../engine/year.ts";
 import { parseDiary, parseDiaryLines } from "../garden/diary/parse.ts";
 import { resolveConflicts } from "../garden/diary/resolve-conflicts.ts";
 import type { FilledDefault, Plan } from "../garden/model/plan.ts";
-import { type PlanSource, readPlan } from "../garden/plan/read.ts";
+import { type PlanResult, type PlanSource, readPlan as readText } from "../garden/plan/read.ts";
 import { problemsBetweenYears } from "../garden/plan/years.ts";
 
 export type { Problem } from "../base/problems/problem.ts";
 export { sayProblem } from "../base/problems/problem.ts";
 export type { Plan } from "../garden/model/plan.ts";
-export { readPlan } from "../garden/plan/read.ts";
 
 /** A year's plan as it is written, and where that text comes from. */
 export type PlanText = PlanSource & { readonly text: string };
+
+/** A plan's text read and checked by itself, its practices by the words that ours have. */
+export function readPlan(text: string, at: PlanSource): PlanResult {
+  return readText(text, at, PRACTICES);
+}
 
 /**
  * Some years of one garden after reading: the garden, null with a problem in any file, every plan that could be read,
@@ -105,7 +110,7 @@ export function reportPlan(plan: Plan, { plans }: Pick<Garden, "plans">): PlanRe
 }
 
 function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
-  return parseDiary(plan.diary, plans).flatMap((observation) => {
+  return parseDiary(plan.diary, plans, PRACTICES).flatMap((observation) => {
     if (observation.kind !== "note") return [];
     const { day, text, why } = observation;
     return [`${sayDay(day)}: ${text}${why === null ? "" : ` (${why})`}`];
@@ -113,10 +118,11 @@ function notesIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
 }
 
 function correctedIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
-  const read = parseDiaryLines(plans);
+  const read = parseDiaryLines(plans, PRACTICES);
   const { remarks } = resolveConflicts(
     read.flatMap(({ observations }) => observations),
     plans,
+    PRACTICES,
   );
   return remarks.flatMap(({ observation, is }) => {
     const line = read.find(({ observations }) => observations.includes(observation))?.line;

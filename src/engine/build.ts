@@ -11,11 +11,10 @@ import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.
 import type { Anchors } from "./growth/anchors.ts";
 import { diaryAnchors } from "./growth/diary-anchors.ts";
 import type { SowingContext } from "./growth/sowing-context.ts";
-import { SHARED_PRACTICES, tasksOf } from "./practices/all.ts";
+import { PRACTICES, sharedTasksOf, type Task, tasksOf } from "./practices/all.ts";
 import { haveReadyTasks } from "./practices/have-ready.ts";
 import { PASSES, type WholeGarden } from "./practices/practice.ts";
 import { sowingContextsOf } from "./practices/repeat.ts";
-import type { Task } from "./practices/task.ts";
 import { applyObservations } from "./schedule/apply-observations.ts";
 import { doneTasksOf } from "./schedule/done.ts";
 import type { Horizon } from "./schedule/horizon.ts";
@@ -34,7 +33,7 @@ import type { Baseline, Garden, Season, Year } from "./year.ts";
  */
 export function buildYear(garden: Garden, horizon: Horizon, published: PublishedState): Year {
   const { id, plans } = garden;
-  const observations = observationsIn(plans);
+  const observations = observationsIn(plans, PRACTICES);
   const baseline = garden.baseline ?? buildBaseline(garden);
   const linked = withLinkedPlantings(withMovedPlantings(plans, observations));
   const built = scheduleSeasons(linked, { observations, published, baseline });
@@ -113,7 +112,7 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
     }
   const contexts = plan.plantings.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
   const whole = { plan, climate, contexts, anchors: scheduler.anchors(), observations, around };
-  scheduler.schedule(SHARED_PRACTICES.flatMap((practice) => practice.tasks(whole)));
+  scheduler.schedule(sharedTasksOf(whole));
   scheduler.schedule(haveReadyTasks(plan.year, scheduler.scheduled, contexts));
   return { scheduled: scheduler.scheduled, whole, anchors: scheduler.anchors(), climate: data };
 }

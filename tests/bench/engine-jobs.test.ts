@@ -1,11 +1,12 @@
 import { expect, test } from "vitest";
+import { PRACTICES } from "../../src/engine/practices/all.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 import { firstRebuildJob, rebuildJob } from "./engine-jobs.ts";
 import { gardenText } from "./garden.ts";
 
 test.each([60, 500])("a garden of %i plantings is read, and has so many", (plantings) => {
   const source = { garden: "bench", file: "plans/bench/2027.yaml", beside: {} };
-  const { plan, problems } = readPlan(gardenText({ year: 2027, plantings }), source);
+  const { plan, problems } = readPlan(gardenText({ year: 2027, plantings }), source, PRACTICES);
   expect(problems.filter(({ weight }) => weight === "problem")).toEqual([]);
   expect(plan?.plantings).toHaveLength(plantings);
 });

@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { buildBaseline, buildSchedule, type Garden, horizonAt } from "../../src/app/build.ts";
 import { checkPlan } from "../../src/app/check.ts";
+import { PRACTICES } from "../../src/engine/practices/all.ts";
 import { householdOf } from "../../src/engine/schedule/household.ts";
 import { scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { PublishedState } from "../../src/engine/schedule/scheduled-task.ts";
@@ -31,7 +32,7 @@ const NOTHING: Published = { publishedState: {}, ledger: null };
 /** Reads the text of a plan of so many plantings. */
 export function readingJob(plantings: number): () => unknown {
   const text = gardenText({ year: 2027, plantings });
-  return () => readPlan(text, SOURCE);
+  return () => readPlan(text, SOURCE, PRACTICES);
 }
 
 /** The same as saving it does: with the doubts that its season shows, and its beds once it is built. */
@@ -98,7 +99,7 @@ export function placingJob(plantings: number): () => unknown {
 
 /** Throws where the text has a problem. */
 function readGarden(text: string): Garden {
-  const { plan, problems } = readPlan(text, SOURCE);
+  const { plan, problems } = readPlan(text, SOURCE, PRACTICES);
   if (plan === null) throw new Error(JSON.stringify(problems));
   return { id: "bench", plans: [plan] };
 }

@@ -1,4 +1,5 @@
 import { roomIn } from "../../src/engine/beds/room.ts";
+import { PRACTICES } from "../../src/engine/practices/all.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 import { differences } from "../../src/host/web/differences.ts";
 import { plainFile, stationOf } from "../garden/station/files.ts";
@@ -12,7 +13,7 @@ const PIECES = ["k: [", "- ", "a: b\n", "x,", ": ", "'", "{a: b}, ", "*a "];
 /** Reads texts of one piece repeated so many times, one text for each piece. */
 export function repeatedJob(times: number): () => unknown {
   const texts = PIECES.map((piece) => piece.repeat(times));
-  return () => texts.map((text) => readPlan(text, SOURCE));
+  return () => texts.map((text) => readPlan(text, SOURCE, PRACTICES));
 }
 
 /** Reads a station's file of so many years. */

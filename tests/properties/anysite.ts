@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { dayOrThrow, plus, sayDay } from "../../src/base/days/day.ts";
 import { CROPS } from "../../src/crops/crops.ts";
+import { PRACTICES } from "../../src/engine/practices/all.ts";
 import type { Plan } from "../../src/garden/model/plan.ts";
 import { isRaised } from "../../src/garden/model/plantings.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
@@ -141,7 +142,7 @@ export const anySite: fc.Arbitrary<Plan> = fc
 
 /** The plan of a text, its months' spread [K] given apart; null where the text has a problem. */
 function planFrom(text: string, spreadK: readonly number[] | null): Plan | null {
-  const { plan } = readPlan(text, { garden: "any", file: "any/2027.yaml" });
+  const { plan } = readPlan(text, { garden: "any", file: "any/2027.yaml" }, PRACTICES);
   const normals = plan?.site.normals;
   return plan && normals
     ? { ...plan, site: { ...plan.site, normals: { ...normals, spreadK } } }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Day, plus, weekdayOf } from "../../src/base/days/day.ts";
-import type { Harm, Task } from "../../src/engine/practices/task.ts";
+import type { Task } from "../../src/engine/practices/all.ts";
+import type { Harm } from "../../src/engine/practices/task.ts";
 import { householdOf, minutesOn } from "../../src/engine/schedule/household.ts";
 import { HARM_WEIGHT, scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { ScheduledTask } from "../../src/engine/schedule/scheduled-task.ts";

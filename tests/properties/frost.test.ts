@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { buildSchedule, horizonAt } from "../../src/app/build.ts";
 import { type Day, plus } from "../../src/base/days/day.ts";
 import { startOf } from "../../src/base/days/instants.ts";
-import type { Task } from "../../src/engine/practices/task.ts";
+import type { Task } from "../../src/engine/practices/all.ts";
 import type { FrostDates, Plan } from "../../src/garden/model/plan.ts";
 import { ALONE, isoDay, planOf } from "../gardens.ts";
 

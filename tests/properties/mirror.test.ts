@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Task } from "../../src/engine/practices/task.ts";
+import type { Task } from "../../src/engine/practices/all.ts";
 import type { Plan } from "../../src/garden/model/plan.ts";
 import { ALONE, planOf } from "../gardens.ts";
 import { once } from "../once.ts";

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { Schedule } from "../../src/app/build.ts";
+import { PRACTICES } from "../../src/engine/practices/all.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 import { DEPTH, drawnFor, samples } from "../depth.ts";
 import { gardenOf, QUARRY } from "../gardens.ts";
@@ -49,7 +50,7 @@ function chosen(all: readonly string[]): readonly string[] {
 
 /** Whether a text is a plan at all: a line taken out of a phrase that runs on over two is none. */
 const isSound = (text: string) =>
-  readPlan(text, { garden: "quarry-lane", file: "2027.yaml" }).plan !== null;
+  readPlan(text, { garden: "quarry-lane", file: "2027.yaml" }, PRACTICES).plan !== null;
 
 /** How many of the tasks that both have stand on another day, and of how many. */
 function movedBetween(

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { FABRIC_K } from "../../src/engine/beds/fabric.ts";
+import { FABRIC } from "../../src/crops/covers.ts";
 import { missesOf } from "./misses.ts";
 import { type Held, missed, spanOf, within, yamlOf } from "./read.ts";
 
@@ -16,11 +16,11 @@ type Covers = {
 
 const FILE = yamlOf<Covers>("covers-and-pests.yaml");
 const { new_hampshire, classes } = FILE.weights;
-const ours = (fabric: keyof typeof FABRIC_K) =>
-  FABRIC_K[fabric].value.map((kelvin) => kelvin * 1.8) as unknown as readonly [number, number];
+const ours = (fabric: keyof typeof FABRIC.warmsK) =>
+  FABRIC.warmsK[fabric].value.map((kelvin) => kelvin * 1.8) as unknown as readonly [number, number];
 
 /** Ours, heavy or light, by the names of the classes from memory; the one between them is none of ours. */
-const OURS: Readonly<Record<string, keyof typeof FABRIC_K>> = {
+const OURS: Readonly<Record<string, keyof typeof FABRIC.warmsK>> = {
   "insect_0.45_0.55oz": "light fabric",
   "medium_0.9oz": "light fabric",
   "heavy_1.5_2oz": "heavy fabric",

@@ -4,9 +4,10 @@ import type { NumberRange } from "../../src/crops/facts.ts";
 import { ripeMilestone } from "../../src/engine/growth/ripe.ts";
 import { autumnPlantingDay, settingOutDay } from "../../src/engine/growth/starting.ts";
 import { BOARD, BOARD_OFF_BY_DAYS } from "../../src/engine/practices/board.ts";
-import { STAND_THE_WINTER } from "../../src/engine/practices/overwinter.ts";
+import { OVERWINTER } from "../../src/engine/practices/overwinter.ts";
 import type { FrostDates, Site } from "../../src/garden/model/plan.ts";
 import { growingOf } from "../engine/growth/growing.ts";
+import { tasksIn } from "../engine/practices/told.ts";
 import { ALONE, isoDay } from "../gardens.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, inch, must, ours } from "./ours.ts";
@@ -91,7 +92,7 @@ describe("garlic in Minnesota", () => {
 
   test("loses its stalks in June", () => {
     expect(FILE.garlic.otter_tail_mn.scapes).toContain("June");
-    const stalks = STAND_THE_WINTER.tasks(garlic({ start: "2027-10-31" })).find(
+    const stalks = tasksIn(OVERWINTER, garlic({ start: "2027-10-31" })).find(
       ({ step }) => step === "stalks",
     );
     expect(monthOf(must(stalks).window.earliest)).toBe(6);
@@ -114,7 +115,8 @@ describe("garlic in Minnesota", () => {
 describe("a board over carrots", () => {
   const board = FILE.carrot_board.general.board_days;
   const carrots = (up: string | null) =>
-    BOARD.tasks(
+    tasksIn(
+      BOARD,
       growingOf(ALONE, "carrot", {
         acts: up === null ? { start: "2027-05-03" } : { start: "2027-05-03", up },
       }),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus, sayDay } from "../../src/base/days/day.ts";
 import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../src/engine/climate/frost.ts";
+import { PRACTICES } from "../../src/engine/practices/all.ts";
 import type { FrostDates } from "../../src/garden/model/plan.ts";
 import { readPlan } from "../../src/garden/plan/read.ts";
 import { isoDay, planOf, QUARRY } from "../gardens.ts";
@@ -134,7 +135,7 @@ function weatherOf(row: Readonly<Record<string, string>>): string {
 function siteOf(row: Readonly<Record<string, string>>) {
   const text = `garden: x\nyear: 2027\nplace:\n  clock: UTC\n  latitude: ${row.lat}\n  weather: w.yaml\n`;
   const at = { garden: "x", file: "2027.yaml", beside: { "w.yaml": weatherOf(row) } };
-  const { plan, problems } = readPlan(text, at);
+  const { plan, problems } = readPlan(text, at, PRACTICES);
   if (plan === null) throw new Error(JSON.stringify(problems));
   return plan.site;
 }

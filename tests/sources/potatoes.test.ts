@@ -4,6 +4,7 @@ import type { NumberRange } from "../../src/crops/facts.ts";
 import { plantingOutDay } from "../../src/engine/growth/starting.ts";
 import { HILL } from "../../src/engine/practices/hill.ts";
 import { growingOf } from "../engine/growth/growing.ts";
+import { tasksIn } from "../engine/practices/told.ts";
 import { ALONE, normalsOf } from "../gardens.ts";
 import { inch, must, ours, soilMinF } from "./ours.ts";
 import { spanOf, within, yamlOf } from "./read.ts";
@@ -42,7 +43,7 @@ const inRow = ALONE.replace(
 const hills = (text: string) => {
   const growing = growingOf(text, "potato", { acts: { start: "2027-05-03" } });
   const start = must([...growing.anchors.values()][0]).day;
-  return HILL.tasks(growing).map((task) => task.window.due - start);
+  return tasksIn(HILL, growing).map((task) => task.window.due - start);
 };
 
 describe("Minnesota's potatoes", () => {

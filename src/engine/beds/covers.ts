@@ -1,8 +1,9 @@
+import { isPestCover, type PestCoverName } from "../../crops/covers.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Planting } from "../../garden/model/plan.ts";
 
 /** A cover over a crop, and what it keeps off. */
-export type Covering = { readonly with: "net" | "fabric"; readonly against: string };
+export type Covering = { readonly with: PestCoverName; readonly against: string };
 
 /** Whether a crop draws a pest: its own cover is against it, or the pests are those of its family. */
 export function isHost(crop: Crop, pest: string): boolean {
@@ -18,7 +19,7 @@ const familyPests = ({ family }: Crop) => `pests of the ${family}`;
 export function coversOver(planting: Planting, crop: Crop): readonly Covering[] {
   if (planting.without.includes("cover")) return [];
   const own: readonly Covering[] = crop.covers;
-  const asked = planting.under.find((each) => each !== "board");
+  const asked = planting.under.find(isPestCover);
   const isKnown = own.some(({ against }) => against !== "birds");
   return asked && !isKnown ? [...own, { with: asked, against: familyPests(crop) }] : own;
 }

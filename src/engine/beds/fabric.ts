@@ -1,19 +1,7 @@
-import type { Figure, NumberRange } from "../../crops/facts.ts";
-import { published } from "../../crops/figures.ts";
+import { FABRIC } from "../../crops/covers.ts";
 
 /** What is laid over plants for a night. */
-export type Fabric = "light fabric" | "heavy fabric";
-
-const TITLE = "University of New Hampshire Extension, Using row covers in the garden";
-
-/**
- * How much warmer it stays under a fabric, least and most [K]: 2 °F under half an ounce a square yard, 6 to 10 °F under
- * 1.5 to 2.2 ounces.
- */
-export const FABRIC_K: Readonly<Record<Fabric, Figure<NumberRange>>> = {
-  "light fabric": published([10 / 9, 10 / 9], TITLE),
-  "heavy fabric": published([10 / 3, 50 / 9], TITLE),
-};
+export type Fabric = keyof typeof FABRIC.warmsK;
 
 /** A fabric for a night; `sure` where the least that it gives is enough. */
 export type Cover = { readonly fabric: Fabric; readonly sure: boolean };
@@ -29,10 +17,10 @@ export function isWarmEnough(airC: number, killsC: number): boolean {
 /**
  * The lightest cover that keeps a plant that is hurt below one temperature [°C] safe in air at another [°C]; null where
  * none does. Two layers do not count, because the second adds little to the first.
- * Source: FABRIC_K; two layers: common practice.
+ * Source: FABRIC; two layers: common practice.
  */
 export function coverWarmEnough(airC: number, killsC: number): Cover | null {
-  const gives = (fabric: Fabric) => FABRIC_K[fabric].value;
+  const gives = (fabric: Fabric) => FABRIC.warmsK[fabric].value;
   if (isWarmEnough(airC + gives("light fabric")[0], killsC))
     return { fabric: "light fabric", sure: true };
   const [least, most] = gives("heavy fabric");

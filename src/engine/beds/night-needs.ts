@@ -1,7 +1,8 @@
+import { FABRIC } from "../../crops/covers.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Planting, Site } from "../../garden/model/plan.ts";
 import { COLDER_AT_LEAVES_K, type FrostStage, hardinessOf } from "../growth/hardiness.ts";
-import { type Cover, coverWarmEnough, FABRIC_K, isWarmEnough } from "./fabric.ts";
+import { type Cover, coverWarmEnough, isWarmEnough } from "./fabric.ts";
 
 /** Why a plant needs nothing: its own hardiness, the night, or what it is under already. */
 export type LeaveReason =
@@ -47,7 +48,7 @@ export type Night = {
 };
 
 /** How much warmer it is under unheated glass [K]. Source: house rule; one thin layer, as light fabric. */
-const GLASS_K = FABRIC_K["light fabric"].value[0];
+const GLASS_K = FABRIC.warmsK["light fabric"].value[0];
 
 /**
  * Air at the leaves [°C]: colder than the forecast, since thermometers hang high; under glass a little warmer, and never

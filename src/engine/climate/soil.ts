@@ -1,7 +1,8 @@
 import { DAYS_IN_YEAR } from "../../base/days/day.ts";
+import { FILM } from "../../crops/covers.ts";
 
-/** Degrees [K] that film or fabric laid on it warms a bed's soil. Source: house rule; the low end of what growers report. */
-export const FILM_WARMS_K = 3;
+/** Degrees [K] that film or fabric laid on it warms a bed's soil, at least. Source: FILM. */
+export const FILM_WARMS_K = FILM.warmsK.film.value[0];
 
 /** Days of air that the soil at seed depth averages. Source: Zheng, Hunt and Running, Climate Research 2, 1993, from memory. */
 export const SOIL_AVERAGES_DAYS = 11;

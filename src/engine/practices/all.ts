@@ -1,38 +1,37 @@
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { BOARD } from "./board.ts";
-import { CARE } from "./care.ts";
+import { CURE_AND_STORE, FILL_IN_AND_BLANCH, SCOUT, STOP_THE_TOPS, YEARLY } from "./care.ts";
 import { CLOSE_BED } from "./close-bed.ts";
 import { COVER } from "./cover.ts";
 import { underCover } from "./cover-periods.ts";
 import { DRAIN } from "./drain.ts";
+import { FEED } from "./feed.ts";
 import { FIRST_FROST } from "./first-frost.ts";
-import { FROST_AHEAD } from "./frost-ahead.ts";
 import { GREENHOUSE } from "./greenhouse.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
 import { HILL } from "./hill.ts";
 import { NOT_YET_WARNING } from "./not-yet.ts";
-import { PLANT_FOR_WINTER, STAND_THE_WINTER } from "./overwinter.ts";
-import { PALE_LEAVES } from "./pale-leaves.ts";
+import { OVERWINTER } from "./overwinter.ts";
 import { PLANT } from "./plant.ts";
 import { POT_ON } from "./pot-on.ts";
-import type { Pass, Practice, SharedPractice } from "./practice.ts";
+import type { NeighbourHelp, Pass, Practice, WholeGarden } from "./practice.ts";
 import { REPEAT } from "./repeat.ts";
 import { SETTING_OUT, shareLadders } from "./set-out.ts";
 import { SOIL_TEST } from "./soil-test.ts";
 import { SOW_INDOORS } from "./sow-indoors.ts";
 import { SOW_OUTDOORS } from "./sow-outdoors.ts";
-import { SUPPORT } from "./support.ts";
-import type { Task } from "./task.ts";
+import { STAKE_AND_TRAIN } from "./stake-and-train.ts";
+import type { TaskOf } from "./task.ts";
 import { THIN } from "./thin.ts";
 import { THINGS_TO_HAVE } from "./things-to-have.ts";
 import { WARM_BED } from "./warm-bed.ts";
 import { WATER } from "./water.ts";
-import { WEED, WEED_BEDS } from "./weed.ts";
-import { WINTER_LIDS, WINTER_SOW } from "./winter-sow.ts";
+import { WEED } from "./weed.ts";
+import { WINTER_SOW } from "./winter-sow.ts";
 
-/** Every practice done planting by planting, as the season meets them. A planting drops one by its name. */
-export const PRACTICES: readonly Practice[] = [
+/** Every practice, as the season meets them. A planting drops one by its name. */
+const ALL = [
   THINGS_TO_HAVE,
   SOW_INDOORS,
   WINTER_SOW,
@@ -40,45 +39,70 @@ export const PRACTICES: readonly Practice[] = [
   PLANT,
   REPEAT,
   POT_ON,
-  WINTER_LIDS,
   HARDEN_OFF,
   NOT_YET_WARNING,
   SETTING_OUT,
   BOARD,
-  SUPPORT,
-  PALE_LEAVES,
-  ...CARE,
+  STAKE_AND_TRAIN,
+  FEED,
+  STOP_THE_TOPS,
+  FILL_IN_AND_BLANCH,
+  SCOUT,
+  CURE_AND_STORE,
+  YEARLY,
+  WARM_BED,
+  COVER,
   WEED,
+  WATER,
   THIN,
   HILL,
   HARVEST,
   FIRST_FROST,
-  PLANT_FOR_WINTER,
-  STAND_THE_WINTER,
-];
-
-/** Every practice done once for a bed or the garden. */
-export const SHARED_PRACTICES: readonly SharedPractice[] = [
-  WARM_BED,
-  COVER,
-  WEED_BEDS,
-  WATER,
-  FROST_AHEAD,
+  OVERWINTER,
   GREENHOUSE,
   CLOSE_BED,
   DRAIN,
   SOIL_TEST,
-];
+] as const;
+
+/** The name of a practice. */
+export type PracticeName = (typeof ALL)[number]["name"];
+
+/** A job with its window, before it has a day. */
+export type Task = TaskOf<PracticeName>;
+
+/** Every practice, as the season meets them: the words of plans and diaries too. */
+export const PRACTICES: readonly Practice<PracticeName>[] = ALL;
+
+const BY_NAME = new Map(PRACTICES.map((practice) => [practice.name, practice]));
+
+/** The practice of that name. */
+export function practiceOf(name: PracticeName): Practice<PracticeName> {
+  const practice = BY_NAME.get(name);
+  if (!practice) throw new Error(`no practice is called ${name}`);
+  return practice;
+}
+
+/** How a neighbour who knows nothing of gardening does a job; null where it is none for a neighbour. */
+export function neighbourHelp(task: Task): NeighbourHelp | null {
+  const { neighbour } = practiceOf(task.practice).away;
+  return neighbour?.may(task) ? neighbour.help : null;
+}
 
 /** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */
 export function tasksOf(contexts: readonly SowingContext[], pass: Pass): readonly Task[] {
-  const practices = PRACTICES.filter((practice) => practice.pass === pass);
+  const practices = PRACTICES.filter(({ tasks }) => tasks[pass]);
   const tasks: Task[] = [];
   for (const context of contexts) {
     const { without } = context.planting;
     const wanted = practices.filter(({ name }) => !without.includes(name));
-    const own = wanted.flatMap((practice) => practice.tasks(context));
+    const own = wanted.flatMap((practice) => practice.tasks[pass]?.(context) ?? []);
     tasks.push(...(pass === "rest" ? underCover(context, own) : own));
   }
   return pass === "set out" ? shareLadders(tasks) : tasks;
+}
+
+/** What is done once for a bed or the garden, after the last pass. */
+export function sharedTasksOf(garden: WholeGarden): readonly Task[] {
+  return PRACTICES.flatMap(({ tasks }) => tasks.shared?.(garden) ?? []);
 }

@@ -1,11 +1,13 @@
 import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import type { PlantingCondition } from "../../garden/model/vocabulary.ts";
 import { isReached } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
+import { deed, verb } from "./deeds.ts";
 import { upReasons } from "./growth-reasons.ts";
-import type { Practice } from "./practice.ts";
+import { definePractice } from "./practice.ts";
 import { householdOnly, how, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** A board is off by this day after sowing, whatever shows. Source: extension advice on carrots, from memory: 7 to 14, up to 21 days. */
 export const BOARD_OFF_BY_DAYS = 21;
@@ -26,7 +28,7 @@ function lastAround(context: SowingContext, day: Day): Day {
 }
 
 /** The board off by its last day, where the soil is too cold to say when anything will show. */
-function takeOffUnseen(context: SowingContext, stop: Day): Task {
+function takeOffUnseen(context: SowingContext, stop: Day): TaskOf<"board"> {
   const day = lastAround(context, stop);
   return plantingTask(context, "board", "off", {
     window: window(plus(stop, -FIRST_LOOK_DAYS), day, day, "earlier"),
@@ -44,7 +46,7 @@ function takeOffUnseen(context: SowingContext, stop: Day): Task {
   });
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"board">[] {
   const start = anchorOf(context, "start");
   const up = upMilestone(context);
   if (!context.planting.under.includes("board") || !start) return [];
@@ -111,5 +113,27 @@ function tasks(context: SowingContext): readonly Task[] {
   ];
 }
 
+const UNDER_ONE: PlantingCondition = { under: "board" };
+
 /** A board over slow seed: looked under each evening from the first likely day, off at first green. */
-export const BOARD: Practice = { name: "board", pass: "rest", tasks };
+export const BOARD = definePractice({
+  name: "board",
+  words: ["boards", "boarding", "a board", "the board"],
+  deeds: [
+    deed(
+      [
+        "(?:the )?boards? (?:off|up from|away from) …",
+        ...verb("took (?:the )?boards? off", "(?:took )?(?:the )?boards? off"),
+        "(?:took )?(?:the )?boards? off",
+      ],
+      { step: "off", of: UNDER_ONE },
+    ),
+    deed(["(?:put )?(?:the |a )?boards? (?:on|over) …", "… boards? on", "boards? on"], {
+      step: "on",
+      of: UNDER_ONE,
+    }),
+  ],
+  answers: { up: "I see green" },
+  away: { neighbour: { help: "boards", may: () => true }, rather: "early" },
+  tasks: { rest: tasks },
+});

@@ -13,9 +13,10 @@ import {
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
-import type { Practice } from "./practice.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { caution, how, lengthRange, sign, type TextPiece, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Days past its span that a job may wait, by what is lost. Source: house rule. */
 const MAY_WAIT_DAYS = { "this week": 4, "when you can": 10 } as const;
@@ -55,7 +56,10 @@ export function piecesOf(text: MeasuredText): readonly TextPiece[] {
 }
 
 /** What a crop's own list has under a practice, each once, on the first sowing; none before it is in its place. */
-export function careTasks(context: SowingContext, practice: CarePractice): readonly Task[] {
+export function careTasks<Name extends CarePractice>(
+  context: SowingContext,
+  practice: Name,
+): readonly TaskOf<Name>[] {
   if (context.sowing > 1) return [];
   const wanted = context.crop.care.filter((care) => care.practice === practice);
   const anchor = wanted.length === 0 ? null : inPlace(context);
@@ -64,14 +68,20 @@ export function careTasks(context: SowingContext, practice: CarePractice): reado
     const stage = stageOf(context, care.from);
     if (!isReached(stage)) return [];
     const due = plus(stage.usual, middle(care.days.value));
-    return due < anchor.day ? [] : [careTask(context, care, stage)];
+    return due < anchor.day ? [] : [careTask(context, practice, { care, stage })];
   });
 }
 
-function careTask(context: SowingContext, care: Care, stage: ReachedMilestone): Task {
+type DueCare = { readonly care: Care; readonly stage: ReachedMilestone };
+
+function careTask<Name extends CarePractice>(
+  context: SowingContext,
+  practice: Name,
+  { care, stage }: DueCare,
+): TaskOf<Name> {
   const [least, most] = care.days.value;
   const day = (days: number) => plus(stage.usual, days);
-  return plantingTask(context, care.practice, care.step, {
+  return plantingTask(context, practice, care.step, {
     window: window(day(least), day(middle(care.days.value)), day(most + MAY_WAIT_DAYS[care.harm])),
     harm: care.harm,
     rhythm: "session",
@@ -102,19 +112,48 @@ const STAGES: Readonly<Record<Care["from"], string>> = {
   "first frost": "the usual first frost",
 };
 
-const NAMES: readonly CarePractice[] = [
-  "feed",
-  "stake and train",
-  "stop the tops",
-  "fill in and blanch",
-  "scout",
-  "cure and store",
-  "yearly",
-];
+/** Growing tips taken out, so that what has set gets ready. */
+export const STOP_THE_TOPS = definePractice({
+  name: "stop the tops",
+  words: ["pinching", "pinching out", "pinching tips", "topping", "stopping", "stopping the tops"],
+  deeds: [deed(verb("stopped|topped|pinched(?: out)?"))],
+  tasks: { rest: (context) => careTasks(context, "stop the tops") },
+});
 
-/** The practices whose jobs stand in each crop's own list, one under each name. */
-export const CARE: readonly Practice[] = NAMES.map((name) => ({
-  name,
-  pass: "rest",
-  tasks: (context) => careTasks(context, name),
-}));
+/** Trenches filled in, and stems kept from the light. */
+export const FILL_IN_AND_BLANCH = definePractice({
+  name: "fill in and blanch",
+  words: ["filling in", "blanch", "blanching"],
+  deeds: [deed(verb("blanched|filled in"))],
+  thingsFor: "blanching",
+  tasks: { rest: (context) => careTasks(context, "fill in and blanch") },
+});
+
+/** A look for pests at the time they come. */
+export const SCOUT = definePractice({
+  name: "scout",
+  words: ["scouting", "looking for pests", "pest checks"],
+  deeds: [deed(verb("scouted|checked|looked over"))],
+  thingsFor: "checking leaves",
+  tasks: { rest: (context) => careTasks(context, "scout") },
+});
+
+/** What makes a harvest keep. */
+export const CURE_AND_STORE = definePractice({
+  name: "cure and store",
+  words: ["cure", "curing", "store", "storing", "storage", "curing and storing"],
+  deeds: [deed(verb("cured|stored"))],
+  thingsFor: "storing",
+  tasks: { rest: (context) => careTasks(context, "cure and store") },
+});
+
+/** What a crop that stands for years needs each year. */
+export const YEARLY = definePractice({
+  name: "yearly",
+  words: ["yearly care", "yearly work", "renovating", "renovation"],
+  deeds: [
+    deed([...verb("renovated|cut back|cut down"), "did the yearly (?:care|work) (?:of|for|on) …"]),
+  ],
+  thingsFor: "yearly care",
+  tasks: { rest: (context) => careTasks(context, "yearly") },
+});

@@ -4,9 +4,10 @@ import type { Bed } from "../../garden/model/plan.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
-import { sharedTask, type Task, window } from "./task.ts";
+import { sharedTask, type TaskOf, window } from "./task.ts";
 
 /** Compost laid on a bed in autumn [cm]. Source: common practice, an inch. */
 const COMPOST_CM = 2.54;
@@ -34,7 +35,7 @@ function emptyOn({ contexts, anchors }: WholeGarden, bed: Bed, frost: Day): Day 
   return latest(...ends);
 }
 
-function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly Task[] {
+function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly TaskOf<"close the bed">[] {
   const empty = emptyOn(garden, bed, frost);
   const { to } = seasonOf(garden.plan);
   if (empty === null || bed.kind !== "bed" || empty > to) return [];
@@ -64,7 +65,7 @@ function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly Task[] {
   ];
 }
 
-function tasks(garden: WholeGarden): readonly Task[] {
+function tasks(garden: WholeGarden): readonly TaskOf<"close the bed">[] {
   const { firstFrost, killingFrost: own } = garden.plan.site;
   if (!firstFrost) return [];
   const frost = killingFrost(firstFrost, own);
@@ -72,4 +73,20 @@ function tasks(garden: WholeGarden): readonly Task[] {
 }
 
 /** Each bed cleared, fed and covered once its last crop is out. */
-export const CLOSE_BED: SharedPractice = { name: "close the bed", tasks };
+export const CLOSE_BED = definePractice({
+  name: "close the bed",
+  words: ["closing", "closing the bed"],
+  deeds: [
+    deed(
+      [
+        "closed the bed(?: for (?:the )?winter)?",
+        "closed … for (?:the )?winter",
+        "… closed for (?:the )?winter",
+        ...verb("closed"),
+      ],
+      { about: "bed" },
+    ),
+  ],
+  thingsFor: "closing beds",
+  tasks: { shared: tasks },
+});

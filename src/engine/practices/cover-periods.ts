@@ -1,4 +1,5 @@
 import { type Day, latest, plus } from "../../base/days/day.ts";
+import { type PestCoverName, pestCoverIn } from "../../crops/covers.ts";
 import type { CoverFacts, Pest } from "../../crops/facts.ts";
 import { isRaised } from "../../garden/model/plantings.ts";
 import type { Basis } from "../growth/anchors.ts";
@@ -14,7 +15,7 @@ import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import { sowingNumbers } from "./repeat.ts";
-import { type Task, type Window, window } from "./task.ts";
+import { type TaskOf, type Window, window } from "./task.ts";
 
 /** A day that a cover goes on or comes off, and of which sowing and stage that is. */
 export type CoverDay = {
@@ -29,7 +30,7 @@ export type CoverDay = {
 export type CoverPeriod = {
   readonly context: SowingContext;
   readonly against: Pest | null;
-  readonly thing: CoverFacts["with"];
+  readonly thing: PestCoverName;
   /** How its ids end: nothing, or the pest where the planting has a cover before this one. */
   readonly suffix: string;
   readonly on: CoverDay;
@@ -161,7 +162,7 @@ function beforeBees(context: SowingContext, flower: ReachedMilestone, on: Day): 
 /** The cover the plan asks for over a crop that the facts give none: on as it goes into its place, off for bees alone. */
 function coverAskedFor(context: SowingContext): readonly CoverPeriod[] {
   const { under, inSince } = context.planting;
-  const thing = under.includes("net") ? "net" : under.includes("fabric") ? "fabric" : null;
+  const thing = pestCoverIn(under);
   const on = dayInPlace(context);
   if (thing === null || inSince !== null || !on) return [];
   return inTime({ context, against: null, thing, suffix: "", on, off: null, offSign: null });
@@ -171,7 +172,10 @@ function coverAskedFor(context: SowingContext): readonly CoverPeriod[] {
  * A sowing's tasks with the cover that each is done under: those due after it is on and before it comes off. What puts it
  * on or takes it off, and what stands in no bed, is under none.
  */
-export function underCover(context: SowingContext, tasks: readonly Task[]): readonly Task[] {
+export function underCover<Job extends TaskOf>(
+  context: SowingContext,
+  tasks: readonly Job[],
+): readonly Job[] {
   const { bed, without } = context.planting;
   if (bed === null || without.includes("cover") || tasks.length === 0) return tasks;
   if (context.crop.covers.length === 0 && context.planting.under.length === 0) return tasks;

@@ -1,4 +1,5 @@
-import type { CoverFacts, Pest } from "../../crops/facts.ts";
+import { coverNamed, type PestCoverName } from "../../crops/covers.ts";
+import type { Pest } from "../../crops/facts.ts";
 
 /** What a cover against a pest is for, and what would be under it all the same. */
 export type PestFacts = {
@@ -49,17 +50,9 @@ export const PESTS: Readonly<Record<Pest, PestFacts>> = {
   },
 };
 
-/** A cover as it begins a title: `Net` or `Fabric`. */
-export const coverVerb = (thing: CoverFacts["with"]): string =>
-  thing === "net" ? "Net" : "Fabric";
-
-/** What to bring for a cover, as a list is read. */
-export const coverNeeds = (thing: CoverFacts["with"]): string =>
-  `${thing === "net" ? "a net" : "fabric"}, hoops and pegs`;
-
-/** How it is put on; against what crawls and flies its edges are shut with soil. */
-export function howCovered(thing: CoverFacts["with"], sealed: boolean): string {
-  const what = thing === "net" ? "A fine net" : "Fabric";
+/** How a cover is put on; against what crawls and flies its edges are shut with soil. */
+export function howCovered(thing: PestCoverName, sealed: boolean): string {
+  const what = coverNamed(thing).sentence;
   return sealed
     ? `${what} on hoops, clear of the leaves. Bury its edges in soil all round; any gap lets them in.`
     : `${what} on hoops, clear of the leaves, its edges pegged or weighed down all round.`;

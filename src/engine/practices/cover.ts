@@ -1,13 +1,15 @@
+import { coverNamed, coverWords, isPestCover } from "../../crops/covers.ts";
 import { type CoverDay, type CoverPeriod, coversOf } from "./cover-periods.ts";
-import { coverNeeds, coverVerb, howCovered, PESTS } from "./cover-pests.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { howCovered, PESTS } from "./cover-pests.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf } from "./task.ts";
 
 /** Covers that are one net: of one bed, against the same pest, at the same time; the first to go on stands first. */
 type SharedCover = readonly [CoverPeriod, ...CoverPeriod[]];
 
-function tasks({ contexts }: WholeGarden): readonly Task[] {
+function tasks({ contexts }: WholeGarden): readonly TaskOf<"cover">[] {
   return sharedCoversOf(contexts.flatMap(coversOf)).flatMap((shared) => [
     ...shared.map((each) => onTask(each, shared)),
     ...offTasks(shared),
@@ -44,7 +46,7 @@ function goesUnder(each: CoverPeriod, lot: SharedCover): boolean {
 
 const because = ({ stage }: CoverDay) => [[stage.told, { day: stage.day }, "."]];
 
-function onTask(period: CoverPeriod, shared: SharedCover): Task {
+function onTask(period: CoverPeriod, shared: SharedCover): TaskOf<"cover"> {
   const { context, on, suffix } = period;
   const { thing } = shared[0];
   const later = period !== shared[0];
@@ -53,11 +55,11 @@ function onTask(period: CoverPeriod, shared: SharedCover): Task {
     harm: "this week",
     rhythm: "session",
     minutes: later ? 5 : 10,
-    title: { verb: `${coverVerb(thing)} over`, object: objectOf(context), where: "bed" },
+    title: { verb: `${coverNamed(thing).title} over`, object: objectOf(context), where: "bed" },
     say: later ? sayUnder(period, thing) : sayOn(period),
     because: because(on),
     basis: on.basis,
-    needs: later ? [] : [coverNeeds(thing)],
+    needs: later ? [] : [coverNamed(thing).needs],
     hangsOn: anchorTaskIds(context, "start", "set out"),
   });
 }
@@ -95,7 +97,7 @@ function sayUnder(
 }
 
 /** What bees must reach comes off by itself; all the rest on one day, when the last of them may. */
-function offTasks(shared: SharedCover): readonly Task[] {
+function offTasks(shared: SharedCover): readonly TaskOf<"cover">[] {
   const own = shared.filter(({ forBees }) => forBees);
   const rest = shared.filter(({ forBees, off }) => !forBees && off);
   const last = rest.reduce<CoverPeriod["off"]>(
@@ -118,14 +120,18 @@ function offTask(
   period: CoverPeriod,
   off: CoverDay,
   { shared, together }: { readonly shared: SharedCover; readonly together: string | null },
-): Task {
+): TaskOf<"cover"> {
   const { context, suffix, forBees } = period;
   return plantingTask(context, "cover", `off${suffix}`, {
     window: off.window,
     harm: forBees ? "this week" : "when you can",
     rhythm: "session",
     minutes: 5,
-    title: { verb: `${coverVerb(shared[0].thing)} off`, object: objectOf(context), where: "bed" },
+    title: {
+      verb: `${coverNamed(shared[0].thing).title} off`,
+      object: objectOf(context),
+      where: "bed",
+    },
     say: sayOff(period, shared),
     because: because(off),
     basis: off.basis,
@@ -155,5 +161,28 @@ function sayOff({ forBees, offSign }: CoverPeriod, shared: SharedCover): readonl
   ];
 }
 
+/** What a diary calls the things that cover. */
+const THINGS = ["covers?", ...coverWords("plants", isPestCover)].join("|");
+
 /** Covers on and off by the plant's stage: plantings of a bed share one against the same pest, and none shuts bees out. */
-export const COVER: SharedPractice = { name: "cover", tasks };
+export const COVER = definePractice({
+  name: "cover",
+  words: ["covering", "covers", "a cover", "netting"],
+  deeds: [
+    deed(
+      [
+        `(?:took (?:the )?)?(?:${THINGS}) off …`,
+        ...verb("uncovered", `uncovered|(?:${THINGS}) off`),
+      ],
+      { step: "off" },
+    ),
+    deed(
+      [
+        `(?:put )?(?:the |a )?(?:${THINGS}) (?:on|over) …`,
+        ...verb("covered|netted", `covered|netted|(?:${THINGS}) on`),
+      ],
+      { step: "on" },
+    ),
+  ],
+  tasks: { shared: tasks },
+});

@@ -1,12 +1,13 @@
 import { plus } from "../../base/days/day.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { deed } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, sign, why } from "./sentence.ts";
-import { sharedTask, type Task, window } from "./task.ts";
+import { sharedTask, type TaskOf, window } from "./task.ts";
 
 /** Days before the usual first frost that the lines are drained. Source: house rule; a night or two below freezing bursts them. */
 const AHEAD_DAYS = 3;
 
-function tasks({ plan }: WholeGarden): readonly Task[] {
+function tasks({ plan }: WholeGarden): readonly TaskOf<"drain the lines">[] {
   const frost = plan.site.firstFrost;
   if (!frost || plan.beds.every(({ drip }) => drip === null)) return [];
   const due = plus(frost.usual, -AHEAD_DAYS);
@@ -36,4 +37,17 @@ function tasks({ plan }: WholeGarden): readonly Task[] {
 }
 
 /** Hoses and drip lines emptied before frost, where a bed has drip. */
-export const DRAIN: SharedPractice = { name: "drain the lines", tasks };
+export const DRAIN = definePractice({
+  name: "drain the lines",
+  words: ["draining", "draining the lines"],
+  deeds: [
+    deed(
+      [
+        "drained (?:the )?(?:drip |drip lines and |hoses and )?(?:lines|hoses|drip lines)",
+        "(?:the )?(?:drip )?(?:lines|hoses) (?:are |were )?drained",
+      ],
+      { about: "garden" },
+    ),
+  ],
+  tasks: { shared: tasks },
+});

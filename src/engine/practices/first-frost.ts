@@ -1,31 +1,17 @@
 import { plus } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
-import { naturalEndOf } from "../growth/bearing.ts";
-import { ripening } from "../growth/ripening.ts";
-import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
-import type { Practice } from "./practice.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
+import { deed } from "./deeds.ts";
+import { endsWithFrost, frostAheadTasks } from "./frost-ahead.ts";
+import { definePractice } from "./practice.ts";
 import { how, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Fruit of the nightshade family goes on ripening once it is picked. Source: common practice. */
 function greenToo({ crop }: SowingContext): string {
   return crop.family === "nightshade family" ? ", the green ones too; they colour indoors" : "";
 }
 
-/** Whether all of it is brought in at once, and before the frost in a usual season. */
-function isInBefore(context: SowingContext): boolean {
-  return context.crop.harvest.kind === "once" && ripening(context).ripens;
-}
-
-/** Whether the first frost is what ends it: tender, out before the frost, and not over or brought in before. */
-export function endsWithFrost(context: SowingContext): boolean {
-  const frost = context.plan.site.firstFrost;
-  const anchor = inPlace(context);
-  if (!frost || !isTender(context.crop) || !anchor) return false;
-  return anchor.day < frost.usual && naturalEndOf(context) === null && !isInBefore(context);
-}
-
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"first frost">[] {
   const frost = context.plan.site.firstFrost;
   if (!frost || !endsWithFrost(context)) return [];
   const object = objectOf(context);
@@ -54,4 +40,16 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** What the first frost would take, picked before it is usual; that it may come is told once for the garden. */
-export const FIRST_FROST: Practice = { name: "first frost", pass: "rest", tasks };
+export const FIRST_FROST = definePractice({
+  name: "first frost",
+  words: ["frost"],
+  deeds: [
+    deed(
+      ["picked … before (?:the )?(?:first )?frost", "… picked before (?:the )?(?:first )?frost"],
+      { step: "pick" },
+    ),
+  ],
+  thingsFor: "the first frost",
+  away: { neighbour: { help: "frost", may: ({ step }) => step.endsWith("warning") } },
+  tasks: { rest: tasks, shared: frostAheadTasks },
+});

@@ -1,19 +1,34 @@
 import type { Day } from "../../base/days/day.ts";
+import { isTender } from "../../crops/crops.ts";
 import type { Family } from "../../crops/facts.ts";
 import { firstFrostAt } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
+import { naturalEndOf } from "../growth/bearing.ts";
 import { frostStageOf, hardinessOf } from "../growth/hardiness.ts";
-import type { SowingContext } from "../growth/sowing-context.ts";
-import { endsWithFrost } from "./first-frost.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { ripening } from "../growth/ripening.ts";
+import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import type { WholeGarden } from "./practice.ts";
 import { how, type Sentence, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, sharedTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, sharedTask, type TaskOf, window } from "./task.ts";
 
 /** Share of autumns that have had their frost by the day of the warning. Source: house rule. */
 const WARNED_AT = 0.1;
 
 /** Letters that the names may take, of what is to be saved and of what may stay. Source: house rule, so that the rest has room. */
 const LONGEST = { saved: 120, left: 90 } as const;
+
+/** Whether all of it is brought in at once, and before the frost in a usual season. */
+function isInBefore(context: SowingContext): boolean {
+  return context.crop.harvest.kind === "once" && ripening(context).ripens;
+}
+
+/** Whether the first frost is what ends it: tender, out before the frost, and not over or brought in before. */
+export function endsWithFrost(context: SowingContext): boolean {
+  const frost = context.plan.site.firstFrost;
+  const anchor = inPlace(context);
+  if (!frost || !isTender(context.crop) || !anchor) return false;
+  return anchor.day < frost.usual && naturalEndOf(context) === null && !isInBefore(context);
+}
 
 /** A planting by its name, and the name of its bed; empty where it stands in none. */
 type NameInBed = { readonly name: string; readonly bed: string };
@@ -85,7 +100,8 @@ function say(
   ];
 }
 
-function tasks(garden: WholeGarden): readonly Task[] {
+/** That frost may come from now on, once for the garden, with what it would take and what may stay, bed by bed. */
+export function frostAheadTasks(garden: WholeGarden): readonly TaskOf<"first frost">[] {
   const frost = garden.plan.site.firstFrost;
   const saved = garden.contexts.filter(
     (context) => endsWithFrost(context) && !context.planting.without.includes("first frost"),
@@ -106,6 +122,3 @@ function tasks(garden: WholeGarden): readonly Task[] {
     }),
   ];
 }
-
-/** That frost may come from now on, once for the garden, with what it would take and what may stay, bed by bed. */
-export const FROST_AHEAD: SharedPractice = { name: "first frost", tasks };

@@ -3,9 +3,10 @@ import { celsius, degreesC } from "../../base/quantities/quantity.ts";
 import type { Start } from "../../crops/facts.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { firstHigh } from "../climate/first-high.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { deed } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
-import { sharedTask, type Task, window } from "./task.ts";
+import { sharedTask, type TaskOf, window } from "./task.ts";
 
 /** A mean high [°C] from which the sun under glass wants the vents open, and one from which it wants shade. Source: common practice, 55 and 80 °F outdoors. */
 const [VENT_C, SHADE_C] = [celsius(55), celsius(80)];
@@ -82,7 +83,7 @@ function isInUse({ plan }: WholeGarden): boolean {
   );
 }
 
-function tasks(garden: WholeGarden): readonly Task[] {
+function tasks(garden: WholeGarden): readonly TaskOf<"greenhouse">[] {
   const { plan } = garden;
   if (!isInUse(garden)) return [];
   return greenhouseJobs(garden).flatMap(({ step, due, verb, say }) =>
@@ -104,4 +105,36 @@ function tasks(garden: WholeGarden): readonly Task[] {
 }
 
 /** Vents, shade and cold nights, each told once at its season. */
-export const GREENHOUSE: SharedPractice = { name: "greenhouse", tasks };
+export const GREENHOUSE = definePractice({
+  name: "greenhouse",
+  words: ["vents", "venting"],
+  deeds: [
+    deed(
+      [
+        "(?:opened|cleaned) the vents",
+        "(?:the )?vents (?:are )?open(?:ed)?",
+        "vented the greenhouse",
+      ],
+      {
+        about: "garden",
+        step: "vents",
+      },
+    ),
+    deed(["shaded the greenhouse", "(?:the )?greenhouse (?:is )?shaded"], {
+      about: "garden",
+      step: "shade",
+    }),
+    deed(
+      [
+        "closed the greenhouse",
+        "shut the greenhouse",
+        "(?:the )?greenhouse (?:is )?(?:shut|closed)",
+      ],
+      {
+        about: "garden",
+        step: "cold-nights",
+      },
+    ),
+  ],
+  tasks: { shared: tasks },
+});

@@ -3,9 +3,10 @@ import { degreesC } from "../../base/quantities/quantity.ts";
 import { capital } from "../../base/text/words.ts";
 import { isTender } from "../../crops/crops.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
-import type { Practice } from "./practice.ts";
+import { deed, RAISED, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { how, type Sentence, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Whole days out before the nights of a ladder. Source: common practice. */
 export const WHOLE_DAYS = 2;
@@ -69,7 +70,7 @@ function outSay(rung: HardeningRung, { object, setOut, floorC }: LadderParts): r
 }
 
 /** What all rungs of one ladder share. */
-type LadderParts = Pick<Task, "because" | "basis" | "hangsOn"> & {
+type LadderParts = Pick<TaskOf, "because" | "basis" | "hangsOn"> & {
   readonly object: string;
   readonly setOut: Day;
   readonly floorC: number;
@@ -79,7 +80,7 @@ function rungTasks(
   context: SowingContext,
   rung: HardeningRung,
   shared: LadderParts,
-): readonly Task[] {
+): readonly TaskOf<"harden off">[] {
   const { object, because, basis, hangsOn } = shared;
   const night = rung.out === "night";
   const lasts = rung.out === "night" ? 0 : rung.out;
@@ -110,7 +111,7 @@ function hardySteps(
   setOut: Day,
   days: number,
   floorC: number,
-): readonly Task[] {
+): readonly TaskOf<"harden off">[] {
   const object = objectOf(context);
   const shared = {
     harm: "this week",
@@ -142,7 +143,7 @@ function hardySteps(
   ];
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"harden off">[] {
   const { planting, crop } = context;
   const facts = crop.indoors;
   const out = anchorOf(context, "set out");
@@ -164,4 +165,10 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */
-export const HARDEN_OFF: Practice = { name: "harden off", pass: "rest", tasks };
+export const HARDEN_OFF = definePractice({
+  name: "harden off",
+  words: ["hardening", "hardening off"],
+  deeds: [deed(verb("hardened off"), { of: { begun: RAISED } })],
+  away: { neighbour: { help: "trays", may: ({ rhythm }) => rhythm === "timed" } },
+  tasks: { rest: tasks },
+});

@@ -7,10 +7,18 @@ import { isReached, middle, type ReachedMilestone } from "../growth/milestones.t
 import { ripeMilestone } from "../growth/ripe.ts";
 import { ripening } from "../growth/ripening.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { deed, verb } from "./deeds.ts";
 import { ripeReasons } from "./growth-reasons.ts";
-import type { Practice } from "./practice.ts";
+import { definePractice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, taskIdBefore, window } from "./task.ts";
+import {
+  anchorTaskIds,
+  objectOf,
+  plantingTask,
+  type TaskOf,
+  taskIdBefore,
+  window,
+} from "./task.ts";
 
 /** The kind of work that is picking again and again what would else grow out. */
 export const PICKING = "picking";
@@ -28,7 +36,7 @@ function harvestSentences({ harvest, overwinter }: Crop, reason: Sentence): read
   ];
 }
 
-function first(context: SowingContext, ripe: ReachedMilestone): Task {
+function first(context: SowingContext, ripe: ReachedMilestone): TaskOf<"harvest"> {
   const { harvest } = context.crop;
   const last = harvest.kind !== "again and again";
   return plantingTask(context, "harvest", harvest.kind === "cut and come again" ? "cut-1" : "1", {
@@ -72,7 +80,7 @@ function cutsAfter(context: SowingContext, ripe: ReachedMilestone): readonly Day
   ).filter((due) => end === null || due <= end);
 }
 
-function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Task[] {
+function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly TaskOf<"harvest">[] {
   const { cuts, holdsDays, verb, how: method, sign: mark } = context.crop.harvest;
   if (!cuts) return [];
   const every = middle(cuts.everyDays.value);
@@ -108,7 +116,7 @@ function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Tas
 }
 
 /** The last picking of what bears for some weeks and not till frost: it frees its place. */
-function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly Task[] {
+function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly TaskOf<"harvest">[] {
   if (context.crop.perennial) return lastOfTheYear(context, ripe, context.crop.perennial);
   const { bearsDays, verb } = context.crop.harvest;
   const due = naturalEndOf(context);
@@ -140,7 +148,7 @@ function lastOfTheYear(
   context: SowingContext,
   ripe: ReachedMilestone,
   { harvestWeeks }: Perennial,
-): readonly Task[] {
+): readonly TaskOf<"harvest">[] {
   const [least, most] = harvestWeeks.value;
   return [
     plantingTask(context, "harvest", "last", {
@@ -172,7 +180,7 @@ function lastOfTheYear(
 }
 
 /** What does not get ready before winter, taken for what there is: roots, tubers and leaves are food before that. */
-function unripe(context: SowingContext): readonly Task[] {
+function unripe(context: SowingContext): readonly TaskOf<"harvest">[] {
   const { harvest } = context.crop;
   const began = inPlace(context)?.day ?? null;
   const end = began === null ? null : lastHarvest(context, began);
@@ -198,7 +206,7 @@ function unripe(context: SowingContext): readonly Task[] {
   ];
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"harvest">[] {
   const ripe = ripeMilestone(context);
   if (isReached(ripe) && (ripe.seen || ripening(context).ripens))
     return [first(context, ripe), ...laterCuts(context, ripe), ...lastPicking(context, ripe)];
@@ -206,4 +214,11 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Bringing it in: once, again and again, or cut and come again. */
-export const HARVEST: Practice = { name: "harvest", pass: "rest", tasks };
+export const HARVEST = definePractice({
+  name: "harvest",
+  words: ["harvesting", "picking", "cutting"],
+  deeds: [deed(verb("cut|picked|pulled|lifted|dug up|dug|harvested"))],
+  answers: { done: "Picked today", notYet: "Not ripe yet" },
+  away: { neighbour: { help: "picking", may: ({ kinds }) => kinds.includes(PICKING) } },
+  tasks: { rest: tasks },
+});

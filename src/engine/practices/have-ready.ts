@@ -3,6 +3,7 @@ import { litres } from "../../base/quantities/quantity.ts";
 import { capital } from "../../base/text/words.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
+import { practiceOf, type Task } from "./all.ts";
 import { mixInAllLitres } from "./hill.ts";
 import { how, type Sentence, why } from "./sentence.ts";
 import {
@@ -10,17 +11,18 @@ import {
   plantingTask,
   sharedTask,
   slugOf,
-  type Task,
+  type TaskOf,
   type TaskParts,
   window,
 } from "./task.ts";
+import { THINGS_TO_HAVE } from "./things-to-have.ts";
 
 /** Things are at hand so many days before they are needed. Source: house rule; time to find, borrow or buy them. */
 const AHEAD_DAYS = 7;
 /** Days before that from which it may be told: back to the Saturday of the round before, and as much more as a told day stays put. Source: house rule. */
 const EARLIER_DAYS = 16;
 
-const NAME = "things to have";
+const { name: NAME } = THINGS_TO_HAVE;
 
 /** What some bags of mix bring beside themselves: they are filled from it all summer. */
 const BAGS = "bags and mix";
@@ -43,24 +45,6 @@ const EVERYDAY: readonly string[] = [
   "crowns",
 ];
 
-/**
- * Practices whose things serve every crop in turn and so are found once for the garden, by what they are found for.
- * The rest, as nets, stakes and boards, stay with the planting or bed that has them.
- */
-const FOR_ALL: Readonly<Record<string, string>> = {
-  "sow indoors": "sowing indoors",
-  "winter-sow": "winter sowing",
-  "pot on": "potting on",
-  feed: "feeding",
-  "fill in and blanch": "blanching",
-  hill: "hilling",
-  scout: "checking leaves",
-  yearly: "yearly care",
-  "first frost": "the first frost",
-  "cure and store": "storing",
-  "close the bed": "closing beds",
-};
-
 /** Things that are had once these are found. */
 const broughtWith = (things: readonly string[]) =>
   things.includes(BAGS) ? [...things, WITH_BAGS] : things;
@@ -82,12 +66,12 @@ function mixSentences(
 
 /** What it is found for: the planting, the practice where it serves all crops, else what the job is done to. */
 function objectFor({ task }: ThingsForJob, context: SowingContext | undefined): string {
-  return context ? objectOf(context) : (FOR_ALL[task.practice] ?? task.title.object);
+  return context ? objectOf(context) : (practiceOf(task.practice).thingsFor ?? task.title.object);
 }
 
 function readyParts(needed: ThingsForJob, context: SowingContext | undefined): TaskParts {
   const { task, day, things } = needed;
-  const all = FOR_ALL[task.practice] !== undefined;
+  const all = practiceOf(task.practice).thingsFor !== null;
   const due = plus(day, -AHEAD_DAYS);
   return {
     window: window(plus(due, -EARLIER_DAYS), due, plus(day, -1), "earlier"),
@@ -131,7 +115,7 @@ function byOwner(jobs: readonly JobOnDay[], drops: ReadonlySet<string>): readonl
   for (const job of jobs) {
     const { needs, practice, subject } = job.task;
     if (needs.length === 0 || practice === NAME || drops.has(subject.key)) continue;
-    const owner = FOR_ALL[practice] ?? subject.key;
+    const owner = practiceOf(practice).thingsFor ?? subject.key;
     const known = owners.get(owner);
     if (known) known.push(job);
     else owners.set(owner, [job]);
@@ -148,7 +132,7 @@ export function haveReadyTasks(
   year: number,
   jobs: readonly JobOnDay[],
   contexts: readonly SowingContext[],
-): readonly Task[] {
+): readonly TaskOf<"things to have">[] {
   const contextOf = new Map<string, SowingContext>();
   for (const each of contexts) if (each.sowing === 1) contextOf.set(each.planting.key, each);
   const dropping = contexts.filter(({ planting }) => planting.without.includes(NAME));
@@ -157,7 +141,7 @@ export function haveReadyTasks(
     .flatMap(thingsForJobs)
     .map((needed) => {
       const { practice, step, subject, bed } = needed.task;
-      const all = FOR_ALL[practice] !== undefined;
+      const all = practiceOf(practice).thingsFor !== null;
       const context = all ? undefined : contextOf.get(subject.key);
       const parts = readyParts(needed, context);
       if (context) return plantingTask(context, NAME, `${slugOf(practice)}-${step}`, parts);

@@ -5,9 +5,17 @@ import { type Bags, bagLifts, type Lift, mixForBags } from "../growth/filling.ts
 import { dayAtHeight } from "../growth/height.ts";
 import { middle } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
-import type { Practice } from "./practice.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { caution, how, lengthRange, type Sentence, sign, type TextPiece, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, taskIdBefore, window } from "./task.ts";
+import {
+  anchorTaskIds,
+  objectOf,
+  plantingTask,
+  type TaskOf,
+  taskIdBefore,
+  window,
+} from "./task.ts";
 
 const INCH = 2.54;
 /** A row is hilled so often, each time by the same part of the whole. Source: common practice. */
@@ -67,7 +75,7 @@ function howMuch(context: SowingContext, lifts: readonly Lift[], index: number):
   );
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
   const { crop, bed } = context;
   const facts = crop.hilling;
   const start = anchorOf(context, "start");
@@ -124,4 +132,11 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Earthing up, or filling bags lift by lift, as shoots grow. */
-export const HILL: Practice = { name: "hill", pass: "rest", tasks };
+export const HILL = definePractice({
+  name: "hill",
+  words: ["hilling", "hilling up", "earthing", "earthing up", "earth up"],
+  deeds: [deed(verb("hilled(?: up)?|earthed up"))],
+  answers: { done: "Hilled today", notYet: "Not tall enough yet" },
+  thingsFor: "hilling",
+  tasks: { rest: tasks },
+});

@@ -5,14 +5,14 @@ import { isTender } from "../../crops/crops.ts";
 import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
-import type { Practice } from "./practice.ts";
+import { definePractice } from "./practice.ts";
 import { how, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Days before setting out by which the weekend of temptation has come. Source: house rule. */
 const TEMPTED_DAYS = 9;
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"not yet">[] {
   const frost = context.plan.site.lastFrost;
   const out = anchorOf(context, "set out");
   const decision = settingOutDay(context);
@@ -59,4 +59,10 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Told once, on the weekend that tempts a gardener to plant too soon. */
-export const NOT_YET_WARNING: Practice = { name: "not yet", pass: "rest", tasks };
+export const NOT_YET_WARNING = definePractice({
+  name: "not yet",
+  words: ["waiting"],
+  deeds: [],
+  away: { rather: "later" },
+  tasks: { rest: tasks },
+});

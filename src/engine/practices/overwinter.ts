@@ -8,11 +8,12 @@ import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { autumnPlantingDay } from "../growth/starting.ts";
 import { afterWinter, nextAnniversary } from "../growth/winter.ts";
 import { outdoorGuards, testReasons } from "./date-decision-texts.ts";
-import type { Practice } from "./practice.ts";
+import { deed, PLANTED, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { how, lengthRange, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, type Window, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, type Window, window } from "./task.ts";
 
-function autumnPlanting(context: SowingContext): readonly Task[] {
+function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const { crop, planting: it } = context;
   const decision = autumnPlantingDay(context);
   const facts = crop.outdoors;
@@ -73,18 +74,11 @@ function plantingWindow(
   return window(from, day, within ? latest(day, earliest(to, within.to)) : to);
 }
 
-/** Cloves set in autumn, once the killing frost is usually past. */
-export const PLANT_FOR_WINTER: Practice = {
-  name: "overwinter",
-  pass: "start",
-  tasks: autumnPlanting,
-};
-
-function winterTasks(context: SowingContext): readonly Task[] {
+function winterTasks(context: SowingContext): readonly TaskOf<"overwinter">[] {
   return [...mulch(context), ...springWeeding(context), ...stalks(context)];
 }
 
-function mulch(context: SowingContext): readonly Task[] {
+function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const { crop, plan } = context;
   const start = anchorOf(context, "start");
   const frost = plan.site.firstFrost;
@@ -132,8 +126,8 @@ function inSpring(
   context: SowingContext,
   step: string,
   days: NumberRange,
-  { verb, minutes, say }: Pick<Task, "minutes" | "say"> & { readonly verb: string },
-): readonly Task[] {
+  { verb, minutes, say }: Pick<TaskOf, "minutes" | "say"> & { readonly verb: string },
+): readonly TaskOf<"overwinter">[] {
   const start = anchorOf(context, "start");
   if (!context.crop.overwinter || !start) return [];
   const when = afterWinter(context, start.day, days);
@@ -153,7 +147,7 @@ function inSpring(
   ];
 }
 
-function springWeeding(context: SowingContext): readonly Task[] {
+function springWeeding(context: SowingContext): readonly TaskOf<"overwinter">[] {
   return inSpring(context, "weed", SPRING_WEEDING, {
     verb: "Weed between",
     minutes: 20,
@@ -164,7 +158,7 @@ function springWeeding(context: SowingContext): readonly Task[] {
   });
 }
 
-function stalks(context: SowingContext): readonly Task[] {
+function stalks(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const { overwinter } = context.crop;
   if (!overwinter) return [];
   return inSpring(context, "stalks", overwinter.cutStalksDaysAfterLastFrost.value, {
@@ -180,5 +174,18 @@ function stalks(context: SowingContext): readonly Task[] {
   });
 }
 
-/** What it needs between planting and lifting. */
-export const STAND_THE_WINTER: Practice = { name: "overwinter", pass: "rest", tasks: winterTasks };
+/** Cloves in for the winter, and what they need between planting and lifting. */
+export const OVERWINTER = definePractice({
+  name: "overwinter",
+  words: ["overwintering", "mulching"],
+  begins: "once",
+  deeds: [
+    deed(PLANTED, { step: "plant", of: { overwinters: true, isNew: true } }),
+    deed(verb("mulched"), { step: "mulch", of: { overwinters: true } }),
+    deed(["cut (?:the )?(?:stalks|scapes) (?:off|of|from) …", "… (?:stalks|scapes) (?:cut|off)"], {
+      step: "stalks",
+      of: { overwinters: true },
+    }),
+  ],
+  tasks: { start: autumnPlanting, rest: winterTasks },
+});

@@ -2,9 +2,10 @@ import type { Start } from "../../crops/facts.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import { outdoorGuards, startParts, whyDecided } from "./date-decision-texts.ts";
-import type { Practice } from "./practice.ts";
+import { deed, PLANTED } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { how, lengthRange, type Sentence, sign } from "./sentence.ts";
-import { objectOf, plantingTask, type Task } from "./task.ts";
+import { objectOf, plantingTask, type TaskOf } from "./task.ts";
 
 function howPlanted(context: SowingContext): Sentence {
   const { crop, bed, planting } = context;
@@ -37,12 +38,12 @@ function howPlanted(context: SowingContext): Sentence {
 }
 
 /** What goes into the ground whole in spring; cloves go in before winter. */
-const PLANTED: readonly Start[] = ["tubers", "sets", "crowns"];
+const BEGUN: readonly Start[] = ["tubers", "sets", "crowns"];
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"plant">[] {
   const { planting, crop } = context;
   const facts = crop.outdoors;
-  if (!PLANTED.includes(planting.start) || planting.inSince !== null || !facts) return [];
+  if (!BEGUN.includes(planting.start) || planting.inSince !== null || !facts) return [];
   const decision = plantingOutDay(context, facts);
   const guards = outdoorGuards(context, facts);
   const count = planting.amount?.kind === "plants" ? planting.amount.count : 12;
@@ -70,4 +71,15 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Tubers, sets and crowns into row or bag. */
-export const PLANT: Practice = { name: "plant", pass: "start", tasks };
+export const PLANT = definePractice({
+  name: "plant",
+  words: ["planting"],
+  begins: "once",
+  deeds: [
+    deed(PLANTED, {
+      of: { begun: [...BEGUN, "cloves"], overwinters: false, isNew: true },
+    }),
+  ],
+  answers: { done: "Planted today", notYet: "Too cold or wet yet" },
+  tasks: { start: tasks },
+});

@@ -2,11 +2,12 @@ import { plus } from "../../base/days/day.ts";
 import { isReached, middle } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
-import type { Practice } from "./practice.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { how, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"pot on">[] {
   const after = context.crop.indoors?.potOnDaysAfterUp;
   const up = upMilestone(context);
   if (context.planting.start !== "seed indoors" || !after || !isReached(up)) return [];
@@ -41,4 +42,10 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Seedlings into pots of their own once they have true leaves. */
-export const POT_ON: Practice = { name: "pot on", pass: "rest", tasks };
+export const POT_ON = definePractice({
+  name: "pot on",
+  words: ["potting on", "potting up", "pot up"],
+  deeds: [deed(verb("potted (?:on|up)"))],
+  thingsFor: "potting on",
+  tasks: { rest: tasks },
+});

@@ -8,16 +8,19 @@ import { observationsAbout } from "../growth/own-observations.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import { type SuccessionSowing, successionOf } from "../growth/successions.ts";
-import type { Practice } from "./practice.ts";
+import { deed, PLANTED, SOWED, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { why } from "./sentence.ts";
-import { sowingSentences } from "./sow-outdoors.ts";
-import { objectOf, plantingTask, type Task, window } from "./task.ts";
+import { SOW_OUTDOORS, sowingSentences } from "./sow-outdoors.ts";
+import { objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** The first sowing that the others are counted from: as the diary has it, else as it is reckoned. */
 function firstSowing(context: SowingContext, facts: Outdoors): DateDecision {
   const decision = plantingOutDay(context, facts);
   const sown = context.observations.flatMap((observation) =>
-    observation.kind === "done" && observation.practice === "sow outdoors" ? [observation.day] : [],
+    observation.kind === "done" && observation.practice === SOW_OUTDOORS.name
+      ? [observation.day]
+      : [],
   );
   return sown.length > 0 ? { ...decision, day: earliest(...sown), basis: ["seen"] } : decision;
 }
@@ -64,7 +67,7 @@ export function sowingContextsOf(
   return sowingNumbers(first).map((sowing) => (sowing === 1 ? first : { ...first, sowing }));
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"repeat">[] {
   const facts = repeatFacts(context);
   if (!facts || context.sowing > 1 || context.planting.inSince !== null) return [];
   return sowingsOf(context, facts).flatMap(({ number, day, ripe }) =>
@@ -78,7 +81,7 @@ function again(
   context: SowingContext,
   facts: Outdoors,
   { number, day: due, ripe }: LaterSowing,
-): Task {
+): TaskOf<"repeat"> {
   const { planting, crop } = context;
   const everyDays = planting.repeat?.everyDays ?? 0;
   const first = firstSowing(context, facts);
@@ -116,4 +119,20 @@ function again(
 }
 
 /** The sowings after the first, at even distances. */
-export const REPEAT: Practice = { name: "repeat", pass: "start", tasks };
+export const REPEAT = definePractice({
+  name: "repeat",
+  words: ["repeats", "repeating", "sowing again"],
+  begins: "again",
+  deeds: [
+    deed([...SOWED, ...PLANTED], { of: { repeated: true, laterSowing: true, isNew: true } }),
+    deed(
+      [
+        ...verb("sowed again|sowed more|resowed", "sown again|sowed again|resown"),
+        "sowed|sown … again",
+      ],
+      { of: { repeated: true } },
+    ),
+  ],
+  answers: { done: "Sown today" },
+  tasks: { start: tasks },
+});

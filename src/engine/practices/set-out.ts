@@ -8,9 +8,10 @@ import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { stopDay } from "../growth/stopping.ts";
 import { type Guards, settingOutGuards, testReasons, whyDecided } from "./date-decision-texts.ts";
-import type { Practice } from "./practice.ts";
+import { deed, PLANTED, RAISED, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Days that hardened plants may wait for their bed. Source: common practice; pots dry out and roots circle. */
 const MAY_WAIT_DAYS = 10;
@@ -54,7 +55,7 @@ function lastDay(context: SowingContext, out: DateDecision): Day {
   return latest(out.day, earliest(day, stopDay(context, out.stop)));
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
   const { planting, crop } = context;
   const facts = crop.settingOut;
   const weather = settingOutDay(context);
@@ -100,20 +101,17 @@ function tasks(context: SowingContext): readonly Task[] {
   ];
 }
 
-/** Raised plants into their bed, with everything that belongs to that hour. */
-export const SETTING_OUT: Practice = { name: "set out", pass: "set out", tasks };
-
 /**
  * Gives tender plants whose setting out falls within SHARE_WITHIN_DAYS of each other one day, the latest of
  * theirs. Days the gardener fixed stay, and none is held past the last day that does it no harm. Other tasks
  * come back as they were; the order is kept.
  */
-export function shareLadders(tasks: readonly Task[]): readonly Task[] {
+export function shareLadders<Job extends TaskOf>(tasks: readonly Job[]): readonly Job[] {
   const mine = tasks
     .filter((task) => task.kinds.includes(HARDENED) && task.certainty === "expected")
     .sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
-  const shared = new Map<string, Task>();
-  let ladder: Task[] = [];
+  const shared = new Map<string, Job>();
+  let ladder: Job[] = [];
   const close = () => {
     const due = latest(...ladder.map((task) => task.window.due));
     const lead = ladder[0]?.id ?? "";
@@ -137,3 +135,21 @@ export function shareLadders(tasks: readonly Task[]): readonly Task[] {
   if (ladder.length > 0) close();
   return tasks.map((task) => shared.get(task.id) ?? task);
 }
+
+/** Raised plants into their bed, with everything that belongs to that hour. */
+export const SETTING_OUT = definePractice({
+  name: "set out",
+  words: ["setting out", "planting out", "plant out", "transplanting"],
+  deeds: [
+    deed(
+      [
+        ...verb("(?:set|planted|put) out|transplanted", "(?:set|planted|put) out|transplanted|out"),
+        "set|planted|put … out",
+      ],
+      { of: { begun: RAISED, isNew: true } },
+    ),
+    deed(PLANTED, { of: { begun: RAISED, overwinters: false, isNew: true } }),
+  ],
+  answers: { done: "Out today", notYet: "Too cold yet" },
+  tasks: { "set out": tasks },
+});

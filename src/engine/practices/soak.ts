@@ -1,7 +1,7 @@
 import { plus } from "../../base/days/day.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { how, type Sentence, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Hours from which a soak begins in the day before its night, and not in its evening. Source: house rule. */
 const LONG_SOAK_HOURS = 16;
@@ -15,7 +15,7 @@ function soakSentence([least, most]: readonly [number, number]): Sentence {
 }
 
 /** Hard seed laid in water the day before it is sown outdoors; none for what is sown dry, is no seed, or was sown already. */
-export function soakTasks(context: SowingContext): readonly Task[] {
+export function soakTasks(context: SowingContext): readonly TaskOf<"things to have">[] {
   const { planting, crop } = context;
   const hours = crop.outdoors?.soakHours;
   const start = anchorOf(context, "start");

@@ -1,7 +1,8 @@
 import { plus } from "../../base/days/day.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { deed } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { how, sign, why } from "./sentence.ts";
-import { sharedTask, type Task, window } from "./task.ts";
+import { sharedTask, type TaskOf, window } from "./task.ts";
 
 /** Years from one soil test to the next. Source: common practice, every third year. */
 const EVERY_YEARS = 3;
@@ -9,7 +10,7 @@ const EVERY_YEARS = 3;
 const AFTER_FROST_DAYS = 7;
 
 /** Every third year by the calendar, so that no diary need remember the last one; none in a place without frost or beds. */
-function tasks({ plan }: WholeGarden): readonly Task[] {
+function tasks({ plan }: WholeGarden): readonly TaskOf<"test the soil">[] {
   const frost = plan.site.firstFrost;
   const ground = plan.beds.some(({ kind }) => kind === "bed");
   if (!frost || !ground || plan.year % EVERY_YEARS !== 0) return [];
@@ -36,4 +37,19 @@ function tasks({ plan }: WholeGarden): readonly Task[] {
 }
 
 /** Soil sent to be tested every third autumn. */
-export const SOIL_TEST: SharedPractice = { name: "test the soil", tasks };
+export const SOIL_TEST = definePractice({
+  name: "test the soil",
+  words: ["soil test", "soil testing", "testing the soil"],
+  deeds: [
+    deed(
+      [
+        "(?:took|sent(?: in| off)?) (?:a |the )?soil (?:test|sample)s?",
+        "(?:the )?soil (?:test|sample)s? (?:is |was )?(?:taken|sent(?: in| off)?)",
+        "tested the soil",
+        "(?:the )?soil (?:is |was )?tested",
+      ],
+      { about: "garden" },
+    ),
+  ],
+  tasks: { shared: tasks },
+});

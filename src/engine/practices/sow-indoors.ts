@@ -8,9 +8,10 @@ import type { SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { traysFor } from "../growth/trays.ts";
 import { settingOutGuards, testReasons } from "./date-decision-texts.ts";
-import type { Practice } from "./practice.ts";
+import { deed, SOWED } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { how, lengthRange, type Sentence, sign, why } from "./sentence.ts";
-import { objectOf, plantingTask, type Task, window } from "./task.ts";
+import { objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** How many trays of cells and how much compost that takes; nothing where the plan names no number of plants. */
 function seedCompostSentences(planting: Planting): readonly Sentence[] {
@@ -22,7 +23,7 @@ function seedCompostSentences(planting: Planting): readonly Sentence[] {
   ];
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
   const { planting, crop } = context;
   const facts = crop.indoors;
   if (planting.start !== "seed indoors" || planting.inSince !== null) return [];
@@ -68,4 +69,12 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Seed under cover, counted back from the day its plants may go out. */
-export const SOW_INDOORS: Practice = { name: "sow indoors", pass: "start", tasks };
+export const SOW_INDOORS = definePractice({
+  name: "sow indoors",
+  words: ["sowing indoors", "starting indoors", "start indoors"],
+  begins: "once",
+  deeds: [deed(SOWED, { of: { begun: ["seed indoors"], isNew: true } })],
+  answers: { done: "Sown today" },
+  thingsFor: "sowing indoors",
+  tasks: { start: tasks },
+});

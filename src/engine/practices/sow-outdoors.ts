@@ -8,9 +8,10 @@ import { plantingOutDay } from "../growth/starting.ts";
 import { rowPerSowingCm, successionOf } from "../growth/successions.ts";
 import { upOutdoors } from "../growth/up.ts";
 import { outdoorGuards, startParts, whyDecided } from "./date-decision-texts.ts";
-import type { Practice } from "./practice.ts";
+import { deed, PLANTED, SOWED } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { how, lengthRange, type Sentence, sign, type TextPiece } from "./sentence.ts";
-import { objectOf, plantingTask, type Task } from "./task.ts";
+import { objectOf, plantingTask, type TaskOf } from "./task.ts";
 
 /** Days after it should be up on which seed may still be sown again. Source: house rule, a week to look twice. */
 const SOW_AGAIN_DAYS = 7;
@@ -73,7 +74,7 @@ export function sowingSentences(
   ];
 }
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"sow outdoors">[] {
   const { planting, crop } = context;
   const facts = crop.outdoors;
   if (planting.start !== "seed outdoors" || planting.inSince !== null || !facts) return [];
@@ -95,4 +96,14 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Seed where it is to grow: once the soil is warm enough for it and the frost that matters is past. */
-export const SOW_OUTDOORS: Practice = { name: "sow outdoors", pass: "start", tasks };
+export const SOW_OUTDOORS = definePractice({
+  name: "sow outdoors",
+  words: ["sowing outdoors", "sowing", "sow"],
+  begins: "once",
+  deeds: [
+    deed(SOWED, { of: { begun: ["seed outdoors"], isNew: true } }),
+    deed(PLANTED, { of: { begun: ["seed outdoors"], overwinters: false, isNew: true } }),
+  ],
+  answers: { done: "Sown today", notYet: "Too cold or wet yet" },
+  tasks: { start: tasks },
+});

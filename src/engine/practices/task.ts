@@ -34,15 +34,15 @@ export type Title = {
 /** Days that come round and on which small things are done together. */
 export type Round = "every other Saturday";
 
-/** A job with its window, before it has a day. */
-export type Task = {
+/** A job of the practice of that name with its window, before it has a day. */
+export type TaskOf<Practice extends string = string> = {
   /** `2027/beet/thin/1`: subject's key, practice, step. No edit of another planting changes it. */
   readonly id: string;
   readonly subject: TaskSubject;
   /** Key of the bed it stands in; null where it stands in none. */
   readonly bed: string | null;
   readonly crop: string | null;
-  readonly practice: string;
+  readonly practice: Practice;
   readonly step: string;
   readonly window: Window;
   readonly harm: Harm;
@@ -117,10 +117,10 @@ export function window(
 }
 
 /** What every task must say; the rest has plain defaults. */
-export type TaskParts = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say" | "basis"> &
+export type TaskParts = Pick<TaskOf, "window" | "harm" | "rhythm" | "title" | "say" | "basis"> &
   Partial<
     Pick<
-      Task,
+      TaskOf,
       | "minutes"
       | "kinds"
       | "indoors"
@@ -137,10 +137,16 @@ export type TaskParts = Pick<Task, "window" | "harm" | "rhythm" | "title" | "say
     >
   >;
 
-type TaskIdentity = Pick<Task, "id" | "subject" | "bed" | "crop" | "practice" | "step" | "whose">;
+type TaskIdentity<Practice extends string> = Pick<
+  TaskOf<Practice>,
+  "id" | "subject" | "bed" | "crop" | "practice" | "step" | "whose"
+>;
 
 /** One shape for every task, field by field: thousands are made in a telling, and spreading costs ten times as much. */
-function taskOf(identity: TaskIdentity, parts: TaskParts): Task {
+function taskOf<Practice extends string>(
+  identity: TaskIdentity<Practice>,
+  parts: TaskParts,
+): TaskOf<Practice> {
   return {
     id: identity.id,
     subject: identity.subject,
@@ -173,15 +179,15 @@ function taskOf(identity: TaskIdentity, parts: TaskParts): Task {
 }
 
 /** A task of one sowing of a planting. Steps of a second sowing and later carry its number. */
-export function plantingTask(
+export function plantingTask<const Practice extends string>(
   context: SowingContext,
-  practice: string,
+  practice: Practice,
   step: string,
   parts: TaskParts,
-): Task {
+): TaskOf<Practice> {
   const { planting } = context;
   const fullStep = stepOf(context, step);
-  const identity: TaskIdentity = {
+  const identity: TaskIdentity<Practice> = {
     id: `${planting.key}/${slugOf(practice)}/${fullStep}`,
     subject: { kind: "planting", key: planting.key },
     bed: planting.bed,
@@ -194,15 +200,15 @@ export function plantingTask(
 }
 
 /** A task of a bed or of the whole garden. */
-export function sharedTask(
+export function sharedTask<const Practice extends string>(
   year: number,
   bed: string | null,
-  practice: string,
+  practice: Practice,
   step: string,
   parts: TaskParts,
-): Task {
+): TaskOf<Practice> {
   const key = bed === null ? `${year}/garden` : `${year}/bed/${bed}`;
-  const identity: TaskIdentity = {
+  const identity: TaskIdentity<Practice> = {
     id: `${key}/${slugOf(practice)}/${step}`,
     subject: { kind: bed === null ? "garden" : "bed", key },
     bed,

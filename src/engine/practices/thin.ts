@@ -3,15 +3,23 @@ import { dayAtHeight } from "../growth/height.ts";
 import { isReached, middle } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
+import { deed, verb } from "./deeds.ts";
 import { upReasons } from "./growth-reasons.ts";
-import type { Practice } from "./practice.ts";
+import { definePractice } from "./practice.ts";
 import { how, lengthRange, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, taskIdBefore, window } from "./task.ts";
+import {
+  anchorTaskIds,
+  objectOf,
+  plantingTask,
+  type TaskOf,
+  taskIdBefore,
+  window,
+} from "./task.ts";
 
 /** Days past the usual span before crowding costs the crop. Source: house rule. */
 const CROWDED_AFTER_DAYS = 4;
 
-function tasks(context: SowingContext): readonly Task[] {
+function tasks(context: SowingContext): readonly TaskOf<"thin">[] {
   const up = upMilestone(context);
   if (context.planting.start !== "seed outdoors" || !isReached(up)) return [];
   return context.crop.thinnings.map((thinning, i) => {
@@ -55,4 +63,13 @@ function tasks(context: SowingContext): readonly Task[] {
 }
 
 /** Thinning to the room each plant needs; carrots twice. */
-export const THIN: Practice = { name: "thin", pass: "rest", tasks };
+export const THIN = definePractice({
+  name: "thin",
+  words: ["thinning", "thinnings"],
+  deeds: [
+    deed(["… thinned again", "thinned … again"], { step: "2" }),
+    deed(verb("thinned(?: out)?")),
+  ],
+  answers: { done: "Thinned today", notYet: "Not tall enough yet" },
+  tasks: { rest: tasks },
+});

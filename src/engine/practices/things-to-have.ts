@@ -14,11 +14,12 @@ import { ripening } from "../growth/ripening.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { rowPerSowingCm } from "../growth/successions.ts";
 import { spacingCm } from "../rules/spacing.ts";
-import type { Practice } from "./practice.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { sowingsOf } from "./repeat.ts";
 import { caution, how, type Sentence, why } from "./sentence.ts";
 import { soakTasks } from "./soak.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
 const SPROUT_DAYS = 28;
@@ -105,7 +106,7 @@ function tooSlow(context: SowingContext): readonly Sentence[] {
 }
 
 /** Once, in the dead of winter, and never later than three weeks before it is needed. */
-function order(context: SowingContext): readonly Task[] {
+function order(context: SowingContext): readonly TaskOf<"things to have">[] {
   const { planting, plan } = context;
   const start = anchorOf(context, "start");
   const what = BOUGHT[planting.start];
@@ -139,7 +140,7 @@ function order(context: SowingContext): readonly Task[] {
   ];
 }
 
-function sprout(context: SowingContext): readonly Task[] {
+function sprout(context: SowingContext): readonly TaskOf<"things to have">[] {
   const { planting } = context;
   const start = anchorOf(context, "start");
   if (!planting.sproutedFirst || !start || planting.inSince !== null) return [];
@@ -169,8 +170,16 @@ function sprout(context: SowingContext): readonly Task[] {
 }
 
 /** What is ordered in winter, set to sprout and laid to soak; what jobs need beside that is `haveReady`'s. */
-export const THINGS_TO_HAVE: Practice = {
+export const THINGS_TO_HAVE = definePractice({
   name: "things to have",
-  pass: "rest",
-  tasks: (context) => [...order(context), ...sprout(context), ...soakTasks(context)],
-};
+  words: ["buying", "shopping", "soaking", "sprouting"],
+  deeds: [
+    deed(verb("ordered|bought"), { step: "order" }),
+    deed(["set … to sprout", "… set to sprout", "chitted …"], { step: "sprout" }),
+    deed(["soaked …", "put … to soak", "… soaked"], { step: "soak" }),
+  ],
+  answers: { done: "Got it" },
+  tasks: {
+    rest: (context) => [...order(context), ...sprout(context), ...soakTasks(context)],
+  },
+});

@@ -1,12 +1,14 @@
 import { plus } from "../../base/days/day.ts";
 import { joinWords } from "../../base/text/words.ts";
+import { FILM, plantCoverOf } from "../../crops/covers.ts";
 import { isTender } from "../../crops/crops.ts";
 import type { Bed } from "../../garden/model/plan.ts";
 import type { Anchor } from "../growth/anchors.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, sharedTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, sharedTask, type TaskOf, window } from "./task.ts";
 
 const NAME = "warm the bed";
 
@@ -34,7 +36,7 @@ function warmPlantingsIn({ contexts }: WholeGarden, bed: Bed): readonly WarmPlan
     .sort((a, b) => a.anchor.day - b.anchor.day);
 }
 
-function warming(garden: WholeGarden, bed: Bed): readonly Task[] {
+function warming(garden: WholeGarden, bed: Bed): readonly TaskOf<"warm the bed">[] {
   const warm = bed.warmed ? warmPlantingsIn(garden, bed) : [];
   const [first] = warm;
   if (!first) return [];
@@ -67,8 +69,22 @@ function warming(garden: WholeGarden, bed: Bed): readonly Task[] {
   ];
 }
 
+/** What a diary calls film; plain fabric may as well lie over plants. */
+const FILMS = FILM.words.filter((word) => plantCoverOf(word) === null).join("|");
+
 /** Film over a bed two to three weeks ahead of the first of it that wants warm soil. */
-export const WARM_BED: SharedPractice = {
+export const WARM_BED = definePractice({
   name: NAME,
-  tasks: (garden) => garden.plan.beds.flatMap((bed) => warming(garden, bed)),
-};
+  words: ["warming", "warming the bed", "film"],
+  deeds: [
+    deed(
+      [
+        ...verb("warmed"),
+        `(?:(?:put|laid|spread) )?(?:the )?(?:${FILMS}) (?:down )?(?:on|over) …`,
+        `… (?:under|covered with) (?:${FILMS})`,
+      ],
+      { about: "bed" },
+    ),
+  ],
+  tasks: { shared: (garden) => garden.plan.beds.flatMap((bed) => warming(garden, bed)) },
+});

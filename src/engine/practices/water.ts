@@ -2,9 +2,10 @@ import { plus } from "../../base/days/day.ts";
 import { quantity } from "../../base/quantities/quantity.ts";
 import type { Site } from "../../garden/model/plan.ts";
 import { areaM2Of, dripMinutes, type Runs, runsOf } from "../growth/watering.ts";
-import type { SharedPractice, WholeGarden } from "./practice.ts";
+import { deed } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, type Sentence, sign, type TextPiece, why } from "./sentence.ts";
-import { sharedTask, type Task, window } from "./task.ts";
+import { sharedTask, type TaskOf, window } from "./task.ts";
 import { type DryWeek, dryWeeksOf, type WaterNeed } from "./weekly-need.ts";
 
 /** An inch, as both kinds of household say it. */
@@ -95,7 +96,7 @@ function needReason(
   return ["The thirstiest bed loses about ", mostOf(needs), from, rain, "."];
 }
 
-function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
+function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"water"> {
   const { number, monday, needs } = week;
   const warned = first && plan.beds.some((bed) => bed.drip);
   return sharedTask(plan.year, null, "water", `week-${number}`, {
@@ -119,7 +120,21 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): Task {
 }
 
 /** Watering all beds, once a week while something grows outdoors and the usual rain is not enough for it. */
-export const WATER: SharedPractice = {
+export const WATER = definePractice({
   name: "water",
-  tasks: (garden) => dryWeeksOf(garden).map((week, i) => taskOf(garden, week, i === 0)),
-};
+  words: ["watering", "irrigating"],
+  deeds: [
+    deed(
+      [
+        "watered(?: (?:everything|(?:all )?(?:the )?(?:beds|garden)))?",
+        "(?:everything|(?:all )?(?:the )?(?:beds|garden)) (?:is |are |was |were )?watered",
+      ],
+      { about: "garden" },
+    ),
+  ],
+  answers: { done: "Watered" },
+  away: { neighbour: { help: "watering", may: () => true } },
+  tasks: {
+    shared: (garden) => dryWeeksOf(garden).map((week, i) => taskOf(garden, week, i === 0)),
+  },
+});

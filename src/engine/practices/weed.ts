@@ -4,9 +4,10 @@ import { combineBasis } from "../growth/anchors.ts";
 import { isReached } from "../growth/milestones.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
-import type { Practice, SharedPractice, WholeGarden } from "./practice.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
 import { how, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, sharedTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, sharedTask, type TaskOf, window } from "./task.ts";
 
 /** Days after slow seed is up until weeds would win. Source: common practice, ten to fourteen days. */
 const SLOW_SEED_DAYS = [10, 14] as const;
@@ -14,7 +15,7 @@ const SLOW_SEED_DAYS = [10, 14] as const;
 const FIRST_DAYS = 35;
 const EVERY_DAYS = 28;
 
-function firstWeeding(context: SowingContext): readonly Task[] {
+function firstWeeding(context: SowingContext): readonly TaskOf<"weed">[] {
   const up = upMilestone(context);
   if (!context.crop.slow || context.planting.start !== "seed outdoors" || !isReached(up)) return [];
   const [least, most] = SLOW_SEED_DAYS;
@@ -41,9 +42,6 @@ function firstWeeding(context: SowingContext): readonly Task[] {
   ];
 }
 
-/** The first weeding of slow seed, before anything else. */
-export const WEED: Practice = { name: "weed", pass: "rest", tasks: firstWeeding };
-
 /** First and last day that something grows in a bed this season; null where nothing does. */
 function spanOf(garden: WholeGarden, bed: string | null): { from: Day; to: Day } | null {
   const season = seasonOf(garden.plan);
@@ -56,12 +54,12 @@ function spanOf(garden: WholeGarden, bed: string | null): { from: Day; to: Day }
   return { from: earliest(...starts), to: garden.plan.site.firstFrost?.usual ?? season.to };
 }
 
-function bedTasks(garden: WholeGarden, bed: string | null): readonly Task[] {
+function bedTasks(garden: WholeGarden, bed: string | null): readonly TaskOf<"weed">[] {
   const span = spanOf(garden, bed);
   if (!span) return [];
   const starts = garden.contexts.filter((context) => context.planting.bed === bed);
   const basis = combineBasis(...starts.map((context) => inPlace(context)?.basis ?? []), ["age"]);
-  const tasks: Task[] = [];
+  const tasks: TaskOf<"weed">[] = [];
   for (let number = 1; number <= 6; number++) {
     const due = plus(span.from, FIRST_DAYS + (number - 1) * EVERY_DAYS);
     if (due >= span.to) break;
@@ -94,10 +92,16 @@ function bedName(garden: WholeGarden, bed: string | null): string {
   return garden.plan.beds.find((each) => each.key === bed)?.name ?? "the beds";
 }
 
-function tasksOfBeds(garden: WholeGarden): readonly Task[] {
+function tasksOfBeds(garden: WholeGarden): readonly TaskOf<"weed">[] {
   const beds = garden.plan.beds.filter((bed) => !bed.bags).map((bed) => bed.key);
   return (beds.length > 0 ? beds : [null]).flatMap((bed) => bedTasks(garden, bed));
 }
 
-/** Weeding bed by bed, every few weeks while something grows there. */
-export const WEED_BEDS: SharedPractice = { name: "weed", tasks: tasksOfBeds };
+/** The first weeding of slow seed, before anything else; then bed by bed, every few weeks while something grows there. */
+export const WEED = definePractice({
+  name: "weed",
+  words: ["weeding", "hoeing"],
+  deeds: [deed(verb("weeded|hoed")), deed(verb("weeded|hoed"), { about: "bed" })],
+  answers: { done: "Weeded today" },
+  tasks: { rest: firstWeeding, shared: tasksOfBeds },
+});

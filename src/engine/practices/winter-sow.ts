@@ -5,9 +5,10 @@ import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { traysFor } from "../growth/trays.ts";
 import { boxesOut } from "../growth/winter-sown.ts";
-import type { Practice } from "./practice.ts";
+import { deed, SOWED, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { caution, how, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Containers are opened above the one and shut below the other [°C]. Source: common practice, 60 and 40 °F. */
 const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
@@ -15,7 +16,7 @@ const [OPEN_ABOVE_C, SHUT_BELOW_C] = [celsius(60), celsius(40)];
 /** The sun opens lids before the month's mean does [K]. Source: house rule, as with vents. */
 const SUNNY_K = 5;
 
-function sow(context: SowingContext): readonly Task[] {
+function sow(context: SowingContext): readonly TaskOf<"winter-sow">[] {
   const { planting, plan } = context;
   const frost = plan.site.lastFrost;
   const boxes = boxesOut(context);
@@ -52,10 +53,7 @@ function sow(context: SowingContext): readonly Task[] {
   ];
 }
 
-/** Pass one: out of the house with them. */
-export const WINTER_SOW: Practice = { name: "winter-sow", pass: "start", tasks: sow };
-
-function lids(context: SowingContext): readonly Task[] {
+function lids(context: SowingContext): readonly TaskOf<"winter-sow">[] {
   if (context.planting.start !== "winter-sown") return [];
   const start = anchorOf(context, "start");
   const out = settingOutDay(context);
@@ -90,5 +88,21 @@ function lids(context: SowingContext): readonly Task[] {
   ];
 }
 
-/** Pass three: lids opened and shut. */
-export const WINTER_LIDS: Practice = { name: "winter-sow", pass: "rest", tasks: lids };
+/** Seed in lidded boxes out of the house in winter, and lids opened and shut in spring. */
+export const WINTER_SOW = definePractice({
+  name: "winter-sow",
+  words: ["winter sow", "winter sowing", "winter-sowing"],
+  begins: "once",
+  deeds: [
+    deed([...SOWED, ...verb("winter-sowed|winter-sown|winter sown")], {
+      of: { begun: ["winter-sown"], isNew: true },
+    }),
+    deed(["opened (?:the )?(?:lids|boxes) (?:of|on|over) …", "… (?:lids|boxes) open(?:ed)?"], {
+      step: "lids",
+      of: { begun: ["winter-sown"] },
+    }),
+  ],
+  answers: { done: "Sown today" },
+  thingsFor: "winter sowing",
+  tasks: { start: sow, rest: lids },
+});

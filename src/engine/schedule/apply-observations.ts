@@ -1,8 +1,8 @@
 import { type Day, latest, plus } from "../../base/days/day.ts";
 import type { NotYet, Observation } from "../../garden/diary/observation.ts";
 import { LOOK_AGAIN_DAYS } from "../growth/postponed.ts";
+import type { Task } from "../practices/all.ts";
 import { type Sentence, why } from "../practices/sentence.ts";
-import type { Task } from "../practices/task.ts";
 import type { DoneTasks } from "./schedule-tasks.ts";
 
 /** Days in which a failed sowing may be sown again. Source: house rule; two weeks of a short season. */

@@ -1,18 +1,16 @@
+import { beginsOf } from "../../garden/diary/deeds.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
-import type { Task } from "../practices/task.ts";
+import type { Task } from "../practices/all.ts";
+import { PRACTICES } from "../practices/all.ts";
 import type { DoneTasks } from "./schedule-tasks.ts";
 
 type DoneObservation = Extract<Observation, { readonly kind: "done" }>;
 
-/** Practices that put a crop into soil; a diary's "sown" or "planted" means whichever of them the planting has. */
-const STARTS = ["sow indoors", "sow outdoors", "plant", "repeat", "overwinter"];
-
 function matchesTask(task: Task, observation: DoneObservation): boolean {
   if (observation.task !== undefined) return task.id === observation.task;
   if (task.subject.key !== observation.planting) return false;
-  const starts =
-    STARTS.includes(observation.practice) &&
-    (observation.step === null || observation.step === "plant" || /^\d+$/.test(observation.step));
+  // A diary's "sown" or "planted" means whichever start the planting has.
+  const starts = beginsOf(observation, PRACTICES) !== null;
   if (task.sets?.act === "start")
     return (
       starts &&
@@ -28,9 +26,30 @@ function matchesTask(task: Task, observation: DoneObservation): boolean {
   );
 }
 
+/** Days before its earliest by which work on a bed or the garden may be done. Source: house rule; before that the line means no task. */
+const EARLY_DAYS = 14;
+
 /**
- * Which tasks the diary says are done, when and by whom. A line without a step is about the earliest due of the tasks
- * it fits that no earlier line has taken.
+ * The task that a line means among those it could mean, which stand in order of their due days: of a planting the first, of
+ * a bed or the garden, whose jobs come round, the one due nearest to its day.
+ */
+function meant(
+  byDue: readonly Task[],
+  { day, task }: DoneObservation,
+  couldBe: (task: Task) => boolean,
+): Task | undefined {
+  const first = byDue.find(couldBe);
+  if (!first || first.subject.kind === "planting" || task !== undefined) return first;
+  const far = ({ window }: Task) => Math.abs(window.due - day);
+  const [near] = byDue
+    .filter((each) => couldBe(each) && each.window.earliest <= day + EARLY_DAYS)
+    .sort((a, b) => far(a) - far(b));
+  return near;
+}
+
+/**
+ * Which tasks the diary says are done, when and by whom. A line that names no step means one of the tasks it
+ * could mean that no earlier line has taken.
  */
 export function doneTasksOf(
   tasks: readonly Task[],
@@ -46,7 +65,11 @@ export function doneTasksOf(
   if (lines.length === 0) return done;
   const byDue = [...tasks].sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
   for (const observation of lines) {
-    const task = byDue.find((each) => !done.has(each.id) && matchesTask(each, observation));
+    const task = meant(
+      byDue,
+      observation,
+      (each) => !done.has(each.id) && matchesTask(each, observation),
+    );
     if (task) done.set(task.id, { day: observation.day, by: observation.by });
   }
   return done;

@@ -1,5 +1,6 @@
 import { type Day, earliest, latest } from "../../base/days/day.ts";
-import type { Harm, Task } from "../practices/task.ts";
+import type { Task } from "../practices/all.ts";
+import type { Harm } from "../practices/task.ts";
 
 /**
  * How near the due days of similar tasks must be to be done on one day, by harm [days]. Source: house rule; one trip to

@@ -1,6 +1,6 @@
 import type { Day } from "../../base/days/day.ts";
+import type { Task } from "../practices/all.ts";
 import type { Sentence, TextPiece } from "../practices/sentence.ts";
-import type { Task } from "../practices/task.ts";
 import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";
 
 /**

@@ -1,6 +1,7 @@
 import { type Day, dayOrThrow, earliest, latest, plus } from "../../base/days/day.ts";
+import type { Task } from "../practices/all.ts";
 import { why } from "../practices/sentence.ts";
-import type { Harm, Task, Window } from "../practices/task.ts";
+import type { Harm, Window } from "../practices/task.ts";
 import { sharedDaysOf } from "./gather.ts";
 import type { Household } from "./household.ts";
 import { isStillValid, withPublishedDays } from "./published-state.ts";

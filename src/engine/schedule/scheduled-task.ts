@@ -1,7 +1,8 @@
 import type { Day } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
+import type { Task } from "../practices/all.ts";
 import type { Sentence } from "../practices/sentence.ts";
-import type { Task, Window } from "../practices/task.ts";
+import type { Window } from "../practices/task.ts";
 
 /** A task on its day. */
 export type ScheduledTask = {

@@ -1,7 +1,8 @@
 import { type Day, plus, weekdayOf } from "../../base/days/day.ts";
 import type { Person } from "../../garden/model/plan.ts";
+import type { Task } from "../practices/all.ts";
 import { householdOnly, type Sentence, why } from "../practices/sentence.ts";
-import type { Task, Window } from "../practices/task.ts";
+import type { Window } from "../practices/task.ts";
 import { type Household, minutesOn } from "./household.ts";
 
 /** Minutes of work already given to a person on a day, by `person|day`. */

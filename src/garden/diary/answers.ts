@@ -1,6 +1,7 @@
 import { slug } from "../../base/text/slug.ts";
 import type { DiaryLine } from "../model/plan.ts";
-import { PRACTICE_NAMES } from "../plan/practices.ts";
+import type { Vocabulary } from "../model/vocabulary.ts";
+import { practiceNames } from "../plan/practices.ts";
 import type { ActObservation, Observation } from "./observation.ts";
 
 /** What can be answered to a task: `up` is a stage seen, the rest is of the task itself. */
@@ -22,10 +23,10 @@ export function isAnswer(text: string): boolean {
 const ID = /^(?<subject>\d{4}\/(?:bed\/[^/]+|[^/]+))\/(?<practice>[^/]+)\/(?<step>[^/]+)$/;
 
 /** What a line that answers a task says; a note where the id is none or the words are no answer. */
-export function observationOfAnswer(line: DiaryLine): Observation {
+export function observationOfAnswer(line: DiaryLine, vocabulary: Vocabulary): Observation {
   const { day, text, answers } = line;
   const { subject, practice: named, step } = ID.exec(answers?.task ?? "")?.groups ?? {};
-  const practice = PRACTICE_NAMES.find((name) => slug(name) === named);
+  const practice = practiceNames(vocabulary).find((name) => slug(name) === named);
   if (!answers || !subject || !practice || !step || !isAnswer(text))
     return { kind: "note", day, text, why: "it answers no task" };
   const target = { planting: subject, practice, step, task: answers.task };

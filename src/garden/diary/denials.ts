@@ -1,3 +1,4 @@
+import type { Vocabulary } from "../model/vocabulary.ts";
 import { namedPractice } from "../plan/practices.ts";
 
 /** A line that says what is not so, turned into the deed it denies: `carrots not up yet` into `carrots up`. */
@@ -28,14 +29,14 @@ const LEFT =
   /^(?:left|leaving|skipped|skipping|no) (?:the |out the )?(?<work>.+?)(?: of| for| the)+ (?:the )?(?<subject>.+?) (?:this|for this) year$/;
 
 /** The practice of a word for a job, past forms too: `thin`, `thinning`, `thinned`, `weeded`, `covered`. */
-function asJob(work: string): string | null {
+function asJob(work: string, vocabulary: Vocabulary): string | null {
   const forms = [
     work,
     work.replace(/([a-z])\1ed$/, "$1"),
     work.replace(/ed$/, ""),
     work.replace(/d$/, ""),
   ];
-  return forms.map(namedPractice).find((name) => name !== null) ?? null;
+  return forms.map((form) => namedPractice(form, vocabulary)).find((name) => name !== null) ?? null;
 }
 
 /** A planting by name and the practice that is put off, or left out this year; null where a line says neither. */
@@ -46,13 +47,13 @@ export type Postponement = {
 };
 
 /** A job that a line puts off since its plants are not ready, or leaves out for the year. */
-export function postponementIn(text: string): Postponement | null {
+export function postponementIn(text: string, vocabulary: Vocabulary): Postponement | null {
   for (const [pattern, left] of [
     [LEFT, true],
     [TOO_SMALL, false],
   ] as const) {
     const { subject, work } = pattern.exec(text)?.groups ?? {};
-    const practice = work === undefined ? null : asJob(work);
+    const practice = work === undefined ? null : asJob(work, vocabulary);
     if (subject !== undefined && practice !== null) return { subject, practice, leftOut: left };
   }
   return null;

@@ -1,5 +1,7 @@
 import { sayDay } from "../../base/days/day.ts";
 import type { Plan } from "../model/plan.ts";
+import type { Vocabulary } from "../model/vocabulary.ts";
+import { beginsOf } from "./deeds.ts";
 import type { ActObservation, Observation } from "./observation.ts";
 
 /** Whether a fact is a deed that can be taken back. */
@@ -24,6 +26,7 @@ export type ResolvedDiary = {
 export function resolveConflicts(
   observations: readonly Observation[],
   plans: readonly Plan[],
+  vocabulary: Vocabulary,
 ): ResolvedDiary {
   const again = new Set(
     plans
@@ -43,7 +46,7 @@ export function resolveConflicts(
       });
     if (observation.kind === "undone" && gone.length === 0)
       remarks.push({ observation, is: "nothing before it said so" });
-    const odd = contradictionOf(observation, current);
+    const odd = contradictionOf(observation, current, vocabulary);
     if (odd !== null) remarks.push({ observation, is: odd });
     current = current.filter((earlier) => !gone.includes(earlier));
     if (observation.kind !== "undone") current.push(observation);
@@ -128,11 +131,12 @@ function isSame(a: Observation, b: Observation): boolean {
   return bare(a) === bare(b);
 }
 
-/** Practices that put a crop into soil once; what is sown again is another sowing. */
-const STARTS: readonly string[] = ["sow indoors", "sow outdoors", "plant", "winter-sow"];
-
 /** What cannot be so beside what was said before; null where nothing is odd. */
-function contradictionOf(observation: Observation, before: readonly Observation[]): string | null {
+function contradictionOf(
+  observation: Observation,
+  before: readonly Observation[],
+  vocabulary: Vocabulary,
+): string | null {
   if (!("planting" in observation)) return null;
   const lost = before.find(
     (each) => each.kind === "lost" && each.planting === observation.planting,
@@ -142,7 +146,7 @@ function contradictionOf(observation: Observation, before: readonly Observation[
   const up = before.find(
     (each) => each.kind === "seen" && each.stage === "up" && each.planting === observation.planting,
   );
-  if (up && observation.kind === "done" && STARTS.includes(observation.practice))
+  if (up && observation.kind === "done" && beginsOf(observation, vocabulary) === "once")
     return `comes after ${sayDay(up.day)}, when it was up`;
   return null;
 }

@@ -1,10 +1,10 @@
 import type { Day } from "../../base/days/day.ts";
+import { slug } from "../../base/text/slug.ts";
 import { joinWords } from "../../base/text/words.ts";
 import { cropFor } from "../../crops/crops.ts";
-import type { Plan, Planting } from "../model/plan.ts";
+import type { Bed, Plan, Planting } from "../model/plan.ts";
 import { plantingsNamed } from "../model/plantings.ts";
 import { seasonOf } from "../model/season.ts";
-import type { DiaryAct } from "./acts.ts";
 
 /** What a name in a line means on a day: one planting, and which of its sowings where said; else why not. */
 export type DiarySubject =
@@ -20,6 +20,12 @@ const ORDINALS: Readonly<Record<string, number>> = {
   sixth: 6,
 };
 
+/** On which day something is said, and of which plantings it can be; of all where that is left out. */
+export type SubjectSearch = {
+  readonly day: Day;
+  readonly canBe?: (planting: Planting) => boolean;
+};
+
 /**
  * The planting that a gardener means by a name on a day, with the sowing that is numbered in it (`lettuce 2`,
  * `second lettuce`, `third sowing of lettuce`). The season's own plantings come first, with those that stand
@@ -27,11 +33,10 @@ const ORDINALS: Readonly<Record<string, number>> = {
  */
 export function subjectOf(
   name: string,
-  day: Day,
-  act: DiaryAct | null,
+  { day, canBe = () => true }: SubjectSearch,
   plans: readonly Plan[],
 ): DiarySubject {
-  const groups = groupsOn(day, plans).map((group) => group.filter((p) => canBe(p, act)));
+  const groups = groupsOn(day, plans).map((group) => group.filter(canBe));
   const whole = among(name, groups);
   if ("planting" in whole) return whole;
   const numbered = withNumber(name);
@@ -57,13 +62,6 @@ function groupsOn(day: Day, plans: readonly Plan[]): readonly (readonly Planting
 /** Whether its crop is planted in autumn to stand the winter. */
 export function overwinters(planting: Planting): boolean {
   return cropFor(planting)?.overwinter !== null && cropFor(planting) !== null;
-}
-
-/** What is in the ground since another year is not sown or planted again; a board needs a board. */
-function canBe(planting: Planting, act: DiaryAct | null): boolean {
-  if (act === "board") return planting.under.includes("board");
-  if (act === "sow" || act === "plant" || act === "set out") return planting.inSince === null;
-  return true;
 }
 
 function among(name: string, groups: readonly (readonly Planting[])[]): DiarySubject {
@@ -100,4 +98,15 @@ function ordinal(text: string): number {
 
 function nameBehind(text: string): string {
   return text.replace(/^\w+ (?:(?:sowing|lot|batch) of )?(?:the )?/, "").replace(/ sowing$/, "");
+}
+
+/** The bed of that name in the newest plan that has it; `south` is the South bed. */
+export function bedNamed(name: string, plans: readonly Plan[]): Bed | null {
+  const key = slug(name);
+  const beds = [...plans].sort((a, b) => b.year - a.year).flatMap((plan) => plan.beds);
+  return (
+    beds.find((bed) => [slug(bed.name), bed.key].includes(key)) ??
+    beds.find((bed) => [slug(bed.name), bed.key].includes(`${key}-bed`)) ??
+    null
+  );
 }

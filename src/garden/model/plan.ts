@@ -2,6 +2,7 @@ import type { Day, DaySpan } from "../../base/days/day.ts";
 import type { Minute } from "../../base/days/instants.ts";
 import type { TextPosition } from "../../base/problems/problem.ts";
 import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
+import type { PlantCoverName } from "../../crops/covers.ts";
 import type { Start } from "../../crops/facts.ts";
 
 /**
@@ -155,7 +156,7 @@ export type Planting = {
   readonly inSince: Day | null;
   /** Sow again every so many days; `times` null: as long as the season lets it. */
   readonly repeat: { readonly everyDays: number; readonly times: number | null } | null;
-  readonly under: readonly ("board" | "net" | "fabric")[];
+  readonly under: readonly PlantCoverName[];
   /** Whether tubers are set in light to sprout first. */
   readonly sproutedFirst: boolean;
   /**

@@ -2,6 +2,7 @@ import type { Problem } from "../../base/problems/problem.ts";
 import { type Quantity, quantity, unitFrom } from "../../base/quantities/quantity.ts";
 import { numberFrom, quantityFrom } from "../../base/quantities/read.ts";
 import { suggestion } from "../../base/text/nearest.ts";
+import { FILM } from "../../crops/covers.ts";
 import type { Bed } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { readDrip } from "./drip.ts";
@@ -133,18 +134,16 @@ function readBags(
   return { kind: "bags", lengthCm: null, widthCm: null, bags };
 }
 
-const FILMS = ["black film", "black plastic", "black fabric", "film", "plastic", "fabric"];
-
 function readWarmed(words: Words | null, problems: Problem[]): boolean {
   if (words === null) return false;
   const small = words.text.toLowerCase().replace(/^(?:a|the) /, "");
-  if (FILMS.includes(small)) return true;
+  if (FILM.words.some((word) => word === small)) return true;
   problems.push(
     diagnostic(
       "unknown-word",
       words.at,
       `${words.text.slice(0, 60)} is not known to warm a bed`,
-      suggestion(small, FILMS, "Write black film or black fabric"),
+      suggestion(small, FILM.words, "Write black film or black fabric"),
     ),
   );
   return false;

@@ -1,17 +1,18 @@
 import { quantityFrom } from "../../base/quantities/read.ts";
 import { nearest, suggestion } from "../../base/text/nearest.ts";
 import { joinWords } from "../../base/text/words.ts";
+import { coverWords, plantCoverOf } from "../../crops/covers.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Amount, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { wordListUnder } from "./people.ts";
-import { type ReadLog, unclearQuantity } from "./place.ts";
+import { type ReadLog, unclearQuantity, type WordReadContext } from "./place.ts";
 import {
   type LabelledReadContext,
   PLANTED_PARTS,
   type PlantingReadContext,
 } from "./planting-start.ts";
-import { namedPractice, PRACTICE_WORDS } from "./practices.ts";
+import { namedPractice, practiceWords } from "./practices.ts";
 import { numberUnder, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 
 /**
@@ -105,24 +106,13 @@ export function readRepeat(
   return { everyDays, times };
 }
 
-const COVERS: Readonly<Record<string, Planting["under"][number]>> = {
-  board: "board",
-  boards: "board",
-  net: "net",
-  nets: "net",
-  netting: "net",
-  fabric: "fabric",
-  fleece: "fabric",
-  "row cover": "fabric",
-};
-
 /** The covers over it, in the order written. Problem: `unknown-word`. */
 export function readCovers(tree: Tree, { problems }: ReadLog): Planting["under"] {
   return wordListUnder(tree, "under").flatMap((words) => {
-    const small = words.text.toLowerCase().replace(/^(?:an?|the) /, "");
-    const cover = Object.hasOwn(COVERS, small) ? COVERS[small] : undefined;
+    const cover = plantCoverOf(words.text);
     if (cover) return [cover];
-    const advice = suggestion(small, Object.keys(COVERS), "Write a board, a net or fabric");
+    const small = words.text.toLowerCase().replace(/^(?:an?|the) /, "");
+    const advice = suggestion(small, coverWords("plants"), "Write a board, a net or fabric");
     problems.push(
       diagnostic("unknown-word", words.at, `${words.text.slice(0, 60)} covers nothing`, advice),
     );
@@ -131,11 +121,14 @@ export function readCovers(tree: Tree, { problems }: ReadLog): Planting["under"]
 }
 
 /** Practices left out for it, by their plain names. Problem: `practice-unknown`. */
-export function readWithout(tree: Tree, { problems }: ReadLog): readonly string[] {
+export function readWithout(
+  tree: Tree,
+  { problems, vocabulary }: WordReadContext,
+): readonly string[] {
   return wordListUnder(tree, "without").flatMap((words) => {
-    const practice = namedPractice(words.text);
+    const practice = namedPractice(words.text, vocabulary);
     if (practice) return [practice];
-    const near = nearest(words.text, PRACTICE_WORDS);
+    const near = nearest(words.text, practiceWords(vocabulary));
     problems.push(
       diagnostic(
         "practice-unknown",

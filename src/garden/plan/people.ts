@@ -7,8 +7,8 @@ import { diagnostic } from "./codes.ts";
 import type { DayReadContext } from "./dates.ts";
 import { readHours } from "./hours.ts";
 import { namer } from "./names.ts";
-import type { ReadLog } from "./place.ts";
-import { namedPractice, PRACTICE_NAMES } from "./practices.ts";
+import type { ReadLog, WordReadContext } from "./place.ts";
+import { namedPractice, practiceNames } from "./practices.ts";
 import {
   entriesOf,
   itemsOf,
@@ -31,7 +31,7 @@ const WHOLE_DAY = { from: 0, to: 1440 } as const;
 const WORK = ["lifting"];
 
 /** The people of a plan in the order of the file. Problems: `alike`, `name-unfit`, `hours-unclear`; doubt: `left-out-unknown`. */
-export function readPeople(tree: Tree | null, reading: ReadLog): readonly Person[] {
+export function readPeople(tree: Tree | null, reading: WordReadContext): readonly Person[] {
   const name = namer("person", reading.problems);
   return entriesOf(tree).flatMap((entry) => {
     const key = name(wordsUnder(entry.value, "was") ?? entry.key);
@@ -39,7 +39,11 @@ export function readPeople(tree: Tree | null, reading: ReadLog): readonly Person
   });
 }
 
-function readPerson({ key: name, value }: TreeEntry, key: string, reading: ReadLog): Person {
+function readPerson(
+  { key: name, value }: TreeEntry,
+  key: string,
+  reading: WordReadContext,
+): Person {
   const gardens = wordsUnder(value, "gardens");
   const home = wordsUnder(value, "home");
   if (gardens && !/\d/.test(gardens.text))
@@ -65,10 +69,10 @@ export function wordListUnder(tree: Tree, key: string): readonly Words[] {
     .filter((words) => words.text !== "");
 }
 
-function work(words: Words, { problems }: ReadLog): string {
+function work(words: Words, { problems, vocabulary }: WordReadContext): string {
   const small = words.text.toLowerCase();
   if (WORK.includes(small)) return small;
-  const practice = namedPractice(words.text);
+  const practice = namedPractice(words.text, vocabulary);
   if (practice) return practice;
   problems.push(
     diagnostic(
@@ -77,7 +81,7 @@ function work(words: Words, { problems }: ReadLog): string {
       `${words.text.slice(0, 60)} is no kind of work that is told`,
       suggestion(
         words.text,
-        [...WORK, ...PRACTICE_NAMES],
+        [...WORK, ...practiceNames(vocabulary)],
         "Write lifting, or a practice such as weeding",
       ),
     ),

@@ -1,5 +1,6 @@
 import type { Problem } from "../../base/problems/problem.ts";
 import { editDistance, editDistanceWithin } from "../../base/text/nearest.ts";
+import { coverWords } from "../../crops/covers.ts";
 import { diagnostic } from "./codes.ts";
 import { PLANTED_PARTS } from "./planting-start.ts";
 import { leafOf, sliceWords, type TreeEntry, type Words, wordsAt } from "./tree.ts";
@@ -13,6 +14,8 @@ type PhraseForm = {
 };
 
 const UNITS = "in|inch|inches|ft|foot|feet|yd|yards?|cm|m|metres?|meters?|[\"']";
+
+const COVERS = coverWords("plants").join("|");
 
 /**
  * The forms that a planting's phrase is made of; each part between commas has one of them. The first that fits a part
@@ -94,7 +97,7 @@ export const PHRASE_FORMS: readonly PhraseForm[] = [
   { like: "4 times", pattern: /^(\d+) (?:times|sowings)$/i, keys: { times: 1 } },
   {
     like: "under a board",
-    pattern: /^under (?:an? |the )?((?:board|net|netting|fabric|fleece|row cover)s?(?: and .+)?)$/i,
+    pattern: new RegExp(`^under (?:an? |the )?((?:${COVERS})(?: and .+)?)$`, "i"),
     keys: { under: 1 },
   },
   { like: "after the garlic", pattern: /^after (.+)$/i, keys: { after: 1 } },

@@ -4,6 +4,7 @@ import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
 import { quantityFrom } from "../../base/quantities/read.ts";
 import { nearest } from "../../base/text/nearest.ts";
 import type { FilledDefault, Risk, Site } from "../model/plan.ts";
+import type { Vocabulary } from "../model/vocabulary.ts";
 import { diagnostic } from "./codes.ts";
 import { readFrosts } from "./frosts.ts";
 import { numberUnder, splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
@@ -11,6 +12,9 @@ import { type CompanionFiles, readWeather, type WeatherResult } from "./weather.
 
 /** Where readers add problems and list what they filled in. */
 export type ReadLog = { readonly problems: Problem[]; readonly filled: FilledDefault[] };
+
+/** What reading words of the trade needs. */
+export type WordReadContext = ReadLog & { readonly vocabulary: Vocabulary };
 
 /** What reading a place needs. */
 export type PlaceReadContext = ReadLog & {

@@ -7,11 +7,11 @@ import { isRaised } from "../model/plantings.ts";
 import { diagnostic } from "./codes.ts";
 import { type DayReadContext, readSpan } from "./dates.ts";
 import { doubtOutsideSeason } from "./people.ts";
-import type { ReadLog } from "./place.ts";
+import type { ReadLog, WordReadContext } from "./place.ts";
 import { type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 
 /** What reading plantings needs. */
-export type PlantingReadContext = ReadLog &
+export type PlantingReadContext = WordReadContext &
   DayReadContext & {
     readonly year: number | null;
     readonly people: readonly Person[];

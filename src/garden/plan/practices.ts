@@ -1,146 +1,20 @@
-/** The practices a plan can name, as tasks carry them. */
-export const PRACTICE_NAMES: readonly string[] = [
-  "things to have",
-  "sow indoors",
-  "pot on",
-  "harden off",
-  "not yet",
-  "set out",
-  "sow outdoors",
-  "plant",
-  "board",
-  "thin",
-  "weed",
-  "water",
-  "hill",
-  "cover",
-  "repeat",
-  "harvest",
-  "first frost",
-  "overwinter",
-  "winter-sow",
-  "warm the bed",
-  "feed",
-  "stake and train",
-  "stop the tops",
-  "fill in and blanch",
-  "scout",
-  "cure and store",
-  "yearly",
-  "greenhouse",
-  "close the bed",
-  "drain the lines",
-  "test the soil",
-];
-
-const ALSO: Readonly<Record<string, string>> = {
-  buying: "things to have",
-  shopping: "things to have",
-  "sowing indoors": "sow indoors",
-  "starting indoors": "sow indoors",
-  "start indoors": "sow indoors",
-  "potting on": "pot on",
-  "potting up": "pot on",
-  "pot up": "pot on",
-  hardening: "harden off",
-  "hardening off": "harden off",
-  "setting out": "set out",
-  "planting out": "set out",
-  "plant out": "set out",
-  transplanting: "set out",
-  sowing: "sow outdoors",
-  sow: "sow outdoors",
-  "sowing outdoors": "sow outdoors",
-  planting: "plant",
-  boards: "board",
-  boarding: "board",
-  "a board": "board",
-  "the board": "board",
-  thinning: "thin",
-  thinnings: "thin",
-  weeding: "weed",
-  hoeing: "weed",
-  watering: "water",
-  irrigating: "water",
-  hilling: "hill",
-  "hilling up": "hill",
-  earthing: "hill",
-  "earthing up": "hill",
-  "earth up": "hill",
-  covering: "cover",
-  covers: "cover",
-  "a cover": "cover",
-  netting: "cover",
-  fertilizing: "feed",
-  fertilising: "feed",
-  "side dressing": "feed",
-  "top dressing": "feed",
-  stake: "stake and train",
-  stakes: "stake and train",
-  "tying in": "stake and train",
-  "tying up": "stake and train",
-  "staking and training": "stake and train",
-  trellising: "stake and train",
-  support: "stake and train",
-  supports: "stake and train",
-  pinching: "stop the tops",
-  topping: "stop the tops",
-  "pinching tips": "stop the tops",
-  "stopping the tops": "stop the tops",
-  "filling in": "fill in and blanch",
-  blanch: "fill in and blanch",
-  "looking for pests": "scout",
-  "pest checks": "scout",
-  cure: "cure and store",
-  store: "cure and store",
-  storage: "cure and store",
-  "curing and storing": "cure and store",
-  "yearly care": "yearly",
-  "yearly work": "yearly",
-  renovating: "yearly",
-  renovation: "yearly",
-  repeats: "repeat",
-  repeating: "repeat",
-  "sowing again": "repeat",
-  harvesting: "harvest",
-  picking: "harvest",
-  cutting: "harvest",
-  frost: "first frost",
-  overwintering: "overwinter",
-  mulching: "overwinter",
-  waiting: "not yet",
-  feeding: "feed",
-  staking: "stake and train",
-  training: "stake and train",
-  tying: "stake and train",
-  stopping: "stop the tops",
-  "pinching out": "stop the tops",
-  blanching: "fill in and blanch",
-  scouting: "scout",
-  curing: "cure and store",
-  storing: "cure and store",
-  warming: "warm the bed",
-  "warming the bed": "warm the bed",
-  film: "warm the bed",
-  "winter sow": "winter-sow",
-  "winter sowing": "winter-sow",
-  "winter-sowing": "winter-sow",
-  soaking: "things to have",
-  sprouting: "things to have",
-  vents: "greenhouse",
-  venting: "greenhouse",
-  closing: "close the bed",
-  "closing the bed": "close the bed",
-  draining: "drain the lines",
-  "draining the lines": "drain the lines",
-};
+import type { Vocabulary } from "../model/vocabulary.ts";
 
 /** The plain name of the practice that a word of the trade means (`thinning`, `earthing up`), or null. */
-export function namedPractice(text: string): string | null {
-  const small = text.trim().toLowerCase().replace(/\s+/g, " ");
-  if (PRACTICE_NAMES.includes(small)) return small;
-  return Object.hasOwn(ALSO, small) ? (ALSO[small] ?? null) : null;
+export function namedPractice(text: string, vocabulary: Vocabulary): string | null {
+  const word = text.trim().toLowerCase().replace(/\s+/g, " ");
+  const found =
+    vocabulary.find(({ name }) => name === word) ??
+    vocabulary.find(({ words }) => words.includes(word));
+  return found?.name ?? null;
 }
 
-/** Every word that `namedPractice` understands. */
-export const PRACTICE_WORDS: readonly string[] = [...PRACTICE_NAMES, ...Object.keys(ALSO)];
+/** The plain names of all practices. */
+export function practiceNames(vocabulary: Vocabulary): readonly string[] {
+  return vocabulary.map(({ name }) => name);
+}
+
+/** Every word that `namedPractice` understands, plain names first. */
+export function practiceWords(vocabulary: Vocabulary): readonly string[] {
+  return [...practiceNames(vocabulary), ...vocabulary.flatMap(({ words }) => words)];
+}

@@ -3,6 +3,7 @@ import { type Problem, sortProblems } from "../../base/problems/problem.ts";
 import type { Measures } from "../../base/quantities/quantity.ts";
 import type { Plan, Site } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
+import type { Vocabulary } from "../model/vocabulary.ts";
 import { withPredecessors } from "./after.ts";
 import { readAway } from "./away.ts";
 import { readBeds } from "./beds.ts";
@@ -13,7 +14,7 @@ import { frostDoubts } from "./frost-doubts.ts";
 import { inKeyForm } from "./keyform.ts";
 import { readMeasures } from "./measures.ts";
 import { readPeople } from "./people.ts";
-import { type ReadLog, readPlace, readRisk } from "./place.ts";
+import { readPlace, readRisk, type WordReadContext } from "./place.ts";
 import { readPlantings } from "./plantings.ts";
 import {
   entriesOf,
@@ -37,16 +38,16 @@ export type PlanSource = {
 export type PlanResult = { readonly plan: Plan | null; readonly problems: readonly Problem[] };
 
 /**
- * A plan's text, read and checked. Never throws, whatever the text. The problems it can raise are listed in codes.ts.
+ * A plan's text, read and checked, practices by their words in `vocabulary`. Never throws, whatever the text. The problems it can raise are listed in codes.ts.
  */
-export function readPlan(text: string, at: PlanSource): PlanResult {
+export function readPlan(text: string, at: PlanSource, vocabulary: Vocabulary): PlanResult {
   const { rest, lines } = takeDiary(text, at.file);
   const { tree, problems } = treeOf(rest, at.file);
   if (tree === null) return { plan: null, problems };
   if (tree.kind !== "map") return { plan: null, problems: [...problems, notAPlan(tree)] };
   const many = tooMany(tree, lines);
   if (many) return { plan: null, problems: [...problems, many] };
-  const reading: ReadLog = { problems: [...problems], filled: [] };
+  const reading: WordReadContext = { problems: [...problems], filled: [], vocabulary };
   const keyed = inKeyForm(tree, reading.problems);
   reading.problems.push(...checkPlan(keyed));
   const plan = build(keyed, lines, { at, text, reading });
@@ -95,7 +96,11 @@ function once(problems: readonly Problem[]): readonly Problem[] {
   return [...new Map(problems.map((problem) => [place(problem), problem])).values()];
 }
 
-type PlanBuildInput = { readonly at: PlanSource; readonly text: string; readonly reading: ReadLog };
+type PlanBuildInput = {
+  readonly at: PlanSource;
+  readonly text: string;
+  readonly reading: WordReadContext;
+};
 
 function build(tree: Tree, lines: readonly Words[], { at, text, reading }: PlanBuildInput): Plan {
   const year = yearOf(tree);

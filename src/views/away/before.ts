@@ -1,6 +1,7 @@
 import { degreesC } from "../../base/quantities/quantity.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
 import { joinWords } from "../../base/text/words.ts";
+import { neighbourHelp } from "../../engine/practices/all.ts";
 import { roundMinutes } from "../../engine/practices/task.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
@@ -71,7 +72,7 @@ function inWalkingOrder(lines: readonly WalkLine[], { beds }: Plan): readonly st
 /** `20 min: Thin beets, Root bed, planned for Saturday 31 July.` and its caution; the day where it has one before they go. Water is told last, for all beds. */
 function bedLine(job: ScheduledTask, { report, plan }: AwayContext): readonly WalkLine[] {
   const { task, day } = job;
-  if (task.practice === "water") return [];
+  if (neighbourHelp(task) === "watering") return [];
   const on = day < report.leave.from ? `, planned for ${sayWeekday(day)}` : "";
   const caution = sayPart(task.say, "caution", voiceOf(plan, "household"));
   const line = `${minutesTitle(job, plan)}${on}. ${caution}`.trim();
@@ -101,7 +102,7 @@ const PICK_FIRST: Readonly<Record<Exclude<PickingNeed["left"], "stands">, string
 };
 
 function coverLines({ jobs, plan }: AwayContext): readonly string[] {
-  const frost = jobs.neighbour.filter(({ task }) => task.practice === "first frost");
+  const frost = jobs.neighbour.filter(({ task }) => neighbourHelp(task) === "frost");
   if (frost.length === 0) return [];
   const beds = new Set(frost.map(({ task }) => bedName(plan, task.bed) || task.title.object));
   return [`10 min: Covers and pegs, laid ready: ${joinWords([...beds])}.`];
@@ -112,7 +113,7 @@ function deepWateringLines(
   jobs: readonly ScheduledTask[],
   needs: readonly AwayNeed[],
 ): readonly string[] {
-  const week = jobs.some(({ task }) => task.practice === "water");
+  const week = jobs.some(({ task }) => neighbourHelp(task) === "watering");
   if (!week && !needs.some(({ kind }) => kind === "water")) return [];
   return [
     "30 min: Water beds and bags deep, the evening before; a finger finds them wet all down.",

@@ -1,6 +1,5 @@
 import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { PICKING } from "../../engine/practices/harvest.ts";
-import type { Task } from "../../engine/practices/task.ts";
+import { neighbourHelp, practiceOf } from "../../engine/practices/all.ts";
 import type { Household } from "../../engine/schedule/household.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import { daysAlone, daysWithin, isIn, type Leave } from "./leave.ts";
@@ -51,10 +50,7 @@ function isTheirs({ people }: ScheduledTask, { away }: Leave): boolean {
   return people.length === 0 || people.some((person) => away.includes(person));
 }
 
-/**
- * Scheduled in these days: somebody at home does it, or a neighbour, or it waits, or it is done early, or it is late. A
- * board comes off rather than stay on.
- */
+/** Scheduled in these days: somebody at home does it, or a neighbour, or it waits, or it is done early, or it is late. */
 function listDuring(
   scheduled: ScheduledTask,
   leave: Leave,
@@ -63,9 +59,10 @@ function listDuring(
   const { task, window } = scheduled;
   const canBeEarly = window.earliest < leave.from && today < leave.from;
   if (somebodyHas(scheduled, household)) return "home";
-  if (task.practice === "board" && canBeEarly) return "before";
-  if (isForNeighbour(task)) return "neighbour";
-  if (task.practice === "not yet" || window.latest > leave.to) return "waits";
+  const { rather } = practiceOf(task.practice).away;
+  if (rather === "early" && canBeEarly) return "before";
+  if (neighbourHelp(task) !== null) return "neighbour";
+  if (rather === "later" || window.latest > leave.to) return "waits";
   return canBeEarly ? "before" : "back";
 }
 
@@ -73,26 +70,6 @@ function somebodyHas({ task, people, day }: ScheduledTask, household: Household)
   const there = household.people.filter((person) => household.absence(person, day) === null);
   if (people.length === 0) return task.rhythm === "warning" && there.length > 0;
   return there.some(({ key }) => people.includes(key));
-}
-
-/**
- * Tasks that need no knowledge of gardening: watering, a look under a board, carrying trays, a cover before a frost
- * night, picking what would grow too large.
- */
-function isForNeighbour({ practice, rhythm, step, kinds }: Task): boolean {
-  switch (practice) {
-    case "water":
-    case "board":
-      return true;
-    case "harden off":
-      return rhythm === "timed";
-    case "first frost":
-      return step.endsWith("warning");
-    case "harvest":
-      return kinds.includes(PICKING);
-    default:
-      return false;
-  }
 }
 
 /**
@@ -133,6 +110,6 @@ function anotherCan({ task, window }: ScheduledTask, leave: Leave, household: Ho
 function listAfter({ task, day, window }: ScheduledTask, leave: Leave): AwayListName | null {
   if (window.due > leave.to) return null;
   const dry = daysAlone(leave, { from: window.earliest, to: window.latest });
-  if (task.practice === "water" && dry > WATER_WAITS_DAYS) return "neighbour";
+  if (neighbourHelp(task) === "watering" && dry > WATER_WAITS_DAYS) return "neighbour";
   return window.latest >= day ? "waits" : "back";
 }

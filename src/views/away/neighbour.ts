@@ -1,5 +1,6 @@
 import { earliest, sayDay } from "../../base/days/day.ts";
 import { capital, joinWords } from "../../base/text/words.ts";
+import { neighbourHelp } from "../../engine/practices/all.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 import { sayPart, sayWeekday, type Voice } from "../events/sentences.ts";
@@ -82,7 +83,7 @@ function whereOf({ task }: ScheduledTask, plan: Plan): string {
  */
 function boardLines(jobs: readonly ScheduledTask[], plan: Plan): readonly string[] {
   const firsts = new Map<string, ScheduledTask>();
-  for (const job of jobs.filter(({ task }) => task.practice === "board"))
+  for (const job of jobs.filter(({ task }) => neighbourHelp(task) === "boards"))
     if (!firsts.has(job.task.subject.key)) firsts.set(job.task.subject.key, job);
   return [...firsts.values()].map(
     (job) =>
@@ -92,7 +93,7 @@ function boardLines(jobs: readonly ScheduledTask[], plan: Plan): readonly string
 
 /** Covers before a frost night, one line for all that is tender, from the first of their days on. */
 function frostLine(jobs: readonly ScheduledTask[], plan: Plan): readonly string[] {
-  const frost = jobs.filter(({ task }) => task.practice === "first frost");
+  const frost = jobs.filter(({ task }) => neighbourHelp(task) === "frost");
   if (frost.length === 0) return [];
   const day = sayDay(earliest(...frost.map((job) => job.day)));
   const where = [...new Set(frost.map((job) => whereOf(job, plan)))].join("; ");

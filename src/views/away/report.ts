@@ -1,4 +1,5 @@
 import type { Day, DaySpan } from "../../base/days/day.ts";
+import { neighbourHelp } from "../../engine/practices/all.ts";
 import { householdOf } from "../../engine/schedule/household.ts";
 import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
 import type { Year } from "../../engine/year.ts";
@@ -75,7 +76,7 @@ function needsDuring(
   { neighbour }: AwayLists<ScheduledTask>,
   { plan, year }: { readonly plan: Plan; readonly year: Year },
 ): readonly AwayNeed[] {
-  const watering = neighbour.some(({ task }) => task.practice === "water");
+  const watering = neighbour.some(({ task }) => neighbourHelp(task) === "watering");
   const span = unattendedSpan(leave, watering);
   if (!span) return [];
   const bags = new Set(plan.beds.filter(({ kind }) => kind === "bags").map(({ key }) => key));

@@ -1,5 +1,6 @@
 import type { Day } from "../../base/days/day.ts";
 import { sayQuantity } from "../../base/quantities/say.ts";
+import { PRACTICES } from "../../engine/practices/all.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
 import { parseDiaryLines } from "../../garden/diary/parse.ts";
 import { resolveConflicts } from "../../garden/diary/resolve-conflicts.ts";
@@ -17,10 +18,11 @@ export type ObservationReport = { readonly text: string; readonly remarks: reado
 
 /** Every line of a garden's diaries in the order they are written, as of a day. `plans` are all its years. */
 export function reportDiary(plans: readonly Plan[], today: Day): readonly DiaryLineReport[] {
-  const readings = parseDiaryLines(plans);
+  const readings = parseDiaryLines(plans, PRACTICES);
   const { remarks } = resolveConflicts(
     readings.flatMap(({ observations }) => observations),
     plans,
+    PRACTICES,
   );
   const remarksOn = (observation: Observation) => [
     ...remarks.filter((remark) => remark.observation === observation).map(({ is }) => is),
@@ -39,7 +41,9 @@ export function reportDiary(plans: readonly Plan[], today: Day): readonly DiaryL
 function sayObservation(observation: Observation, plans: readonly Plan[]): string {
   const plantingName = (key: string) => {
     const planting = plans.flatMap(({ plantings }) => plantings).find((each) => each.key === key);
-    return planting ? sayPlanting(planting) : key;
+    const [, bed] = /^\d{4}\/bed\/(.+)$/.exec(key) ?? [];
+    if (planting) return sayPlanting(planting);
+    return bed === undefined ? key.replace(/^\d{4}\/garden$/, "the garden") : bedName(bed);
   };
   const bedName = (key: string) =>
     plans.flatMap(({ beds }) => beds).find((each) => each.key === key)?.name ?? key;

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
-import { coverWarmEnough, FABRIC_K, isWarmEnough } from "../../../src/engine/beds/fabric.ts";
+import { FABRIC } from "../../../src/crops/covers.ts";
+import { coverWarmEnough, isWarmEnough } from "../../../src/engine/beds/fabric.ts";
 
 const cover = (airF: number, killsF = 32) => coverWarmEnough(celsius(airF), celsius(killsF));
 
@@ -19,5 +20,7 @@ test("what is just warm enough holds, and a tenth of a degree less does not", ()
 });
 
 test("heavy fabric gives more than light", () => {
-  expect(FABRIC_K["heavy fabric"].value[0]).toBeGreaterThan(FABRIC_K["light fabric"].value[1]);
+  expect(FABRIC.warmsK["heavy fabric"].value[0]).toBeGreaterThan(
+    FABRIC.warmsK["light fabric"].value[1],
+  );
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { seasonDoubts } from "../../../src/engine/doubts/season.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 import { QUARRY } from "../../gardens.ts";
 
@@ -8,7 +9,7 @@ const AT = { garden: "quarry-lane", file: "2027.yaml" };
 /** The lane's place with some crops, and its doubts as `code@line: what is. what to do`. */
 function told(crop: string, place: (text: string) => string = (text) => text) {
   const head = place(QUARRY.slice(0, QUARRY.indexOf("people:")));
-  const { plan } = readPlan(`${head}crops:\n  - ${crop}\n`, AT);
+  const { plan } = readPlan(`${head}crops:\n  - ${crop}\n`, AT, PRACTICES);
   if (plan === null) throw new Error("no plan");
   return seasonDoubts(plan).map(({ code, is, shouldBe }) => `${code}: ${is}. ${shouldBe}`);
 }

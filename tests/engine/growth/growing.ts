@@ -11,6 +11,7 @@ import {
 } from "../../../src/engine/growth/anchors.ts";
 import { isReached, type Milestone } from "../../../src/engine/growth/milestones.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import type { Plan, Planting, Site } from "../../../src/garden/model/plan.ts";
 import { isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
@@ -49,7 +50,7 @@ export function growingOf(text: string, name: string, given: Given = {}): Sowing
   const planting = plan.plantings.find(({ key }) => key === `${plan.year}/${name}`);
   const crop = planting && cropOf(planting.crop);
   if (!planting || !crop) throw new Error(`no ${name} in the plan`);
-  const facts = parseDiary(plan.diary, [plan]);
+  const facts = parseDiary(plan.diary, [plan], PRACTICES);
   return {
     plan,
     planting: { ...planting, ...given.planting },

@@ -1,12 +1,13 @@
 import { expect, test } from "vitest";
 import { observationsAbout } from "../../../src/engine/growth/own-observations.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
 const plan = planOf(
   `${QUARRY}diary:\n  - 12 May: beets sown\n  - 20 May: soil 50 °F\n  - 24 May: carrots up\n  - 2 Jun: beets up\n`,
 );
-const diary = parseDiary(plan.diary, [plan]);
+const diary = parseDiary(plan.diary, [plan], PRACTICES);
 
 test("a planting has what the diary says of it, in its order, and of no other", () => {
   expect(observationsAbout(diary, "2027/beet").map(({ kind }) => kind)).toEqual(["done", "seen"]);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { PRACTICES, SHARED_PRACTICES } from "../../../src/engine/practices/all.ts";
+import { neighbourHelp, PRACTICES, practiceOf } from "../../../src/engine/practices/all.ts";
 import { PASSES } from "../../../src/engine/practices/practice.ts";
 import { slugOf } from "../../../src/engine/practices/task.ts";
 import { ALONE, QUARRY, tellOf } from "../../gardens.ts";
@@ -7,49 +7,21 @@ import { ALONE, QUARRY, tellOf } from "../../gardens.ts";
 const TASKS = tellOf(QUARRY, { on: "2027-03-01" }).scheduled.map(({ task }) => task);
 
 describe("the practices", () => {
-  test("go by the trade's names", () => {
-    expect([...new Set(PRACTICES.map(({ name }) => name))]).toEqual([
-      "things to have",
-      "sow indoors",
-      "winter-sow",
-      "sow outdoors",
-      "plant",
-      "repeat",
-      "pot on",
-      "harden off",
-      "not yet",
-      "set out",
-      "board",
-      "stake and train",
-      "feed",
-      "stop the tops",
-      "fill in and blanch",
-      "scout",
-      "cure and store",
-      "yearly",
-      "weed",
-      "thin",
-      "hill",
-      "harvest",
-      "first frost",
-      "overwinter",
-    ]);
-    expect(SHARED_PRACTICES.map(({ name }) => name)).toEqual([
-      "warm the bed",
-      "cover",
-      "weed",
-      "water",
-      "first frost",
-      "greenhouse",
-      "close the bed",
-      "drain the lines",
-      "test the soil",
-    ]);
+  test("go by the trade's names, each once", () => {
+    const names = PRACTICES.map(({ name }) => name);
+    expect(new Set(names).size).toBe(names.length);
+    expect(names).toHaveLength(31);
+    for (const name of names) expect(practiceOf(name).name).toBe(name);
   });
 
-  test("run each in one of the passes, and what starts a clock in the first", () => {
-    expect(PRACTICES.every(({ pass }) => PASSES.includes(pass))).toBe(true);
-    const first = PRACTICES.filter(({ pass }) => pass === "start").map(({ name }) => name);
+  test("have work, and what starts a clock stands in the first pass", () => {
+    for (const { name, tasks } of PRACTICES)
+      expect(
+        Object.keys(tasks).every((pass) => [...PASSES, "shared"].includes(pass)),
+        name,
+      ).toBe(true);
+    expect(PRACTICES.filter(({ tasks }) => Object.keys(tasks).length === 0)).toEqual([]);
+    const first = PRACTICES.filter(({ tasks }) => tasks.start).map(({ name }) => name);
     expect(first).toEqual([
       "sow indoors",
       "winter-sow",
@@ -58,6 +30,9 @@ describe("the practices", () => {
       "repeat",
       "overwinter",
     ]);
+    expect(PRACTICES.filter(({ begins }) => begins !== null).map(({ name }) => name)).toEqual(
+      first,
+    );
   });
 
   test("all have work in the canonical garden, or in one beside it for what it does not grow", () => {
@@ -66,7 +41,36 @@ describe("the practices", () => {
       { on: "2027-03-01" },
     ).scheduled.map(({ task }) => task);
     const done = new Set([...TASKS, ...others].map(({ practice }) => practice));
-    expect(PRACTICES.filter(({ name }) => !done.has(name)).map(({ name }) => name)).toEqual([]);
+    const ofPlantings = PRACTICES.filter(({ tasks }) => PASSES.some((pass) => tasks[pass]));
+    expect(ofPlantings.filter(({ name }) => !done.has(name)).map(({ name }) => name)).toEqual([]);
+  });
+
+  test("have the words of their buttons", () => {
+    for (const { name, answers } of PRACTICES)
+      for (const words of [answers.done, answers.notYet, answers.up ?? "I see it"])
+        expect(words, name).toMatch(/^[A-Z].{2,22}$/);
+    expect(practiceOf("thin").answers).toEqual({
+      done: "Thinned today",
+      notYet: "Not tall enough yet",
+      up: null,
+    });
+    expect(PRACTICES.filter(({ answers }) => answers.up).map(({ name }) => name)).toEqual([
+      "board",
+    ]);
+  });
+
+  test("leave a neighbour what wants no knowledge of gardening", () => {
+    const helped = new Set(
+      TASKS.filter((task) => neighbourHelp(task) !== null).map(({ practice }) => practice),
+    );
+    expect([...helped].sort()).toEqual(["board", "first frost", "harden off", "harvest", "water"]);
+  });
+
+  test("are a closed list to the compiler", () => {
+    // @ts-expect-error: no practice is called so
+    expect(() => practiceOf("thinn")).toThrow("no practice is called thinn");
+    // @ts-expect-error: nor can a task be of one
+    expect(TASKS.some(({ practice }) => practice === "thinn")).toBe(false);
   });
 });
 

@@ -1,14 +1,17 @@
 import { describe, expect, test } from "vitest";
+import { CROPS } from "../../../src/crops/crops.ts";
 import { commonPractice } from "../../../src/crops/figures.ts";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
-import { CARE, careTasks, piecesOf } from "../../../src/engine/practices/care.ts";
+import { practiceOf } from "../../../src/engine/practices/all.ts";
+import { careTasks, piecesOf } from "../../../src/engine/practices/care.ts";
 import { growingOf } from "../growth/growing.ts";
 import { ending, planWith, toldWith } from "./garden.ts";
 
 describe("what a crop's own list asks for", () => {
-  test("is told under seven names, all in the last pass", () => {
-    expect(CARE).toHaveLength(7);
-    for (const { pass } of CARE) expect(pass).toBe("rest");
+  test("is told under the practice that it names, in the last pass", () => {
+    const named = new Set(CROPS.flatMap(({ care }) => care.map(({ practice }) => practice)));
+    expect(named.size).toBe(7);
+    for (const name of named) expect(Object.keys(practiceOf(name).tasks)).toEqual(["rest"]);
   });
 
   test("counts from its stage: leeks are hilled three to four weeks after they are set out, then again", () => {

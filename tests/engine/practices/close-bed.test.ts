@@ -6,6 +6,7 @@ import { seasonOf } from "../../../src/garden/model/season.ts";
 import { QUARRY } from "../../gardens.ts";
 import { anchor, growingOf } from "../growth/growing.ts";
 import { ending, toldWith, wordsOf } from "./garden.ts";
+import { sharedIn } from "./told.ts";
 
 describe("closing a bed", () => {
   test("comes after its last crop is out, with an inch of compost and the days of raw manure", () => {
@@ -24,7 +25,7 @@ describe("closing a bed", () => {
     const { to } = seasonOf(beet.plan);
     const closings = [to, plus(to, 1)].map((end) => {
       const anchors = new Map([[anchorKey(beet.planting.key, 1, "end"), anchor(end)]]);
-      return CLOSE_BED.tasks({ ...beet, contexts: [beet], anchors }).length;
+      return sharedIn(CLOSE_BED, { ...beet, contexts: [beet], anchors }).length;
     });
     expect(closings).toEqual([1, 0]);
   });

@@ -8,6 +8,7 @@ import {
 import { THIN } from "../../../src/engine/practices/thin.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
+import { tasksIn } from "./told.ts";
 
 const due = (day: CoverDay | null | undefined) => (day ? isoOf(day.window.due).slice(5) : null);
 const acts = { start: "2027-05-03", up: "2027-05-20" };
@@ -36,14 +37,14 @@ describe("a planting's covers", () => {
 describe("a sowing's tasks", () => {
   const beets = growingOf(QUARRY, "beet", { acts });
   const under = (growing: typeof beets) =>
-    underCover(growing, THIN.tasks(growing)).map((task) => task.under);
+    underCover(growing, tasksIn(THIN, growing)).map((task) => task.under);
 
   test("are under the net while it is on", () => {
     expect(under(beets)).toEqual(["root-bed|leaf miners"]);
   });
 
   test("are under none before it is on, without it, and for a crop that has none", () => {
-    const early = THIN.tasks(beets).map((task) => ({
+    const early = tasksIn(THIN, beets).map((task) => ({
       ...task,
       window: { ...task.window, due: isoDay("2027-05-10") },
     }));

@@ -1,10 +1,5 @@
 import { describe, expect, test } from "vitest";
-import {
-  coverNeeds,
-  coverVerb,
-  howCovered,
-  PESTS,
-} from "../../../src/engine/practices/cover-pests.ts";
+import { howCovered, PESTS } from "../../../src/engine/practices/cover-pests.ts";
 
 describe("what a cover is against", () => {
   test("is told in one short sentence for each pest", () => {
@@ -21,8 +16,7 @@ describe("what a cover is against", () => {
 });
 
 test("a cover is a net or fabric, on hoops, shut with soil where a gap lets pests in", () => {
-  expect([coverVerb("net"), coverVerb("fabric")]).toEqual(["Net", "Fabric"]);
-  expect(coverNeeds("fabric")).toBe("fabric, hoops and pegs");
+  expect(howCovered("fabric", true)).toMatch(/^Fabric on hoops/);
   expect(howCovered("net", true)).toContain("Bury its edges");
   expect(howCovered("net", false)).toContain("pegged or weighed down");
 });

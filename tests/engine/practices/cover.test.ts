@@ -2,16 +2,16 @@ import { describe, expect, test } from "vitest";
 import type { CoverFacts, Crop } from "../../../src/crops/facts.ts";
 import { commonPractice } from "../../../src/crops/figures.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
+import type { Task } from "../../../src/engine/practices/all.ts";
 import { COVER } from "../../../src/engine/practices/cover.ts";
-import type { Task } from "../../../src/engine/practices/task.ts";
 import { QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, windows } from "./told.ts";
+import { said, sharedIn, titles, windows } from "./told.ts";
 
 /** Covers of a garden with nothing but these in it. */
 function tasksOf(...contexts: readonly SowingContext[]): readonly Task[] {
   const { plan, climate, around } = growingOf(QUARRY, "beet");
-  return COVER.tasks({
+  return sharedIn(COVER, {
     plan,
     climate,
     contexts: contexts,

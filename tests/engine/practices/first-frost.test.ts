@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { endsWithFrost, FIRST_FROST } from "../../../src/engine/practices/first-frost.ts";
+import { FIRST_FROST } from "../../../src/engine/practices/first-frost.ts";
 import { QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
 
 const tomatoes = (given: Given = {}) =>
   growingOf(QUARRY, "tomato", { acts: { "set out": "2027-05-21" }, ...given });
@@ -10,7 +10,7 @@ const tomatoes = (given: Given = {}) =>
 describe("tomatoes before the first frost, usual on 2 October", () => {
   test("are picked before the usual day", () => {
     expect(windowsOf(FIRST_FROST, tomatoes())).toEqual(["pick 09-25 09-30 10-07"]);
-    expect(titles(FIRST_FROST.tasks(tomatoes()))).toEqual(["Pick the last tomatoes [bed]"]);
+    expect(titles(tasksIn(FIRST_FROST, tomatoes()))).toEqual(["Pick the last tomatoes [bed]"]);
   });
 
   test("are picked green too, since they colour indoors, as nothing of another family does", () => {
@@ -47,10 +47,4 @@ describe("nothing is told", () => {
     const late = tomatoes({ acts: { "set out": "2027-10-05" } });
     expect(windowsOf(FIRST_FROST, late)).toEqual([]);
   });
-});
-
-test("frost ends what is tender and out before it, and nothing else", () => {
-  expect(endsWithFrost(tomatoes())).toBe(true);
-  expect(endsWithFrost(tomatoes({ acts: { "set out": "2027-10-05" } }))).toBe(false);
-  expect(endsWithFrost(growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } }))).toBe(false);
 });

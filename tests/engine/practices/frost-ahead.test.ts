@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { FROST_AHEAD } from "../../../src/engine/practices/frost-ahead.ts";
-import { ALONE, tellOf } from "../../gardens.ts";
+import { FIRST_FROST } from "../../../src/engine/practices/first-frost.ts";
+import { endsWithFrost } from "../../../src/engine/practices/frost-ahead.ts";
+import { ALONE, QUARRY, tellOf } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windows } from "./told.ts";
 
 const warnings = (text: string) =>
@@ -82,6 +84,15 @@ describe("the warning of the first frost", () => {
   });
 
   test("goes by the name of the practice that plantings drop", () => {
-    expect(FROST_AHEAD.name).toBe("first frost");
+    expect(FIRST_FROST.name).toBe("first frost");
   });
+});
+
+const tomatoes = (given: Given = {}) =>
+  growingOf(QUARRY, "tomato", { acts: { "set out": "2027-05-21" }, ...given });
+
+test("frost ends what is tender and out before it, and nothing else", () => {
+  expect(endsWithFrost(tomatoes())).toBe(true);
+  expect(endsWithFrost(tomatoes({ acts: { "set out": "2027-10-05" } }))).toBe(false);
+  expect(endsWithFrost(growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } }))).toBe(false);
 });

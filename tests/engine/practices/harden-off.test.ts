@@ -10,7 +10,7 @@ import {
 } from "../../../src/engine/practices/harden-off.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, told, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const OUT = isoDay("2027-05-21");
 const always = () => true;
@@ -111,7 +111,7 @@ const lettuces = (given: Given = {}) =>
 
 describe("hardening tomatoes off", () => {
   test("is a carrying out and a bringing in for eight days, then two nights left out", () => {
-    const steps = HARDEN_OFF.tasks(tomatoes()).map(({ step }) => step);
+    const steps = tasksIn(HARDEN_OFF, tomatoes()).map(({ step }) => step);
     expect(steps).toEqual([
       ...[1, 2, 3, 4, 5, 6, 7, 8].flatMap((n) => [`out-${n}`, `in-${n}`]),
       "out-9",
@@ -120,7 +120,7 @@ describe("hardening tomatoes off", () => {
   });
 
   test("names its titles for the lock screen", () => {
-    const all = titles(HARDEN_OFF.tasks(tomatoes()));
+    const all = titles(tasksIn(HARDEN_OFF, tomatoes()));
     expect(all[0]).toBe("Carry out tomatoes");
     expect(all[1]).toBe("Bring in tomatoes");
     expect(all.at(-1)).toBe("Leave out overnight: tomatoes");
@@ -171,7 +171,7 @@ describe("hardening tomatoes off", () => {
 
   test("takes the gardener's own number of days, four at the least", () => {
     const count = (hardenDays: number) =>
-      HARDEN_OFF.tasks(tomatoes({ planting: { hardenDays } })).filter(({ step }) =>
+      tasksIn(HARDEN_OFF, tomatoes({ planting: { hardenDays } })).filter(({ step }) =>
         step.startsWith("out"),
       ).length;
     expect(count(7)).toBe(7);
@@ -185,7 +185,7 @@ describe("hardening lettuce off", () => {
       "days 04-03 04-05 04-07",
       "nights 04-09 04-10 04-11",
     ]);
-    expect(titles(HARDEN_OFF.tasks(lettuces()))).toEqual([
+    expect(titles(tasksIn(HARDEN_OFF, lettuces()))).toEqual([
       "Start hardening off lettuce",
       "Leave out overnight: lettuce",
     ]);
@@ -196,24 +196,26 @@ describe("hardening lettuce off", () => {
   });
 
   test("is for anybody about", () => {
-    expect(HARDEN_OFF.tasks(lettuces()).every(({ rhythm }) => rhythm === "daily")).toBe(true);
+    expect(tasksIn(HARDEN_OFF, lettuces()).every(({ rhythm }) => rhythm === "daily")).toBe(true);
   });
 });
 
 describe("nothing is hardened off", () => {
   test("that was bought, or sown where it grows", () => {
-    expect(HARDEN_OFF.tasks(tomatoes({ planting: { start: "plants" } }))).toEqual([]);
-    expect(HARDEN_OFF.tasks(growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } }))).toEqual(
-      [],
-    );
+    expect(tasksIn(HARDEN_OFF, tomatoes({ planting: { start: "plants" } }))).toEqual([]);
+    expect(
+      tasksIn(HARDEN_OFF, growingOf(QUARRY, "beet", { acts: { start: "2027-05-03" } })),
+    ).toEqual([]);
   });
 
   test("before it is known when it goes out", () => {
-    expect(HARDEN_OFF.tasks(tomatoes({ acts: { start: "2027-04-09" } }))).toEqual([]);
+    expect(tasksIn(HARDEN_OFF, tomatoes({ acts: { start: "2027-04-09" } }))).toEqual([]);
   });
 
   test("that stands in the ground since before", () => {
-    expect(HARDEN_OFF.tasks(tomatoes({ planting: { inSince: isoDay("2027-04-01") } }))).toEqual([]);
+    expect(tasksIn(HARDEN_OFF, tomatoes({ planting: { inSince: isoDay("2027-04-01") } }))).toEqual(
+      [],
+    );
   });
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { HARVEST } from "../../../src/engine/practices/harvest.ts";
 import { QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
 
 const UP = { acts: { start: "2027-05-03", up: "2027-05-20" } };
 const beets = growingOf(QUARRY, "beet", UP);
@@ -12,29 +12,29 @@ const lettuce = (given: Given = {}) =>
 describe("what is brought in once", () => {
   test("has the warmth of its kind from when it was up, and may stand a month", () => {
     expect(windowsOf(HARVEST, beets)).toEqual(["1 07-09 07-18 08-17"]);
-    expect(titles(HARVEST.tasks(beets))).toEqual(["Pull beets [bed]"]);
+    expect(titles(tasksIn(HARVEST, beets))).toEqual(["Pull beets [bed]"]);
   });
 
   test("says how, by what sign and from when it is likely ready", () => {
-    const text = said(HARVEST.tasks(beets)[0]);
+    const text = said(tasksIn(HARVEST, beets)[0]);
     expect(text).toContain("how: Pull the biggest first");
     expect(text).toContain("sign: Roots as big as a golf ball show");
     expect(text).toContain("why: Likely ready from about 9 July.");
   });
 
   test("leaves its place", () => {
-    expect(HARVEST.tasks(beets)[0]?.sets?.act).toBe("end");
+    expect(tasksIn(HARVEST, beets)[0]?.sets?.act).toBe("end");
   });
 
   test("is dried where it is to keep", () => {
     const garlic = growingOf(QUARRY, "garlic", { acts: { start: "2026-10-14" } });
-    expect(said(HARVEST.tasks(garlic)[0])).toContain("Dry them 2 to 4 weeks in an airy, shady");
-    expect(said(HARVEST.tasks(beets)[0])).not.toContain("Dry them");
+    expect(said(tasksIn(HARVEST, garlic)[0])).toContain("Dry them 2 to 4 weeks in an airy, shady");
+    expect(said(tasksIn(HARVEST, beets)[0])).not.toContain("Dry them");
   });
 
   test("warns of green potatoes, and is lifting", () => {
     const potatoes = growingOf(QUARRY, "potato", { acts: { start: "2027-05-03" } });
-    const [dig] = HARVEST.tasks(potatoes);
+    const [dig] = tasksIn(HARVEST, potatoes);
     expect(windowsOf(HARVEST, potatoes)).toEqual(["1 08-09 08-26 09-20"]);
     expect(said(dig)).toContain("caution: Throw out green potatoes");
     expect(dig?.kinds).toEqual(["lifting"]);
@@ -46,15 +46,15 @@ describe("what is picked again and again", () => {
 
   test("is told once, when it begins, and keeps its place", () => {
     expect(windowsOf(HARVEST, tomatoes)).toEqual(["1 08-21 09-04 09-22"]);
-    expect(HARVEST.tasks(tomatoes)[0]?.sets).toBeNull();
-    expect(said(HARVEST.tasks(tomatoes)[0])).toContain("Pick every two or three days");
+    expect(tasksIn(HARVEST, tomatoes)[0]?.sets).toBeNull();
+    expect(said(tasksIn(HARVEST, tomatoes)[0])).toContain("Pick every two or three days");
   });
 
   test("begins on the day the first was seen ripe", () => {
     const seen = growingOf(QUARRY, "tomato", {
       acts: { "set out": "2027-05-21", "first ripe": "2027-07-28" },
     });
-    expect(said(HARVEST.tasks(seen)[0])).toContain("why: You saw it ready on 28 July.");
+    expect(said(tasksIn(HARVEST, seen)[0])).toContain("why: You saw it ready on 28 July.");
   });
 });
 
@@ -70,7 +70,7 @@ describe("lettuce that comes again", () => {
       "cut-1 06-29 07-11 07-22",
       "cut-2 07-25 07-29 08-05",
     ]);
-    expect(titles(HARVEST.tasks(lettuce()))).toEqual([
+    expect(titles(tasksIn(HARVEST, lettuce()))).toEqual([
       "Cut lettuce [bed]",
       "Cut again: lettuce [bed]",
     ]);
@@ -87,14 +87,14 @@ describe("lettuce that comes again", () => {
   });
 
   test("leaves its place with the last cut alone", () => {
-    expect(HARVEST.tasks(lettuce()).map(({ sets }) => sets?.act ?? null)).toEqual([null, "end"]);
+    expect(tasksIn(HARVEST, lettuce()).map(({ sets }) => sets?.act ?? null)).toEqual([null, "end"]);
   });
 
   test("of a second sowing carries that sowing's number", () => {
     const second = { ...lettuce(), sowing: 2, anchors: new Map() };
     for (const [key, anchor] of lettuce().anchors)
       second.anchors.set(key.replace("|1|", "|2|"), anchor);
-    expect(HARVEST.tasks(second).map(({ id }) => id)).toEqual([
+    expect(tasksIn(HARVEST, second).map(({ id }) => id)).toEqual([
       "2027/lettuce/harvest/sowing-2-cut-1",
       "2027/lettuce/harvest/sowing-2-cut-2",
     ]);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Day, weekdayOf } from "../../../src/base/days/day.ts";
+import type { PracticeName } from "../../../src/engine/practices/all.ts";
 import { haveReadyTasks } from "../../../src/engine/practices/have-ready.ts";
 import { sharedTask, window } from "../../../src/engine/practices/task.ts";
 import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
@@ -8,7 +9,7 @@ import { ending, planWith, toldWith, wordsOf } from "./garden.ts";
 import { said } from "./told.ts";
 
 const day = isoDay("2027-05-21");
-const job = (practice: string, needs: readonly string[], on: Day = day) => ({
+const job = (practice: PracticeName, needs: readonly string[], on: Day = day) => ({
   day: on,
   task: sharedTask(2027, "south-bed", practice, "1", {
     window: window(on, on, on),
@@ -34,7 +35,7 @@ describe("what must be at hand", () => {
     const jobs = [
       job("cover", ["a hoe"]),
       job("set out", ["stakes and ties", "a watering can"]),
-      job("support", ["stakes and ties"], isoDay("2027-05-28")),
+      job("stake and train", ["stakes and ties"], isoDay("2027-05-28")),
     ];
     expect(haveReadyTasks(2027, jobs, []).map(({ brings }) => brings)).toEqual([
       ["stakes and ties"],

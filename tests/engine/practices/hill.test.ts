@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { bagStartCm, HILL } from "../../../src/engine/practices/hill.ts";
 import { QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, told, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const INCH = 2.54;
 const IN_ROW = QUARRY.replace(
@@ -19,7 +19,7 @@ test("potatoes in a bag are begun in five inches and under three", () => {
 describe("hilling potatoes planted on 3 May", () => {
   test("is 28 days after planting and every two weeks from there, once for each lift", () => {
     expect(windowsOf(HILL, potatoes())).toEqual(["1 05-26 05-31 06-05", "2 06-09 06-14 06-19"]);
-    expect(titles(HILL.tasks(potatoes()))).toEqual([
+    expect(titles(tasksIn(HILL, potatoes()))).toEqual([
       "Hill potatoes [bed]",
       "Hill again: potatoes [bed]",
     ]);
@@ -28,8 +28,8 @@ describe("hilling potatoes planted on 3 May", () => {
   test("counts from when shoots were seen", () => {
     const seen = potatoes({ acts: { start: "2027-05-03", up: "2027-05-25" } });
     expect(windowsOf(HILL, seen)).toEqual(["1 05-30 06-04 06-09", "2 06-13 06-18 06-23"]);
-    expect(said(HILL.tasks(seen)[0])).toContain("why: Shoots came on 25 May.");
-    expect(HILL.tasks(seen)[0]?.basis).toEqual(["seen"]);
+    expect(said(tasksIn(HILL, seen)[0])).toContain("why: Shoots came on 25 May.");
+    expect(tasksIn(HILL, seen)[0]?.basis).toEqual(["seen"]);
   });
 
   test("says how many inches, how many gallons a bag and for all", () => {
@@ -70,9 +70,9 @@ describe("hilling in a row", () => {
   test("is twice without bags, half of 6 to 8 in of soil each time", () => {
     const row = potatoes({}, IN_ROW);
     expect(windowsOf(HILL, row)).toHaveLength(2);
-    expect(said(HILL.tasks(row)[0])).toContain("Draw up 3 to 4 in of loose soil");
-    expect(said(HILL.tasks(row)[0])).not.toContain("bag");
-    expect(HILL.tasks(row)[0]?.needs).toEqual(["a hoe"]);
+    expect(said(tasksIn(HILL, row)[0])).toContain("Draw up 3 to 4 in of loose soil");
+    expect(said(tasksIn(HILL, row)[0])).not.toContain("bag");
+    expect(tasksIn(HILL, row)[0]?.needs).toEqual(["a hoe"]);
   });
 });
 
@@ -82,7 +82,7 @@ test("nothing else is hilled, and no potato before it is planted", () => {
 });
 
 test("a row takes twenty minutes, six bags twice as long and more", () => {
-  const minutes = (text: string) => HILL.tasks(potatoes({}, text)).map((task) => task.minutes);
+  const minutes = (text: string) => tasksIn(HILL, potatoes({}, text)).map((task) => task.minutes);
   expect(minutes(IN_ROW)).toEqual([20, 20]);
   expect(minutes(QUARRY)).toEqual([45, 45]);
 });

@@ -3,13 +3,13 @@ import { weekdayOf } from "../../../src/base/days/day.ts";
 import { NOT_YET_WARNING } from "../../../src/engine/practices/not-yet.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, windowsOf } from "./told.ts";
+import { said, tasksIn, titles, windowsOf } from "./told.ts";
 
 const tomatoes = (given: Given = {}) =>
   growingOf(QUARRY, "tomato", { acts: { "set out": "2027-05-21" }, ...given });
 
 describe("the weekend of temptation before 21 May", () => {
-  const [task] = NOT_YET_WARNING.tasks(tomatoes());
+  const [task] = tasksIn(NOT_YET_WARNING, tomatoes());
 
   test("is the last Saturday at least nine days before", () => {
     expect(windowsOf(NOT_YET_WARNING, tomatoes())).toEqual(["1 05-08 05-12 05-12"]);
@@ -17,7 +17,7 @@ describe("the weekend of temptation before 21 May", () => {
   });
 
   test("is told once, as a warning, with the day it will be right", () => {
-    expect(titles(NOT_YET_WARNING.tasks(tomatoes()))).toEqual(["Not yet: tomatoes"]);
+    expect(titles(tasksIn(NOT_YET_WARNING, tomatoes()))).toEqual(["Not yet: tomatoes"]);
     expect(task?.rhythm).toBe("warning");
     expect(said(task)).toContain("The day looks like 21 May.");
   });

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
-import { PLANT_FOR_WINTER, STAND_THE_WINTER } from "../../../src/engine/practices/overwinter.ts";
+import { OVERWINTER } from "../../../src/engine/practices/overwinter.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { anchor, type Given, growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, told, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const garlic = (given: Given = {}) => growingOf(QUARRY, "garlic", given);
 const ANY_TIME = { planting: { within: null } };
@@ -11,14 +11,14 @@ const planted = (given: Given = {}) => garlic({ acts: { start: "2027-10-27" }, .
 
 describe("planting garlic where the first frost is usual on 2 October", () => {
   test("is a week to two after the killing frost, and fine for another week", () => {
-    expect(windowsOf(PLANT_FOR_WINTER, garlic(ANY_TIME))).toEqual(["plant 10-24 10-27 11-06"]);
-    expect(titles(PLANT_FOR_WINTER.tasks(garlic()))).toEqual(["Plant garlic [bed]"]);
+    expect(windowsOf(OVERWINTER, garlic(ANY_TIME))).toEqual(["plant 10-24 10-27 11-06"]);
+    expect(titles(tasksIn(OVERWINTER, garlic()))).toEqual(["Plant garlic [bed]"]);
   });
 
   test("stays in the month the gardener named", () => {
-    expect(windowsOf(PLANT_FOR_WINTER, garlic())).toEqual(["plant 10-24 10-27 10-31"]);
+    expect(windowsOf(OVERWINTER, garlic())).toEqual(["plant 10-24 10-27 10-31"]);
     const september = { from: isoDay("2027-09-01"), to: isoDay("2027-09-30") };
-    expect(windowsOf(PLANT_FOR_WINTER, garlic({ planting: { within: september } }))).toEqual([
+    expect(windowsOf(OVERWINTER, garlic({ planting: { within: september } }))).toEqual([
       "plant 09-27 09-30 09-30",
     ]);
   });
@@ -26,29 +26,29 @@ describe("planting garlic where the first frost is usual on 2 October", () => {
   test("is no day earlier than its place is free", () => {
     const anchors = new Map([[anchorKey("2027/lettuce", 3, "end"), anchor(isoDay("2027-10-25"))]]);
     const behind = garlic({ anchors, planting: { within: null, after: "2027/lettuce" } });
-    expect(windowsOf(PLANT_FOR_WINTER, behind)).toEqual(["plant 10-26 10-27 11-06"]);
+    expect(windowsOf(OVERWINTER, behind)).toEqual(["plant 10-26 10-27 11-06"]);
   });
 
   test("is no day earlier than the gardener asked", () => {
     const asked = garlic({ planting: { within: null, notBefore: isoDay("2027-10-26") } });
-    expect(windowsOf(PLANT_FOR_WINTER, asked)).toEqual(["plant 10-26 10-27 11-06"]);
+    expect(windowsOf(OVERWINTER, asked)).toEqual(["plant 10-26 10-27 11-06"]);
   });
 
   test("is on the day the gardener fixed, and on no other", () => {
     const fixed = garlic({ planting: { fixed: { start: isoDay("2027-10-09"), out: null } } });
-    expect(windowsOf(PLANT_FOR_WINTER, fixed)).toEqual(["plant 10-09 10-09 10-09"]);
-    expect(PLANT_FOR_WINTER.tasks(fixed)[0]?.certainty).toBe("fixed");
+    expect(windowsOf(OVERWINTER, fixed)).toEqual(["plant 10-09 10-09 10-09"]);
+    expect(tasksIn(OVERWINTER, fixed)[0]?.certainty).toBe("fixed");
   });
 
   test("says how deep and how far apart, and the killing frost it waits for", () => {
-    const text = said(PLANT_FOR_WINTER.tasks(garlic())[0]);
+    const text = said(tasksIn(OVERWINTER, garlic())[0]);
     expect(text).toContain("point up, 3 in deep, 6 in apart");
     expect(text).toContain("sign: A hard frost has come");
     expect(text).toContain("the usual killing frost, about 16 Oct.");
   });
 
   test("starts its clock", () => {
-    expect(PLANT_FOR_WINTER.tasks(garlic())[0]?.sets).toEqual({
+    expect(tasksIn(OVERWINTER, garlic())[0]?.sets).toEqual({
       planting: "2027/garlic",
       sowing: 1,
       act: "start",
@@ -56,26 +56,24 @@ describe("planting garlic where the first frost is usual on 2 October", () => {
   });
 
   test("takes half a minute a clove and a quarter of an hour", () => {
-    expect(PLANT_FOR_WINTER.tasks(garlic())[0]?.minutes).toBe(45);
+    expect(tasksIn(OVERWINTER, garlic())[0]?.minutes).toBe(45);
   });
 
   test("is not told of garlic in since last autumn", () => {
     const inSince = isoDay("2026-10-14");
-    expect(windowsOf(PLANT_FOR_WINTER, garlic({ planting: { inSince } }))).toEqual([]);
+    expect(windowsOf(OVERWINTER, garlic({ planting: { inSince } }))).toEqual([]);
   });
 
   test("is not told in a place without frost, but for the month the gardener named", () => {
     const site = { ...garlic().plan.site, firstFrost: null };
-    expect(windowsOf(PLANT_FOR_WINTER, garlic({ ...ANY_TIME, plan: { site } }))).toEqual([]);
-    expect(windowsOf(PLANT_FOR_WINTER, garlic({ plan: { site } }))[0]).toMatch(
-      /^plant 10-01 10-01/,
-    );
+    expect(windowsOf(OVERWINTER, garlic({ ...ANY_TIME, plan: { site } }))).toEqual([]);
+    expect(windowsOf(OVERWINTER, garlic({ plan: { site } }))[0]).toMatch(/^plant 10-01 10-01/);
   });
 });
 
 describe("garlic planted on 27 October", () => {
   test("is mulched as the ground freezes and loses its stalks the summer after", () => {
-    expect(windowsOf(STAND_THE_WINTER, planted())).toEqual([
+    expect(windowsOf(OVERWINTER, planted(), ["rest"])).toEqual([
       "mulch 11-20 11-27 12-11",
       "weed 05-05 05-16 05-26",
       "stalks 06-14 06-24 07-04",
@@ -83,20 +81,20 @@ describe("garlic planted on 27 October", () => {
   });
 
   test("is mulched with 4 to 6 in of straw or leaves, once the soil's top has frozen", () => {
-    const mulch = stepOf(STAND_THE_WINTER, planted(), "mulch");
+    const mulch = stepOf(OVERWINTER, planted(), "mulch");
     expect(said(mulch)).toContain("Lay 4 to 6 in of straw or leaves");
     expect(said(mulch)).toContain("sign: The top of the soil has frozen.");
     expect(told(mulch)).toContain("after the usual killing frost, 16 Oct");
   });
 
   test("is weeded by hand in the weeks after the last frost of its spring", () => {
-    const weed = stepOf(STAND_THE_WINTER, planted(), "weed");
+    const weed = stepOf(OVERWINTER, planted(), "weed");
     expect(weed?.id).toBe("2027/garlic/overwinter/weed");
     expect(said(weed)).toContain("put it back");
   });
 
   test("loses its stalks when they have curled once, and they are good to eat", () => {
-    const stalks = stepOf(STAND_THE_WINTER, planted(), "stalks");
+    const stalks = stepOf(OVERWINTER, planted(), "stalks");
     expect(said(stalks)).toContain("sign: The stalks have curled once.");
     expect(said(stalks)).toContain("good to eat");
   });
@@ -108,7 +106,7 @@ describe("garlic from elsewhere in time", () => {
       acts: { start: "2026-10-14" },
       planting: { inSince: isoDay("2026-10-14") },
     });
-    expect(windowsOf(STAND_THE_WINTER, since)).toEqual([
+    expect(windowsOf(OVERWINTER, since, ["rest"])).toEqual([
       "weed 05-06 05-17 05-27",
       "stalks 06-15 06-25 07-05",
     ]);
@@ -116,13 +114,13 @@ describe("garlic from elsewhere in time", () => {
 
   test("planted in spring is lifted that summer, and not mulched after", () => {
     const spring = garlic({ acts: { start: "2027-04-10" } });
-    expect(windowsOf(STAND_THE_WINTER, spring).map((each) => each.split(" ")[0])).toEqual([
+    expect(windowsOf(OVERWINTER, spring, ["rest"]).map((each) => each.split(" ")[0])).toEqual([
       "weed",
       "stalks",
     ]);
   });
 
   test("not planted yet has nothing to stand through", () => {
-    expect(windowsOf(STAND_THE_WINTER, garlic())).toEqual([]);
+    expect(windowsOf(OVERWINTER, garlic(), ["rest"])).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { PLANT } from "../../../src/engine/practices/plant.ts";
 import { isoDay, normalsOf, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, windowsOf } from "./told.ts";
+import { said, tasksIn, titles, windowsOf } from "./told.ts";
 
 const WARM = Array<number>(12).fill(12);
 const IN_ROW = QUARRY.replace(
@@ -19,24 +19,24 @@ const potatoes = (given: Given = {}, text = QUARRY) => {
 describe("planting potatoes", () => {
   test("is two weeks before the last frost where the soil is warm, and may wait two weeks", () => {
     expect(windowsOf(PLANT, potatoes())).toEqual(["1 04-22 04-22 05-06"]);
-    expect(titles(PLANT.tasks(potatoes()))).toEqual(["Plant potatoes [bed]"]);
+    expect(titles(tasksIn(PLANT, potatoes()))).toEqual(["Plant potatoes [bed]"]);
   });
 
   test("is on the day the gardener fixed, and on no other", () => {
     const fixed = potatoes({ planting: { fixed: { start: isoDay("2027-04-10"), out: null } } });
     expect(windowsOf(PLANT, fixed)).toEqual(["1 04-10 04-10 04-10"]);
-    expect(said(PLANT.tasks(fixed)[0])).toContain("why: The plan asks for this day.");
+    expect(said(tasksIn(PLANT, fixed)[0])).toContain("why: The plan asks for this day.");
   });
 
   test("in a bag is so much mix below, and so much above", () => {
-    expect(said(PLANT.tasks(potatoes())[0])).toContain(
+    expect(said(tasksIn(PLANT, potatoes())[0])).toContain(
       "Lay 4 to 6 in of mix in each bag, set the tubers on it with their shoots up, and cover with 2 to 4 in",
     );
-    expect(PLANT.tasks(potatoes())[0]?.needs).toEqual(["tubers", "bags and mix"]);
+    expect(tasksIn(PLANT, potatoes())[0]?.needs).toEqual(["tubers", "bags and mix"]);
   });
 
   test("in a row is so deep and so far apart", () => {
-    const row = PLANT.tasks(potatoes({}, IN_ROW))[0];
+    const row = tasksIn(PLANT, potatoes({}, IN_ROW))[0];
     expect(said(row)).toContain("3 to 5 in deep and 10 to 12 in apart");
     expect(row?.needs).toEqual(["tubers"]);
   });
@@ -44,17 +44,17 @@ describe("planting potatoes", () => {
   test("speaks of shoots only where the tubers were sprouted first", () => {
     const bare = { planting: { sproutedFirst: false } };
     for (const text of [QUARRY, IN_ROW]) {
-      expect(said(PLANT.tasks(potatoes({}, text))[0])).toMatch(
+      expect(said(tasksIn(PLANT, potatoes({}, text))[0])).toMatch(
         /shoots up.*\nsign: Shoots are short/,
       );
-      const unsprouted = said(PLANT.tasks(potatoes(bare, text))[0]);
+      const unsprouted = said(tasksIn(PLANT, potatoes(bare, text))[0]);
       expect(unsprouted).toMatch(/eyes up.*\nsign: The soil no longer sticks\./);
       expect(unsprouted).not.toMatch(/shoots/i);
     }
   });
 
   test("tells how long before the frost it goes in, and the soil's own sign", () => {
-    const text = said(PLANT.tasks(potatoes())[0]);
+    const text = said(tasksIn(PLANT, potatoes())[0]);
     expect(text).toContain(
       "why: About 2 weeks before the usual last frost, as early as it may go in.",
     );
@@ -62,10 +62,10 @@ describe("planting potatoes", () => {
   });
 
   test("is lifting, and takes two minutes a tuber, an hour at the most", () => {
-    expect(PLANT.tasks(potatoes())[0]?.kinds).toEqual(["lifting"]);
-    expect(PLANT.tasks(potatoes())[0]?.minutes).toBe(60);
+    expect(tasksIn(PLANT, potatoes())[0]?.kinds).toEqual(["lifting"]);
+    expect(tasksIn(PLANT, potatoes())[0]?.minutes).toBe(60);
     const few = potatoes({ planting: { amount: { kind: "plants", count: 6 } } });
-    expect(PLANT.tasks(few)[0]?.minutes).toBe(30);
+    expect(tasksIn(PLANT, few)[0]?.minutes).toBe(30);
   });
 
   test("goes by the soil where there is no frost", () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { POT_ON } from "../../../src/engine/practices/pot-on.ts";
 import { QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, windowsOf } from "./told.ts";
+import { said, tasksIn, titles, windowsOf } from "./told.ts";
 
 const tomatoes = (given: Given = {}) =>
   growingOf(QUARRY, "tomato", { acts: { start: "2027-04-09" }, ...given });
@@ -10,23 +10,23 @@ const tomatoes = (given: Given = {}) =>
 describe("potting tomatoes on that were sown indoors on 9 April", () => {
   test("is two to three weeks after they are up", () => {
     expect(windowsOf(POT_ON, tomatoes())).toEqual(["1 05-01 05-05 05-12"]);
-    expect(titles(POT_ON.tasks(tomatoes()))).toEqual(["Pot on tomatoes"]);
+    expect(titles(tasksIn(POT_ON, tomatoes()))).toEqual(["Pot on tomatoes"]);
   });
 
   test("counts from the day they were seen", () => {
     const seen = tomatoes({ acts: { start: "2027-04-09", up: "2027-04-20" } });
     expect(windowsOf(POT_ON, seen)).toEqual(["1 05-04 05-08 05-15"]);
-    expect(said(POT_ON.tasks(seen)[0])).toContain("why: They showed on 20 Apr.");
+    expect(said(tasksIn(POT_ON, seen)[0])).toContain("why: They showed on 20 Apr.");
   });
 
   test("lifts each by a leaf, when the first true leaves are open", () => {
-    const text = said(POT_ON.tasks(tomatoes())[0]);
+    const text = said(tasksIn(POT_ON, tomatoes())[0]);
     expect(text).toContain("Lift each by a leaf, never by the stem");
     expect(text).toContain("sign: The first true leaves are open");
   });
 
   test("is work for a rainy day", () => {
-    expect(POT_ON.tasks(tomatoes())[0]?.indoors).toBe(true);
+    expect(tasksIn(POT_ON, tomatoes())[0]?.indoors).toBe(true);
   });
 });
 

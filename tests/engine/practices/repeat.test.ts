@@ -3,7 +3,7 @@ import { MOST_SOWINGS } from "../../../src/engine/growth/successions.ts";
 import { REPEAT, sowingNumbers } from "../../../src/engine/practices/repeat.ts";
 import { ALONE, isoDay, normalsOf, QUARRY, tellOf } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, told, windows } from "./told.ts";
+import { said, tasksIn, titles, told, windows } from "./told.ts";
 
 const COOL = Array<number>(12).fill(15);
 /** Lettuce in soil that is warm enough all year and never too warm, so that it begins 8 April. */
@@ -13,7 +13,7 @@ const lettuce = (given: Given = {}) => {
   return growingOf(QUARRY, "lettuce", { plan: { site: mild }, ...given });
 };
 const sown = (sowing: number, given: Given = {}) =>
-  REPEAT.tasks(lettuce(given)).filter(({ step }) => step === String(sowing));
+  tasksIn(REPEAT, lettuce(given)).filter(({ step }) => step === String(sowing));
 
 describe("the sowings of lettuce, every 14 days, three times", () => {
   test("are numbered from one", () => {
@@ -27,7 +27,7 @@ describe("the sowings of lettuce, every 14 days, three times", () => {
 
   test("are told from the second on, by the same practice of one planting", () => {
     expect(sown(1)).toEqual([]);
-    expect(REPEAT.tasks({ ...lettuce(), sowing: 2 })).toEqual([]);
+    expect(tasksIn(REPEAT, { ...lettuce(), sowing: 2 })).toEqual([]);
     expect(sown(3).map(({ id }) => id)).toEqual(["2027/lettuce/repeat/3"]);
     expect(titles(sown(3))).toEqual(["Sow more lettuce [bed]"]);
   });
@@ -36,7 +36,7 @@ describe("the sowings of lettuce, every 14 days, three times", () => {
     for (const start of ["seed indoors", "plants", "tubers"] as const) {
       const raised = lettuce({ planting: { start } });
       expect(sowingNumbers(raised)).toEqual([1]);
-      expect(REPEAT.tasks(raised)).toEqual([]);
+      expect(tasksIn(REPEAT, raised)).toEqual([]);
     }
   });
 

@@ -4,16 +4,17 @@ import { buildSchedule, horizonAt } from "../../../src/app/build.ts";
 import { isoOf, plus } from "../../../src/base/days/day.ts";
 import { lastFrostAt } from "../../../src/engine/climate/frost.ts";
 import { STOP_DAYS } from "../../../src/engine/growth/stopping.ts";
+import type { Task } from "../../../src/engine/practices/all.ts";
 import {
   SETTING_OUT,
   SHARE_WITHIN_DAYS,
   shareLadders,
 } from "../../../src/engine/practices/set-out.ts";
-import { plantingTask, type Task } from "../../../src/engine/practices/task.ts";
+import { plantingTask } from "../../../src/engine/practices/task.ts";
 import type { Site } from "../../../src/garden/model/plan.ts";
 import { ALONE, isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, told, windowsOf } from "./told.ts";
+import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const WARM = Array<number>(12).fill(20);
 const COLD = Array<number>(12).fill(5);
@@ -28,18 +29,18 @@ const tomatoes = (given: Given = {}) =>
 describe("setting tomatoes out", () => {
   test("is on the frost day at 1 spring in 10, and may wait ten days", () => {
     expect(windowsOf(SETTING_OUT, tomatoes())).toEqual(["1 05-21 05-21 05-31"]);
-    expect(titles(SETTING_OUT.tasks(tomatoes()))).toEqual(["Set out tomatoes [bed]"]);
+    expect(titles(tasksIn(SETTING_OUT, tomatoes()))).toEqual(["Set out tomatoes [bed]"]);
   });
 
   test("says how far apart, with everything that belongs to that hour", () => {
-    const [task] = SETTING_OUT.tasks(tomatoes());
+    const [task] = tasksIn(SETTING_OUT, tomatoes());
     expect(said(task)).toContain("18 in apart. Drive the stake first");
     expect(said(task)).toContain("sign: A grey day or late afternoon");
     expect(task?.needs).toEqual(["soft ties", "a watering can", "a stake or cage for each plant"]);
   });
 
   test("tells the odds", () => {
-    const [task] = SETTING_OUT.tasks(tomatoes());
+    const [task] = tasksIn(SETTING_OUT, tomatoes());
     expect(said(task)).toContain("Only 1 spring in 10 still has a frost after this.");
     expect(told(task)).toContain("Frost comes after 21 May in 1 spring in 10.");
   });
@@ -47,13 +48,13 @@ describe("setting tomatoes out", () => {
   test("waits for plants sown late to be old enough", () => {
     const late = tomatoes({ acts: { start: "2027-05-01" } });
     expect(windowsOf(SETTING_OUT, late)).toEqual(["1 06-05 06-05 06-11"]);
-    expect(said(SETTING_OUT.tasks(late)[0])).toContain("They are only now old enough.");
+    expect(said(tasksIn(SETTING_OUT, late)[0])).toContain("They are only now old enough.");
   });
 
   test("in soil that stays cold is under hoops on the stop day, and not a day later", () => {
     const held = tomatoes({ plan: { site: cold } });
     expect(windowsOf(SETTING_OUT, held)).toEqual(["1 06-11 06-11 06-11"]);
-    expect(said(SETTING_OUT.tasks(held)[0])).toContain(
+    expect(said(tasksIn(SETTING_OUT, held)[0])).toContain(
       "caution: The soil is cold still: plant under hoops",
     );
   });
@@ -61,7 +62,7 @@ describe("setting tomatoes out", () => {
   test("is on the day the gardener fixed, and on no other", () => {
     const fixed = tomatoes({ planting: { fixed: { start: null, out: isoDay("2027-06-01") } } });
     expect(windowsOf(SETTING_OUT, fixed)).toEqual(["1 06-01 06-01 06-01"]);
-    expect(SETTING_OUT.tasks(fixed)[0]?.certainty).toBe("fixed");
+    expect(tasksIn(SETTING_OUT, fixed)[0]?.certainty).toBe("fixed");
   });
 
   test("is not before the day the gardener asked", () => {
@@ -70,7 +71,7 @@ describe("setting tomatoes out", () => {
   });
 
   test("takes three minutes a plant and ten", () => {
-    expect(SETTING_OUT.tasks(tomatoes())[0]?.minutes).toBe(30);
+    expect(tasksIn(SETTING_OUT, tomatoes())[0]?.minutes).toBe(30);
   });
 });
 
@@ -78,8 +79,10 @@ describe("plants that were bought", () => {
   const bought = tomatoes({ acts: {}, planting: { start: "plants" } });
 
   test("are told to get used to the open first, where they come from under glass", () => {
-    expect(said(SETTING_OUT.tasks(bought)[0])).toContain("caution: If they come from under glass");
-    expect(said(SETTING_OUT.tasks(tomatoes())[0])).not.toContain("under glass");
+    expect(said(tasksIn(SETTING_OUT, bought)[0])).toContain(
+      "caution: If they come from under glass",
+    );
+    expect(said(tasksIn(SETTING_OUT, tomatoes())[0])).not.toContain("under glass");
   });
 
   test("go out on the same day, of whatever age", () => {
@@ -87,7 +90,7 @@ describe("plants that were bought", () => {
   });
 
   test("have no ladder to share", () => {
-    expect(SETTING_OUT.tasks(bought)[0]?.kinds).toEqual([]);
+    expect(tasksIn(SETTING_OUT, bought)[0]?.kinds).toEqual([]);
   });
 });
 
@@ -176,7 +179,7 @@ describe("over any climate, in the whole garden", () => {
   });
 });
 
-const [LONE] = SETTING_OUT.tasks(tomatoes());
+const [LONE] = tasksIn(SETTING_OUT, tomatoes());
 
 /** Setting-out tasks of several tender plantings, due so many days after 21 May, fine for so many more. */
 function several(...dues: readonly (readonly [number, number])[]): readonly Task[] {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { SOW_INDOORS } from "../../../src/engine/practices/sow-indoors.ts";
 import { isoDay, normalsOf, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, told, windowsOf } from "./told.ts";
+import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const WARM = Array<number>(12).fill(20);
 /** Tomatoes whose soil is warm all year, so that they go out with the frost, on 21 May. */
@@ -15,7 +15,7 @@ const tomatoes = (given: Given = {}) => {
 describe("sowing tomatoes indoors", () => {
   test("is six weeks before they go out, a week either way", () => {
     expect(windowsOf(SOW_INDOORS, tomatoes())).toEqual(["1 04-02 04-09 04-16"]);
-    expect(titles(SOW_INDOORS.tasks(tomatoes()))).toEqual(["Sow tomatoes [indoors]"]);
+    expect(titles(tasksIn(SOW_INDOORS, tomatoes()))).toEqual(["Sow tomatoes [indoors]"]);
   });
 
   test("moves with what holds their setting out", () => {
@@ -26,34 +26,34 @@ describe("sowing tomatoes indoors", () => {
   test("is on the day the gardener fixed, and on no other", () => {
     const fixed = tomatoes({ planting: { fixed: { start: isoDay("2027-03-28"), out: null } } });
     expect(windowsOf(SOW_INDOORS, fixed)).toEqual(["1 03-28 03-28 03-28"]);
-    expect(SOW_INDOORS.tasks(fixed)[0]?.basis).toEqual(["given"]);
+    expect(tasksIn(SOW_INDOORS, fixed)[0]?.basis).toEqual(["given"]);
   });
 
   test("says how deep and how warm, and that light must be there", () => {
-    const text = said(SOW_INDOORS.tasks(tomatoes())[0]);
+    const text = said(tasksIn(SOW_INDOORS, tomatoes())[0]);
     expect(text).toContain("0.25 to 0.5 in deep, damp, at about 70 °F");
     expect(text).toContain("sign: You have light for them");
   });
 
   test("says how many trays of cells and how much compost, where the plan names a number", () => {
     const many = tomatoes({ planting: { amount: { kind: "plants", count: 90 } } });
-    expect(said(SOW_INDOORS.tasks(tomatoes())[0])).toMatch(
+    expect(said(tasksIn(SOW_INDOORS, tomatoes())[0])).toMatch(
       /how: 1 tray of cells, about .* compost/,
     );
-    expect(said(SOW_INDOORS.tasks(many)[0])).toContain("how: 3 trays of cells");
+    expect(said(tasksIn(SOW_INDOORS, many)[0])).toContain("how: 3 trays of cells");
     const some = tomatoes({ planting: { amount: null } });
-    expect(said(SOW_INDOORS.tasks(some)[0])).not.toContain("compost.");
+    expect(said(tasksIn(SOW_INDOORS, some)[0])).not.toContain("compost.");
   });
 
   test("tells for how many weeks, and every test of the day they go out", () => {
-    const [task] = SOW_INDOORS.tasks(tomatoes());
+    const [task] = tasksIn(SOW_INDOORS, tomatoes());
     expect(said(task)).toContain("about 6 weeks before they go out, about 21 May");
     expect(told(task)).toContain("Sown 6 weeks before setting out about 21 May.");
     expect(told(task)).toContain("Frost comes after 21 May in 1 spring in 10.");
   });
 
   test("starts a clock, under a roof", () => {
-    const [task] = SOW_INDOORS.tasks(tomatoes());
+    const [task] = tasksIn(SOW_INDOORS, tomatoes());
     expect(task?.sets?.act).toBe("start");
     expect(task?.indoors).toBe(true);
   });

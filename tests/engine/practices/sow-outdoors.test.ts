@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { SOW_OUTDOORS } from "../../../src/engine/practices/sow-outdoors.ts";
 import { isoDay, normalsOf, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, told, windowsOf } from "./told.ts";
+import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const COOL = Array<number>(12).fill(10);
 /** A crop at 50 °F all year, so that the frost alone decides when it is sown. */
@@ -15,22 +15,22 @@ const sowing = (name: string, given: Given = {}) => {
 describe("sowing beets where they grow", () => {
   test("is three weeks before the last frost in warm soil, and may wait two", () => {
     expect(windowsOf(SOW_OUTDOORS, sowing("beet"))).toEqual(["1 04-15 04-15 04-29"]);
-    expect(titles(SOW_OUTDOORS.tasks(sowing("beet")))).toEqual(["Sow beets [bed]"]);
+    expect(titles(tasksIn(SOW_OUTDOORS, sowing("beet")))).toEqual(["Sow beets [bed]"]);
   });
 
   test("waits for the soil in the lane", () => {
     const lane = growingOf(QUARRY, "beet");
-    expect(said(SOW_OUTDOORS.tasks(lane)[0])).toContain("The soil should have warmed to 45 °F.");
+    expect(said(tasksIn(SOW_OUTDOORS, lane)[0])).toContain("The soil should have warmed to 45 °F.");
   });
 
   test("says how deep, how far apart and how far the rows", () => {
-    expect(said(SOW_OUTDOORS.tasks(sowing("beet"))[0])).toContain(
+    expect(said(tasksIn(SOW_OUTDOORS, sowing("beet"))[0])).toContain(
       "Sow 0.5 in deep, 1 to 2 in apart, rows 18 in apart. Water.",
     );
   });
 
   test("keeps them damp until they are up, and names the day to sow again by", () => {
-    expect(said(SOW_OUTDOORS.tasks(sowing("beet"))[0])).toContain(
+    expect(said(tasksIn(SOW_OUTDOORS, sowing("beet"))[0])).toContain(
       "Keep it damp every day until it is up, about 2 May; nothing by 10 May: scratch and look, and sow again by 17 May.",
     );
   });
@@ -39,8 +39,10 @@ describe("sowing beets where they grow", () => {
     const ice = Array<number>(12).fill(1);
     const site = { ...sowing("beet").plan.site, normals: normalsOf(ice, ice) };
     const cold = sowing("beet", { plan: { site } });
-    expect(said(SOW_OUTDOORS.tasks(cold)[0])).not.toContain("sow again");
-    expect(said(SOW_OUTDOORS.tasks(cold)[0])).toContain("the season is too short to wait longer");
+    expect(said(tasksIn(SOW_OUTDOORS, cold)[0])).not.toContain("sow again");
+    expect(said(tasksIn(SOW_OUTDOORS, cold)[0])).toContain(
+      "the season is too short to wait longer",
+    );
   });
 
   test("says what belongs to its sowing, where the facts have that", () => {
@@ -48,13 +50,13 @@ describe("sowing beets where they grow", () => {
     if (!outdoors) throw new Error("beets are sown outdoors");
     const block = { ...outdoors, how: "Sow in a block, not in one long row." };
     const of = (crop: NonNullable<Given["crop"]>) =>
-      said(SOW_OUTDOORS.tasks(growingOf(QUARRY, "beet", { crop }))[0]);
+      said(tasksIn(SOW_OUTDOORS, growingOf(QUARRY, "beet", { crop }))[0]);
     expect(of({ outdoors: block })).toContain("how: Sow in a block");
     expect(of({ outdoors: { ...outdoors, how: null } })).not.toContain("block");
   });
 
   test("goes by soil that crumbles", () => {
-    expect(said(SOW_OUTDOORS.tasks(sowing("beet"))[0])).toContain(
+    expect(said(tasksIn(SOW_OUTDOORS, sowing("beet"))[0])).toContain(
       "sign: A handful of soil crumbles instead of sticking.",
     );
   });
@@ -67,26 +69,28 @@ describe("sowing beets where they grow", () => {
   });
 
   test("tells each test of its day", () => {
-    expect(told(SOW_OUTDOORS.tasks(sowing("beet"))[0])).toContain("3 weeks before that is 15 Apr");
+    expect(told(tasksIn(SOW_OUTDOORS, sowing("beet"))[0])).toContain(
+      "3 weeks before that is 15 Apr",
+    );
   });
 });
 
 describe("sowing carrots under a board", () => {
   test("lays it once they are watered", () => {
-    const [task] = SOW_OUTDOORS.tasks(sowing("carrot"));
+    const [task] = tasksIn(SOW_OUTDOORS, sowing("carrot"));
     expect(said(task)).toContain("Water, then lay the board over the row.");
     expect(task?.needs).toContain("a board as long as the row");
   });
 
   test("lays none where the plan says none", () => {
     const bare = sowing("carrot", { planting: { under: [] } });
-    expect(said(SOW_OUTDOORS.tasks(bare)[0])).not.toContain("board");
+    expect(said(tasksIn(SOW_OUTDOORS, bare)[0])).not.toContain("board");
   });
 });
 
 describe("nothing is sown outdoors", () => {
   test("but the first sowing, by this practice", () => {
-    expect(SOW_OUTDOORS.tasks({ ...sowing("lettuce"), sowing: 2 })).toEqual([]);
+    expect(tasksIn(SOW_OUTDOORS, { ...sowing("lettuce"), sowing: 2 })).toEqual([]);
   });
 
   test("that begins indoors, or is in since before", () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { THIN } from "../../../src/engine/practices/thin.ts";
 import { QUARRY } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, told, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const UP = { acts: { start: "2027-05-03", up: "2027-05-20" } };
 const carrots = growingOf(QUARRY, "carrot", UP);
@@ -10,7 +10,7 @@ const carrots = growingOf(QUARRY, "carrot", UP);
 describe("thinning what was seen up on 20 May", () => {
   test("is twice for carrots: the second time to eat", () => {
     expect(windowsOf(THIN, carrots)).toEqual(["1 06-06 06-10 06-18", "2 06-27 07-02 07-11"]);
-    expect(titles(THIN.tasks(carrots))).toEqual([
+    expect(titles(tasksIn(THIN, carrots))).toEqual([
       "Thin carrots [bed]",
       "Thin again: carrots [bed]",
     ]);

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { THINGS_TO_HAVE } from "../../../src/engine/practices/things-to-have.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
-import { said, stepOf, titles, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
 
 const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" } });
 const potatoes = growingOf(QUARRY, "potato", { acts: { start: "2027-05-03" } });
@@ -36,7 +36,8 @@ describe("ordering", () => {
   test("names the crop where the planting's own name does not", () => {
     const named = (name: string) =>
       titles(
-        THINGS_TO_HAVE.tasks(
+        tasksIn(
+          THINGS_TO_HAVE,
           growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" }, planting: { name } }),
         ),
       )[0];
@@ -70,12 +71,12 @@ describe("ordering", () => {
       acts: { start: "2027-05-03" },
       planting: { variety: "early red" },
     });
-    expect(titles(THINGS_TO_HAVE.tasks(early))[0]).toContain("(early red)");
+    expect(titles(tasksIn(THINGS_TO_HAVE, early))[0]).toContain("(early red)");
   });
 
   test("is of seed, tubers or bulbs, and of nothing for plants", () => {
     const order = (growing: typeof carrots) =>
-      titles(THINGS_TO_HAVE.tasks(growing)).find((title) => title.startsWith("Order"));
+      titles(tasksIn(THINGS_TO_HAVE, growing)).find((title) => title.startsWith("Order"));
     expect(order(carrots)).toContain("seed");
     expect(order(potatoes)).toContain("tubers");
     expect(order(garlic)).toContain("bulbs");

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { WATER } from "../../../src/engine/practices/water.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import { planOf as plainPlan, QUARRY, tellOf } from "../../gardens.ts";
@@ -144,6 +145,6 @@ describe("watering is a word of plans", () => {
     const kept = [...steps(fewer)].filter((id) => steps(DRIP).has(id));
     expect(kept.length).toBeGreaterThan(10);
     expect(plainPlan(fewer).beds.length).toBe(plainPlan(DRIP).beds.length - 1);
-    expect(parseDiary(plainPlan(fewer).diary, [plainPlan(fewer)])).toEqual([]);
+    expect(parseDiary(plainPlan(fewer).diary, [plainPlan(fewer)], PRACTICES)).toEqual([]);
   });
 });

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { WholeGarden } from "../../../src/engine/practices/practice.ts";
-import { WEED, WEED_BEDS } from "../../../src/engine/practices/weed.ts";
+import { WEED } from "../../../src/engine/practices/weed.ts";
 import { QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
-import { said, titles, windows, windowsOf } from "./told.ts";
+import { said, sharedIn, tasksIn, titles, windows, windowsOf } from "./told.ts";
 
 const SOWN = { acts: { start: "2027-05-03" } };
 const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03", up: "2027-05-20" } });
@@ -12,12 +12,12 @@ const carrots = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03", up: "
 describe("the first weeding of slow seed", () => {
   test("is ten to fourteen days after carrots were seen", () => {
     expect(windowsOf(WEED, carrots)).toEqual(["first 05-30 06-01 06-06"]);
-    expect(titles(WEED.tasks(carrots))).toEqual(["Weed between carrots [bed]"]);
-    expect(said(WEED.tasks(carrots)[0])).toContain("Up on 20 May.");
+    expect(titles(tasksIn(WEED, carrots))).toEqual(["Weed between carrots [bed]"]);
+    expect(said(tasksIn(WEED, carrots)[0])).toContain("Up on 20 May.");
   });
 
   test("is by hand, holding the soil down", () => {
-    expect(said(WEED.tasks(carrots)[0])).toContain("holding the soil down round the seedlings");
+    expect(said(tasksIn(WEED, carrots)[0])).toContain("holding the soil down round the seedlings");
   });
 
   test("is not told of quick seed, or before it is sown", () => {
@@ -32,7 +32,7 @@ function gardenWith(contexts: readonly SowingContext[], given: Given = {}): Whol
 }
 
 describe("weeding bed by bed", () => {
-  const tasks = WEED_BEDS.tasks(gardenWith([growingOf(QUARRY, "beet", SOWN)]));
+  const tasks = sharedIn(WEED, gardenWith([growingOf(QUARRY, "beet", SOWN)]));
 
   test("begins five weeks after the first thing went in, and is every four weeks to the frost", () => {
     expect(windows(tasks)).toEqual([
@@ -47,7 +47,7 @@ describe("weeding bed by bed", () => {
   test("is not told of the frost's own day, and is on the day before it", () => {
     const counts = ["2027-05-08", "2027-05-07"].map((start) => {
       const sown = growingOf(QUARRY, "beet", { acts: { start } });
-      return WEED_BEDS.tasks(gardenWith([sown])).length;
+      return sharedIn(WEED, gardenWith([sown])).length;
     });
     expect(counts).toEqual([4, 5]);
   });
@@ -66,31 +66,31 @@ describe("weeding bed by bed", () => {
       growingOf(QUARRY, "beet", SOWN),
       growingOf(QUARRY, "carrot", { acts: { start: "2027-04-20" } }),
     ];
-    expect(windows(WEED_BEDS.tasks(gardenWith(both)))[0]).toBe("1 05-18 05-25 06-04");
+    expect(windows(sharedIn(WEED, gardenWith(both)))[0]).toBe("1 05-18 05-25 06-04");
   });
 
   test("counts from setting out where plants were raised elsewhere", () => {
     const out = growingOf(QUARRY, "tomato", {
       acts: { start: "2027-04-09", "set out": "2027-05-21" },
     });
-    expect(windows(WEED_BEDS.tasks(gardenWith([out])))[0]).toBe("1 06-18 06-25 07-05");
+    expect(windows(sharedIn(WEED, gardenWith([out])))[0]).toBe("1 06-18 06-25 07-05");
   });
 
   test("is not told of bags, or of a bed with nothing in it", () => {
     const potatoes = growingOf(QUARRY, "potato", SOWN);
-    expect(WEED_BEDS.tasks(gardenWith([potatoes]))).toEqual([]);
-    expect(WEED_BEDS.tasks(gardenWith([]))).toEqual([]);
+    expect(sharedIn(WEED, gardenWith([potatoes]))).toEqual([]);
+    expect(sharedIn(WEED, gardenWith([]))).toEqual([]);
   });
 
   test("leaves a planting out that goes without", () => {
     const without = growingOf(QUARRY, "beet", { ...SOWN, planting: { without: ["weed"] } });
-    expect(WEED_BEDS.tasks(gardenWith([without]))).toEqual([]);
+    expect(sharedIn(WEED, gardenWith([without]))).toEqual([]);
   });
 
   test("is of the beds at large where the plan names none", () => {
     const plan = { ...carrots.plan, beds: [] };
     const loose = { ...carrots, planting: { ...carrots.planting, bed: null }, bed: null };
-    const shared = WEED_BEDS.tasks({ ...gardenWith([loose]), plan });
+    const shared = sharedIn(WEED, { ...gardenWith([loose]), plan });
     expect(titles(shared)[0]).toBe("Weed the beds");
     expect(shared[0]?.id).toBe("2027/garden/weed/1");
   });
@@ -100,6 +100,6 @@ describe("weeding bed by bed", () => {
     const garden = gardenWith([growingOf(QUARRY, "beet", { ...SOWN, plan: { site } })], {
       plan: { site },
     });
-    expect(WEED_BEDS.tasks(garden)).toHaveLength(6);
+    expect(sharedIn(WEED, garden)).toHaveLength(6);
   });
 });

@@ -50,6 +50,40 @@ describe("a line of the diary", () => {
     expect(doneTasksOf(tasks, lines).get("2027/beet/thin/2")?.day).toBe(inDays(22));
   });
 
+  test("about a bed or the garden means the job that is due nearest, and none long before", () => {
+    const water = [0, 7, 14].map((days) =>
+      taskOf({
+        id: `2027/garden/water/week-${days}`,
+        subject: { kind: "garden", key: "2027/garden" },
+        practice: "water",
+        step: `week-${days}`,
+        window: windowOf(3, 3, "later", inDays(days)),
+      }),
+    );
+    const watered = (...days: readonly number[]) =>
+      ids(
+        doneTasksOf(
+          water,
+          days.map((n) => line({ practice: "water", planting: "2027/garden", day: inDays(n) })),
+        ),
+      );
+    expect(watered(8)).toEqual(["2027/garden/water/week-7"]);
+    expect(watered(8, 9)).toEqual(["2027/garden/water/week-7", "2027/garden/water/week-14"]);
+    expect(watered(-17)).toEqual(["2027/garden/water/week-0"]);
+    expect(watered(-18)).toEqual([]);
+  });
+
+  test("that seed was sown in boxes does the sowing, and that lids were opened does not", () => {
+    const sown = taskOf({
+      id: "2027/beet/winter-sow/1",
+      practice: "winter-sow",
+      step: "1",
+      sets: { planting: "2027/beet", sowing: 1, act: "start" },
+    });
+    expect(ids(doneTasksOf([sown], [line({ practice: "winter-sow" })]))).toEqual([sown.id]);
+    expect(ids(doneTasksOf([sown], [line({ practice: "winter-sow", step: "lids" })]))).toEqual([]);
+  });
+
   test("with a step means that step", () => {
     const tasks = [thin("1", SATURDAY), thin("2", inDays(20))];
     expect(ids(doneTasksOf(tasks, [line({ practice: "thin", step: "2" })]))).toEqual([

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Task } from "../../../src/engine/practices/task.ts";
+import type { Task } from "../../../src/engine/practices/all.ts";
 import { sharedDaysOf } from "../../../src/engine/schedule/gather.ts";
 import { inDays, taskOf, windowOf } from "./given.ts";
 
@@ -72,7 +72,7 @@ describe("jobs under one net", () => {
   });
 
   test("of another net are none of theirs", () => {
-    const other = { practice: "weed", under: "leaf-bed|birds" };
+    const other = { practice: "weed", under: "leaf-bed|birds" } as const;
     expect(daysOf(job("a", 0, under), job("b", 3, other))).toEqual({});
   });
 });

@@ -1,6 +1,7 @@
 import { type Day, dayOrThrow, plus } from "../../../src/base/days/day.ts";
+import type { Task } from "../../../src/engine/practices/all.ts";
 import { how } from "../../../src/engine/practices/sentence.ts";
-import type { Task, Window } from "../../../src/engine/practices/task.ts";
+import type { Window } from "../../../src/engine/practices/task.ts";
 import { householdOf } from "../../../src/engine/schedule/household.ts";
 import type { SchedulingInput } from "../../../src/engine/schedule/schedule-tasks.ts";
 import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Task } from "../../../src/engine/practices/task.ts";
+import type { Task } from "../../../src/engine/practices/all.ts";
 import { tasksThatMustWait } from "../../../src/engine/schedule/waiting.ts";
 import { placedOf, windowOf } from "./given.ts";
 

@@ -1,15 +1,19 @@
 import { describe, expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { ANSWERS, isAnswer, observationOfAnswer } from "../../../src/garden/diary/answers.ts";
 
 const DAY = dayOrThrow(2027, 6, 6);
 const fact = (text: string, task = "2027/beet/thin/1") =>
-  observationOfAnswer({
-    day: DAY,
-    text,
-    at: { file: "diary", line: 1, column: 1 },
-    answers: { task, by: "oda" },
-  });
+  observationOfAnswer(
+    {
+      day: DAY,
+      text,
+      at: { file: "diary", line: 1, column: 1 },
+      answers: { task, by: "oda" },
+    },
+    PRACTICES,
+  );
 
 describe("an answer to a task", () => {
   test("is of that very task", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import {
   deniedIn,
   endedIn,
@@ -19,17 +20,17 @@ describe("a line that denies", () => {
   });
 
   test("puts a job off, or leaves it out for the year", () => {
-    expect(postponementIn("beets too small to thin")).toEqual({
+    expect(postponementIn("beets too small to thin", PRACTICES)).toEqual({
       subject: "beets",
       practice: "thin",
       leftOut: false,
     });
-    expect(postponementIn("skipped feeding of the peas this year")).toEqual({
+    expect(postponementIn("skipped feeding of the peas this year", PRACTICES)).toEqual({
       subject: "peas",
       practice: "feed",
       leftOut: true,
     });
-    expect(postponementIn("beets too small to eat")).toBeNull();
+    expect(postponementIn("beets too small to eat", PRACTICES)).toBeNull();
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import type { Observation } from "../../../src/garden/diary/observation.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
@@ -7,7 +8,7 @@ import { least, PLAN, planOf } from "../plan/canonical.ts";
 
 const at = { file: "f", line: 1, column: 1 };
 const facts = (text: string, plans: readonly Plan[] = [PLAN], day = dayOrThrow(2027, 6, 1)) =>
-  parseDiary([{ day, text, at }], plans);
+  parseDiary([{ day, text, at }], plans, PRACTICES);
 
 /** A fact as short as it can be said. */
 function say(fact: Observation): string {
@@ -231,8 +232,16 @@ describe("everything else", () => {
       text,
       at,
     }));
-    expect(parseDiary(lines, [PLAN]).map(({ kind }) => kind)).toEqual(["seen", "note", "done"]);
-    expect(parseDiary([], [PLAN])).toEqual([]);
-    expect(parseDiary(lines, []).map(({ kind }) => kind)).toEqual(["note", "note", "note"]);
+    expect(parseDiary(lines, [PLAN], PRACTICES).map(({ kind }) => kind)).toEqual([
+      "seen",
+      "note",
+      "done",
+    ]);
+    expect(parseDiary([], [PLAN], PRACTICES)).toEqual([]);
+    expect(parseDiary(lines, [], PRACTICES).map(({ kind }) => kind)).toEqual([
+      "note",
+      "note",
+      "note",
+    ]);
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import type { Observation } from "../../../src/garden/diary/observation.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import { isActObservation, resolveConflicts } from "../../../src/garden/diary/resolve-conflicts.ts";
@@ -10,9 +11,10 @@ const factsOf = (...lines: readonly (readonly [number, string])[]) =>
   parseDiary(
     lines.map(([date, text]) => ({ day: dayOrThrow(2027, 5, date), text, at })),
     [PLAN],
+    PRACTICES,
   );
 const settled = (...lines: readonly (readonly [number, string])[]) =>
-  resolveConflicts(factsOf(...lines), [PLAN]);
+  resolveConflicts(factsOf(...lines), [PLAN], PRACTICES);
 const kinds = (...lines: readonly (readonly [number, string])[]) =>
   settled(...lines).observations.map(
     ({ kind, day }) => `${kind} ${day - dayOrThrow(2027, 5, 0 + 1) + 1}`,
@@ -54,7 +56,9 @@ describe("leaving a job", () => {
     text: "left this year",
   });
   const tasks = (...facts: readonly Observation[]) =>
-    resolveConflicts(facts, [PLAN]).observations.map((fact) => ("task" in fact ? fact.task : null));
+    resolveConflicts(facts, [PLAN], PRACTICES).observations.map((fact) =>
+      "task" in fact ? fact.task : null,
+    );
 
   test("leaves another job of its practice left", () => {
     expect(tasks(left("beets/thin/1", 1), left("beets/thin/2", 2))).toEqual([
@@ -83,7 +87,9 @@ describe("a line taken back", () => {
       { day: dayOrThrow(2027, 5, 3), text: "done", at, answers: tapped },
       { day: dayOrThrow(2027, 5, 4), text: "undo: beets thinned", at },
     ];
-    expect(resolveConflicts(parseDiary(lines, [PLAN]), [PLAN]).observations).toEqual([]);
+    expect(
+      resolveConflicts(parseDiary(lines, [PLAN], PRACTICES), [PLAN], PRACTICES).observations,
+    ).toEqual([]);
   });
 });
 
@@ -116,7 +122,7 @@ describe("what cannot be so", () => {
 
 test("nothing is dropped that no remark names", () => {
   const facts = factsOf([20, "carrots up"], [22, "carrots not up"], [23, "prose"]);
-  const { observations: held, remarks: said } = resolveConflicts(facts, [PLAN]);
+  const { observations: held, remarks: said } = resolveConflicts(facts, [PLAN], PRACTICES);
   expect([...held, ...said.map(({ observation: fact }) => fact)].length).toBe(facts.length);
   expect(facts.filter(isActObservation).length).toBe(1);
 });

@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { dayOrThrow, plus } from "../../../src/base/days/day.ts";
-import { overwinters, sayPlanting, subjectOf } from "../../../src/garden/diary/subjects.ts";
+import {
+  bedNamed,
+  overwinters,
+  sayPlanting,
+  subjectOf,
+} from "../../../src/garden/diary/subjects.ts";
+import type { Planting } from "../../../src/garden/model/plan.ts";
 import { seasonOf } from "../../../src/garden/model/season.ts";
 import { least, on, PLAN, planOf } from "../plan/canonical.ts";
 
@@ -9,7 +15,7 @@ const LAST = year(2026, "crops:\n  - carrot\n  - {name: hardy garlic, crop: garl
 const THIS = year(2027, "crops:\n  - carrot\n  - lettuce: every 14 days");
 
 function named(name: string, day = on(6, 1), plans = [LAST, THIS]) {
-  const found = subjectOf(name, day, null, plans);
+  const found = subjectOf(name, { day }, plans);
   return "planting" in found ? [found.planting.key, found.sowing] : found.why;
 }
 
@@ -50,8 +56,9 @@ describe("what a name in a line means", () => {
       expect(named(name), name).toEqual(["2027/lettuce", 2]);
   });
 
-  it("is not sown or planted where it is in the ground since another year", () => {
-    const found = subjectOf("garlic", on(10, 20), "plant", [PLAN]);
+  it("is only one of which the line can speak", () => {
+    const canBe = ({ inSince }: Planting) => inSince === null;
+    const found = subjectOf("garlic", { day: on(10, 20), canBe }, [PLAN]);
     expect("planting" in found && found.planting.key).toBe("2027/second-garlic");
   });
 
@@ -80,4 +87,10 @@ describe("plantings as they are spoken of", () => {
     ]);
     expect(year(2027, "crops:\n  - moonflower").plantings.map(overwinters)).toEqual([false]);
   });
+});
+
+it("a bed goes by its name, with the word bed or without", () => {
+  for (const name of ["South bed", "south", "south-bed"])
+    expect(bedNamed(name, [PLAN])?.key, name).toBe("south-bed");
+  expect(bedNamed("north", [PLAN])).toBeNull();
 });

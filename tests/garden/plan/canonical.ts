@@ -1,4 +1,5 @@
 import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import type { Plan } from "../../../src/garden/model/plan.ts";
 import { type PlanResult, readPlan } from "../../../src/garden/plan/read.ts";
 
@@ -64,7 +65,11 @@ export function least(
 
 /** A text read as the garden of these tests. */
 export function read(text: string, beside: Readonly<Record<string, string>> = {}): PlanResult {
-  return readPlan(text, { garden: "quarry-lane", file: "plans/quarry-lane/2027.yaml", beside });
+  return readPlan(
+    text,
+    { garden: "quarry-lane", file: "plans/quarry-lane/2027.yaml", beside },
+    PRACTICES,
+  );
 }
 
 /** The plan of a text that must have no problem. */

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { type FirstAnswers, firstPlan } from "../../../src/garden/plan/first-plan.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 
@@ -22,7 +23,8 @@ const ANSWERS: FirstAnswers = {
   ],
 };
 
-const read = (answers: FirstAnswers) => readPlan(firstPlan(answers), { garden: "g", file: "plan" });
+const read = (answers: FirstAnswers) =>
+  readPlan(firstPlan(answers), { garden: "g", file: "plan" }, PRACTICES);
 
 test("the answers are a whole plan: place, people, beds, and crops where they were put", () => {
   const { plan, problems } = read(ANSWERS);

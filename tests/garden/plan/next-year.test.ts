@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { nextYear } from "../../../src/garden/plan/next-year.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 import { QUARRY } from "../../gardens.ts";
@@ -36,7 +37,11 @@ test("notes between the blocks stay, and keys in quotes are keys", () => {
 });
 
 test("a good plan gives a good plan of the next year", () => {
-  const { plan, problems } = readPlan(nextYear(QUARRY, 2028), { garden: "g", file: "2028.yaml" });
+  const { plan, problems } = readPlan(
+    nextYear(QUARRY, 2028),
+    { garden: "g", file: "2028.yaml" },
+    PRACTICES,
+  );
   expect(problems.filter(({ weight }) => weight === "problem")).toEqual([]);
   expect([plan?.year, plan?.diary]).toEqual([2028, []]);
 });

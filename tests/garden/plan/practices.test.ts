@@ -1,13 +1,10 @@
 import { describe, expect, it } from "vitest";
-import {
-  namedPractice,
-  PRACTICE_NAMES,
-  PRACTICE_WORDS,
-} from "../../../src/garden/plan/practices.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
+import { namedPractice, practiceNames, practiceWords } from "../../../src/garden/plan/practices.ts";
 
 describe("practices by name", () => {
   it("knows each by its plain name", () => {
-    for (const name of PRACTICE_NAMES) expect(namedPractice(name)).toBe(name);
+    for (const name of practiceNames(PRACTICES)) expect(namedPractice(name, PRACTICES)).toBe(name);
   });
 
   it("knows gerunds and close words of the trade", () => {
@@ -24,11 +21,19 @@ describe("practices by name", () => {
       draining: "drain the lines",
       "warming the bed": "warm the bed",
     };
-    for (const [word, name] of Object.entries(means)) expect(namedPractice(word)).toBe(name);
+    for (const [word, name] of Object.entries(means))
+      expect(namedPractice(word, PRACTICES)).toBe(name);
+  });
+
+  it("has each word once", () => {
+    const words = practiceWords(PRACTICES);
+    expect(words.filter((word, at) => words.indexOf(word) !== at)).toEqual([]);
   });
 
   it("gives every word it lists a practice, and no other word", () => {
-    for (const word of PRACTICE_WORDS) expect(PRACTICE_NAMES).toContain(namedPractice(word));
-    for (const word of ["singing", "", "toString"]) expect(namedPractice(word)).toBeNull();
+    for (const word of practiceWords(PRACTICES))
+      expect(practiceNames(PRACTICES)).toContain(namedPractice(word, PRACTICES));
+    for (const word of ["singing", "", "toString"])
+      expect(namedPractice(word, PRACTICES)).toBeNull();
   });
 });

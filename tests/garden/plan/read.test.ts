@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 import { least, PLAN, planOf, read, TEXT, told } from "./canonical.ts";
 
@@ -99,7 +100,7 @@ describe("reading a plan", () => {
 describe("our own plans", () => {
   it("have neither a problem nor a doubt", () => {
     for (const name of ["quarry-lane/2027.yaml", "first-steps/2027.yaml"]) {
-      const { plan, problems } = readPlan(file(name), { garden: "x", file: name });
+      const { plan, problems } = readPlan(file(name), { garden: "x", file: name }, PRACTICES);
       expect(problems).toEqual([]);
       expect(plan?.year).toBe(2027);
       expect(file(name)).toMatch(/^# yaml-language-server: \$schema=\.\.\/plan\.schema\.json\n/);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 import type { DailyRecord } from "../../../src/garden/station/record.ts";
 import type { Station } from "../../../src/garden/station/station.ts";
@@ -109,7 +110,11 @@ describe("the weather file of a station", () => {
       const text = written(stationOf(FIVE, { name }));
       const plan =
         "garden: x\nyear: 2027\nplace:\n  clock: UTC\n  latitude: 51\n  weather: w.yaml\n";
-      const read = readPlan(plan, { garden: "x", file: "2027.yaml", beside: { "w.yaml": text } });
+      const read = readPlan(
+        plan,
+        { garden: "x", file: "2027.yaml", beside: { "w.yaml": text } },
+        PRACTICES,
+      );
       expect(read.problems, name).toEqual([]);
       expect(read.plan?.site.lastFrost && isoOf(read.plan.site.lastFrost.usual)).toBe("2027-04-12");
     }

@@ -83,7 +83,7 @@ describe("before you go", () => {
   });
 
   test("covers lie ready where a frost may come meanwhile", () => {
-    const frost = placedOf({}, { practice: "first frost" });
+    const frost = placedOf({}, { practice: "first frost", step: "warning" });
     expect(lines({ neighbour: [frost] })).toEqual([
       "10 min: Covers and pegs, laid ready: Root bed.",
     ]);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Task } from "../../../src/engine/practices/task.ts";
+import type { Task } from "../../../src/engine/practices/all.ts";
 import { householdOf } from "../../../src/engine/schedule/household.ts";
 import type { ScheduledTask } from "../../../src/engine/schedule/scheduled-task.ts";
 import type { Absence } from "../../../src/garden/model/plan.ts";

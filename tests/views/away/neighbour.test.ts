@@ -39,7 +39,7 @@ describe("the neighbour's list", () => {
     const board = {
       practice: "board",
       title: { verb: "Board off", object: "beets", where: "bed" },
-    };
+    } as const;
     const jobs = [SATURDAY, inDays(2)].map((day) => placedOf({ day }, board));
     expect(listed(jobs, []).orders).toEqual([
       "From Saturday 8 May, each evening: Root bed, beets. Lift the board. Anything green under it? Take the board away and keep the soil damp.",
@@ -50,7 +50,11 @@ describe("the neighbour's list", () => {
     const frost = (object: string, day: number) =>
       placedOf(
         { day: inDays(day) },
-        { practice: "first frost", title: { verb: "Frost from now on:", object, where: null } },
+        {
+          practice: "first frost",
+          step: "warning",
+          title: { verb: "Frost from now on:", object, where: null },
+        },
       );
     expect(listed([frost("beans", 2), frost("tomatoes", 0)], []).orders).toEqual([
       "From 8 May, is a night near freezing forecast? Before dark lay the covers over: Root bed, beans; Root bed, tomatoes. Off again in the morning.",

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { readPlan } from "../../../src/garden/plan/read.ts";
 import { reportDiary } from "../../../src/views/events/diary.ts";
 import { QUARRY } from "../../gardens.ts";
@@ -12,7 +13,7 @@ const DIARY = `diary:
 `;
 
 test("each line is told with what was understood, what no longer holds and what is still to come", () => {
-  const { plan } = readPlan(`${QUARRY}${DIARY}`, { garden: "g", file: "2027.yaml" });
+  const { plan } = readPlan(`${QUARRY}${DIARY}`, { garden: "g", file: "2027.yaml" }, PRACTICES);
   const told = reportDiary(plan ? [plan] : [], dayOrThrow(2027, 6, 1));
   expect(told.map(({ line }) => line.text)).toEqual([
     "carrots up",
@@ -25,4 +26,14 @@ test("each line is told with what was understood, what no longer holds and what 
   expect(up?.[0]?.remarks[0]).toMatch(/no longer holds/);
   expect(fox).toEqual([{ text: "kept as a note", remarks: [] }]);
   expect(beets?.[0]?.remarks).toContain("is dated a day still to come");
+});
+
+test("work on a bed and on the garden is told by their names", () => {
+  const lines = "diary:\n  - 20 May: weeded the root bed\n  - 21 May: watered\n";
+  const { plan } = readPlan(`${QUARRY}${lines}`, { garden: "g", file: "2027.yaml" }, PRACTICES);
+  const told = reportDiary(plan ? [plan] : [], dayOrThrow(2027, 6, 1));
+  expect(told.flatMap(({ observations }) => observations.map(({ text }) => text))).toEqual([
+    "done: weed, Root bed",
+    "done: water, the garden",
+  ]);
 });

@@ -1,3 +1,4 @@
+import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import { type MonthInput, type MonthSheet, monthSheet } from "../../../src/views/paper/month.ts";
 import { gardenOf, isoDay, planOf, tellOf } from "../../gardens.ts";
@@ -43,7 +44,7 @@ export const sheetOf = (...args: Parameters<typeof askedOf>): MonthSheet =>
 /** A text's diary as facts. */
 export function factsOf(text: string) {
   const plan = planOf(text);
-  return parseDiary(plan.diary, [plan]);
+  return parseDiary(plan.diary, [plan], PRACTICES);
 }
 
 /** A garden whose every name tries to break out of the page. */

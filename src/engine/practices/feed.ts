@@ -4,10 +4,12 @@ import { combineBasis } from "../growth/anchors.ts";
 import { isReached } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
+import { careTasks } from "./care.ts";
+import { deed, verb } from "./deeds.ts";
 import { upReasons } from "./growth-reasons.ts";
-import type { Practice } from "./practice.ts";
+import { definePractice } from "./practice.ts";
 import { caution, how, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Days after it is up by which what was in the seed is used up. Source: common practice, ten to fourteen days. */
 const PALE_DAYS = [10, 12, 14] as const;
@@ -19,7 +21,7 @@ const COLD_SOIL_C = 10;
  * A look for pale leaves on what was sown outdoors and has come up in cold soil. None for peas and their kin, whose roots
  * feed themselves, nor for what stands the winter, which looks no better for feeding before spring.
  */
-function paleLeaves(context: SowingContext): readonly Task[] {
+function paleLeaves(context: SowingContext): readonly TaskOf<"feed">[] {
   const { crop, planting, climate, bed } = context;
   const up = upMilestone(context);
   if (planting.start !== "seed outdoors" || !isReached(up)) return [];
@@ -54,5 +56,11 @@ function paleLeaves(context: SowingContext): readonly Task[] {
   ];
 }
 
-/** In soil still cold, a look whether what has come up wants food sooner than its crop's own list gives it. */
-export const PALE_LEAVES: Practice = { name: "feed", pass: "rest", tasks: paleLeaves };
+/** Food by the crop's own list, and in soil still cold a look whether what has come up wants it sooner. */
+export const FEED = definePractice({
+  name: "feed",
+  words: ["feeding", "fertilizing", "fertilising", "side dressing", "top dressing"],
+  deeds: [deed(verb("fed|fertilized|fertilised|side-dressed|top-dressed"))],
+  thingsFor: "feeding",
+  tasks: { rest: (context) => [...paleLeaves(context), ...careTasks(context, "feed")] },
+});

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { SUPPORT } from "../../../src/engine/practices/support.ts";
+import { STAKE_AND_TRAIN } from "../../../src/engine/practices/stake-and-train.ts";
 import { ending, toldWith } from "./garden.ts";
 
 describe("what a crop climbs", () => {
@@ -21,7 +21,7 @@ describe("what a crop climbs", () => {
   });
 
   test("is nothing for what stands by itself", () => {
-    expect(SUPPORT.name).toBe("stake and train");
+    expect(STAKE_AND_TRAIN.name).toBe("stake and train");
     expect(toldWith(["beet: 1 row"]).filter(({ task }) => task.step === "support")).toEqual([]);
   });
 });

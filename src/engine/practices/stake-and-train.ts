@@ -2,14 +2,16 @@ import { plus } from "../../base/days/day.ts";
 import { capital, joinWords } from "../../base/text/words.ts";
 import { isRaised } from "../../garden/model/plantings.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
-import type { Practice } from "./practice.ts";
+import { careTasks } from "./care.ts";
+import { deed, verb } from "./deeds.ts";
+import { definePractice } from "./practice.ts";
 import { how, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type Task, window } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Days after it is sown or set out by which what it climbs stands: later its roots are hurt. Source: house rule. */
 const BY_DAYS = 7;
 
-function tasks(context: SowingContext): readonly Task[] {
+function supports(context: SowingContext): readonly TaskOf<"stake and train">[] {
   const { support } = context.crop;
   const anchor = support && inPlace(context);
   const { start, inSince } = context.planting;
@@ -33,5 +35,27 @@ function tasks(context: SowingContext): readonly Task[] {
   ];
 }
 
-/** What a crop climbs, put up on the day it is sown; where plants go in, it belongs to setting out. */
-export const SUPPORT: Practice = { name: "stake and train", pass: "rest", tasks };
+/** What a crop climbs, put up on the day it is sown, and its tying in; where plants go in, putting it up belongs to setting out. */
+export const STAKE_AND_TRAIN = definePractice({
+  name: "stake and train",
+  words: [
+    "stake",
+    "stakes",
+    "staking",
+    "training",
+    "tying",
+    "tying in",
+    "tying up",
+    "staking and training",
+    "trellising",
+    "support",
+    "supports",
+  ],
+  deeds: [
+    deed(["put up (?:the )?(?:supports|stakes|trellis|netting) for …", "… supported"], {
+      step: "support",
+    }),
+    deed([...verb("staked|caged|trellised"), ...verb("tied(?: in| up)?|trained|led up")]),
+  ],
+  tasks: { rest: (context) => [...supports(context), ...careTasks(context, "stake and train")] },
+});

@@ -1,0 +1,53 @@
+import type { Planting } from "../../garden/model/plan.ts";
+import type { Deed } from "../../garden/model/vocabulary.ts";
+
+/** Words that may stand between a name and a past form. */
+const IS_DONE = "(?:(?:is|are|was|were|all|now|have been|has been) )*";
+
+/** Words that may end a line; they say no other day than its own. */
+const TODAY = "(?: today| this morning| this evening| yesterday)?";
+
+const NAME = "(?<subject>.+?)";
+
+function patternOf(saying: string): RegExp {
+  const [before = "", after] = saying.split("…").map((part) => part.trim());
+  if (after === undefined) return new RegExp(`^(?:${before})${TODAY}$`);
+  const head = before === "" ? "" : `(?:${before}) `;
+  const tail = after === "" ? "" : ` ${IS_DONE}(?:${after})`;
+  return new RegExp(`^${head}${NAME}${tail}${TODAY}$`);
+}
+
+/**
+ * A deed by its sayings, each a regular expression in lower case in which `…` stands for the name: `potted on …`,
+ * `… potted on`, `set … out`. Without a name it says all by itself: `drained the lines`. A planting's, of no particular
+ * step, where nothing else is given.
+ */
+export function deed(
+  sayings: readonly string[],
+  particulars: Partial<Omit<Deed, "patterns">> = {},
+): Deed {
+  return {
+    about: "planting",
+    step: null,
+    of: {},
+    ...particulars,
+    patterns: sayings.map(patternOf),
+  };
+}
+
+/** Both ways to say past forms: before the name, and behind it. */
+export function verb(forms: string, formsBehind = forms): readonly string[] {
+  return [`${forms} …`, `… ${formsBehind}`];
+}
+
+/** How sowing is said, whichever way it begins. */
+export const SOWED = verb(
+  "(?:sowed|sown|seeded|started)(?: indoors| outdoors)?",
+  "(?:sown|sowed|seeded|started)(?: indoors| outdoors| in trays| in the greenhouse)?",
+);
+
+/** How planting is said, whichever way it begins. */
+export const PLANTED = verb("planted", "planted|in the ground");
+
+/** How plants begin that were raised or bought before they go out. */
+export const RAISED: readonly Planting["start"][] = ["plants", "seed indoors", "winter-sown"];
