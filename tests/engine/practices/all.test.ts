@@ -10,7 +10,6 @@ describe("the practices", () => {
   test("go by the trade's names, each once", () => {
     const names = PRACTICES.map(({ name }) => name);
     expect(new Set(names).size).toBe(names.length);
-    expect(names).toHaveLength(31);
     for (const name of names) expect(practiceOf(name).name).toBe(name);
   });
 
