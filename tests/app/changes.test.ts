@@ -20,3 +20,14 @@ test("what it said before, or says after today, moves nothing", () => {
   expect(changes("  - 20 May: beets sown\n", "2027-05-21", "2027-05-25")).toEqual([]);
   expect(changes("  - 20 May: beets sown\n", "2027-05-10", "2027-05-19")).toEqual([]);
 });
+
+test("what it says on that very day, or today, moves too", () => {
+  for (const [since, today] of [
+    ["2027-05-20", "2027-05-25"],
+    ["2027-05-10", "2027-05-20"],
+  ] as const) {
+    const moved = changes("  - 20 May: beets sown\n", since, today);
+    const thin = moved.find(({ id }) => id === "2027/beet/thin/1");
+    expect(thin?.why, since).toEqual(["20 May: beets sown"]);
+  }
+});

@@ -13,3 +13,10 @@ test("the end of an id is enough, and an unknown one gives none", () => {
   expect(whyLines(SPRING.year, "beet/thin/1")).toEqual(whyLines(SPRING.year, "2027/beet/thin/1"));
   expect(whyLines(SPRING.year, "beet/sing/1")).toBeNull();
 });
+
+test("what several reasons hang on is told once", () => {
+  for (const { task } of SPRING.year.scheduled) {
+    const heads = (whyLines(SPRING.year, task.id) ?? []).filter((line) => !line.startsWith(" "));
+    expect(new Set(heads).size, task.id).toBe(heads.length);
+  }
+});

@@ -4,6 +4,7 @@ import type { AwayNeed } from "../../../src/views/away/away-need.ts";
 import { needsOf } from "../../../src/views/away/needs.ts";
 import { awayOf, LUSH } from "./given.ts";
 
+const CABBAGES = "cabbage: 6 plants, from seed indoors";
 const { plan, year, scheduled } = awayOf(LUSH);
 const dayOf = (id: string) => {
   const found = scheduled.find(({ task }) => task.id === `2027/${id}`);
@@ -25,6 +26,28 @@ describe("trays", () => {
     expect(needs(out - 2, out - 1, "trays")).toEqual([
       { kind: "trays", plants: ["tomatoes"], hardeningFloorC: 10 },
     ]);
+  });
+
+  test("are there till the morning of the day the plants go out", () => {
+    expect(needs(out, out + 3, "trays")).toHaveLength(1);
+  });
+
+  test("of hardy plants stand indoors on the day their days outdoors begin, and not on the next", () => {
+    const away = awayOf(
+      LUSH.replace("      - beet: 2 rows\n", `      - beet: 2 rows\n      - ${CABBAGES}\n`),
+    );
+    const outdoors = away.scheduled
+      .filter(({ task }) => task.practice === "harden off" && task.subject.key === "2027/cabbage")
+      .filter(({ task }) => task.rhythm !== "timed");
+    const first = Math.min(...outdoors.map(({ day }) => day));
+    const hardened = (from: number) =>
+      needsOf(away.year, away.plan, { from: from as Day, to: (from + 1) as Day }).some(
+        (need) =>
+          need.kind === "trays" &&
+          need.hardeningFloorC !== null &&
+          need.plants.includes("cabbages"),
+      );
+    expect([hardened(first), hardened(first + 1)]).toEqual([false, true]);
   });
 
   test("are no more once the plants are out, and the greenhouse needs no air for them", () => {

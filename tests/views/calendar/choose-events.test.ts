@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { chooseEvents, type FeedChoice } from "../../../src/views/calendar/choose-events.ts";
+import { EVENING_BEFORE } from "../../../src/views/events/event.ts";
 import { eventOf } from "./events.ts";
 
 const HOUSEHOLD: FeedChoice = {
@@ -54,11 +55,13 @@ describe("choosing a feed's events", () => {
   });
 
   test("a reader gets a rung as of its day, without the hour somebody is at home", () => {
-    const timed = { ...eventOf({ key: "rung", set: "both", kind: "rung" }), busy: true };
+    const rungs = eventOf({ key: "rung", set: "both", kind: "rung", remindMinutesBefore: 10 });
+    const timed = { ...rungs, busy: true };
     const when = { kind: "timed", from: 1_800_000_000_000, to: 1_800_000_900_000 } as const;
     const [rung] = chooseEvents([{ ...timed, when }], { ...HOUSEHOLD, reader: true });
     expect(rung?.when).toEqual({ kind: "all day", day: timed.day });
     expect(rung?.busy).toBe(false);
+    expect(rung?.remindMinutesBefore).toBe(EVENING_BEFORE);
   });
 
   test("quiet and reader change how events are written and not which", () => {
