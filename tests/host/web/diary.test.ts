@@ -44,12 +44,19 @@ describe("a line said on the diary's page", () => {
     expect((await rows()).at(-1)).toMatchObject({ day: "2027-05-07", text: "soil 12 °C" });
   });
 
+  test("is written with as many as three hundred letters, and of today named as a day", async () => {
+    const whole = "x".repeat(300);
+    const answer = await ask(shell, page, say(whole, "2027-05-07"));
+    expect(answer.status).toBe(303);
+    expect((await rows()).at(-1)).toMatchObject({ day: "2027-05-07", text: whole });
+  });
+
   test.each([
     ["nothing", "  ", "2027-05-05", "Nothing was said."],
     ["too much", "x".repeat(301), "2027-05-05", "fewer words"],
     ["a day that is none", "frost", "2027-02-31", "no such day"],
     ["a day before there was a garden", "frost", "1900-01-01", "first plan"],
-    ["what is to come", "frost", "2027-05-09", "still to come"],
+    ["what is to come", "frost", "2027-05-08", "still to come"],
   ])("%s is not written, and the page says why", async (_, words, day, why) => {
     const before = await rows();
     const answer = await ask(shell, page, say(words, day));
