@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { FIRST_FROST } from "../../../src/engine/practices/first-frost.ts";
-import { endsWithFrost } from "../../../src/engine/practices/frost-ahead.ts";
-import { ALONE, QUARRY, tellOf } from "../../gardens.ts";
-import { type Given, growingOf } from "../growth/growing.ts";
+import { endsWithFrost, FROST_AHEAD } from "../../../src/engine/practices/frost-ahead.ts";
+import { ALONE, ALONE, QUARRY, tellOf, tellOf } from "../../gardens.ts";
+import { type Given, growingOf, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windows } from "./told.ts";
 
 const warnings = (text: string) =>
@@ -55,6 +55,20 @@ describe("the warning of the first frost", () => {
     for (const word of ["1 autumn in 10", "2 Oct", "two more mild weeks"])
       expect(text).toContain(word);
     expect(told(warnings(FULL)[0])).toContain("2 Oct");
+  });
+
+  test("leaves out what is out of the ground by that very day", () => {
+    const leaving = (end: string) => {
+      const out = { start: "2027-04-09", "set out": "2027-06-01" };
+      const tomato = growingOf(ALONE, "tomato", { acts: out });
+      const beet = growingOf(ALONE, "beet", {
+        acts: { start: "2027-05-03", up: "2027-05-20", end },
+      });
+      return said(FROST_AHEAD.tasks({ ...beet, contexts: [tomato, beet] })[0]).includes(
+        "Leave beets",
+      );
+    };
+    expect(["2027-09-16", "2027-09-17", "2027-09-18"].map(leaving)).toEqual([false, false, true]);
   });
 
   test("names as much as its room holds, to the letter", () => {
