@@ -21,9 +21,9 @@ const keys = (events: readonly Event[]) => events.map(({ key }) => key);
 describe("events", () => {
   test("come back in day order, from one day on and before another", async () => {
     await inStore("days", (sql) => {
-      storeEvents(sql, [event("c", 3), event("b", 2), event("a", 2), event("d", 4)]);
-      expect(keys(allEvents(sql))).toEqual(["a", "b", "c", "d"]);
-      expect(keys(eventsBetween(sql, 2 as Day, 4 as Day))).toEqual(["a", "b", "c"]);
+      storeEvents(sql, [event("a", 3), event("c", 2), event("b", 2), event("d", 4)]);
+      expect(keys(allEvents(sql))).toEqual(["b", "c", "a", "d"]);
+      expect(keys(eventsBetween(sql, 2 as Day, 4 as Day))).toEqual(["b", "c", "a"]);
     });
   });
 
