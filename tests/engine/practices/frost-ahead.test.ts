@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { FIRST_FROST } from "../../../src/engine/practices/first-frost.ts";
-import { endsWithFrost, FROST_AHEAD } from "../../../src/engine/practices/frost-ahead.ts";
-import { ALONE, ALONE, QUARRY, tellOf, tellOf } from "../../gardens.ts";
-import { type Given, growingOf, growingOf } from "../growth/growing.ts";
+import { endsWithFrost, frostAheadTasks } from "../../../src/engine/practices/frost-ahead.ts";
+import { ALONE, QUARRY, tellOf } from "../../gardens.ts";
+import { type Given, growingOf } from "../growth/growing.ts";
 import { said, titles, told, windows } from "./told.ts";
 
 const warnings = (text: string) =>
@@ -64,7 +64,7 @@ describe("the warning of the first frost", () => {
       const beet = growingOf(ALONE, "beet", {
         acts: { start: "2027-05-03", up: "2027-05-20", end },
       });
-      return said(FROST_AHEAD.tasks({ ...beet, contexts: [tomato, beet] })[0]).includes(
+      return said(frostAheadTasks({ ...beet, contexts: [tomato, beet] })[0]).includes(
         "Leave beets",
       );
     };
