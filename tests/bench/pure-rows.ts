@@ -80,7 +80,7 @@ export function exponentOf(points: readonly (readonly [x: number, y: number])[])
 
 const READING: readonly Priced[] = [
   ["reading/60", "reading a plan of 60 plantings", "oneCall"],
-  ["checking/60", "the same with its season's doubts", "oneCall"],
+  ["checking/60", "checking it, its season built once", "oneCall"],
 ];
 
 /** Reading the text of a plan. */

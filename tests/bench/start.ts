@@ -3,7 +3,6 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { readD1Migrations } from "@cloudflare/vitest-pool-workers";
 import { Miniflare, type WorkerOptions } from "miniflare";
 import { unstable_getMiniflareWorkerOptions } from "wrangler";
 import { withProcess } from "../rough/runtime.ts";
@@ -74,7 +73,6 @@ export async function startRuntime(workers: readonly WorkerOptions[]): Promise<R
   const settings = { ...QUIET, workers: [...workers] };
   const { made, pid } = await withProcess(() => new Miniflare(settings));
   const startCpuMs = await restingCpuMsOf(pid);
-  await migrate(made, workers);
   const addressOf = async (worker: string) => (await made.unsafeGetDirectURL(worker)).href;
   return { pid, startCpuMs, addressOf, stop: () => made.dispose() };
 }
@@ -124,13 +122,4 @@ function workerOf(name: string, script: string, options: object): WorkerOptions 
     modules: [{ type: "ESModule", path: `${name}.js`, contents: script }],
     unsafeDirectSockets: [{ host: "127.0.0.1", port: 0 }],
   } as WorkerOptions;
-}
-
-/** Brings the shared store up to date, as long as what is deployed has one. */
-async function migrate(made: Miniflare, workers: readonly WorkerOptions[]): Promise<void> {
-  const bound = workers.find((worker) => Object.keys(worker.d1Databases ?? {}).length > 0)?.name;
-  if (bound === undefined) return;
-  const store = await made.getD1Database("DB", bound);
-  for (const { queries } of await readD1Migrations(join(ROOT, "src/host/store/migrations")))
-    await store.batch(queries.map((query) => store.prepare(query)));
 }
