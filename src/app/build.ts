@@ -5,7 +5,7 @@ import { type Horizon, horizonOf } from "../engine/schedule/horizon.ts";
 import { publishedStateOf } from "../engine/schedule/published-state.ts";
 import type { PublishedState } from "../engine/schedule/scheduled-task.ts";
 import type { Garden, Year } from "../engine/year.ts";
-import { newestPlan } from "../garden/model/years.ts";
+import { newestPlan } from "../garden/model/garden.ts";
 import type { Event } from "../views/events/event.ts";
 import { yearEvents } from "../views/year-events.ts";
 
@@ -13,7 +13,7 @@ export { buildBaseline, buildYear } from "../engine/build.ts";
 export { type Horizon, planOn } from "../engine/schedule/horizon.ts";
 export type { PublishedState, PublishedTask } from "../engine/schedule/scheduled-task.ts";
 export type { Baseline, Garden, Year } from "../engine/year.ts";
-export { newestPlan } from "../garden/model/years.ts";
+export { newestPlan } from "../garden/model/garden.ts";
 export { type TaskCard, taskCards } from "../views/cards.ts";
 
 /** What a garden's feeds are written from: its year, the events made of it, and what has been published once they are. */

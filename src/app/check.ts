@@ -1,7 +1,7 @@
 import { sayDay } from "../base/days/day.ts";
 import { type Problem, sortProblems } from "../base/problems/problem.ts";
-import { bedDoubts } from "../engine/beds/doubts.ts";
 import { buildYear } from "../engine/build.ts";
+import { bedDoubts } from "../engine/doubts/beds.ts";
 import { doubtsOf } from "../engine/doubts/doubts.ts";
 import { PRACTICES } from "../engine/practices/all.ts";
 import { horizonOf } from "../engine/schedule/horizon.ts";

@@ -1,7 +1,7 @@
 import type { Day } from "../base/days/day.ts";
 import { type FrostTonight, frostTonight } from "../engine/beds/frost-tonight.ts";
 import type { Year } from "../engine/year.ts";
-import { newestPlan } from "../garden/model/years.ts";
+import { newestPlan } from "../garden/model/garden.ts";
 import { type FrostTonightText, frostTonightText } from "../views/events/frost-tonight.ts";
 
 export type { FrostTonight } from "../engine/beds/frost-tonight.ts";

@@ -1,7 +1,7 @@
 import type { Day } from "../base/days/day.ts";
 import { type BedSpace, roomIn } from "../engine/beds/room.ts";
 import type { Year } from "../engine/year.ts";
-import { newestPlan } from "../garden/model/years.ts";
+import { newestPlan } from "../garden/model/garden.ts";
 import { type RoomText, roomText } from "../views/events/room.ts";
 
 export type { BedSpace } from "../engine/beds/room.ts";

@@ -27,9 +27,9 @@ import { withTaskAnchors } from "./schedule/task-anchors.ts";
 import type { Baseline, Garden, Season, Year } from "./year.ts";
 
 /**
- * The whole calculation: each plan in three passes, every task on its day, and what becomes of each planting. Equal input
- * gives an equal year at any instant and in any process time zone. `published` is what was last published of the garden,
- * or empty.
+ * The whole calculation: each plan in three passes, every task on its day, and the course of each planting. Equal input
+ * gives an equal year at any instant and in any process time zone. `published` is what was last published of the
+ * garden, or empty.
  */
 export function buildYear(garden: Garden, horizon: Horizon, published: PublishedState): Year {
   const { id, plans } = garden;

@@ -2,7 +2,7 @@ import type { Day } from "../base/days/day.ts";
 import type { ScheduledTask } from "../engine/schedule/scheduled-task.ts";
 import { planOfTask } from "../engine/schedule/year-of.ts";
 import type { Year } from "../engine/year.ts";
-import { wholeGarden } from "../garden/model/years.ts";
+import { wholeGarden } from "../garden/model/garden.ts";
 import { type Answer, answersTo } from "./answers.ts";
 import { sayPieces, type Voice, voiceOf } from "./events/sentences.ts";
 import { titleOf } from "./events/titles.ts";

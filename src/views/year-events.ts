@@ -1,11 +1,14 @@
 import type { Year } from "../engine/year.ts";
-import { wholeGarden } from "../garden/model/years.ts";
+import { wholeGarden } from "../garden/model/garden.ts";
 import { awayEvents } from "./away/events.ts";
 import type { Event } from "./events/event.ts";
 import { eventsOf } from "./events/events.ts";
 import { seasonEvent } from "./events/open.ts";
 
-/** All events that a year's feeds are chosen from, from the horizon's first day on: jobs, absences, and the season's own line. Without any order. */
+/**
+ * All events that a year's feeds are chosen from, from the horizon's first day on: jobs, absences, and the season's own
+ * line. In no particular order.
+ */
 export function yearEvents(year: Year): readonly Event[] {
   const { horizon, published: publishedState } = year;
   const shown = year.scheduled.filter(({ day }) => day >= horizon.firstDay);

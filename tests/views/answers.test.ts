@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ANSWERS } from "../../src/garden/diary/answers.ts";
+import { ANSWERS } from "../../src/garden/model/answers.ts";
 import { answersTo } from "../../src/views/answers.ts";
 import { QUARRY, tellOf } from "../gardens.ts";
 

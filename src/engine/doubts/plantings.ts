@@ -3,7 +3,7 @@ import { cropFor } from "../../crops/crops.ts";
 import type { Crop } from "../../crops/facts.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { diagnostic } from "../../garden/plan/codes.ts";
-import { MOST_SOWINGS } from "../growth/successions.ts";
+import { MOST_SOWINGS } from "../growth/anchors.ts";
 import { bedCapacity } from "../rules/spacing.ts";
 
 /**

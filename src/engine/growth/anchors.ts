@@ -30,6 +30,9 @@ export type Anchor = {
 /** Everything that growth knows of the past, by planting, sowing (from 1) and act. */
 export type Anchors = ReadonlyMap<string, Anchor>;
 
+/** The most sowings of one planting in a season. Source: house rule: once a week from spring to midsummer. */
+export const MOST_SOWINGS = 12;
+
 /** The key of an anchor in Anchors. */
 export function anchorKey(planting: string, sowing: number, act: AnchorAct): string {
   return `${planting}|${sowing}|${act}`;

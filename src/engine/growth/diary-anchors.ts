@@ -1,7 +1,6 @@
 import type { Observation } from "../../garden/diary/observation.ts";
 import type { Planting } from "../../garden/model/plan.ts";
-import { type Anchor, type Anchors, anchorKey, type Basis } from "./anchors.ts";
-import { MOST_SOWINGS } from "./successions.ts";
+import { type Anchor, type Anchors, anchorKey, type Basis, MOST_SOWINGS } from "./anchors.ts";
 
 /** One list each, so that equal anchors have an equal basis. */
 const GIVEN: readonly Basis[] = ["given"];

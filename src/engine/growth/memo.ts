@@ -1,6 +1,6 @@
 import type { Climate } from "../climate/climate.ts";
-import type { Anchor, AnchorAct } from "./anchors.ts";
-import { anchorOf, type SowingContext } from "./sowing-context.ts";
+import { type Anchor, type AnchorAct, anchorKey } from "./anchors.ts";
+import type { SowingContext } from "./sowing-context.ts";
 
 /*
  * How results are cached, here and in the rest of the engine. What growth calculates is asked for by many practices, in three
@@ -43,7 +43,9 @@ export function memoizeBySowing<Known>(
     const same = byContext.get(context);
     if (same) return same.known;
     const key = `${context.planting.key}|${context.sowing}`;
-    const anchors = acts.map((act) => anchorOf(context, act));
+    const anchors = acts.map(
+      (act) => context.anchors.get(anchorKey(context.planting.key, context.sowing, act)) ?? null,
+    );
     const there = bySowing.get(key);
     const holds = there && isAlike(there.context, context) && areSameDays(there.anchors, anchors);
     const now = holds ? there : { context, anchors, known: calculate(context) };

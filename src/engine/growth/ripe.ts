@@ -95,7 +95,10 @@ function lastChance(context: SowingContext, from: Day, usual: Day): Day {
   return lastHarvest(context, from) ?? plus(usual, usual - from);
 }
 
-/** What a run goes by: the packet's days, how much warmer [K] the season is, the pace, and the garden's own warmth, which holds its pace already. */
+/**
+ * The inputs of a run: the packet's days, how much warmer [K] the season is, the pace, and the garden's own warmth,
+ * which includes its pace.
+ */
 type WarmthRun = {
   readonly days: number;
   readonly shiftK: number;
@@ -103,7 +106,10 @@ type WarmthRun = {
   readonly own: number | null;
 };
 
-/** The day after the one that ends the warmth of so many packet's days from a day on; null where winter comes first. */
+/**
+ * The day after the one that completes the warmth of a number of packet's days from a day on; null where winter comes
+ * first.
+ */
 function runOn(
   context: SowingContext,
   from: Day,
@@ -134,8 +140,8 @@ export function ripeIfSown(context: SowingContext, sown: Day): Day | null {
 }
 
 /**
- * The same for whatever way it begins here: sown or planted on that day, or set out on it. A first day of harvest in the
- * usual season, or null where it does not come up or winter comes first.
+ * The same for any way of beginning here, sown, planted or set out on that day: the first day of harvest in the usual
+ * season, or null where it does not come up or winter comes first.
  */
 export function ripeIfStarted(context: SowingContext, day: Day): Day | null {
   if (context.planting.start === "seed outdoors") return ripeIfSown(context, day);

@@ -6,14 +6,14 @@ import { ripeMilestone } from "./ripe.ts";
 import { inPlace, type SowingContext } from "./sowing-context.ts";
 import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "./warmth.ts";
 
-/** Whether a growing's usual season brings it to harvest in time, and if not, why not. */
+/** Whether a sowing is ready for harvest in time in the usual season, and if not, why not. */
 export type Ripening =
   | { readonly ripens: true }
   | { readonly ripens: false; readonly is: string; readonly fits: number | null };
 
 /**
  * Whether it ripens here: its clock's acts must be anchored. `fits` is the longest packet, in days, that is ready in
- * time in a usual season; null where none is, or where growth does not go by warmth. What stands the winter does.
+ * time in a usual season; null where none is, or where growth does not depend on warmth. Crops that overwinter ripen.
  */
 export function ripening(context: SowingContext): Ripening {
   const began = inPlace(context)?.day ?? null;
@@ -31,7 +31,7 @@ export function ripening(context: SowingContext): Ripening {
 /** No packet is shorter [days]. Source: house rule; cress is cut sooner, and nothing else. */
 const SHORTEST = 20;
 
-/** Sums are rounded: a day that lacks no more than this is whole. */
+/** Tolerance for rounded sums: a day that lacks no more than this counts as complete. */
 const NEARLY = 1e-6;
 
 function longest(context: SowingContext, end: Day | null): number | null {

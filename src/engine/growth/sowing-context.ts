@@ -5,7 +5,7 @@ import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import type { Climate } from "../climate/climate.ts";
 import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "./anchors.ts";
 
-/** One sowing of a planting in its garden, with all that is known of it so far. */
+/** One sowing of a planting in its garden, with everything known of it so far. */
 export type SowingContext = {
   readonly plan: Plan;
   readonly planting: Planting;
@@ -17,7 +17,7 @@ export type SowingContext = {
   readonly anchors: Anchors;
   /** What the diary says of this planting, in day order. */
   readonly observations: readonly Observation[];
-  /** Whether anybody is about that day, or nobody is named in the plan. */
+  /** Whether anybody is at home that day; always true where the plan names nobody. */
   readonly around: (day: Day) => boolean;
 };
 

@@ -3,7 +3,7 @@ import { isTender } from "../../crops/crops.ts";
 import type { Outdoors, SettingOut } from "../../crops/facts.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
-import { anchorKey } from "./anchors.ts";
+import { anchorKey, MOST_SOWINGS } from "./anchors.ts";
 import {
   type DateDecision,
   type DateTest,
@@ -14,11 +14,10 @@ import { withinLimits } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { firstStop, stopDay } from "./stopping.ts";
-import { MOST_SOWINGS } from "./successions.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
 
-/** The last day on which a sowing of that planting still has its place; null where none is known to end. */
+/** The last day on which a sowing of that planting is still in its place; null where no end is known. */
 function lastEnd(context: SowingContext, planting: string): Day | null {
   const ends: Day[] = [];
   for (let sowing = 1; sowing <= MOST_SOWINGS; sowing++) {
@@ -28,7 +27,7 @@ function lastEnd(context: SowingContext, planting: string): Day | null {
   return ends.length === 0 ? null : latest(...ends);
 }
 
-/** What the gardener said that holds a start back: `not before`, and the place being free. */
+/** The gardener's own conditions for a start: `not before`, and that its place is free. */
 function ownTests(context: SowingContext): readonly DateTest[] {
   const { notBefore, after } = context.planting;
   const end = after === null ? null : lastEnd(context, after);
@@ -38,7 +37,7 @@ function ownTests(context: SowingContext): readonly DateTest[] {
   return tests;
 }
 
-/** The tests decided; a hold that would end at the first stop is looked at again, whether the season can spare more. */
+/** The decision of the tests; waiting that would stop at the first stop day may go on if the season can spare it. */
 function decideWithStop(
   context: SowingContext,
   tests: readonly DateTest[],
@@ -51,12 +50,12 @@ function decideWithStop(
 const outs = memoizeByPlanting<string, DateDecision | null>();
 const starts = memoizeByPlanting<string, DateDecision>();
 
-/** What of a planting's own wishes its days hang on beside the plan: when the place it follows is free. */
+/** What its days depend on beside the plan: when its predecessor's place is free. */
 const testDaysKey = (own: readonly DateTest[]) => own.map(({ day }) => day).join();
 
 /**
- * When raised plants go out: the frost day at the risk for raised plants, no credit for a cover; then soil
- * warm enough; then what the gardener asked for. Holds end at the stop day.
+ * When raised plants go out: the frost day at the risk for raised plants, covers do not count; then warm enough soil;
+ * then the gardener's conditions. Waiting stops at the stop day.
  */
 export function settingOutDay(context: SowingContext): DateDecision | null {
   const own = ownTests(context);
@@ -76,7 +75,9 @@ function decideSettingOut(context: SowingContext, own: readonly DateTest[]): Dat
   );
 }
 
-/** The frost day of raised plants: at their own risk for what frost kills, the usual one for the rest; null without frost. */
+/**
+ * The frost day of raised plants: at their own risk for tender crops, the usual one for the rest; null without frost.
+ */
 function settingOutFrost({ crop, plan }: SowingContext, facts: SettingOut): Day | null {
   const dates = plan.site.lastFrost;
   if (!dates) return null;
@@ -157,7 +158,10 @@ function decideOutdoors(
   );
 }
 
-/** The first day on or after `from` that tender seed may be sown so as to be up no sooner than the safe day: the frost day, or for what wants no cold at all its weeks after that. */
+/**
+ * The first day from `from` on which tender seed may be sown so that it is up no sooner than the safe day: the frost
+ * day, or for warm-loving crops their weeks after it.
+ */
 function firstUpAfter(
   context: SowingContext,
   { from, warmerK }: { readonly from: Day; readonly warmerK: number },
@@ -173,8 +177,8 @@ function firstUpAfter(
 }
 
 /**
- * When cloves go in for the winter, by its middle at the latest, inside what the gardener asked for; null in a place
- * without frost or without such a crop.
+ * When cloves go in for the winter, by its middle at the latest, inside the gardener's own span; null in a place
+ * without frost or for another crop.
  */
 export function autumnPlantingDay(context: SowingContext): DateDecision | null {
   const { crop, planting, plan } = context;
@@ -187,7 +191,7 @@ export function autumnPlantingDay(context: SowingContext): DateDecision | null {
     return within ? decideDate([{ basis: "given", day: within.from }, ...own], null) : null;
   const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
   const after = plus(killingFrost(dates, plan.site.killingFrost), (least + most) / 2);
-  // Where winter is a few weeks, that would be past its last frost, and the cloves would stand a whole year.
+  // Where winter is a few weeks, that would be after its last frost, and the cloves would be in the ground for a whole year.
   const frost = earliest(after, seasonOf(plan).to);
   if (!within) return decideDate([{ basis: "first frost", day: frost }, ...own], null);
   const inside = earliest(latest(frost, within.from), within.to);

@@ -6,18 +6,21 @@ import { ripeIfStarted } from "./ripe.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
 /**
- * A hold for cold soil ends no sooner than so many days after the frost date.
+ * Waiting for warm soil stops no sooner than this many days after the frost date.
  * Source: house rule; three weeks is what a short season can spare.
  */
 export const STOP_DAYS = 21;
 
-/** Days into a season without frost from which a hold for cold soil is counted. Source: house rule. */
+/** Days into a season without frost from which waiting for warm soil is counted. Source: house rule. */
 const NO_FROST_DAYS = 90;
 
-/** Days of harvest that waiting may not cost: of what bears again and again, and of the rest. Source: house rule; six weeks, and two. */
+/**
+ * Days of harvest that waiting may not cost: for crops that bear repeatedly, and for the rest. Source: house rule; six
+ * weeks, and two.
+ */
 const PICKING_DAYS = { bearing: 42, once: 14 } as const;
 
-/** The day before which no hold ends: some weeks after the frost date, and never before what the gardener herself asked for. */
+/** The day before which no waiting stops: some weeks after the frost date, and never before the gardener's own day. */
 export function firstStop(
   context: SowingContext,
   frost: Day | null,
@@ -28,8 +31,8 @@ export function firstStop(
 }
 
 /**
- * The day that ends a hold: the first stop, or in a longer season the last day on which a start is still ready in time
- * to be picked for weeks in a usual year. So a long season waits for its soil and a short one does not.
+ * The day on which waiting stops: the first stop, or in a longer season the last day on which a start can still be
+ * picked for weeks in a usual year. So a long season waits for warm soil and a short one does not.
  */
 export function stopDay(context: SowingContext, first: Day): Day {
   const end = lastHarvest(context, first);

@@ -1,6 +1,7 @@
 import { type Day, plus } from "../../base/days/day.ts";
 import { seasonOf } from "../../garden/model/season.ts";
 import { rowCm } from "./amounts.ts";
+import { MOST_SOWINGS } from "./anchors.ts";
 import { refusalOf } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
 import { middle } from "./milestones.ts";
@@ -14,9 +15,6 @@ export type SuccessionSowing = {
   readonly ripe: Day | null;
 };
 
-/** Sowings of one planting that are told in a season, at the most. Source: house rule: once a week from spring to midsummer. */
-export const MOST_SOWINGS = 12;
-
 /** Days from the first sowing over which sowings go on where nothing freezes. Source: house rule, half a year. */
 const WITHOUT_FROST_DAYS = 183;
 
@@ -24,8 +22,9 @@ const successions = memoizeByPlanting<Day, readonly SuccessionSowing[]>();
 
 /**
  * The sowings of a planting that is sown again and again, the first on that day: each on the day whose harvest begins
- * so many days after the one before, by warmth, so that cool weeks lie far apart and warm ones close. One that heat,
- * long days or cold would spoil is left out and the others keep their numbers; none comes too late to be ready, or after the plan's season.
+ * so many days after the one before, by warmth, so that sowings are far apart in cool weeks and close in warm ones. One
+ * that heat, long days or cold would spoil is left out and the others keep their numbers; none comes too late to be
+ * ready, or after the plan's season.
  * Source: University of Connecticut IPM, Scheduling sweet corn plantings: as much warmth between two sowings as the
  * wanted days bring at harvest.
  */
@@ -64,7 +63,7 @@ function sowingDayFor(context: SowingContext, wanted: Day, before: Day): Day {
   return early;
 }
 
-/** Days that one sowing holds its place: from its day to the end of its harvest. */
+/** Days that one sowing is in its place: from its day to the end of its harvest. */
 function daysInPlace({ crop }: SowingContext, { day, ripe }: SuccessionSowing): number {
   const { cuts, bearsDays, holdsDays } = crop.harvest;
   const after = cuts
@@ -73,7 +72,7 @@ function daysInPlace({ crop }: SowingContext, { day, ripe }: SuccessionSowing): 
   return (ripe ?? day) - day + after;
 }
 
-/** How many sowings stand in their place at once, at the most: into so many parts the row is divided. At least 1. */
+/** The most sowings that are in their place at once, which is the number of parts of the row. At least 1. */
 function mostAtOnce(context: SowingContext, sowings: readonly SuccessionSowing[]): number {
   const spans = sowings.map((sowing) => ({
     from: sowing.day,
@@ -85,7 +84,10 @@ function mostAtOnce(context: SowingContext, sowings: readonly SuccessionSowing[]
   return Math.max(1, ...standingCounts);
 }
 
-/** How long a piece of the row each sowing takes [cm], so that all that stand at once have room; null where the plan gives no length, or so many plants for each sowing. */
+/**
+ * How long a piece of the row each sowing takes [cm], so that all at once have room; null where the plan gives no
+ * length, or a number of plants for each sowing.
+ */
 export function rowPerSowingCm(
   context: SowingContext,
   sowings: readonly SuccessionSowing[],

@@ -1,15 +1,15 @@
 import { type Day, plus } from "../../base/days/day.ts";
 
-/** What each day brings: warmth, or a share of the way to coming up; never negative. */
+/** What each day adds: warmth, or a share of the way to emergence; never negative. */
 export type DailyAmount = (day: Day) => number;
 
-/** Sums of a daily from a first day on: `upTo[i]` is what the days before `first + i` brought. */
+/** Sums of daily values from a first day on: `upTo[i]` is the sum of the days before `first + i`. */
 type Sums = { first: Day; upTo: number[] };
 
-/** Sums by the daily they are of, so that no day is reckoned twice. A memo, nothing more. */
+/** Sums cached by their daily values, so that no day is calculated twice. */
 const known = new WeakMap<DailyAmount, Sums>();
 
-/** Days before the first one asked for that are summed with it, so that sums seldom begin anew. */
+/** Days before the first one needed that are summed with it, so that sums seldom have to begin again. */
 const AHEAD = 30;
 
 /** Sums that begin on that day or before it. */
@@ -21,27 +21,30 @@ function sumsFrom(daily: DailyAmount, from: Day): Sums {
   return sums;
 }
 
-/** What the days before that one brought, from the first of the sums on. */
+/** The sum of the days before that one, from the first of the sums on. */
 function sumBefore(day: number, daily: DailyAmount, { first, upTo }: Sums): number {
   for (let i = upTo.length; i <= day - first; i++)
     upTo.push((upTo[i - 1] ?? 0) + daily(plus(first, i - 1)));
   return upTo[day - first] ?? 0;
 }
 
-/** What the days from the first to the last brought together, both included; 0 where they are the wrong way round. */
+/** The sum of the days from the first to the last, both inclusive; 0 where they are the wrong way round. */
 export function sumBetween(daily: DailyAmount, first: Day, last: Day): number {
   if (last < first) return 0;
   const sums = sumsFrom(daily, first);
   return sumBefore(last + 1, daily, sums) - sumBefore(first, daily, sums);
 }
 
-/** Sums are rounded: a day that lacks no more than this is enough. */
+/** Tolerance for rounded sums: a day that lacks no more than this is enough. */
 const NEARLY = 1e-9;
 
-/** Days that a search goes on by at a time: few, since days behind the one found are reckoned in vain. */
+/** The days that a search adds at a time: few, because days after the found one are calculated in vain. */
 const STEP = 8;
 
-/** The first day by whose end the days from `from` on have brought that much, looking at so many days at the most; null where they do not. */
+/**
+ * The first day by whose end the days from `from` on add up to an amount, within a number of days; null where they do
+ * not.
+ */
 export function firstDayReaching(
   daily: DailyAmount,
   from: Day,

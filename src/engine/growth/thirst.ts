@@ -19,13 +19,13 @@ import { ripeMilestone } from "./ripe.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";
 
-/** What a crop gives off for each millimetre of short grass: young, full grown, and at its end. */
+/** The water a crop uses for each millimetre that short grass uses: young, full grown, and at its end. */
 type Coefficients = { readonly young: number; readonly full: number; readonly late: number };
 
 /** Source: Allen and others, FAO 56, 1998, Table 12, small vegetables; from memory, unchecked. */
 const SMALL: Coefficients = { young: 0.7, full: 1.05, late: 0.95 };
 
-/** Families that drink otherwise. Source: Allen and others, FAO 56, 1998, Table 12; from memory, unchecked. */
+/** Families with other factors. Source: Allen and others, FAO 56, 1998, Table 12; from memory, unchecked. */
 const FAMILIES: Partial<Record<Family, Coefficients>> = {
   "nightshade family": { young: 0.6, full: 1.15, late: 0.8 },
   "gourd family": { young: 0.6, full: 1, late: 0.8 },
@@ -36,15 +36,15 @@ const FAMILIES: Partial<Record<Family, Coefficients>> = {
 /** Parts of the time to the first harvest at which it stops being young, is full grown, and begins to go. Source: Allen and others, FAO 56, 1998, Table 11; from memory, unchecked. */
 const STAGES = { young: 0.2, full: 0.5, going: 0.85 } as const;
 
-/** Days to harvest where nothing tells them. Source: house rule. */
+/** Days to harvest where they are not known. Source: house rule. */
 const USUAL_DAYS = 90;
 
-/** A sowing while it drinks outdoors; both days inclusive. */
+/** The days in which a sowing uses water outdoors, both inclusive, and its first harvest. */
 export type DrinkingPeriod = DaySpan & { readonly ripe: Day };
 
 /**
  * From the day a sowing is up or set out to its last harvest, at the latest the usual first frost, within its plan's
- * season; `anchors` tell its end, where they know it; null where it never stands outdoors in it, and in a greenhouse.
+ * season; `anchors` give its end where it is known; null where it is never outdoors in the season, and in a greenhouse.
  * Source: house rule.
  */
 export function drinkingPeriodOf(context: SowingContext, anchors: Anchors): DrinkingPeriod | null {
@@ -70,7 +70,10 @@ function outSince(context: SowingContext): Day | null {
   return isReached(up) ? up.usual : null;
 }
 
-/** Its end as seen or placed, else as long as its kind bears or keeps. What bears till frost ends with it, on whichever day the last is picked. */
+/**
+ * Its end as seen or scheduled, else after the days that its kind bears or keeps. A crop that bears until frost ends
+ * with it, whenever the last harvest is.
+ */
 function lastDay(context: SowingContext, ripe: Day, anchors: Anchors): Day {
   const { kind, bearsDays, holdsDays } = context.crop.harvest;
   const end = anchors.get(anchorKey(context.planting.key, context.sowing, "end"));
@@ -80,8 +83,8 @@ function lastDay(context: SowingContext, ripe: Day, anchors: Anchors): Day {
 }
 
 /**
- * What a sowing gives off on a day for each millimetre of short grass; 0 on a day it does not stand outdoors. What
- * bears again and again does not fall off after its first harvest.
+ * The water a sowing uses on a day for each millimetre that short grass uses; 0 on a day it is not outdoors. Crops that
+ * bear repeatedly do not use less after their first harvest.
  * Source: Allen and others, FAO 56, 1998, eq. 66, with Tables 11 and 12 from memory.
  */
 export function coefficientOn(context: SowingContext, drinking: DrinkingPeriod, day: Day): number {
@@ -98,8 +101,8 @@ function between(from: number, to: number, share: number): number {
 }
 
 /**
- * What short grass gives off and what rain brings in a day of a usual year [mm]; null where the plan has no latitude
- * or no monthly means. Rain is nothing where the plan does not give it.
+ * The water that short grass uses and the rain of a day in a usual year [mm]; null where the plan has no latitude or no
+ * monthly means. Rain is nothing where the plan does not give it.
  * Source: Allen and others, FAO 56, 1998, as in climate/evaporation.ts; rain spread evenly over its month, house rule.
  */
 export function usualWaterOf(

@@ -7,13 +7,13 @@ import { postponed } from "./postponed.ts";
 import { warmerK } from "./seasons.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
 
-/** Emergence is never told narrower than this, either side [days]. Source: house rule. */
+/** The least spread of emergence on either side [days]. Source: house rule. */
 const LEAST_SPREAD_DAYS = 3;
 
-/** How deep seed lies where the facts give no depth [cm]. Source: the half inch of the days table. */
+/** The depth of seed where the facts give none [cm]. Source: the half inch of the days table. */
 const TABLE_DEPTH_CM = 1.27;
 
-/** When the sowing, tuber or clove shows above the soil, from the day it went in; what was seen replaces it. */
+/** When the sowing, tuber or clove is up, from the day it went in; a sighting replaces it. */
 export const upMilestone: OfSowing<Milestone> = memoizeBySowing(["start", "up"], (context) =>
   postponed(context, "up", upOf(context)),
 );
@@ -35,7 +35,7 @@ function upOf(context: SowingContext): Milestone {
 
 type DaySpread = { readonly early: Day; readonly usual: Day; readonly late: Day };
 
-/** Kept as warm as its kind wants it, whatever the season. */
+/** Indoors it is as warm as its crop needs, whatever the season. */
 function upIndoors({ crop }: SowingContext, sown: Day): DaySpread | null {
   const { comesUp, indoors } = crop;
   if (comesUp.kind !== "table" || !indoors) return null;
@@ -44,14 +44,20 @@ function upIndoors({ crop }: SowingContext, sown: Day): DaySpread | null {
   return usual === null ? null : withLeastSpread(sown, { early: usual, usual, late: usual });
 }
 
-/** The day a seed sown outdoors on a day is up in a season so much warmer than usual [K], or null; what else is known of the planting does not count. */
+/**
+ * The day a seed sown outdoors on a day is up in a season that much warmer than usual [K], or null; nothing else known
+ * of the planting counts.
+ */
 export function upFrom(context: SowingContext, sown: Day, warmerK = 0): Day | null {
   const { comesUp } = context.crop;
   if (comesUp.kind === "days") return plus(sown, middle(comesUp.days.value));
   return upOn(sown, shareIn(context.climate, seedOf(context, comesUp.row, warmerK)));
 }
 
-/** The same in a warm, the usual and a cold season, never told narrower than LEAST_SPREAD_DAYS; null where the usual one brings it up never. */
+/**
+ * The same in a warm, the usual and a cold season, with a spread of at least LEAST_SPREAD_DAYS; null where it never
+ * comes up in the usual one.
+ */
 export function upOutdoors(context: SowingContext, sown: Day): DaySpread | null {
   const { climate, crop } = context;
   if (crop.comesUp.kind !== "table") return null;

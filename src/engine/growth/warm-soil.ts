@@ -3,12 +3,12 @@ import { seasonOf } from "../../garden/model/season.ts";
 import type { Climate } from "../climate/climate.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
-/** First warm days by climate, then year, bed, soil and season. A memo, nothing more. */
+/** First warm days, cached by climate, then year, bed, soil and season. */
 const warmDays = new WeakMap<Climate, Map<string, Day | null>>();
 
 /**
- * The first day of the plan's season on which the bed's soil is warm enough [°C], in a season so much warmer than usual
- * [K]; null where it never is.
+ * The first day of the plan's season on which the bed's soil is warm enough [°C], in a season that much warmer than
+ * usual [K]; null where it never is.
  */
 export function firstWarmSoil(
   context: SowingContext,

@@ -7,7 +7,7 @@ import { type DailyAmount, firstDayReaching, sumBetween } from "./sums.ts";
 /** What warmth is counted between [°C]; null: no ceiling. */
 export type Bounds = { readonly baseC: number; readonly ceilingC: number | null };
 
-/** Bounds by the facts they are of. A memo, nothing more. */
+/** Bounds cached by the facts they are from. */
 const known = new WeakMap<Warmth, Bounds>();
 
 /** A crop's bounds without their sources: the same object for the same facts. */
@@ -21,7 +21,7 @@ export function boundsOf(warmth: Warmth): Bounds {
 }
 
 /**
- * A day's warmth [degree-C days]: how far the mean of its low and high lies above the base, never negative. With a
+ * A day's warmth [degree-C days]: how far the mean of its low and high is above the base, never negative. With a
  * ceiling, low and high are each first brought between base and ceiling.
  * Source: Peet, NC State University, Calculating Degree Days, without a ceiling; University of Wisconsin Extension,
  * Calculating growing degree days, 2018, with one.
@@ -32,30 +32,33 @@ export function dayWarmth({ lowC, highC }: DayAir, { baseC, ceilingC }: Bounds):
   return (between(lowC) + between(highC)) / 2 - baseC;
 }
 
-/** Warmth that a packet's days stand for [degree-C days]: each a day at the warmth the packet takes for granted. */
+/** The warmth of a packet's days [degree-C days]: each a day at the temperature that the packet assumes. */
 export function packetWarmth(days: number, warmth: Warmth): number {
   return days * (warmth.packetC.value - warmth.baseC.value);
 }
 
-/** Days after which warmth is no longer waited for: a year, and the crop has seen every season. */
+/** The most days in which warmth is summed: a year, so that every season is in it. */
 export const MOST_DAYS = 365;
 
-/** Each day's warmth by climate, bounds and season. A memo, nothing more. */
+/** Each day's warmth, cached by climate, bounds and season. */
 const dailies = new WeakMap<Climate, Map<Bounds, Map<number, DailyAmount>>>();
 
-/** The warmth [degree-C days] of any day of a climate, in a season so much warmer than usual [K]. */
+/** The warmth [degree-C days] of any day of a climate, in a season that much warmer than usual [K]. */
 export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): DailyAmount {
   const byBounds = cached(dailies, climate, () => new Map<Bounds, Map<number, DailyAmount>>());
   const bySeason = cached(byBounds, bounds, () => new Map<number, DailyAmount>());
   return cached(bySeason, warmerK, () => (day) => dayWarmth(climate.air(day, warmerK), bounds));
 }
 
-/** The first day by whose end that much warmth [degree-C days] has come together from `from` on, both included; null where a year does not bring it. */
+/**
+ * The first day by whose end the warmth from `from` on (inclusive) reaches an amount [degree-C days]; null where a year
+ * does not reach it.
+ */
 export function reachedOn(daily: DailyAmount, from: Day, wanted: number): Day | null {
   return firstDayReaching(daily, from, { wanted, within: MOST_DAYS });
 }
 
-/** Warmth [degree-C days] that came together from the first day to the last, both included; 0 where they are the wrong way round. */
+/** The warmth [degree-C days] from the first day to the last, both inclusive; 0 where they are the wrong way round. */
 export function warmthBetween(daily: DailyAmount, first: Day, last: Day): number {
   return sumBetween(daily, first, last);
 }

@@ -1,9 +1,9 @@
 import type { Bed } from "../../garden/model/plan.ts";
 
-/** Of the water that drip lines give, what roots get. Source: Card and Bauder, Colorado State University 5.623, 2019. */
+/** The part of a drip line's water that roots get. Source: Card and Bauder, Colorado State University 5.623, 2019. */
 export const DRIP_EFFICIENCY = 0.9;
 
-/** Litres of water that stand so many millimetres deep on an area [m²]. Source: geometry, a litre on a square metre is a millimetre. */
+/** The litres of a depth of water [mm] on an area [m²]. Source: geometry, a litre on a square metre is a millimetre. */
 export function litresOn(areaM2: number, depthMm: number): number {
   return areaM2 * depthMm;
 }
@@ -33,16 +33,22 @@ export function areaM2Of({ lengthCm, widthCm, bags }: Bed): number | null {
   return lengthCm && widthCm ? (lengthCm.si * widthCm.si) / 1e4 : null;
 }
 
-/** Longer than this at a time runs past the roots [minutes]. Source: Penn State, as dripMinutes: several applications a week; the hour a house rule. */
+/**
+ * A longer run passes the roots [minutes]. Source: Penn State, as dripMinutes: several applications a week; the hour a
+ * house rule.
+ */
 const LONGEST_RUN = 60;
 
-/** How often in the week, and how long each time, to the nearest ten minutes and never none. */
+/** How often in the week, and how long each time, to the nearest ten minutes and at least ten. */
 export type Runs = { readonly times: number; readonly minutes: number };
 
-/** Runs that a week has room for: one a day. */
+/** The most runs in a week: one a day. */
 const MOST_RUNS = 7;
 
-/** A week's minutes in as few runs as keep each within an hour; longer ones only where daily runs would not do. Source: as LONGEST_RUN. */
+/**
+ * A week's minutes in the fewest runs of at most an hour; longer ones only where daily runs are not enough. Source: as
+ * LONGEST_RUN.
+ */
 export function runsOf(weekMinutes: number): Runs {
   const times = Math.min(MOST_RUNS, Math.max(1, Math.ceil(toTen(weekMinutes) / LONGEST_RUN)));
   return { times, minutes: toTen(weekMinutes / times) };

@@ -3,10 +3,13 @@ import { isTender } from "../../crops/crops.ts";
 import type { Basis } from "./anchors.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
-/** Weeks before the usual last frost at which containers go out: of what stands frost, eight to ten, and of what does not. Source: common practice. */
+/**
+ * Weeks before the usual last frost at which containers go out: of hardy crops, eight to ten, and of tender ones.
+ * Source: common practice.
+ */
 const WEEKS_AHEAD = { hardy: 9, tender: 6 } as const;
 
-/** The day its boxes go out, how many weeks before the usual last frost that is meant to be, and what the day goes by. */
+/** The day its boxes go out, the intended weeks before the usual last frost, and the basis of the day. */
 export type BoxesOut = {
   readonly day: Day;
   readonly weeks: number;

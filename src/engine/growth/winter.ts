@@ -3,7 +3,7 @@ import type { NumberRange } from "../../crops/facts.ts";
 import { type Milestone, milestoneAfter } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
-/** Days after the last frost of the spring that follows a day, for what stands the winter. */
+/** Days after the last frost of the next spring, for crops that overwinter. */
 export function afterWinter(context: SowingContext, planted: Day, range: NumberRange): Milestone {
   const frost = context.plan.site.lastFrost;
   if (!frost) return { none: "there is no last frost to count from" };

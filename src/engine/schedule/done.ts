@@ -1,7 +1,6 @@
 import { beginsOf } from "../../garden/diary/deeds.ts";
 import type { Observation } from "../../garden/diary/observation.ts";
-import type { Task } from "../practices/all.ts";
-import { PRACTICES } from "../practices/all.ts";
+import { PRACTICES, type Task } from "../practices/all.ts";
 import type { DoneTasks } from "./schedule-tasks.ts";
 
 type DoneObservation = Extract<Observation, { readonly kind: "done" }>;

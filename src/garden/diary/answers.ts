@@ -1,23 +1,9 @@
 import { slug } from "../../base/text/slug.ts";
+import { isAnswer, UNDO } from "../model/answers.ts";
 import type { DiaryLine } from "../model/plan.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";
 import { practiceNames } from "../plan/practices.ts";
 import type { ActObservation, Observation } from "./observation.ts";
-
-/** What can be answered to a task: `up` is a stage seen, the rest is of the task itself. */
-export const ANSWERS = ["done", "not yet", "left this year", "up"] as const;
-
-/** One of ANSWERS. */
-export type TaskAnswer = (typeof ANSWERS)[number];
-
-/** How an answer is taken back: the answer's own words behind these. */
-export const UNDO = "undo: ";
-
-/** Whether a text is an answer, or takes one back. */
-export function isAnswer(text: string): boolean {
-  const said = text.startsWith(UNDO) ? text.slice(UNDO.length) : text;
-  return ANSWERS.some((answer) => answer === said);
-}
 
 /** A task's id in its parts: `2027/beet/thin/1`, `2027/bed/root-bed/weed/1`, `2027/garden/water/week-20`. */
 const ID = /^(?<subject>\d{4}\/(?:bed\/[^/]+|[^/]+))\/(?<practice>[^/]+)\/(?<step>[^/]+)$/;

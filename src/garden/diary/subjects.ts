@@ -2,8 +2,8 @@ import type { Day } from "../../base/days/day.ts";
 import { slug } from "../../base/text/slug.ts";
 import { joinWords } from "../../base/text/words.ts";
 import { cropFor } from "../../crops/crops.ts";
+import { plantingsNamed } from "../model/named.ts";
 import type { Bed, Plan, Planting } from "../model/plan.ts";
-import { plantingsNamed } from "../model/plantings.ts";
 import { seasonOf } from "../model/season.ts";
 
 /** What a name in a line means on a day: one planting, and which of its sowings where said; else why not. */

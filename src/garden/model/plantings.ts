@@ -1,5 +1,3 @@
-import { slug } from "../../base/text/slug.ts";
-import { cropNamed } from "../../crops/crops.ts";
 import type { Planting } from "./plan.ts";
 
 /** Whether a planting goes into its bed as plants, raised or bought, so that to plant it is to set it out. */
@@ -10,40 +8,6 @@ export function isRaised(start: Planting["start"]): boolean {
 /** The slug of a planting's own name: its key without the year. */
 export function ownName(planting: Planting): string {
   return planting.key.slice(planting.key.indexOf("/") + 1);
-}
-
-/**
- * The plantings that a name fits, in their order: those given that name by the gardener, else those whose key it is,
- * else those of that variety or crop. Articles and the words rows and plants do not matter; plurals and trade names are
- * understood as for crops.
- */
-export function plantingsNamed(text: string, plantings: readonly Planting[]): readonly Planting[] {
-  const plain = plainName(text);
-  const key = slug(plain);
-  const called = plantings.filter(({ name }) => name !== null && slug(name) === key);
-  if (called.length > 0) return called;
-  const crop = cropNamed(plain)?.key ?? key;
-  const own = plantings.filter((planting) => [key, crop].includes(ownName(planting)));
-  if (own.length > 0) return own;
-  const whole = plantings.filter((planting) => namesOf(planting).includes(key));
-  return whole.length > 0 ? whole : plantings.filter((planting) => planting.crop === crop);
-}
-
-/** A planting's name in lower case, without its article and without a last word rows or plants. */
-export function plainName(text: string): string {
-  const small = text.trim().toLowerCase();
-  return small.replace(/^(?:the|our|my) /, "").replace(/ (?:rows?|plants?)$/, "");
-}
-
-function namesOf({ variety, written, crop }: Planting): readonly string[] {
-  if (variety === null) return [];
-  return [
-    slug(variety),
-    slug(`${variety} ${written}`),
-    slug(`${variety} ${crop}`),
-    slug(`${written} ${variety}`),
-    slug(`${crop} ${variety}`),
-  ];
 }
 
 /**

@@ -1,5 +1,5 @@
+import { plantingsNamed } from "./named.ts";
 import type { Plan, Planting } from "./plan.ts";
-import { plantingsNamed } from "./plantings.ts";
 
 /**
  * The planting that another follows: in its own year's plan or, where that has none, in the newest earlier plan with
@@ -35,24 +35,4 @@ export function withLinkedPlantings(plans: readonly Plan[]): readonly Plan[] {
       ? planting
       : { ...planting, after: predecessorOf(planting, plans)?.key ?? planting.after };
   return plans.map((plan) => ({ ...plan, plantings: plan.plantings.map(named) }));
-}
-
-/** The newest plan with the beds and people of all years, for texts that name them. Plans in year order, not empty. */
-export function wholeGarden(plans: readonly Plan[]): Plan {
-  const newest = newestPlan(plans);
-  const byKey = <T extends { readonly key: string }>(all: readonly T[]) => [
-    ...new Map(all.map((each) => [each.key, each])).values(),
-  ];
-  return {
-    ...newest,
-    beds: byKey(plans.flatMap((plan) => plan.beds)),
-    people: byKey(plans.flatMap((plan) => plan.people)),
-  };
-}
-
-/** The newest of a garden's plans. Plans in year order; throws where there is none. */
-export function newestPlan(plans: readonly Plan[]): Plan {
-  const newest = plans.at(-1);
-  if (!newest) throw new RangeError("a garden has a plan");
-  return newest;
 }

@@ -1,6 +1,5 @@
 import { buildRecord } from "../store/build.ts";
-import type { FeedKey, FeedRecord } from "../store/feeds.ts";
-import { feedBody, feedRecord } from "../store/feeds.ts";
+import { type FeedKey, type FeedRecord, feedBody, feedRecord } from "../store/feeds.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { isRevoked } from "../store/links.ts";
 import { catchUpIfOwed, type GardenContext } from "../web/garden-context.ts";

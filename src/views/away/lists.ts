@@ -6,7 +6,7 @@ import { daysAlone, daysWithin, isIn, type Leave } from "./leave.ts";
 
 /**
  * The list that a task affected by an absence is in, exactly one: done before, done by those at home, a neighbour's,
- * left till after, or late after.
+ * left until after, or late after.
  */
 export type AwayListName = "before" | "home" | "neighbour" | "waits" | "back";
 

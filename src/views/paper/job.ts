@@ -11,7 +11,7 @@ import { sheetPlaceText, wholeTitle } from "./title.ts";
 /** The room that a sheet has for each job: letters of how, and whether the sign is there too. */
 export type JobSpace = { readonly letters: number; readonly signs: boolean };
 
-/** One line of the sheet: what to do and how, for whom, till when it does no harm, and whether it is done already. */
+/** One line of the sheet: what to do and how, for whom, until when it does no harm, and whether it is done already. */
 export type SheetJob = {
   readonly title: string;
   /** A line, or a line each for similar jobs done differently; empty where it is higher up on the sheet. */

@@ -47,7 +47,7 @@ function xDay({ from, to }: Scale, day: number): number {
   return Math.min(to, Math.max(from, day));
 }
 
-/** What it has in the ground: nothing on the day it goes in, most from the first harvest on. */
+/** Its outline below the soil: nothing on the day it goes in, most from the first harvest on. */
 function rootOf(life: Life, { scale, soilY, rootPx }: LaneGround, eaten: Eaten): readonly Point[] {
   const from = life.out ?? life.starts;
   const depth = rootPx * STATURE[eaten].root;
@@ -81,7 +81,7 @@ function veins(life: Life, ground: LaneGround, eaten: Eaten): string {
 
 type Look = { readonly ground: LaneGround; readonly eaten: Eaten };
 
-/** The fill of a sowing: whole while it stands, fading from the day it ends to the day the last of it is gone. */
+/** The fill of a sowing: solid while it grows, fading from the day it ends to the day the last of it is gone. */
 function shade(id: string, life: Life, { ground: { scale }, eaten }: Look): string {
   const [x1, x2] = [xInside(scale, life.ends), xInside(scale, life.gone)];
   const stop = (offset: string, opacity: string) =>
@@ -90,7 +90,10 @@ function shade(id: string, life: Life, { ground: { scale }, eaten }: Look): stri
   return element("linearGradient", { id, ...along }, stop("0", "1"), stop("1", "0.12"));
 }
 
-/** One sowing drawn: its outline filled in its colour, with veins; `id` is its own in the picture. An edge of paper parts it from what stands behind. */
+/**
+ * One sowing drawn: its outline filled in its colour, with veins; `id` is its own in the picture. An edge in the
+ * paper's colour separates it from what is behind it.
+ */
 export function silhouette(
   id: string,
   life: Life,

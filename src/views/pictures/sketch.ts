@@ -2,7 +2,7 @@ import type { Day } from "../../base/days/day.ts";
 import type { Year } from "../../engine/year.ts";
 import type { Plan } from "../../garden/model/plan.ts";
 
-/** What a picture is looked at on: a phone held upright, or a sheet of A4 on its side. */
+/** The form of a picture: for a phone held upright, or for a sheet of A4 on its side. */
 export type PictureForm = "phone" | "page";
 
 /** What can be drawn: the chance of frost, the soil's warmth, or what grows when in each bed. */
@@ -12,7 +12,7 @@ export type PictureSubject = "frost" | "soil" | "season";
 export type DrawnSeason = { readonly year: Year; readonly plan: Plan };
 
 /**
- * All that a picture is drawn from. The whole year is there, since what went in last autumn stands in this season's beds.
- * `today` null draws no line for it.
+ * The input of a picture. The whole year is there, because plantings of last autumn are in this season's beds. `today`
+ * null draws no line for it.
  */
 export type Sketch = DrawnSeason & { readonly today: Day | null; readonly form: PictureForm };

@@ -23,7 +23,7 @@ export type SoilWait = {
   readonly always: boolean;
 };
 
-/** What grows here by the soil it waits for, the coldest first; what stands the winter waits for none. */
+/** The crops by the soil they wait for, the coldest first; crops that overwinter wait for none. */
 export function soilWaitsOf(drawn: DrawnSeason): readonly SoilWait[] {
   const { plan } = drawn;
   const groups = new Map<
@@ -47,7 +47,7 @@ export function soilWaitsOf(drawn: DrawnSeason): readonly SoilWait[] {
     .sort((a, b) => a.soilC - b.soilC || Number(a.film) - Number(b.film));
 }
 
-/** The soil that holds it back [°C]: where it is sown or planted, or where raised plants go out; null where none does. */
+/** The soil that it waits for [°C], to be sown or planted, or to be set out; null where it waits for none. */
 function soilOf(
   { start, inSince }: Planting,
   { overwinter, outdoors, settingOut }: Crop,

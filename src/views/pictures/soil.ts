@@ -54,7 +54,10 @@ function filmOf({ beds }: Plan): Bed | null {
   return beds.find((bed) => bed.warmed) ?? null;
 }
 
-/** What no place on the drawing says: what the soil is never or always warm enough for, the dotted line, and where the curve is rough. */
+/**
+ * Notes below the drawing: crops that the soil is never or always warm enough for, the dotted line, and where the curve
+ * is rough.
+ */
 function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
   const never = waiting.filter(({ day }) => day === null).map((each) => soilWaitText(each, plan));
   const always = waiting.filter((each) => each.always).flatMap(({ names }) => names);
@@ -69,7 +72,7 @@ function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
   ].join(" ");
 }
 
-/** Soil from which the year is worth drawing [°C]. Source: house rule; frozen ground has nothing to say. */
+/** The soil temperature from which the year is drawn [°C]. Source: house rule; frozen ground shows nothing. */
 const STIRS_C = 2;
 
 function daysShown(drawn: DrawnSeason): DaySpan {

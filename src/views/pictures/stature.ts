@@ -21,7 +21,7 @@ export const STATURE: Readonly<
 /** Share of its height that a plant has when it is set out, and the days in which its new place shows it. Source: house rule. */
 const [SET_OUT_AT, SETTLES_DAYS] = [0.22, 6];
 
-/** Share of its height that is left when its time ends. Source: house rule; what is picked from grows thinner. */
+/** Share of its height that is left when its time ends. Source: house rule; a picked plant grows thinner. */
 const LEFT_AT_END = 0.84;
 
 /**
@@ -39,7 +39,7 @@ export function heightOn({ out, up, full, ends, gone }: Life, day: number): numb
   return rest * (1 - ((day - ends) / (gone - ends)) ** 1.7);
 }
 
-/** Where a lobe's tip or the notch between two lies. */
+/** The position of a lobe's tip or of the notch between two. */
 export type Lobe = { readonly day: number; readonly tip: boolean };
 
 /** The tips of its lobes and the notches between them in order, as far as the scale has them; a tip at the first harvest. */

@@ -78,7 +78,7 @@ export function withHalo(...parts: readonly string[]): string {
   return element("g", { class: "over" }, ...parts);
 }
 
-/** What a whole picture is made of; `title` and `tells` are read out to whoever cannot see it. */
+/** The parts of a picture; its title and description are read out to whoever cannot see it. */
 export type PictureParts = {
   readonly subject: string;
   readonly widthPx: number;

@@ -5,11 +5,11 @@ import { celsius, cm } from "../../../src/base/quantities/quantity.ts";
 import type { Crop } from "../../../src/crops/facts.ts";
 import { commonPractice, NO_LIMITS } from "../../../src/crops/figures.ts";
 import { climateOf } from "../../../src/engine/climate/climate.ts";
+import { MOST_SOWINGS } from "../../../src/engine/growth/anchors.ts";
 import { refusalOf } from "../../../src/engine/growth/limits.ts";
 import { ripeIfSown } from "../../../src/engine/growth/ripe.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import {
-  MOST_SOWINGS,
   rowPerSowingCm,
   type SuccessionSowing,
   successionOf,

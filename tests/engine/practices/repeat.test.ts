@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { MOST_SOWINGS } from "../../../src/engine/growth/successions.ts";
+import { MOST_SOWINGS } from "../../../src/engine/growth/anchors.ts";
 import { REPEAT, sowingNumbers } from "../../../src/engine/practices/repeat.ts";
 import { ALONE, isoDay, normalsOf, QUARRY, tellOf } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";

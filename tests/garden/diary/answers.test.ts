@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { PRACTICES } from "../../../src/engine/practices/all.ts";
-import { ANSWERS, isAnswer, observationOfAnswer } from "../../../src/garden/diary/answers.ts";
+import { observationOfAnswer } from "../../../src/garden/diary/answers.ts";
+import { ANSWERS, isAnswer } from "../../../src/garden/model/answers.ts";
 
 const DAY = dayOrThrow(2027, 6, 6);
 const fact = (text: string, task = "2027/beet/thin/1") =>

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { bedDoubts } from "../../../src/engine/beds/doubts.ts";
-
 import { buildYear } from "../../../src/engine/build.ts";
+import { bedDoubts } from "../../../src/engine/doubts/beds.ts";
 import { doubtsOf } from "../../../src/engine/doubts/doubts.ts";
 import { familyDoubts } from "../../../src/engine/doubts/families.ts";
 import { horizonOf } from "../../../src/engine/schedule/horizon.ts";

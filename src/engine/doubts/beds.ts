@@ -1,7 +1,7 @@
 import { type Problem, sortProblems } from "../../base/problems/problem.ts";
 import { plantingsIn, type Year } from "../year.ts";
-import { netDoubts } from "./net-doubts.ts";
-import { overlapDoubts } from "./overlaps.ts";
+import { overlapDoubts } from "./crowding.ts";
+import { netDoubts } from "./nets.ts";
 
 /**
  * The doubts about the beds of a garden once its year is built: `bed-crowded` and `net-over-hosts`, file by file in the

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { overlapDoubts } from "../../../src/engine/beds/overlaps.ts";
+import { overlapDoubts } from "../../../src/engine/doubts/crowding.ts";
 import { ALONE, planOf, QUARRY } from "../../gardens.ts";
 import { GARDENS } from "../../views/pictures/drawn.ts";
-import { bedOf, grownIn } from "./gardens.ts";
+import { bedOf, grownIn } from "../beds/gardens.ts";
 
 const told = (...texts: readonly string[]) =>
   overlapDoubts(

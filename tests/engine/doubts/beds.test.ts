@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { bedDoubts } from "../../../src/engine/beds/doubts.ts";
+import { bedDoubts } from "../../../src/engine/doubts/beds.ts";
 import { QUARRY } from "../../gardens.ts";
-import { bedOf, yearOf } from "./gardens.ts";
+import { bedOf, yearOf } from "../beds/gardens.ts";
 
 test("a garden's beds are doubted file by file and line by line", () => {
   const before = bedOf(["carrot: 10 rows", "beet: 7 rows, sow 9 May"], { year: 2026 });

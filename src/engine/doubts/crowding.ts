@@ -6,8 +6,8 @@ import { joinWords } from "../../base/text/words.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
 import { predecessorOf } from "../../garden/model/years.ts";
 import { diagnostic } from "../../garden/plan/codes.ts";
+import { type Occupancy, occupancyIn, shareOn, spansOn } from "../beds/occupancy.ts";
 import type { PlantingInYear } from "../year.ts";
-import { type Occupancy, occupancyIn, shareOn, spansOn } from "./occupancy.ts";
 
 /**
  * How much more than a whole bed its plantings may take before that is reported. Source: house rule; nobody measures

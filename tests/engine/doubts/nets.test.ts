@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { netDoubts } from "../../../src/engine/beds/net-doubts.ts";
+import { netDoubts } from "../../../src/engine/doubts/nets.ts";
 import { planOf } from "../../gardens.ts";
-import { bedOf } from "./gardens.ts";
+import { bedOf } from "../beds/gardens.ts";
 
 const NETTED = bedOf(["parsnip: 2 rows, under a net"]);
 const told = (before: string, now = NETTED) => netDoubts([planOf(before), planOf(now)]);

@@ -2,7 +2,7 @@ import type { Problem } from "../../base/problems/problem.ts";
 import { cropFor } from "../../crops/crops.ts";
 import type { Plan, Planting } from "../../garden/model/plan.ts";
 import { diagnostic } from "../../garden/plan/codes.ts";
-import { type Covering, coversOver, isHost } from "./covers.ts";
+import { type Covering, coversOver, isHost } from "../beds/covers.ts";
 
 /**
  * Pests that come from elsewhere in spring, so that a net traps none of them.
