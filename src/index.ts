@@ -5,39 +5,37 @@
 
 export {
   type Baseline,
+  type BedRoom,
+  bedRoom,
   buildBaseline,
   buildSchedule,
   buildYear,
+  checkPlan,
+  chooseEvents,
+  doubtsOfBeds,
+  type Event,
+  type FeedChoice,
+  type FeedInput,
+  type FrostNight,
+  feedName,
+  frostNight,
   type Garden,
+  type GardenReading,
   type Horizon,
   horizonAt,
-  type PublishedState,
-  type Schedule,
-  todayIn,
-  type Year,
-} from "./app/build.ts";
-export {
-  checkPlan,
-  doubtsOfBeds,
-  type GardenReading,
+  type Ledger,
+  month,
   type Plan,
   type PlanCheck,
   type PlanText,
   type Problem,
+  type PublishedState,
+  picture,
   readGarden,
+  type Schedule,
   sayProblem,
-} from "./app/check.ts";
-export {
-  chooseEvents,
-  type Event,
-  type FeedChoice,
-  type FeedInput,
-  feedName,
-  type Ledger,
+  todayIn,
+  whyLines,
   writeFeed,
-} from "./app/feed.ts";
-export { type FrostNight, frostNight } from "./app/frost.ts";
-export { month } from "./app/month.ts";
-export { picture } from "./app/picture.ts";
-export { type BedRoom, bedRoom } from "./app/room.ts";
-export { whyLines } from "./app/why.ts";
+  type Year,
+} from "./app/index.ts";

@@ -6,6 +6,33 @@ import { describe, expect, test } from "vitest";
 /** The rooms, from the ground up: each may import those before it and itself; the library is what the application gives. */
 const ORDER = ["base", "crops", "garden", "engine", "views", "app", "index.ts", "host"];
 
+/**
+ * The doors of each room: what others may import stands in one of these files, and nowhere else. A second door loads
+ * little, for what must start before the engine is there. The top room has none.
+ */
+const DOORS = [
+  "src/base/index.ts",
+  "src/crops/index.ts",
+  "src/garden/index.ts",
+  "src/garden/model/index.ts",
+  "src/engine/index.ts",
+  "src/views/index.ts",
+  "src/views/records.ts",
+  "src/app/index.ts",
+  "src/app/records.ts",
+];
+
+/** The doors that the worker may load before it has been asked for anything: none leads to the engine or to a big library. */
+const STARTS_WITH = [
+  "src/base/index.ts",
+  "src/garden/model/index.ts",
+  "src/views/records.ts",
+  "src/app/records.ts",
+];
+
+/** Files in a row, each importing the next for more than its types, that a room may have at the most. */
+const LONGEST_CHAIN = 15;
+
 /** Rooms that know no clock, no chance and no file. */
 const CORE = new Set(["base", "crops", "garden", "engine", "views"]);
 
@@ -48,19 +75,51 @@ const localsOf = (file: string) =>
     .filter((name) => name.startsWith("."))
     .map((name) => normalize(join(dirname(file), name)));
 
-/** Files of which more than types is imported. */
-const valuesImportedBy = (file: string) =>
-  [...(TEXTS.get(file) ?? "").matchAll(/^(?:import|export) ([^;]*?) from "(\.[^"]+)";/gm)]
-    .filter(([, names = ""]) => !names.startsWith("type ") && !onlyTypes(names))
-    .map(([, , name = ""]) => normalize(join(dirname(file), name)));
+/** A name that a file imports or passes on, whether only as a type, and the file it comes from. */
+type Binding = { readonly name: string; readonly type: boolean; readonly from: string };
 
-const onlyTypes = (names: string) =>
-  /^\{/.test(names) &&
-  names
-    .replace(/[{}]/g, "")
-    .split(",")
-    .map((name) => name.trim())
-    .every((name) => name === "" || name.startsWith("type "));
+/** What a file imports from other files by name, and passes on from them. */
+const bindingsOf = (file: string): readonly Binding[] =>
+  [
+    ...(TEXTS.get(file) ?? "").matchAll(/^(?:im|ex)port (type )?\{([^}]*)\} from "(\.[^"]+)";/gm),
+  ].flatMap(([, type, names = "", path = ""]) =>
+    names
+      .split(",")
+      .map((name) => name.trim())
+      .filter(Boolean)
+      .map((name) => ({
+        name: name.replace(/^type /, "").replace(/ as .*/, ""),
+        type: type !== undefined || name.startsWith("type "),
+        from: normalize(join(dirname(file), path)),
+      })),
+  );
+
+const BINDINGS = new Map(FILES.map((file) => [file, bindingsOf(file)]));
+
+/** The file in which a name stands that may come through doors. */
+function sourceOf({ name, from }: Binding): string {
+  const passedOn = BINDINGS.get(from)?.find((each) => each.name === name);
+  return DOORS.includes(from) && passedOn ? sourceOf(passedOn) : from;
+}
+
+const crossesRooms = (file: string, to: string) => roomOf(file) !== roomOf(to);
+
+/** The longest row of files of a room, each importing the next for more than its types. */
+function longestChain(room: string): readonly string[] {
+  const found = new Map<string, readonly string[]>();
+  const from = (file: string): readonly string[] => {
+    const known = found.get(file);
+    if (known) return known;
+    const next = (BINDINGS.get(file) ?? [])
+      .filter(({ type, from: to }) => !type && !crossesRooms(file, to))
+      .map((binding) => from(binding.from));
+    const longest = next.reduce((best, row) => (row.length > best.length ? row : best), []);
+    found.set(file, [file, ...longest]);
+    return [file, ...longest];
+  };
+  const rows = FILES.filter((file) => roomOf(file) === room && !DOORS.includes(file)).map(from);
+  return rows.reduce((best, row) => (row.length > best.length ? row : best), []);
+}
 
 const packageOf = (name: string) =>
   name
@@ -93,14 +152,60 @@ describe("the house", () => {
     expect(past).toEqual([]);
   });
 
-  test("views calculate no growth: of the engine's calculations they import types alone", () => {
-    const calculations = /engine\/(?:growth|climate\/climate|beds)\//;
-    const past = FILES.filter((file) => roomOf(file) === "views").flatMap((file) =>
-      valuesImportedBy(file)
-        .filter((to) => calculations.test(to))
+  test("rooms are entered by their doors", () => {
+    const past = FILES.flatMap((file) =>
+      localsOf(file)
+        .filter((to) => crossesRooms(file, to) && !DOORS.includes(to))
         .map((to) => `${file} -> ${to}`),
     );
     expect(past).toEqual([]);
+  });
+
+  test("a door opens for others: what it passes on is imported, and never from inside", () => {
+    const used = new Set(
+      FILES.flatMap((file) =>
+        (BINDINGS.get(file) ?? [])
+          .filter(({ from }) => crossesRooms(file, from))
+          .map(({ name, from }) => `${from} ${name}`),
+      ),
+    );
+    const idle = DOORS.flatMap((door) =>
+      (BINDINGS.get(door) ?? [])
+        .map(({ name }) => `${door} ${name}`)
+        .filter((each) => !used.has(each)),
+    );
+    expect(idle).toEqual([]);
+    const inside = FILES.filter((file) =>
+      localsOf(file).some((to) => !crossesRooms(file, to) && DOORS.includes(to)),
+    );
+    expect(inside).toEqual([]);
+  });
+
+  test("views calculate no growth: of the engine's calculations they import types alone", () => {
+    const calculations = /engine\/(?:growth|climate\/climate|beds)\//;
+    const past = FILES.filter((file) => roomOf(file) === "views").flatMap((file) =>
+      (BINDINGS.get(file) ?? [])
+        .filter((binding) => !binding.type && calculations.test(sourceOf(binding)))
+        .map(({ name }) => `${file} imports ${name}`),
+    );
+    expect(past).toEqual([]);
+  });
+
+  test("the worker starts without what it loads only when it is needed", () => {
+    const reached = new Set<string>();
+    const follow = (file: string) => {
+      if (reached.has(file)) return;
+      reached.add(file);
+      for (const { type, from } of BINDINGS.get(file) ?? []) if (!type) follow(from);
+    };
+    follow("src/host/worker.ts");
+    const late = DOORS.filter((door) => !STARTS_WITH.includes(door));
+    expect(late.filter((door) => reached.has(door))).toEqual([]);
+  });
+
+  test.each(ORDER)("the longest chain of imports in %s can still be followed", async (room) => {
+    const chain = longestChain(room);
+    expect(chain.length, chain.join("\n")).toBeLessThanOrEqual(LONGEST_CHAIN);
   });
 
   test("no files import each other in a circle", () => {

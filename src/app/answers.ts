@@ -1,3 +1,2 @@
-export { isAnswer, UNDO } from "../garden/model/answers.ts";
-export type { Answer } from "../views/answers.ts";
-export type { TaskCard } from "../views/cards.ts";
+export { isAnswer, UNDO } from "../garden/model/index.ts";
+export type { Answer, TaskCard } from "../views/index.ts";

@@ -1,12 +1,9 @@
-import type { Day } from "../base/days/day.ts";
-import { joinWords } from "../base/text/words.ts";
-import type { Year } from "../engine/year.ts";
-import type { Plan } from "../garden/model/plan.ts";
-import { awayReports } from "../views/away/report.ts";
-import { type AwayText, awayTexts } from "../views/away/texts.ts";
-import { sayDays, voiceOf } from "../views/events/sentences.ts";
+import { type Day, joinWords } from "../base/index.ts";
+import type { Year } from "../engine/index.ts";
+import type { Plan } from "../garden/model/index.ts";
+import { type AwayText, awayReports, awayTexts, sayDays, voiceOf } from "../views/index.ts";
 
-export type { AwayText } from "../views/away/texts.ts";
+export type { AwayText } from "../views/index.ts";
 
 /** An absence in words: `Oda away, 19 to 23 June`, and its texts in the order they are read. */
 export type AbsenceText = { readonly head: string; readonly texts: readonly AwayText[] };

@@ -1,20 +1,21 @@
-import type { Day } from "../base/days/day.ts";
-import { dayAt } from "../base/days/instants.ts";
-import { buildYear } from "../engine/build.ts";
-import { type Horizon, horizonOf } from "../engine/schedule/horizon.ts";
-import { publishedStateOf } from "../engine/schedule/published-state.ts";
-import type { PublishedState } from "../engine/schedule/scheduled-task.ts";
-import type { Garden, Year } from "../engine/year.ts";
-import { newestPlan } from "../garden/model/garden.ts";
-import type { Event } from "../views/events/event.ts";
-import { yearEvents } from "../views/year-events.ts";
+import { type Day, dayAt } from "../base/index.ts";
+import {
+  buildYear,
+  type Garden,
+  type Horizon,
+  horizonOf,
+  type PublishedState,
+  publishedStateOf,
+  type Year,
+} from "../engine/index.ts";
+import { newestPlan } from "../garden/model/index.ts";
+import { yearEvents } from "../views/index.ts";
+import type { Event } from "../views/records.ts";
 
-export { buildBaseline, buildYear } from "../engine/build.ts";
-export { type Horizon, planOn } from "../engine/schedule/horizon.ts";
-export type { PublishedState, PublishedTask } from "../engine/schedule/scheduled-task.ts";
-export type { Baseline, Garden, Year } from "../engine/year.ts";
-export { newestPlan } from "../garden/model/garden.ts";
-export { type TaskCard, taskCards } from "../views/cards.ts";
+export type { Baseline, Garden, PublishedState, PublishedTask, Year } from "../engine/index.ts";
+export { buildBaseline, buildYear, type Horizon, planOn } from "../engine/index.ts";
+export { newestPlan } from "../garden/model/index.ts";
+export { type TaskCard, taskCards } from "../views/index.ts";
 
 /** What a garden's feeds are written from: its year, the events made of it, and what has been published once they are. */
 export type Schedule = Pick<Year, "scheduled"> & {

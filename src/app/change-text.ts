@@ -1,1 +1,1 @@
-export { changeText, goneText } from "../views/events/change-text.ts";
+export { changeText, goneText } from "../views/records.ts";

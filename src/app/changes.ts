@@ -1,10 +1,8 @@
-import type { Day } from "../base/days/day.ts";
-import { startOf } from "../base/days/instants.ts";
-import { PRACTICES } from "../engine/practices/all.ts";
-import type { Garden } from "../engine/year.ts";
-import { type ParsedDiaryLine, parseDiaryLines } from "../garden/diary/parse.ts";
-import type { Plan } from "../garden/model/plan.ts";
-import { type Change, changesOf } from "../views/events/changes.ts";
+import { type Day, startOf } from "../base/index.ts";
+import { type Garden, PRACTICES } from "../engine/index.ts";
+import { type ParsedDiaryLine, parseDiaryLines } from "../garden/index.ts";
+import type { Plan } from "../garden/model/index.ts";
+import { type Change, changesOf } from "../views/index.ts";
 import {
   buildSchedule,
   horizonAt,
@@ -13,7 +11,7 @@ import {
   type Schedule,
 } from "./build.ts";
 
-export type { Change } from "../views/events/changes.ts";
+export type { Change } from "../views/index.ts";
 
 /** What the diary has moved, done, added and removed since a day (inclusive), as of today, and why. */
 export function changesSince(

@@ -1,20 +1,26 @@
-import { sayDay } from "../base/days/day.ts";
-import { type Problem, sortProblems } from "../base/problems/problem.ts";
-import { buildYear } from "../engine/build.ts";
-import { bedDoubts } from "../engine/doubts/beds.ts";
-import { doubtsOf } from "../engine/doubts/doubts.ts";
-import { PRACTICES } from "../engine/practices/all.ts";
-import { horizonOf } from "../engine/schedule/horizon.ts";
-import type { Garden } from "../engine/year.ts";
-import { parseDiary, parseDiaryLines } from "../garden/diary/parse.ts";
-import { resolveConflicts } from "../garden/diary/resolve-conflicts.ts";
-import type { FilledDefault, Plan } from "../garden/model/plan.ts";
-import { type PlanResult, type PlanSource, readPlan as readText } from "../garden/plan/read.ts";
-import { problemsBetweenYears } from "../garden/plan/years.ts";
+import { type Problem, sayDay, sortProblems } from "../base/index.ts";
+import {
+  bedDoubts,
+  buildYear,
+  doubtsOf,
+  type Garden,
+  horizonOf,
+  PRACTICES,
+} from "../engine/index.ts";
+import {
+  type PlanResult,
+  type PlanSource,
+  parseDiary,
+  parseDiaryLines,
+  problemsBetweenYears,
+  readPlan as readText,
+  resolveConflicts,
+} from "../garden/index.ts";
+import type { FilledDefault, Plan } from "../garden/model/index.ts";
 
-export type { Problem } from "../base/problems/problem.ts";
-export { sayProblem } from "../base/problems/problem.ts";
-export type { Plan } from "../garden/model/plan.ts";
+export type { Problem } from "../base/index.ts";
+export { sayProblem } from "../base/index.ts";
+export type { Plan } from "../garden/model/index.ts";
 
 /** A year's plan as it is written, and where that text comes from. */
 export type PlanText = PlanSource & { readonly text: string };

@@ -1,5 +1,1 @@
-export {
-  type DiaryLineReport,
-  type ObservationReport,
-  reportDiary,
-} from "../views/events/diary.ts";
+export { type DiaryLineReport, type ObservationReport, reportDiary } from "../views/index.ts";

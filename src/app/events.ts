@@ -1,3 +1,7 @@
-export { chooseEvents, type FeedChoice } from "../views/calendar/choose-events.ts";
-export type { Event } from "../views/events/event.ts";
-export { type FormerTasks, updateFormerTasks } from "../views/events/former-tasks.ts";
+export type { Event } from "../views/records.ts";
+export {
+  chooseEvents,
+  type FeedChoice,
+  type FormerTasks,
+  updateFormerTasks,
+} from "../views/records.ts";

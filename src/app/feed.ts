@@ -1,10 +1,15 @@
-import type { Plan } from "../garden/model/plan.ts";
-import { chooseEvents, type FeedChoice } from "../views/calendar/choose-events.ts";
-import { type CalendarInput, writeCalendar } from "../views/calendar/write.ts";
+import type { Plan } from "../garden/model/index.ts";
+import { type CalendarInput, writeCalendar } from "../views/index.ts";
+import { chooseEvents, type FeedChoice } from "../views/records.ts";
 
-export { chooseEvents, type FeedChoice } from "../views/calendar/choose-events.ts";
-export { type Ledger, readLedger, type StoredLedger } from "../views/calendar/ledger.ts";
-export type { Event } from "../views/events/event.ts";
+export type { Event } from "../views/records.ts";
+export {
+  chooseEvents,
+  type FeedChoice,
+  type Ledger,
+  readLedger,
+  type StoredLedger,
+} from "../views/records.ts";
 
 /** What a feed's name is made of: the names of the garden, its people and its beds, from the newest plan first. */
 export type FeedNames = readonly {

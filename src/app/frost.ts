@@ -1,11 +1,10 @@
-import type { Day } from "../base/days/day.ts";
-import { type FrostTonight, frostTonight } from "../engine/beds/frost-tonight.ts";
-import type { Year } from "../engine/year.ts";
-import { newestPlan } from "../garden/model/garden.ts";
-import { type FrostTonightText, frostTonightText } from "../views/events/frost-tonight.ts";
+import type { Day } from "../base/index.ts";
+import { type FrostTonight, frostTonight, type Year } from "../engine/index.ts";
+import { newestPlan } from "../garden/model/index.ts";
+import { type FrostTonightText, frostTonightText } from "../views/index.ts";
 
-export type { FrostTonight } from "../engine/beds/frost-tonight.ts";
-export type { FrostTonightText } from "../views/events/frost-tonight.ts";
+export type { FrostTonight } from "../engine/index.ts";
+export type { FrostTonightText } from "../views/index.ts";
 
 /** A night that may be cold: what each plant and tray needs, and the same in words. */
 export type FrostNight = { readonly report: FrostTonight; readonly text: FrostTonightText };

@@ -1,1 +1,1 @@
-export { type Ledger, readLedger, type StoredLedger } from "../views/calendar/ledger.ts";
+export { type Ledger, readLedger, type StoredLedger } from "../views/records.ts";

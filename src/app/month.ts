@@ -1,6 +1,5 @@
-import type { Day } from "../base/days/day.ts";
-import { monthSheet } from "../views/paper/month.ts";
-import { monthPage } from "../views/paper/month-page.ts";
+import type { Day } from "../base/index.ts";
+import { monthPage, monthSheet } from "../views/index.ts";
 import type { Schedule } from "./build.ts";
 
 /** Which month by any of its days, whose sheet by the person's key (null: the household's), and the day it is printed. */

@@ -1,11 +1,9 @@
-import type { Day } from "../base/days/day.ts";
-import { planOn } from "../engine/schedule/horizon.ts";
-import type { Year } from "../engine/year.ts";
-import type { Plan } from "../garden/model/plan.ts";
-import { drawPicture } from "../views/pictures/picture.ts";
-import type { PictureForm, PictureSubject } from "../views/pictures/sketch.ts";
+import type { Day } from "../base/index.ts";
+import { planOn, type Year } from "../engine/index.ts";
+import type { Plan } from "../garden/model/index.ts";
+import { drawPicture, type PictureForm, type PictureSubject } from "../views/index.ts";
 
-export type { PictureForm, PictureSubject } from "../views/pictures/sketch.ts";
+export type { PictureForm, PictureSubject } from "../views/index.ts";
 
 /** Which season is drawn, null for that of today, and in which form. */
 export type PictureRequest = {

@@ -1,8 +1,7 @@
-import { capital } from "../base/text/words.ts";
-import { CROPS } from "../crops/crops.ts";
+import { capital } from "../base/index.ts";
+import { CROPS } from "../crops/index.ts";
 
-export { type FirstAnswers, type FirstBed, firstPlan } from "../garden/plan/first-plan.ts";
-export { nextYear } from "../garden/plan/next-year.ts";
+export { type FirstAnswers, type FirstBed, firstPlan, nextYear } from "../garden/index.ts";
 
 /** A crop by its key, its name as a heading says it, and what a plan calls one of it. */
 export type CropName = { readonly key: string; readonly name: string; readonly one: string };

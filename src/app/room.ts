@@ -1,11 +1,10 @@
-import type { Day } from "../base/days/day.ts";
-import { type BedSpace, roomIn } from "../engine/beds/room.ts";
-import type { Year } from "../engine/year.ts";
-import { newestPlan } from "../garden/model/garden.ts";
-import { type RoomText, roomText } from "../views/events/room.ts";
+import type { Day } from "../base/index.ts";
+import { type BedSpace, roomIn, type Year } from "../engine/index.ts";
+import { newestPlan } from "../garden/model/index.ts";
+import { type RoomText, roomText } from "../views/index.ts";
 
-export type { BedSpace } from "../engine/beds/room.ts";
-export type { RoomText } from "../views/events/room.ts";
+export type { BedSpace } from "../engine/index.ts";
+export type { RoomText } from "../views/index.ts";
 
 /** What is in a bed and what still fits, and the same in words. */
 export type BedRoom = { readonly space: BedSpace; readonly text: RoomText };

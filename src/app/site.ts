@@ -1,19 +1,20 @@
-import type { Problem } from "../base/problems/problem.ts";
-import { reportOn } from "../garden/station/report.ts";
-import { readStation, type Station, type StationRequest } from "../garden/station/station.ts";
-import { wrong } from "../garden/station/table.ts";
-import { frozenThrough, unlikelyIn } from "../garden/station/unlikely.ts";
+import type { Problem } from "../base/index.ts";
 import {
   figuresOf,
+  frozenThrough,
   monthsMissing,
+  readStation,
+  reportOn,
   type SiteFigures,
+  type Station,
+  type StationRequest,
+  unlikelyIn,
   weatherFile,
-} from "../garden/station/weather-file.ts";
+  wrong,
+} from "../garden/index.ts";
 
-export type { RowFilter } from "../garden/station/columns.ts";
-export type { StationRequest } from "../garden/station/station.ts";
-export { wrong } from "../garden/station/table.ts";
-export { fileUnitFrom } from "../garden/station/units.ts";
+export type { RowFilter, StationRequest } from "../garden/index.ts";
+export { fileUnitFrom, wrong } from "../garden/index.ts";
 
 /**
  * The result of a station's file: a weather file, null with a problem; and what was used, guessed and left out, a line

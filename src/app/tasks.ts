@@ -1,14 +1,24 @@
-import { type Day, isoOf, plus, sayDay, WEEKDAYS, weekdayOf } from "../base/days/day.ts";
-import { isoWithOffset, sayMinute } from "../base/days/instants.ts";
-import type { ScheduledTask } from "../engine/schedule/scheduled-task.ts";
-import { planOfTask } from "../engine/schedule/year-of.ts";
-import type { Year } from "../engine/year.ts";
-import { newestPlan } from "../garden/model/garden.ts";
-import type { Plan } from "../garden/model/plan.ts";
-import { isAskedAbout } from "../views/events/open.ts";
-import { sayPart, sayWeekday, voiceOf } from "../views/events/sentences.ts";
-import { seasonText, textOf } from "../views/events/texts.ts";
-import { titleOf } from "../views/events/titles.ts";
+import {
+  type Day,
+  isoOf,
+  isoWithOffset,
+  plus,
+  sayDay,
+  sayMinute,
+  WEEKDAYS,
+  weekdayOf,
+} from "../base/index.ts";
+import { planOfTask, type ScheduledTask, type Year } from "../engine/index.ts";
+import { newestPlan, type Plan } from "../garden/model/index.ts";
+import {
+  isAskedAbout,
+  sayPart,
+  sayWeekday,
+  seasonText,
+  textOf,
+  titleOf,
+  voiceOf,
+} from "../views/index.ts";
 
 /** The tasks of some of the year's plans, in day order, then by id. */
 function tasksOf(year: Year, plans: readonly Plan[]): readonly ScheduledTask[] {

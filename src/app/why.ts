@@ -1,9 +1,6 @@
-import { sayDay } from "../base/days/day.ts";
-import type { ScheduledTask } from "../engine/schedule/scheduled-task.ts";
-import { planOfTask } from "../engine/schedule/year-of.ts";
-import type { Year } from "../engine/year.ts";
-import { sayPieces, voiceOf } from "../views/events/sentences.ts";
-import { titleOf } from "../views/events/titles.ts";
+import { sayDay } from "../base/index.ts";
+import { planOfTask, type ScheduledTask, type Year } from "../engine/index.ts";
+import { sayPieces, titleOf, voiceOf } from "../views/index.ts";
 
 /**
  * Why a task is on its day, a line each: its own reasons, then those of each task it depends on, each once. Null where

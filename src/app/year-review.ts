@@ -1,10 +1,7 @@
-import type { Day } from "../base/days/day.ts";
-import { buildBaseline, buildYear } from "../engine/build.ts";
-import { horizonOf } from "../engine/schedule/horizon.ts";
-import type { Garden } from "../engine/year.ts";
-import type { Plan } from "../garden/model/plan.ts";
-import { type YearReport, yearReport } from "../views/paper/year.ts";
-import { yearPage } from "../views/paper/year-page.ts";
+import type { Day } from "../base/index.ts";
+import { buildBaseline, buildYear, type Garden, horizonOf } from "../engine/index.ts";
+import type { Plan } from "../garden/model/index.ts";
+import { type YearReport, yearPage, yearReport } from "../views/index.ts";
 
 /** Which of the garden's plans is looked back on, at which instant [ms since 1970 UTC], and the day that is in the garden's zone. */
 export type ReviewRequest = {

@@ -1,4 +1,4 @@
-import { fahrenheit } from "../base/quantities/quantity.ts";
+import { fahrenheit } from "../base/index.ts";
 import { COLUMNS_F } from "./emergence.ts";
 import type { Crop, Source } from "./facts.ts";
 import { CITE } from "./figures.ts";

@@ -1,10 +1,11 @@
-import type { Day } from "../base/days/day.ts";
-import { withMovedPlantings } from "../garden/diary/moved-plantings.ts";
-import type { Observation } from "../garden/diary/observation.ts";
-import { observationsIn } from "../garden/diary/parse.ts";
-import type { Plan, Planting } from "../garden/model/plan.ts";
-import { plantingRanks } from "../garden/model/plantings.ts";
-import { withLinkedPlantings } from "../garden/model/years.ts";
+import type { Day } from "../base/index.ts";
+import {
+  type Observation,
+  observationsIn,
+  withLinkedPlantings,
+  withMovedPlantings,
+} from "../garden/index.ts";
+import { type Plan, type Planting, plantingRanks } from "../garden/model/index.ts";
 import { plantingRecordsOf } from "./beds/lives.ts";
 import { wateringWeeksOf } from "./beds/watering-weeks.ts";
 import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.ts";

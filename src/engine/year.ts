@@ -1,8 +1,7 @@
-import type { Day } from "../base/days/day.ts";
-import { cropFor } from "../crops/crops.ts";
-import type { Crop } from "../crops/facts.ts";
-import type { Observation } from "../garden/diary/observation.ts";
-import type { Plan, Planting } from "../garden/model/plan.ts";
+import type { Day } from "../base/index.ts";
+import { type Crop, cropFor } from "../crops/index.ts";
+import type { Observation } from "../garden/index.ts";
+import type { Plan, Planting } from "../garden/model/index.ts";
 import type { PlantingRecord, SowingRecord } from "./beds/planting-record.ts";
 import type { WateringWeek } from "./beds/watering-weeks.ts";
 import type { ClimateData } from "./climate/climate.ts";

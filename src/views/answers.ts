@@ -1,5 +1,5 @@
-import { practiceOf, type Task } from "../engine/practices/all.ts";
-import type { TaskAnswer } from "../garden/model/answers.ts";
+import { practiceOf, type Task } from "../engine/index.ts";
+import type { TaskAnswer } from "../garden/model/index.ts";
 
 /** One answer that a page offers to a task: the words on it, and what is written down. */
 export type Answer = { readonly words: string; readonly says: string };

@@ -1,8 +1,6 @@
-import type { Day } from "../base/days/day.ts";
-import type { ScheduledTask } from "../engine/schedule/scheduled-task.ts";
-import { planOfTask } from "../engine/schedule/year-of.ts";
-import type { Year } from "../engine/year.ts";
-import { wholeGarden } from "../garden/model/garden.ts";
+import type { Day } from "../base/index.ts";
+import { planOfTask, type ScheduledTask, type Year } from "../engine/index.ts";
+import { wholeGarden } from "../garden/model/index.ts";
 import { type Answer, answersTo } from "./answers.ts";
 import { sayPieces, type Voice, voiceOf } from "./events/sentences.ts";
 import { titleOf } from "./events/titles.ts";

@@ -1,5 +1,5 @@
-import type { Year } from "../engine/year.ts";
-import { wholeGarden } from "../garden/model/garden.ts";
+import type { Year } from "../engine/index.ts";
+import { wholeGarden } from "../garden/model/index.ts";
 import { awayEvents } from "./away/events.ts";
 import type { Event } from "./events/event.ts";
 import { eventsOf } from "./events/events.ts";

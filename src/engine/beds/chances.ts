@@ -1,6 +1,5 @@
-import { type Day, latest, plus } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
-import type { Start } from "../../crops/facts.ts";
+import { type Day, latest, plus } from "../../base/index.ts";
+import { isTender, type Start } from "../../crops/index.ts";
 import { firstFrostAt } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
 import { autumnAfter, lastHarvest } from "../growth/ending.ts";

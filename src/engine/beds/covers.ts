@@ -1,6 +1,5 @@
-import { isPestCover, type PestCoverName } from "../../crops/covers.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Planting } from "../../garden/model/plan.ts";
+import { type Crop, isPestCover, type PestCoverName } from "../../crops/index.ts";
+import type { Planting } from "../../garden/model/index.ts";
 
 /** A cover over a crop, and what it keeps off. */
 export type Covering = { readonly with: PestCoverName; readonly against: string };

@@ -1,9 +1,7 @@
-import type { Day } from "../../base/days/day.ts";
-import { CROPS, cropFor } from "../../crops/crops.ts";
-import type { Crop, Family, Start } from "../../crops/facts.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import type { Day } from "../../base/index.ts";
+import { CROPS, type Crop, cropFor, type Family, type Start } from "../../crops/index.ts";
+import type { Observation } from "../../garden/index.ts";
+import { type Bed, isRaised, type Plan, type Planting } from "../../garden/model/index.ts";
 import { climateOf } from "../climate/climate.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { chanceOf, type StartChance, type StartMethod } from "./chances.ts";

@@ -1,6 +1,6 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";

@@ -1,4 +1,4 @@
-import { FABRIC } from "../../crops/covers.ts";
+import { FABRIC } from "../../crops/index.ts";
 
 /** What is laid over plants for a night. */
 export type Fabric = keyof typeof FABRIC.warmsK;

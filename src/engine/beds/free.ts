@@ -1,5 +1,5 @@
-import { type Day, latest } from "../../base/days/day.ts";
-import type { Bed } from "../../garden/model/plan.ts";
+import { type Day, latest } from "../../base/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 import { type Occupancy, shareOn, spansOn } from "./occupancy.ts";
 
 /**

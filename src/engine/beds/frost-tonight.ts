@@ -1,6 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import type { Crop } from "../../crops/index.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 import { type FrostStage, frostStage, hardinessOf } from "../growth/hardiness.ts";
 import { objectOf } from "../practices/task.ts";
 import { planOn } from "../schedule/horizon.ts";

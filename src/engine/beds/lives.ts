@@ -1,7 +1,6 @@
-import { type Day, latest } from "../../base/days/day.ts";
-import { cropFor } from "../../crops/crops.ts";
-import type { Planting } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import { type Day, latest } from "../../base/index.ts";
+import { cropFor } from "../../crops/index.ts";
+import { isRaised, type Planting } from "../../garden/model/index.ts";
 import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "../growth/anchors.ts";
 import { isReached, type Milestone } from "../growth/milestones.ts";
 import { observationsAbout } from "../growth/own-observations.ts";

@@ -1,6 +1,5 @@
-import { FABRIC } from "../../crops/covers.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Planting, Site } from "../../garden/model/plan.ts";
+import { type Crop, FABRIC } from "../../crops/index.ts";
+import type { Planting, Site } from "../../garden/model/index.ts";
 import { COLDER_AT_LEAVES_K, type FrostStage, hardinessOf } from "../growth/hardiness.ts";
 import { type Cover, coverWarmEnough, isWarmEnough } from "./fabric.ts";
 

@@ -1,5 +1,5 @@
-import { type Day, midway } from "../../base/days/day.ts";
-import type { Bed, Planting } from "../../garden/model/plan.ts";
+import { type Day, midway } from "../../base/index.ts";
+import type { Bed, Planting } from "../../garden/model/index.ts";
 import { bedShare } from "../rules/spacing.ts";
 import type { PlantingInYear } from "../year.ts";
 import type { Life } from "./planting-record.ts";

@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day } from "../../base/index.ts";
 import type { Anchor, AnchorAct } from "../growth/anchors.ts";
 import type { PacketComparison } from "../growth/packet.ts";
 

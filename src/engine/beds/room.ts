@@ -1,7 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import { CROPS } from "../../crops/crops.ts";
-import type { Family } from "../../crops/facts.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import { CROPS, type Family } from "../../crops/index.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 import { familyBefore } from "../rules/families.ts";
 import { plantingsIn, type Year } from "../year.ts";
 import { type CropChance, chancesIn } from "./crop-chances.ts";

@@ -1,6 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import type { FrostDates, Plan } from "../../garden/model/plan.ts";
-import { plusYears, seasonOf } from "../../garden/model/season.ts";
+import type { Day } from "../../base/index.ts";
+import { type FrostDates, type Plan, plusYears, seasonOf } from "../../garden/model/index.ts";
 import { planOn } from "../schedule/horizon.ts";
 
 /**

@@ -1,6 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Planting, Site } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import type { Crop } from "../../crops/index.ts";
+import type { Planting, Site } from "../../garden/model/index.ts";
 import { hardinessOf } from "../growth/hardiness.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 import { isWarmEnough } from "./fabric.ts";

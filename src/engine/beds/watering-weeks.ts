@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day } from "../../base/index.ts";
 import { areaM2Of, dripMinutes, litresOn, type Runs, runsOf } from "../growth/watering.ts";
 import type { WholeGarden } from "../practices/practice.ts";
 import { dryWeeksOf, type WaterNeed } from "../practices/weekly-need.ts";

@@ -1,4 +1,4 @@
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, plus } from "../../base/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { autumnAfter } from "../growth/ending.ts";
 import { ripeInSeasons } from "../growth/ripe.ts";

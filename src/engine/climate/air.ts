@@ -1,5 +1,5 @@
-import { DAYS_IN_YEAR } from "../../base/days/day.ts";
-import type { Site } from "../../garden/model/plan.ts";
+import { DAYS_IN_YEAR } from "../../base/index.ts";
+import type { Site } from "../../garden/model/index.ts";
 import { type Wave, waveC } from "./wave.ts";
 
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;

@@ -1,7 +1,6 @@
-import { DAYS_IN_YEAR, type Day, dayOfYear, plus } from "../../base/days/day.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Bed, Plan } from "../../garden/model/plan.ts";
-import { USUAL_SPREAD_K } from "../../garden/station/spread.ts";
+import { DAYS_IN_YEAR, type Day, dayOfYear, plus } from "../../base/index.ts";
+import { type Observation, USUAL_SPREAD_K } from "../../garden/index.ts";
+import type { Bed, Plan } from "../../garden/model/index.ts";
 import { type AirCurves, airCurvesOf, monthlyValueOn, roughAirCurves } from "./air.ts";
 import { measuredSoil, type SoilMeasurement, soilMeasurementsIn } from "./measured-soil.ts";
 import { FILM_WARMS_K, FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve } from "./soil.ts";

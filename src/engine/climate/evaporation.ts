@@ -1,4 +1,4 @@
-import { type Day, dayOfYear } from "../../base/days/day.ts";
+import { type Day, dayOfYear } from "../../base/index.ts";
 import {
   clearSkyMJ,
   netLongwaveMJ,

@@ -1,4 +1,4 @@
-import { type Day, type DaySpan, plus } from "../../base/days/day.ts";
+import { type Day, type DaySpan, plus } from "../../base/index.ts";
 import type { Climate } from "./climate.ts";
 
 /** The step of the search in days, before the found one is narrowed down day by day. */

@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import type { FrostDates } from "../../garden/model/plan.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { FrostDates } from "../../garden/model/index.ts";
 import { deviationsAt, ONE_IN_TEN, shareBelow } from "./normal.ts";
 
 /**

@@ -1,6 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Bed } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import type { Observation } from "../../garden/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 
 /** Days for which a measured soil temperature corrects the estimate, fading to nothing. Source: house rule. */
 export const MEASURED_LASTS_DAYS = 14;

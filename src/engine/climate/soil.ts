@@ -1,5 +1,5 @@
-import { DAYS_IN_YEAR } from "../../base/days/day.ts";
-import { FILM } from "../../crops/covers.ts";
+import { DAYS_IN_YEAR } from "../../base/index.ts";
+import { FILM } from "../../crops/index.ts";
 
 /** Degrees [K] that film or fabric laid on it warms a bed's soil, at least. Source: FILM. */
 export const FILM_WARMS_K = FILM.warmsK.film.value[0];

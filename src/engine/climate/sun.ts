@@ -4,11 +4,12 @@ import {
   type Day,
   dayOf,
   dayOrThrow,
+  type Minute,
   MS_PER_DAY,
   partsOf,
   plus,
-} from "../../base/days/day.ts";
-import { type Minute, startOf } from "../../base/days/instants.ts";
+  startOf,
+} from "../../base/index.ts";
 
 /** Where on earth: degrees, south and west negative. */
 export type GeoPoint = { readonly latitude: number; readonly longitude: number };

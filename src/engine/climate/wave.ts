@@ -1,4 +1,4 @@
-import { DAYS_IN_YEAR } from "../../base/days/day.ts";
+import { DAYS_IN_YEAR } from "../../base/index.ts";
 
 /**
  * A year's warmth as a wave: its mean, half of what lies between its coldest and warmest day [°C, K], and the day of

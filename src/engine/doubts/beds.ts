@@ -1,4 +1,4 @@
-import { type Problem, sortProblems } from "../../base/problems/problem.ts";
+import { type Problem, sortProblems } from "../../base/index.ts";
 import { plantingsIn, type Year } from "../year.ts";
 import { overlapDoubts } from "./crowding.ts";
 import { netDoubts } from "./nets.ts";

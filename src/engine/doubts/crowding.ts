@@ -1,11 +1,6 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
-import type { Problem } from "../../base/problems/problem.ts";
-import { cm } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import { joinWords } from "../../base/text/words.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
-import { predecessorOf } from "../../garden/model/years.ts";
-import { diagnostic } from "../../garden/plan/codes.ts";
+import { cm, type Day, joinWords, type Problem, sayDay, sayQuantity } from "../../base/index.ts";
+import { diagnostic, predecessorOf } from "../../garden/index.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 import { type Occupancy, occupancyIn, shareOn, spansOn } from "../beds/occupancy.ts";
 import type { PlantingInYear } from "../year.ts";
 

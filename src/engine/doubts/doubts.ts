@@ -1,5 +1,5 @@
-import { type Problem, sortProblems } from "../../base/problems/problem.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type Problem, sortProblems } from "../../base/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { familyDoubts } from "./families.ts";
 import { bedSizeDoubts, repeatDoubts } from "./plantings.ts";
 import { seasonDoubts } from "./season.ts";

@@ -1,7 +1,7 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { cropFor } from "../../crops/crops.ts";
-import type { Plan, Planting } from "../../garden/model/plan.ts";
-import { diagnostic } from "../../garden/plan/codes.ts";
+import type { Problem } from "../../base/index.ts";
+import { cropFor } from "../../crops/index.ts";
+import { diagnostic } from "../../garden/index.ts";
+import type { Plan, Planting } from "../../garden/model/index.ts";
 import { type Covering, coversOver, isHost } from "../beds/covers.ts";
 
 /**

@@ -1,8 +1,7 @@
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
-import { cropFor } from "../../crops/crops.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
-import { diagnostic } from "../../garden/plan/codes.ts";
+import type { Problem, TextPosition } from "../../base/index.ts";
+import { type Crop, cropFor } from "../../crops/index.ts";
+import { diagnostic } from "../../garden/index.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 import { MOST_SOWINGS } from "../growth/anchors.ts";
 import { bedCapacity } from "../rules/spacing.ts";
 

@@ -1,8 +1,7 @@
-import { sayDay } from "../../base/days/day.ts";
-import type { Problem } from "../../base/problems/problem.ts";
-import { cropFor } from "../../crops/crops.ts";
-import type { Plan, Planting } from "../../garden/model/plan.ts";
-import { diagnostic } from "../../garden/plan/codes.ts";
+import { type Problem, sayDay } from "../../base/index.ts";
+import { cropFor } from "../../crops/index.ts";
+import { diagnostic } from "../../garden/index.ts";
+import type { Plan, Planting } from "../../garden/model/index.ts";
 import { climateOf } from "../climate/climate.ts";
 import { assumedContext } from "../growth/assumed-context.ts";
 import { type Refusal, refusalOf } from "../growth/limits.ts";

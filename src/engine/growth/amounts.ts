@@ -1,5 +1,4 @@
-import type { Crop } from "../../crops/facts.ts";
-import { emergenceShare, seedlingsRow } from "../../crops/seedlings.ts";
+import { type Crop, emergenceShare, seedlingsRow } from "../../crops/index.ts";
 import { spacingCm } from "../rules/spacing.ts";
 import type { SowingContext } from "./sowing-context.ts";
 

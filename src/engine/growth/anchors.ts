@@ -1,5 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import type { ObservedStage } from "../../garden/diary/observation.ts";
+import type { Day } from "../../base/index.ts";
+import type { ObservedStage } from "../../garden/index.ts";
 
 /** What a day was calculated from; whatever depends on the day depends on these too. */
 export type Basis =

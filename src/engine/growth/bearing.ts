@@ -1,4 +1,4 @@
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, plus } from "../../base/index.ts";
 import { autumnAfter } from "./ending.ts";
 import { isReached } from "./milestones.ts";
 import { ripeMilestone } from "./ripe.ts";

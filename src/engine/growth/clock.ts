@@ -1,5 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import type { NumberRange } from "../../crops/facts.ts";
+import type { Day } from "../../base/index.ts";
+import type { NumberRange } from "../../crops/index.ts";
 import { type Basis, combineBasis } from "./anchors.ts";
 import { dailyShare } from "./emergence.ts";
 import { isReached, type Milestone, middle } from "./milestones.ts";

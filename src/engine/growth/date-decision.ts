@@ -1,4 +1,4 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import { type Basis, combineBasis } from "./anchors.ts";
 import { type SeasonWarmth, warmerK } from "./seasons.ts";
 import type { SowingContext } from "./sowing-context.ts";

@@ -1,5 +1,5 @@
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Planting } from "../../garden/model/plan.ts";
+import type { Observation } from "../../garden/index.ts";
+import type { Planting } from "../../garden/model/index.ts";
 import { type Anchor, type Anchors, anchorKey, type Basis, MOST_SOWINGS } from "./anchors.ts";
 
 /** One list each, so that equal anchors have an equal basis. */

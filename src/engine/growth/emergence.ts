@@ -1,7 +1,6 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { fahrenheit } from "../../base/quantities/quantity.ts";
-import { COLUMNS_F, EMERGENCE_DAYS } from "../../crops/emergence.ts";
-import type { Bed } from "../../garden/model/plan.ts";
+import { type Day, fahrenheit, plus } from "../../base/index.ts";
+import { COLUMNS_F, EMERGENCE_DAYS } from "../../crops/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import { dailySwingShare } from "../climate/wave.ts";
 import { cached } from "./memo.ts";

@@ -1,6 +1,6 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, plus } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { shortDays } from "../climate/sun.ts";
 import type { SowingContext } from "./sowing-context.ts";

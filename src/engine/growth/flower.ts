@@ -1,4 +1,4 @@
-import { plus } from "../../base/days/day.ts";
+import { plus } from "../../base/index.ts";
 import { isReached, type Milestone, middle, milestoneAfter, seenMilestone } from "./milestones.ts";
 import { postponed } from "./postponed.ts";
 import { ripeMilestone } from "./ripe.ts";

@@ -1,7 +1,5 @@
-import { type Day, latest, plus } from "../../base/days/day.ts";
-import { celsius } from "../../base/quantities/quantity.ts";
-import { isTender } from "../../crops/crops.ts";
-import type { Crop } from "../../crops/facts.ts";
+import { celsius, type Day, latest, plus } from "../../base/index.ts";
+import { type Crop, isTender } from "../../crops/index.ts";
 import { isReached } from "./milestones.ts";
 import { ripeMilestone } from "./ripe.ts";
 import { anchorOf, inPlace, type SowingContext } from "./sowing-context.ts";

@@ -1,4 +1,4 @@
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, plus } from "../../base/index.ts";
 import { isReached } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";

@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import { type Day, plus } from "../../base/index.ts";
+import { isRaised } from "../../garden/model/index.ts";
 import type { Basis } from "./anchors.ts";
 import type { DateDecision } from "./date-decision.ts";
 import { lastHarvest } from "./ending.ts";

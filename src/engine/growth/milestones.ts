@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import type { NumberRange } from "../../crops/facts.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { NumberRange } from "../../crops/index.ts";
 import type { Basis } from "./anchors.ts";
 
 /** When a stage is reached, early ≤ usual ≤ late, with what it depends on; or none, with the reason in a clause. */

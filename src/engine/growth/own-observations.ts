@@ -1,4 +1,4 @@
-import type { Observation } from "../../garden/diary/observation.ts";
+import type { Observation } from "../../garden/index.ts";
 
 /** What a diary says of each planting, by the diary's list. */
 const byDiary = new WeakMap<readonly Observation[], ReadonlyMap<string, readonly Observation[]>>();

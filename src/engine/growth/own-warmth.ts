@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import type { Warmth } from "../../crops/facts.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { Warmth } from "../../crops/index.ts";
 import { type Anchor, type AnchorAct, anchorKey } from "./anchors.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { upFrom } from "./up.ts";

@@ -1,4 +1,4 @@
-import { plus } from "../../base/days/day.ts";
+import { plus } from "../../base/index.ts";
 import { shareIn } from "./emergence.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { sumBetween } from "./sums.ts";

@@ -1,5 +1,5 @@
-import { partsOf } from "../../base/days/day.ts";
-import type { Perennial } from "../../crops/facts.ts";
+import { partsOf } from "../../base/index.ts";
+import type { Perennial } from "../../crops/index.ts";
 import { type Milestone, milestoneAfter } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 

@@ -1,5 +1,5 @@
-import { latest, plus } from "../../base/days/day.ts";
-import type { ObservedStage } from "../../garden/diary/observation.ts";
+import { latest, plus } from "../../base/index.ts";
+import type { ObservedStage } from "../../garden/index.ts";
 import { combineBasis } from "./anchors.ts";
 import { isReached, type Milestone } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";

@@ -1,5 +1,5 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import { isRaised } from "../../garden/model/index.ts";
 import { combineBasis } from "./anchors.ts";
 import { type Clock, clockOf, packetDaysAhead, packetDaysLeft } from "./clock.ts";
 import { growthEndOf, lastHarvest } from "./ending.ts";

@@ -1,4 +1,4 @@
-import { type Day, plus, sayDay } from "../../base/days/day.ts";
+import { type Day, plus, sayDay } from "../../base/index.ts";
 import { clockOf, packetDays } from "./clock.ts";
 import { lastHarvest } from "./ending.ts";
 import { isReached } from "./milestones.ts";

@@ -1,4 +1,4 @@
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, plus } from "../../base/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import { ONE_IN_TEN } from "../climate/normal.ts";
 

@@ -1,7 +1,7 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import type { Crop } from "../../crops/index.ts";
+import type { Observation } from "../../garden/index.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "./anchors.ts";
 

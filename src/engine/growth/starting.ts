@@ -1,7 +1,6 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
-import type { Outdoors, SettingOut } from "../../crops/facts.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import { isTender, type Outdoors, type SettingOut } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { anchorKey, MOST_SOWINGS } from "./anchors.ts";
 import {

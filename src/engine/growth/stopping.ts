@@ -1,5 +1,5 @@
-import { type Day, latest, plus } from "../../base/days/day.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, latest, plus } from "../../base/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import type { DateTest } from "./date-decision.ts";
 import { lastHarvest } from "./ending.ts";
 import { ripeIfStarted } from "./ripe.ts";

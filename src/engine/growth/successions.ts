@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, plus } from "../../base/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { rowCm } from "./amounts.ts";
 import { MOST_SOWINGS } from "./anchors.ts";
 import { refusalOf } from "./limits.ts";

@@ -1,4 +1,4 @@
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, plus } from "../../base/index.ts";
 
 /** What each day adds: warmth, or a share of the way to emergence; never negative. */
 export type DailyAmount = (day: Day) => number;

@@ -6,11 +6,9 @@ import {
   latest,
   partsOf,
   plus,
-} from "../../base/days/day.ts";
-import type { Family } from "../../crops/facts.ts";
-import type { Site } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+} from "../../base/index.ts";
+import type { Family } from "../../crops/index.ts";
+import { isRaised, type Site, seasonOf } from "../../garden/model/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import { referenceEvaporationMm } from "../climate/evaporation.ts";
 import { type Anchors, anchorKey } from "./anchors.ts";

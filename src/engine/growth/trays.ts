@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import type { Planting } from "../../garden/model/plan.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { Planting } from "../../garden/model/index.ts";
 import { isReached, middle } from "./milestones.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
 import { upMilestone } from "./up.ts";

@@ -1,4 +1,4 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import { combineBasis } from "./anchors.ts";
 import { dailyShare, GIVE_UP_DAYS, type Seed, shareIn, upOn } from "./emergence.ts";
 import { memoizeBySowing, type OfSowing } from "./memo.ts";

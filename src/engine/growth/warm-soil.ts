@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, plus } from "../../base/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import type { SowingContext } from "./sowing-context.ts";
 

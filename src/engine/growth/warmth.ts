@@ -1,5 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Warmth } from "../../crops/facts.ts";
+import type { Day } from "../../base/index.ts";
+import type { Warmth } from "../../crops/index.ts";
 import type { Climate, DayAir } from "../climate/climate.ts";
 import { cached } from "./memo.ts";
 import { type DailyAmount, firstDayReaching, sumBetween } from "./sums.ts";

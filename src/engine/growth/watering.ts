@@ -1,4 +1,4 @@
-import type { Bed } from "../../garden/model/plan.ts";
+import type { Bed } from "../../garden/model/index.ts";
 
 /** The part of a drip line's water that roots get. Source: Card and Bauder, Colorado State University 5.623, 2019. */
 export const DRIP_EFFICIENCY = 0.9;

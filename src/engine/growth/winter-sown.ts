@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
+import { type Day, plus } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
 import type { Basis } from "./anchors.ts";
 import type { SowingContext } from "./sowing-context.ts";
 

@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import type { NumberRange } from "../../crops/facts.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { NumberRange } from "../../crops/index.ts";
 import { type Milestone, milestoneAfter } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 

@@ -1,5 +1,5 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import type { PlantingCondition } from "../../garden/model/vocabulary.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import type { PlantingCondition } from "../../garden/model/index.ts";
 import { isReached } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";

@@ -1,7 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { degreesC } from "../../base/quantities/quantity.ts";
-import type { Care, CarePractice, MeasuredText } from "../../crops/facts.ts";
-import { saySource } from "../../crops/figures.ts";
+import { type Day, degreesC, plus } from "../../base/index.ts";
+import { type Care, type CarePractice, type MeasuredText, saySource } from "../../crops/index.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
   isReached,

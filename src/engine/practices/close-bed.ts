@@ -1,7 +1,5 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { litres } from "../../base/quantities/quantity.ts";
-import type { Bed } from "../../garden/model/plan.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, earliest, latest, litres, plus } from "../../base/index.ts";
+import { type Bed, seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
 import { deed, verb } from "./deeds.ts";

@@ -1,7 +1,6 @@
-import { type Day, latest, plus } from "../../base/days/day.ts";
-import { type PestCoverName, pestCoverIn } from "../../crops/covers.ts";
-import type { CoverFacts, Pest } from "../../crops/facts.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import { type Day, latest, plus } from "../../base/index.ts";
+import { type CoverFacts, type Pest, type PestCoverName, pestCoverIn } from "../../crops/index.ts";
+import { isRaised } from "../../garden/model/index.ts";
 import type { Basis } from "../growth/anchors.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {

@@ -1,5 +1,4 @@
-import { coverNamed, type PestCoverName } from "../../crops/covers.ts";
-import type { Pest } from "../../crops/facts.ts";
+import { coverNamed, type Pest, type PestCoverName } from "../../crops/index.ts";
 
 /** What a cover against a pest is for, and what would be under it all the same. */
 export type PestFacts = {

@@ -1,4 +1,4 @@
-import { coverNamed, coverWords, isPestCover } from "../../crops/covers.ts";
+import { coverNamed, coverWords, isPestCover } from "../../crops/index.ts";
 import { type CoverDay, type CoverPeriod, coversOf } from "./cover-periods.ts";
 import { howCovered, PESTS } from "./cover-pests.ts";
 import { deed, verb } from "./deeds.ts";

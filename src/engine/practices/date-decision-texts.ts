@@ -1,8 +1,11 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { degreesC } from "../../base/quantities/quantity.ts";
-import { isTender } from "../../crops/crops.ts";
-import type { Figure, Outdoors, SettingOut } from "../../crops/facts.ts";
-import { saySource } from "../../crops/figures.ts";
+import { type Day, degreesC, plus } from "../../base/index.ts";
+import {
+  type Figure,
+  isTender,
+  type Outdoors,
+  type SettingOut,
+  saySource,
+} from "../../crops/index.ts";
 import { sayOdds } from "../climate/frost.ts";
 import type { DateDecision, DateTest } from "../growth/date-decision.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";

@@ -1,5 +1,4 @@
-import type { Planting } from "../../garden/model/plan.ts";
-import type { Deed } from "../../garden/model/vocabulary.ts";
+import type { Deed, Planting } from "../../garden/model/index.ts";
 
 /** Words that may stand between a name and a past form. */
 const IS_DONE = "(?:(?:is|are|was|were|all|now|have been|has been) )*";

@@ -1,4 +1,4 @@
-import { plus } from "../../base/days/day.ts";
+import { plus } from "../../base/index.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, sign, why } from "./sentence.ts";

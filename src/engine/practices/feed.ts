@@ -1,5 +1,4 @@
-import { plus } from "../../base/days/day.ts";
-import { degreesC } from "../../base/quantities/quantity.ts";
+import { degreesC, plus } from "../../base/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { isReached } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";

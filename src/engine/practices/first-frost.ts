@@ -1,4 +1,4 @@
-import { plus } from "../../base/days/day.ts";
+import { plus } from "../../base/index.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { deed } from "./deeds.ts";
 import { endsWithFrost, frostAheadTasks } from "./frost-ahead.ts";

@@ -1,6 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
-import type { Family } from "../../crops/facts.ts";
+import type { Day } from "../../base/index.ts";
+import { type Family, isTender } from "../../crops/index.ts";
 import { firstFrostAt } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
 import { naturalEndOf } from "../growth/bearing.ts";

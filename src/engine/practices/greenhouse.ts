@@ -1,7 +1,6 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { celsius, degreesC } from "../../base/quantities/quantity.ts";
-import type { Start } from "../../crops/facts.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { celsius, type Day, degreesC, plus } from "../../base/index.ts";
+import type { Start } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { firstHigh } from "../climate/first-high.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";

@@ -1,6 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import { degreesC } from "../../base/quantities/quantity.ts";
-import { saySource } from "../../crops/figures.ts";
+import { type Day, degreesC } from "../../base/index.ts";
+import { saySource } from "../../crops/index.ts";
 import { clockOf } from "../growth/clock.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ownWarmth } from "../growth/own-warmth.ts";

@@ -1,7 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { degreesC } from "../../base/quantities/quantity.ts";
-import { capital } from "../../base/text/words.ts";
-import { isTender } from "../../crops/crops.ts";
+import { capital, type Day, degreesC, plus } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { deed, RAISED, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";

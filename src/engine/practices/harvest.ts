@@ -1,6 +1,5 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { isTender } from "../../crops/crops.ts";
-import type { Crop, Perennial } from "../../crops/facts.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import { type Crop, isTender, type Perennial } from "../../crops/index.ts";
 import { naturalEndOf } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { isReached, middle, type ReachedMilestone } from "../growth/milestones.ts";

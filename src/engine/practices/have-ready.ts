@@ -1,6 +1,4 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { litres } from "../../base/quantities/quantity.ts";
-import { capital } from "../../base/text/words.ts";
+import { capital, type Day, litres, plus } from "../../base/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { practiceOf, type Task } from "./all.ts";

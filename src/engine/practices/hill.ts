@@ -1,5 +1,4 @@
-import { plus } from "../../base/days/day.ts";
-import { inches, litres } from "../../base/quantities/quantity.ts";
+import { inches, litres, plus } from "../../base/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { type Bags, bagLifts, type Lift, mixForBags } from "../growth/filling.ts";
 import { dayAtHeight } from "../growth/height.ts";

@@ -1,7 +1,5 @@
-import { plus, weekdayOf } from "../../base/days/day.ts";
-import { degreesC } from "../../base/quantities/quantity.ts";
-import { capital } from "../../base/text/words.ts";
-import { isTender } from "../../crops/crops.ts";
+import { capital, degreesC, plus, weekdayOf } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
 import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";

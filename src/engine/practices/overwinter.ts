@@ -1,6 +1,5 @@
-import { earliest, latest, plus } from "../../base/days/day.ts";
-import { cm } from "../../base/quantities/quantity.ts";
-import type { NumberRange } from "../../crops/facts.ts";
+import { cm, earliest, latest, plus } from "../../base/index.ts";
+import type { NumberRange } from "../../crops/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
 import { isReached, middle } from "../growth/milestones.ts";

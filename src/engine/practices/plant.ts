@@ -1,4 +1,4 @@
-import type { Start } from "../../crops/facts.ts";
+import type { Start } from "../../crops/index.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import { outdoorGuards, startParts, whyDecided } from "./date-decision-texts.ts";

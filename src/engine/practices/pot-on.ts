@@ -1,4 +1,4 @@
-import { plus } from "../../base/days/day.ts";
+import { plus } from "../../base/index.ts";
 import { isReached, middle } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";

@@ -1,7 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import type { PracticeWords } from "../../garden/model/vocabulary.ts";
+import type { Day } from "../../base/index.ts";
+import type { Observation } from "../../garden/index.ts";
+import type { Plan, PracticeWords } from "../../garden/model/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import type { Anchors } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";

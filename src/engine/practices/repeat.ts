@@ -1,7 +1,6 @@
-import { earliest, plus } from "../../base/days/day.ts";
-import { cropFor } from "../../crops/crops.ts";
-import type { Outdoors } from "../../crops/facts.ts";
-import type { Plan, Planting } from "../../garden/model/plan.ts";
+import { earliest, plus } from "../../base/index.ts";
+import { cropFor, type Outdoors } from "../../crops/index.ts";
+import type { Plan, Planting } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
 import { observationsAbout } from "../growth/own-observations.ts";

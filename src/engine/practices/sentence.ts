@@ -1,6 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Minute } from "../../base/days/instants.ts";
-import { cm, type Quantity } from "../../base/quantities/quantity.ts";
+import { cm, type Day, type Minute, type Quantity } from "../../base/index.ts";
 
 /** A piece of a sentence; quantities, days and names get their words later, in the household's units. */
 export type TextPiece =

@@ -1,7 +1,6 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { cm } from "../../base/quantities/quantity.ts";
-import { isTender } from "../../crops/crops.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import { cm, type Day, earliest, latest, plus } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
+import { isRaised } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";

@@ -1,6 +1,5 @@
-import { plus } from "../../base/days/day.ts";
-import { degreesC, litres } from "../../base/quantities/quantity.ts";
-import type { Planting } from "../../garden/model/plan.ts";
+import { degreesC, litres, plus } from "../../base/index.ts";
+import type { Planting } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { mixLitres } from "../growth/filling.ts";
 import { middle } from "../growth/milestones.ts";

@@ -1,6 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import { cm } from "../../base/quantities/quantity.ts";
-import type { Outdoors } from "../../crops/facts.ts";
+import { cm, type Day, plus } from "../../base/index.ts";
+import type { Outdoors } from "../../crops/index.ts";
 import { sowApartCm } from "../growth/amounts.ts";
 import { refusalOf } from "../growth/limits.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";

@@ -1,6 +1,5 @@
-import { plus } from "../../base/days/day.ts";
-import { capital, joinWords } from "../../base/text/words.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import { capital, joinWords, plus } from "../../base/index.ts";
+import { isRaised } from "../../garden/model/index.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { careTasks } from "./care.ts";
 import { deed, verb } from "./deeds.ts";

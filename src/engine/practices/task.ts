@@ -1,5 +1,4 @@
-import { type Day, earliest, latest } from "../../base/days/day.ts";
-import type { Minute } from "../../base/days/instants.ts";
+import { type Day, earliest, latest, type Minute } from "../../base/index.ts";
 import { type Basis, combineBasis } from "../growth/anchors.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import type { ReasonLines, Sentence } from "./sentence.ts";

@@ -1,4 +1,4 @@
-import { plus } from "../../base/days/day.ts";
+import { plus } from "../../base/index.ts";
 import { dayAtHeight } from "../growth/height.ts";
 import { isReached, middle } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";

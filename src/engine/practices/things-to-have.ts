@@ -1,6 +1,6 @@
-import { dayOrThrow, earliest, plus } from "../../base/days/day.ts";
-import type { Start } from "../../crops/facts.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { dayOrThrow, earliest, plus } from "../../base/index.ts";
+import type { Start } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import {
   bulbsFor,
   plantsOf,

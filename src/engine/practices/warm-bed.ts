@@ -1,8 +1,6 @@
-import { plus } from "../../base/days/day.ts";
-import { joinWords } from "../../base/text/words.ts";
-import { FILM, plantCoverOf } from "../../crops/covers.ts";
-import { isTender } from "../../crops/crops.ts";
-import type { Bed } from "../../garden/model/plan.ts";
+import { joinWords, plus } from "../../base/index.ts";
+import { FILM, isTender, plantCoverOf } from "../../crops/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 import type { Anchor } from "../growth/anchors.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { deed, verb } from "./deeds.ts";

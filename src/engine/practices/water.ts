@@ -1,6 +1,5 @@
-import { plus } from "../../base/days/day.ts";
-import { quantity } from "../../base/quantities/quantity.ts";
-import type { Site } from "../../garden/model/plan.ts";
+import { plus, quantity } from "../../base/index.ts";
+import type { Site } from "../../garden/model/index.ts";
 import { areaM2Of, dripMinutes, type Runs, runsOf } from "../growth/watering.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";

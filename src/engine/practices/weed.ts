@@ -1,5 +1,5 @@
-import { type Day, earliest, plus } from "../../base/days/day.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, earliest, plus } from "../../base/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { isReached } from "../growth/milestones.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";

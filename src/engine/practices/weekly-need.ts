@@ -1,6 +1,6 @@
-import { type Day, dayOrThrow, earliest, latest, plus, weekdayOf } from "../../base/days/day.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Bed } from "../../garden/model/plan.ts";
+import { type Day, dayOrThrow, earliest, latest, plus, weekdayOf } from "../../base/index.ts";
+import type { Observation } from "../../garden/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import {
   coefficientOn,

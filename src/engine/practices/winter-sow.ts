@@ -1,5 +1,4 @@
-import { latest, plus } from "../../base/days/day.ts";
-import { celsius, degreesC } from "../../base/quantities/quantity.ts";
+import { celsius, degreesC, latest, plus } from "../../base/index.ts";
 import { firstHigh } from "../climate/first-high.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";

@@ -1,7 +1,12 @@
-import { cropFor } from "../../crops/crops.ts";
-import type { Crop, Family, Figure } from "../../crops/facts.ts";
-import { houseRule, published } from "../../crops/figures.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
+import {
+  type Crop,
+  cropFor,
+  type Family,
+  type Figure,
+  houseRule,
+  published,
+} from "../../crops/index.ts";
+import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 
 const CONNECTICUT =
   "University of Connecticut IPM, Having problems controlling vegetable crop diseases? Try rotation, table of rotation periods";

@@ -1,6 +1,5 @@
-import type { Crop } from "../../crops/facts.ts";
-import type { Bed, Planting } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
+import type { Crop } from "../../crops/index.ts";
+import { type Bed, isRaised, type Planting } from "../../garden/model/index.ts";
 
 /**
  * How much of the square of its spacing a plant needs in a bag.

@@ -1,5 +1,5 @@
-import { type Day, latest, plus } from "../../base/days/day.ts";
-import type { NotYet, Observation } from "../../garden/diary/observation.ts";
+import { type Day, latest, plus } from "../../base/index.ts";
+import type { NotYet, Observation } from "../../garden/index.ts";
 import { LOOK_AGAIN_DAYS } from "../growth/postponed.ts";
 import type { Task } from "../practices/all.ts";
 import { type Sentence, why } from "../practices/sentence.ts";

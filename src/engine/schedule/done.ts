@@ -1,5 +1,4 @@
-import { beginsOf } from "../../garden/diary/deeds.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
+import { beginsOf, type Observation } from "../../garden/index.ts";
 import { PRACTICES, type Task } from "../practices/all.ts";
 import type { DoneTasks } from "./schedule-tasks.ts";
 

@@ -1,4 +1,4 @@
-import { type Day, earliest, latest } from "../../base/days/day.ts";
+import { type Day, earliest, latest } from "../../base/index.ts";
 import type { Task } from "../practices/all.ts";
 import type { Harm } from "../practices/task.ts";
 

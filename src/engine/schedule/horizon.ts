@@ -1,7 +1,13 @@
-import { type Day, earliest, monthStart, plus, weekdayOf } from "../../base/days/day.ts";
-import { dayAt, startOf } from "../../base/days/instants.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { plusYears, seasonOf } from "../../garden/model/season.ts";
+import {
+  type Day,
+  dayAt,
+  earliest,
+  monthStart,
+  plus,
+  startOf,
+  weekdayOf,
+} from "../../base/index.ts";
+import { type Plan, plusYears, seasonOf } from "../../garden/model/index.ts";
 
 /** Today, as the core knows it. Equal inputs give equal output at every instant before `until`. */
 export type Horizon = {

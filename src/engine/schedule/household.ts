@@ -1,6 +1,5 @@
-import { type Day, weekdayOf } from "../../base/days/day.ts";
-import type { Minute } from "../../base/days/instants.ts";
-import type { Absence, Hours, Person } from "../../garden/model/plan.ts";
+import { type Day, type Minute, weekdayOf } from "../../base/index.ts";
+import type { Absence, Hours, Person } from "../../garden/model/index.ts";
 
 /** Who is where, day by day, as scheduling needs it. */
 export type Household = {

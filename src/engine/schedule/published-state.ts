@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day } from "../../base/index.ts";
 import type { Task } from "../practices/all.ts";
 import type { Sentence, TextPiece } from "../practices/sentence.ts";
 import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";

@@ -1,4 +1,4 @@
-import { type Day, dayOrThrow, earliest, latest, plus } from "../../base/days/day.ts";
+import { type Day, dayOrThrow, earliest, latest, plus } from "../../base/index.ts";
 import type { Task } from "../practices/all.ts";
 import { why } from "../practices/sentence.ts";
 import type { Harm, Window } from "../practices/task.ts";

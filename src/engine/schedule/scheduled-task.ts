@@ -1,5 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Minute } from "../../base/days/instants.ts";
+import type { Day, Minute } from "../../base/index.ts";
 import type { Task } from "../practices/all.ts";
 import type { Sentence } from "../practices/sentence.ts";
 import type { Window } from "../practices/task.ts";

@@ -1,5 +1,5 @@
-import { type Day, plus, weekdayOf } from "../../base/days/day.ts";
-import type { Person } from "../../garden/model/plan.ts";
+import { type Day, plus, weekdayOf } from "../../base/index.ts";
+import type { Person } from "../../garden/model/index.ts";
 import type { Task } from "../practices/all.ts";
 import { householdOnly, type Sentence, why } from "../practices/sentence.ts";
 import type { Window } from "../practices/task.ts";

@@ -1,5 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Minute } from "../../base/days/instants.ts";
+import type { Day, Minute } from "../../base/index.ts";
 import { householdOnly, how, type Sentence } from "../practices/sentence.ts";
 import type { Household } from "./household.ts";
 

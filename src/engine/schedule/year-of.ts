@@ -1,4 +1,4 @@
-import type { Plan } from "../../garden/model/plan.ts";
+import type { Plan } from "../../garden/model/index.ts";
 
 /** The plan whose year a task's id begins with, else the newest. */
 export function planOfTask(id: string, plans: readonly Plan[]): Plan {

@@ -1,4 +1,4 @@
-import { slug } from "../../base/text/slug.ts";
+import { slug } from "../../base/index.ts";
 import { isAnswer, UNDO } from "../model/answers.ts";
 import type { DiaryLine } from "../model/plan.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";

@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day } from "../../base/index.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
 import type { Deed, PlantingCondition, PracticeWords, Vocabulary } from "../model/vocabulary.ts";

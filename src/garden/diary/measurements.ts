@@ -1,5 +1,4 @@
-import type { Quantity } from "../../base/quantities/quantity.ts";
-import { quantityFrom } from "../../base/quantities/read.ts";
+import { type Quantity, quantityFrom } from "../../base/index.ts";
 import type { DiaryLine, Plan } from "../model/plan.ts";
 import { note } from "./clause.ts";
 import type { Observation } from "./observation.ts";

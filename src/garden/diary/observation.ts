@@ -1,5 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Quantity } from "../../base/quantities/quantity.ts";
+import type { Day, Quantity } from "../../base/index.ts";
 
 /** A stage that a gardener can see. */
 export type ObservedStage = "up" | "flower" | "first ripe";

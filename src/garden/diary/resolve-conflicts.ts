@@ -1,4 +1,4 @@
-import { sayDay } from "../../base/days/day.ts";
+import { sayDay } from "../../base/index.ts";
 import type { Plan } from "../model/plan.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";
 import { beginsOf } from "./deeds.ts";

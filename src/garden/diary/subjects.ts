@@ -1,7 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import { slug } from "../../base/text/slug.ts";
-import { joinWords } from "../../base/text/words.ts";
-import { cropFor } from "../../crops/crops.ts";
+import { type Day, joinWords, slug } from "../../base/index.ts";
+import { cropFor } from "../../crops/index.ts";
 import { plantingsNamed } from "../model/named.ts";
 import type { Bed, Plan, Planting } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";

@@ -1,5 +1,5 @@
-import { slug } from "../../base/text/slug.ts";
-import { cropNamed } from "../../crops/crops.ts";
+import { slug } from "../../base/index.ts";
+import { cropNamed } from "../../crops/index.ts";
 import type { Planting } from "./plan.ts";
 import { ownName } from "./plantings.ts";
 

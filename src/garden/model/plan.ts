@@ -1,9 +1,5 @@
-import type { Day, DaySpan } from "../../base/days/day.ts";
-import type { Minute } from "../../base/days/instants.ts";
-import type { TextPosition } from "../../base/problems/problem.ts";
-import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
-import type { PlantCoverName } from "../../crops/covers.ts";
-import type { Start } from "../../crops/facts.ts";
+import type { Day, DaySpan, Measures, Minute, Quantity, TextPosition } from "../../base/index.ts";
+import type { PlantCoverName, Start } from "../../crops/index.ts";
 
 /**
  * A garden's year, complete and checked: it exists only when its file has no problem. Plain JSON, so it can be stored

@@ -6,7 +6,7 @@ import {
   midway,
   partsOf,
   plus,
-} from "../../base/days/day.ts";
+} from "../../base/index.ts";
 import type { Plan, Site } from "./plan.ts";
 
 /** Seasons by plan object, because nearly every calculation asks for one. */

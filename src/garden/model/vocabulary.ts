@@ -1,4 +1,4 @@
-import type { PlantCoverName } from "../../crops/covers.ts";
+import type { PlantCoverName } from "../../crops/index.ts";
 import type { Planting } from "./plan.ts";
 
 /** Which plantings a deed can be said of; what is left out does not matter. */

@@ -1,7 +1,4 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { nearest } from "../../base/text/nearest.ts";
-import { slug } from "../../base/text/slug.ts";
-import { joinWords } from "../../base/text/words.ts";
+import { joinWords, nearest, type Problem, slug } from "../../base/index.ts";
 import { plainName, plantingsNamed } from "../model/named.ts";
 import type { Planting } from "../model/plan.ts";
 import { ownName } from "../model/plantings.ts";

@@ -1,4 +1,4 @@
-import { suggestion } from "../../base/text/nearest.ts";
+import { suggestion } from "../../base/index.ts";
 import type { Absence, Person } from "../model/plan.ts";
 import { spansIn } from "./calendar-file.ts";
 import { diagnostic } from "./codes.ts";

@@ -1,8 +1,13 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { type Quantity, quantity, unitFrom } from "../../base/quantities/quantity.ts";
-import { numberFrom, quantityFrom } from "../../base/quantities/read.ts";
-import { suggestion } from "../../base/text/nearest.ts";
-import { FILM } from "../../crops/covers.ts";
+import {
+  numberFrom,
+  type Problem,
+  type Quantity,
+  quantity,
+  quantityFrom,
+  suggestion,
+  unitFrom,
+} from "../../base/index.ts";
+import { FILM } from "../../crops/index.ts";
 import type { Bed } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { readDrip } from "./drip.ts";

@@ -1,6 +1,5 @@
 import ICAL from "ical.js";
-import { type Day, type DaySpan, MS_PER_DAY, plus } from "../../base/days/day.ts";
-import { dayAt } from "../../base/days/instants.ts";
+import { type Day, type DaySpan, dayAt, MS_PER_DAY, plus } from "../../base/index.ts";
 
 /** A shorter event is an appointment and not an absence [ms]. Source: house rule: most of a day and a night. */
 const LEAST_MS = 20 * 3_600_000;

@@ -1,6 +1,5 @@
 import * as v from "valibot";
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
-import { nearest } from "../../base/text/nearest.ts";
+import { nearest, type Problem, type TextPosition } from "../../base/index.ts";
 import { type Code, diagnostic } from "./codes.ts";
 import { CheckedPlanSchema, WeatherSchema } from "./shape.ts";
 import { plainValueOf, type Tree, valueUnder } from "./tree.ts";

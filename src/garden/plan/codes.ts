@@ -1,4 +1,4 @@
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/index.ts";
 
 /**
  * Every code a plan's problem or doubt can have, and when it is raised. A problem stops the plan; a doubt is reported

@@ -1,16 +1,17 @@
 import {
+  capital,
   type Day,
   type DaySpan,
   dayOf,
+  joinWords,
   MONTHS,
   monthStart,
+  nearest,
+  type Problem,
   partsOf,
   plus,
   sayDay,
-} from "../../base/days/day.ts";
-import type { Problem } from "../../base/problems/problem.ts";
-import { nearest } from "../../base/text/nearest.ts";
-import { capital, joinWords } from "../../base/text/words.ts";
+} from "../../base/index.ts";
 import { type Code, diagnostic } from "./codes.ts";
 import { sliceWords, type Words } from "./tree.ts";
 

@@ -1,8 +1,5 @@
-import { quantityFrom } from "../../base/quantities/read.ts";
-import { nearest, suggestion } from "../../base/text/nearest.ts";
-import { joinWords } from "../../base/text/words.ts";
-import { coverWords, plantCoverOf } from "../../crops/covers.ts";
-import type { Crop } from "../../crops/facts.ts";
+import { joinWords, nearest, quantityFrom, suggestion } from "../../base/index.ts";
+import { type Crop, coverWords, plantCoverOf } from "../../crops/index.ts";
 import type { Amount, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { wordListUnder } from "./people.ts";

@@ -1,6 +1,4 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import type { Quantity } from "../../base/quantities/quantity.ts";
-import { quantityFrom } from "../../base/quantities/read.ts";
+import { type Problem, type Quantity, quantityFrom } from "../../base/index.ts";
 import { unclearQuantity } from "./place.ts";
 import type { Words } from "./tree.ts";
 

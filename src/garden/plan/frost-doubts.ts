@@ -1,5 +1,4 @@
-import { type Day, MONTHS, partsOf, sayDay } from "../../base/days/day.ts";
-import type { Problem } from "../../base/problems/problem.ts";
+import { type Day, MONTHS, type Problem, partsOf, sayDay } from "../../base/index.ts";
 import type { FrostDates, Plan } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { type Tree, valueUnder } from "./tree.ts";

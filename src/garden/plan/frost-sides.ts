@@ -1,5 +1,4 @@
-import { sayDay } from "../../base/days/day.ts";
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
+import { type Problem, sayDay, type TextPosition } from "../../base/index.ts";
 import type { FilledDefault, FrostDates } from "../model/plan.ts";
 import { plusYears } from "../model/season.ts";
 import { diagnostic } from "./codes.ts";

@@ -7,7 +7,7 @@ import {
   partsOf,
   plus,
   sayDay,
-} from "../../base/days/day.ts";
+} from "../../base/index.ts";
 import type { FrostDates, Site } from "../model/plan.ts";
 import { plusYears } from "../model/season.ts";
 import { diagnostic } from "./codes.ts";

@@ -1,7 +1,4 @@
-import { WEEKDAYS, type Weekday } from "../../base/days/day.ts";
-import type { Minute } from "../../base/days/instants.ts";
-import type { Problem } from "../../base/problems/problem.ts";
-import { nearest } from "../../base/text/nearest.ts";
+import { type Minute, nearest, type Problem, WEEKDAYS, type Weekday } from "../../base/index.ts";
 import type { Hours } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { splitWords, type Words } from "./tree.ts";

@@ -1,6 +1,5 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { nearest } from "../../base/text/nearest.ts";
-import { cropNamed, cropNames } from "../../crops/crops.ts";
+import { nearest, type Problem } from "../../base/index.ts";
+import { cropNamed, cropNames } from "../../crops/index.ts";
 import { diagnostic } from "./codes.ts";
 import { phraseKeys } from "./phrase.ts";
 import { PLANTING_KEY_NAMES } from "./shape.ts";

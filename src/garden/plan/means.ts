@@ -1,5 +1,4 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { celsius, type Measures } from "../../base/quantities/quantity.ts";
+import { celsius, type Measures, type Problem } from "../../base/index.ts";
 import type { Normals } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { itemsOf, type Tree, valueUnder, wordsUnder } from "./tree.ts";

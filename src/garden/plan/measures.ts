@@ -1,5 +1,4 @@
-import type { Measures } from "../../base/quantities/quantity.ts";
-import { suggestion } from "../../base/text/nearest.ts";
+import { type Measures, suggestion } from "../../base/index.ts";
 import { diagnostic } from "./codes.ts";
 import type { ReadLog } from "./place.ts";
 import { type Tree, valueUnder, wordsUnder } from "./tree.ts";

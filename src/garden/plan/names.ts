@@ -1,5 +1,4 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { slug } from "../../base/text/slug.ts";
+import { type Problem, slug } from "../../base/index.ts";
 import { diagnostic } from "./codes.ts";
 import type { Words } from "./tree.ts";
 

@@ -1,5 +1,4 @@
-import { type Day, dayOf, dayOrThrow, plus } from "../../base/days/day.ts";
-import type { Problem } from "../../base/problems/problem.ts";
+import { type Day, dayOf, dayOrThrow, type Problem, plus } from "../../base/index.ts";
 import { diagnostic } from "./codes.ts";
 import { readWrittenDate, type WrittenDate } from "./dates.ts";
 import { splitWords, type Tree, valueUnder, type Words } from "./tree.ts";

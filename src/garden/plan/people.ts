@@ -1,7 +1,4 @@
-import type { DaySpan } from "../../base/days/day.ts";
-import { suggestion } from "../../base/text/nearest.ts";
-import { slug } from "../../base/text/slug.ts";
-import { joinWords } from "../../base/text/words.ts";
+import { type DaySpan, joinWords, slug, suggestion } from "../../base/index.ts";
 import type { Person } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import type { DayReadContext } from "./dates.ts";

@@ -1,6 +1,5 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { editDistance, editDistanceWithin } from "../../base/text/nearest.ts";
-import { coverWords } from "../../crops/covers.ts";
+import { editDistance, editDistanceWithin, type Problem } from "../../base/index.ts";
+import { coverWords } from "../../crops/index.ts";
 import { diagnostic } from "./codes.ts";
 import { PLANTED_PARTS } from "./planting-start.ts";
 import { leafOf, sliceWords, type TreeEntry, type Words, wordsAt } from "./tree.ts";

@@ -1,8 +1,12 @@
-import { isZone, zoneNames } from "../../base/days/instants.ts";
-import type { Problem } from "../../base/problems/problem.ts";
-import type { Measures, Quantity } from "../../base/quantities/quantity.ts";
-import { quantityFrom } from "../../base/quantities/read.ts";
-import { nearest } from "../../base/text/nearest.ts";
+import {
+  isZone,
+  type Measures,
+  nearest,
+  type Problem,
+  type Quantity,
+  quantityFrom,
+  zoneNames,
+} from "../../base/index.ts";
 import type { FilledDefault, Risk, Site } from "../model/plan.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";
 import { diagnostic } from "./codes.ts";

@@ -1,7 +1,5 @@
-import type { Day, DaySpan } from "../../base/days/day.ts";
-import { suggestion } from "../../base/text/nearest.ts";
-import { joinWords } from "../../base/text/words.ts";
-import type { Crop } from "../../crops/facts.ts";
+import { type Day, type DaySpan, joinWords, suggestion } from "../../base/index.ts";
+import type { Crop } from "../../crops/index.ts";
 import type { Bed, Person, Planting } from "../model/plan.ts";
 import { isRaised } from "../model/plantings.ts";
 import { diagnostic } from "./codes.ts";

@@ -1,7 +1,5 @@
-import { suggestion } from "../../base/text/nearest.ts";
-import { slug } from "../../base/text/slug.ts";
-import { cropNamed, cropNames } from "../../crops/crops.ts";
-import type { Crop } from "../../crops/facts.ts";
+import { slug, suggestion } from "../../base/index.ts";
+import { type Crop, cropNamed, cropNames } from "../../crops/index.ts";
 import type { Bed, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { daysUnder, readAmount, readCovers, readRepeat, readWithout } from "./details.ts";

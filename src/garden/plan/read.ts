@@ -1,6 +1,4 @@
-import type { DaySpan } from "../../base/days/day.ts";
-import { type Problem, sortProblems } from "../../base/problems/problem.ts";
-import type { Measures } from "../../base/quantities/quantity.ts";
+import { type DaySpan, type Measures, type Problem, sortProblems } from "../../base/index.ts";
 import type { Plan, Site } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";

@@ -1,4 +1,4 @@
-import { type Day, plus } from "../../base/days/day.ts";
+import { type Day, plus } from "../../base/index.ts";
 import type { FrostDates } from "../model/plan.ts";
 import type { FrostNights, FrostSide, NightF, ThreeDates } from "./nights.ts";
 

@@ -1,4 +1,4 @@
-import type { TextPosition } from "../../base/problems/problem.ts";
+import type { TextPosition } from "../../base/index.ts";
 
 /** Some words of the file and the position of each of their letters. */
 export type Words = {

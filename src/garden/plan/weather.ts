@@ -1,6 +1,4 @@
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
-import type { Measures } from "../../base/quantities/quantity.ts";
-import { suggestion } from "../../base/text/nearest.ts";
+import { type Measures, type Problem, suggestion, type TextPosition } from "../../base/index.ts";
 import type { Normals } from "../model/plan.ts";
 import { checkWeather } from "./check.ts";
 import { diagnostic } from "./codes.ts";

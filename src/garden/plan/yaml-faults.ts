@@ -1,5 +1,5 @@
 import type { YAMLError } from "yaml";
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/index.ts";
 import { diagnostic } from "./codes.ts";
 
 /**

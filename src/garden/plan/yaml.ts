@@ -9,7 +9,7 @@ import {
   parseDocument,
   type Scalar,
 } from "yaml";
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/index.ts";
 import { diagnostic } from "./codes.ts";
 import type { Tree, TreeEntry, Words } from "./tree.ts";
 import { explainYamlFaults } from "./yaml-faults.ts";

@@ -1,4 +1,4 @@
-import { type Problem, sortProblems } from "../../base/problems/problem.ts";
+import { type Problem, sortProblems } from "../../base/index.ts";
 import type { Plan, Planting } from "../model/plan.ts";
 import { newestCalled } from "../model/years.ts";
 import { diagnostic } from "./codes.ts";

@@ -1,5 +1,4 @@
-import type { Problem } from "../../base/problems/problem.ts";
-import { nearest } from "../../base/text/nearest.ts";
+import { nearest, type Problem } from "../../base/index.ts";
 import { type Table, type TableRow, wrong } from "./table.ts";
 
 /** What a column holds. */

@@ -1,4 +1,4 @@
-import { celsius } from "../../base/quantities/quantity.ts";
+import { celsius } from "../../base/index.ts";
 import type { NightF } from "../plan/nights.ts";
 import {
   type DailyRecord,

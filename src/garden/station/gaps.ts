@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day } from "../../base/index.ts";
 import type { DailyRecord } from "./record.ts";
 
 /** Days of a record without a low or a high: how many, and the longest run of them; null where there is none. */

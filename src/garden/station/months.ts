@@ -1,4 +1,4 @@
-import { dayOrThrow, monthStart, partsOf } from "../../base/days/day.ts";
+import { dayOrThrow, monthStart, partsOf } from "../../base/index.ts";
 import type { DailyRecord } from "./record.ts";
 import { likelySpreadK } from "./spread.ts";
 

@@ -1,4 +1,4 @@
-import { type Day, dayOrThrow, partsOf, plus } from "../../base/days/day.ts";
+import { type Day, dayOrThrow, partsOf, plus } from "../../base/index.ts";
 
 /** A station's record of one day: lowest and highest [°C], rain [mm]; null where it has none. */
 export type DailyRecord = {

@@ -1,4 +1,4 @@
-import { sayDay } from "../../base/days/day.ts";
+import { sayDay } from "../../base/index.ts";
 import type { FrostSide } from "../plan/nights.ts";
 import type { NightDates } from "./frost-record.ts";
 import { gapsIn } from "./gaps.ts";

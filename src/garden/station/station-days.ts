@@ -1,5 +1,4 @@
-import { type Day, dayFromIso, isoOf } from "../../base/days/day.ts";
-import type { Problem } from "../../base/problems/problem.ts";
+import { type Day, dayFromIso, isoOf, type Problem } from "../../base/index.ts";
 import type { Columns } from "./columns.ts";
 import { type TableRow, wrong } from "./table.ts";
 

@@ -1,4 +1,4 @@
-import type { Problem } from "../../base/problems/problem.ts";
+import type { Problem } from "../../base/index.ts";
 import {
   type ColumnNames,
   type Columns,

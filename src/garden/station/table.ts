@@ -1,5 +1,5 @@
 import { CsvError, parse } from "csv-parse/sync";
-import type { Problem, TextPosition } from "../../base/problems/problem.ts";
+import type { Problem, TextPosition } from "../../base/index.ts";
 
 /** A row's cells, and the position of each in the file. */
 export type TableRow = {

@@ -1,4 +1,4 @@
-import { celsius } from "../../base/quantities/quantity.ts";
+import { celsius } from "../../base/index.ts";
 
 /** Units a station's file may be in; `tenths` are tenths of °C and of mm, as NOAA's own archive has them. */
 export type FileUnit = "°C" | "°F" | "tenths";

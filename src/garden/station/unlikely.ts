@@ -1,6 +1,4 @@
-import { dayOrThrow, MONTHS } from "../../base/days/day.ts";
-import type { Problem } from "../../base/problems/problem.ts";
-import { fahrenheit } from "../../base/quantities/quantity.ts";
+import { dayOrThrow, fahrenheit, MONTHS, type Problem } from "../../base/index.ts";
 import type { MonthlyNormals } from "./months.ts";
 import {
   contradictsLatitude,

@@ -1,5 +1,4 @@
-import { MONTHS, partsOf, sayDay } from "../../base/days/day.ts";
-import { fahrenheit } from "../../base/quantities/quantity.ts";
+import { fahrenheit, MONTHS, partsOf, sayDay } from "../../base/index.ts";
 import { type FrostSide, NIGHT_KEYS, NIGHTS_F } from "../plan/nights.ts";
 import { type FrostRecord, frostRecordOf, type NightDates } from "./frost-record.ts";
 import { type MonthlyNormals, monthlyNormalsOf } from "./months.ts";

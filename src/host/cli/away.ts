@@ -1,4 +1,4 @@
-import { absences } from "../../app/away.ts";
+import { absences } from "../../app/index.ts";
 import {
   type Call,
   type Command,

@@ -4,14 +4,14 @@ import {
   type Garden,
   horizonAt,
   newestPlan,
+  type Plan,
   type PublishedState,
   type Schedule,
+  sayProblem,
   todayIn,
   type Year,
-} from "../../app/build.ts";
-import { type Plan, sayProblem } from "../../app/check.ts";
-import { type Day, dayFromIso } from "../../base/days/day.ts";
-import { startOf } from "../../base/days/instants.ts";
+} from "../../app/index.ts";
+import { type Day, dayFromIso, startOf } from "../../base/index.ts";
 import { readFiles } from "./files.ts";
 
 /** Where a run of the command line writes, and what it reaches the world by: the clock [ms since 1970 UTC] and the network. */

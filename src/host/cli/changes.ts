@@ -1,5 +1,5 @@
-import { changesSince } from "../../app/changes.ts";
-import { type Day, dayFromIso, sayDay } from "../../base/days/day.ts";
+import { changesSince } from "../../app/index.ts";
+import { type Day, dayFromIso, sayDay } from "../../base/index.ts";
 import {
   type Call,
   type Command,

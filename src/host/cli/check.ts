@@ -4,7 +4,7 @@ import {
   type Problem,
   reportPlan,
   sayProblem,
-} from "../../app/check.ts";
+} from "../../app/index.ts";
 import {
   type Call,
   type Command,

@@ -1,5 +1,5 @@
-import { reportDiary } from "../../app/diary.ts";
-import { sayDay } from "../../base/days/day.ts";
+import { reportDiary } from "../../app/index.ts";
+import { sayDay } from "../../base/index.ts";
 import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 
 function run(call: Call): Exit {

@@ -1,14 +1,14 @@
 import { readFileSync, renameSync, writeFileSync } from "node:fs";
-import type { PublishedState } from "../../app/build.ts";
-import type { Plan } from "../../app/check.ts";
 import {
   type FeedChoice,
   feedName,
   type Ledger,
+  type Plan,
+  type PublishedState,
   readLedger,
   type StoredLedger,
   writeFeed,
-} from "../../app/feed.ts";
+} from "../../app/index.ts";
 import {
   buildScheduleOn,
   type Call,

@@ -1,7 +1,12 @@
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import type { Garden } from "../../app/build.ts";
-import { type Plan, type PlanText, type Problem, readGarden } from "../../app/check.ts";
+import {
+  type Garden,
+  type Plan,
+  type PlanText,
+  type Problem,
+  readGarden,
+} from "../../app/index.ts";
 
 /** A year's file: four digits and .yaml. */
 const YEAR_FILE = /^\d{4}\.ya?ml$/;

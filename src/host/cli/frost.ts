@@ -1,6 +1,5 @@
-import { type FrostTonightText, frostNight } from "../../app/frost.ts";
-import { isoOf } from "../../base/days/day.ts";
-import { temperatureFrom } from "../../base/quantities/read.ts";
+import { type FrostTonightText, frostNight } from "../../app/index.ts";
+import { isoOf, temperatureFrom } from "../../base/index.ts";
 import {
   type Call,
   type Command,

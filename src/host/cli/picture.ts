@@ -1,8 +1,11 @@
-import { planOn } from "../../app/build.ts";
-import type { Plan } from "../../app/check.ts";
-import { type PictureForm, type PictureSubject, picture } from "../../app/picture.ts";
-import type { Day } from "../../base/days/day.ts";
-import { joinWords } from "../../base/text/words.ts";
+import {
+  type PictureForm,
+  type PictureSubject,
+  type Plan,
+  picture,
+  planOn,
+} from "../../app/index.ts";
+import { type Day, joinWords } from "../../base/index.ts";
 import {
   type Call,
   type Command,

@@ -1,8 +1,5 @@
-import type { Plan } from "../../app/check.ts";
-import { type BedSpace, bedRoom, type RoomText } from "../../app/room.ts";
-import { isoOf } from "../../base/days/day.ts";
-import { nearest } from "../../base/text/nearest.ts";
-import { joinWords } from "../../base/text/words.ts";
+import { type BedSpace, bedRoom, type Plan, type RoomText } from "../../app/index.ts";
+import { isoOf, joinWords, nearest } from "../../base/index.ts";
 import {
   type Call,
   type Command,

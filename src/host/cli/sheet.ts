@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
-import { month } from "../../app/month.ts";
-import { type Day, dayFromIso, monthStart } from "../../base/days/day.ts";
+import { month } from "../../app/index.ts";
+import { type Day, dayFromIso, monthStart } from "../../base/index.ts";
 import {
   buildScheduleOn,
   type Call,

@@ -1,13 +1,14 @@
 import { readFileSync, statSync } from "node:fs";
 import { basename } from "node:path";
-import { type Problem, sayProblem } from "../../app/check.ts";
 import {
   fileUnitFrom,
+  type Problem,
   type RowFilter,
   type StationRequest,
+  sayProblem,
   siteWeather,
   wrong,
-} from "../../app/site.ts";
+} from "../../app/index.ts";
 import {
   type Call,
   type Command,

@@ -1,4 +1,4 @@
-import { morningList, tasksAsJson } from "../../app/tasks.ts";
+import { morningList, tasksAsJson } from "../../app/index.ts";
 import {
   type Call,
   type Command,

@@ -1,4 +1,4 @@
-import { whyLines } from "../../app/why.ts";
+import { whyLines } from "../../app/index.ts";
 import {
   type Call,
   type Command,

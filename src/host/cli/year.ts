@@ -1,5 +1,4 @@
-import { planOn } from "../../app/build.ts";
-import { yearReviewPage } from "../../app/year-review.ts";
+import { planOn, yearReviewPage } from "../../app/index.ts";
 import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
 

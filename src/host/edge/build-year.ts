@@ -1,4 +1,4 @@
-import { type Event, updateFormerTasks } from "../../app/events.ts";
+import { type Event, updateFormerTasks } from "../../app/records.ts";
 import { buildRecord, storeBuildRecord } from "../store/build.ts";
 import { diaryLines, newestAnswer } from "../store/diary.ts";
 import { storeDiaryReport } from "../store/diary-report.ts";

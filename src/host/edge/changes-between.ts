@@ -1,5 +1,4 @@
-import type { TaskCard } from "../../app/answers.ts";
-import { changeText, goneText } from "../../app/change-text.ts";
+import { changeText, goneText, type TaskCard } from "../../app/records.ts";
 import type { MovedTask } from "../store/moved.ts";
 
 type Cards = ReadonlyMap<string, TaskCard>;

@@ -1,21 +1,25 @@
 import {
+  bedRoom,
   buildSchedule,
+  checkPlan,
+  cropNames,
+  feedName,
+  firstPlan,
+  frostNight,
   type Garden,
   horizonAt,
+  month,
+  nextYear,
+  picture,
   planOn,
+  readPlan,
+  reportDiary,
   type Schedule,
   taskCards,
   todayIn,
-} from "../../app/build.ts";
-import { checkPlan, readPlan } from "../../app/check.ts";
-import { reportDiary } from "../../app/diary.ts";
-import { feedName, writeFeed } from "../../app/feed.ts";
-import { frostNight } from "../../app/frost.ts";
-import { month } from "../../app/month.ts";
-import { picture } from "../../app/picture.ts";
-import { cropNames, firstPlan, nextYear } from "../../app/plan-text.ts";
-import { bedRoom } from "../../app/room.ts";
-import { yearReviewPage } from "../../app/year-review.ts";
+  writeFeed,
+  yearReviewPage,
+} from "../../app/index.ts";
 import type { ReportedLine } from "../store/diary-report.ts";
 import type { BuildInput, BuiltYear, Engine } from "./engine.ts";
 

@@ -1,13 +1,21 @@
-import type { TaskCard } from "../../app/answers.ts";
-import type { Baseline, PublishedState, Schedule } from "../../app/build.ts";
-import type { Plan, PlanCheck, PlanText } from "../../app/check.ts";
-import type { FeedChoice } from "../../app/events.ts";
-import type { FeedInput, FeedNames, Ledger } from "../../app/feed.ts";
-import type { FrostTonightText } from "../../app/frost.ts";
-import type { PictureSubject } from "../../app/picture.ts";
-import type { CropName, FirstAnswers } from "../../app/plan-text.ts";
-import type { RoomText } from "../../app/room.ts";
-import type { Day } from "../../base/days/day.ts";
+import type {
+  Baseline,
+  CropName,
+  FeedInput,
+  FeedNames,
+  FirstAnswers,
+  FrostTonightText,
+  Ledger,
+  PictureSubject,
+  Plan,
+  PlanCheck,
+  PlanText,
+  PublishedState,
+  RoomText,
+  Schedule,
+} from "../../app/index.ts";
+import type { FeedChoice, TaskCard } from "../../app/records.ts";
+import type { Day } from "../../base/index.ts";
 import type { ReportedLine } from "../store/diary-report.ts";
 
 /**

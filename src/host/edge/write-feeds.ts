@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
-import type { FeedChoice } from "../../app/events.ts";
-import type { FeedInput } from "../../app/feed.ts";
+import type { FeedInput } from "../../app/index.ts";
+import type { FeedChoice } from "../../app/records.ts";
 import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment } from "../links/segment.ts";

@@ -1,4 +1,4 @@
-import type { FeedChoice } from "../../app/events.ts";
+import type { FeedChoice } from "../../app/records.ts";
 import { decodePathPart, encodePathPart, type Link, type Role } from "./segment.ts";
 
 /** A feed under a link: `path` is what follows the link, `quiet/bed/south-bed.ics`. */

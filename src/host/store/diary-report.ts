@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day } from "../../base/index.ts";
 import { loadText, storeText } from "./pieces.ts";
 import type { SqlStore } from "./sql.ts";
 

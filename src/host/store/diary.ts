@@ -1,6 +1,6 @@
-import { isAnswer } from "../../app/answers.ts";
-import type { Plan } from "../../app/check.ts";
-import { type Day, dayFromIso, isoOf } from "../../base/days/day.ts";
+import type { Plan } from "../../app/index.ts";
+import { isAnswer } from "../../app/records.ts";
+import { type Day, dayFromIso, isoOf } from "../../base/index.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /**

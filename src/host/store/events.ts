@@ -1,5 +1,5 @@
-import type { Event, FormerTasks } from "../../app/events.ts";
-import type { Day } from "../../base/days/day.ts";
+import type { Event, FormerTasks } from "../../app/records.ts";
+import type { Day } from "../../base/index.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 type EventRow = { readonly json: string };

@@ -1,4 +1,4 @@
-import type { Ledger } from "../../app/feed.ts";
+import type { Ledger } from "../../app/index.ts";
 import { byteLength, endsWhole, zip } from "./bytes.ts";
 import { dropPieces, loadBytes, storeBytes } from "./pieces.ts";
 import { firstRow, type SqlStore } from "./sql.ts";

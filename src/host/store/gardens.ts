@@ -1,4 +1,4 @@
-import type { Plan } from "../../app/check.ts";
+import type { Plan } from "../../app/index.ts";
 import { diaryLines, type StoredLine, withDiary } from "./diary.ts";
 import { loadReadPlan, plansInForce, type SavedPlan } from "./plans.ts";
 import { firstRow, type SqlStore } from "./sql.ts";

@@ -1,4 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
+import type { Day } from "../../base/index.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /** What became of one task with a build: the day it stands on, or stood on last, and in words. */

@@ -1,4 +1,4 @@
-import type { Plan } from "../../app/check.ts";
+import type { Plan } from "../../app/index.ts";
 import { loadText, storeText } from "./pieces.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 

@@ -1,6 +1,6 @@
-import type { TaskCard } from "../../app/answers.ts";
-import type { Baseline, PublishedState, PublishedTask } from "../../app/build.ts";
-import type { Day } from "../../base/days/day.ts";
+import type { Baseline, PublishedState, PublishedTask } from "../../app/index.ts";
+import type { TaskCard } from "../../app/records.ts";
+import type { Day } from "../../base/index.ts";
 import { parseStoredJson } from "./bytes.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 

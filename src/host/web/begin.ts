@@ -1,6 +1,5 @@
-import type { CropName, FirstAnswers } from "../../app/plan-text.ts";
-import { isoOf } from "../../base/days/day.ts";
-import { dayAt } from "../../base/days/instants.ts";
+import type { CropName, FirstAnswers } from "../../app/index.ts";
+import { dayAt, isoOf } from "../../base/index.ts";
 import { pathOf } from "../links/mac.ts";
 import { writeSegment } from "../links/segment.ts";
 import { isInvited } from "../store/invitations.ts";

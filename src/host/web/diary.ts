@@ -1,4 +1,4 @@
-import { type Day, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/days/day.ts";
+import { type Day, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/index.ts";
 import { buildRecord } from "../store/build.ts";
 import { addWords, diaryLines, type StoredLine } from "../store/diary.ts";
 import { diaryReport, type ReportedLine } from "../store/diary-report.ts";

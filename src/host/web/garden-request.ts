@@ -1,5 +1,4 @@
-import type { Day } from "../../base/days/day.ts";
-import { dayAt } from "../../base/days/instants.ts";
+import { type Day, dayAt } from "../../base/index.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
 import { buildRecord } from "../store/build.ts";

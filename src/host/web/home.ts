@@ -1,4 +1,4 @@
-import type { TaskCard } from "../../app/answers.ts";
+import type { TaskCard } from "../../app/records.ts";
 import { readEventPath } from "../links/feeds.ts";
 import { newestAnswer, type StoredLine } from "../store/diary.ts";
 import { eventOf, formerTasksOf } from "../store/events.ts";

@@ -1,6 +1,5 @@
-import type { TaskCard } from "../../app/answers.ts";
-import { chooseEvents, type Event, type FeedChoice } from "../../app/events.ts";
-import { type Day, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
+import { chooseEvents, type Event, type FeedChoice, type TaskCard } from "../../app/records.ts";
+import { type Day, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/index.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
 import { eventsBetween } from "../store/events.ts";

@@ -1,6 +1,5 @@
-import type { FeedChoice } from "../../app/events.ts";
-import { isoOf } from "../../base/days/day.ts";
-import { dayAt } from "../../base/days/instants.ts";
+import type { FeedChoice } from "../../app/records.ts";
+import { dayAt, isoOf } from "../../base/index.ts";
 import { diaryLines } from "../store/diary.ts";
 import { allEvents } from "../store/events.ts";
 import { zoneOf } from "../store/gardens.ts";

@@ -1,5 +1,4 @@
-import { sayDay } from "../../base/days/day.ts";
-import { dayAt } from "../../base/days/instants.ts";
+import { dayAt, sayDay } from "../../base/index.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment, writeSegment } from "../links/segment.ts";
 import { zoneOf } from "../store/gardens.ts";

@@ -1,6 +1,4 @@
-import { sayDay } from "../../base/days/day.ts";
-import { dayAt } from "../../base/days/instants.ts";
-import { type Problem, sayAdvice } from "../../base/problems/problem.ts";
+import { dayAt, type Problem, sayAdvice, sayDay } from "../../base/index.ts";
 import { otherPlans, zoneOf } from "../store/gardens.ts";
 import {
   type PlanTexts,

@@ -1,4 +1,4 @@
-import { sayProblem } from "../../base/problems/problem.ts";
+import { sayProblem } from "../../base/index.ts";
 import { isGone } from "../store/leaving.ts";
 import { savedPlan } from "../store/plans.ts";
 import { json, notFound, plain } from "./answers.ts";

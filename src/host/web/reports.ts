@@ -1,6 +1,5 @@
-import type { PictureSubject } from "../../app/picture.ts";
-import { type Day, dayFromIso, isoOf, monthStart } from "../../base/days/day.ts";
-import { temperatureFrom } from "../../base/quantities/read.ts";
+import type { PictureSubject } from "../../app/index.ts";
+import { type Day, dayFromIso, isoOf, monthStart, temperatureFrom } from "../../base/index.ts";
 import type { BuildInput, Engine } from "../edge/engine.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
 import { buildInput } from "./garden-context.ts";

@@ -1,4 +1,4 @@
-import type { Problem } from "../../base/problems/problem.ts";
+import type { Problem } from "../../base/index.ts";
 import { byteLength } from "../store/bytes.ts";
 import { otherPlans } from "../store/gardens.ts";
 import {

@@ -1,5 +1,5 @@
-import { type Answer, isAnswer, type TaskCard, UNDO } from "../../app/answers.ts";
-import { sayDay } from "../../base/days/day.ts";
+import { type Answer, isAnswer, type TaskCard, UNDO } from "../../app/records.ts";
+import { sayDay } from "../../base/index.ts";
 import { buildRecord } from "../store/build.ts";
 import { addAnswer, diaryLines, type StoredLine } from "../store/diary.ts";
 import type { StoredGarden } from "../store/gardens.ts";

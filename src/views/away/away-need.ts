@@ -1,5 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import type { BedWater } from "../../engine/beds/watering-weeks.ts";
+import type { Day } from "../../base/index.ts";
+import type { BedWater } from "../../engine/index.ts";
 
 /**
  * The water a bed needs in the driest week of the days [litres]; null where its size or its need is not known. `bed`

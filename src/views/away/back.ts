@@ -1,8 +1,6 @@
-import { sayDay } from "../../base/days/day.ts";
-import { capital, joinWords } from "../../base/text/words.ts";
-import { HARM_WEIGHT } from "../../engine/schedule/schedule-tasks.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { capital, joinWords, sayDay } from "../../base/index.ts";
+import { HARM_WEIGHT, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayWeekday } from "../events/sentences.ts";
 import { bedName, titleOf } from "../events/titles.ts";
 import type { AwayNeed, EmergenceNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";

@@ -1,10 +1,6 @@
-import { degreesC } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import { joinWords } from "../../base/text/words.ts";
-import { neighbourHelp } from "../../engine/practices/all.ts";
-import { roundMinutes } from "../../engine/practices/task.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { degreesC, joinWords, sayQuantity } from "../../base/index.ts";
+import { neighbourHelp, roundMinutes, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, sayWeekday, voiceOf } from "../events/sentences.ts";
 import { bedName, titleOf } from "../events/titles.ts";
 import type { AwayNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";

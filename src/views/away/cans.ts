@@ -1,6 +1,5 @@
-import { litres } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { litres, sayQuantity } from "../../base/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { bedName } from "../events/titles.ts";
 import type { AwayWaterNeed } from "./away-need.ts";
 

@@ -1,5 +1,5 @@
-import { type Day, isoOf, plus } from "../../base/days/day.ts";
-import type { Year } from "../../engine/year.ts";
+import { type Day, isoOf, plus } from "../../base/index.ts";
+import type { Year } from "../../engine/index.ts";
 import { EVENING_BEFORE, type Event, eventFor } from "../events/event.ts";
 import type { AwayListName } from "./lists.ts";
 import { type AwayReport, awayReports } from "./report.ts";

@@ -1,6 +1,6 @@
-import { type Day, type DaySpan, latest, plus } from "../../base/days/day.ts";
-import { householdOf } from "../../engine/schedule/household.ts";
-import type { Absence, Plan } from "../../garden/model/plan.ts";
+import { type Day, type DaySpan, latest, plus } from "../../base/index.ts";
+import { householdOf } from "../../engine/index.ts";
+import type { Absence, Plan } from "../../garden/model/index.ts";
 
 /** An absence of one or more of the household, and who stays at home. */
 export type Leave = DaySpan & {

@@ -1,7 +1,10 @@
-import { type Day, earliest, latest, plus } from "../../base/days/day.ts";
-import { neighbourHelp, practiceOf } from "../../engine/practices/all.ts";
-import type { Household } from "../../engine/schedule/household.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import {
+  type Household,
+  neighbourHelp,
+  practiceOf,
+  type ScheduledTask,
+} from "../../engine/index.ts";
 import { daysAlone, daysWithin, isIn, type Leave } from "./leave.ts";
 
 /**

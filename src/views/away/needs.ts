@@ -1,12 +1,15 @@
-import { type Day, type DaySpan, earliest } from "../../base/days/day.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { SowingRecord } from "../../engine/beds/planting-record.ts";
-import { objectOf } from "../../engine/practices/task.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { type PlantingInYear, plantingsIn, seasonFor, type Year } from "../../engine/year.ts";
-import type { Plan, Planting } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, type DaySpan, earliest } from "../../base/index.ts";
+import type { Crop } from "../../crops/index.ts";
+import {
+  objectOf,
+  type PlantingInYear,
+  plantingsIn,
+  type ScheduledTask,
+  type SowingRecord,
+  seasonFor,
+  type Year,
+} from "../../engine/index.ts";
+import { isRaised, type Plan, type Planting, seasonOf } from "../../garden/model/index.ts";
 import type { AwayNeed, EmergenceNeed, PickingNeed, TrayCareNeed, VentNeed } from "./away-need.ts";
 import { isIn } from "./leave.ts";
 import { awayWaterNeedsIn } from "./water-needs.ts";

@@ -1,8 +1,6 @@
-import { earliest, sayDay } from "../../base/days/day.ts";
-import { capital, joinWords } from "../../base/text/words.ts";
-import { neighbourHelp } from "../../engine/practices/all.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { capital, earliest, joinWords, sayDay } from "../../base/index.ts";
+import { neighbourHelp, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, sayWeekday, type Voice } from "../events/sentences.ts";
 import { bedName } from "../events/titles.ts";
 import type { AwayNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";

@@ -1,9 +1,6 @@
-import type { Day, DaySpan } from "../../base/days/day.ts";
-import { neighbourHelp } from "../../engine/practices/all.ts";
-import { householdOf } from "../../engine/schedule/household.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Year } from "../../engine/year.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import type { Day, DaySpan } from "../../base/index.ts";
+import { householdOf, neighbourHelp, type ScheduledTask, type Year } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { inBedOrder, inHarmOrder } from "../events/sessions.ts";
 import type { AwayNeed } from "./away-need.ts";
 import { type Leave, leavesOf } from "./leave.ts";

@@ -1,7 +1,6 @@
-import { sayDay } from "../../base/days/day.ts";
-import { joinWords } from "../../base/text/words.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { joinWords, sayDay } from "../../base/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayDays, sayWeekday, voiceOf } from "../events/sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText } from "../events/texts.ts";
 import { titleOf } from "../events/titles.ts";

@@ -1,5 +1,5 @@
-import { type DaySpan, plus } from "../../base/days/day.ts";
-import type { BedWater, WateringWeek } from "../../engine/beds/watering-weeks.ts";
+import { type DaySpan, plus } from "../../base/index.ts";
+import type { BedWater, WateringWeek } from "../../engine/index.ts";
 import type { AwayWaterNeed } from "./away-need.ts";
 
 /** Days from a week's Monday to its Sunday. */

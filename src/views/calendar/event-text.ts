@@ -6,7 +6,7 @@ import {
   type ICalEventData,
   ICalEventTransparency,
 } from "ical-generator";
-import { MS_PER_DAY } from "../../base/days/day.ts";
+import { MS_PER_DAY } from "../../base/index.ts";
 import type { Event } from "../events/event.ts";
 import { cleanLine, cleanLink, cleanText, shortenLine } from "./clean.ts";
 import { foldLongLines } from "./fold.ts";

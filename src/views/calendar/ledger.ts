@@ -1,4 +1,4 @@
-import { MS_PER_DAY } from "../../base/days/day.ts";
+import { MS_PER_DAY } from "../../base/index.ts";
 
 const SECOND = 1000;
 const TOMBSTONE_MS = 400 * MS_PER_DAY;

@@ -1,4 +1,4 @@
-import { MS_PER_DAY } from "../../base/days/day.ts";
+import { MS_PER_DAY } from "../../base/index.ts";
 import type { Event } from "../events/event.ts";
 import { type EventWording, writeEvent } from "./event-text.ts";
 import { fingerprintOf } from "./fingerprint.ts";

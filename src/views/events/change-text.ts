@@ -1,4 +1,4 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
+import { type Day, sayDay } from "../../base/index.ts";
 
 /** A task's day, and whether it is done, as a comparison of two schedules looks at it. */
 export type TaskDay = { readonly day: Day; readonly done: unknown };

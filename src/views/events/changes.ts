@@ -1,8 +1,7 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { planOfTask } from "../../engine/schedule/year-of.ts";
-import type { ParsedDiaryLine } from "../../garden/diary/parse.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type Day, sayDay } from "../../base/index.ts";
+import { planOfTask, type ScheduledTask } from "../../engine/index.ts";
+import type { ParsedDiaryLine } from "../../garden/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { changeText, goneText } from "./change-text.ts";
 import { titleOf } from "./titles.ts";
 

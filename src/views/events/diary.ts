@@ -1,11 +1,12 @@
-import type { Day } from "../../base/days/day.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import { PRACTICES } from "../../engine/practices/all.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import { parseDiaryLines } from "../../garden/diary/parse.ts";
-import { resolveConflicts } from "../../garden/diary/resolve-conflicts.ts";
-import { sayPlanting } from "../../garden/diary/subjects.ts";
-import type { DiaryLine, Plan } from "../../garden/model/plan.ts";
+import { type Day, sayQuantity } from "../../base/index.ts";
+import { PRACTICES } from "../../engine/index.ts";
+import {
+  type Observation,
+  parseDiaryLines,
+  resolveConflicts,
+  sayPlanting,
+} from "../../garden/index.ts";
+import type { DiaryLine, Plan } from "../../garden/model/index.ts";
 
 /** A line of the diary and its observations, each with a remark where it is no longer valid or can't be right. */
 export type DiaryLineReport = {

@@ -1,5 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
+import type { Day } from "../../base/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
 
 /** Which of the two sets an event is in; warnings, rungs and daily looks are in both. */
 export type EventSet = "sessions" | "tasks" | "both";

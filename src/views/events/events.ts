@@ -1,9 +1,11 @@
-import { type Day, isoOf, weekdayOf } from "../../base/days/day.ts";
-import { instantOf, type Minute } from "../../base/days/instants.ts";
-import { sunsetOn } from "../../engine/climate/sun.ts";
-import type { PublishedState, ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { tasksThatMustWait } from "../../engine/schedule/waiting.ts";
-import type { Hours, Person, Plan } from "../../garden/model/plan.ts";
+import { type Day, instantOf, isoOf, type Minute, weekdayOf } from "../../base/index.ts";
+import {
+  type PublishedState,
+  type ScheduledTask,
+  sunsetOn,
+  tasksThatMustWait,
+} from "../../engine/index.ts";
+import type { Hours, Person, Plan } from "../../garden/model/index.ts";
 import { EVENING_BEFORE, type Event, type EventSet, eventFor } from "./event.ts";
 import { isOpen, openEvent } from "./open.ts";
 import { voiceOf } from "./sentences.ts";

@@ -1,4 +1,4 @@
-import { MS_PER_DAY } from "../../base/days/day.ts";
+import { MS_PER_DAY } from "../../base/index.ts";
 import type { Event } from "./event.ts";
 
 /**

@@ -1,10 +1,19 @@
-import { plus } from "../../base/days/day.ts";
-import { degreesC, type Measures } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import { capital, joinWords } from "../../base/text/words.ts";
-import type { BedTonight, FrostTonight, PlantTonight } from "../../engine/beds/frost-tonight.ts";
-import type { FrostNeed, LeaveReason } from "../../engine/beds/night-needs.ts";
-import type { Tray } from "../../engine/beds/trays-tonight.ts";
+import {
+  capital,
+  degreesC,
+  joinWords,
+  type Measures,
+  plus,
+  sayQuantity,
+} from "../../base/index.ts";
+import type {
+  BedTonight,
+  FrostNeed,
+  FrostTonight,
+  LeaveReason,
+  PlantTonight,
+  Tray,
+} from "../../engine/index.ts";
 import { sayWeekday } from "./sentences.ts";
 
 /** A heading, and the lines under it. */

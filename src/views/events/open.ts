@@ -1,6 +1,6 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";

@@ -1,12 +1,20 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
-import { cm, type Measures } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import { capital, joinWords } from "../../base/text/words.ts";
-import type { SeasonEnd, StartChance } from "../../engine/beds/chances.ts";
-import type { CropChance } from "../../engine/beds/crop-chances.ts";
-import type { BedOccupant } from "../../engine/beds/free.ts";
-import type { BedSpace } from "../../engine/beds/room.ts";
-import type { Refusal } from "../../engine/growth/limits.ts";
+import {
+  capital,
+  cm,
+  type Day,
+  joinWords,
+  type Measures,
+  sayDay,
+  sayQuantity,
+} from "../../base/index.ts";
+import type {
+  BedOccupant,
+  BedSpace,
+  CropChance,
+  Refusal,
+  SeasonEnd,
+  StartChance,
+} from "../../engine/index.ts";
 
 /** A bed's room in words: what is there, then the crops by their outcome; empty sections are left out. */
 export type RoomText = {

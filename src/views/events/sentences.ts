@@ -1,16 +1,16 @@
 import {
   type Day,
   type DaySpan,
+  type Measures,
   partsOf,
   sayDay,
+  sayMinute,
+  sayQuantity,
   WEEKDAYS,
   weekdayOf,
-} from "../../base/days/day.ts";
-import { sayMinute } from "../../base/days/instants.ts";
-import type { Measures } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import type { Sentence, SentencePart, TextPiece } from "../../engine/practices/sentence.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+} from "../../base/index.ts";
+import type { Sentence, SentencePart, TextPiece } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 
 /** Who reads: the household sees all; a reader's link gets nothing of people, absences, hours or places. */
 export type Audience = "household" | "reader";

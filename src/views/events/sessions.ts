@@ -1,9 +1,6 @@
-import { earliest } from "../../base/days/day.ts";
-import { joinWords } from "../../base/text/words.ts";
-import { roundMinutes } from "../../engine/practices/task.ts";
-import { HARM_WEIGHT } from "../../engine/schedule/schedule-tasks.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { earliest, joinWords } from "../../base/index.ts";
+import { HARM_WEIGHT, roundMinutes, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText, signText, textOf } from "./texts.ts";
 import { titleOf } from "./titles.ts";

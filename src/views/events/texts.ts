@@ -1,7 +1,6 @@
-import { sayDay } from "../../base/days/day.ts";
-import { capital, joinWords } from "../../base/text/words.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { capital, joinWords, sayDay } from "../../base/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayEach, sayPart, sayWeekday, type Voice } from "./sentences.ts";
 import { bedName } from "./titles.ts";
 

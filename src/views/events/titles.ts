@@ -1,6 +1,6 @@
-import { joinFirst, joinWords } from "../../base/text/words.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { joinFirst, joinWords } from "../../base/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 
 /** A title is useful alone on a lock screen and never longer than this. */
 export const LONGEST_TITLE = 50;

@@ -1,5 +1,5 @@
-import { type DaySpan, earliest, latest } from "../../base/days/day.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type DaySpan, earliest, latest } from "../../base/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayDays } from "../events/sentences.ts";
 
 /** Days from the first to the last, both inclusive, and whose sheet it is; null: the household's. */

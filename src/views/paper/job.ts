@@ -1,8 +1,6 @@
-import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
-import { sayMinute } from "../../base/days/instants.ts";
-import { roundMinutes } from "../../engine/practices/task.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type Day, sayDay, sayMinute, WEEKDAYS, weekdayOf } from "../../base/index.ts";
+import { roundMinutes, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, voiceOf } from "../events/sentences.ts";
 import { signText } from "../events/texts.ts";
 import { firstSentences } from "./brief.ts";

@@ -1,8 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import { sayMinute } from "../../base/days/instants.ts";
-import { joinWords } from "../../base/text/words.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type Day, joinWords, sayMinute } from "../../base/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, voiceOf } from "../events/sentences.ts";
 import { sentencesOf } from "./brief.ts";
 

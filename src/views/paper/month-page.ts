@@ -1,4 +1,4 @@
-import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../../base/days/day.ts";
+import { type Day, sayDay, WEEKDAYS, weekdayOf } from "../../base/index.ts";
 import { sayDays } from "../events/sentences.ts";
 import { element, escapeXml } from "../pictures/svg.ts";
 import type { SheetJob } from "./job.ts";

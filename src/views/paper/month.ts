@@ -1,15 +1,6 @@
-import {
-  type Day,
-  earliest,
-  MONTHS,
-  monthStart,
-  partsOf,
-  plus,
-  sayDay,
-} from "../../base/days/day.ts";
-import { planOn } from "../../engine/schedule/horizon.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type Day, earliest, MONTHS, monthStart, partsOf, plus, sayDay } from "../../base/index.ts";
+import { planOn, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { chooseEvents } from "../calendar/choose-events.ts";
 import type { Event } from "../events/event.ts";
 import { usualFrostText } from "../pictures/frost-text.ts";

@@ -1,8 +1,6 @@
-import { type Day, midway } from "../../base/days/day.ts";
-import type { Quantity } from "../../base/quantities/quantity.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, midway, type Quantity } from "../../base/index.ts";
+import type { Observation } from "../../garden/index.ts";
+import { type Plan, seasonOf } from "../../garden/model/index.ts";
 
 /** A low or a soil temperature as the diary has it; `bed` is a key, null where none was named. */
 export type Measurement = {

@@ -1,7 +1,6 @@
-import type { DaySpan } from "../../base/days/day.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { planOfTask } from "../../engine/schedule/year-of.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import type { DaySpan } from "../../base/index.ts";
+import { planOfTask, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import type { Event } from "../events/event.ts";
 import { lastDayText } from "../events/texts.ts";
 import { wholeTitle } from "./title.ts";

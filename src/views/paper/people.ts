@@ -1,4 +1,4 @@
-import type { Plan } from "../../garden/model/plan.ts";
+import type { Plan } from "../../garden/model/index.ts";
 
 /** A member of the household on a sheet: key, name, and initials. */
 export type SheetPerson = { readonly key: string; readonly name: string; readonly letters: string };

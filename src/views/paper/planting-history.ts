@@ -1,8 +1,14 @@
-import { type Day, earliest } from "../../base/days/day.ts";
-import type { Life, SowingRecord } from "../../engine/beds/planting-record.ts";
-import { picksOf, tasksBySubject } from "../../engine/schedule/planting-tasks.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { type PlantingInYear, plantingsIn, type Year } from "../../engine/year.ts";
+import { type Day, earliest } from "../../base/index.ts";
+import {
+  type Life,
+  type PlantingInYear,
+  picksOf,
+  plantingsIn,
+  type ScheduledTask,
+  type SowingRecord,
+  tasksBySubject,
+  type Year,
+} from "../../engine/index.ts";
 
 /** A year as it went, and as it was planned before its diary. */
 export type ComparedYear = { readonly year: Year; readonly planned: Year };

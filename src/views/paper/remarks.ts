@@ -1,5 +1,5 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Observation } from "../../garden/diary/observation.ts";
+import type { Day } from "../../base/index.ts";
+import type { Observation } from "../../garden/index.ts";
 
 /** The subject of a plain remark in the diary, by its words. */
 export type RemarkKind = "failed" | "left" | "moved" | "frost" | "plain";

@@ -1,6 +1,6 @@
-import { capital, joinWords } from "../../base/text/words.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { capital, joinWords } from "../../base/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import { bedName } from "../events/titles.ts";
 
 /**

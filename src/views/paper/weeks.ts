@@ -1,8 +1,6 @@
-import { type Day, type DaySpan, earliest, latest, plus, weekdayOf } from "../../base/days/day.ts";
-import { planOn } from "../../engine/schedule/horizon.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import { planOfTask } from "../../engine/schedule/year-of.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import { type Day, type DaySpan, earliest, latest, plus, weekdayOf } from "../../base/index.ts";
+import { planOfTask, planOn, type ScheduledTask } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 import type { Event } from "../events/event.ts";
 import { inBedOrder } from "../events/sessions.ts";
 import { type JobSpace, type SheetJob, sheetJobOf } from "./job.ts";

@@ -1,4 +1,4 @@
-import { sayDay } from "../../base/days/day.ts";
+import { sayDay } from "../../base/index.ts";
 import { element, escapeXml } from "../pictures/svg.ts";
 import { block, ruledLines, sheetHtml, textElement } from "./page.ts";
 import type { SowingHistory, StageRecord } from "./planting-history.ts";

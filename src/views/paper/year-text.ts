@@ -1,6 +1,4 @@
-import { type Day, partsOf, sayDay } from "../../base/days/day.ts";
-import type { Measures } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
+import { type Day, type Measures, partsOf, sayDay, sayQuantity } from "../../base/index.ts";
 import type { MeasuredNights, Measurement } from "./nights.ts";
 import type { StageRecord } from "./planting-history.ts";
 import type { YearReport } from "./year.ts";

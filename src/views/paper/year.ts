@@ -1,9 +1,6 @@
-import { type Day, earliest, sayDay } from "../../base/days/day.ts";
-import { capital } from "../../base/text/words.ts";
-import type { PacketComparison } from "../../engine/growth/packet.ts";
-import type { ScheduledTask } from "../../engine/schedule/scheduled-task.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { capital, type Day, earliest, sayDay } from "../../base/index.ts";
+import type { PacketComparison, ScheduledTask } from "../../engine/index.ts";
+import { type Plan, seasonOf } from "../../garden/model/index.ts";
 import { type MeasuredNights, measuredNightsOf } from "./nights.ts";
 import {
   type ComparedYear,

@@ -1,6 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import { chanceOfFrostAfter } from "../../engine/climate/frost.ts";
-import type { Bed, Plan } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import { chanceOfFrostAfter } from "../../engine/index.ts";
+import type { Bed, Plan } from "../../garden/model/index.ts";
 import { BAND_OPACITY, type Ink } from "./palette.ts";
 import { type Scale, sampleDays, xOf } from "./scale.ts";
 import type { DrawnSeason } from "./sketch.ts";

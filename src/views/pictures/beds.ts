@@ -1,8 +1,6 @@
-import { type Day, type DaySpan, sayDay } from "../../base/days/day.ts";
-import type { Life } from "../../engine/beds/planting-record.ts";
-import { type PlantingInYear, plantingsIn } from "../../engine/year.ts";
-import type { Bed } from "../../garden/model/plan.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, type DaySpan, sayDay } from "../../base/index.ts";
+import { type Life, type PlantingInYear, plantingsIn } from "../../engine/index.ts";
+import { type Bed, seasonOf } from "../../garden/model/index.ts";
 import type { Sketch } from "./sketch.ts";
 import { plainLine } from "./svg.ts";
 

@@ -1,4 +1,4 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
+import { type Day, sayDay } from "../../base/index.ts";
 import { bandGradient, chanceOfFrost, warmthShown } from "./band-gradients.ts";
 import type { BedRow } from "./beds.ts";
 import type { Column } from "./fill-columns.ts";

@@ -1,6 +1,4 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
-import { degreesC, type Measures } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
+import { type Day, degreesC, type Measures, sayDay, sayQuantity } from "../../base/index.ts";
 import { type LabelArea, type LabelMark, type LabelSide, labelBeside } from "./beside.ts";
 import { yOf } from "./degrees.ts";
 import type { Box } from "./labels.ts";

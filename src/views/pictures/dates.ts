@@ -1,5 +1,5 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
-import type { FrostDates, Plan } from "../../garden/model/plan.ts";
+import { type Day, sayDay } from "../../base/index.ts";
+import type { FrostDates, Plan } from "../../garden/model/index.ts";
 import { chanceOn, edgeAt, type FrostField, type FrostSeason, xAtChance } from "./drift.ts";
 import { autumnOdds, springOdds } from "./frost-text.ts";
 import { type Box, type LabelRequest, placeLabels } from "./labels.ts";

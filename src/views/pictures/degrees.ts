@@ -1,5 +1,4 @@
-import { celsius, degreesC, fahrenheit, type Measures } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
+import { celsius, degreesC, fahrenheit, type Measures, sayQuantity } from "../../base/index.ts";
 import { widthOf } from "./measure.ts";
 import type { Scale } from "./scale.ts";
 import type { PictureSheet } from "./sheet.ts";

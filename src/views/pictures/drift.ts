@@ -1,6 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../engine/climate/frost.ts";
-import type { FrostDates } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../engine/index.ts";
+import type { FrostDates } from "../../garden/model/index.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
 import { type Scale, sampleDays, shows, xInside } from "./scale.ts";
 import { element } from "./svg.ts";

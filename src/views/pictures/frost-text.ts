@@ -1,6 +1,6 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
-import { chanceOfFrostAfter, lastFrostAt, sayOdds } from "../../engine/climate/frost.ts";
-import type { FrostDates, Plan } from "../../garden/model/plan.ts";
+import { type Day, sayDay } from "../../base/index.ts";
+import { chanceOfFrostAfter, lastFrostAt, sayOdds } from "../../engine/index.ts";
+import type { FrostDates, Plan } from "../../garden/model/index.ts";
 
 /** The garden's usual frosts in a sentence; said too where there is none. */
 export function usualFrostText({ site }: Pick<Plan, "site">): string {

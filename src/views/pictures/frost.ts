@@ -1,7 +1,6 @@
-import { type Day, type DaySpan, earliest, latest, sayDay } from "../../base/days/day.ts";
-import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../engine/climate/frost.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, type DaySpan, earliest, latest, sayDay } from "../../base/index.ts";
+import { chanceOfFrostAfter, firstFrostAt, lastFrostAt } from "../../engine/index.ts";
+import { type Plan, seasonOf } from "../../garden/model/index.ts";
 import { bandGradient, warmthShown } from "./band-gradients.ts";
 import { frostDateLabels } from "./dates.ts";
 import { drawDrift, edgeAt, type FrostField } from "./drift.ts";

@@ -1,4 +1,4 @@
-import type { DaySpan } from "../../base/days/day.ts";
+import type { DaySpan } from "../../base/index.ts";
 import type { BedRow } from "./beds.ts";
 import {
   type Column,

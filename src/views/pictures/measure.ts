@@ -1,4 +1,4 @@
-import { joinFirst } from "../../base/text/words.ts";
+import { joinFirst } from "../../base/index.ts";
 
 /**
  * Widths of kinds of letters [em], a little more than those of the types named in the style, semibold.

@@ -1,4 +1,4 @@
-import { type Day, type DaySpan, MONTHS, monthStart, partsOf, plus } from "../../base/days/day.ts";
+import { type Day, type DaySpan, MONTHS, monthStart, partsOf, plus } from "../../base/index.ts";
 import { widthOf } from "./measure.ts";
 import { element, tenth, textLine } from "./svg.ts";
 

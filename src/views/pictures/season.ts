@@ -1,6 +1,5 @@
-import { type DaySpan, earliest, latest, plus } from "../../base/days/day.ts";
-import type { Plan } from "../../garden/model/plan.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type DaySpan, earliest, latest, plus } from "../../base/index.ts";
+import { type Plan, seasonOf } from "../../garden/model/index.ts";
 import { type BedRow, bedRowsOf, type Plant } from "./beds.ts";
 import { drawColumn } from "./column.ts";
 import { usualFrostText } from "./frost-text.ts";

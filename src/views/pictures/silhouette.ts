@@ -1,6 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Life } from "../../engine/beds/planting-record.ts";
+import type { Day } from "../../base/index.ts";
+import type { Crop } from "../../crops/index.ts";
+import type { Life } from "../../engine/index.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
 import { type Scale, shows, xInside, xOf } from "./scale.ts";
 import { type Eaten, heightOn, lobesOf, STATURE } from "./stature.ts";

@@ -1,6 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import type { Year } from "../../engine/year.ts";
-import type { Plan } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import type { Year } from "../../engine/index.ts";
+import type { Plan } from "../../garden/model/index.ts";
 
 /** The form of a picture: for a phone held upright, or for a sheet of A4 on its side. */
 export type PictureForm = "phone" | "page";

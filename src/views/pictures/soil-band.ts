@@ -1,5 +1,5 @@
-import { type Day, plus } from "../../base/days/day.ts";
-import type { Bed } from "../../garden/model/plan.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
 import { type TemperatureField, yOf } from "./degrees.ts";
 import type { Box } from "./labels.ts";

@@ -1,11 +1,12 @@
-import { type Day, plus, sayDay } from "../../base/days/day.ts";
-import { degreesC } from "../../base/quantities/quantity.ts";
-import { sayQuantity } from "../../base/quantities/say.ts";
-import { cropFor } from "../../crops/crops.ts";
-import type { Crop } from "../../crops/facts.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/plan.ts";
-import { isRaised } from "../../garden/model/plantings.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type Day, degreesC, plus, sayDay, sayQuantity } from "../../base/index.ts";
+import { type Crop, cropFor } from "../../crops/index.ts";
+import {
+  type Bed,
+  isRaised,
+  type Plan,
+  type Planting,
+  seasonOf,
+} from "../../garden/model/index.ts";
 import type { DrawnSeason } from "./sketch.ts";
 import { plainLine } from "./svg.ts";
 import { soilIn } from "./warmth.ts";

@@ -1,7 +1,5 @@
-import { type DaySpan, earliest, latest } from "../../base/days/day.ts";
-import { joinWords } from "../../base/text/words.ts";
-import type { Bed, Plan } from "../../garden/model/plan.ts";
-import { seasonOf } from "../../garden/model/season.ts";
+import { type DaySpan, earliest, joinWords, latest } from "../../base/index.ts";
+import { type Bed, type Plan, seasonOf } from "../../garden/model/index.ts";
 import { crossings } from "./crossings.ts";
 import { axisPx, degreeLabels, readableRange, type TemperatureField } from "./degrees.ts";
 import type { Box } from "./labels.ts";

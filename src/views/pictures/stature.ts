@@ -1,4 +1,4 @@
-import type { Life } from "../../engine/beds/planting-record.ts";
+import type { Life } from "../../engine/index.ts";
 import type { Ink } from "./palette.ts";
 import type { Scale } from "./scale.ts";
 

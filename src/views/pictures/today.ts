@@ -1,4 +1,4 @@
-import { type Day, sayDay } from "../../base/days/day.ts";
+import { type Day, sayDay } from "../../base/index.ts";
 import { type Box, type LabelLayout, labelRequestAt, placeLabels } from "./labels.ts";
 import { type Scale, shows, xOf } from "./scale.ts";
 import type { PictureSheet } from "./sheet.ts";

@@ -1,8 +1,6 @@
-import type { Day } from "../../base/days/day.ts";
-import { climateFrom } from "../../engine/climate/climate.ts";
-import { ONE_IN_TEN } from "../../engine/climate/normal.ts";
-import { seasonFor } from "../../engine/year.ts";
-import type { Bed } from "../../garden/model/plan.ts";
+import type { Day } from "../../base/index.ts";
+import { climateFrom, ONE_IN_TEN, seasonFor } from "../../engine/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 import type { DrawnSeason } from "./sketch.ts";
 
 /** Soil at seed depth on a day [°C]: in a cool season, a usual one and a warm one; cool ≤ usual ≤ warm. */

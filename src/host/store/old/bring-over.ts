@@ -1,7 +1,10 @@
-import type { PublishedState } from "../../../app/build.ts";
-import type { Plan } from "../../../app/check.ts";
-import type { Event, FormerTasks } from "../../../app/events.ts";
-import { readLedger, type StoredLedger } from "../../../app/ledger.ts";
+import type { Plan, PublishedState } from "../../../app/index.ts";
+import {
+  type Event,
+  type FormerTasks,
+  readLedger,
+  type StoredLedger,
+} from "../../../app/records.ts";
 import { parseStoredJson, unzip } from "../bytes.ts";
 import { storeEvents, storeFormerTasks } from "../events.ts";
 import { storeFeedBytes, storeLedger } from "../feeds.ts";

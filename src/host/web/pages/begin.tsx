@@ -1,5 +1,5 @@
-import type { FirstAnswers } from "../../../app/plan-text.ts";
-import type { Problem } from "../../../base/problems/problem.ts";
+import type { FirstAnswers } from "../../../app/index.ts";
+import type { Problem } from "../../../base/index.ts";
 import { renderPage } from "./frame.tsx";
 import { PLAN_SCRIPT, PlanText, ProblemList } from "./plan.tsx";
 

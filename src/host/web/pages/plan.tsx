@@ -1,4 +1,4 @@
-import { type Problem, sayAdvice } from "../../../base/problems/problem.ts";
+import { type Problem, sayAdvice } from "../../../base/index.ts";
 import { type Frame, renderPage } from "./frame.tsx";
 
 /** Where the script of the plan's page is served. */

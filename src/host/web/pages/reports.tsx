@@ -1,5 +1,4 @@
-import type { FrostTonightText } from "../../../app/frost.ts";
-import type { RoomText } from "../../../app/room.ts";
+import type { FrostTonightText, RoomText } from "../../../app/index.ts";
 import { type Frame, renderPage } from "./frame.tsx";
 
 /** What the frost page shows: the household's unit, what was typed in, whether that was no temperature, and the night told. */

@@ -1,0 +1,59 @@
+/**
+ * App: what can be done with a garden, a function for each.
+ */
+
+export { absences } from "./away.ts";
+export {
+  type Baseline,
+  buildBaseline,
+  buildSchedule,
+  buildYear,
+  type Garden,
+  type Horizon,
+  horizonAt,
+  newestPlan,
+  type PublishedState,
+  type PublishedTask,
+  planOn,
+  type Schedule,
+  taskCards,
+  todayIn,
+  type Year,
+} from "./build.ts";
+export { changesSince } from "./changes.ts";
+export {
+  checkPlan,
+  doubtsOfBeds,
+  type GardenReading,
+  type Plan,
+  type PlanCheck,
+  type PlanReport,
+  type PlanText,
+  type Problem,
+  readGarden,
+  readPlan,
+  reportPlan,
+  sayProblem,
+} from "./check.ts";
+export { reportDiary } from "./diary.ts";
+export {
+  chooseEvents,
+  type Event,
+  type FeedChoice,
+  type FeedInput,
+  type FeedNames,
+  feedName,
+  type Ledger,
+  readLedger,
+  type StoredLedger,
+  writeFeed,
+} from "./feed.ts";
+export { type FrostNight, type FrostTonightText, frostNight } from "./frost.ts";
+export { month } from "./month.ts";
+export { type PictureForm, type PictureSubject, picture } from "./picture.ts";
+export { type CropName, cropNames, type FirstAnswers, firstPlan, nextYear } from "./plan-text.ts";
+export { type BedRoom, type BedSpace, bedRoom, type RoomText } from "./room.ts";
+export { fileUnitFrom, type RowFilter, type StationRequest, siteWeather, wrong } from "./site.ts";
+export { morningList, tasksAsJson } from "./tasks.ts";
+export { whyLines } from "./why.ts";
+export { yearReviewPage } from "./year-review.ts";

@@ -1,0 +1,14 @@
+/**
+ * What a host stores of a garden and shows again without the engine: loads quickly.
+ */
+
+export { type Answer, isAnswer, type TaskCard, UNDO } from "./answers.ts";
+export { changeText, goneText } from "./change-text.ts";
+export {
+  chooseEvents,
+  type Event,
+  type FeedChoice,
+  type FormerTasks,
+  updateFormerTasks,
+} from "./events.ts";
+export { readLedger, type StoredLedger } from "./ledger.ts";

@@ -1,0 +1,35 @@
+/**
+ * Crops: what is known of each crop, every figure with its source.
+ */
+
+export {
+  coverNamed,
+  coverWords,
+  FABRIC,
+  FILM,
+  isPestCover,
+  type PestCoverName,
+  type PlantCoverName,
+  pestCoverIn,
+  plantCoverOf,
+} from "./covers.ts";
+export { CROPS, cropFor, cropNamed, cropNames, isTender } from "./crops.ts";
+export { COLUMNS_F, EMERGENCE_DAYS } from "./emergence.ts";
+export type {
+  Care,
+  CarePractice,
+  CoverFacts,
+  Crop,
+  Family,
+  Figure,
+  MeasuredText,
+  NumberRange,
+  Outdoors,
+  Perennial,
+  Pest,
+  SettingOut,
+  Start,
+  Warmth,
+} from "./facts.ts";
+export { houseRule, published, saySource } from "./figures.ts";
+export { emergenceShare, seedlingsRow } from "./seedlings.ts";

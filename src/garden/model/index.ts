@@ -1,0 +1,22 @@
+/**
+ * The garden's model: what a plan is once it has been read, with the facts that follow from it alone. It loads neither the
+ * readers nor the crops, so that code that must start quickly can use it.
+ */
+
+export { isAnswer, type TaskAnswer, UNDO } from "./answers.ts";
+export { newestPlan, wholeGarden } from "./garden.ts";
+export type {
+  Absence,
+  Bed,
+  DiaryLine,
+  FilledDefault,
+  FrostDates,
+  Hours,
+  Person,
+  Plan,
+  Planting,
+  Site,
+} from "./plan.ts";
+export { isRaised, plantingRanks } from "./plantings.ts";
+export { plusYears, seasonOf } from "./season.ts";
+export type { Deed, PlantingCondition, PracticeWords } from "./vocabulary.ts";
