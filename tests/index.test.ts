@@ -1,31 +1,28 @@
+import { execFile } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { promisify } from "node:util";
 import { expect, test } from "vitest";
-import { buildSchedule, feedName, horizonAt, readGarden, writeFeed } from "../src/index.ts";
-import { QUARRY } from "./gardens.ts";
 
-test("the core is a library: plans in, a calendar out", () => {
-  const { garden, problems } = readGarden([
-    { garden: "quarry-lane", file: "2027.yaml", text: QUARRY },
-  ]);
-  expect(problems.filter(({ weight }) => weight === "problem")).toEqual([]);
-  if (garden === null) throw new Error("no garden");
-  const instant = Date.UTC(2027, 4, 8, 12);
-  const { events } = buildSchedule(garden, horizonAt(garden, instant), {});
-  const choice = {
-    of: { person: "imre" },
-    kind: "sessions",
-    bed: null,
-    quiet: false,
-    reader: false,
-  } as const;
-  const { text } = writeFeed({
-    garden: garden.id,
-    name: feedName(garden.plans.toReversed(), choice),
-    choice,
-    events,
-    link: null,
-    cause: instant,
-    ledger: null,
-  });
-  expect(text).toMatch(/^BEGIN:VCALENDAR\r\n/);
-  expect(text).toContain("Quarry Lane: Imre");
+/** The README's example of the core as a library. */
+const EXAMPLE = /## As a library\n[\s\S]*?```ts\n(?<code>[\s\S]*?)```/.exec(
+  readFileSync("README.md", "utf8"),
+)?.groups?.code;
+
+test("the README's example of the library prints a person's calendar", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "sowbell-example-"));
+  const file = join(folder, "example.mts");
+  const here = pathToFileURL(`${process.cwd()}/src/`).href;
+  writeFileSync(file, (EXAMPLE ?? "").replaceAll("./src/", here));
+  try {
+    const tsx = join(process.cwd(), "node_modules/.bin/tsx");
+    const { stdout } = await promisify(execFile)(tsx, [file]);
+    expect(stdout).toMatch(/^BEGIN:VCALENDAR\r\n/);
+    expect(stdout).toContain("\r\nNAME:Quarry Lane: Imre\r\n");
+    expect(stdout.trimEnd()).toMatch(/END:VCALENDAR$/);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 });
