@@ -244,6 +244,14 @@ describe("the house", () => {
     expect(found).toEqual([]);
   });
 
+  test("a type's name is defined once", () => {
+    const names = FILES.flatMap((file) =>
+      [...(TEXTS.get(file) ?? "").matchAll(/^(?:export )?type (\w+)/gm)].map((found) => found[1]),
+    );
+    expect(names.length).toBeGreaterThan(300);
+    expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([]);
+  });
+
   test("every export says what it gives", () => {
     const bare = FILES.flatMap((file) => {
       const lines = (TEXTS.get(file) ?? "").split("\n");

@@ -92,19 +92,22 @@ export type PestCoverName = Extract<
   { readonly keepsOutPests: true }
 >["name"];
 
-type Cover = (typeof COVERS)[number];
+type AnyCover = (typeof COVERS)[number];
 
 /** The cover of that name. */
 export function coverNamed<Name extends CoverName>(
   name: Name,
-): Extract<Cover, { readonly name: Name }> {
+): Extract<AnyCover, { readonly name: Name }> {
   const found = COVERS.find((cover) => cover.name === name);
   if (!found) throw new Error(`no cover is called ${name}`);
-  return found as Extract<Cover, { readonly name: Name }>;
+  return found as Extract<AnyCover, { readonly name: Name }>;
 }
 
 /** Every word, singular and plural, for what lies over plants or over soil, or for those of them that are asked for. */
-export function coverWords(over: Cover["over"], which = (_: CoverName) => true): readonly string[] {
+export function coverWords(
+  over: AnyCover["over"],
+  which = (_: CoverName) => true,
+): readonly string[] {
   return COVERS.filter((cover) => cover.over === over && which(cover.name)).flatMap(({ words }) =>
     words.flatMap(forms),
   );

@@ -4,7 +4,7 @@ import { FABRIC } from "../../crops/index.ts";
 export type Fabric = keyof typeof FABRIC.warmsK;
 
 /** A fabric for a night; `sure` where the least that it gives is enough. */
-export type Cover = { readonly fabric: Fabric; readonly sure: boolean };
+export type SavingCover = { readonly fabric: Fabric; readonly sure: boolean };
 
 /** Tolerance for sums of degrees converted from °F [K]. */
 const NEAR_K = 1e-9;
@@ -19,7 +19,7 @@ export function isWarmEnough(airC: number, killsC: number): boolean {
  * none does. Two layers do not count, because the second adds little to the first.
  * Source: FABRIC; two layers: common practice.
  */
-export function coverWarmEnough(airC: number, killsC: number): Cover | null {
+export function coverWarmEnough(airC: number, killsC: number): SavingCover | null {
   const gives = (fabric: Fabric) => FABRIC.warmsK[fabric].value;
   if (isWarmEnough(airC + gives("light fabric")[0], killsC))
     return { fabric: "light fabric", sure: true };

@@ -1,7 +1,7 @@
 import { type Crop, FABRIC } from "../../crops/index.ts";
 import type { Planting, Site } from "../../garden/model/index.ts";
 import { COLDER_AT_LEAVES_K, type FrostStage, hardinessOf } from "../growth/hardiness.ts";
-import { type Cover, coverWarmEnough, isWarmEnough } from "./fabric.ts";
+import { coverWarmEnough, isWarmEnough, type SavingCover } from "./fabric.ts";
 
 /** Why a plant needs nothing: its own hardiness, the night, or what it is under already. */
 export type LeaveReason =
@@ -22,7 +22,7 @@ export type FrostNeed =
   | { readonly kind: "leave"; readonly why: LeaveReason }
   | { readonly kind: "bury" }
   /** `over`: light fabric is there already, and is not enough. */
-  | ({ readonly kind: "cover"; readonly over: boolean } & Cover)
+  | ({ readonly kind: "cover"; readonly over: boolean } & SavingCover)
   | { readonly kind: "beyond"; readonly left: FrostLoss };
 
 /** How much a need requires, rising; of a planting's sowings the one that needs most is reported. */

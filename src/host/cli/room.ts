@@ -30,14 +30,14 @@ function run(call: Call): Exit {
   return 0;
 }
 
-type Bed = Plan["beds"][number];
+type BedOfPlan = Plan["beds"][number];
 
 const same = (a: string, b: string) => a.trim().toLowerCase() === b.trim().toLowerCase();
 
-const findBed = (beds: readonly Bed[], bedName: string): Bed | undefined =>
+const findBed = (beds: readonly BedOfPlan[], bedName: string): BedOfPlan | undefined =>
   beds.findLast(({ name, key }) => same(name, bedName) || same(key, bedName));
 
-function noBed(beds: readonly Bed[], bedName: string): string {
+function noBed(beds: readonly BedOfPlan[], bedName: string): string {
   const names = [...new Set(beds.map(({ name }) => name))];
   const near = nearest(bedName, names);
   const offered =

@@ -18,7 +18,7 @@ export type SaidLine = {
 /** A line as it stands in the store, with the number it was given; numbers only rise. */
 export type StoredLine = SaidLine & { readonly id: number };
 
-type DiaryLine = Plan["diary"][number];
+type LineForPlan = Plan["diary"][number];
 
 type DiaryRow = Omit<StoredLine, "day"> & { readonly day: string };
 
@@ -83,7 +83,7 @@ export function withDiary(plans: readonly Plan[], lines: readonly StoredLine[]):
   const newest = plans.length - 1;
   if (lines.length === 0) return plans;
   const names = new Map(plans.flatMap(({ people }) => people).map(({ key, name }) => [key, name]));
-  const said = lines.map(({ id, day, text, task, person }): DiaryLine => {
+  const said = lines.map(({ id, day, text, task, person }): LineForPlan => {
     const by = person === null ? undefined : names.get(person);
     const at = { file: "diary", line: id, column: 1 };
     if (task !== null && isAnswer(text)) return { day, text, at, answers: { task, by: person } };

@@ -42,9 +42,9 @@ export function feedBody(sql: SqlStore, record: FeedRecord): Uint8Array<ArrayBuf
   return bytes !== null && endsWhole(bytes, record.size) ? bytes : null;
 }
 
-type LedgerEntry = Ledger["entries"][string];
+type StoredEntry = Ledger["entries"][string];
 
-type LedgerRow = Omit<LedgerEntry, "fingerprint" | "when"> & {
+type LedgerRow = Omit<StoredEntry, "fingerprint" | "when"> & {
   readonly event: string;
   readonly print: string;
   readonly days: string;
@@ -106,7 +106,7 @@ export function storeLedger(
       );
 }
 
-type EntryToStore = FeedKey & { readonly event: string; readonly entry: LedgerEntry };
+type EntryToStore = FeedKey & { readonly event: string; readonly entry: StoredEntry };
 
 function storeEntry(sql: SqlStore, { link, feed, event, entry }: EntryToStore): void {
   const { fingerprint, sequence, stamp, when, text } = entry;

@@ -38,9 +38,9 @@ export async function answerDiary(gardenRequest: GardenRequest): Promise<Respons
   return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
 }
 
-type DiaryContext = { readonly today: Day; readonly stored: StoredGarden };
+type LineChecking = { readonly today: Day; readonly stored: StoredGarden };
 
-function wrongIn(text: string, day: Day, { today, stored }: DiaryContext): string | null {
+function wrongIn(text: string, day: Day, { today, stored }: LineChecking): string | null {
   const first = dayOrThrow((stored.plans[0]?.year ?? 1) - 1, 1, 1);
   if (text === "") return "Nothing was said.";
   if (text.length > MOST_LETTERS) return "Say it in fewer words: a line has 300 letters.";

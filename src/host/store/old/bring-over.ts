@@ -21,7 +21,7 @@ import {
 } from "./old-garden.ts";
 
 /** Where a garden is brought over from: the former store, null where none is bound, and the garden's id. */
-export type Source = { readonly db: D1Database | null; readonly garden: string };
+export type FormerGarden = { readonly db: D1Database | null; readonly garden: string };
 
 /**
  * Copies a garden from the former store into its own, once, whole or not at all: plans with every version, the diary, revoked
@@ -29,7 +29,7 @@ export type Source = { readonly db: D1Database | null; readonly garden: string }
  * that was deleted there stays deleted. Where one was ever stored here nothing is looked for any more. Throws where the former
  * store can't be read; then nothing is stored.
  */
-export async function bringOver(sql: SqlStore, { db, garden }: Source): Promise<void> {
+export async function bringOver(sql: SqlStore, { db, garden }: FormerGarden): Promise<void> {
   if (db === null || !isNew(sql)) return;
   const old = await readOldGarden(db, garden);
   sql.transaction(() => copyGarden(sql, old));
