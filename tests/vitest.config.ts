@@ -54,9 +54,6 @@ export default defineConfig({
         test: {
           name: "worker",
           include: inWorker,
-          // The application is loaded once a worker and not once a file: half the work.
-          isolate: false,
-          setupFiles: ["tests/host/fresh.ts"],
           // The platform's runtime starts slowly on a busy machine.
           testTimeout: 60_000,
           hookTimeout: 60_000,

@@ -130,5 +130,4 @@ declare module "cloudflare:test" {
     fetch(request: Request): Promise<Response>;
   }): Promise<boolean>;
   export function abortAllDurableObjects(): Promise<void>;
-  export function reset(): Promise<void>;
 }

@@ -4,8 +4,8 @@ import { sqlStoreOf } from "../../src/host/store/sql.ts";
 
 type Changeable = { -readonly [Name in keyof ObjectPorts]: ObjectPorts[Name] };
 
-/** The ports of a deployed object, but without pauses and without a former store. */
-export const deployedPorts: ObjectPorts = {
+/** The ports of every object in these tests, as they are deployed but without pauses; a test changes what it wants. */
+export const ports: Changeable = {
   now: Date.now,
   engine: async () => (await import("../../src/host/edge/core.ts")).engine,
   pause: async () => undefined,
@@ -13,6 +13,3 @@ export const deployedPorts: ObjectPorts = {
   sqlOf: sqlStoreOf,
   former: () => null,
 };
-
-/** The ports of every object in these tests; a test changes what it wants, and each file begins with the deployed ones. */
-export const ports: Changeable = { ...deployedPorts };

@@ -3,14 +3,15 @@ import { gzipSync } from "node:zlib";
 
 const bound = env as unknown as { readonly FORMER: D1Database };
 
+let made: Promise<unknown> | null = null;
+
 /** A store of the former kind, with its tables as its own migrations make them; the tests of a file share it. */
 export async function formerStore(): Promise<D1Database> {
   const db = bound.FORMER;
-  const tables = "SELECT name FROM sqlite_master WHERE name = 'gardens'";
-  if ((await db.prepare(tables).all()).results.length > 0) return db;
   const queries = env.MIGRATIONS.flatMap((migration) => migration.queries);
   // All at once: one by one, the migrations would take longer than the tests.
-  await db.batch(queries.map((query) => db.prepare(query)));
+  made ??= db.batch(queries.map((query) => db.prepare(query)));
+  await made;
   return db;
 }
 
