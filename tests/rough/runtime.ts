@@ -5,7 +5,6 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { readD1Migrations } from "@cloudflare/vitest-pool-workers";
 import { Miniflare, type WorkerOptions } from "miniflare";
 import { unstable_getMiniflareWorkerOptions } from "wrangler";
 import { call, textOf } from "./calls.ts";
@@ -33,6 +32,8 @@ export function bundled(folder: string): string {
 /** The platform's own runtime as a process of its own, answering at `origin` on this machine alone. */
 export type Runtime = {
   readonly origin: string;
+  /** Where a second isolate of the worker answers, over the same gardens. */
+  readonly second: string;
   readonly pid: number;
   readonly ask: Ask;
   /** Ends the process at once, in the midst of whatever it does, and waits until it is gone. */
@@ -51,60 +52,85 @@ const UNHEARD = {
   },
 };
 
-/** Asks the store beside our worker: statements with what is bound to them, run together. Not through the worker. */
+/** Asks a garden's own store: statements with what is bound to them, in turn. Not through the worker. */
 export type Ask = (
+  garden: string,
   ...statements: readonly (readonly [query: string, ...bound: (string | number)[]])[]
 ) => Promise<readonly (readonly Readonly<Record<string, string | number | null>>[])[]>;
 
-const STORE = `export default {
-  async fetch(request, { DB }) {
-    const said = await request.json();
-    const all = said.map(([query, ...bound]) => DB.prepare(query).bind(...bound));
-    const done = await DB.batch(all);
-    return Response.json(done.map(({ results }) => results));
+/** Stands behind our script: the garden's object, which can also be asked with statements of ours. */
+const ASKABLE = `
+export class AskableGarden extends GardenObject {
+  ask(said) {
+    return said.map(([query, ...bound]) => this.ctx.storage.sql.exec(query, ...bound).toArray());
+  }
+}`;
+
+const ASKING = `export default {
+  async fetch(request, { GARDENS }) {
+    const { garden, said } = await request.json();
+    return Response.json(await GARDENS.getByName(garden).ask(said));
   },
 };`;
 
 const FROM_WRANGLER = unstable_getMiniflareWorkerOptions(join(ROOT, "wrangler.toml")).workerOptions;
-const { compatibilityDate, compatibilityFlags, d1Databases } = FROM_WRANGLER;
+const { compatibilityDate, compatibilityFlags } = FROM_WRANGLER;
 const DIRECT = [{ host: "127.0.0.1", port: 0 }];
+const RUNTIME = { compatibilityDate, compatibilityFlags, unsafeDirectSockets: DIRECT };
 
-/** Starts our worker over the store in a folder, which is kept when it ends; brings the store up to date unless told not to. */
-export async function startOurs(
-  { script, state }: { readonly script: string; readonly state: string },
-  { migrated = true }: { readonly migrated?: boolean } = {},
-): Promise<Runtime> {
+/** Gardens that live in the worker of that name, or in the one that they are bound to. */
+const gardens = (scriptName?: string) => ({
+  GARDENS: { className: "AskableGarden", useSQLite: true, ...(scriptName && { scriptName }) },
+});
+
+const moduleOf = (contents: string) => [{ type: "ESModule", path: "worker.js", contents }] as const;
+
+/** Starts our worker over the stores in a folder, which is kept when it ends; beside it a second isolate of it over the same gardens. */
+export async function startOurs({
+  script,
+  state,
+}: {
+  readonly script: string;
+  readonly state: string;
+}): Promise<Runtime> {
+  const modules = moduleOf(`${readFileSync(script, "utf8")}${ASKABLE}`);
   // Nothing of a gardener's own `.dev.vars`.
-  const bindings = { SECRET };
-  const text = readFileSync(script, "utf8");
-  const running = await startWorker({ ...FROM_WRANGLER, bindings, script: text }, state);
-  if (migrated) await migrate(running.ask);
-  return running;
+  const worker = { ...FROM_WRANGLER, ...RUNTIME, bindings: { SECRET }, modules };
+  return startWorkers(
+    [
+      { ...worker, name: "worker", durableObjects: gardens() },
+      { ...worker, name: "second", durableObjects: gardens("worker") },
+      { ...RUNTIME, name: "asking", modules: moduleOf(ASKING), durableObjects: gardens("worker") },
+    ],
+    state,
+  );
 }
 
 /** Starts any other worker of one module under the very same settings. */
 export function startOther(script: string, state: string): Promise<Runtime> {
-  return startWorker({ compatibilityDate, compatibilityFlags, d1Databases, script }, state);
+  return startWorkers([{ ...RUNTIME, name: "worker", modules: moduleOf(script) }], state);
 }
 
-async function startWorker(
-  worker: Partial<WorkerOptions> & { readonly script: string },
-  state: string,
-): Promise<Runtime> {
-  const runtime = { compatibilityDate, compatibilityFlags, d1Databases, modules: true };
-  const store = { ...runtime, name: "store", script: STORE, unsafeDirectSockets: DIRECT };
-  const workers = [{ ...worker, name: "worker", modules: true }, store] as WorkerOptions[];
-  const settings = { ...QUIET, ...UNHEARD, workers, d1Persist: state };
-  const { made, child, pid } = await withProcess(() => new Miniflare(settings));
+async function startWorkers(workers: readonly object[], state: string): Promise<Runtime> {
+  const settings = { ...QUIET, ...UNHEARD, workers: workers as WorkerOptions[] };
+  const { made, child, pid } = await withProcess(
+    () => new Miniflare({ ...settings, durableObjectsPersist: state }),
+  );
   const { origin } = await made.ready;
-  const ask = askingAt(await made.unsafeGetDirectURL("store"));
-  return { origin, pid, ask, kill: () => killed(child), stop: () => made.dispose() };
+  const at = async (name: string) => (await made.unsafeGetDirectURL(name)).origin;
+  const isOurs = workers.length > 1;
+  return {
+    ...{ origin, pid, second: isOurs ? await at("second") : origin },
+    ask: isOurs ? askingAt(await at("asking")) : () => Promise.reject(new Error("no gardens")),
+    kill: () => killed(child),
+    stop: () => made.dispose(),
+  };
 }
 
-function askingAt(address: URL): Ask {
-  return async (...statements) => {
-    const body = JSON.stringify(statements);
-    const answer = await call(address.href, { method: "POST", body });
+function askingAt(address: string): Ask {
+  return async (garden, ...said) => {
+    const body = JSON.stringify({ garden, said });
+    const answer = await call(address, { method: "POST", body });
     if (answer.status !== 200) throw new Error(`the store answered ${answer.status}`);
     return JSON.parse(textOf(answer));
   };
@@ -132,18 +158,4 @@ async function killed(child: ChildProcess): Promise<void> {
   const gone = once(child, "exit");
   child.kill("SIGKILL");
   await gone;
-}
-
-/** As `wrangler d1 migrations apply` does, told by a table of what was applied. */
-async function migrate(ask: Ask): Promise<void> {
-  await ask(["CREATE TABLE IF NOT EXISTS applied (name TEXT PRIMARY KEY) WITHOUT ROWID"]);
-  const [done = []] = await ask(["SELECT name FROM applied"]);
-  const names = new Set(done.map(({ name }) => name));
-  for (const { name, queries } of await readD1Migrations(join(ROOT, "src/host/store/migrations"))) {
-    if (names.has(name)) continue;
-    await ask(...queries.map((query) => [query] as const), [
-      "INSERT INTO applied (name) VALUES (?1)",
-      name,
-    ]);
-  }
 }

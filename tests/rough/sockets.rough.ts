@@ -80,7 +80,7 @@ const post = (at: string, body: string, headers: Record<string, string> = {}) =>
   written(`POST ${at} HTTP/1.1`, { ...from(), "Content-Type": FORM, ...headers }, body);
 
 const diaryLength = async () =>
-  (await running.ask(["SELECT count(*) AS lines FROM diary"]))[0]?.[0]?.lines;
+  (await running.ask("lane", ["SELECT count(*) AS lines FROM diary"]))[0]?.[0]?.lines;
 
 describe("requests that no browser sends", () => {
   test.each([

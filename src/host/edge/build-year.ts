@@ -2,7 +2,7 @@ import { type Event, updateFormerTasks } from "../../app/records.ts";
 import { buildRecord, storeBuildRecord } from "../store/build.ts";
 import { diaryLines, newestAnswer } from "../store/diary.ts";
 import { storeDiaryReport } from "../store/diary-report.ts";
-import { allEvents, formerTasks, storeEvents, storeFormerTasks } from "../store/events.ts";
+import { formerTasks, readableEvents, storeEvents, storeFormerTasks } from "../store/events.ts";
 import { loadGarden, type StoredGarden } from "../store/gardens.ts";
 import { type MovedTask, storeMoved } from "../store/moved.ts";
 import { loadReadPlan, savedPlan, storeReading } from "../store/plans.ts";
@@ -50,7 +50,7 @@ function storeYear(context: GardenContext, stored: StoredGarden, built: BuiltYea
     );
   storeFormerTasks(
     sql,
-    updateFormerTasks(formerTasks(sql), { was: allEvents(sql), is: built.events, now: now() }),
+    updateFormerTasks(formerTasks(sql), { was: readableEvents(sql), is: built.events, now: now() }),
   );
   storeTasks(sql, rowsOf(context, built));
   storeEvents(sql, built.events);

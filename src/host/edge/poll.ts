@@ -1,4 +1,4 @@
-import { buildRecord } from "../store/build.ts";
+import { buildRecord, discardBuild } from "../store/build.ts";
 import { type FeedKey, type FeedRecord, feedBody, feedRecord } from "../store/feeds.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { isRevoked } from "../store/links.ts";
@@ -62,6 +62,7 @@ async function writeFirst(context: GardenContext, asked: PollRequest): Promise<P
     await writeFeed(context, await context.engine(), asked);
   } catch (error) {
     console.error(`garden ${asked.garden}: a feed could not be written:`, error);
+    discardBuild(sql);
     return { kind: "later" };
   }
   const record = feedRecord(sql, asked);

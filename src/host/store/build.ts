@@ -31,6 +31,11 @@ export function buildRecord(sql: SqlStore): BuildRecord {
   return row ?? NEVER_BUILT;
 }
 
+/** Makes the year one that is owed anew, since what is stored of it can't be read. */
+export function discardBuild(sql: SqlStore): void {
+  sql.rows("UPDATE build SET code = ''");
+}
+
 /** Stores the record of a build, or of a try that failed. */
 export function storeBuildRecord(sql: SqlStore, record: BuildRecord): void {
   const { number, revision, code, until, line, baselineOf, failures, retryAt } = record;

@@ -1,5 +1,6 @@
 import type { Event, FormerTasks } from "../../app/records.ts";
 import type { Day } from "../../base/index.ts";
+import { parseStoredJson } from "./bytes.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 type EventRow = { readonly json: string };
@@ -13,9 +14,16 @@ export function eventsBetween(sql: SqlStore, from: Day, before: Day): readonly E
   return eventsFrom(sql.rows<EventRow>(query, from, before));
 }
 
-/** Every event of the year, in day order. */
+/** Every event of the year, in day order. Throws where one can't be read, since a feed without it would be wrong. */
 export function allEvents(sql: SqlStore): readonly Event[] {
-  return eventsFrom(sql.rows<EventRow>("SELECT json FROM events ORDER BY day, key"));
+  return eventsFrom(sql.rows<EventRow>(ALL));
+}
+
+const ALL = "SELECT json FROM events ORDER BY day, key";
+
+/** Those events of the year that can be read, in day order. */
+export function readableEvents(sql: SqlStore): readonly Event[] {
+  return sql.rows<EventRow>(ALL).flatMap(({ json }) => parseStoredJson<Event>(json) ?? []);
 }
 
 /** The event of that key, or else the one that a task of that id stands in; null where there is neither. */

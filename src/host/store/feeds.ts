@@ -58,9 +58,14 @@ export function feedLedger(sql: SqlStore, { link, feed }: FeedKey): Ledger | nul
   );
   if (rows.length === 0) return null;
   const entries = rows.map(({ event, print, sequence, stamp, days, text }) => {
-    return [event, { fingerprint: print, sequence, stamp, when: days, text }] as const;
+    return [event, { fingerprint: print, sequence, stamp, when: days, text: whole(text) }] as const;
   });
   return { entries: Object.fromEntries(entries) };
+}
+
+/** An event's text, null where it was cut short: then it counts as one that was gone, and is written anew. */
+function whole(text: string | null): string | null {
+  return text?.startsWith("BEGIN:VEVENT") && text.endsWith("END:VEVENT\r\n") ? text : null;
 }
 
 /** A feed just written, over the ledger it was written from (null: there was none). */

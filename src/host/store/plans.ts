@@ -1,4 +1,5 @@
 import type { Plan } from "../../app/index.ts";
+import { parseStoredJson } from "./bytes.ts";
 import { loadText, storeText } from "./pieces.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
@@ -38,9 +39,15 @@ type PlanRow = Omit<SavedPlan, "summary"> & { readonly summary: string };
 
 const COLUMNS = "year, version, file, summary, read_by AS readBy, published, saved_at AS savedAt";
 
+/** A plan whose summary can't be read is to be read anew, by whichever code. */
 function planOf(row: PlanRow): SavedPlan {
-  return { ...row, summary: JSON.parse(row.summary) };
+  const summary = parseStoredJson<PlanSummary>(row.summary);
+  return summary === null ? { ...row, summary: NO_SUMMARY, readBy: "" } : { ...row, summary };
 }
+
+const NO_SUMMARY: PlanSummary = {
+  ...{ name: "", clock: "UTC", measures: "metric", people: [], beds: [] },
+};
 
 /** The names, clock and measures of a plan. */
 export function summaryOf({ name, site, measures, people, beds }: Plan): PlanSummary {
@@ -65,7 +72,7 @@ export function savedPlan(sql: SqlStore, year: number): (SavedPlan & PlanTexts) 
     `SELECT ${COLUMNS}, text, beside FROM plans WHERE year = ?1 ORDER BY version DESC LIMIT 1`,
     year,
   );
-  return row && { ...planOf(row), text: row.text, beside: JSON.parse(row.beside) };
+  return row && { ...planOf(row), text: row.text, beside: parseStoredJson(row.beside) ?? {} };
 }
 
 /** A checked plan to be saved over version `base` (0: there is none yet). */

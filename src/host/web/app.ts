@@ -5,7 +5,7 @@ import type { Link } from "../links/segment.ts";
 import { notAllowed, notFound, pageResponse, plain, unavailable, withPages } from "./answers.ts";
 import type { AppContext } from "./app-context.ts";
 import { ICON_SVG, STYLESHEET } from "./assets.ts";
-import { isFromHere, isHere, isWrite } from "./body.ts";
+import { isFromHere, isHere, isWrite, withBodyRead } from "./body.ts";
 import { answerFeed } from "./feed.ts";
 import { answerUnauthorized } from "./limits.ts";
 import { ICON } from "./pages/frame.tsx";
@@ -13,6 +13,7 @@ import { frontPage } from "./pages/front.tsx";
 import { PLAN_SCRIPT } from "./pages/plan.tsx";
 import { PLAN_JS } from "./plan-script.ts";
 import { FORM, LOOK, routeAt } from "./routes.ts";
+import { MOST_CARRIED } from "./saving.ts";
 
 type Here = { Bindings: AppContext; Variables: { url: URL } };
 type HonoContext = Context<Here>;
@@ -79,7 +80,9 @@ async function answerLink(c: HonoContext): Promise<Response> {
 async function pass(c: HonoContext, link: Link, rest: string): Promise<Response | null> {
   const origin = c.env.origin ?? c.get("url").origin;
   const visit = { link, rest, origin, zone: c.req.raw.cf?.timezone ?? null };
-  const answer = await c.env.gardenOf(link.garden).visit(visit, c.req.raw);
+  const { raw } = c.req;
+  const request = isWrite(raw) ? await withBodyRead(raw, MOST_CARRIED) : raw;
+  const answer = await c.env.gardenOf(link.garden).visit(visit, request);
   return answer && new Response(answer.body, answer);
 }
 

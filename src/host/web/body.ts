@@ -14,6 +14,23 @@ export async function bodyOf(request: Request, most: number): Promise<string | n
   return text + decoder.decode();
 }
 
+/** A request with its body, or so much of that as is longer than `most` bytes by one, read to its end here, so that its line can be used again. */
+export async function withBodyRead(request: Request, most: number): Promise<Request> {
+  const parts: Uint8Array[] = [];
+  let bytes = 0;
+  const reader = request.body?.getReader();
+  for (let part = await reader?.read(); part?.value; part = await reader?.read()) {
+    parts.push(part.value);
+    bytes += part.value.length;
+    if (bytes > most) {
+      await reader?.cancel();
+      break;
+    }
+  }
+  const { method, headers, url } = request;
+  return new Request(url, { method, headers, body: Buffer.concat(parts).subarray(0, most + 1) });
+}
+
 /** Whether a host is this machine itself. */
 export function isHere(host: string): boolean {
   return host === "localhost" || host === "127.0.0.1" || host === "[::1]";

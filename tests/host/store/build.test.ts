@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { buildRecord, storeBuildRecord } from "../../../src/host/store/build.ts";
+import { buildRecord, discardBuild, storeBuildRecord } from "../../../src/host/store/build.ts";
 import { inStore } from "../in-store.ts";
 
 test("a garden that was never built has build 0, and a build's record comes back whole", async () => {
@@ -12,5 +12,7 @@ test("a garden that was never built has build 0, and a build's record comes back
     storeBuildRecord(sql, { ...record, number: 1 });
     storeBuildRecord(sql, record);
     expect(buildRecord(sql)).toEqual(record);
+    discardBuild(sql);
+    expect(buildRecord(sql)).toEqual({ ...record, code: "" });
   });
 });

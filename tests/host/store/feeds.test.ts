@@ -20,7 +20,8 @@ import { SAVED_AT } from "./made.ts";
 
 const KEY = { link: "owner-1", feed: "tasks.ics" };
 
-const entry = (text: string | null, sequence = 0): LedgerEntry => {
+const entry = (summary: string | null, sequence = 0): LedgerEntry => {
+  const text = summary && `BEGIN:VEVENT\r\nSUMMARY:${summary}\r\nEND:VEVENT\r\n`;
   return { fingerprint: `print of ${text}`, sequence, stamp: SAVED_AT, when: "day 1", text };
 };
 
@@ -107,5 +108,17 @@ test("bytes that came from elsewhere are stored as they are", async () => {
     storeFeedBytes(sql, { ...record, size: 3 }, new Uint8Array([1, 2, 3]));
     expect(sql.rows("SELECT length(bytes) AS n FROM pieces")).toEqual([{ n: 3 }]);
     expect(feedRecord(sql, KEY)?.size).toBe(3);
+  });
+});
+
+test("an event's text that was cut short counts as gone, and the rest of its entry stands", async () => {
+  await inStore("cut-ledger", (sql) => {
+    const ledger = { entries: { a: entry("A", 2), b: entry("B") } };
+    storeFeed(sql, writtenFeed("x", { ledger }));
+    sql.rows("UPDATE ledger SET text = substr(text, 1, 30) WHERE event = 'a'");
+    expect(feedLedger(sql, KEY)?.entries).toEqual({
+      a: { ...entry("A", 2), text: null },
+      b: entry("B"),
+    });
   });
 });

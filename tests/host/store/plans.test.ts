@@ -126,6 +126,14 @@ describe("a garden's revision", () => {
   });
 });
 
+test("a plan whose summary was cut short stands, and is to be read anew", async () => {
+  await inStore("cut", (sql) => {
+    savePlan(sql, firstOf("cut"));
+    sql.rows("UPDATE plans SET summary = substr(summary, 1, 9), beside = '{'");
+    expect(savedPlan(sql, 2027)).toMatchObject({ readBy: "", summary: { name: "" }, beside: {} });
+  });
+});
+
 test("a plan is summed up by its names, its clock and its measures", () => {
   expect(summaryOf(bare("Lea", 2027, ["Oda"]))).toEqual({
     ...{ name: "Lea", clock: "UTC", measures: "metric", beds: [] },

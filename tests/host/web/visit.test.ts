@@ -7,7 +7,7 @@ test("a visit that fails inside its object is a short 503, and the log has the g
   const shell = shellWith();
   await publish(shell, "brook");
   const said = vi.spyOn(console, "error").mockReturnValue();
-  await inStore("brook", (sql) => sql.rows("UPDATE plans SET summary = '{'"));
+  await inStore("brook", (sql) => sql.rows("DROP TABLE revoked"));
   const owner = await linkTo("brook", "owner");
   const answer = await ask(shell, owner);
   expect([answer.status, answer.headers.get("retry-after")]).toEqual([503, "600"]);
