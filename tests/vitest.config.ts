@@ -8,7 +8,7 @@ const root = new URL("..", import.meta.url).pathname;
 const inWorker = [
   "tests/canaries.test.ts",
   "tests/host/worker.test.ts",
-  "tests/host/edge/{object,build-year,building,poll,write-feeds}.test.ts",
+  "tests/host/edge/{large,object,build-year,building,poll,write-feeds}.test.ts",
   "tests/host/store/**/*.test.ts",
   "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,leaving,links,routes,plan-page,plans,tapped,visit}.test.ts",
 ];
@@ -46,6 +46,7 @@ export default defineConfig({
               d1Databases: ["FORMER"],
               bindings: {
                 SECRET: "a secret for tests, of more than 32 characters",
+                DEPTH: DEPTH.full ? "full" : "usual",
                 MIGRATIONS: await readD1Migrations(`${root}src/host/store/old/migrations`),
               },
             },

@@ -1,4 +1,4 @@
-import { buildRecord, storeBuildRecord } from "../store/build.ts";
+import { buildRecord, discardBuild, storeBuildRecord } from "../store/build.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { type GardenContext, isYearBehind } from "../web/garden-context.ts";
 import { buildYear } from "./build-year.ts";
@@ -9,8 +9,8 @@ const PAUSES = { first: 60_000, longest: 6 * 3_600_000 } as const;
 
 /**
  * Builds the year where that is owed, and writes every feed that is behind. A failure is logged with the garden's name and
- * never with a link; what was stored stays, and the alarm rings for another try after a pause that grows. Says whether all went
- * well.
+ * never with a link; what was stored stays, and the alarm rings for another try after a pause that grows, which builds the whole
+ * year anew. Says whether all went well.
  */
 export async function payBuild(context: GardenContext): Promise<boolean> {
   try {
@@ -19,16 +19,22 @@ export async function payBuild(context: GardenContext): Promise<boolean> {
     if ((await writeFeedsBehind(context, engine)) === 0) return true;
   } catch (error) {
     console.error(`garden ${gardenRecord(context.sql)?.id}: the year could not be built:`, error);
+    noteFailure(context, discardBuild);
+    return false;
   }
   noteFailure(context);
   return false;
 }
 
 /** Where even this can't be stored, the build is owed as before and the next request begins it. */
-function noteFailure({ sql, now, ring }: GardenContext): void {
+function noteFailure(
+  { sql, now, ring }: GardenContext,
+  also: (sql: GardenContext["sql"]) => void = () => undefined,
+): void {
   try {
     sql.transaction(() => {
       if (gardenRecord(sql) === null) return;
+      also(sql);
       const build = buildRecord(sql);
       const retryAt = now() + pauseAfter(build.failures);
       storeBuildRecord(sql, { ...build, failures: build.failures + 1, retryAt });

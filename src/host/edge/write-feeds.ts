@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import type { FeedInput } from "../../app/index.ts";
-import type { FeedChoice } from "../../app/records.ts";
+import type { Event, FeedChoice } from "../../app/records.ts";
 import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment } from "../links/segment.ts";
@@ -29,10 +29,12 @@ import type { Engine } from "./engine.ts";
  */
 export async function writeFeedsBehind(context: GardenContext, engine: Engine): Promise<number> {
   const { sql } = context;
+  const behind = feedsBehind(sql, buildRecord(sql).number);
+  const events = behind.length === 0 ? [] : allEvents(sql);
   let failed = 0;
-  for (const key of feedsBehind(sql, buildRecord(sql).number))
+  for (const key of behind)
     try {
-      await writeFeed(context, engine, key);
+      await writeFeed(context, engine, key, events);
     } catch (error) {
       failed += 1;
       console.error(`garden ${loadGarden(sql)?.id}: a feed could not be written:`, error);
@@ -41,13 +43,14 @@ export async function writeFeedsBehind(context: GardenContext, engine: Engine): 
 }
 
 /**
- * Writes one feed of the last build from the stored events. A feed of a bed or a person that no plan has is not begun; one
+ * Writes one feed of the last build from its events, stored or at hand. A feed of a bed or a person that no plan has is not begun; one
  * that its link has no more is forgotten. Throws where it can't be written, and leaves what was stored.
  */
 export async function writeFeed(
   context: GardenContext,
   engine: Engine,
   key: FeedKey,
+  events: readonly Event[] | null = null,
 ): Promise<void> {
   const { sql } = context;
   const link = readSegment(loadGarden(sql)?.id ?? "", key.link);
@@ -63,7 +66,8 @@ export async function writeFeed(
     const over = feedRecord(sql, key);
     if (over === null && !isKnown(stored, feed)) return;
     const base = `${context.origin ?? stored.origin}${path}`;
-    writeOver(context, engine, { stored, key, feed, over, pageOf: pageUnder(link, base) });
+    const content = { events: events ?? allEvents(sql), pageOf: pageUnder(link, base) };
+    writeOver(context, engine, { stored, key, feed, over, ...content });
   });
 }
 
@@ -72,20 +76,21 @@ type FeedToWrite = {
   readonly key: FeedKey;
   readonly feed: Feed;
   readonly over: FeedRecord | null;
+  readonly events: readonly Event[];
   readonly pageOf: FeedInput["link"];
 };
 
 function writeOver(
   context: GardenContext,
   engine: Engine,
-  { stored, key, feed, over, pageOf }: FeedToWrite,
+  { stored, key, feed, over, events, pageOf }: FeedToWrite,
 ): void {
   const { sql, now } = context;
   const build = buildRecord(sql);
   const had = over && feedLedger(sql, key);
   const { choice } = feed;
   const { text, ledger } = engine.writeFeed({
-    ...{ garden: stored.id, name: nameOf(engine, stored, choice), choice, events: allEvents(sql) },
+    ...{ garden: stored.id, name: nameOf(engine, stored, choice), choice, events },
     link: pageOf,
     cause: causeOf(context, stored, { over, isLedgerLost: had === null }),
     ledger: had,
