@@ -36,19 +36,21 @@ const LONGEST_CHAIN = 15;
 /** Rooms that know no clock, no chance and no file. */
 const CORE = new Set(["base", "crops", "garden", "engine", "views"]);
 
-/** Libraries that one folder owns. */
-const OWNED: Readonly<Record<string, string>> = {
-  "date-fns-tz": "base/days",
-  yaml: "garden/plan",
-  valibot: "garden/plan",
-  suncalc: "engine/climate",
-  "csv-parse": "garden/station",
-  "ical-generator": "views/calendar",
-  "ical.js": "garden/plan",
-  hono: "host/web",
-  uqr: "host/web",
-  fflate: "host/web",
-  diff: "host/web",
+/** Libraries, and parts of one, with the folders that own them; a part has owners of its own. */
+const OWNED: Readonly<Record<string, readonly string[]>> = {
+  "date-fns-tz": ["base/days"],
+  yaml: ["garden/plan"],
+  valibot: ["garden/plan"],
+  suncalc: ["engine/climate"],
+  "csv-parse": ["garden/station"],
+  "ical-generator": ["views/calendar"],
+  "ical.js": ["garden/plan"],
+  hono: ["host/web"],
+  "hono/jsx": ["host/web", "views/paper"],
+  "hono/html": ["views/paper"],
+  uqr: ["host/web"],
+  fflate: ["host/web"],
+  diff: ["host/web"],
 };
 
 const FILES = execFileSync(
@@ -121,11 +123,14 @@ function longestChain(room: string): readonly string[] {
   return rows.reduce((best, row) => (row.length > best.length ? row : best), []);
 }
 
-const packageOf = (name: string) =>
-  name
-    .split("/")
-    .slice(0, name.startsWith("@") ? 2 : 1)
-    .join("/");
+const filesIn = (folder: string) => FILES.filter((file) => file.startsWith(`src/${folder}/`));
+
+/** The owned libraries that a file imports, each as its closest part; a file of JSX imports what makes JSX. */
+const ownedImportsOf = (file: string) =>
+  [...importsOf(file), ...(file.endsWith(".tsx") ? ["hono/jsx"] : [])].flatMap((name) => {
+    const within = Object.keys(OWNED).filter((key) => name === key || name.startsWith(`${key}/`));
+    return within.sort((a, b) => b.length - a.length).slice(0, 1);
+  });
 
 describe("the house", () => {
   test("has files to look at, all of them in a room that stands in the order", () => {
@@ -225,14 +230,28 @@ describe("the house", () => {
 
   test("a library that a room owns is imported nowhere else", () => {
     const strangers = FILES.flatMap((file) =>
-      importsOf(file)
-        .map(packageOf)
-        .filter((name) => name in OWNED && !file.startsWith(`src/${OWNED[name]}/`))
+      ownedImportsOf(file)
+        .filter((name) => !OWNED[name]?.some((owner) => file.startsWith(`src/${owner}/`)))
         .map((name) => `${file} imports ${name}`),
     );
     expect(strangers).toEqual([]);
-    const owned = FILES.flatMap(importsOf).map(packageOf);
-    expect(Object.keys(OWNED).filter((name) => !owned.includes(name))).toEqual([]);
+  });
+
+  test("every owner imports its library", () => {
+    const idle = Object.entries(OWNED).flatMap(([name, owners]) =>
+      owners
+        .filter((owner) => !filesIn(owner).some((file) => ownedImportsOf(file).includes(name)))
+        .map((owner) => `${owner} does not import ${name}`),
+    );
+    expect(idle).toEqual([]);
+  });
+
+  test("markup of the core brings its own JSX, whatever settings it is run or built with", () => {
+    const pragma = "/** @jsxRuntime automatic @jsxImportSource hono/jsx */\n";
+    const bare = FILES.filter((file) => CORE.has(roomOf(file)) && file.endsWith(".tsx")).filter(
+      (file) => !TEXTS.get(file)?.startsWith(pragma),
+    );
+    expect(bare).toEqual([]);
   });
 
   test("the core takes no clock, no chance, no file and no network", () => {

@@ -5,20 +5,12 @@ import {
   plus,
   sayDay,
   sayMinute,
-  WEEKDAYS,
-  weekdayOf,
+  sayWeekday,
+  shortWeekday,
 } from "../base/index.ts";
 import { planOfTask, type ScheduledTask, type Year } from "../engine/index.ts";
 import { newestPlan, type Plan } from "../garden/model/index.ts";
-import {
-  isAskedAbout,
-  sayPart,
-  sayWeekday,
-  seasonText,
-  textOf,
-  titleOf,
-  voiceOf,
-} from "../views/index.ts";
+import { isAskedAbout, sayPart, seasonText, textOf, titleOf, voiceOf } from "../views/index.ts";
 
 /** The tasks of some of the year's plans, in day order, then by id. */
 function tasksOf(year: Year, plans: readonly Plan[]): readonly ScheduledTask[] {
@@ -72,8 +64,7 @@ function details(scheduled: ScheduledTask, plan: Plan): readonly string[] {
 /** `Sat 8 May 2027  Thin beets, Root bed (Imre)  2027/beet/thin/1`. */
 function asLine(scheduled: ScheduledTask, plan: Plan): string {
   const who = scheduled.people.map(voiceOf(plan, "household").nameOf).join(", ");
-  const weekday = (WEEKDAYS[weekdayOf(scheduled.day) - 1] ?? "").slice(0, 3);
-  const day = `${weekday} ${sayDay(scheduled.day, true)}`.padEnd(17);
+  const day = `${shortWeekday(scheduled.day)} ${sayDay(scheduled.day, true)}`.padEnd(17);
   return `${day} ${titleOf([scheduled], plan)}${who === "" ? "" : ` (${who})`}  ${scheduled.task.id}`;
 }
 

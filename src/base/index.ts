@@ -20,6 +20,8 @@ export {
   partsOf,
   plus,
   sayDay,
+  sayWeekday,
+  shortWeekday,
   WEEKDAYS,
   type Weekday,
   weekdayOf,
@@ -30,6 +32,7 @@ export {
   isoWithOffset,
   isZone,
   type Minute,
+  minuteAt,
   sayMinute,
   startOf,
   zoneNames,
@@ -57,4 +60,4 @@ export { numberFrom, quantityFrom, temperatureFrom } from "./quantities/read.ts"
 export { sayQuantity } from "./quantities/say.ts";
 export { editDistance, editDistanceWithin, nearest, suggestion } from "./text/nearest.ts";
 export { slug } from "./text/slug.ts";
-export { capital, joinFirst, joinWords } from "./text/words.ts";
+export { capital, joinFirst, joinWords, sayCount } from "./text/words.ts";

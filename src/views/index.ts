@@ -12,13 +12,13 @@ export { type DiaryLineReport, type ObservationReport, reportDiary } from "./eve
 export { type FrostTonightText, frostTonightText } from "./events/frost-tonight.ts";
 export { isAskedAbout } from "./events/open.ts";
 export { type RoomText, roomText } from "./events/room.ts";
-export { sayDays, sayPart, sayPieces, sayWeekday, voiceOf } from "./events/sentences.ts";
+export { sayDays, sayPart, sayPieces, voiceOf } from "./events/sentences.ts";
 export { seasonText, textOf } from "./events/texts.ts";
 export { titleOf } from "./events/titles.ts";
 export { monthSheet } from "./paper/month.ts";
-export { monthPage } from "./paper/month-page.ts";
+export { monthPage } from "./paper/month-page.tsx";
 export { type YearReport, yearReport } from "./paper/year.ts";
-export { yearPage } from "./paper/year-page.ts";
+export { yearPage } from "./paper/year-page.tsx";
 export { drawPicture } from "./pictures/picture.ts";
 export type { PictureForm, PictureSubject } from "./pictures/sketch.ts";
 export { yearEvents } from "./year-events.ts";

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { frostTonight } from "../../src/engine/beds/frost-tonight.ts";
 import { plantingsIn, seasonFor, type Year } from "../../src/engine/year.ts";
 import { yearReport } from "../../src/views/paper/year.ts";
-import { yearPage } from "../../src/views/paper/year-page.ts";
+import { yearPage } from "../../src/views/paper/year-page.tsx";
 import { drawPicture } from "../../src/views/pictures/picture.ts";
 import { yearEvents } from "../../src/views/year-events.ts";
 import { isoDay, QUARRY, tellOf } from "../gardens.ts";

@@ -120,6 +120,16 @@ export function sayDay(day: Day, withYear = false): string {
   return withYear ? `${date} ${short} ${year}` : `${date} ${short}`;
 }
 
+/** The day with its weekday: `Sunday 23 May`. */
+export function sayWeekday(day: Day): string {
+  return `${WEEKDAYS[weekdayOf(day) - 1] ?? ""} ${sayDay(day)}`;
+}
+
+/** The weekday's first three letters: `Sun`. */
+export function shortWeekday(day: Day): string {
+  return (WEEKDAYS[weekdayOf(day) - 1] ?? "").slice(0, 3);
+}
+
 /** Days of a year as the climate counts them. */
 export const DAYS_IN_YEAR = 365;
 

@@ -109,6 +109,12 @@ export function dayAt(instant: number, zone: string): Day {
   return Math.floor((instant + offsetAt(instant, zone)) / MS_PER_DAY) as Day;
 }
 
+/** The whole minute since midnight [min] that the garden's clock shows at an instant [ms since 1970 UTC]. */
+export function minuteAt(instant: number, zone: string): Minute {
+  const sinceMidnight = instant + offsetAt(instant, zone) - dayAt(instant, zone) * MS_PER_DAY;
+  return Math.floor(sinceMidnight / MS_PER_MINUTE);
+}
+
 /** Local time with its offset, `2027-05-08T10:00:00-06:00`, for a minute of a day in a zone. */
 export function isoWithOffset(day: Day, minute: Minute, zone: string): string {
   const instant = instantOf(day, minute, zone);

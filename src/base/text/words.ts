@@ -9,6 +9,11 @@ export function joinWords(words: readonly string[], last: "and" | "or" = "and"):
   return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
 }
 
+/** How many of a thing, in figures: `1 day`, `2 days`. `one` takes an s for any other number than 1. */
+export function sayCount(many: number, one: string): string {
+  return `${many} ${one}${many === 1 ? "" : "s"}`;
+}
+
 /** The first `count` words, then how many are left: `a, b and 3 more`; all of them where none are left. */
 export function joinFirst(words: readonly string[], count: number): string {
   const more = words.length - count;

@@ -1,4 +1,4 @@
-import { sayDay } from "../../base/index.ts";
+import { sayCount, sayDay } from "../../base/index.ts";
 import type { FrostSide } from "../plan/nights.ts";
 import type { NightDates } from "./frost-record.ts";
 import { gapsIn } from "./gaps.ts";
@@ -18,8 +18,6 @@ const BY = {
   values: "guessed from the highs; say otherwise with --in",
 } as const;
 
-const count = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
-
 function sayRead({ columnsRead: read, unit, unitBy }: Station): string {
   const rain = read.rain === null ? "no rain" : `${read.rain} as the rain`;
   return `Read ${read.low} as the low, ${read.high} as the high, ${rain}, in ${UNITS[unit]} (${BY[unitBy]}).`;
@@ -30,8 +28,8 @@ function sayDays({ days }: Station): string {
   const { days: missing, longest } = gapsIn(days);
   const run =
     longest &&
-    `the longest run is ${count(longest.days, "day")} from ${sayDay(longest.from, true)}`;
-  const gaps = run ? `${count(missing, "day")} without a low or a high, ${run}` : "none missing";
+    `the longest run is ${sayCount(longest.days, "day")} from ${sayDay(longest.from, true)}`;
+  const gaps = run ? `${sayCount(missing, "day")} without a low or a high, ${run}` : "none missing";
   return `${first} to ${last}: ${gaps}.`;
 }
 
@@ -51,7 +49,7 @@ const CUT_OFF = {
 } as const;
 
 function sayUncounted({ leftOut, cutOff }: NightDates, side: FrostSide): string {
-  const missing = `; ${count(leftOut, "year")} left out with ${MISSING_NIGHTS} or more nights missing`;
+  const missing = `; ${sayCount(leftOut, "year")} left out with ${MISSING_NIGHTS} or more nights missing`;
   const cut = `; ${cutOff} ${CUT_OFF[side][cutOff === 1 ? 0 : 1]}`;
   return `${leftOut > 0 ? missing : ""}${cutOff > 0 ? cut : ""}`;
 }
@@ -62,7 +60,7 @@ function sayNights(what: string, dates: NightDates, side: FrostSide): string {
   if (years === 0) return `${what}: no year counts${left}. Its dates are left out of the file.`;
   const none =
     without === years ? "none had one" : without > 0 ? `${without} had none` : "each had one";
-  return `${what}: ${count(years, "year")}, ${none}${left}.`;
+  return `${what}: ${sayCount(years, "year")}, ${none}${left}.`;
 }
 
 /**
@@ -76,7 +74,7 @@ export function reportOn(
   given: number | null,
 ): readonly string[] {
   const { months, frost } = figures;
-  const left = `${count(months.leftOut, "month")} left out of the means, under four days in five there.`;
+  const left = `${sayCount(months.leftOut, "month")} left out of the means, under four days in five there.`;
   const few = frost.last[32].years < 10 ? ["Ten years or more make surer dates."] : [];
   return [
     sayRead(station),

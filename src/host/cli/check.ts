@@ -5,6 +5,7 @@ import {
   reportPlan,
   sayProblem,
 } from "../../app/index.ts";
+import { sayCount } from "../../base/index.ts";
 import {
   type Call,
   type Command,
@@ -33,7 +34,7 @@ function doubtsIn({ garden, requestedPlans }: LoadedGarden): readonly Problem[] 
 function reportLines(report: PlanReport): readonly string[] {
   const { file, plantings, beds, filled, notes, corrected } = report;
   return [
-    `${file}: ${counted(plantings, "planting")} in ${counted(beds, "bed")}, no problem.`,
+    `${file}: ${sayCount(plantings, "planting")} in ${sayCount(beds, "bed")}, no problem.`,
     ...under(
       "Where the plan says nothing:",
       filled.map(({ what, value, why }) => `${what}: ${value} (${why})`),
@@ -42,8 +43,6 @@ function reportLines(report: PlanReport): readonly string[] {
     ...under("Diary lines that another puts right, or that cannot be so:", corrected),
   ];
 }
-
-const counted = (many: number, one: string) => `${many} ${one}${many === 1 ? "" : "s"}`;
 
 const under = (head: string, lines: readonly string[]) =>
   lines.length === 0 ? [] : [head, ...lines.map((line) => `  ${line}`)];

@@ -1,5 +1,5 @@
 import { chooseEvents, type Event, type FeedChoice, type TaskCard } from "../../app/records.ts";
-import { type Day, plus, sayDay, WEEKDAYS, weekdayOf } from "../../base/index.ts";
+import { type Day, minuteAt, plus, sayDay, sayMinute, sayWeekday } from "../../base/index.ts";
 import { eventPath } from "../links/feeds.ts";
 import type { Link } from "../links/segment.ts";
 import { eventsBetween } from "../store/events.ts";
@@ -49,20 +49,18 @@ export function jobSummaryOf(view: GardenView, event: Event): JobSummary {
 }
 
 function sayWhen(view: GardenView, event: Event): string {
-  const said = `${weekday(event.day)} ${sayDay(event.day)}`;
+  const said = sayWeekday(event.day);
   if (event.when.kind === "all day") return said;
-  const digits = { hour: "2-digit", minute: "2-digit", timeZone: zoneOf(view.stored) } as const;
-  const hour = new Intl.DateTimeFormat("en-GB", digits);
-  return `${said}, ${hour.format(event.when.from)} to ${hour.format(event.when.to)}`;
+  const zone = zoneOf(view.stored);
+  const hour = (instant: number) => sayMinute(minuteAt(instant, zone));
+  return `${said}, ${hour(event.when.from)} to ${hour(event.when.to)}`;
 }
 
 /** A task that an event had before it changed, with the day it stands on now. */
 export function movedPartOf(card: TaskCard): TaskPart {
-  const now = card.done ? "" : `Now on ${weekday(card.day)} ${sayDay(card.day)}.`;
+  const now = card.done ? "" : `Now on ${sayWeekday(card.day)}.`;
   return { ...partOf(card), now };
 }
-
-const weekday = (day: Day) => WEEKDAYS[weekdayOf(day) - 1] ?? "";
 
 /**
  * A task of an event as its page tells it to the household: the days on which it does no harm, both inclusive, and why

@@ -1,7 +1,6 @@
-import { capital, joinWords, sayDay } from "../../base/index.ts";
+import { capital, joinWords, sayDay, sayWeekday } from "../../base/index.ts";
 import { HARM_WEIGHT, type ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { sayWeekday } from "../events/sentences.ts";
 import { bedName, titleOf } from "../events/titles.ts";
 import type { AwayNeed, EmergenceNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";
 import { type AwayContext, minutesTitle } from "./before.ts";

@@ -1,7 +1,7 @@
-import { degreesC, joinWords, sayQuantity } from "../../base/index.ts";
+import { degreesC, joinWords, sayQuantity, sayWeekday } from "../../base/index.ts";
 import { neighbourHelp, roundMinutes, type ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { sayPart, sayWeekday, voiceOf } from "../events/sentences.ts";
+import { sayPart, voiceOf } from "../events/sentences.ts";
 import { bedName, titleOf } from "../events/titles.ts";
 import type { AwayNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";
 import { goesLast } from "./leave.ts";

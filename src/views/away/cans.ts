@@ -1,4 +1,4 @@
-import { litres, sayQuantity } from "../../base/index.ts";
+import { litres, sayCount, sayQuantity } from "../../base/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { bedName } from "../events/titles.ts";
 import type { AwayWaterNeed } from "./away-need.ts";
@@ -58,8 +58,7 @@ function cansLine(
 /** Whole cans, half a one at the least. */
 function cans(count: number): string {
   if (count < 0.75) return "half a can";
-  const whole = Math.round(count);
-  return whole === 1 ? "1 can" : `${whole} cans`;
+  return sayCount(Math.round(count), "can");
 }
 
 function dripLine(needs: readonly AwayWaterNeed[], plan: Plan): readonly string[] {

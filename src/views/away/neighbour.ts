@@ -1,7 +1,7 @@
-import { capital, earliest, joinWords, sayDay } from "../../base/index.ts";
+import { capital, earliest, joinWords, sayDay, sayWeekday } from "../../base/index.ts";
 import { neighbourHelp, type ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { sayPart, sayWeekday, type Voice } from "../events/sentences.ts";
+import { sayPart, type Voice } from "../events/sentences.ts";
 import { bedName } from "../events/titles.ts";
 import type { AwayNeed, PickingNeed, TrayCareNeed } from "./away-need.ts";
 import { waterLines } from "./cans.ts";

@@ -1,7 +1,7 @@
-import { joinWords, sayDay } from "../../base/index.ts";
+import { joinWords, sayDay, sayWeekday } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { sayDays, sayWeekday, voiceOf } from "../events/sentences.ts";
+import { sayDays, voiceOf } from "../events/sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText } from "../events/texts.ts";
 import { titleOf } from "../events/titles.ts";
 import { backLines } from "./back.ts";

@@ -1,4 +1,4 @@
-import { type Day, sayDay } from "../../base/index.ts";
+import { type Day, sayCount, sayDay } from "../../base/index.ts";
 
 /** A task's day, and whether it is done, as a comparison of two schedules looks at it. */
 export type TaskDay = { readonly day: Day; readonly done: unknown };
@@ -12,8 +12,7 @@ export function changeText(was: TaskDay | undefined, is: TaskDay): string | null
 }
 
 function differenceText(was: TaskDay, is: TaskDay): string {
-  const days = Math.abs(is.day - was.day);
-  return `${days} ${days === 1 ? "day" : "days"} ${is.day > was.day ? "later" : "sooner"}`;
+  return `${sayCount(Math.abs(is.day - was.day), "day")} ${is.day > was.day ? "later" : "sooner"}`;
 }
 
 /** The same of a task that is no more. */

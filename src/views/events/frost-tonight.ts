@@ -5,6 +5,7 @@ import {
   type Measures,
   plus,
   sayQuantity,
+  sayWeekday,
 } from "../../base/index.ts";
 import type {
   BedTonight,
@@ -14,7 +15,6 @@ import type {
   PlantTonight,
   Tray,
 } from "../../engine/index.ts";
-import { sayWeekday } from "./sentences.ts";
 
 /** A heading, and the lines under it. */
 export type Section = { readonly name: string; readonly lines: readonly string[] };

@@ -1,13 +1,11 @@
 import {
-  type Day,
   type DaySpan,
   type Measures,
   partsOf,
   sayDay,
   sayMinute,
   sayQuantity,
-  WEEKDAYS,
-  weekdayOf,
+  sayWeekday,
 } from "../../base/index.ts";
 import type { Sentence, SentencePart, TextPiece } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
@@ -56,11 +54,6 @@ function between(from: string, to: string): string {
   if (from === to) return from;
   const [value, unit] = from.split(" ");
   return to.endsWith(` ${unit}`) ? `${value} to ${to}` : `${from} to ${to}`;
-}
-
-/** `Sunday 23 May`. */
-export function sayWeekday(day: Day): string {
-  return `${WEEKDAYS[weekdayOf(day) - 1] ?? ""} ${sayDay(day)}`;
 }
 
 /** `19 to 23 June`, `30 July to 3 Aug`, or the one day; both inclusive. */

@@ -1,7 +1,7 @@
-import { earliest, joinWords } from "../../base/index.ts";
+import { earliest, joinWords, sayWeekday } from "../../base/index.ts";
 import { HARM_WEIGHT, roundMinutes, type ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { sayPart, sayWeekday, type Voice } from "./sentences.ts";
+import { sayPart, type Voice } from "./sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText, signText, textOf } from "./texts.ts";
 import { titleOf } from "./titles.ts";
 

@@ -1,7 +1,7 @@
-import { capital, joinWords, sayDay } from "../../base/index.ts";
+import { capital, joinWords, sayDay, sayWeekday } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { sayEach, sayPart, sayWeekday, type Voice } from "./sentences.ts";
+import { sayEach, sayPart, type Voice } from "./sentences.ts";
 import { bedName } from "./titles.ts";
 
 /** A task's text is never longer than this, its link not counted; a session's twice that. */

@@ -1,4 +1,4 @@
-import { joinFirst, joinWords } from "../../base/index.ts";
+import { joinFirst, joinWords, sayCount } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 
@@ -79,7 +79,7 @@ export function sessionTitle(jobs: readonly ScheduledTask[], lead = ""): string 
   });
   for (let count = all.length; count > 0; count--) {
     const more = all.length - count;
-    const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; ${more} more job${more === 1 ? "" : "s"}` : ""}`;
+    const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; ${sayCount(more, "more job")}` : ""}`;
     if (fits(title)) return title;
   }
   return clip(`${lead}${all[0] ?? ""}`, LONGEST_TITLE);

@@ -1,4 +1,4 @@
-import { type Day, sayDay, sayMinute, WEEKDAYS, weekdayOf } from "../../base/index.ts";
+import { sayDay, sayMinute, shortWeekday } from "../../base/index.ts";
 import { roundMinutes, type ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, voiceOf } from "../events/sentences.ts";
@@ -81,16 +81,12 @@ function tillText(scheduled: readonly ScheduledTask[]): string {
   const soonest = waits.find(({ window }) => window.latest === last);
   if (!soonest || soonest.window.latest <= soonest.day) return "";
   const { latest } = soonest.window;
-  return latest - soonest.day < NEAR_DAYS ? shortWeekday(latest) : sayDay(latest);
+  const near = latest - soonest.day < NEAR_DAYS;
+  return near ? `${shortWeekday(latest)} ${sayDay(latest)}` : sayDay(latest);
 }
 
 /** Days ahead for which a weekday helps. Source: house rule; further on a date alone is clearer. */
 const NEAR_DAYS = 10;
-
-/** `Thu 10 June`. */
-function shortWeekday(day: Day): string {
-  return `${(WEEKDAYS[weekdayOf(day) - 1] ?? "").slice(0, 3)} ${sayDay(day)}`;
-}
 
 function doneNote({ done }: ScheduledTask, nameOf: (person: string) => string): string {
   if (!done) return "";

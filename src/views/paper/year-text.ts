@@ -1,4 +1,11 @@
-import { type Day, type Measures, partsOf, sayDay, sayQuantity } from "../../base/index.ts";
+import {
+  type Day,
+  type Measures,
+  partsOf,
+  sayCount,
+  sayDay,
+  sayQuantity,
+} from "../../base/index.ts";
 import type { MeasuredNights, Measurement } from "./nights.ts";
 import type { StageRecord } from "./planting-history.ts";
 import type { YearReport } from "./year.ts";
@@ -42,8 +49,7 @@ function usualIn({ day, usual }: StageRecord, year: number): string {
 
 /** `4 days later`, `1 day earlier`; days not 0. */
 function apart(days: number): string {
-  const many = Math.abs(days);
-  return `${many} ${many === 1 ? "day" : "days"} ${days > 0 ? "later" : "earlier"}`;
+  return `${sayCount(Math.abs(days), "day")} ${days > 0 ? "later" : "earlier"}`;
 }
 
 /** The season's frosts and lows as sentences; says so where no night was measured. */
@@ -96,6 +102,5 @@ export function packetText({ name, packet, took }: YearReport["packets"][number]
   const days = took - packet;
   if (days === 0)
     return `${name}: just what the packet says, ${packet} days. Next year goes by it.`;
-  const many = Math.abs(days);
-  return `${name}: ${many} ${many === 1 ? "day" : "days"} ${days > 0 ? "longer" : "less"} than the packet, ${took} for ${packet}. Next year goes by that.`;
+  return `${name}: ${sayCount(Math.abs(days), "day")} ${days > 0 ? "longer" : "less"} than the packet, ${took} for ${packet}. Next year goes by that.`;
 }

@@ -1,4 +1,4 @@
-import { cleanLine } from "../calendar/clean.ts";
+import { cleanLine, cleanText } from "../calendar/clean.ts";
 import { STYLE } from "./palette.ts";
 
 /** Attributes of an element; numbers are written to a tenth. */
@@ -12,9 +12,14 @@ export function tenth(value: number): string {
 /** What XML 1.0 forbids beyond control characters, and what turns the direction of the text behind it. */
 const UNFIT = /[\ufffe\uffff]|[\u202a-\u202e\u2066-\u2069]/g;
 
-/** Text on one line as it may stand in a picture, not yet escaped: no control characters, no marks that turn its direction. */
+/** Text as it may stand in markup, lines kept: no control characters, no marks that turn its direction. Escapes nothing. */
+export function plainText(text: string): string {
+  return cleanText(text.replace(UNFIT, ""));
+}
+
+/** The same on one line, as a picture has it. */
 export function plainLine(text: string): string {
-  return cleanLine(text.replace(UNFIT, ""));
+  return cleanLine(plainText(text));
 }
 
 /** Text escaped for an element or an attribute, whatever it holds; control characters go. */

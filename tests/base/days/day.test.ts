@@ -12,6 +12,8 @@ import {
   partsOf,
   plus,
   sayDay,
+  sayWeekday,
+  shortWeekday,
   WEEKDAYS,
   weekdayOf,
 } from "../../../src/base/days/day.ts";
@@ -102,5 +104,12 @@ describe("days", () => {
       ...["1 Jan", "1 Feb", "1 Mar", "1 Apr", "1 May", "1 June"],
       ...["1 July", "1 Aug", "1 Sep", "1 Oct", "1 Nov", "1 Dec"],
     ]);
+  });
+
+  it("are said with their weekday, Monday to Sunday", () => {
+    const week = [3, 4, 5, 6, 7, 8, 9].map((date) => dayOrThrow(2027, 5, date));
+    expect(week.map(shortWeekday)).toEqual(["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"]);
+    expect(sayWeekday(dayOrThrow(2027, 5, 8))).toBe("Saturday 8 May");
+    expect(sayWeekday(dayOrThrow(1969, 12, 31))).toBe("Wednesday 31 Dec");
   });
 });

@@ -5,6 +5,7 @@ import {
   instantOf,
   isoWithOffset,
   isZone,
+  minuteAt,
   sayMinute,
   startOf,
   zoneNames,
@@ -48,6 +49,13 @@ describe("instants of a garden's clock", () => {
     expect(isoWithOffset(dayOrThrow(2027, 5, 8), 600, "Asia/Kathmandu")).toBe(
       "2027-05-08T10:00:00+05:45",
     );
+  });
+
+  it("have their minute on its clock, also across a clock change and before 1970", () => {
+    expect(minuteAt(Date.UTC(2027, 2, 14, 8, 59, 59), DENVER)).toBe(119);
+    expect(minuteAt(Date.UTC(2027, 2, 14, 9), DENVER)).toBe(180);
+    expect(minuteAt(Date.UTC(2027, 4, 8, 18, 15), "Asia/Kathmandu")).toBe(0);
+    expect(minuteAt(Date.UTC(1969, 11, 31, 23, 30), "UTC")).toBe(1410);
   });
 
   it("say a minute on a clock of 24 hours", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { capital, joinFirst, joinWords } from "../../../src/base/text/words.ts";
+import { capital, joinFirst, joinWords, sayCount } from "../../../src/base/text/words.ts";
 
 test("a text begins with a capital, an empty one stays empty", () => {
   expect(capital("beets")).toBe("Beets");
@@ -24,4 +24,8 @@ describe("words listed as one says them", () => {
     expect(joinFirst(words, 2)).toBe("beets, carrots and 1 more");
     expect(joinFirst(words, 3)).toBe("beets, carrots and leeks");
   });
+});
+
+test("a count takes an s, but for one", () => {
+  expect([0, 1, 2].map((many) => sayCount(many, "day"))).toEqual(["0 days", "1 day", "2 days"]);
 });

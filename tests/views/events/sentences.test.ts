@@ -11,7 +11,6 @@ import {
   sayDays,
   sayPart,
   sayPieces,
-  sayWeekday,
   type Voice,
   voiceOf,
 } from "../../../src/views/events/sentences.ts";
@@ -49,7 +48,6 @@ describe("pieces in words", () => {
   test("a day is told as one says it, with its weekday where asked", () => {
     expect(sayPieces([{ day: SATURDAY }], HOUSEHOLD)).toBe("8 May");
     expect(sayPieces([{ day: SATURDAY, weekday: true }], HOUSEHOLD)).toBe("Saturday 8 May");
-    expect(sayWeekday(SATURDAY)).toBe("Saturday 8 May");
   });
 
   test("an hour is told on a 24-hour clock", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { monthPage } from "../../../src/views/paper/month-page.ts";
+import { monthPage } from "../../../src/views/paper/month-page.tsx";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS } from "../pictures/drawn.ts";
 import { everyTag, textIn, under } from "../pictures/xml.ts";

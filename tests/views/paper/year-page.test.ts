@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { yearPage } from "../../../src/views/paper/year-page.ts";
+import { yearPage } from "../../../src/views/paper/year-page.tsx";
 import { QUARRY } from "../../gardens.ts";
 import { GARDENS } from "../pictures/drawn.ts";
 import { everyTag, textIn, under } from "../pictures/xml.ts";

@@ -4,6 +4,7 @@ import {
   escapeXml,
   pictureSvg,
   plainLine,
+  plainText,
   tenth,
   textLine,
   withHalo,
@@ -23,6 +24,7 @@ describe("text", () => {
 
   test("loses control characters, what XML forbids and what turns its direction", () => {
     expect(plainLine("a\u0000b\u0007\uffff\u202ec\nd")).toBe("abc d");
+    expect(plainText("a\u0000b\u0007\uffff\u202ec\nd")).toBe("abc\nd");
   });
 });
 
