@@ -6,14 +6,14 @@ export type Depth = { readonly full: boolean; readonly seed: number };
 /**
  * A run's depth by its environment. `DEPTH=full` takes every sample of every suite; `SEED=` repeats a run's samples.
  * Where no seed is given, the full depth takes 0, the samples that were looked over when their suites were written,
- * and the usual one takes another each time, from the clock [ms]. Throws on any other setting.
+ * and the usual one takes one made from `any`, a whole number. Throws on any other setting.
  */
-export function depthFrom(env: Readonly<Record<string, string | undefined>>, now: number): Depth {
+export function depthFrom(env: Readonly<Record<string, string | undefined>>, any: number): Depth {
   const { DEPTH = "usual", SEED } = env;
   if (DEPTH !== "usual" && DEPTH !== "full")
     throw new RangeError(`DEPTH is usual or full, not ${DEPTH}`);
   const full = DEPTH === "full";
-  if (SEED === undefined) return { full, seed: full ? 0 : 1 + (now % 999_983) };
+  if (SEED === undefined) return { full, seed: full ? 0 : 1 + (any % 999_983) };
   if (!/^\d{1,6}$/.test(SEED)) throw new RangeError(`SEED is up to six digits, not ${SEED}`);
   return { full, seed: Number(SEED) };
 }

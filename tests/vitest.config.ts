@@ -1,6 +1,7 @@
+import { execFileSync } from "node:child_process";
 import { cloudflareTest, readD1Migrations } from "@cloudflare/vitest-pool-workers";
 import { defineConfig } from "vitest/config";
-import { DEPTH } from "./depth.ts";
+import { depthFrom } from "./depth.ts";
 
 const root = new URL("..", import.meta.url).pathname;
 
@@ -12,6 +13,21 @@ const inWorker = [
   "tests/host/store/**/*.test.ts",
   "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,leaving,links,routes,plan-page,plans,tapped,visit}.test.ts",
 ];
+
+/**
+ * A number for the files as they were last committed, so that every change draws other samples and one state of the files
+ * draws the same ones everywhere; the clock's [ms] where there is no repository.
+ */
+function numberOfTree(): number {
+  try {
+    const tree = execFileSync("git", ["rev-parse", "HEAD^{tree}"], { cwd: root, encoding: "utf8" });
+    return Number.parseInt(tree.slice(0, 8), 16);
+  } catch {
+    return Date.now();
+  }
+}
+
+const DEPTH = depthFrom(process.env, numberOfTree());
 
 console.error(`Samples: DEPTH=${DEPTH.full ? "full" : "usual"} SEED=${DEPTH.seed}`);
 
