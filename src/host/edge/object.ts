@@ -63,6 +63,7 @@ export function gardenObject(ports: ObjectPorts) {
     readonly #sql: SqlStore;
     readonly #rebuilder: Rebuilder;
     #ready: Promise<void> | null = null;
+    #key: Promise<CryptoKey> | null = null;
 
     constructor(ctx: DurableObjectState, env: Bindings) {
       super(ctx, env);
@@ -112,8 +113,9 @@ export function gardenObject(ports: ObjectPorts) {
       await this.#bringOver(garden);
       const { code, epoch, origin } = ports.settings(this.env);
       const { engine, now } = ports;
+      this.#key ??= keyFrom(this.env.SECRET ?? "");
       return {
-        ...{ sql: this.#sql, key: await keyFrom(this.env.SECRET ?? ""), now, code, epoch, origin },
+        ...{ sql: this.#sql, key: await this.#key, now, code, epoch, origin },
         engine,
         ring: (at) => void this.ctx.storage.setAlarm(at),
         rebuild: () => this.#rebuilder.start(),

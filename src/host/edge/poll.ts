@@ -1,8 +1,7 @@
 import { buildRecord, discardBuild } from "../store/build.ts";
-import { type FeedKey, type FeedRecord, feedBody, feedRecord } from "../store/feeds.ts";
-import { gardenRecord } from "../store/gardens.ts";
-import { isRevoked } from "../store/links.ts";
-import { catchUpIfOwed, type GardenContext } from "../web/garden-context.ts";
+import { type FeedKey, feedBody, feedRecord } from "../store/feeds.ts";
+import { type PollRecord, pollRecord } from "../store/polls.ts";
+import { catchUpIfOwed, catchUpOn, type GardenContext } from "../web/garden-context.ts";
 import { opensAsOwner } from "../web/garden-request.ts";
 import { type Coding, type Conditions, etagOf, isNotModified } from "../web/validators.ts";
 import { writeFeed } from "./write-feeds.ts";
@@ -37,21 +36,24 @@ const NOTHING: PollAnswer = { kind: "nothing" };
  * of it only where nothing is stored, or not the whole.
  */
 export async function answerPoll(context: GardenContext, asked: PollRequest): Promise<PollAnswer> {
-  const { sql } = context;
-  if (!isOpen(context, asked.link)) return NOTHING;
-  const record = feedRecord(sql, asked);
-  const stored = record && answerStored(context, asked, record);
-  const answer = stored ?? (await writeFirst(context, asked));
+  const { sql, code, now } = context;
+  const record = pollRecord(sql, asked, { code, now: now() });
+  if (record === null || !isOpen(record, asked.link)) return NOTHING;
+  const stored = answerStored(context, asked, record);
+  if (stored !== null) {
+    catchUpOn(record, context);
+    return stored;
+  }
+  const answer = await writeFirst(context, asked);
   catchUpIfOwed(context);
   return answer;
 }
 
-/** Whether a link opens anything here: not revoked, of an owner the serial in force, and the garden is there. */
-function isOpen({ sql }: GardenContext, link: string): boolean {
-  const garden = gardenRecord(sql);
-  if (garden === null || isRevoked(sql, link)) return false;
+/** Whether a link opens anything here: not revoked, and of an owner the serial in force. */
+function isOpen(record: PollRecord, link: string): boolean {
+  if (record.revoked === 1) return false;
   const serial = /^owner-(\d+)$/.exec(link)?.[1];
-  return serial === undefined || opensAsOwner(garden, Number(serial));
+  return serial === undefined || opensAsOwner(record, Number(serial));
 }
 
 /** Writes the feed first; the year too, where it was never built. */
@@ -70,15 +72,15 @@ async function writeFirst(context: GardenContext, asked: PollRequest): Promise<P
   return answerStored(context, asked, record) ?? { kind: "later" };
 }
 
-/** What is stored, or that the client has it already; null where it wants bytes that are not whole. */
+/** What is stored, or that the client has it already; null where nothing is, or it wants bytes that are not whole. */
 function answerStored(
   { sql, epoch }: GardenContext,
-  { conditions, coding }: PollRequest,
-  record: FeedRecord,
+  { conditions, coding, ...key }: PollRequest,
+  { print, size, lastModified }: Pick<PollRecord, "print" | "size" | "lastModified">,
 ): PollAnswer | null {
-  const { lastModified } = record;
-  const has = { etag: etagOf(record.print, epoch, coding), lastModified };
+  if (print === null || size === null || lastModified === null) return null;
+  const has = { etag: etagOf(print, epoch, coding), lastModified };
   if (isNotModified(conditions, has)) return { kind: "same", ...has };
-  const body = feedBody(sql, record);
+  const body = feedBody(sql, { ...key, size });
   return body && { kind: "whole", ...has, body };
 }

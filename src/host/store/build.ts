@@ -31,6 +31,22 @@ export function buildRecord(sql: SqlStore): BuildRecord {
   return row ?? NEVER_BUILT;
 }
 
+/**
+ * SQL over `garden` and `build` (which may have no row): whether a build is owed by a code ?1 at an instant ?2, since plans,
+ * diary, code or day are others than the last build's, or a feed shows an earlier one; and when it may begin.
+ */
+export const OWED_COLUMNS = `(build.number IS NULL OR build.revision <> garden.revision OR build.code <> ?1
+  OR build.until <= ?2 OR EXISTS (SELECT 1 FROM feeds WHERE feeds.build <> build.number)) AS owed,
+  coalesce(build.retry_at, 0) AS retryAt`;
+
+/** Whether a build is owed, 0 or 1, and the instant [ms since 1970 UTC] before which it may not begin. */
+export type OwedBuild = { readonly owed: number; readonly retryAt: number };
+
+/** The build that is owed by a code at an instant [ms since 1970 UTC]; null where there is no garden. */
+export function owedBuild(sql: SqlStore, code: string, now: number): OwedBuild | null {
+  return firstRow<OwedBuild>(sql, `SELECT ${OWED_COLUMNS} FROM garden LEFT JOIN build`, code, now);
+}
+
 /** Makes the year one that is owed anew, since what is stored of it can't be read. */
 export function discardBuild(sql: SqlStore): void {
   sql.rows("UPDATE build SET code = ''");

@@ -37,7 +37,10 @@ export function feedsBehind(sql: SqlStore, build: number): readonly FeedRecord[]
 const bodyOf = ({ link, feed }: FeedKey) => `body/${link}/${feed}`;
 
 /** A feed's gzipped bytes; null where they are not whole. */
-export function feedBody(sql: SqlStore, record: FeedRecord): Uint8Array<ArrayBuffer> | null {
+export function feedBody(
+  sql: SqlStore,
+  record: FeedKey & Pick<FeedRecord, "size">,
+): Uint8Array<ArrayBuffer> | null {
   const bytes = loadBytes(sql, bodyOf(record));
   return bytes !== null && endsWhole(bytes, record.size) ? bytes : null;
 }

@@ -1,6 +1,5 @@
 import type { BuildInput, Engine } from "../edge/engine.ts";
-import { buildRecord } from "../store/build.ts";
-import { feedsBehind } from "../store/feeds.ts";
+import { buildRecord, type OwedBuild, owedBuild } from "../store/build.ts";
 import { gardenRecord, loadFullPlans, type StoredGarden } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { baselineDays, publishedState } from "../store/tasks.ts";
@@ -70,7 +69,7 @@ type Clocked = Pick<GardenContext, "sql" | "code" | "now">;
 
 /** Whether a build is owed: plans, diary, code or day are others than the last build's, or a feed shows an earlier one. */
 export function isBuildOwed({ sql, code, now }: Clocked): boolean {
-  return isYearBehind({ sql, code, now }) || feedsBehind(sql, buildRecord(sql).number).length > 0;
+  return owedBuild(sql, code, now())?.owed === 1;
 }
 
 /** Whether the year is another than plans, diary, code and day would make it. */
@@ -83,8 +82,16 @@ export function isYearBehind({ sql, code, now }: Clocked): boolean {
 
 /** Builds behind the answer where a build is owed, unless it is the pause after one that failed. */
 export function catchUpIfOwed(context: GardenContext): void {
-  const { sql, now, catchUp } = context;
-  if (isBuildOwed(context) && buildRecord(sql).retryAt <= now()) catchUp();
+  const { sql, code, now } = context;
+  catchUpOn(owedBuild(sql, code, now()), context);
+}
+
+/** The same by a look that was had already; null: there is no garden. */
+export function catchUpOn(
+  build: OwedBuild | null,
+  { now, catchUp }: Pick<GardenContext, "now" | "catchUp">,
+): void {
+  if (build?.owed === 1 && build.retryAt <= now()) catchUp();
 }
 
 /** When the alarm is to ring next [ms]: at once where a build is owed that may begin; null where there is no garden. */

@@ -41,7 +41,10 @@ export async function openGarden(linkRequest: LinkRequest): Promise<GardenReques
 }
 
 /** Whether an owner's link of that serial opens: the one in force, or the one shown to take its place. */
-export function opensAsOwner({ owner, ownerNext }: GardenRecord, serial: number): boolean {
+export function opensAsOwner(
+  { owner, ownerNext }: Pick<GardenRecord, "owner" | "ownerNext">,
+  serial: number,
+): boolean {
   return serial === owner || serial === ownerNext;
 }
 

@@ -1,6 +1,15 @@
 import { expect, test } from "vitest";
-import { buildRecord, discardBuild, storeBuildRecord } from "../../../src/host/store/build.ts";
+import {
+  buildRecord,
+  discardBuild,
+  owedBuild,
+  storeBuildRecord,
+} from "../../../src/host/store/build.ts";
+import { storeFeed } from "../../../src/host/store/feeds.ts";
+import { savePlan } from "../../../src/host/store/plans.ts";
 import { inStore } from "../in-store.ts";
+import { writtenFeed } from "./feeds.ts";
+import { firstOf } from "./made.ts";
 
 test("a garden that was never built has build 0, and a build's record comes back whole", async () => {
   await inStore("built", (sql) => {
@@ -14,5 +23,24 @@ test("a garden that was never built has build 0, and a build's record comes back
     expect(buildRecord(sql)).toEqual(record);
     discardBuild(sql);
     expect(buildRecord(sql)).toEqual({ ...record, code: "" });
+  });
+});
+
+test("a build is owed by another revision, code or day, and by a feed that shows an earlier one", async () => {
+  await inStore("owed", (sql) => {
+    const owed = (code = "code 1", now = 50) => owedBuild(sql, code, now)?.owed;
+    expect(owedBuild(sql, "code 1", 50)).toBeNull();
+    savePlan(sql, firstOf("g"));
+    expect(owed()).toBe(1);
+    const record = { number: 1, revision: 1, code: "code 1", until: 51, line: 0 };
+    const built = { ...record, baselineOf: null, failures: 0, retryAt: 0 };
+    storeBuildRecord(sql, built);
+    expect([owed(), owed("code 2"), owed("code 1", 51)]).toEqual([0, 1, 1]);
+    storeFeed(sql, writtenFeed("x"));
+    expect(owed()).toBe(0);
+    storeBuildRecord(sql, { ...built, number: 2 });
+    expect(owed()).toBe(1);
+    storeBuildRecord(sql, { ...built, revision: 2 });
+    expect(owed()).toBe(1);
   });
 });
