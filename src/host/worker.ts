@@ -1,6 +1,6 @@
 import { gardenObject, realPorts } from "./edge/object.ts";
 import { unavailable } from "./web/answers.ts";
-import { app } from "./web/app.ts";
+import { answerRequest } from "./web/app.ts";
 import { appContextOf } from "./web/app-context.ts";
 
 /** A garden's object, with the real clock and the core, which is loaded when a garden is first built. */
@@ -10,9 +10,9 @@ export class GardenObject extends gardenObject(
 
 /** The edge entry: links are checked here, and whatever a good link asks is passed on to its garden's object. */
 export default {
-  async fetch(request: Request, bindings: Bindings, behind: ExecutionContext): Promise<Response> {
+  async fetch(request: Request, bindings: Bindings): Promise<Response> {
     try {
-      return await app.fetch(request, await appContextOf(bindings), behind);
+      return await answerRequest(request, await appContextOf(bindings));
     } catch (error) {
       console.error("nothing can be answered:", error);
       return unavailable();

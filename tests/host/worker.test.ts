@@ -1,9 +1,4 @@
-import {
-  createExecutionContext,
-  runDurableObjectAlarm,
-  runInDurableObject,
-  waitOnExecutionContext,
-} from "cloudflare:test";
+import { runDurableObjectAlarm, runInDurableObject } from "cloudflare:test";
 import { env, exports } from "cloudflare:workers";
 import { expect, test, vi } from "vitest";
 import { keyFrom, pathOf } from "../../src/host/links/mac.ts";
@@ -104,10 +99,8 @@ test("without a secret nothing is answered, rather than links that anybody could
   const { SECRET, ...bindings } = env;
   expect(SECRET).toBeDefined();
   const said = vi.spyOn(console, "error").mockReturnValue();
-  const context = createExecutionContext();
   const request = new Request("https://garden.example/");
-  const answer = await worker.fetch(request, { ...bindings, SECRET: "" }, context);
-  await waitOnExecutionContext(context);
+  const answer = await worker.fetch(request, { ...bindings, SECRET: "" });
   expect(answer.status).toBe(503);
   expect(answer.headers.get("content-type")).toBe("text/plain; charset=utf-8");
   said.mockRestore();

@@ -1,4 +1,3 @@
-import { type Context, Hono } from "hono";
 import { readFeed } from "../links/feeds.ts";
 import { checkLink } from "../links/mac.ts";
 import type { Link } from "../links/segment.ts";
@@ -15,74 +14,99 @@ import { PLAN_JS } from "./plan-script.ts";
 import { FORM, LOOK, routeAt } from "./routes.ts";
 import { MOST_CARRIED } from "./saving.ts";
 
-type Here = { Bindings: AppContext; Variables: { url: URL } };
-type HonoContext = Context<Here>;
+/** A request that may be answered here, with its address and what follows the link in its path. */
+type Asked = {
+  readonly context: AppContext;
+  readonly request: Request;
+  readonly url: URL;
+  readonly parts: PathParts | null;
+};
 
 /**
- * Every route. Its bindings are the context, so that gardens can be passed in: `app.fetch(request, context)`. A link is checked
- * before its garden's object is called, and what a path's shape alone refuses (a wrong method) is refused alike for good links
- * and bad. What lies under a link stands in routes.ts.
+ * Answers a request. A link is checked before its garden's object is called, and what a path's shape alone refuses (a wrong
+ * method) is refused alike for good links and bad. What lies under a link stands in routes.ts. There is no other router: a
+ * library's costs a fresh isolate more than the whole rest of a poll.
  */
-export const app = new Hono<Here>()
-  .use(async (c, next) => {
-    const url = new URL(c.req.url);
-    c.set("url", url);
-    const secure = isSecure(c.req.raw, url);
-    if (!secure && !isHere(url.hostname)) return secured(url);
-    await next();
-    if (secure) c.res.headers.set("Strict-Transport-Security", "max-age=31536000");
-  })
-  .use(async (c, next) => {
-    const allow = allowed(c.get("url").pathname);
-    if (!allow.includes(c.req.method)) return notAllowed(allow.join(", "));
-    if (isWrite(c.req.raw) && !isFromHere(c.req.raw)) return plain(403, "Not from there.\n");
-    await next();
-  })
-  .get("/", () => pageResponse(200, frontPage()))
-  .get("/healthz", () => plain(200, "ok\n"))
-  .get("/robots.txt", () => plain(200, "User-agent: *\nDisallow:\n"))
-  .get("/paper.css", () => withPages("css", STYLESHEET))
-  .get(ICON, () => withPages("svg+xml", ICON_SVG))
-  .get(PLAN_SCRIPT, () => withPages("javascript", PLAN_JS))
-  .all("/:garden/:link/:mac/*", answerLink)
-  .notFound(notFound)
-  .onError((error) => {
-    console.error("a request failed:", error);
-    return unavailable();
-  });
-
-/** A path in its parts as they were sent: nothing is decoded, so that a path re-spelt is another path. */
-const PATH = /^\/([^/]+)\/([^/]+)\/([^/]+)(?:\/(.*))?$/;
-
-/** An invitation's page takes a form where a garden's own takes none. */
-const INVITED = /^\/[^/]+\/invitation-[^/]+\/[^/]+(?:\/(?:check)?)?$/;
-
-function allowed(path: string): readonly string[] {
-  if (path.endsWith(".ics")) return LOOK;
-  if (INVITED.test(path)) return FORM;
-  return routeAt(PATH.exec(path)?.[4] ?? "")?.route.methods ?? LOOK;
+export async function answerRequest(request: Request, context: AppContext): Promise<Response> {
+  const url = new URL(request.url);
+  const secure = isSecure(request, url);
+  if (!secure && !isHere(url.hostname)) return secured(url);
+  const answer = await answerAllowed({ context, request, url, parts: partsOf(url.pathname) });
+  if (secure) answer.headers.set("Strict-Transport-Security", "max-age=31536000");
+  return request.method === "HEAD" ? new Response(null, answer) : answer;
 }
 
-async function answerLink(c: HonoContext): Promise<Response> {
-  const { env: context, req } = c;
-  const [, garden = "", segment = "", mac = "", rest = ""] = PATH.exec(c.get("url").pathname) ?? [];
-  const link = await checkLink({ garden, segment, mac }, context.key);
+async function answerAllowed(asked: Asked): Promise<Response> {
+  const { request, url, parts } = asked;
+  const allow = allowed(url.pathname, parts);
+  if (!allow.includes(request.method)) return notAllowed(allow.join(", "));
+  if (isWrite(request) && !isFromHere(request)) return plain(403, "Not from there.\n");
+  try {
+    return (
+      (await OPEN.get(url.pathname)?.()) ?? (parts ? await answerLink(asked, parts) : notFound())
+    );
+  } catch (error) {
+    console.error("a request failed:", error);
+    return unavailable();
+  }
+}
+
+/** What is open to everybody, by its path. */
+const OPEN: ReadonlyMap<string, () => Response> = new Map([
+  ["/", () => pageResponse(200, frontPage())],
+  ["/healthz", () => plain(200, "ok\n")],
+  ["/robots.txt", () => plain(200, "User-agent: *\nDisallow:\n")],
+  ["/paper.css", () => withPages("css", STYLESHEET)],
+  [ICON, () => withPages("svg+xml", ICON_SVG)],
+  [PLAN_SCRIPT, () => withPages("javascript", PLAN_JS)],
+]);
+
+/** The three parts of a link as they were sent, and what follows it. */
+type PathParts = {
+  readonly garden: string;
+  readonly segment: string;
+  readonly mac: string;
+  readonly rest: string;
+};
+
+const PATH = /^\/([^/]+)\/([^/]+)\/([^/]+)(?:\/(.*))?$/;
+
+/** A path in its parts; nothing is decoded, so that a path re-spelt is another path. Null where it is too short for a link. */
+function partsOf(path: string): PathParts | null {
+  const found = PATH.exec(path);
+  if (found === null) return null;
+  const [, garden = "", segment = "", mac = "", rest = ""] = found;
+  return { garden, segment, mac, rest };
+}
+
+function allowed(path: string, parts: PathParts | null): readonly string[] {
+  if (path.endsWith(".ics")) return LOOK;
+  const { segment = "", rest = "" } = parts ?? {};
+  // An invitation's page takes a form where a garden's own takes none.
+  if (segment.startsWith("invitation-") && (rest === "" || rest === "check")) return FORM;
+  return routeAt(rest)?.route.methods ?? LOOK;
+}
+
+async function answerLink(asked: Asked, { rest, ...parts }: PathParts): Promise<Response> {
+  const { context, request } = asked;
+  const link = await checkLink(parts, context.key);
   const feed = link && readFeed(link, rest);
   const answer =
     link &&
-    (feed
-      ? await answerFeed(context, { request: req.raw, link, feed })
-      : await pass(c, link, rest));
-  return answer ?? answerUnauthorized(context, req.raw);
+    (feed ? await answerFeed(context, { request, link, feed }) : await pass(asked, link, rest));
+  return answer ?? answerUnauthorized(context, request);
 }
 
 /** Passes what is no feed on to the garden's object. */
-async function pass(c: HonoContext, link: Link, rest: string): Promise<Response | null> {
-  const origin = c.env.origin ?? c.get("url").origin;
-  const visit = { link, rest, origin, zone: c.req.raw.cf?.timezone ?? null };
-  const { raw } = c.req;
-  const request = isWrite(raw) ? await withBodyRead(raw, MOST_CARRIED) : raw;
-  const answer = await c.env.gardenOf(link.garden).visit(visit, request);
+async function pass(
+  { context, request, url }: Asked,
+  link: Link,
+  rest: string,
+): Promise<Response | null> {
+  const origin = context.origin ?? url.origin;
+  const visit = { link, rest, origin, zone: request.cf?.timezone ?? null };
+  const passed = isWrite(request) ? await withBodyRead(request, MOST_CARRIED) : request;
+  const answer = await context.gardenOf(link.garden).visit(visit, passed);
   return answer && new Response(answer.body, answer);
 }
 

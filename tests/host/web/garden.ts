@@ -1,4 +1,3 @@
-import { createExecutionContext } from "cloudflare:test";
 import { env } from "cloudflare:workers";
 import type { PublishedTask } from "../../../src/app/build.ts";
 import type { PlanCheck, PlanText } from "../../../src/app/check.ts";
@@ -10,7 +9,7 @@ import type { Engine } from "../../../src/host/edge/engine.ts";
 import { settingsOf } from "../../../src/host/edge/settings.ts";
 import { keyFrom, pathOf } from "../../../src/host/links/mac.ts";
 import type { Link, Role } from "../../../src/host/links/segment.ts";
-import { app } from "../../../src/host/web/app.ts";
+import { answerRequest } from "../../../src/host/web/app.ts";
 import type { AppContext, GardenStub } from "../../../src/host/web/app-context.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 import { settled } from "../in-store.ts";
@@ -200,7 +199,7 @@ export async function ask(shell: Shell, path: string, init: RequestInit = {}): P
   const { unauthorized, origin } = shell;
   const context: AppContext = { gardenOf, unauthorized, origin, key: await keyFrom(SECRET) };
   const request = new Request(url, { redirect: "manual", ...init });
-  const answer = await app.fetch(request, context, createExecutionContext());
+  const answer = await answerRequest(request, context);
   for (const garden of asked) if (shell.gardenOf === NOON.gardenOf) await settled(garden);
   return answer;
 }
