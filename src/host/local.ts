@@ -89,7 +89,7 @@ function isRunning(pid: number): boolean {
 /** The worker in one piece, as a deploy would send it. */
 async function bundleIn(folder: string): Promise<string> {
   await wrangler("deploy", "--dry-run", "--outdir", folder, "--config", CONFIG);
-  return readFileSync(join(folder, "worker.js"), "utf8");
+  return readFileSync(join(folder, "deployed.js"), "utf8");
 }
 
 /** The id that the former store of this machine had in wrangler.toml. */

@@ -1,7 +1,7 @@
 import { execFileSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, parse } from "node:path";
 import { fileURLToPath } from "node:url";
 import { Miniflare, type WorkerOptions } from "miniflare";
 import { unstable_getMiniflareWorkerOptions } from "wrangler";
@@ -35,7 +35,7 @@ export type Scripts = { readonly jobs: string; readonly deployed: string };
 /** Puts both together as a deploy does: module by module each call across files would cost more. Without the network. */
 export function bundledScripts(folder: string): Scripts {
   const jobs = bundled("tests/bench/worker.ts", join(folder, "jobs"), jobsConfig(folder));
-  return { jobs, deployed: bundled("src/host/worker.ts", join(folder, "deployed"), CONFIG) };
+  return { jobs, deployed: bundled("src/host/deployed.ts", join(folder, "deployed"), CONFIG) };
 }
 
 /** The settings of the deploy without what it binds, since wrangler asks every script for the classes of its objects. */
@@ -56,7 +56,7 @@ function bundled(entry: string, folder: string, config: string): string {
   const env = { ...process.env, WRANGLER_HIDE_BANNER: "true", WRANGLER_SEND_METRICS: "false" };
   const words = [program, "deploy", join(ROOT, entry), ...how];
   execFileSync(process.execPath, words, { cwd: tmpdir(), env });
-  return readFileSync(join(folder, "worker.js"), "utf8");
+  return readFileSync(join(folder, `${parse(entry).name}.js`), "utf8");
 }
 
 /** Nothing is looked up elsewhere, no request is logged, and what the runtime prints is dropped. */

@@ -26,7 +26,7 @@ export function bundled(folder: string): string {
   const how = ["--dry-run", "--outdir", folder, "--config", join(ROOT, "wrangler.toml")];
   const env = { ...process.env, WRANGLER_HIDE_BANNER: "true", WRANGLER_SEND_METRICS: "false" };
   execFileSync(process.execPath, [program, "deploy", ...how], { cwd: tmpdir(), env });
-  return join(folder, "worker.js");
+  return join(folder, "deployed.js");
 }
 
 /** The platform's own runtime as a process of its own, answering at `origin` on this machine alone. */

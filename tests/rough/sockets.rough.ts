@@ -42,7 +42,15 @@ afterEach(async () => {
 /** What no answer may hold: the secret, links of others, where anything lies, and what a failure looks like inside. */
 function leaksIn({ text }: Reply): readonly string[] {
   const others = [admin, owner, reader].map((link) => link.split("/")[3] ?? "none");
-  const inside = [SECRET, folder.path, "node_modules", "/src/", "worker.js", "SQLITE", "D1_ERROR"];
+  const inside = [
+    SECRET,
+    folder.path,
+    "node_modules",
+    "/src/",
+    "deployed.js",
+    "SQLITE",
+    "D1_ERROR",
+  ];
   const stacks = /\n\s+at \S+ ?\(/.test(text) ? ["a stack"] : [];
   return [...[...others, ...inside].filter((word) => text.includes(word)), ...stacks];
 }
