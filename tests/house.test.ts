@@ -45,7 +45,8 @@ const OWNED: Readonly<Record<string, readonly string[]>> = {
   "csv-parse": ["garden/station"],
   "ical-generator": ["views/calendar"],
   "ical.js": ["garden/plan"],
-  hono: ["host/web"],
+  // Of hono, pages are written with its JSX; its router stays outside.
+  hono: [],
   "hono/jsx": ["host/web", "views/paper"],
   "hono/html": ["views/paper"],
   uqr: ["host/web"],
