@@ -63,6 +63,30 @@ const DEGREES_AN_HOUR = 15;
  * Source: sunOf; the meridian, house rule.
  */
 export function sunsetOn(day: Day, latitude: number, clock: string): Minute | null {
+  const known = sunsetsAt(`${latitude}|${clock}`);
+  const there = known.get(day);
+  if (there !== undefined) return there;
+  const minute = calculateSunset(day, latitude, clock);
+  known.set(day, minute);
+  return minute;
+}
+
+/** Sunsets by place, then day, cached, because every build asks for the days of the same sessions again. */
+const sunsets = new Map<string, Map<Day, Minute | null>>();
+
+/** Places that are cached, and days of each: more than one garden has, and few enough to stay small. */
+const MOST_CACHED = { places: 20, days: 5000 } as const;
+
+function sunsetsAt(place: string): Map<Day, Minute | null> {
+  const known = sunsets.get(place);
+  if (known && known.size < MOST_CACHED.days) return known;
+  if (sunsets.size >= MOST_CACHED.places) sunsets.clear();
+  const empty = new Map<Day, Minute | null>();
+  sunsets.set(place, empty);
+  return empty;
+}
+
+function calculateSunset(day: Day, latitude: number, clock: string): Minute | null {
   const { year } = partsOf(day);
   const ahead = (at: Day) => at * MS_PER_DAY - startOf(at, clock);
   const standard = Math.min(ahead(dayOrThrow(year, 1, 1)), ahead(dayOrThrow(year, 7, 1)));

@@ -7,8 +7,8 @@ import type { SowingContext } from "./sowing-context.ts";
  * passes, and once more for what becomes of each planting. A cache is always a WeakMap on an object that never changes: the
  * climate, which each build makes anew for each plan, or the very object that the answer is about (a crop's facts, a list of
  * hours, a household). So a cache goes when its build goes, cannot grow beyond it, and no build sees another's answers.
- * Beside these two tables of few strings are kept for good: the clocks of zones (base/days/instants.ts), with a bound, and how
- * practices' names stand in ids (practices/task.ts).
+ * Beside these, three small tables are kept for good: the clocks of zones (base/days/instants.ts) and sunsets (climate/sun.ts),
+ * both with a bound, and how practices' names stand in ids (practices/task.ts).
  * Under a climate an answer is kept together with all else that it was calculated from, and is used only where that is the
  * same. What the diary knows of earlier years is the same for a whole climate.
  */
