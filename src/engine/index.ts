@@ -30,7 +30,7 @@ export type { Sentence, SentencePart, TextPiece } from "./practices/sentence.ts"
 export { objectOf, roundMinutes } from "./practices/task.ts";
 export { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
 export { type Household, householdOf } from "./schedule/household.ts";
-export { picksOf, tasksBySubject } from "./schedule/planting-tasks.ts";
+export { picksOf, tasksById, tasksBySubject } from "./schedule/planting-tasks.ts";
 export { publishedStateOf } from "./schedule/published-state.ts";
 export { HARM_WEIGHT } from "./schedule/schedule-tasks.ts";
 export type { PublishedState, PublishedTask, ScheduledTask } from "./schedule/scheduled-task.ts";

@@ -13,6 +13,17 @@ export function tasksBySubject(
   return tasks;
 }
 
+const byIdCache = new WeakMap<readonly ScheduledTask[], ReadonlyMap<string, ScheduledTask>>();
+
+/** Scheduled tasks by id, cached by their list, because each absence looks some of them up. */
+export function tasksById(scheduled: readonly ScheduledTask[]): ReadonlyMap<string, ScheduledTask> {
+  const known = byIdCache.get(scheduled);
+  if (known) return known;
+  const tasks = new Map(scheduled.map((each) => [each.task.id, each]));
+  byIdCache.set(scheduled, tasks);
+  return tasks;
+}
+
 /** The harvests of a sowing among a planting's tasks, in their order. */
 export function picksOf(tasks: readonly ScheduledTask[], sowing: number): readonly ScheduledTask[] {
   const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);

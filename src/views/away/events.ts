@@ -5,12 +5,12 @@ import type { AwayListName } from "./lists.ts";
 import { type AwayReport, awayReports } from "./report.ts";
 import { awayTexts } from "./texts.ts";
 
-/** The texts that have a day of their own: the day before they go, and the day after they are back. */
-const DAY_OF: Readonly<Partial<Record<AwayListName, (report: AwayReport) => Day>>> = {
-  before: ({ leave }) => plus(leave.from, -1),
-  neighbour: ({ leave }) => plus(leave.from, -1),
-  back: ({ leave }) => plus(leave.to, 1),
-};
+/** The texts that have a day of their own. */
+const LISTS: readonly AwayListName[] = ["before", "neighbour", "back"];
+
+/** The day before they go, or the day after they are back. */
+const dayOf = (list: AwayListName, { leave }: AwayReport): Day =>
+  list === "back" ? plus(leave.to, 1) : plus(leave.from, -1);
 
 /**
  * The events of absences, for the household only and for those who go: before you go and the neighbour's list on the
@@ -19,9 +19,8 @@ const DAY_OF: Readonly<Partial<Record<AwayListName, (report: AwayReport) => Day>
 export function awayEvents(year: Year, day: Day): readonly Event[] {
   return year.plans.flatMap((plan) =>
     awayReports(plan, year, { person: null, today: day }).flatMap((report) =>
-      awayTexts(report, plan, year.scheduled).flatMap(({ list, title, text }) => {
-        const on = DAY_OF[list]?.(report);
-        if (on === undefined) return [];
+      awayTexts(report, plan, year.scheduled, LISTS).map(({ list, title, text }) => {
+        const on = dayOf(list, report);
         const { from, to, away } = report.leave;
         const everybody = away.length === plan.people.length;
         const event = eventFor([], {
@@ -36,7 +35,7 @@ export function awayEvents(year: Year, day: Day): readonly Event[] {
           busy: false,
           remindMinutesBefore: EVENING_BEFORE,
         });
-        return [everybody ? event : { ...event, people: [...away].sort() }];
+        return everybody ? event : { ...event, people: [...away].sort() };
       }),
     ),
   );

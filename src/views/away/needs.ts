@@ -7,6 +7,7 @@ import {
   type ScheduledTask,
   type SowingRecord,
   seasonFor,
+  tasksById,
   type Year,
 } from "../../engine/index.ts";
 import { isRaised, type Plan, type Planting, seasonOf } from "../../garden/model/index.ts";
@@ -31,8 +32,7 @@ type NeedsContext = {
 
 /** What a plan's garden needs in some days: under a roof first, then by planting, water last. Empty in winter. */
 export function needsOf(year: Year, plan: Plan, span: DaySpan): readonly AwayNeed[] {
-  const tasks = new Map(year.scheduled.map((each) => [each.task.id, each]));
-  const context = { plan, span, tasks };
+  const context = { plan, span, tasks: tasksById(year.scheduled) };
   const sowings = plantingsIn(year).flatMap((each) =>
     each.plan.year === plan.year ? sowingsOf(each) : [],
   );

@@ -1,5 +1,5 @@
 import { joinWords, sayDay, sayWeekday } from "../../base/index.ts";
-import type { ScheduledTask } from "../../engine/index.ts";
+import { type ScheduledTask, tasksById } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { sayDays, voiceOf } from "../events/sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText } from "../events/texts.ts";
@@ -20,20 +20,29 @@ export type AwayText = {
 /**
  * The texts of an absence in the order they are read: before, what those at home have, the neighbour's list, what
  * waits, after. Before and after are always there, before only while they have not gone; the others where there is
- * something to say, the neighbour's where nobody is left. `placed` is the feed's.
+ * something to say, the neighbour's where nobody is left. `scheduled` is the year's. Only those that are `wanted`.
  */
 export function awayTexts(
   report: AwayReport,
   plan: Plan,
   scheduled: readonly ScheduledTask[],
+  wanted: readonly AwayListName[] = IN_READING_ORDER,
 ): readonly AwayText[] {
-  const byId = new Map(scheduled.map((each) => [each.task.id, each]));
+  const byId = tasksById(scheduled);
   const jobs = buildAwayLists((name) => report.jobs[name].flatMap((id) => byId.get(id) ?? []));
   const context: AwayContext = { report, plan, jobs, scheduled: byId };
-  return [beforeText, homeText, neighbourText, waitsText, backText].flatMap((build) =>
-    build(context),
-  );
+  return IN_READING_ORDER.flatMap((name) => (wanted.includes(name) ? TEXTS[name](context) : []));
 }
+
+const IN_READING_ORDER: readonly AwayListName[] = ["before", "home", "neighbour", "waits", "back"];
+
+const TEXTS: Readonly<Record<AwayListName, (context: AwayContext) => readonly AwayText[]>> = {
+  before: beforeText,
+  home: homeText,
+  neighbour: neighbourText,
+  waits: waitsText,
+  back: backText,
+};
 
 /** As many lines as fit; those at the end are always there. */
 function buildAwayText(

@@ -1,5 +1,5 @@
 import { type Day, type DaySpan, earliest, latest, plus, weekdayOf } from "../../base/index.ts";
-import { planOfTask, planOn, type ScheduledTask } from "../../engine/index.ts";
+import { planOfTask, planOn, type ScheduledTask, tasksById } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import type { Event } from "../events/event.ts";
 import { inBedOrder } from "../events/sessions.ts";
@@ -56,7 +56,7 @@ function groupsOf(
   events: readonly Event[],
   scheduled: readonly ScheduledTask[],
 ): readonly SheetTaskGroup[] {
-  const byId = new Map(scheduled.map((each) => [each.task.id, each]));
+  const byId = tasksById(scheduled);
   return events.map(({ tasks }) =>
     tasks.flatMap((id) => {
       const found = byId.get(id);
