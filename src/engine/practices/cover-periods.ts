@@ -49,6 +49,15 @@ const BEES_WAIT_DAYS = 2;
  * its flowers, for a later sowing, which stands under the first one's, and for what was raised past the stage it is for.
  */
 export function coversOf(context: SowingContext): readonly CoverPeriod[] {
+  const known = covers.get(context) ?? calculateCovers(context);
+  covers.set(context, known);
+  return known;
+}
+
+/** The tasks under a cover and those that put it on ask for the covers of the same sowing. */
+const covers = new WeakMap<SowingContext, readonly CoverPeriod[]>();
+
+function calculateCovers(context: SowingContext): readonly CoverPeriod[] {
   if (context.sowing > 1 || context.planting.without.includes("cover")) return [];
   const facts = context.crop.covers;
   if (facts.length === 0) return coverAskedFor(context);
@@ -178,11 +187,11 @@ export function underCover<Job extends TaskOf>(
   const { bed, without } = context.planting;
   if (bed === null || without.includes("cover") || tasks.length === 0) return tasks;
   if (context.crop.covers.length === 0 && context.planting.under.length === 0) return tasks;
-  const covers = coversOf(context.sowing === 1 ? context : { ...context, sowing: 1 });
-  if (covers.length === 0) return tasks;
+  const periods = coversOf(context.sowing === 1 ? context : { ...context, sowing: 1 });
+  if (periods.length === 0) return tasks;
   return tasks.map((task) => {
     const { due } = task.window;
-    const over = covers.find(
+    const over = periods.find(
       ({ on, off }) => due > on.window.due && (off === null || due < off.window.due),
     );
     return over ? { ...task, under: `${bed}|${over.against ?? over.thing}` } : task;
