@@ -23,7 +23,22 @@ export type SowingContext = {
 
 /** The anchor of an act of this sowing, or null where it has none yet. */
 export function anchorOf(context: SowingContext, act: AnchorAct): Anchor | null {
-  return context.anchors.get(anchorKey(context.planting.key, context.sowing, act)) ?? null;
+  return context.anchors.get(keyOf(context, act)) ?? null;
+}
+
+/** Keys by planting, sowing and act, cached: growth asks for many thousands, and a new string is hashed anew each time. */
+const keys = new WeakMap<Planting, Map<AnchorAct, string>[]>();
+
+function keyOf({ planting, sowing }: SowingContext, act: AnchorAct): string {
+  const bySowing = keys.get(planting) ?? [];
+  const byAct = bySowing[sowing] ?? new Map<AnchorAct, string>();
+  const known = byAct.get(act);
+  if (known !== undefined) return known;
+  const key = anchorKey(planting.key, sowing, act);
+  byAct.set(act, key);
+  bySowing[sowing] = byAct;
+  keys.set(planting, bySowing);
+  return key;
 }
 
 /** From when it is in its place: set out, else sown or planted there; null where that is not known yet. */
