@@ -40,6 +40,8 @@ export function anchorKey(planting: string, sowing: number, act: AnchorAct): str
 
 /** Bases without repeats, in the order of their first occurrence. */
 export function combineBasis(...lists: readonly (readonly Basis[])[]): readonly Basis[] {
+  const [only, other] = lists;
+  if (only && !other && only.every((basis, i) => only.indexOf(basis) === i)) return only;
   const all: Basis[] = [];
   for (const list of lists) for (const basis of list) if (!all.includes(basis)) all.push(basis);
   return all;

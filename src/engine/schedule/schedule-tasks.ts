@@ -90,9 +90,9 @@ function stillPublished(
 
 /** The window, beginning no sooner than the days of its predecessors. */
 function inOrder(group: TaskGroup, window: Window, days: SchedulingInput["days"]): Window {
-  const before = group.flatMap((task) => task.after.flatMap((id) => days.get(id) ?? []));
-  if (before.length === 0) return window;
-  const from = latest(window.earliest, ...before);
+  let from = window.earliest;
+  for (const { after } of group) for (const id of after) from = latest(from, days.get(id) ?? from);
+  if (from === window.earliest) return window;
   return {
     ...window,
     earliest: from,
@@ -225,5 +225,5 @@ export function scheduleTasks(
   for (const group of inGroups(open))
     for (const each of scheduleGroup(group, input, shared.get(group[0].id)))
       scheduled.set(each.task.id, each);
-  return byId.flatMap((task) => scheduled.get(task.id) ?? []);
+  return byId.map(({ id }) => scheduled.get(id)).filter((each) => each !== undefined);
 }
