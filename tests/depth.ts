@@ -36,3 +36,11 @@ export function partOf<T>(all: readonly T[], usual: number): readonly T[] {
 export function drawnFor(suite: number): () => number {
   return random(suite + DEPTH.seed * 1_000_003);
 }
+
+/**
+ * Random numbers from 0 to 1 for a suite that measures a mean or a middle over its samples: always the same, since other samples
+ * would move the figure and not the code.
+ */
+export function drawnForMeans(suite: number): () => number {
+  return random(suite);
+}

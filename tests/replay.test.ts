@@ -184,7 +184,7 @@ describe("a year of the canonical garden, told, written and read", () => {
   let saw: ReturnType<typeof live>;
   beforeAll(() => {
     saw = live();
-  }, 60_000);
+  }, 180_000);
 
   test("shows every reader, after each reading, exactly what the feed tells", () => {
     expect(saw.changed).toBeGreaterThan(100);

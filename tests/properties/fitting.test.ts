@@ -6,7 +6,7 @@ import { householdOf, minutesOn } from "../../src/engine/schedule/household.ts";
 import { HARM_WEIGHT, scheduleTasks } from "../../src/engine/schedule/schedule-tasks.ts";
 import type { ScheduledTask } from "../../src/engine/schedule/scheduled-task.ts";
 import type { Absence, Person } from "../../src/garden/model/plan.ts";
-import { drawnFor, samples } from "../depth.ts";
+import { drawnForMeans, samples } from "../depth.ts";
 import { hours, inDays, personOf, taskOf, windowOf } from "../engine/schedule/given.ts";
 import { oneOf } from "../garden/plan/random.ts";
 import { once } from "../once.ts";
@@ -16,7 +16,7 @@ const TASKS = 6;
 /** Days past its last good day that a task is looked a place for, as placing does. */
 const LOOK_ON_DAYS = 45;
 
-const roll = drawnFor(415);
+const roll = drawnForMeans(415);
 const upTo = (most: number) => Math.floor(roll() * (most + 1));
 
 type Case = {
