@@ -47,6 +47,19 @@ export function newestAnswer(sql: SqlStore, task: string): StoredLine | null {
   return row && lineOf(row);
 }
 
+/** The newest answer to each of some tasks, by task; those that nothing answers are left out. */
+export function newestAnswers(
+  sql: SqlStore,
+  tasks: readonly string[],
+): ReadonlyMap<string, StoredLine> {
+  const rows = sql.rows<DiaryRow & { readonly task: string }>(
+    `SELECT ${COLUMNS} FROM diary WHERE id IN
+      (SELECT (SELECT max(id) FROM diary WHERE task = value) FROM json_each(?1))`,
+    JSON.stringify(tasks),
+  );
+  return new Map(rows.map((row) => [row.task, lineOf(row)]));
+}
+
 /** Adds a line. Nothing is ever changed or taken away: a later line undoes. */
 export function addLine(sql: SqlStore, { day, text, task, person, saidAt }: SaidLine): void {
   sql.rows(

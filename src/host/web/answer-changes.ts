@@ -1,4 +1,4 @@
-import { newestAnswer, type StoredLine } from "../store/diary.ts";
+import { newestAnswers, type StoredLine } from "../store/diary.ts";
 import { movedBy } from "../store/moved.ts";
 import { type GardenView, todayIn } from "./garden-request.ts";
 import type { MovedLines } from "./pages/job.tsx";
@@ -15,7 +15,7 @@ const MOST_LINES = 8;
  */
 export function changesFromAnswer(view: GardenView, tasks: readonly string[]): MovedLines {
   const { context } = view;
-  const answer = newestOf(tasks.flatMap((task) => newestAnswer(context.sql, task) ?? []));
+  const answer = newestOf([...newestAnswers(context.sql, tasks).values()]);
   if (answer === null || context.now() - answer.saidAt > SHOWN_FOR_MS) return null;
   const moved = movedBy(context.sql, answer.id);
   if (moved === null) return "soon";

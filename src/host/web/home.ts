@@ -1,6 +1,6 @@
 import type { TaskCard } from "../../app/records.ts";
 import { readEventPath } from "../links/feeds.ts";
-import { newestAnswer, type StoredLine } from "../store/diary.ts";
+import { newestAnswer, newestAnswers, type StoredLine } from "../store/diary.ts";
 import { eventOf, formerTasksOf } from "../store/events.ts";
 import { tasksById } from "../store/tasks.ts";
 import { changesFromAnswer } from "./answer-changes.ts";
@@ -65,7 +65,8 @@ function cardsOf(
   ids: readonly string[],
   answers: ReadonlyMap<string, StoredLine>,
 ): readonly TaskCard[] {
+  const newest = newestAnswers(context.sql, ids);
   return tasksById(context.sql, ids)
-    .filter(({ id }) => newestAnswer(context.sql, id)?.text !== "left this year")
+    .filter(({ id }) => newest.get(id)?.text !== "left this year")
     .flatMap(({ id, card }) => (card ? [withAnswer(card, answers.get(id), stored)] : []));
 }

@@ -7,6 +7,7 @@ import {
   addWords,
   diaryLines,
   newestAnswer,
+  newestAnswers,
   type SaidLine,
   withDiary,
 } from "../../../src/host/store/diary.ts";
@@ -76,6 +77,9 @@ describe("a line said over a link", () => {
     const newest = await inDell((sql) => newestAnswer(sql, answer.task));
     expect(newest).toMatchObject({ text: "done", person: "oda", day: UP.day });
     expect(await inDell((sql) => newestAnswer(sql, "2027/beet/weed/1"))).toBeNull();
+    const asked = ["2027/beet/weed/1", answer.task, answer.task];
+    const found = await inDell((sql) => [...newestAnswers(sql, asked)]);
+    expect(found).toEqual([[answer.task, newest]]);
   });
 
   test("that it is not yet time is another answer on another day, and one on each", async () => {
