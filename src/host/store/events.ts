@@ -8,10 +8,18 @@ type EventRow = { readonly json: string };
 const eventsFrom = (rows: readonly EventRow[]): readonly Event[] =>
   rows.map(({ json }) => JSON.parse(json));
 
-/** The year's events from a day on and before another, in day order. */
-export function eventsBetween(sql: SqlStore, from: Day, before: Day): readonly Event[] {
-  const query = "SELECT json FROM events WHERE day >= ?1 AND day < ?2 ORDER BY day, key";
-  return eventsFrom(sql.rows<EventRow>(query, from, before));
+/** Days, the last one excluded, and the set of events that is asked for; those that are in both sets belong to each. */
+export type EventRange = {
+  readonly from: Day;
+  readonly before: Day;
+  readonly set: Exclude<Event["set"], "both">;
+};
+
+/** The events of one set and some days, in day order. */
+export function eventsBetween(sql: SqlStore, { from, before, set }: EventRange): readonly Event[] {
+  const query = `SELECT json FROM events WHERE day >= ?1 AND day < ?2 AND in_set IN (?3, 'both')
+    ORDER BY day, key`;
+  return eventsFrom(sql.rows<EventRow>(query, from, before, set));
 }
 
 /** Every event of the year, in day order. Throws where one can't be read, since a feed without it would be wrong. */

@@ -25,7 +25,7 @@ type Asked = {
 /**
  * Answers a request. A link is checked before its garden's object is called, and what a path's shape alone refuses (a wrong
  * method) is refused alike for good links and bad. What lies under a link stands in routes.ts. There is no other router: a
- * library's costs a fresh isolate more than the whole rest of a poll.
+ * library's builds its tables anew at the first request of every isolate.
  */
 export async function answerRequest(request: Request, context: AppContext): Promise<Response> {
   const url = new URL(request.url);

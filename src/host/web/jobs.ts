@@ -26,15 +26,18 @@ export function comingUp(view: GardenView): ComingJobs {
 }
 
 function chosenBetween(view: GardenView, from: Day, before: Day): readonly JobSummary[] {
-  return chooseEvents(eventsBetween(view.context.sql, from, before), choiceOf(view.link))
+  const set = view.link.role === "reader" ? "tasks" : "sessions";
+  return chooseEvents(
+    eventsBetween(view.context.sql, { from, before, set }),
+    choiceOf(view.link, set),
+  )
     .filter(({ kind }) => kind !== "season")
     .map((event) => jobSummaryOf(view, event));
 }
 
-function choiceOf({ role, person }: Link): FeedChoice {
-  const rest = { bed: null, quiet: false, reader: role === "reader" };
-  if (role === "reader") return { of: "household", kind: "tasks", ...rest };
-  return { of: person === null ? "household" : { person }, kind: "sessions", ...rest };
+function choiceOf({ role, person }: Link, kind: "tasks" | "sessions"): FeedChoice {
+  const of = role === "reader" || person === null ? "household" : { person };
+  return { of, kind, bed: null, quiet: false, reader: role === "reader" };
 }
 
 /** One event as the holder of the link may read it. */

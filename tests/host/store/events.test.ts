@@ -23,7 +23,11 @@ describe("events", () => {
     await inStore("days", (sql) => {
       storeEvents(sql, [event("a", 3), event("c", 2), event("b", 2), event("d", 4)]);
       expect(keys(allEvents(sql))).toEqual(["b", "c", "a", "d"]);
-      expect(keys(eventsBetween(sql, 2 as Day, 4 as Day))).toEqual(["b", "c", "a"]);
+      expect(keys(eventsBetween(sql, { from: 2 as Day, before: 4 as Day, set: "tasks" }))).toEqual([
+        "b",
+        "c",
+        "a",
+      ]);
     });
   });
 
@@ -31,6 +35,10 @@ describe("events", () => {
     await inStore("sets", (sql) => {
       storeEvents(sql, [event("a", 1, "sessions"), event("a", 1, "tasks")]);
       expect(allEvents(sql)).toHaveLength(2);
+      const days = { from: 1 as Day, before: 2 as Day };
+      const inSet = (set: "sessions" | "tasks") => eventsBetween(sql, { ...days, set });
+      expect(inSet("tasks").map(({ set }) => set)).toEqual(["tasks"]);
+      expect(inSet("sessions").map(({ set }) => set)).toEqual(["sessions"]);
     });
   });
 

@@ -4,8 +4,8 @@ import { encode } from "uqr";
 const QUIET = 4;
 
 /**
- * The one of the eight masks that is used, a chessboard; readers take any. To draw all eight and weigh which looks best would
- * cost ten times the rest of the page. Source: ISO/IEC 18004, data masking.
+ * The one of the eight masks that is used, a chessboard; readers take any. To draw all eight and weigh which looks best costs
+ * more than it gives. Source: ISO/IEC 18004, data masking.
  */
 const MASK = 0;
 
