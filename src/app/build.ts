@@ -12,7 +12,14 @@ import { newestPlan } from "../garden/model/index.ts";
 import { yearEvents } from "../views/index.ts";
 import type { Event } from "../views/records.ts";
 
-export type { Baseline, Garden, PublishedState, PublishedTask, Year } from "../engine/index.ts";
+export type {
+  Baseline,
+  Garden,
+  PublishedState,
+  PublishedTask,
+  Year,
+  YearCourse,
+} from "../engine/index.ts";
 export { buildBaseline, buildYear, type Horizon, planOn } from "../engine/index.ts";
 export { newestPlan } from "../garden/model/index.ts";
 export { type TaskCard, taskCards } from "../views/index.ts";

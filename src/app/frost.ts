@@ -1,5 +1,5 @@
 import type { Day } from "../base/index.ts";
-import { type FrostTonight, frostTonight, type Year } from "../engine/index.ts";
+import { type FrostTonight, frostTonight, type YearCourse } from "../engine/index.ts";
 import { newestPlan } from "../garden/model/index.ts";
 import { type FrostTonightText, frostTonightText } from "../views/index.ts";
 
@@ -10,7 +10,7 @@ export type { FrostTonightText } from "../views/index.ts";
 export type FrostNight = { readonly report: FrostTonight; readonly text: FrostTonightText };
 
 /** The night that follows a day, from the low that the forecast gives [°C]. */
-export function frostNight(year: Year, day: Day, forecastC: number): FrostNight {
+export function frostNight(year: YearCourse, day: Day, forecastC: number): FrostNight {
   const report = frostTonight(year, day, forecastC);
   return { report, text: frostTonightText(report, newestPlan(year.plans).measures) };
 }

@@ -19,6 +19,7 @@ export {
   taskCards,
   todayIn,
   type Year,
+  type YearCourse,
 } from "./build.ts";
 export { changesSince } from "./changes.ts";
 export {
@@ -49,11 +50,11 @@ export {
   writeFeed,
 } from "./feed.ts";
 export { type FrostNight, type FrostTonightText, frostNight } from "./frost.ts";
-export { month } from "./month.ts";
+export { type MonthJobs, month } from "./month.ts";
 export { type PictureForm, type PictureSubject, picture } from "./picture.ts";
 export { type CropName, cropNames, type FirstAnswers, firstPlan, nextYear } from "./plan-text.ts";
 export { type BedRoom, type BedSpace, bedRoom, type RoomText } from "./room.ts";
 export { fileUnitFrom, type RowFilter, type StationRequest, siteWeather, wrong } from "./site.ts";
 export { morningList, tasksAsJson } from "./tasks.ts";
 export { whyLines } from "./why.ts";
-export { yearReviewPage } from "./year-review.ts";
+export { type ReviewedYear, yearReviewPage } from "./year-review.ts";

@@ -1,5 +1,5 @@
 import type { Day } from "../base/index.ts";
-import { planOn, type Year } from "../engine/index.ts";
+import { planOn, type YearCourse } from "../engine/index.ts";
 import type { Plan } from "../garden/model/index.ts";
 import { drawPicture, type PictureForm, type PictureSubject } from "../views/index.ts";
 
@@ -14,7 +14,7 @@ export type PictureRequest = {
 
 /** One picture of a season as the text of an SVG file. */
 export function picture(
-  year: Year,
+  year: YearCourse,
   subject: PictureSubject,
   { plan, today, form }: PictureRequest,
 ): string {

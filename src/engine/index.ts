@@ -43,4 +43,5 @@ export {
   plantingsIn,
   seasonFor,
   type Year,
+  type YearCourse,
 } from "./year.ts";

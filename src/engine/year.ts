@@ -43,6 +43,9 @@ export type Year = {
   readonly seasons: readonly Season[];
 };
 
+/** What stands where and when, season by season, without any task: enough for pictures, frost tonight and room. */
+export type YearCourse = Pick<Year, "plans" | "observations" | "seasons">;
+
 /** The season of one plan: its climate, and the course of its plantings. */
 export type Season = {
   readonly year: number;
@@ -62,11 +65,12 @@ export type PlantingInYear = {
   readonly crop: Crop | null;
   readonly plan: Plan;
   readonly lives: readonly SowingRecord[];
+  readonly hardening: PlantingRecord["hardening"];
   readonly packet: PacketComparison | null;
 };
 
 /** Every planting of every year, in the order of the plans. */
-export function plantingsIn(year: Year): readonly PlantingInYear[] {
+export function plantingsIn(year: YearCourse): readonly PlantingInYear[] {
   return year.plans.flatMap((plan) => {
     const records = new Map(
       seasonFor(year, plan).plantings.map((record) => [record.planting, record]),
@@ -79,6 +83,7 @@ export function plantingsIn(year: Year): readonly PlantingInYear[] {
         crop: cropFor(planting),
         plan,
         lives: record?.sowings ?? [],
+        hardening: record?.hardening ?? [],
         packet: record?.packet ?? null,
       };
     });
@@ -86,7 +91,10 @@ export function plantingsIn(year: Year): readonly PlantingInYear[] {
 }
 
 /** The season of one of the year's plans. Throws for a plan that is none of them. */
-export function seasonFor({ seasons }: Year, { year }: Pick<Plan, "year">): Season {
+export function seasonFor(
+  { seasons }: Pick<Year, "seasons">,
+  { year }: Pick<Plan, "year">,
+): Season {
   const season = seasons.find((each) => each.year === year);
   if (!season) throw new RangeError(`no plan of ${year} in this garden`);
   return season;

@@ -17,6 +17,7 @@ export { seasonText, textOf } from "./events/texts.ts";
 export { titleOf } from "./events/titles.ts";
 export { monthSheet } from "./paper/month.ts";
 export { monthPage } from "./paper/month-page.tsx";
+export type { ReviewedYear } from "./paper/planting-history.ts";
 export { type YearReport, yearReport } from "./paper/year.ts";
 export { yearPage } from "./paper/year-page.tsx";
 export { drawPicture } from "./pictures/picture.ts";

@@ -1,13 +1,12 @@
 import { expect, test } from "vitest";
 import { reviewYear } from "../../src/app/year-review.ts";
-import { startOf } from "../../src/base/days/instants.ts";
-import { gardenOf, isoDay, planOf } from "../gardens.ts";
+import { isoDay, planOf, tellOf } from "../gardens.ts";
 import { LIVED, reportOf } from "../views/paper/paper-year.ts";
 
 test("a garden's year is looked back on beside the one that was planned without its diary", () => {
   const today = isoDay("2027-11-15");
-  const instant = startOf(today, "America/Denver");
-  const report = reviewYear(gardenOf(LIVED), { plan: planOf(LIVED), instant, today });
+  const { year } = tellOf(LIVED, { on: "2027-11-15" });
+  const report = reviewYear(year, { plan: planOf(LIVED), today });
   expect(report.beds).toEqual(reportOf(LIVED, "2027-11-15").beds);
   const [beet] = report.beds[1]?.lines.filter(({ name }) => name === "Beets") ?? [];
   const begun = beet?.sowings[0]?.begun;

@@ -4,7 +4,7 @@ import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 import { type FrostStage, frostStage, hardinessOf } from "../growth/hardiness.ts";
 import { objectOf } from "../practices/task.ts";
 import { planOn } from "../schedule/horizon.ts";
-import { type PlantingInYear, plantingsIn, type Year } from "../year.ts";
+import { type PlantingInYear, plantingsIn, type YearCourse } from "../year.ts";
 import { type FrostNeed, frostNeedOf, needRank } from "./night-needs.ts";
 import type { Life } from "./planting-record.ts";
 import { type Tray, trayPlace, trayTonight } from "./trays-tonight.ts";
@@ -44,17 +44,17 @@ export type FrostTonight = {
   readonly unknown: readonly string[];
 };
 
-type Tonight = Pick<Year, "scheduled"> & {
+type Tonight = {
   readonly plan: Plan;
   readonly day: Day;
   readonly lowC: number;
 };
 
 /** The report for the night after a day, from the forecast's low [°C]; a lower one never needs less. */
-export function frostTonight(year: Year, day: Day, forecastC: number): FrostTonight {
+export function frostTonight(year: YearCourse, day: Day, forecastC: number): FrostTonight {
   const plan = planOn(year.plans, day);
   const lowC = forecastC - (plan.site.colderBy?.si ?? 0);
-  const tonight: Tonight = { scheduled: year.scheduled, plan, day, lowC };
+  const tonight: Tonight = { plan, day, lowC };
   const plantings = plantingsIn(year);
   return {
     day,
@@ -130,12 +130,12 @@ function plantAt(
 
 /** The trays of a planting that is still in them; one entry for all its sowings. */
 function traysOf(
-  { planting, crop, lives }: PlantingInYear,
-  { plan, scheduled, day, lowC }: Tonight,
+  { planting, crop, lives, hardening }: PlantingInYear,
+  { plan, day, lowC }: Tonight,
 ): readonly Tray[] {
   const raised = lives.some(({ starts, out }) => out !== null && starts <= day && day < out);
   if (!crop || !raised) return [];
-  const place = trayPlace(planting.key, scheduled, day);
+  const place = trayPlace(hardening, day);
   const tray = { crop, planting, name: objectOf({ planting, crop }) };
   return [trayTonight(tray, place, { lowC, site: plan.site })];
 }

@@ -10,6 +10,7 @@ import { upMilestone } from "../growth/up.ts";
 import type { WholeGarden } from "../practices/practice.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 import { fullAndEnd } from "./ends.ts";
+import { hardeningSteps } from "./hardening-steps.ts";
 import type { ActDay, PlantingRecord, SowingRecord } from "./planting-record.ts";
 
 /** A plan's season after it was scheduled: the acts of all years, and the tasks of a planting by its key. */
@@ -31,7 +32,8 @@ function plantingRecordOf(planting: Planting, season: ScheduledSeason): Planting
     context ? sowingRecordOf({ ...context, sowing }, tasks) : [],
   );
   const packet = context && sowings.length > 0 ? comparePacket(context) : null;
-  return { planting: planting.key, bed: planting.bed, sowings, packet };
+  const hardening = hardeningSteps(tasks);
+  return { planting: planting.key, bed: planting.bed, sowings, hardening, packet };
 }
 
 /** The first sowing of a planting; null for a crop that the facts do not have. */

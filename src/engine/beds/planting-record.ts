@@ -35,6 +35,16 @@ export type SowingRecord = Life & {
   readonly emergence: { readonly day: Day; readonly late: Day } | null;
 };
 
+/**
+ * A scheduled step of hardening off that takes a planting's trays out, by day or for the night too: for that day alone, or
+ * `stays`, from then on.
+ */
+export type HardeningStep = {
+  readonly day: Day;
+  readonly out: "out by day" | "out overnight";
+  readonly stays: boolean;
+};
+
 /** The course of a planting, by its key. */
 export type PlantingRecord = {
   readonly planting: string;
@@ -42,6 +52,8 @@ export type PlantingRecord = {
   readonly bed: string | null;
   /** In order; none where nothing is known of the crop's days, or it has none this season. */
   readonly sowings: readonly SowingRecord[];
+  /** In the order of its tasks; none where it is not raised in trays. */
+  readonly hardening: readonly HardeningStep[];
   /** Its days in this garden compared with its packet's; null where the diary has no plausible first ripe day. */
   readonly packet: PacketComparison | null;
 };

@@ -2,7 +2,7 @@ import type { Day } from "../../base/index.ts";
 import { CROPS, type Family } from "../../crops/index.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
 import { familyBefore } from "../rules/families.ts";
-import { plantingsIn, type Year } from "../year.ts";
+import { plantingsIn, type YearCourse } from "../year.ts";
 import { type CropChance, chancesIn } from "./crop-chances.ts";
 import { type FreeSpace, freeOn } from "./free.ts";
 import { occupancyIn } from "./occupancy.ts";
@@ -28,7 +28,7 @@ export type BedSpace = FreeSpace & {
 };
 
 /** The room of a bed, by its key; null where no plan has such a bed. Calculated anew for the day. */
-export function roomIn(year: Year, bedKey: string, day: Day): BedSpace | null {
+export function roomIn(year: YearCourse, bedKey: string, day: Day): BedSpace | null {
   const plan = seasonPlanOn(year.plans, day);
   const bed = year.plans.findLast((each) => each.beds.some(({ key }) => key === bedKey))?.beds;
   const found =

@@ -2,9 +2,9 @@ import type { Day } from "../../base/index.ts";
 import type { Crop } from "../../crops/index.ts";
 import type { Planting, Site } from "../../garden/model/index.ts";
 import { hardinessOf } from "../growth/hardiness.ts";
-import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 import { isWarmEnough } from "./fabric.ts";
 import { leafC } from "./night-needs.ts";
+import type { HardeningStep } from "./planting-record.ts";
 
 /** Where a tray is on the day: in the house or greenhouse, out by day, or out for its first nights. */
 export type TrayPlace = "indoors" | "out by day" | "out overnight";
@@ -23,29 +23,15 @@ export type Tray = {
   readonly need: TrayNeed;
 };
 
-/** Steps of hardening off, with the number of a later sowing before them or without. */
-const OUT = /(?:^|-)out-\d+$/;
-
 /**
  * Where a planting's trays are on a day, by the scheduled steps of hardening off; hardy ones stay out from their step
  * on.
  */
-export function trayPlace(
-  planting: string,
-  scheduled: readonly ScheduledTask[],
-  day: Day,
-): TrayPlace {
-  const steps = scheduled.filter(
-    ({ task, day: on }) =>
-      task.practice === "harden off" && task.subject.key === planting && on <= day,
-  );
-  const today = steps.filter(({ task, day: on }) => on === day && OUT.test(task.step));
-  const nights = (each: ScheduledTask) =>
-    each.task.timed ? each.task.timed.lasts === 0 : each.task.step.endsWith("nights");
-  if (today.length > 0) return today.some(nights) ? "out overnight" : "out by day";
-  const hardy = steps.filter(({ task }) => task.timed === null);
-  if (hardy.length === 0) return "indoors";
-  return hardy.some(nights) ? "out overnight" : "out by day";
+export function trayPlace(hardening: readonly HardeningStep[], day: Day): TrayPlace {
+  const carried = hardening.filter((step) => !step.stays && step.day === day);
+  const steps = carried.length > 0 ? carried : hardening.filter((s) => s.stays && s.day <= day);
+  if (steps.length === 0) return "indoors";
+  return steps.some(({ out }) => out === "out overnight") ? "out overnight" : "out by day";
 }
 
 /** What a planting's trays need on a night of that low [°C], corrected for the garden. */

@@ -24,7 +24,8 @@ function run(call: Call): Exit {
     person: whose === "household" ? null : personNamed(whose, loaded.garden.plans),
     today: day,
   };
-  return deliver(call, month(buildScheduleOn(call, loaded, {}), request));
+  const { year, events } = buildScheduleOn(call, loaded, {});
+  return deliver(call, month({ ...year, events }, request));
 }
 
 function monthAsked(monthText: string | undefined, day: Day): Day {

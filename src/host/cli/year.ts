@@ -1,4 +1,4 @@
-import { planOn, yearReviewPage } from "../../app/index.ts";
+import { buildYear, horizonAt, planOn, yearReviewPage } from "../../app/index.ts";
 import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
 
@@ -7,8 +7,10 @@ function run(call: Call): Exit {
   const loaded = load(call);
   if (!loaded) return 1;
   const { day, instant } = today(call, loaded);
+  const { garden } = loaded;
   const plan = planOn(loaded.requestedPlans, day);
-  return deliver(call, yearReviewPage(loaded.garden, { plan, instant, today: day }));
+  const year = buildYear(garden, horizonAt(garden, instant), {});
+  return deliver(call, yearReviewPage(year, { plan, today: day }));
 }
 
 /** `year PLAN`: the year looked back on, as one page of HTML. */

@@ -7,6 +7,7 @@ import { loadGarden, type StoredGarden } from "../store/gardens.ts";
 import { type MovedTask, storeMoved } from "../store/moved.ts";
 import { loadReadPlan, savedPlan, storeReading } from "../store/plans.ts";
 import { storeTasks, type TaskRow, taskCards, tasksById } from "../store/tasks.ts";
+import { storeYear } from "../store/year.ts";
 import { buildInput, type GardenContext, readingsOf } from "../web/garden-context.ts";
 import { changesBetween } from "./changes-between.ts";
 import type { BuiltYear, Engine } from "./engine.ts";
@@ -21,7 +22,7 @@ export function buildYear(context: GardenContext, engine: Engine): void {
   const stored = loadGarden(sql);
   if (stored === null) return;
   const built = engine.build(buildInput(context, stored));
-  sql.transaction(() => storeYear(context, stored, built));
+  sql.transaction(() => storeBuild(context, stored, built));
 }
 
 /** Reads the texts again that an older code read, or whose reading is lost. One that no longer passes keeps its old reading. */
@@ -38,7 +39,7 @@ function readAnew({ sql, code }: GardenContext, engine: Engine): void {
   }
 }
 
-function storeYear(context: GardenContext, stored: StoredGarden, built: BuiltYear): void {
+function storeBuild(context: GardenContext, stored: StoredGarden, built: BuiltYear): void {
   const { sql, now, code, ring } = context;
   const before = buildRecord(sql);
   const lines = diaryLines(sql, before.line);
@@ -54,6 +55,7 @@ function storeYear(context: GardenContext, stored: StoredGarden, built: BuiltYea
   );
   storeTasks(sql, rowsOf(context, built));
   storeEvents(sql, built.events);
+  storeYear(sql, built.year);
   storeDiaryReport(sql, built.diary);
   const { number } = before;
   const made = { revision: stored.revision, code, until: built.until };
@@ -70,7 +72,7 @@ function movedSince({ sql }: GardenContext, { cards }: BuiltYear): readonly Move
 /** A row for each task that is scheduled, has a day in a mean year, or was left this year, so that it can be had back. */
 function rowsOf(
   { sql }: GardenContext,
-  { events, cards, publishedState, baseline }: BuiltYear,
+  { events, cards, publishedState, year: { baseline } }: BuiltYear,
 ): readonly TaskRow[] {
   const eventKeys = eventsByTask(events);
   const rows = new Map<string, TaskRow>();

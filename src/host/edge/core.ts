@@ -14,7 +14,6 @@ import {
   planOn,
   readPlan,
   reportDiary,
-  type Schedule,
   taskCards,
   todayIn,
   writeFeed,
@@ -27,18 +26,12 @@ function gardenOf({ id, plans, baseline }: BuildInput): Garden {
   return baseline === null ? { id, plans } : { id, plans, baseline };
 }
 
-const todayOf = (input: BuildInput) => todayIn(input, input.instant);
-
-function scheduleOf(input: BuildInput): Schedule {
-  const garden = gardenOf(input);
-  return buildSchedule(garden, horizonAt(garden, input.instant), input.published);
-}
-
 function build(input: BuildInput): BuiltYear {
-  const { year, events, publishedState } = scheduleOf(input);
-  const { baseline, horizon } = year;
-  const rest = { baseline, diary: diaryOf(input), until: horizon.until };
-  return { events, publishedState, cards: taskCards(year), ...rest };
+  const garden = gardenOf(input);
+  const horizon = horizonAt(garden, input.instant);
+  const { year, events, publishedState } = buildSchedule(garden, horizon, input.published);
+  const rest = { diary: diaryOf(input), until: horizon.until };
+  return { year, events, publishedState, cards: taskCards(year), ...rest };
 }
 
 /** Lines that the diary's page shows. */
@@ -46,7 +39,7 @@ const SHOWN = 60;
 
 /** The diary as it is understood, the newest day first. */
 function diaryOf(input: BuildInput): readonly ReportedLine[] {
-  return reportDiary(input.plans, todayOf(input))
+  return reportDiary(input.plans, todayIn(input, input.instant))
     .toSorted((a, b) => b.line.day - a.line.day)
     .slice(0, SHOWN)
     .map(({ line, observations }) => ({
@@ -57,12 +50,11 @@ function diaryOf(input: BuildInput): readonly ReportedLine[] {
     }));
 }
 
-function review(input: BuildInput, year: number | null): string | null {
-  const [garden, today] = [gardenOf(input), todayOf(input)];
-  const { plans } = input;
-  const plan = year === null ? planOn(plans, today) : plans.find((each) => each.year === year);
-  return plan ? yearReviewPage(garden, { plan, instant: input.instant, today }) : null;
-}
+const review: Engine["review"] = (year, today, asked) => {
+  const { plans } = year;
+  const plan = asked === null ? planOn(plans, today) : plans.find((each) => each.year === asked);
+  return plan ? yearReviewPage(year, { plan, today }) : null;
+};
 
 /** The application as a garden's object asks for it. */
 export const engine: Engine = {
@@ -71,13 +63,10 @@ export const engine: Engine = {
   build,
   feedName,
   writeFeed,
-  frost: (input, lowC) => frostNight(scheduleOf(input).year, todayOf(input), lowC).text,
-  room: (input, bed) => bedRoom(scheduleOf(input).year, bed, todayOf(input))?.text ?? null,
-  draw: (input, subject) => {
-    const today = todayOf(input);
-    return picture(scheduleOf(input).year, subject, { plan: null, today, form: "phone" });
-  },
-  month: (input, asked) => month(scheduleOf(input), { ...asked, today: todayOf(input) }),
+  frost: (year, today, lowC) => frostNight(year, today, lowC).text,
+  room: (year, today, bed) => bedRoom(year, bed, today)?.text ?? null,
+  draw: (year, today, subject) => picture(year, subject, { plan: null, today, form: "phone" }),
+  month,
   review,
   firstPlan,
   nextYear,

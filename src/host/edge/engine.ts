@@ -6,13 +6,17 @@ import type {
   FirstAnswers,
   FrostTonightText,
   Ledger,
+  MonthJobs,
   PictureSubject,
   Plan,
   PlanCheck,
   PlanText,
   PublishedState,
+  ReviewedYear,
   RoomText,
   Schedule,
+  Year,
+  YearCourse,
 } from "../../app/index.ts";
 import type { FeedChoice, TaskCard } from "../../app/records.ts";
 import type { Day } from "../../base/index.ts";
@@ -31,18 +35,22 @@ export type BuildInput = {
 };
 
 /**
- * A year built: its events, a card for each task, how tasks are published, the baseline, the diary as it was understood, and
- * the instant [ms] at which its day turns.
+ * A year built, and what is stored of it for quick answers: its events, a card for each task, how tasks are published, the
+ * diary as it was understood, and the instant [ms] at which its day turns.
  */
 export type BuiltYear = Pick<Schedule, "events" | "publishedState"> & {
   readonly cards: readonly TaskCard[];
-  readonly baseline: Baseline;
+  readonly year: Year;
   readonly diary: readonly ReportedLine[];
   readonly until: number;
 };
 
-/** What is asked of a month on paper: the month by its first day, and whose jobs, by key; null: everybody's. */
-export type MonthAsked = { readonly month: Day; readonly person: string | null };
+/** What is asked of a month on paper: the month by its first day, whose jobs, by key (null: everybody's), and the day it is printed. */
+export type MonthAsked = {
+  readonly month: Day;
+  readonly person: string | null;
+  readonly today: Day;
+};
 
 /** Everything of the application that a garden's object asks for. It is loaded only when something of it is wanted. */
 export type Engine = {
@@ -54,16 +62,20 @@ export type Engine = {
   /** The name that a calendar shows. */
   feedName(newestFirst: FeedNames, choice: FeedChoice): string;
   writeFeed(feed: FeedInput): { readonly text: string; readonly ledger: Ledger };
-  /** Frost tonight at a low [°C], in words. */
-  frost(input: BuildInput, lowC: number): FrostTonightText;
-  /** What stands in a bed and still fits in it; null for a bed that no plan has. */
-  room(input: BuildInput, bed: string): RoomText | null;
-  /** A picture as SVG. */
-  draw(input: BuildInput, subject: PictureSubject): string;
+  /** Frost in the night after a day, at a low [°C], in words. */
+  frost(year: YearCourse, today: Day, lowC: number): FrostTonightText;
+  /** What stands in a bed on a day and still fits in it; null for a bed that no plan has. */
+  room(year: YearCourse, today: Day, bed: string): RoomText | null;
+  /** A picture of a day's season as SVG. */
+  draw(year: YearCourse, today: Day, subject: PictureSubject): string;
   /** A month on paper as HTML. */
-  month(input: BuildInput, asked: MonthAsked): string;
-  /** A year looked back on as HTML, the season of today for null; null for a year without a plan. */
-  review(input: BuildInput, year: number | null): string | null;
+  month(jobs: MonthJobs, asked: MonthAsked): string;
+  /** A year looked back on from a day as HTML, the day's own season for null; null for a year without a plan. */
+  review(
+    year: ReviewedYear & Pick<Year, "baseline">,
+    today: Day,
+    asked: number | null,
+  ): string | null;
   /** The text of a first plan from the answers of the form. */
   firstPlan(answers: FirstAnswers): string;
   /** A plan's text as the next year's begins. */

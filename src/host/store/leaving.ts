@@ -7,7 +7,18 @@ export function isGone(sql: SqlStore): boolean {
 
 /** Tables of which nothing stays. */
 const EMPTIED = [
-  ...["plans", "people", "diary", "revoked", "pieces", "build", "tasks", "events", "former"],
+  ...[
+    "plans",
+    "people",
+    "diary",
+    "revoked",
+    "pieces",
+    "fingerprints",
+    "build",
+    "tasks",
+    "events",
+    "former",
+  ],
   ...["moved", "feeds", "ledger", "writes", "garden"],
 ];
 

@@ -157,6 +157,8 @@ const STEPS: readonly string[] = [
   WHEN NOT EXISTS (SELECT 1 FROM gone) BEGIN
     SELECT RAISE(ABORT, 'the diary is only ever added to');
   END;`,
+  `-- Of some texts in pieces, what each says, so that one that has not changed is not written again.
+  CREATE TABLE fingerprints (name TEXT PRIMARY KEY, fingerprint TEXT NOT NULL) STRICT, WITHOUT ROWID;`,
 ];
 
 /** Brings a garden's tables up to the newest step, each step whole or not at all. */

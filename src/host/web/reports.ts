@@ -1,16 +1,10 @@
 import type { PictureSubject } from "../../app/index.ts";
 import { type Day, dayFromIso, isoOf, monthStart, temperatureFrom } from "../../base/index.ts";
-import type { BuildInput, Engine } from "../edge/engine.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
-import { buildInput } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
+import { keptCourse, keptMonth, keptYear } from "./kept-year.ts";
 import { bedsOf } from "./link-offers.ts";
 import { frostPage, picturesPage, roomPage } from "./pages/reports.tsx";
-
-/** The core and what it looks at, for what is worked out only when somebody asks. */
-async function lookedAt({ context, stored }: GardenRequest): Promise<[Engine, BuildInput]> {
-  return [await context.engine(), buildInput(context, stored)];
-}
 
 function queryValue({ request }: GardenRequest, name: string): string | null {
   return new URL(request.url).searchParams.get(name);
@@ -35,8 +29,9 @@ export async function answerFrost(gardenRequest: GardenRequest): Promise<Respons
 }
 
 async function frostReport(gardenRequest: GardenRequest, lowC: number) {
-  const [engine, input] = await lookedAt(gardenRequest);
-  return engine.frost(input, lowC);
+  const { context } = gardenRequest;
+  const engine = await context.engine();
+  return engine.frost(await keptCourse(context), todayIn(gardenRequest), lowC);
 }
 
 /** What stands in a bed and what still fits in it (`?bed=south-bed`); 404 for a bed that no plan has. */
@@ -48,8 +43,9 @@ export async function answerRoom(gardenRequest: GardenRequest): Promise<Response
 }
 
 async function roomReport(gardenRequest: GardenRequest, bed: string) {
-  const [engine, input] = await lookedAt(gardenRequest);
-  return engine.room(input, bed);
+  const { context } = gardenRequest;
+  const engine = await context.engine();
+  return engine.room(await keptCourse(context), todayIn(gardenRequest), bed);
 }
 
 const PICTURES: Readonly<Record<string, PictureSubject>> = {
@@ -67,16 +63,20 @@ export function answerPictures(gardenRequest: GardenRequest): Response {
 export async function answerPicture(gardenRequest: GardenRequest, file: string): Promise<Response> {
   const picture = Object.hasOwn(PICTURES, file) ? PICTURES[file] : undefined;
   if (picture === undefined) return notFound();
-  const [engine, input] = await lookedAt(gardenRequest);
-  return pictureResponse(engine.draw(input, picture));
+  const { context } = gardenRequest;
+  const engine = await context.engine();
+  const course = await keptCourse(context);
+  return pictureResponse(engine.draw(course, todayIn(gardenRequest), picture));
 }
 
 /** A month on paper, `2027-06`; this month where none is said. */
 export async function answerSheet(gardenRequest: GardenRequest, said?: string): Promise<Response> {
   const month = monthAsked(said ?? isoOf(todayIn(gardenRequest)).slice(0, 7));
   if (month === null) return notFound();
-  const [engine, input] = await lookedAt(gardenRequest);
-  return paper(engine.month(input, { month, person: gardenRequest.link.person }));
+  const { context, link } = gardenRequest;
+  const engine = await context.engine();
+  const asked = { month, person: link.person, today: todayIn(gardenRequest) };
+  return paper(engine.month(await keptMonth(context, month), asked));
 }
 
 function monthAsked(said: string): Day | null {
@@ -86,7 +86,9 @@ function monthAsked(said: string): Day | null {
 
 /** A year looked back on, `2027`; the season today lies in where none is said. */
 export async function answerYear(gardenRequest: GardenRequest, said?: string): Promise<Response> {
-  const [engine, input] = await lookedAt(gardenRequest);
-  const html = engine.review(input, said === undefined ? null : Number(said));
+  const { context } = gardenRequest;
+  const engine = await context.engine();
+  const asked = said === undefined ? null : Number(said);
+  const html = engine.review(await keptYear(context), todayIn(gardenRequest), asked);
   return html === null ? notFound() : paper(html);
 }

@@ -8,10 +8,14 @@ import {
   type SowingRecord,
   tasksBySubject,
   type Year,
+  type YearCourse,
 } from "../../engine/index.ts";
 
+/** A year as it went: what stands where and when, and its tasks. */
+export type ReviewedYear = YearCourse & Pick<Year, "scheduled">;
+
 /** A year as it went, and as it was planned before its diary. */
-export type ComparedYear = { readonly year: Year; readonly planned: Year };
+export type ComparedYear = { readonly year: ReviewedYear; readonly planned: YearCourse };
 
 /**
  * The day of a stage: `written` in the diary or the plan, `supposed` where it should be over but nobody wrote it, `ahead`

@@ -1,5 +1,5 @@
 import type { Day } from "../../base/index.ts";
-import type { Year } from "../../engine/index.ts";
+import type { YearCourse } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 
 /** The form of a picture: for a phone held upright, or for a sheet of A4 on its side. */
@@ -9,7 +9,7 @@ export type PictureForm = "phone" | "page";
 export type PictureSubject = "frost" | "soil" | "season";
 
 /** The season that is drawn: the plan is one of the year's. */
-export type DrawnSeason = { readonly year: Year; readonly plan: Plan };
+export type DrawnSeason = { readonly year: YearCourse; readonly plan: Plan };
 
 /**
  * The input of a picture. The whole year is there, because plantings of last autumn are in this season's beds. `today`

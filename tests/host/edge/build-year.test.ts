@@ -69,7 +69,8 @@ describe("the year", () => {
 
   test("takes the baseline it has, until another plan or code is in force", async () => {
     const build = vi.fn((input: Parameters<Engine["build"]>[0]) => {
-      return { ...engine.build(input), baseline: { [THIN]: TODAY } };
+      const built = engine.build(input);
+      return { ...built, year: { ...built.year, baseline: { [THIN]: TODAY } } };
     });
     const watched = { ...shell, engine: engineWith({ build }) };
     const given = () => build.mock.calls.map(([{ baseline }]) => baseline);

@@ -45,7 +45,7 @@ describe("a year as it is stored", () => {
   });
 
   test("is the same from its own baseline", () => {
-    expect(engine.build(input({ baseline: built.baseline }))).toEqual(built);
+    expect(engine.build(input({ baseline: built.year.baseline }))).toEqual(built);
   });
 
   test("says who did what is done by name, and shows the diary as it was understood", () => {
@@ -59,15 +59,16 @@ describe("a year as it is stored", () => {
 });
 
 test("what is worked out only when asked comes in words, HTML or a drawing, and null where there is none", () => {
-  expect(engine.frost(input(), -2).head.join(" ")).toContain("28 °F");
-  expect(engine.room(input(), "root-bed")?.head.join(" ")).toContain("Root bed");
-  expect(engine.room(input(), "nowhere")).toBeNull();
+  const { year, events } = engine.build(input());
+  expect(engine.frost(year, TODAY, -2).head.join(" ")).toContain("28 °F");
+  expect(engine.room(year, TODAY, "root-bed")?.head.join(" ")).toContain("Root bed");
+  expect(engine.room(year, TODAY, "nowhere")).toBeNull();
   for (const picture of ["frost", "soil", "season"] as const)
-    expect(engine.draw(input(), picture)).toMatch(/^<svg /);
-  const month = { month: dayOrThrow(2027, 6, 1), person: null };
-  expect(engine.month(input(), month)).toContain("June 2027");
-  expect(engine.review(input(), null)).toContain("2027");
-  expect([engine.review(input(), 2027) === null, engine.review(input(), 1999)]).toEqual([
+    expect(engine.draw(year, TODAY, picture)).toMatch(/^<svg /);
+  const month = { month: dayOrThrow(2027, 6, 1), person: null, today: TODAY };
+  expect(engine.month({ ...year, events }, month)).toContain("June 2027");
+  expect(engine.review(year, TODAY, null)).toContain("2027");
+  expect([engine.review(year, TODAY, 2027) === null, engine.review(year, TODAY, 1999)]).toEqual([
     false,
     null,
   ]);

@@ -1,5 +1,5 @@
 import { env } from "cloudflare:workers";
-import type { PublishedTask } from "../../../src/app/build.ts";
+import type { PublishedTask, Year } from "../../../src/app/build.ts";
 import type { PlanCheck, PlanText } from "../../../src/app/check.ts";
 import { feedName, writeFeed } from "../../../src/app/feed.ts";
 import { type Day, dayFromIso, isoOf, plus } from "../../../src/base/days/day.ts";
@@ -123,6 +123,25 @@ function alwaysOn(day: Day): readonly Event[] {
   return [open, season];
 }
 
+/** A year of those plans in which nothing is scheduled. */
+function yearOf(plans: readonly Plan[]): Year {
+  const seasons = plans.map(({ year }) => ({
+    year,
+    climate: {},
+    plantings: [],
+    wateringWeeks: [],
+  }));
+  const rest = {
+    garden: "",
+    horizon: {},
+    observations: [],
+    baseline: {},
+    published: {},
+    scheduled: [],
+  };
+  return { ...rest, plans, seasons } as unknown as Year;
+}
+
 const unused = () => {
   throw new Error("no page of these tests asks for it");
 };
@@ -139,7 +158,7 @@ export const engine: Engine = {
     const ids = events.flatMap(({ tasks }) => tasks);
     const publishedState = Object.fromEntries(ids.map((id) => [id, published]));
     const until = (today + 1) * MS_PER_DAY;
-    return { events, publishedState, cards: [], baseline: {}, diary: [], until };
+    return { events, publishedState, cards: [], year: yearOf(plans), diary: [], until };
   },
   feedName,
   writeFeed,

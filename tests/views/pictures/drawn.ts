@@ -158,7 +158,7 @@ export function sketchOf(
   text: string,
   form: PictureForm = "phone",
   on: string | null = "2027-05-25",
-): Sketch {
+): Sketch & { readonly year: Year } {
   const year = yearOf(text, on ?? "2027-03-01");
   return { year, plan: firstPlan(year), form, today: on === null ? null : dayFromIso(on) };
 }
