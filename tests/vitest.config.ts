@@ -11,7 +11,7 @@ const inWorker = [
   "tests/host/worker.test.ts",
   "tests/host/edge/{large,object,build-year,building,poll,write-feeds}.test.ts",
   "tests/host/store/**/*.test.ts",
-  "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,leaving,links,routes,plan-page,plans,tapped,visit}.test.ts",
+  "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,kept-year,leaving,links,routes,plan-page,plans,tapped,visit}.test.ts",
 ];
 
 /**

@@ -35,7 +35,17 @@ async function expectServed(garden: string): Promise<void> {
 /** The largest value of any column of any table [bytes]. */
 const largestValue = (garden: string) =>
   inStore(garden, (sql) => {
-    const tables = ["plans", "pieces", "tasks", "events", "ledger", "feeds", "former", "moved"];
+    const tables = [
+      "plans",
+      "pieces",
+      "fingerprints",
+      "tasks",
+      "events",
+      "ledger",
+      "feeds",
+      "former",
+      "moved",
+    ];
     const sizes = tables.flatMap((table) => {
       const columns = sql.rows<{ name: string }>(`SELECT name FROM pragma_table_info('${table}')`);
       return columns.map(({ name }) => {

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { storeBuildRecord } from "../../../src/host/store/build.ts";
+import { storeChangedTexts } from "../../../src/host/store/changed-texts.ts";
 import { addLine } from "../../../src/host/store/diary.ts";
 import { storeFormerTasks } from "../../../src/host/store/events.ts";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
@@ -32,6 +33,7 @@ function liveIn(sql: SqlStore): void {
   sql.rows("INSERT INTO events (key, in_set, day, json) VALUES ('a', 'both', 1, '{}')");
   storeFormerTasks(sql, { a: { tasks: ["b"], at: 1 } });
   storeMoved(sql, [1], []);
+  storeChangedTexts(sql, "year/", new Map([["year/observations", "[]"]]));
   countWrite(sql, "oda", SAVED_AT);
 }
 
@@ -50,7 +52,17 @@ test("a garden deleted for good leaves nothing in any table but the mark that it
     liveIn(sql);
     const all = ["build", "diary", "events", "feeds", "former", "garden", "ledger", "moved"];
     expect(tables(sql)).toEqual(
-      [...all, "people", "pieces", "plans", "revoked", "schema", "tasks", "writes"].sort(),
+      [
+        ...all,
+        "fingerprints",
+        "people",
+        "pieces",
+        "plans",
+        "revoked",
+        "schema",
+        "tasks",
+        "writes",
+      ].sort(),
     );
     deleteGarden(sql, SAVED_AT);
     expect(tables(sql)).toEqual(["gone", "schema"]);
