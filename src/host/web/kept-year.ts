@@ -49,13 +49,13 @@ export function keptMonth(context: GardenContext, month: Day): Promise<MonthJobs
   });
 }
 
-type Load<Part> = (sql: SqlStore, plans: readonly Plan[]) => Part | null;
+type PartLoader<Part> = (sql: SqlStore, plans: readonly Plan[]) => Part | null;
 
 /**
  * A part of the year as the last build stored it. Where that was a build of other plans or by other code, or the part can't be
  * read, the year is built first. Throws where that fails.
  */
-async function keptOrBuilt<Part>(context: GardenContext, load: Load<Part>): Promise<Part> {
+async function keptOrBuilt<Part>(context: GardenContext, load: PartLoader<Part>): Promise<Part> {
   const kept = isOfThesePlans(context) ? (loadPart(context, load) ?? distrust(context)) : null;
   if (kept !== null) return kept;
   await context.buildNow();
@@ -70,7 +70,7 @@ function isOfThesePlans({ sql, code }: GardenContext): boolean {
   return stored !== null && build.code === code && build.baselineOf === readingsOf(stored);
 }
 
-function loadPart<Part>({ sql }: GardenContext, load: Load<Part>): Part | null {
+function loadPart<Part>({ sql }: GardenContext, load: PartLoader<Part>): Part | null {
   const readings = loadGarden(sql)?.plans.map(({ year }) => loadReadPlan(sql, year)) ?? [];
   const plans = readings.flatMap((plan) => plan ?? []);
   return plans.length === 0 || plans.length < readings.length ? null : load(sql, plans);

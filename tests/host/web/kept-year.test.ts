@@ -52,6 +52,8 @@ describe("what looks at the year", () => {
       expect(kept[name]).toBe(engine.month({ ...year, events }, asked));
     }
     expect(kept["year/2027"]).toBe(engine.review(year, today, 2027));
+    const none = await ask(shell, `${await linkTo("kept", "helper", "imre")}year/1999`);
+    expect(none.status).toBe(404);
   });
 
   test("shows the last build's year till the next has come, though more was said since", async () => {
