@@ -58,8 +58,10 @@ export type Ask = (
   ...statements: readonly (readonly [query: string, ...bound: (string | number)[]])[]
 ) => Promise<readonly (readonly Readonly<Record<string, string | number | null>>[])[]>;
 
-/** Stands behind our script: the garden's object, which can also be asked with statements of ours. */
+/** Stands in front of our script: the garden's object, which can also be asked with statements of ours. */
 const ASKABLE = `
+import worker, { GardenObject } from "./deployed.js";
+export default worker;
 export class AskableGarden extends GardenObject {
   ask(said) {
     return said.map(([query, ...bound]) => this.ctx.storage.sql.exec(query, ...bound).toArray());
@@ -83,7 +85,8 @@ const gardens = (scriptName?: string) => ({
   GARDENS: { className: "AskableGarden", useSQLite: true, ...(scriptName && { scriptName }) },
 });
 
-const moduleOf = (contents: string) => [{ type: "ESModule", path: "worker.js", contents }] as const;
+const moduleOf = (contents: string, path = "worker.js") =>
+  [{ type: "ESModule", path, contents }] as const;
 
 /** Starts our worker over the stores in a folder, which is kept when it ends; beside it a second isolate of it over the same gardens. */
 export async function startOurs({
@@ -93,7 +96,8 @@ export async function startOurs({
   readonly script: string;
   readonly state: string;
 }): Promise<Runtime> {
-  const modules = moduleOf(`${readFileSync(script, "utf8")}${ASKABLE}`);
+  const ours = moduleOf(readFileSync(script, "utf8"), "deployed.js");
+  const modules = [...moduleOf(ASKABLE), ...ours];
   // Nothing of a gardener's own `.dev.vars`.
   const worker = { ...FROM_WRANGLER, ...RUNTIME, bindings: { SECRET }, modules };
   return startWorkers(
