@@ -57,4 +57,4 @@ export { type BedRoom, type BedSpace, bedRoom, type RoomText } from "./room.ts";
 export { fileUnitFrom, type RowFilter, type StationRequest, siteWeather, wrong } from "./site.ts";
 export { morningList, tasksAsJson } from "./tasks.ts";
 export { whyLines } from "./why.ts";
-export { type ReviewedYear, yearReviewPage } from "./year-review.ts";
+export { plannedCourse, type ReviewedYear, yearReviewPage } from "./year-review.ts";

@@ -1,4 +1,4 @@
-import { buildYear, horizonAt, planOn, yearReviewPage } from "../../app/index.ts";
+import { buildYear, horizonAt, plannedCourse, planOn, yearReviewPage } from "../../app/index.ts";
 import { type Call, type Command, type Exit, load, rejectExtraWords, today } from "./call.ts";
 import { deliver } from "./sheet.ts";
 
@@ -10,7 +10,8 @@ function run(call: Call): Exit {
   const { garden } = loaded;
   const plan = planOn(loaded.requestedPlans, day);
   const year = buildYear(garden, horizonAt(garden, instant), {});
-  return deliver(call, yearReviewPage(year, { plan, today: day }));
+  const planned = plannedCourse(year, plan);
+  return deliver(call, yearReviewPage(year, { plan, planned, today: day }));
 }
 
 /** `year PLAN`: the year looked back on, as one page of HTML. */

@@ -11,6 +11,7 @@ import {
   month,
   nextYear,
   picture,
+  plannedCourse,
   planOn,
   readPlan,
   reportDiary,
@@ -50,10 +51,12 @@ function diaryOf(input: BuildInput): readonly ReportedLine[] {
     }));
 }
 
-const review: Engine["review"] = (year, today, asked) => {
+const review: Engine["review"] = (year, { year: asked, today, planned }) => {
   const { plans } = year;
   const plan = asked === null ? planOn(plans, today) : plans.find((each) => each.year === asked);
-  return plan ? yearReviewPage(year, { plan, today }) : null;
+  if (plan === undefined) return null;
+  const seasons = planned(plan.year, () => plannedCourse(year, plan).seasons);
+  return yearReviewPage(year, { plan, planned: { plans, observations: [], seasons }, today });
 };
 
 /** The application as a garden's object asks for it. */

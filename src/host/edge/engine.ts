@@ -52,6 +52,16 @@ export type MonthAsked = {
   readonly today: Day;
 };
 
+/** Gives what was planned for a year: its seasons as they are stored, else as they are then built. */
+export type PlannedSeasons = (year: number, build: () => Year["seasons"]) => Year["seasons"];
+
+/** What is asked of a year looked back on: which, null for the season of today, and where what was planned for it is kept. */
+export type ReviewAsked = {
+  readonly year: number | null;
+  readonly today: Day;
+  readonly planned: PlannedSeasons;
+};
+
 /** Everything of the application that a garden's object asks for. It is loaded only when something of it is wanted. */
 export type Engine = {
   /** One year's text checked among the other years of its garden. */
@@ -70,12 +80,8 @@ export type Engine = {
   draw(year: YearCourse, today: Day, subject: PictureSubject): string;
   /** A month on paper as HTML. */
   month(jobs: MonthJobs, asked: MonthAsked): string;
-  /** A year looked back on from a day as HTML, the day's own season for null; null for a year without a plan. */
-  review(
-    year: ReviewedYear & Pick<Year, "baseline">,
-    today: Day,
-    asked: number | null,
-  ): string | null;
+  /** A year looked back on as HTML; null for a year without a plan. */
+  review(year: ReviewedYear & Pick<Year, "baseline">, asked: ReviewAsked): string | null;
   /** The text of a first plan from the answers of the form. */
   firstPlan(answers: FirstAnswers): string;
   /** A plan's text as the next year's begins. */

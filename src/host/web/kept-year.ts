@@ -1,9 +1,11 @@
 import type { MonthJobs, Plan, ReviewedYear, Year, YearCourse } from "../../app/index.ts";
 import type { Event } from "../../app/records.ts";
 import { type Day, monthStart } from "../../base/index.ts";
+import type { PlannedSeasons } from "../edge/engine.ts";
 import { buildRecord, discardBuild } from "../store/build.ts";
 import { allEvents } from "../store/events.ts";
 import { loadGarden } from "../store/gardens.ts";
+import { loadPlannedSeasons, storePlannedSeasons } from "../store/planned-seasons.ts";
 import { loadReadPlan } from "../store/plans.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { baselineDays } from "../store/tasks.ts";
@@ -47,6 +49,19 @@ export function keptMonth(context: GardenContext, month: Day): Promise<MonthJobs
     );
     return scheduled && { plans, events, scheduled };
   });
+}
+
+/** What was planned for a year, stored the first time that it is asked for and built anew for other plans or other code. */
+export function keptPlanned({ sql }: Pick<GardenContext, "sql">): PlannedSeasons {
+  return (year, build) => {
+    const stored = loadGarden(sql);
+    const key = { year, of: stored === null ? "" : readingsOf(stored) };
+    const kept = loadPlannedSeasons(sql, key);
+    if (kept !== null) return kept;
+    const built = build();
+    storePlannedSeasons(sql, key, built);
+    return built;
+  };
 }
 
 type PartLoader<Part> = (sql: SqlStore, plans: readonly Plan[]) => Part | null;

@@ -2,7 +2,7 @@ import type { PictureSubject } from "../../app/index.ts";
 import { type Day, dayFromIso, isoOf, monthStart, temperatureFrom } from "../../base/index.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
 import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
-import { keptCourse, keptMonth, keptYear } from "./kept-year.ts";
+import { keptCourse, keptMonth, keptPlanned, keptYear } from "./kept-year.ts";
 import { bedsOf } from "./link-offers.ts";
 import { frostPage, picturesPage, roomPage } from "./pages/reports.tsx";
 
@@ -88,7 +88,8 @@ function monthAsked(said: string): Day | null {
 export async function answerYear(gardenRequest: GardenRequest, said?: string): Promise<Response> {
   const { context } = gardenRequest;
   const engine = await context.engine();
-  const asked = said === undefined ? null : Number(said);
-  const html = engine.review(await keptYear(context), todayIn(gardenRequest), asked);
+  const year = said === undefined ? null : Number(said);
+  const asked = { year, today: todayIn(gardenRequest), planned: keptPlanned(context) };
+  const html = engine.review(await keptYear(context), asked);
   return html === null ? notFound() : paper(html);
 }

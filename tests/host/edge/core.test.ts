@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
 import { engine } from "../../../src/host/edge/core.ts";
-import type { BuildInput } from "../../../src/host/edge/engine.ts";
+import type { BuildInput, PlannedSeasons } from "../../../src/host/edge/engine.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
 const plan = planOf(QUARRY);
@@ -60,6 +60,7 @@ describe("a year as it is stored", () => {
 
 test("what is worked out only when asked comes in words, HTML or a drawing, and null where there is none", () => {
   const { year, events } = engine.build(input());
+  const planned: PlannedSeasons = (_, build) => build();
   expect(engine.frost(year, TODAY, -2).head.join(" ")).toContain("28 °F");
   expect(engine.room(year, TODAY, "root-bed")?.head.join(" ")).toContain("Root bed");
   expect(engine.room(year, TODAY, "nowhere")).toBeNull();
@@ -67,9 +68,9 @@ test("what is worked out only when asked comes in words, HTML or a drawing, and 
     expect(engine.draw(year, TODAY, picture)).toMatch(/^<svg /);
   const month = { month: dayOrThrow(2027, 6, 1), person: null, today: TODAY };
   expect(engine.month({ ...year, events }, month)).toContain("June 2027");
-  expect(engine.review(year, TODAY, null)).toContain("2027");
-  expect([engine.review(year, TODAY, 2027) === null, engine.review(year, TODAY, 1999)]).toEqual([
-    false,
-    null,
-  ]);
+  expect(engine.review(year, { year: null, today: TODAY, planned })).toContain("2027");
+  expect([
+    engine.review(year, { year: 2027, today: TODAY, planned }) === null,
+    engine.review(year, { year: 1999, today: TODAY, planned }),
+  ]).toEqual([false, null]);
 });

@@ -1,8 +1,10 @@
 import { describe, expect, test, vi } from "vitest";
+import type { Year } from "../../../src/app/build.ts";
 import { engine } from "../../../src/host/edge/core.ts";
 import type { Engine } from "../../../src/host/edge/engine.ts";
 import { buildRecord } from "../../../src/host/store/build.ts";
 import { addLine } from "../../../src/host/store/diary.ts";
+import { keptPlanned } from "../../../src/host/web/kept-year.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { ask, inStore, linkTo, publish, shellWith } from "./garden.ts";
 
@@ -51,7 +53,9 @@ describe("what looks at the year", () => {
       const name = `sheet/${["2027-05", "2027-06", "2027-12"].find((m) => isoDay(`${m}-01`) === month)}`;
       expect(kept[name]).toBe(engine.month({ ...year, events }, asked));
     }
-    expect(kept["year/2027"]).toBe(engine.review(year, today, 2027));
+    expect(kept["year/2027"]).toBe(
+      engine.review(year, { year: 2027, today, planned: (_, plan) => plan() }),
+    );
     const none = await ask(shell, `${await linkTo("kept", "helper", "imre")}year/1999`);
     expect(none.status).toBe(404);
   });
@@ -78,6 +82,21 @@ describe("what looks at the year", () => {
     await pagesOf({ ...shell, code: "code 2" }, "other");
     expect(build).toHaveBeenCalledTimes(1);
   });
+});
+
+test("what was planned is built once for these plans, and again where it can't be read", async () => {
+  const { shell } = counting();
+  await publish(shell, "planned", QUARRY);
+  const build = vi.fn(() => [{ year: 2027 }] as unknown as Year["seasons"]);
+  const asked = () => inStore("planned", (sql) => keptPlanned({ sql })(2027, build));
+  expect([await asked(), await asked()]).toEqual([[{ year: 2027 }], [{ year: 2027 }]]);
+  expect(build).toHaveBeenCalledTimes(1);
+  const cut = "UPDATE pieces SET bytes = substr(bytes, 1, 20) WHERE name = 'planned/2027'";
+  await inStore("planned", (sql) => sql.rows(cut));
+  await asked();
+  await publish(shell, "planned", `${QUARRY}diary:\n  - 20 May: carrots up\n`, 1);
+  await asked();
+  expect(build).toHaveBeenCalledTimes(3);
 });
 
 describe("a year of which a piece", () => {

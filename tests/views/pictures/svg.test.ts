@@ -13,6 +13,7 @@ import { parse, textIn, under } from "./xml.ts";
 
 test("numbers are written to a tenth, without zeros that say nothing", () => {
   expect([1.04, 1.06, 12, -0.01, 2.25].map(tenth)).toEqual(["1", "1.1", "12", "0", "2.3"]);
+  expect([-0.3, -12.34, -7, 0, 99.95].map(tenth)).toEqual(["-0.3", "-12.3", "-7", "0", "100"]);
 });
 
 describe("text", () => {
@@ -26,6 +27,12 @@ describe("text", () => {
     expect(plainLine("a\u0000b\u0007\uffff\u202ec\nd")).toBe("abc d");
     expect(plainText("a\u0000b\u0007\uffff\u202ec\nd")).toBe("abc\nd");
   });
+});
+
+test("an outline stands as it is, and what only begins or ends with a space does not", () => {
+  const outline = "M1.5 2C-3 4 5 6.7 8 9L1 2Z";
+  expect(escapeXml(outline)).toBe(outline);
+  expect([" a", "a ", "a  b", "a'b"].map(escapeXml)).toEqual(["a", "a", "a b", "a'b"]);
 });
 
 test("a line stands at its spot in one run or several, a space apart", () => {
