@@ -17,6 +17,7 @@ export type {
   Garden,
   PublishedState,
   PublishedTask,
+  TaskOutline,
   Year,
   YearCourse,
 } from "../engine/index.ts";

@@ -16,6 +16,7 @@ export {
   type PublishedTask,
   planOn,
   type Schedule,
+  type TaskOutline,
   taskCards,
   todayIn,
   type Year,

@@ -33,7 +33,12 @@ export { type Household, householdOf } from "./schedule/household.ts";
 export { picksOf, tasksById, tasksBySubject } from "./schedule/planting-tasks.ts";
 export { publishedStateOf } from "./schedule/published-state.ts";
 export { HARM_WEIGHT } from "./schedule/schedule-tasks.ts";
-export type { PublishedState, PublishedTask, ScheduledTask } from "./schedule/scheduled-task.ts";
+export type {
+  PublishedState,
+  PublishedTask,
+  ScheduledTask,
+  TaskOutline,
+} from "./schedule/scheduled-task.ts";
 export { tasksThatMustWait } from "./schedule/waiting.ts";
 export { planOfTask } from "./schedule/year-of.ts";
 export {

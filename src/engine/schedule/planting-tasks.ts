@@ -1,10 +1,10 @@
-import type { ScheduledTask } from "./scheduled-task.ts";
+import type { ScheduledTask, TaskOutline } from "./scheduled-task.ts";
 
 /** Scheduled tasks by the key of their subject, in their order. */
-export function tasksBySubject(
-  scheduled: readonly ScheduledTask[],
-): ReadonlyMap<string, readonly ScheduledTask[]> {
-  const tasks = new Map<string, ScheduledTask[]>();
+export function tasksBySubject<Scheduled extends TaskOutline>(
+  scheduled: readonly Scheduled[],
+): ReadonlyMap<string, readonly Scheduled[]> {
+  const tasks = new Map<string, Scheduled[]>();
   for (const each of scheduled) {
     const known = tasks.get(each.task.subject.key);
     if (known) known.push(each);
@@ -25,7 +25,10 @@ export function tasksById(scheduled: readonly ScheduledTask[]): ReadonlyMap<stri
 }
 
 /** The harvests of a sowing among a planting's tasks, in their order. */
-export function picksOf(tasks: readonly ScheduledTask[], sowing: number): readonly ScheduledTask[] {
+export function picksOf<Scheduled extends TaskOutline>(
+  tasks: readonly Scheduled[],
+  sowing: number,
+): readonly Scheduled[] {
   const step = sowing === 1 ? /^(?!sowing-)/ : new RegExp(`^sowing-${sowing}-`);
   return tasks.filter(({ task }) => task.practice === "harvest" && step.test(task.step));
 }

@@ -25,6 +25,14 @@ export type ScheduledTask = {
   readonly note: Sentence | null;
 };
 
+/** What a look back over many tasks reads of each: neither its sentences nor its reasons. */
+export type TaskOutline = Pick<ScheduledTask, "day" | "window" | "usual" | "done"> & {
+  readonly task: Pick<
+    Task,
+    "id" | "subject" | "bed" | "practice" | "step" | "rhythm" | "title" | "sets"
+  >;
+};
+
 /** How a task was last published. `lead`: it gave an event of several tasks its UID. */
 export type PublishedTask = {
   readonly day: Day;

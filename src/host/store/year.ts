@@ -1,9 +1,14 @@
-import type { Year } from "../../app/index.ts";
+import type { TaskOutline, Year } from "../../app/index.ts";
 import { isoOf } from "../../base/index.ts";
 import { forgetFingerprints, loadJson, storeChangedTexts } from "./changed-texts.ts";
 import type { SqlStore } from "./sql.ts";
-
-type TaskOnDay = Year["scheduled"][number];
+import {
+  detailsOf,
+  joinHalves,
+  outlineOf,
+  type TaskDetails,
+  type TaskOnDay,
+} from "./task-halves.ts";
 
 /** What is stored of a year beside plans, tasks' cards and events, which have rows of their own. */
 export type StoredYear = Pick<Year, "observations" | "seasons" | "scheduled">;
@@ -15,10 +20,12 @@ const UNDER = "year/";
 const OBSERVATIONS = `${UNDER}observations`;
 const seasonName = (year: number) => `${UNDER}${year}/season`;
 const orderName = (year: number) => `${UNDER}${year}/order`;
-const monthName = (year: number, month: string) => `${UNDER}${year}/tasks/${month}`;
+const outlinesName = (year: number, month: string) => `${UNDER}${year}/outlines/${month}`;
+const detailsName = (year: number, month: string) => `${UNDER}${year}/details/${month}`;
 
 /**
- * Stores a year in pieces: the diary's observations, and for each plan its season, its tasks month by month, and their order.
+ * Stores a year in pieces: the diary's observations, and for each plan its season, its tasks month by month in two
+ * halves, and their order.
  * Only pieces that have changed are written, so a closed year is not.
  */
 export function storeYear(sql: SqlStore, { observations, seasons, scheduled }: StoredYear): void {
@@ -27,8 +34,10 @@ export function storeYear(sql: SqlStore, { observations, seasons, scheduled }: S
     const own = scheduled.filter(({ task }) => task.id.startsWith(`${season.year}/`));
     texts.set(seasonName(season.year), JSON.stringify(season));
     texts.set(orderName(season.year), JSON.stringify(own.map(placeOf)));
-    for (const [month, tasks] of byMonth(own))
-      texts.set(monthName(season.year, month), JSON.stringify(tasks));
+    for (const [month, tasks] of byMonth(own)) {
+      texts.set(outlinesName(season.year, month), JSON.stringify(tasks.map(outlineOf)));
+      texts.set(detailsName(season.year, month), JSON.stringify(tasks.map(detailsOf)));
+    }
   }
   storeChangedTexts(sql, UNDER, texts);
 }
@@ -73,13 +82,45 @@ export function loadTaskOrder(
   );
 }
 
-/** The tasks in those places, in their order; null where one can't be read. Only their months are read. */
+/** Outlines of the tasks in those places, in their order; null where one can't be read. Only their months are read. */
+export function loadOutlines(
+  sql: SqlStore,
+  places: readonly TaskPlace[],
+): readonly TaskOutline[] | null {
+  return inMonths(places, ({ year, month }) => loadJson(sql, outlinesName(year, month)));
+}
+
+/** The same tasks whole. */
 export function loadTasks(
   sql: SqlStore,
   places: readonly TaskPlace[],
 ): readonly TaskOnDay[] | null {
-  const names = new Set(places.map(([id, month]) => monthName(Number.parseInt(id, 10), month)));
-  const months = all([...names].map((name) => loadJson<readonly TaskOnDay[]>(sql, name)));
+  return inMonths(places, ({ year, month }) => {
+    const outlines = loadJson<readonly TaskOutline[]>(sql, outlinesName(year, month));
+    const details = loadJson<readonly TaskDetails[]>(sql, detailsName(year, month));
+    if (outlines === null || details === null) return null;
+    return outlines.flatMap((outline, at) => {
+      const half = details[at];
+      return half ? [joinHalves(outline, half)] : [];
+    });
+  });
+}
+
+/** A month of the tasks of one plan's year. */
+type PlanMonth = { readonly year: number; readonly month: string };
+
+/** What stands in those places, in their order, each month read once; null where a month or one of its tasks is missing. */
+function inMonths<Scheduled extends TaskOutline>(
+  places: readonly TaskPlace[],
+  load: (month: PlanMonth) => readonly Scheduled[] | null,
+): readonly Scheduled[] | null {
+  const wanted = new Map(
+    places.map(([id, month]) => {
+      const year = Number.parseInt(id, 10);
+      return [`${year} ${month}`, { year, month }];
+    }),
+  );
+  const months = all([...wanted.values()].map(load));
   const tasks = new Map(months?.flat().map((each) => [each.task.id, each]));
   return months && all(places.map(([id]) => tasks.get(id) ?? null));
 }

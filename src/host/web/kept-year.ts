@@ -12,6 +12,7 @@ import { baselineDays } from "../store/tasks.ts";
 import {
   distrustYear,
   loadObservations,
+  loadOutlines,
   loadSeasons,
   loadTaskOrder,
   loadTasks,
@@ -29,7 +30,7 @@ export function keptYear(context: GardenContext): Promise<ReviewedYear & Pick<Ye
   return keptOrBuilt(context, (sql, plans) => {
     const course = courseIn(sql, plans);
     const order = loadTaskOrder(sql, yearsOf(plans));
-    const scheduled = order && loadTasks(sql, order);
+    const scheduled = order && loadOutlines(sql, order);
     return course && scheduled && { ...course, scheduled, baseline: baselineDays(sql) };
   });
 }

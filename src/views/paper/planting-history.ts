@@ -4,15 +4,14 @@ import {
   type PlantingInYear,
   picksOf,
   plantingsIn,
-  type ScheduledTask,
   type SowingRecord,
+  type TaskOutline,
   tasksBySubject,
-  type Year,
   type YearCourse,
 } from "../../engine/index.ts";
 
 /** A year as it went: what stands where and when, and its tasks. */
-export type ReviewedYear = YearCourse & Pick<Year, "scheduled">;
+export type ReviewedYear = YearCourse & { readonly scheduled: readonly TaskOutline[] };
 
 /** A year as it went, and as it was planned before its diary. */
 export type ComparedYear = { readonly year: ReviewedYear; readonly planned: YearCourse };
@@ -72,7 +71,7 @@ type SowingHistoryInput = {
   readonly bought: boolean;
   readonly record: SowingRecord;
   readonly planned: Life | null;
-  readonly tasks: readonly ScheduledTask[];
+  readonly tasks: readonly TaskOutline[];
   readonly today: Day;
 };
 

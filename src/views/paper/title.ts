@@ -1,5 +1,5 @@
 import { capital, joinWords } from "../../base/index.ts";
-import type { ScheduledTask } from "../../engine/index.ts";
+import type { TaskOutline } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { bedName } from "../events/titles.ts";
 
@@ -7,7 +7,7 @@ import { bedName } from "../events/titles.ts";
  * Similar tasks in one line with all their names, because paper has more room than a lock screen: `Thin beets and
  * carrots, Root bed; lettuce, Salad bed`. Beds in the order of their first task. Not empty.
  */
-export function wholeTitle(scheduled: readonly ScheduledTask[], plan: Plan): string {
+export function wholeTitle(scheduled: readonly TaskOutline[], plan: Plan): string {
   const first = scheduled[0];
   if (!first) throw new RangeError("a title needs a task");
   const { verb, where } = first.task.title;
@@ -18,7 +18,7 @@ export function wholeTitle(scheduled: readonly ScheduledTask[], plan: Plan): str
   return `${verb} ${parts.join("; ")}${end}`.trim();
 }
 
-function byBed(scheduled: readonly ScheduledTask[], plan: Plan): Map<string, Set<string>> {
+function byBed(scheduled: readonly TaskOutline[], plan: Plan): Map<string, Set<string>> {
   const beds = new Map<string, Set<string>>();
   for (const { task } of scheduled) {
     const bed = task.title.where === "bed" ? bedName(plan, task.bed) : "";
@@ -28,7 +28,7 @@ function byBed(scheduled: readonly ScheduledTask[], plan: Plan): Map<string, Set
 }
 
 /** `Beets, Root bed`, or the crop alone: one of several similar jobs. */
-export function sheetPlaceText({ task }: ScheduledTask, plan: Plan): string {
+export function sheetPlaceText({ task }: TaskOutline, plan: Plan): string {
   const bed = task.title.where === "bed" ? bedName(plan, task.bed) : "";
   return capital(bed === "" ? task.title.object : `${task.title.object}, ${bed}`);
 }

@@ -1,5 +1,5 @@
 import { capital, type Day, earliest, sayDay } from "../../base/index.ts";
-import type { PacketComparison, ScheduledTask } from "../../engine/index.ts";
+import type { PacketComparison, TaskOutline } from "../../engine/index.ts";
 import { type Plan, seasonOf } from "../../garden/model/index.ts";
 import { type MeasuredNights, measuredNightsOf } from "./nights.ts";
 import {
@@ -91,11 +91,7 @@ function bedsOf(
     .filter(({ lines }) => lines.length > 0);
 }
 
-function lineOf(
-  history: PlantingHistory,
-  scheduled: readonly ScheduledTask[],
-  today: Day,
-): YearLine {
+function lineOf(history: PlantingHistory, scheduled: readonly TaskOutline[], today: Day): YearLine {
   const { planting, crop, sowings } = history;
   const stageDays = sowings.flatMap(({ begun, out, picked }) =>
     [begun, out, picked].map((stage) => stage?.day),
@@ -112,7 +108,7 @@ function lineOf(
 }
 
 /** Whether a task's day is among the stages already. */
-function isStage({ sets, practice }: ScheduledTask["task"]): boolean {
+function isStage({ sets, practice }: TaskOutline["task"]): boolean {
   return practice === "harvest" || (sets !== null && sets.act !== "end");
 }
 

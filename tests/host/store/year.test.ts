@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { outlineOf } from "../../../src/host/store/task-halves.ts";
 import {
   loadObservations,
+  loadOutlines,
   loadSeasons,
   loadTaskOrder,
   loadTasks,
@@ -29,6 +31,7 @@ describe("a stored year", () => {
       const order = loadTaskOrder(sql, YEARS) ?? [];
       expect(order.map(([id]) => id)).toEqual(year.scheduled.map(({ task }) => task.id));
       expect(loadTasks(sql, order)).toEqual(year.scheduled);
+      expect(loadOutlines(sql, order)).toEqual(year.scheduled.map(outlineOf));
     });
   });
 
@@ -36,7 +39,7 @@ describe("a stored year", () => {
     const year = yearOf(LATER);
     await inStore("some", (sql) => {
       storeYear(sql, year);
-      sql.rows("DELETE FROM pieces WHERE name GLOB 'year/*/tasks/*' AND name NOT GLOB '*/2028-06'");
+      sql.rows("DELETE FROM pieces WHERE name GLOB 'year/*-*' AND name NOT GLOB '*/2028-06'");
       const june = (loadTaskOrder(sql, YEARS) ?? []).filter(([, month]) => month === "2028-06");
       const own = june.filter(([id]) => id.startsWith("2028/"));
       const ids = loadTasks(sql, own)?.map(({ task }) => task.id);
@@ -62,10 +65,11 @@ describe("a stored year", () => {
     await inStore("damaged", (sql) => {
       storeYear(sql, yearOf(LATER));
       const order = loadTaskOrder(sql, YEARS) ?? [];
-      sql.rows("DELETE FROM pieces WHERE name = 'year/2028/tasks/2028-05'");
+      sql.rows("DELETE FROM pieces WHERE name = 'year/2028/details/2028-05'");
       sql.rows("UPDATE pieces SET bytes = substr(bytes, 1, 30) WHERE name = 'year/2027/season'");
       expect([loadTasks(sql, order), loadSeasons(sql, YEARS)]).toEqual([null, null]);
       expect(loadSeasons(sql, [2028])).toHaveLength(1);
+      expect(loadOutlines(sql, order)).toHaveLength(order.length);
       sql.rows("DELETE FROM pieces WHERE name = 'year/2027/order'");
       expect(loadTaskOrder(sql, YEARS)).toBeNull();
     });
