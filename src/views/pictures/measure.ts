@@ -23,10 +23,15 @@ const WIDTHS: readonly (readonly [kind: RegExp, em: number])[] = [
 /** Any other letter or sign. */
 const OTHER_EM = 0.85;
 
+const emOf = (letter: string) => WIDTHS.find(([kind]) => kind.test(letter))?.[1] ?? OTHER_EM;
+
+/** Widths of ASCII by code [em]: most letters of a picture, looked up instead of tried against each kind. */
+const ASCII_EM = Array.from({ length: 128 }, (_, code) => emOf(String.fromCharCode(code)));
+
 /** Estimated width of a line of text [px] at a size [px]; rather too wide than too narrow. */
 export function widthOf(text: string, sizePx: number): number {
   let em = 0;
-  for (const letter of text) em += WIDTHS.find(([kind]) => kind.test(letter))?.[1] ?? OTHER_EM;
+  for (const letter of text) em += ASCII_EM[letter.charCodeAt(0)] ?? emOf(letter);
   return em * sizePx;
 }
 
