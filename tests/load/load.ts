@@ -6,13 +6,21 @@ import { type Measured, medianOf, tableOf, type Wish, wishesMissed } from "./tab
 
 const CONSTANT = `export default { fetch: () => new Response("ok\\n") };`;
 
-/** What any worker must do that looks one thing up before it answers. */
-const ONE_LOOK_UP = `export default {
-  async fetch(request, { DB }) {
-    const row = await DB.prepare("SELECT ?1 AS said").bind("ok").first();
-    return new Response(row.said + "\\n");
+/** What any worker must do whose object looks one thing up before it answers. */
+const ONE_LOOK_UP = `import { DurableObject } from "cloudflare:workers";
+export class Looking extends DurableObject {
+  look() {
+    return this.ctx.storage.sql.exec("SELECT ?1 AS said", "ok").one().said;
+  }
+}
+export default {
+  async fetch(request, { LOOKING }) {
+    return new Response((await LOOKING.getByName("one").look()) + "\\n");
   },
 };`;
+
+/** The object that it asks. */
+const LOOKING = { LOOKING: { className: "Looking", useSQLite: true } };
 
 const SECONDS = 5;
 const WARM_UP_SECONDS = 2;
@@ -80,7 +88,7 @@ async function main(): Promise<void> {
   try {
     const script = bundled(`${folder.path}/bundle`);
     const constant = await keep(startOther(CONSTANT, `${folder.path}/constant`));
-    const looking = await keep(startOther(ONE_LOOK_UP, `${folder.path}/looking`));
+    const looking = await keep(startOther(ONE_LOOK_UP, `${folder.path}/looking`, LOOKING));
     const ours = await keep(startOurs({ script, state: `${folder.path}/ours` }));
     const plain = { headers: {}, status: 200 };
     const measured = await measure([

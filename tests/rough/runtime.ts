@@ -110,9 +110,14 @@ export async function startOurs({
   );
 }
 
-/** Starts any other worker of one module under the very same settings. */
-export function startOther(script: string, state: string): Promise<Runtime> {
-  return startWorkers([{ ...RUNTIME, name: "worker", modules: moduleOf(script) }], state);
+/** Starts any other worker of one module under the very same settings, with the classes of its own objects. */
+export function startOther(
+  script: string,
+  state: string,
+  durableObjects: WorkerOptions["durableObjects"] = {},
+): Promise<Runtime> {
+  const worker = { ...RUNTIME, name: "worker", modules: moduleOf(script), durableObjects };
+  return startWorkers([worker], state);
 }
 
 async function startWorkers(workers: readonly object[], state: string): Promise<Runtime> {
