@@ -1,5 +1,5 @@
 import type { Figure, NumberRange } from "./facts.ts";
-import { houseRule, published } from "./figures.ts";
+import { commonPractice, houseRule, published } from "./figures.ts";
 
 /** What is laid over plants, or over the soil that they will stand in, and all that is said of it. */
 export type CoverRecord<Name extends string = string> = {
@@ -39,7 +39,20 @@ export const BOARD_COVER = defineCover({
 /** A net fine enough for flies. It lets the cold through. */
 export const NET = defineCover({
   name: "net",
-  words: ["net", "netting"],
+  words: [
+    "net",
+    "netting",
+    "insect net",
+    "insect netting",
+    "fine net",
+    "fine netting",
+    "mesh",
+    "insect mesh",
+    "fine mesh",
+    "bird net",
+    "bird netting",
+    "butterfly net",
+  ],
   over: "plants",
   keepsOutPests: true,
   warmsK: null,
@@ -53,7 +66,18 @@ const ROW_COVERS = "University of New Hampshire Extension, Using row covers in t
 /** Fabric: 2 °F under half an ounce a square yard, 6 to 10 °F under 1.5 to 2.2 ounces. */
 export const FABRIC = defineCover({
   name: "fabric",
-  words: ["fabric", "fleece", "row cover"],
+  words: [
+    "fabric",
+    "fleece",
+    "row cover",
+    "frost cloth",
+    "frost fabric",
+    "garden fleece",
+    "garden fabric",
+    "floating row cover",
+    "hoops and fleece",
+    "hoops and fabric",
+  ],
   over: "plants",
   keepsOutPests: true,
   warmsK: {
@@ -63,6 +87,18 @@ export const FABRIC = defineCover({
   title: "Fabric",
   sentence: "Fabric",
   needs: "fabric, hoops and pegs",
+});
+
+/** Cloches of glass or clear film, bells or a low tunnel, which warm both the plants and the soil they stand in. */
+export const CLOCHE = defineCover({
+  name: "cloche",
+  words: ["cloche", "bell cloche", "tunnel cloche", "low tunnel", "mini tunnel"],
+  over: "plants",
+  keepsOutPests: false,
+  warmsK: { air: commonPractice([1, 3]), soil: commonPractice([2, 3]) },
+  title: "Cloches",
+  sentence: "Cloches",
+  needs: "cloches",
 });
 
 /** Black film on the soil, which warms a bed before a warm crop goes in. */
@@ -78,7 +114,7 @@ export const FILM = defineCover({
 });
 
 /** Every cover. */
-export const COVERS = [BOARD_COVER, NET, FABRIC, FILM] as const;
+export const COVERS = [BOARD_COVER, NET, FABRIC, CLOCHE, FILM] as const;
 
 /** The name of a cover. */
 export type CoverName = (typeof COVERS)[number]["name"];

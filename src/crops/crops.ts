@@ -5,8 +5,10 @@ import { BRASSICAS } from "./brassicas.ts";
 import { CABBAGE_FAMILY } from "./cabbages.ts";
 import { CARROT_FAMILY } from "./carrots.ts";
 import { COMPOSITES } from "./composites.ts";
+import { asCutAgain } from "./cutting.ts";
 import { DAISY_FAMILY } from "./daisies.ts";
 import type { Crop, Start } from "./facts.ts";
+import { type FixtureName, isClimbed } from "./fixtures.ts";
 import { GOURD_FAMILY } from "./gourds.ts";
 import { GRASS_FAMILY } from "./grasses.ts";
 import { HONEYSUCKLE_FAMILY } from "./honeysuckles.ts";
@@ -66,14 +68,16 @@ export function cropNamed(name: string): Crop | null {
 }
 
 /**
- * What a planting says about its crop: its key, how it begins, and for a crop of the gardener's own the one that it is
- * grown like.
+ * What a planting says about its crop: its key, how it begins, for a crop of the gardener's own the one that it is
+ * grown like, what stands there for it already, and whether it is cut young to grow again.
  */
 export type CropReference = {
   readonly crop: string;
   readonly start: Start;
   readonly like: string | null;
   readonly written: string;
+  readonly has: readonly FixtureName[];
+  readonly cutAgain: boolean;
 };
 
 const cropCache = new WeakMap<CropReference, Crop | null>();
@@ -90,12 +94,15 @@ export function cropFor(planting: CropReference): Crop | null {
   return crop;
 }
 
-function buildCropFor({ crop: key, start, like, written }: CropReference): Crop | null {
+function buildCropFor(planting: CropReference): Crop | null {
+  const { crop: key, start, like, written, has, cutAgain } = planting;
   const facts = cropOf(like ?? key);
   if (!facts) return null;
   const other = facts.whenBegun[start];
   const begun = other ? { ...facts, ...other } : facts;
-  return like === null ? begun : { ...begun, key, one: written, many: written, alsoCalled: [] };
+  const climbs = begun.support !== null && isClimbed(has) ? { ...begun, support: null } : begun;
+  const grown = cutAgain ? asCutAgain(climbs) : climbs;
+  return like === null ? grown : { ...grown, key, one: written, many: written, alsoCalled: [] };
 }
 
 /** Whether frost kills it; such a crop is hardened off hour by hour. */

@@ -3,6 +3,7 @@
  */
 
 export {
+  CLOCHE,
   coverNamed,
   coverWords,
   FABRIC,
@@ -14,6 +15,7 @@ export {
   plantCoverOf,
 } from "./covers.ts";
 export { CROPS, cropFor, cropNamed, cropNames, isTender } from "./crops.ts";
+export { canBeCutAgain } from "./cutting.ts";
 export { COLUMNS_F, EMERGENCE_DAYS } from "./emergence.ts";
 export type {
   Care,
@@ -32,4 +34,5 @@ export type {
   Warmth,
 } from "./facts.ts";
 export { houseRule, published, saySource } from "./figures.ts";
+export { type FixtureName, fixtureOf, fixtureWords, isAtHand } from "./fixtures.ts";
 export { emergenceShare, seedlingsRow } from "./seedlings.ts";

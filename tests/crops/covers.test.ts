@@ -49,10 +49,10 @@ test("words are those of one place, or of the covers asked for", () => {
 test("a planting's cover against pests is its net before its fabric", () => {
   expect(pestCoverIn(["board", "fabric", "net"])).toBe("net");
   expect(pestCoverIn(["fabric"])).toBe("fabric");
-  expect(pestCoverIn(["board"])).toBeNull();
+  expect(pestCoverIn(["board", "cloche"])).toBeNull();
 });
 
 test("a cover that is none is an error of the compiler", () => {
   // @ts-expect-error: no cover is called so
-  expect(() => coverNamed("cloche")).toThrow("no cover is called cloche");
+  expect(() => coverNamed("umbrella")).toThrow("no cover is called umbrella");
 });

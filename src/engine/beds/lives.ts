@@ -1,6 +1,6 @@
 import { type Day, latest } from "../../base/index.ts";
 import { cropFor } from "../../crops/index.ts";
-import { isRaised, type Planting } from "../../garden/model/index.ts";
+import { bedOf, isRaised, type Planting } from "../../garden/model/index.ts";
 import { type Anchor, type AnchorAct, type Anchors, anchorKey } from "../growth/anchors.ts";
 import { isReached, type Milestone } from "../growth/milestones.ts";
 import { observationsAbout } from "../growth/own-observations.ts";
@@ -45,7 +45,7 @@ function firstContext(planting: Planting, season: ScheduledSeason): SowingContex
     plan,
     planting,
     crop,
-    bed: plan.beds.find(({ key }) => key === planting.bed) ?? null,
+    bed: bedOf(plan, planting),
     sowing: 1,
     climate,
     anchors,

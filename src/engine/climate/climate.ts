@@ -3,7 +3,7 @@ import { type Observation, USUAL_SPREAD_K } from "../../garden/index.ts";
 import type { Bed, Plan } from "../../garden/model/index.ts";
 import { type AirCurves, airCurvesOf, monthlyValueOn, roughAirCurves } from "./air.ts";
 import { measuredSoil, type SoilMeasurement, soilMeasurementsIn } from "./measured-soil.ts";
-import { FILM_WARMS_K, FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve } from "./soil.ts";
+import { FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } from "./soil.ts";
 import { dayHoursOf } from "./sun.ts";
 import { roughWave, type Wave, waveC } from "./wave.ts";
 
@@ -119,7 +119,7 @@ export function climateFrom(data: ClimateData, observedAir: ObservedAir = new Ma
       ? soilAfter(airC)
       : (day: Day, warmerK: number) => (data.soilC[dayOfYear(day)] ?? 0) + warmerK;
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
-    Math.max(FROZEN_C, bare(day, warmerK)) + (bed?.warmed ? FILM_WARMS_K : 0);
+    Math.max(FROZEN_C, bare(day, warmerK)) + soilWarmedBy(bed).warmerK;
   const measured = measuredSoil(data.measuredSoil, estimate);
   const { spreadK, latitude } = data;
   return {
@@ -130,8 +130,7 @@ export function climateFrom(data: ClimateData, observedAir: ObservedAir = new Ma
       measured.appliesTo(bed)
         ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.correctionK(day, bed, warmerK))
         : estimate(day, bed, warmerK),
-    soilKey: (bed) =>
-      measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : bed?.warmed ? "film" : "open",
+    soilKey: (bed) => (measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : soilWarmedBy(bed).by),
     spreadK: (day) =>
       typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day)),
     dayHours: latitude === null ? null : dayHoursOf(latitude),

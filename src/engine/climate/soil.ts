@@ -1,8 +1,19 @@
 import { DAYS_IN_YEAR } from "../../base/index.ts";
-import { FILM } from "../../crops/index.ts";
+import { CLOCHE, FILM } from "../../crops/index.ts";
+import type { Bed } from "../../garden/model/index.ts";
 
 /** Degrees [K] that film or fabric laid on it warms a bed's soil, at least. Source: FILM. */
-export const FILM_WARMS_K = FILM.warmsK.film.value[0];
+const FILM_WARMS_K = FILM.warmsK.film.value[0];
+
+/** Degrees [K] that cloches warm the soil under them, at least. Source: CLOCHE. */
+const CLOCHES_WARM_K = CLOCHE.warmsK.soil.value[0];
+
+/** What warms a bed's soil, the warmer of two, and by how much [K]; open soil is as it is. */
+export function soilWarmedBy(bed: Bed | null): { readonly by: string; readonly warmerK: number } {
+  if (bed?.warmed) return { by: "film", warmerK: FILM_WARMS_K };
+  if (bed?.covers.includes("cloche")) return { by: "cloches", warmerK: CLOCHES_WARM_K };
+  return { by: "open", warmerK: 0 };
+}
 
 /** Days of air that the soil at seed depth averages. Source: Zheng, Hunt and Running, Climate Research 2, 1993, from memory. */
 export const SOIL_AVERAGES_DAYS = 11;

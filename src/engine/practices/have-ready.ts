@@ -1,4 +1,5 @@
 import { capital, type Day, litres, plus } from "../../base/index.ts";
+import { isAtHand } from "../../crops/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { practiceOf, type Task } from "./all.ts";
@@ -107,6 +108,19 @@ function thingsForJobs(jobs: readonly JobOnDay[]): readonly ThingsForJob[] {
     .filter(({ things }) => things.length > 0);
 }
 
+/** The jobs, without the needs that stand there or are at hand already for their planting. */
+function withoutAtHand(
+  jobs: readonly JobOnDay[],
+  contextOf: ReadonlyMap<string, SowingContext>,
+): readonly JobOnDay[] {
+  return jobs.map((job) => {
+    const { task, day } = job;
+    const has = contextOf.get(task.subject.key)?.planting.has ?? [];
+    if (has.length === 0) return job;
+    return { day, task: { ...task, needs: task.needs.filter((thing) => !isAtHand(thing, has)) } };
+  });
+}
+
 /** Jobs that need something, by whose things those are. */
 function byOwner(jobs: readonly JobOnDay[], drops: ReadonlySet<string>): readonly JobOnDay[][] {
   const owners = new Map<string, JobOnDay[]>();
@@ -135,7 +149,7 @@ export function haveReadyTasks(
   for (const each of contexts) if (each.sowing === 1) contextOf.set(each.planting.key, each);
   const dropping = contexts.filter(({ planting }) => planting.without.includes(NAME));
   const drops = new Set(dropping.map(({ planting }) => planting.key));
-  return byOwner(jobs, drops)
+  return byOwner(withoutAtHand(jobs, contextOf), drops)
     .flatMap(thingsForJobs)
     .map((needed) => {
       const { practice, step, subject, bed } = needed.task;

@@ -1,6 +1,6 @@
 import { earliest, plus } from "../../base/index.ts";
 import { cropFor, type Outdoors } from "../../crops/index.ts";
-import type { Plan, Planting } from "../../garden/model/index.ts";
+import { bedOf, type Plan, type Planting } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
 import { observationsAbout } from "../growth/own-observations.ts";
@@ -56,7 +56,7 @@ export function sowingContextsOf(
     plan,
     planting,
     crop,
-    bed: plan.beds.find(({ key }) => key === planting.bed) ?? null,
+    bed: bedOf(plan, planting),
     sowing: 1,
     climate,
     anchors,

@@ -17,6 +17,6 @@ export type {
   Planting,
   Site,
 } from "./plan.ts";
-export { isRaised, plantingRanks } from "./plantings.ts";
+export { bedOf, isRaised, plantingRanks } from "./plantings.ts";
 export { plusYears, seasonOf } from "./season.ts";
 export type { Deed, PlantingCondition, PracticeWords } from "./vocabulary.ts";

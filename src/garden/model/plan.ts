@@ -1,5 +1,5 @@
 import type { Day, DaySpan, Measures, Minute, Quantity, TextPosition } from "../../base/index.ts";
-import type { PlantCoverName, Start } from "../../crops/index.ts";
+import type { FixtureName, PlantCoverName, Start } from "../../crops/index.ts";
 
 /**
  * A garden's year, complete and checked: it exists only when its file has no problem. Plain JSON, so it can be stored
@@ -110,6 +110,12 @@ export type Bed = {
   } | null;
   /** Black film or fabric that warms the soil. */
   readonly warmed: boolean;
+  /** What lies over the whole bed; its plantings' `under` name it too. */
+  readonly covers: readonly PlantCoverName[];
+  /** What its soil is mulched with, as written (`straw`); null where it lies bare. */
+  readonly mulch: string | null;
+  /** What stands in it or is at hand for it already; its plantings' `has` name it too. */
+  readonly has: readonly FixtureName[];
   /** What all its drip lines give together in an hour, as a volume; null where it has none. */
   readonly drip: Quantity | null;
   readonly at: TextPosition;
@@ -152,7 +158,14 @@ export type Planting = {
   readonly inSince: Day | null;
   /** Sow again every so many days; `times` null: as long as the season lets it. */
   readonly repeat: { readonly everyDays: number; readonly times: number | null } | null;
+  /** What lies over it, its bed's covers among them. */
   readonly under: readonly PlantCoverName[];
+  /** What stands there or is at hand for it already, its bed's among them. */
+  readonly has: readonly FixtureName[];
+  /** What its soil is mulched with, its bed's where it has none of its own; null where it lies bare. */
+  readonly mulch: string | null;
+  /** Whether it is cut young and grows again, though its kind is usually taken whole. */
+  readonly cutAgain: boolean;
   /** Whether tubers are set in light to sprout first. */
   readonly sproutedFirst: boolean;
   /**

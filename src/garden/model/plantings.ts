@@ -1,8 +1,15 @@
-import type { Planting } from "./plan.ts";
+import type { Bed, Plan, Planting } from "./plan.ts";
 
 /** Whether a planting goes into its bed as plants, raised or bought, so that to plant it is to set it out. */
 export function isRaised(start: Planting["start"]): boolean {
   return start === "plants" || start === "seed indoors" || start === "winter-sown";
+}
+
+/** The bed that a planting stands in, with the planting's own covers over it; null where it has none, or the plan does not name it. */
+export function bedOf({ beds }: Pick<Plan, "beds">, { bed: key, under }: Planting): Bed | null {
+  const bed = beds.find((each) => each.key === key);
+  if (!bed) return null;
+  return under.length === bed.covers.length ? bed : { ...bed, covers: under };
 }
 
 /** The slug of a planting's own name: its key without the year. */

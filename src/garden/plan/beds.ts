@@ -3,13 +3,15 @@ import {
   type Problem,
   type Quantity,
   quantity,
-  quantityFrom,
   suggestion,
   unitFrom,
 } from "../../base/index.ts";
 import { FILM } from "../../crops/index.ts";
 import type { Bed } from "../model/plan.ts";
+import { readBags } from "./bags.ts";
+import { notOfABed } from "./bed-words.ts";
 import { diagnostic } from "./codes.ts";
+import { readCovers, readFixtures, readMulch } from "./details.ts";
 import { readDrip } from "./drip.ts";
 import { namer } from "./names.ts";
 import { type ReadLog, unclearQuantity } from "./place.ts";
@@ -21,9 +23,6 @@ import {
   type Words,
   wordsUnder,
 } from "./tree.ts";
-
-/** The size assumed for a bag whose size is not given [in]. Source: house rule: a 12 gallon grow bag. */
-const BAG = { across: 16, high: 14 } as const;
 
 /**
  * The beds of a plan in the order of the file. A bed's key is the slug of its `was:` name, else of its name. Problems:
@@ -42,24 +41,49 @@ function readBed({ key: name, value }: TreeEntry, key: string, reading: ReadLog)
   const made = is ? readKind(is, name.text, reading) : plainBed;
   const warmed = readWarmed(wordsUnder(value, "warmed by"), reading.problems);
   const drip = readDrip(wordsUnder(value, "drip"), reading.problems);
-  return { key, name: name.text, ...made, warmed, drip, at: name.at };
+  return {
+    key,
+    name: name.text,
+    ...made,
+    warmed,
+    covers: readCovers(value, "cover", reading),
+    mulch: readMulch(value),
+    has: readFixtures(value, reading),
+    drip,
+    at: name.at,
+  };
 }
 
 type Made = Pick<Bed, "kind" | "lengthCm" | "widthCm" | "bags">;
 const plainBed: Made = { kind: "bed", lengthCm: null, widthCm: null, bags: null };
 
+/** Bags by their number, with what one holds before or behind it: `6 grow bags of 10 gal`, `4 40-litre pots`. */
+const BAGS =
+  /^(\d+)(?: ?[x×] ?| )(?:([\d.,]+[- ]?(?:gal|gallons?|l|lit(?:re|er)s?)) )?(?:(?:grow|fabric|plastic|clay|wooden|big|large|small) ?)*(?:bags?|pots?|tubs?|barrels?|buckets?|containers?|planters?)(?: (of .+|.+ each))?$/i;
+
+/** A bed of the plain kind, which its size alone follows. */
+const PLAIN = /^(?:a |the )?(?:raised |open |garden )?(?:bed|row|border|plot)$/i;
+
 function readKind(is: Words, name: string, reading: ReadLog): Made {
   const pieces = splitWords(is, /,(?!\d)/);
   const [first, ...rest] = pieces;
   if (!first) return plainBed;
-  const bags = /^(\d+) (?:grow ?)?(?:bags?|pots?|tubs?|barrels?|buckets?)$/i.exec(first.text);
+  const bags = BAGS.exec(first.text);
   if (bags && Number(bags[1]) < 1)
     reading.problems.push(
       diagnostic("out-of-range", first.at, "No bags stand here", "Write how many"),
     );
-  if (bags) return readBags(Number(bags[1]), rest, { name, reading });
+  if (bags) {
+    const words = {
+      count: Number(bags[1]),
+      each: bags[2]?.replace("-", " ") ?? bags[3] ?? "",
+      first,
+      rest,
+    };
+    return { ...plainBed, kind: "bags", bags: readBags(words, name, reading) };
+  }
   const house = /^(?:a |the )?(?:greenhouse|hoop ?house|tunnel|poly ?tunnel)$/i.test(first.text);
-  const sized = house ? rest : pieces;
+  const sized = house || PLAIN.test(first.text) ? rest : pieces;
   const size = sized[0] ? readSize(sized[0], reading.problems) : null;
   for (const extra of sized.slice(1)) reading.problems.push(notOfABed(extra));
   return {
@@ -68,15 +92,6 @@ function readKind(is: Words, name: string, reading: ReadLog): Made {
     widthCm: size?.width ?? null,
     bags: null,
   };
-}
-
-function notOfABed(words: Words): Problem {
-  return diagnostic(
-    "unknown-word",
-    words.at,
-    `${words.text.slice(0, 60) || "Nothing"} is not understood of a bed`,
-    "Write 12 x 4 ft, or 6 grow bags, 16 in across, 14 in high, or greenhouse, 8 x 6 ft",
-  );
 }
 
 /** The longer side is the length, in whichever order they are written; rows run along it. */
@@ -107,36 +122,6 @@ function readSize(
     return null;
   }
   return { length, width };
-}
-
-function readBags(
-  count: number,
-  rest: readonly Words[],
-  { name, reading }: { readonly name: string; readonly reading: ReadLog },
-): Made {
-  let across: Quantity | null = null;
-  let high: Quantity | null = null;
-  for (const words of rest) {
-    const found = /^(.*\S) +(across|wide|in diameter|high|deep|tall)$/i.exec(words.text);
-    const length = found ? quantityFrom(found[1] ?? "") : null;
-    if (!found) reading.problems.push(notOfABed(words));
-    else if (length?.kind !== "length" || length.si <= 0)
-      reading.problems.push(unclearQuantity(words, "a length", "16 in across, 14 in high"));
-    else if (/across|wide|diameter/i.test(found[2] ?? "")) across = length;
-    else high = length;
-  }
-  if (!across || !high)
-    reading.filled.push({
-      what: `bags of ${name}`,
-      value: `${BAG.across} in across, ${BAG.high} in high`,
-      why: "the plan does not say their size; house rule",
-    });
-  const bags = {
-    count,
-    across: across ?? quantity(BAG.across, "in"),
-    high: high ?? quantity(BAG.high, "in"),
-  };
-  return { kind: "bags", lengthCm: null, widthCm: null, bags };
 }
 
 function readWarmed(words: Words | null, problems: Problem[]): boolean {

@@ -74,6 +74,7 @@ export const CODES = {
   "will-not-ripen": ["doubt", "a usual season does not bring it to harvest in time"],
   "bad-season": ["doubt", "heat, long days or cold will spoil a crop sown then"],
   "too-many-sowings": ["doubt", "more sowings of one planting than are told"],
+  "not-cut-again": ["doubt", "cut and come again asked for of what does not grow again once cut"],
   "not-sown-again": ["doubt", "sowing again asked for of what is not sown where it grows"],
   "outside-season": ["doubt", "a day that lies outside the plan's season"],
   "left-out-unknown": ["doubt", "work to leave out for a person that is no known kind"],

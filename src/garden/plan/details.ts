@@ -1,5 +1,12 @@
 import { joinWords, nearest, quantityFrom, suggestion } from "../../base/index.ts";
-import { type Crop, coverWords, plantCoverOf } from "../../crops/index.ts";
+import {
+  type Crop,
+  canBeCutAgain,
+  coverWords,
+  fixtureOf,
+  fixtureWords,
+  plantCoverOf,
+} from "../../crops/index.ts";
 import type { Amount, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { wordListUnder } from "./people.ts";
@@ -103,18 +110,65 @@ export function readRepeat(
   return { everyDays, times };
 }
 
-/** The covers over it, in the order written. Problem: `unknown-word`. */
-export function readCovers(tree: Tree, { problems }: ReadLog): Planting["under"] {
-  return wordListUnder(tree, "under").flatMap((words) => {
+/** The covers that a key names (`under` of a planting, `cover` of a bed), in the order written. Problem: `unknown-word`. */
+export function readCovers(tree: Tree, key: string, { problems }: ReadLog): Planting["under"] {
+  return wordListUnder(tree, key).flatMap((words) => {
     const cover = plantCoverOf(words.text);
     if (cover) return [cover];
     const small = words.text.toLowerCase().replace(/^(?:an?|the) /, "");
-    const advice = suggestion(small, coverWords("plants"), "Write a board, a net or fabric");
+    const advice = suggestion(
+      small,
+      coverWords("plants"),
+      "Write a board, a net, fabric or cloches",
+    );
     problems.push(
       diagnostic("unknown-word", words.at, `${words.text.slice(0, 60)} covers nothing`, advice),
     );
     return [];
   });
+}
+
+/** What `has` names: what stands there or is at hand already, in the order written. Problem: `unknown-word`. */
+export function readFixtures(tree: Tree, { problems }: ReadLog): Planting["has"] {
+  return wordListUnder(tree, "has").flatMap((words) => {
+    const fixture = fixtureOf(words.text);
+    if (fixture) return [fixture];
+    const small = words.text.toLowerCase().replace(/^(?:an?|the) /, "");
+    const advice = suggestion(
+      small,
+      fixtureWords(),
+      "Write a trellis, canes, stakes, cages or collars",
+    );
+    problems.push(
+      diagnostic("unknown-word", words.at, `${words.text.slice(0, 60)} is not known here`, advice),
+    );
+    return [];
+  });
+}
+
+/** What the soil is mulched with, as written; null where nothing is said, or `none`. */
+export function readMulch(tree: Tree): string | null {
+  const words = wordsUnder(tree, "mulch");
+  return words === null || /^(?:no|none|bare)$/i.test(words.text) ? null : words.text;
+}
+
+/**
+ * Whether it is cut young to grow again, where the plan says so and the crop can. Doubt: `not-cut-again`, for a crop
+ * that is not grown for its leaves.
+ */
+export function readCutAgain(tree: Tree, crop: Crop | null, { problems }: ReadLog): boolean {
+  const said = valueUnder(tree, "cut and come again");
+  if (said?.kind !== "words" || said.value !== true) return false;
+  if (!crop || canBeCutAgain(crop)) return true;
+  problems.push(
+    diagnostic(
+      "not-cut-again",
+      said.at,
+      `${crop.many} do not grow again once they are cut`,
+      "Leave it out; they are told as they usually are",
+    ),
+  );
+  return false;
 }
 
 /** Practices left out for it, by their plain names. Problem: `practice-unknown`. */

@@ -83,7 +83,7 @@ function fromEntry({ key, value }: TreeEntry, problems: Problem[]): readonly Tre
 }
 
 /** Keys that a phrase may have more than once: `without weeding, without thinning`. */
-const SEVERAL = ["without", "under"];
+const SEVERAL = ["without", "under", "has"];
 
 function keyed(at: Tree["at"], entries: readonly TreeEntry[], problems: Problem[]): Tree {
   const merged: TreeEntry[] = [];

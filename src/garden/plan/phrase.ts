@@ -1,5 +1,5 @@
 import { editDistance, editDistanceWithin, type Problem } from "../../base/index.ts";
-import { coverWords } from "../../crops/index.ts";
+import { coverWords, fixtureWords } from "../../crops/index.ts";
 import { diagnostic } from "./codes.ts";
 import { PLANTED_PARTS } from "./planting-start.ts";
 import { leafOf, sliceWords, type TreeEntry, type Words, wordsAt } from "./tree.ts";
@@ -16,6 +16,8 @@ const UNITS = "in|inch|inches|ft|foot|feet|yd|yards?|cm|m|metres?|meters?|[\"']"
 
 const COVERS = coverWords("plants").join("|");
 
+const FIXTURES = fixtureWords().join("|");
+
 /**
  * The forms that a planting's phrase is made of; each part between commas has one of them. The first that fits a part
  * wins.
@@ -23,7 +25,8 @@ const COVERS = coverWords("plants").join("|");
 export const PHRASE_FORMS: readonly PhraseForm[] = [
   {
     like: "18 plants",
-    pattern: /^(\d+) (?:plants?|slips?|runners?)$/i,
+    pattern:
+      /^(\d+) (?:(?:young |small )?plants?|slips?|runners?|trees?|bush(?:es)?|canes?|clumps?|heads?)$/i,
     keys: { plants: 1 },
   },
   { like: "60 cloves", pattern: /^(\d+) cloves?$/i, keys: { cloves: 1 } },
@@ -96,8 +99,30 @@ export const PHRASE_FORMS: readonly PhraseForm[] = [
   { like: "4 times", pattern: /^(\d+) (?:times|sowings)$/i, keys: { times: 1 } },
   {
     like: "under a board",
-    pattern: new RegExp(`^under (?:an? |the )?((?:${COVERS})(?: and .+)?)$`, "i"),
+    pattern: new RegExp(
+      `^(?:under|covered (?:with|by)) (?:an? |the )?((?:${COVERS})(?: and .+)?)$`,
+      "i",
+    ),
     keys: { under: 1 },
+  },
+  {
+    like: "on a trellis",
+    pattern: new RegExp(
+      `^(?:on|up|with|in|against|along) (?:an? |the |its |their )?((?:${FIXTURES})(?: and .+)?)$`,
+      "i",
+    ),
+    keys: { has: 1 },
+  },
+  {
+    like: "mulched with straw",
+    pattern: /^(?:mulched with|under a mulch of|mulch(?:ed)?:?) (.+)$/i,
+    keys: { mulch: 1 },
+  },
+  { like: "mulched", pattern: /^mulched$/i, keys: { mulch: "mulch" } },
+  {
+    like: "cut and come again",
+    pattern: /^(?:for |as )?(?:a )?cut[- ](?:and|&)[- ]come[- ]again(?: crop)?$/i,
+    keys: { "cut and come again": true },
   },
   { like: "after the garlic", pattern: /^after (.+)$/i, keys: { after: 1 } },
   { like: "between the carrot rows", pattern: /^between (.+)$/i, keys: { between: 1 } },
@@ -185,24 +210,38 @@ function partWordsOf(text: string): PartWords {
 /** The letters of a part that are compared with a form. Source: house rule: every form's example is much shorter. */
 const LONGEST_COMPARED = 40;
 
-const EXAMPLES = PHRASE_FORMS.map(({ like }) => ({
+/** A leading number, as it stands in a part. */
+const NUMBER = /^[\d.,/½¼¾]+ ?/u;
+
+/** Names that a count may have beside the examples' own, so that a slip in one of them is met too. */
+const COUNTED = ["3 trees", "3 bushes", "3 runners", "3 slips", "3 sowings"];
+
+const EXAMPLES = [...PHRASE_FORMS.map(({ like }) => like), ...COUNTED].map((like) => ({
   like,
-  words: partWordsOf(like.toLowerCase().replace(/^\d+ /, "# ")),
+  words: partWordsOf(like.toLowerCase().replace(NUMBER, "# ")),
 }));
 
 /**
- * The form that a part nearly is, as its example, or null: a known first word with something else behind it, a
- * number with a misspelt word, or a first word that is misspelt by a letter or two.
+ * The form that a part nearly is, as its example with the part's own number, or null: a known first word with something
+ * else behind it, a number with a misspelt word, or a first word that is misspelt by a letter or two.
  */
 export function nearMiss(text: string): string | null {
-  const part = partWordsOf(text.toLowerCase().replace(/^[\d.,/½¼¾]+ ?/u, "# "));
+  const number = NUMBER.exec(text)?.[0].trim() ?? "";
+  const part = partWordsOf(text.toLowerCase().replace(NUMBER, "# "));
   let best: { readonly like: string; readonly far: number } | null = null;
   for (const { like, words } of EXAMPLES) {
     const far = farFrom(part, words);
     if (far !== null && (best === null || far < best.far)) best = { like, far };
   }
-  if (best) return best.like;
-  return part.text.startsWith("# ") ? "18 plants" : null;
+  if (best) return withNumber(best.like, number);
+  return number === "" ? null : withNumber("18 plants", number);
+}
+
+/** An example with another number, and its word in the singular for one. */
+function withNumber(like: string, number: string): string {
+  if (number === "" || !NUMBER.test(like)) return like;
+  const counted = like.replace(NUMBER, `${number} `);
+  return number === "1" ? counted.replace(/^(\S+ \S+?)(?:(?<=sh)e)?s$/, "$1") : counted;
 }
 
 /** How different a part is from a form's example; null where it is something else. */

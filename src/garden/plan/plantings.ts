@@ -2,7 +2,16 @@ import { slug, suggestion } from "../../base/index.ts";
 import { type Crop, cropNamed, cropNames } from "../../crops/index.ts";
 import type { Bed, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
-import { daysUnder, readAmount, readCovers, readRepeat, readWithout } from "./details.ts";
+import {
+  daysUnder,
+  readAmount,
+  readCovers,
+  readCutAgain,
+  readFixtures,
+  readMulch,
+  readRepeat,
+  readWithout,
+} from "./details.ts";
 import { namer } from "./names.ts";
 import { personKey } from "./people.ts";
 import type { ReadLog } from "./place.ts";
@@ -24,8 +33,8 @@ export type UnlinkedPlanting = {
   readonly between: Words | null;
 };
 
-/** A planting in key form and the name of its bed, null where it has none. */
-type Item = { readonly tree: Tree; readonly bed: string | null };
+/** A planting in key form and its bed, null where it has none. */
+type Item = { readonly tree: Tree; readonly bed: Bed | null };
 
 /**
  * Every planting of a plan in key form, in the order of the file. What the plan does not say is filled in from the
@@ -44,7 +53,7 @@ export function readPlantings(
 
 function inFileOrder(tree: Tree, beds: readonly Bed[]): readonly Item[] {
   const inBeds = entriesOf(valueUnder(tree, "beds")).flatMap(({ key, value }) => {
-    const bed = beds.find((known) => known.name === key.text)?.key ?? null;
+    const bed = beds.find((known) => known.name === key.text) ?? null;
     return itemsOf(valueUnder(value, "crops")).map((item) => ({ tree: item, bed }));
   });
   const others = itemsOf(valueUnder(tree, "crops")).map((item) => ({ tree: item, bed: null }));
@@ -74,14 +83,17 @@ function readPlanting(
       written: written.text,
       name: wordsUnder(tree, "name")?.text ?? null,
       variety: wordsUnder(tree, "variety")?.text ?? null,
-      bed,
+      bed: bed?.key ?? null,
       amount: readAmount(tree, what, reading),
       start,
       ...readPlantingDates(tree, start, reading),
       days: daysUnder(tree, "days", reading),
       hardenDays: daysUnder(tree, "harden off", reading),
       repeat: readRepeat(tree, crop, { what, reading }),
-      under: readCovers(tree, reading),
+      under: withThoseOfBed(readCovers(tree, "under", reading), bed?.covers),
+      has: withThoseOfBed(readFixtures(tree, reading), bed?.has),
+      mulch: readMulch(tree) ?? bed?.mulch ?? null,
+      cutAgain: readCutAgain(tree, crop, reading),
       sproutedFirst: isTrue(tree, "sprouted first"),
       after: null,
       without: readWithout(tree, reading),
@@ -91,6 +103,14 @@ function readPlanting(
     after: wordsUnder(tree, "after"),
     between: wordsUnder(tree, "between"),
   };
+}
+
+/** A planting's own things, then those of its bed that are not among them. */
+function withThoseOfBed<Thing>(
+  own: readonly Thing[],
+  ofBed: readonly Thing[] = [],
+): readonly Thing[] {
+  return [...new Set([...own, ...ofBed])];
 }
 
 /** `was:`, else `name:`, else crop and variety. */

@@ -57,6 +57,11 @@ export const PLANTING_KEYS = {
   every: opt(words("how often it is sown again", "14 days")),
   times: opt(count("how many times it is sown")),
   under: opt(severalWords("what lies over it", "a board")),
+  has: opt(severalWords("what stands there or is at hand already", "a trellis")),
+  mulch: opt(words("what its soil is mulched with", "straw")),
+  "cut and come again": opt(
+    v.pipe(v.boolean("Write true or false"), v.description("cut young, to grow again")),
+  ),
   after: opt(words("the planting it follows in its place", "the garlic")),
   between: opt(words("the planting it stands between the rows of", "the carrot rows")),
   without: opt(severalWords("a practice to leave out", "weeding")),
@@ -167,6 +172,9 @@ const bedSchema = <const Item extends v.GenericSchema>(item: Item) =>
     {
       is: opt(words("size or kind", "12 x 4 ft")),
       "warmed by": opt(words("what warms the soil", "black film")),
+      cover: opt(severalWords("what lies over all of it", "insect net")),
+      mulch: opt(words("what its soil is mulched with", "straw")),
+      has: opt(severalWords("what stands there or is at hand already", "a trellis")),
       drip: opt(words("what its drip lines give together", "12 gal an hour")),
       crops: opt(v.array(item, "Write a list of crops, each after a dash")),
       was: opt(words("the name it had before", "old name")),

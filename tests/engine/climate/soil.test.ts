@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { SOIL_AVERAGES_DAYS, soilCurve } from "../../../src/engine/climate/soil.ts";
+import { SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } from "../../../src/engine/climate/soil.ts";
+import { least, planOf } from "../../garden/plan/canonical.ts";
+import { ALONE, tellOf } from "../../gardens.ts";
 
 const yearOf = (air: (day: number) => number) =>
   Float64Array.from({ length: 365 }, (_, i) => air(i));
@@ -29,5 +31,31 @@ describe("a year of soil", () => {
 
   test("goes below freezing here, for freezing is held later", () => {
     expect(soilCurve(yearOf(() => -9))[0]).toBeCloseTo(-9, 9);
+  });
+});
+
+describe("what warms a bed's soil", () => {
+  const plan = planOf(
+    least(
+      "beds:\n  A:\n    warmed by: film\n    cover: cloches\n  B:\n    cover: cloches\n  C:\n    cover: net",
+    ),
+  );
+
+  test("is film, else cloches by less, and nothing else", () => {
+    expect(plan.beds.map(soilWarmedBy)).toEqual([
+      { by: "film", warmerK: 3 },
+      { by: "cloches", warmerK: 2 },
+      { by: "open", warmerK: 0 },
+    ]);
+    expect(soilWarmedBy(null).warmerK).toBe(0);
+  });
+
+  test("brings a sowing there forward", () => {
+    const sown = (under: string) => {
+      const text = `${ALONE}  T:\n    is: 8 x 4 ft\n    crops:\n      - turnip: 1 row${under}\n`;
+      const { scheduled } = tellOf(text, { on: "2027-01-01" });
+      return scheduled.find(({ task }) => task.id === "2027/turnip/sow-outdoors/1")?.day ?? 0;
+    };
+    expect(sown(", under cloches")).toBeLessThan(sown("") - 5);
   });
 });

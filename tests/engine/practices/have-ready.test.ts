@@ -31,6 +31,18 @@ describe("what must be at hand", () => {
     expect(task?.hangsOn).toEqual(["2027/bed/south-bed/cover/1"]);
   });
 
+  test("leaves out what stands there or is at hand for the planting", () => {
+    const needed = (has: string) => {
+      const crops = `crops:\n  - cucumber: 4 plants, bought${has}\n  - cabbage: 4 plants${has}\n`;
+      return tellOf(`${QUARRY}${crops}`, { on: "2027-01-01" })
+        .scheduled.filter(({ task }) => task.practice === "things to have")
+        .flatMap(({ task }) => task.brings)
+        .filter((thing) => /trellis|collars/.test(thing));
+    };
+    expect(needed("")).toEqual(expect.arrayContaining(["a trellis or netting", "collars of card"]));
+    expect(needed(", on a trellis, with collars")).toEqual([]);
+  });
+
   test("leaves out everyday tools, and what was named before", () => {
     const jobs = [
       job("cover", ["a hoe"]),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isRaised, plantingRanks } from "../../../src/garden/model/plantings.ts";
+import { bedOf, isRaised, plantingRanks } from "../../../src/garden/model/plantings.ts";
 import { least, planOf } from "../plan/canonical.ts";
 
 const crops = (...items: readonly string[]) =>
@@ -12,6 +12,18 @@ describe("a planting", () => {
       true,
       false,
     ]);
+  });
+});
+
+describe("the bed of a planting", () => {
+  it("has the planting's own covers over it beside the bed's", () => {
+    const plan = planOf(
+      least("beds:\n  A:\n    cover: cloches\n    crops:\n      - beet\n      - kale: under a net"),
+    );
+    const [beet, kale] = plan.plantings;
+    expect(beet && bedOf(plan, beet)).toBe(plan.beds[0]);
+    expect(kale && bedOf(plan, kale)?.covers).toEqual(["net", "cloche"]);
+    expect(beet && bedOf(plan, { ...beet, bed: null })).toBeNull();
   });
 });
 

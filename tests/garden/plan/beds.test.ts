@@ -42,6 +42,53 @@ describe("beds", () => {
     expect(plan.filled.map(({ what }) => what)).toContain("bags of Bags");
   });
 
+  it("can be bags by what one holds, each way that it is said", () => {
+    for (const is of [
+      "6 grow bags of 10 gal",
+      "6 x 10 gal bags",
+      "6 10-gallon fabric pots",
+      "6 bags, 10 gal each",
+      "6 bags, 10 gallons",
+    ]) {
+      const { bags } = bed(is) ?? {};
+      const litres = (Math.PI * ((bags?.across.si ?? 0) / 2) ** 2 * (bags?.high.si ?? 0)) / 1000;
+      expect([bags?.count, Math.round(litres * 10)], is).toEqual([6, 379]);
+    }
+    const plan = planOf(least("beds:\n  Tubs:\n    is: 4 pots, 40 l, 40 cm high"));
+    expect(plan.beds[0]?.bags).toMatchObject({ count: 4, high: { si: 40 } });
+    expect(plan.beds[0]?.bags?.across.si).toBeCloseTo(35.68, 1);
+    expect(plan.filled.find(({ what }) => what === "bags of Tubs")?.value).toBe(
+      "35 cm across, 40 cm high",
+    );
+  });
+
+  it("can be said to be what they are before their size", () => {
+    expect(bed("raised bed, 12 x 4 ft")).toMatchObject({ kind: "bed", widthCm: { si: 121.92 } });
+  });
+
+  it("have covers, a mulch and what stands there, which its plantings have too", () => {
+    const plan = planOf(
+      least(
+        "beds:\n  A:\n    cover: an insect net and cloches\n    mulch: straw\n    has: a trellis\n    crops:\n      - pea: 2 rows, under fabric\n      - kale: 3 plants, mulched with leaves, with collars\n  B:\n    mulch: none\n    crops:\n      - pea: 1 row, called bare",
+      ),
+    );
+    expect(plan.beds[0]).toMatchObject({
+      covers: ["net", "cloche"],
+      mulch: "straw",
+      has: ["trellis"],
+    });
+    expect(plan.beds[1]).toMatchObject({ covers: [], mulch: null, has: [] });
+    expect(plan.plantings).toMatchObject([
+      { under: ["fabric", "net", "cloche"], mulch: "straw", has: ["trellis"] },
+      { under: ["net", "cloche"], mulch: "leaves", has: ["collars", "trellis"] },
+      { under: [], mulch: null, has: [] },
+    ]);
+    expect(told(least("beds:\n  A:\n    cover: insct net\n    has: a trelis"))).toEqual([
+      "unknown-word@9:12",
+      "unknown-word@10:10",
+    ]);
+  });
+
   it("can be in the greenhouse", () => {
     expect(bed("greenhouse, 8 x 6 ft")).toMatchObject({
       kind: "greenhouse",

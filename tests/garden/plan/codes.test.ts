@@ -59,6 +59,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "start-unknown": least("crops:\n  - carrot: bought"),
   "frost-unlike-weather": weather(twelve(60), twelve(80)),
   "outside-season": least("crops:\n  - carrot: sow 3 May 2031"),
+  "not-cut-again": least("crops:\n  - carrot: cut and come again"),
   "left-out-unknown": least("people:\n  Oda: {leave out: singing}"),
 };
 

@@ -58,6 +58,12 @@ describe("details of a planting", () => {
     expect(wrong("carrot: under a board and moss")).toEqual(["unknown-word@8:31"]);
   });
 
+  it("say whether it is cut young to grow again, which a root or fruit is not", () => {
+    expect(crop("head lettuce: cut and come again")?.cutAgain).toBe(true);
+    expect(crop("head lettuce: 3 plants")?.cutAgain).toBe(false);
+    expect(crop("carrot: cut and come again")?.cutAgain).toBe(false);
+  });
+
   it("say what is left out, by plain names", () => {
     expect(crop("carrot: without weeding and thinning")?.without).toEqual(["weed", "thin"]);
     expect(crop("carrot: without weeding, without thinning")?.without).toEqual(["weed", "thin"]);
