@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { type Day, partsOf } from "../../src/base/days/day.ts";
-import type { DayAir, ObservedAir } from "../../src/engine/climate/climate.ts";
+import type { ObservedAir } from "../../src/engine/climate/climate.ts";
+import type { DayAir } from "../../src/engine/climate/day-air.ts";
 import type { Normals } from "../../src/garden/model/plan.ts";
 import { isoDay, normalsOf } from "../gardens.ts";
 

@@ -31,7 +31,7 @@ export function chancesIn(
   bed: Bed,
   { plan, day, observations }: ChanceInput,
 ): readonly CropChance[] {
-  const climate = climateOf(plan, observations);
+  const climate = climateOf(plan, observations).at(bed);
   const alone = {
     plan,
     bed,

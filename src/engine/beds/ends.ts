@@ -1,6 +1,7 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import { isTender } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
@@ -89,7 +90,7 @@ function bearingEnds(context: SowingContext, full: Day, end: Day | null): Occupa
   const { bearsDays } = context.crop.harvest;
   const [least, most] = bearsDays?.value ?? DEFAULT_BEARING_DAYS;
   const borne = { ends: plus(full, least), gone: plus(full, Math.max(least + 1, most)) };
-  const frost = context.bed?.kind === "greenhouse" ? null : context.plan.site.firstFrost;
+  const frost = frostsAt(context.plan.site, context.bed).firstFrost;
   if (frost === null || frost.late <= full)
     return end === null || end <= borne.ends ? borne : { ends: end, gone: plus(end, CLEARED_DAYS) };
   const taken = { ends: latest(full, frost.early), gone: latest(plus(full, 1), frost.late) };

@@ -41,13 +41,14 @@ function firstContext(planting: Planting, season: ScheduledSeason): SowingContex
   const { plan, climate, anchors, observations } = season;
   const crop = cropFor(planting);
   if (!crop) return null;
+  const bed = bedOf(plan, planting);
   return {
     plan,
     planting,
     crop,
-    bed: bedOf(plan, planting),
+    bed,
     sowing: 1,
-    climate,
+    climate: climate.at(bed),
     anchors,
     observations: observationsAbout(observations, planting.key),
     around: () => true,

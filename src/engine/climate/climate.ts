@@ -2,13 +2,12 @@ import { DAYS_IN_YEAR, type Day, dayOfYear, plus } from "../../base/index.ts";
 import { type Observation, USUAL_SPREAD_K } from "../../garden/index.ts";
 import type { Bed, Plan } from "../../garden/model/index.ts";
 import { type AirCurves, airCurvesOf, monthlyValueOn, roughAirCurves } from "./air.ts";
+import { type DayAir, meanC } from "./day-air.ts";
+import { type Air, airByBed, glassOf } from "./glass.ts";
 import { measuredSoil, type SoilMeasurement, soilMeasurementsIn } from "./measured-soil.ts";
 import { FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } from "./soil.ts";
 import { dayHoursOf } from "./sun.ts";
 import { roughWave, type Wave, waveC } from "./wave.ts";
-
-/** A day's low and high [°C]. */
-export type DayAir = { readonly lowC: number; readonly highC: number };
 
 /** Days whose air temperature is known, measured or forecast; it replaces the normals. */
 export type ObservedAir = ReadonlyMap<Day, DayAir>;
@@ -17,14 +16,9 @@ export type ObservedAir = ReadonlyMap<Day, DayAir>;
  * Air and soil of a garden, day by day. `warmerK`: how much warmer [K] than usual the season is assumed to be, 0 by
  * default; known days stay as they are.
  */
-export type Climate = {
+export type Climate = Air & {
   /** Whether the curve is the rough one, calculated from frost dates and latitude only. */
   readonly rough: boolean;
-  readonly air: (day: Day, warmerK?: number) => DayAir;
-  /** Half the difference between a day's low and high [K]. */
-  readonly swingK: (day: Day) => number;
-  /** Mean of a day's air [°C]. */
-  readonly airC: (day: Day, warmerK?: number) => number;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
   /** A key that is equal for beds with equal soil: open, under film, or a bed's own where it was measured. */
@@ -33,6 +27,10 @@ export type Climate = {
   readonly spreadK: (day: Day) => number;
   /** Hours from sunrise to sunset; null where the plan gives no latitude. */
   readonly dayHours: ((day: Day) => number) | null;
+  /** Whether it is the climate of a greenhouse or tunnel. */
+  readonly underGlass: boolean;
+  /** The climate that a bed stands in: that of its house, or this one in the open. The same object for equal houses. */
+  readonly at: (bed: Bed | null) => Climate;
 };
 
 /** The same where the curve itself is rough. Source: house rule, twice the usual. */
@@ -113,36 +111,53 @@ export function climateOf(
  * was measured in the diary.
  */
 export function climateFrom(data: ClimateData, observedAir: ObservedAir = new Map()): Climate {
-  const { airC, ...air } = airFrom(data, observedAir);
+  const open = airFrom(data, observedAir);
+  const airAt = airByBed(open, data.latitude);
   const bare =
     observedAir.size > 0
-      ? soilAfter(airC)
+      ? soilAfter(open.airC)
       : (day: Day, warmerK: number) => (data.soilC[dayOfYear(day)] ?? 0) + warmerK;
+  const underGlassK = (day: Day, bed: Bed | null, warmerK: number) => {
+    if (bed?.kind !== "greenhouse") return 0;
+    const middle = plus(day, -Math.floor(SOIL_AVERAGES_DAYS / 2));
+    return airAt(bed).airC(middle, warmerK) - open.airC(middle, warmerK);
+  };
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
-    Math.max(FROZEN_C, bare(day, warmerK)) + soilWarmedBy(bed).warmerK;
+    Math.max(FROZEN_C, bare(day, warmerK) + underGlassK(day, bed, warmerK)) +
+    soilWarmedBy(bed).warmerK;
   const measured = measuredSoil(data.measuredSoil, estimate);
   const { spreadK, latitude } = data;
-  return {
+  const climates = new Map<Air, Climate>();
+  const at = (bed: Bed | null): Climate => {
+    const air = airAt(bed);
+    const known = climates.get(air) ?? { ...shared, ...air, underGlass: air !== open };
+    climates.set(air, known);
+    return known;
+  };
+  const shared: Omit<Climate, keyof Air | "underGlass"> = {
     rough: data.rough,
-    ...air,
-    airC,
     soilC: (day, bed, warmerK = 0) =>
       measured.appliesTo(bed)
         ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.correctionK(day, bed, warmerK))
         : estimate(day, bed, warmerK),
-    soilKey: (bed) => (measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : soilWarmedBy(bed).by),
+    soilKey: (bed) =>
+      measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : `${houseKey(bed)}${soilWarmedBy(bed).by}`,
     spreadK: (day) =>
       typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day)),
     dayHours: latitude === null ? null : dayHoursOf(latitude),
+    at,
   };
+  return at(null);
+}
+
+function houseKey(bed: Bed | null): string {
+  const glass = glassOf(bed);
+  return glass ? `glass ${glass.keptAboveC ?? ""} ` : "";
 }
 
 /** A day's air as it is known, else by the curves. */
-function airFrom(
-  { lowC, highC }: ClimateData,
-  observedAir: ObservedAir,
-): Pick<Climate, "air" | "airC" | "swingK"> {
-  const meanC = lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
+function airFrom({ lowC, highC }: ClimateData, observedAir: ObservedAir): Air {
+  const means = lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
   const swings = highC.map((high, i) => (high - (lowC[i] ?? 0)) / 2);
   return {
     air: (day, warmerK = 0) => {
@@ -152,7 +167,7 @@ function airFrom(
     },
     airC: (day, warmerK = 0) => {
       const known = observedAir.get(day);
-      return known ? (known.lowC + known.highC) / 2 : (meanC[dayOfYear(day)] ?? 0) + warmerK;
+      return known ? meanC(known) : (means[dayOfYear(day)] ?? 0) + warmerK;
     },
     swingK: (day) => {
       const known = observedAir.get(day);

@@ -148,12 +148,22 @@ export type ShortDayPeriod = { readonly first: Day; readonly last: Day };
  * Source: McCollum, University of California, about 2014, after Coleman, The Winter Harvest Handbook, 2009.
  */
 export function shortDays(hours: (day: Day) => number, from: Day): ShortDayPeriod | null {
-  const isShort = (day: Day) => hours(day) < TOO_SHORT_H;
+  const isShort = (day: Day) => !isLongEnough(hours, day);
   const long = next(from, (day) => !isShort(day));
   const first = long === null ? null : next(long, isShort);
   if (first === null) return null;
   const after = next(first, (day) => !isShort(day));
   return after === null ? null : { first, last: plus(after, -1) };
+}
+
+/** The first day of ten hours or more from a day on, that day included; null where a year has none. Source: as shortDays. */
+export function longEnoughFrom(hours: (day: Day) => number, from: Day): Day | null {
+  return next(from, (day) => isLongEnough(hours, day));
+}
+
+/** Whether a day has the ten hours that plants need to grow. Source: as shortDays. */
+export function isLongEnough(hours: (day: Day) => number, day: Day): boolean {
+  return hours(day) >= TOO_SHORT_H;
 }
 
 /** The first day from a day on, within a year, for which a condition is true. */

@@ -1,7 +1,7 @@
 import { type Problem, sayDay } from "../../base/index.ts";
 import { cropFor } from "../../crops/index.ts";
 import { diagnostic } from "../../garden/index.ts";
-import type { Plan, Planting } from "../../garden/model/index.ts";
+import { bedOf, type Plan, type Planting } from "../../garden/model/index.ts";
 import { climateOf } from "../climate/climate.ts";
 import { assumedContext } from "../growth/assumed-context.ts";
 import { type Refusal, refusalOf } from "../growth/limits.ts";
@@ -41,9 +41,9 @@ function assumedContextsIn(plan: Plan): readonly SowingContext[] {
   return plan.plantings.flatMap((planting) => {
     const crop = cropFor(planting);
     if (!crop || crop.overwinter || planting.inSince !== null) return [];
-    const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
+    const bed = bedOf(plan, planting);
     const none = { sowing: 1, anchors: new Map(), observations: [], around: () => true };
-    return assumedContext({ plan, planting, crop, bed, climate, ...none }) ?? [];
+    return assumedContext({ plan, planting, crop, bed, climate: climate.at(bed), ...none }) ?? [];
   });
 }
 

@@ -13,6 +13,7 @@ export type SowingContext = {
   readonly bed: Bed | null;
   /** 1 for the first sowing; more only where it is sown again. */
   readonly sowing: number;
+  /** The climate that its bed stands in: under glass that of the house. */
   readonly climate: Climate;
   readonly anchors: Anchors;
   /** What the diary says of this planting, in day order. */

@@ -2,6 +2,7 @@ import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import { isTender, type Outdoors, type SettingOut } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import { anchorKey, MOST_SOWINGS } from "./anchors.ts";
 import {
   type DateDecision,
@@ -13,6 +14,7 @@ import { withinLimits } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { firstStop, stopDay } from "./stopping.ts";
+import { lightTests } from "./under-glass.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
 
@@ -77,8 +79,8 @@ function decideSettingOut(context: SowingContext, own: readonly DateTest[]): Dat
 /**
  * The frost day of raised plants: at their own risk for tender crops, the usual one for the rest; null without frost.
  */
-function settingOutFrost({ crop, plan }: SowingContext, facts: SettingOut): Day | null {
-  const dates = plan.site.lastFrost;
+function settingOutFrost({ crop, plan, bed }: SowingContext, facts: SettingOut): Day | null {
+  const dates = frostsAt(plan.site, bed).lastFrost;
   if (!dates) return null;
   const day = isTender(crop) ? lastFrostAt(dates, plan.risk.raised) : dates.usual;
   return plus(day, facts.weeksFromLastFrost.value * 7);
@@ -90,7 +92,7 @@ function settingOutTests(
   { frost, warmerK }: { readonly frost: Day | null; readonly warmerK: number },
 ): readonly DateTest[] {
   const { from, to } = seasonOf(context.plan);
-  const tests: DateTest[] = [];
+  const tests: DateTest[] = [...lightTests(context)];
   if (frost !== null)
     tests.push({ basis: "last frost", day: frost, frost: plus(frost, -7 * weeks.value) });
   if (soilMinC)
@@ -138,12 +140,12 @@ function decideOutdoors(
   facts: Outdoors,
   { own, warmerK }: OutdoorConditions,
 ): DateDecision {
-  const { crop, plan } = context;
+  const { crop, plan, bed } = context;
   const warm = firstWarmSoil(context, facts.soilMinC.value, warmerK) ?? seasonOf(plan).to;
-  const soil: DateTest = { basis: "soil", day: warm };
-  const dates = plan.site.lastFrost;
+  const conditions: readonly DateTest[] = [...lightTests(context), { basis: "soil", day: warm }];
+  const dates = frostsAt(plan.site, bed).lastFrost;
   if (!dates || !facts.weeksFromLastFrost)
-    return decideWithStop(context, [...own, soil], firstStop(context, null, own));
+    return decideWithStop(context, [...own, ...conditions], firstStop(context, null, own));
   const safe = lastFrostAt(dates, plan.risk.seed);
   const weeks = facts.weeksFromLastFrost.value;
   const frost = isTender(crop)
@@ -152,7 +154,7 @@ function decideOutdoors(
   const stop = firstStop(context, latest(frost, safe), own);
   return decideWithStop(
     context,
-    [...own, soil, { basis: "last frost", day: frost, frost: safe }],
+    [...own, ...conditions, { basis: "last frost", day: frost, frost: safe }],
     stop,
   );
 }

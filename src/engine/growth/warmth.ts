@@ -1,6 +1,8 @@
 import type { Day } from "../../base/index.ts";
 import type { Warmth } from "../../crops/index.ts";
-import type { Climate, DayAir } from "../climate/climate.ts";
+import type { Climate } from "../climate/climate.ts";
+import type { DayAir } from "../climate/day-air.ts";
+import { isLongEnough } from "../climate/sun.ts";
 import { cached } from "./memo.ts";
 import { type DailyAmount, firstDayReaching, sumBetween } from "./sums.ts";
 
@@ -43,11 +45,20 @@ export const MOST_DAYS = 365;
 /** Each day's warmth, cached by climate, bounds and season. */
 const dailies = new WeakMap<Climate, Map<Bounds, Map<number, DailyAmount>>>();
 
-/** The warmth [degree-C days] of any day of a climate, in a season that much warmer than usual [K]. */
+/**
+ * The warmth [degree-C days] of any day of a climate, in a season that much warmer than usual [K]. Under glass none on days
+ * too short to grow, which are warm there all the same.
+ */
 export function dailyWarmth(climate: Climate, bounds: Bounds, warmerK: number): DailyAmount {
   const byBounds = cached(dailies, climate, () => new Map<Bounds, Map<number, DailyAmount>>());
   const bySeason = cached(byBounds, bounds, () => new Map<number, DailyAmount>());
-  return cached(bySeason, warmerK, () => (day) => dayWarmth(climate.air(day, warmerK), bounds));
+  return cached(bySeason, warmerK, () => warmthOn(climate, bounds, warmerK));
+}
+
+function warmthOn(climate: Climate, bounds: Bounds, warmerK: number): DailyAmount {
+  const { dayHours, underGlass } = climate;
+  const grows = (day: Day) => !underGlass || !dayHours || isLongEnough(dayHours, day);
+  return (day) => (grows(day) ? dayWarmth(climate.air(day, warmerK), bounds) : 0);
 }
 
 /**

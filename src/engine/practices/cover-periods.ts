@@ -45,7 +45,7 @@ const MAY_STAY_DAYS = 10;
 const BEES_WAIT_DAYS = 2;
 
 /**
- * The covers of a planting, by its crop's facts in their order; else the one the plan asks for. None once bees must reach
+ * The covers of a planting, by its crop's facts in their order; else the one the plan asks for, as under glass. None once bees must reach
  * its flowers, for a later sowing, which stands under the first one's, and for what was raised past the stage it is for.
  */
 export function coversOf(context: SowingContext): readonly CoverPeriod[] {
@@ -59,7 +59,7 @@ const covers = new WeakMap<SowingContext, readonly CoverPeriod[]>();
 
 function calculateCovers(context: SowingContext): readonly CoverPeriod[] {
   if (context.sowing > 1 || context.planting.without.includes("cover")) return [];
-  const facts = context.crop.covers;
+  const facts = context.climate.underGlass ? [] : context.crop.covers;
   if (facts.length === 0) return coverAskedFor(context);
   return oneAtATime(
     facts.flatMap((cover, i) => {

@@ -7,6 +7,7 @@ import {
   saySource,
 } from "../../crops/index.ts";
 import { sayOdds } from "../climate/frost.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import type { DateDecision, DateTest } from "../growth/date-decision.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { type ReasonLines, type Sentence, type TextPiece, why } from "./sentence.ts";
@@ -120,7 +121,11 @@ function soilReason(
     : [reason];
 }
 
-function frostReason({ plan }: SowingContext, test: DateTest, guards: Guards): ReasonLines {
+function frostReason(
+  { plan, bed, climate }: SowingContext,
+  test: DateTest,
+  guards: Guards,
+): ReasonLines {
   const odds = sayOdds(guards.chance, "spring");
   const frost = { day: test.frost ?? plus(test.day, -7 * guards.weeks) };
   const weeks = guards.weeks === 0 ? "" : `${weeksFrom(guards.weeks)} that `;
@@ -133,11 +138,16 @@ function frostReason({ plan }: SowingContext, test: DateTest, guards: Guards): R
     : weeks === ""
       ? []
       : [`; ${weeks}is `, { day: test.day }];
-  const reason = ["Frost comes after ", frost, ` in ${odds}`, ...after, "."];
-  const dates = plan.site.lastFrost;
+  const place = climate.underGlass ? " gets under the glass" : " comes";
+  const reason = [`Frost${place} after `, frost, ` in ${odds}`, ...after, "."];
+  const dates = frostsAt(plan.site, bed).lastFrost;
   if (!dates) return [reason];
   const [early, usual, late] = [{ day: dates.early }, { day: dates.usual }, { day: dates.late }];
-  return [reason, ["The last frost here: early ", early, ", usual ", usual, ", late ", late, "."]];
+  const where = climate.underGlass ? "in there" : "here";
+  return [
+    reason,
+    [`The last frost ${where}: early `, early, ", usual ", usual, ", late ", late, "."],
+  ];
 }
 
 /** Each test a day had to pass, as `why` tells it, the one that decided first. */
@@ -168,7 +178,9 @@ export function whyDecided(
     case "last frost":
       return guards.weeks < 0
         ? why(`About ${weeksFrom(guards.weeks)} the usual last frost, as early as it may go in.`)
-        : why(`Only ${odds} still has a frost after this.`);
+        : why(
+            `Only ${odds} still has a frost ${context.climate.underGlass ? "in there " : ""}after this.`,
+          );
     case "soil":
       return why(
         "The soil should have warmed to ",

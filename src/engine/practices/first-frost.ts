@@ -1,9 +1,11 @@
-import { plus } from "../../base/index.ts";
+import { type Day, plus } from "../../base/index.ts";
+import type { Basis } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
+import { glassEnd } from "../growth/under-glass.ts";
 import { deed } from "./deeds.ts";
-import { endsWithFrost, frostAheadTasks } from "./frost-ahead.ts";
+import { endsWithSeason, frostAheadTasks } from "./frost-ahead.ts";
 import { definePractice } from "./practice.ts";
-import { how, sign, why } from "./sentence.ts";
+import { how, sign, type TextPiece, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Fruit of the nightshade family goes on ripening once it is picked. Source: common practice. */
@@ -11,28 +13,62 @@ function greenToo({ crop }: SowingContext): string {
   return crop.family === "nightshade family" ? ", the green ones too; they colour indoors" : "";
 }
 
-function tasks(context: SowingContext): readonly TaskOf<"first frost">[] {
-  const frost = context.plan.site.firstFrost;
-  if (!frost || !endsWithFrost(context)) return [];
-  const object = objectOf(context);
-  const shared = {
+/** The day that ends it in a usual year, and how that is said. */
+type PickingEnd = {
+  readonly day: Day;
+  readonly how: string;
+  readonly sign: string;
+  readonly why: readonly TextPiece[];
+  readonly basis: readonly Basis[];
+};
+
+function inTheOpen({ plan }: SowingContext): PickingEnd | null {
+  const day = plan.site.firstFrost?.usual;
+  if (!day) return null;
+  return {
+    day,
+    how: "Pick all that is sound before a frost night",
+    sign: "The forecast names a night near freezing that covers can't hold.",
+    why: ["The first frost is usual about ", { day }, "."],
     basis: ["first frost"],
-    hangsOn: anchorTaskIds(context, "set out"),
-    because: [["The usual first frost of autumn is about ", { day: frost.usual }, "."]],
-  } as const;
+  };
+}
+
+/** Under glass days that get too short end it, or the frost that comes in. */
+function underGlass(context: SowingContext): PickingEnd | null {
+  const end = glassEnd(context);
+  if (!end) return null;
+  const { day, by } = end;
+  return {
+    day,
+    how: "Pick all that is sound",
+    sign: "Nothing has coloured for a week, or leaves go grey with mould.",
+    why:
+      by === "frost"
+        ? ["Frost gets in there from about ", { day }, "; nothing heats it."]
+        : ["The days are too short for more to ripen from about ", { day }, " on."],
+    basis: by === "frost" ? ["first frost"] : ["day length"],
+  };
+}
+
+function tasks(context: SowingContext): readonly TaskOf<"first frost">[] {
+  const end = context.climate.underGlass ? underGlass(context) : inTheOpen(context);
+  if (!end || !endsWithSeason(context, end.day)) return [];
   return [
     plantingTask(context, "first frost", "pick", {
-      ...shared,
-      window: window(plus(frost.usual, -7), plus(frost.usual, -2), plus(frost.usual, 5), "earlier"),
+      window: window(plus(end.day, -7), plus(end.day, -2), plus(end.day, 5), "earlier"),
       harm: "this week",
       rhythm: "session",
       minutes: 30,
-      title: { verb: "Pick the last", object, where: "bed" },
+      title: { verb: "Pick the last", object: objectOf(context), where: "bed" },
       say: [
-        how(`Pick all that is sound before a frost night${greenToo(context)}. Clear the plants.`),
-        sign("The forecast names a night near freezing that covers can't hold."),
-        why("The first frost is usual about ", { day: frost.usual }, "."),
+        how(`${end.how}${greenToo(context)}. Clear the plants.`),
+        sign(end.sign),
+        why(...end.why),
       ],
+      because: [end.why],
+      basis: end.basis,
+      hangsOn: anchorTaskIds(context, "set out"),
       needs: ["trays or crates"],
       sets: { planting: context.planting.key, sowing: context.sowing, act: "end" },
     }),

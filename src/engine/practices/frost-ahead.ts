@@ -21,12 +21,20 @@ function isInBefore(context: SowingContext): boolean {
   return context.crop.harvest.kind === "once" && ripening(context).ripens;
 }
 
-/** Whether the first frost is what ends it: tender, out before the frost, and not over or brought in before. */
-export function endsWithFrost(context: SowingContext): boolean {
-  const frost = context.plan.site.firstFrost;
+/**
+ * Whether the end of the season is what ends it: tender, in its place before that day, and not over or brought in before.
+ * `end` is the first frost in the open; under glass also the days that get too short.
+ */
+export function endsWithSeason(context: SowingContext, end: Day | null): boolean {
   const anchor = inPlace(context);
-  if (!frost || !isTender(context.crop) || !anchor) return false;
-  return anchor.day < frost.usual && naturalEndOf(context) === null && !isInBefore(context);
+  if (!end || !isTender(context.crop) || !anchor) return false;
+  return anchor.day < end && naturalEndOf(context) === null && !isInBefore(context);
+}
+
+/** Whether the first frost outdoors is what ends it; false of what stands under glass. */
+export function endsWithFrost(context: SowingContext): boolean {
+  if (context.climate.underGlass) return false;
+  return endsWithSeason(context, context.plan.site.firstFrost?.usual ?? null);
 }
 
 /** A planting by its name, and the name of its bed; empty where it stands in none. */
@@ -71,7 +79,8 @@ function leaveSentences(garden: WholeGarden, left: readonly SowingContext[]): re
 
 /** Whether it still stands on a day and frost does it no harm that matters. */
 function staysOut({ anchors }: WholeGarden, context: SowingContext, day: Day): boolean {
-  const { planting, crop, sowing } = context;
+  const { planting, crop, sowing, climate } = context;
+  if (climate.underGlass) return false;
   const stage = frostStageOf(context, day);
   const end = anchors.get(anchorKey(planting.key, sowing, "end"));
   if (stage === null || stage === "not up" || (end && end.day <= day)) return false;

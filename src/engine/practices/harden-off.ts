@@ -141,11 +141,44 @@ function hardySteps(
   ];
 }
 
+/** Days in which plants get used to a bed under glass. Source: house rule; there is no wind in there, and less sun. */
+const UNDER_GLASS_DAYS = 4;
+
+/**
+ * What moves under glass needs no ladder: some days in there, if it was raised where it is warmer: in the house, or in a
+ * greenhouse that is heated and the bed is not.
+ */
+function underGlassStep(context: SowingContext, setOut: Day): readonly TaskOf<"harden off">[] {
+  const raisedIn = context.plan.site.greenhouse;
+  const heated = raisedIn === null || raisedIn.keptAbove !== null;
+  if (!heated || (raisedIn !== null && (context.bed?.keptAbove ?? null) !== null)) return [];
+  const from = plus(setOut, -UNDER_GLASS_DAYS);
+  return [
+    plantingTask(context, "harden off", "days", {
+      window: window(plus(from, -2), from, plus(from, 2)),
+      harm: "when you can",
+      rhythm: "daily",
+      minutes: 10,
+      title: { verb: "Stand by day:", object: objectOf(context), where: "bed" },
+      say: [
+        how(
+          "In their new place by day from now on, out of hard sun at first; back in the warm at night.",
+        ),
+        why("They are planted there about ", { day: setOut }, "."),
+      ],
+      because: [["Some days before they are planted under glass, ", { day: setOut }, "."]],
+      basis: anchorOf(context, "set out")?.basis ?? [],
+      hangsOn: anchorTaskIds(context, "set out"),
+    }),
+  ];
+}
+
 function tasks(context: SowingContext): readonly TaskOf<"harden off">[] {
   const { planting, crop } = context;
   const facts = crop.indoors;
   const out = anchorOf(context, "set out");
   if (planting.start !== "seed indoors" || planting.inSince !== null || !facts || !out) return [];
+  if (context.climate.underGlass) return underGlassStep(context, out.day);
   const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
   const floorC = facts.nightFloorC.value;
   if (!isTender(crop)) return hardySteps(context, out.day, days, floorC);

@@ -17,6 +17,7 @@ function tasks(context: SowingContext): readonly TaskOf<"not yet">[] {
   const { fixed, inSince } = context.planting;
   if (
     !frost ||
+    context.climate.underGlass ||
     !out ||
     !decision ||
     !isTender(context.crop) ||

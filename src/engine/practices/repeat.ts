@@ -52,13 +52,14 @@ export function sowingContextsOf(
 ): readonly SowingContext[] {
   const crop = cropFor(planting);
   if (!crop) return [];
+  const bed = bedOf(plan, planting);
   const first: SowingContext = {
     plan,
     planting,
     crop,
-    bed: bedOf(plan, planting),
+    bed,
     sowing: 1,
-    climate,
+    climate: climate.at(bed),
     anchors,
     observations: observationsAbout(facts, planting.key),
     around,

@@ -71,7 +71,9 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
         ),
       ]
     : [];
-  const bought = planting.start === "plants" && isTender(crop);
+  const open = isTender(crop) && !context.climate.underGlass;
+  const hardens = open && planting.start === "seed indoors";
+  const bought = open && planting.start === "plants";
   const glass = bought
     ? [caution("If they come from under glass, get them used to the open first, a week or so.")]
     : [];
@@ -81,7 +83,7 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
       harm: "this week",
       rhythm: "session",
       minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,
-      kinds: planting.start === "seed indoors" && isTender(crop) ? [HARDENED] : [],
+      kinds: hardens ? [HARDENED] : [],
       title: { verb: "Set out", object: objectOf(context), where: "bed" },
       say: [
         how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),

@@ -77,15 +77,17 @@ const WEEK = 7;
 const TO_MIDDLE = 3;
 
 function thirstyBedsOf({ contexts, anchors }: WholeGarden): readonly ThirstyBed[] {
-  const byBed = new Map<Bed | null, ThirstyBed["drinkers"]>();
+  const byBed = new Map<string | null, ThirstyBed>();
   for (const context of contexts) {
     const drinking = context.planting.without.includes("water")
       ? null
       : drinkingPeriodOf(context, anchors);
-    if (drinking)
-      byBed.set(context.bed, [...(byBed.get(context.bed) ?? []), { growing: context, drinking }]);
+    if (!drinking) continue;
+    const key = context.bed?.key ?? null;
+    const drinkers = [...(byBed.get(key)?.drinkers ?? []), { growing: context, drinking }];
+    byBed.set(key, { bed: byBed.get(key)?.bed ?? context.bed, drinkers });
   }
-  return [...byBed].map(([bed, drinkers]) => ({ bed, drinkers }));
+  return [...byBed.values()];
 }
 
 function mondaysOf(beds: readonly ThirstyBed[]): readonly Day[] {

@@ -100,6 +100,8 @@ export type Bed = {
   readonly key: string;
   readonly name: string;
   readonly kind: "bed" | "bags" | "greenhouse";
+  /** The night temperature that a greenhouse or tunnel is heated to; null where nothing heats it, and for other beds. */
+  readonly keptAbove: Quantity | null;
   /** The longer side; rows run along it. */
   readonly lengthCm: Quantity | null;
   readonly widthCm: Quantity | null;

@@ -8,6 +8,6 @@ export function notOfABed(words: Words): Problem {
     "unknown-word",
     words.at,
     `${words.text.slice(0, 60) || "Nothing"} is not understood of a bed`,
-    "Write 12 x 4 ft, or 6 grow bags of 10 gal, or greenhouse, 8 x 6 ft",
+    "Write 12 x 4 ft, or 6 grow bags of 10 gal, or greenhouse, 8 x 6 ft, unheated",
   );
 }

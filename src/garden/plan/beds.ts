@@ -7,12 +7,13 @@ import {
   unitFrom,
 } from "../../base/index.ts";
 import { FILM } from "../../crops/index.ts";
-import type { Bed } from "../model/plan.ts";
+import type { Bed, FilledDefault } from "../model/plan.ts";
 import { readBags } from "./bags.ts";
 import { notOfABed } from "./bed-words.ts";
 import { diagnostic } from "./codes.ts";
 import { readCovers, readFixtures, readMulch } from "./details.ts";
 import { readDrip } from "./drip.ts";
+import { type Heat, type House, heatIn, houseIn } from "./houses.ts";
 import { namer } from "./names.ts";
 import { type ReadLog, unclearQuantity } from "./place.ts";
 import {
@@ -24,11 +25,20 @@ import {
   wordsUnder,
 } from "./tree.ts";
 
+/** What the reading of a bed needs to know: where to log, and what the place's greenhouse is kept above. */
+type BedReading = ReadLog & { readonly heated: Quantity | null };
+
 /**
- * The beds of a plan in the order of the file. A bed's key is the slug of its `was:` name, else of its name. Problems:
- * `alike`, `name-unfit`, `quantity-unclear`, `unknown-word`. Bag sizes that were filled in are listed.
+ * The beds of a plan in the order of the file. A bed's key is the slug of its `was:` name, else of its name. `heated` is
+ * what the greenhouse of the place is kept above, which its beds share. Problems: `alike`, `name-unfit`,
+ * `quantity-unclear`, `unknown-word`. Bag sizes that were filled in are listed, and heat that was not given.
  */
-export function readBeds(tree: Tree | null, reading: ReadLog): readonly Bed[] {
+export function readBeds(
+  tree: Tree | null,
+  log: ReadLog,
+  heated: Quantity | null = null,
+): readonly Bed[] {
+  const reading = { ...log, heated };
   const name = namer("bed", reading.problems);
   return entriesOf(tree).flatMap((entry) => {
     const key = name(wordsUnder(entry.value, "was") ?? entry.key);
@@ -36,7 +46,7 @@ export function readBeds(tree: Tree | null, reading: ReadLog): readonly Bed[] {
   });
 }
 
-function readBed({ key: name, value }: TreeEntry, key: string, reading: ReadLog): Bed {
+function readBed({ key: name, value }: TreeEntry, key: string, reading: BedReading): Bed {
   const is = wordsUnder(value, "is");
   const made = is ? readKind(is, name.text, reading) : plainBed;
   const warmed = readWarmed(wordsUnder(value, "warmed by"), reading.problems);
@@ -54,8 +64,14 @@ function readBed({ key: name, value }: TreeEntry, key: string, reading: ReadLog)
   };
 }
 
-type Made = Pick<Bed, "kind" | "lengthCm" | "widthCm" | "bags">;
-const plainBed: Made = { kind: "bed", lengthCm: null, widthCm: null, bags: null };
+type Made = Pick<Bed, "kind" | "keptAbove" | "lengthCm" | "widthCm" | "bags">;
+const plainBed: Made = {
+  kind: "bed",
+  keptAbove: null,
+  lengthCm: null,
+  widthCm: null,
+  bags: null,
+};
 
 /** Bags by their number, with what one holds before or behind it: `6 grow bags of 10 gal`, `4 40-litre pots`. */
 const BAGS =
@@ -64,7 +80,7 @@ const BAGS =
 /** A bed of the plain kind, which its size alone follows. */
 const PLAIN = /^(?:a |the )?(?:raised |open |garden )?(?:bed|row|border|plot)$/i;
 
-function readKind(is: Words, name: string, reading: ReadLog): Made {
+function readKind(is: Words, name: string, reading: BedReading): Made {
   const pieces = splitWords(is, /,(?!\d)/);
   const [first, ...rest] = pieces;
   if (!first) return plainBed;
@@ -82,23 +98,52 @@ function readKind(is: Words, name: string, reading: ReadLog): Made {
     };
     return { ...plainBed, kind: "bags", bags: readBags(words, name, reading) };
   }
-  const house = /^(?:a |the )?(?:greenhouse|hoop ?house|tunnel|poly ?tunnel)$/i.test(first.text);
-  const sized = house || PLAIN.test(first.text) ? rest : pieces;
+  const house = houseIn(first.text);
+  if (house) return readHouse(house, rest, { name, reading });
+  const sized = PLAIN.test(first.text) ? rest : pieces;
   const size = sized[0] ? readSize(sized[0], reading.problems) : null;
   for (const extra of sized.slice(1)) reading.problems.push(notOfABed(extra));
+  return { ...plainBed, lengthCm: size?.length ?? null, widthCm: size?.width ?? null };
+}
+
+/** A bed under glass or film, read with its heat and its size in any order. */
+function readHouse(
+  { heat: said, tunnel }: House,
+  rest: readonly Words[],
+  { name, reading }: { readonly name: string; readonly reading: BedReading },
+): Made {
+  let heat: Heat | null = said;
+  let size: Size | null = null;
+  for (const words of rest) {
+    const found = heatIn(words.text);
+    if (found === "unclear")
+      reading.problems.push(unclearQuantity(words, "a temperature", "kept above 5 °C"));
+    else if (found) heat = found;
+    else if (size) reading.problems.push(notOfABed(words));
+    else size = readSize(words, reading.problems);
+  }
+  if (heat === null) reading.filled.push(heatFilledIn(name, tunnel ? null : reading.heated));
+  const keptAbove = heat ? heat.keptAbove : tunnel ? null : reading.heated;
   return {
-    kind: house ? "greenhouse" : "bed",
+    kind: "greenhouse",
+    keptAbove,
     lengthCm: size?.length ?? null,
     widthCm: size?.width ?? null,
     bags: null,
   };
 }
 
+function heatFilledIn(name: string, keptAbove: Quantity | null): FilledDefault {
+  const what = `heat in ${name}`;
+  return keptAbove
+    ? { what, value: "as in the greenhouse of the place", why: "it is taken for the same house" }
+    : { what, value: "none", why: "no heater is named; if there is one: kept above 5 °C" };
+}
+
+type Size = { readonly length: Quantity; readonly width: Quantity };
+
 /** The longer side is the length, in whichever order they are written; rows run along it. */
-function readSize(
-  words: Words,
-  problems: Problem[],
-): { readonly length: Quantity; readonly width: Quantity } | null {
+function readSize(words: Words, problems: Problem[]): Size | null {
   const found =
     /^([\d.,/½¼¾ ]+?)\s*([^\d\s.,x×*]*)\s*(?:x|×|\*|by)\s*([\d.,/½¼¾ ]+?)\s*(\D*)$/iu.exec(
       words.text,

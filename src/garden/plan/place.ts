@@ -11,6 +11,7 @@ import type { FilledDefault, Risk, Site } from "../model/plan.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";
 import { diagnostic } from "./codes.ts";
 import { readFrosts } from "./frosts.ts";
+import { heatIn } from "./houses.ts";
 import { numberUnder, splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
 import { type CompanionFiles, readWeather, type WeatherResult } from "./weather.ts";
 
@@ -110,11 +111,10 @@ function readGreenhouse(words: Words | null, reading: ReadLog): Site["greenhouse
   let keptAbove: Quantity | null = null;
   for (const piece of splitWords(words, /,| and /)) {
     const places = /^(\d+) (?:trays?|flats?)$/i.exec(piece.text);
-    const warm = /^(?:kept |heated |stays )?above (.+)$/i.exec(piece.text);
-    const floor = warm ? quantityFrom(warm[1] ?? "") : null;
+    const heat = heatIn(piece.text);
     if (places) trays = Number(places[1]);
-    else if (floor?.kind === "temperature") keptAbove = floor;
-    else if (warm)
+    else if (heat && heat !== "unclear") keptAbove = heat.keptAbove;
+    else if (heat)
       reading.problems.push(unclearQuantity(piece, "a temperature", "kept above 45 °F"));
     else {
       reading.problems.push(

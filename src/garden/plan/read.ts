@@ -110,7 +110,7 @@ function build(tree: Tree, lines: readonly Words[], { at, text, reading }: PlanB
   const people = readPeople(valueUnder(tree, "people"), reading);
   const days = { ...reading, season: seasonFor(year, site, frostless) };
   const away = readAway(valueUnder(tree, "away"), people, { ...days, clock: site.clock, beside });
-  const beds = readBeds(valueUnder(tree, "beds"), reading);
+  const beds = readBeds(valueUnder(tree, "beds"), reading, site.greenhouse?.keptAbove ?? null);
   const found = readPlantings(tree, { ...days, year, people, beds });
   return {
     garden: at.garden,

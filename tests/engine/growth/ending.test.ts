@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
+import { degreesC } from "../../../src/base/quantities/quantity.ts";
 import { autumnAfter, growthEndOf, lastHarvest } from "../../../src/engine/growth/ending.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
@@ -8,12 +9,17 @@ import { growingOf } from "./growing.ts";
 const beet = growingOf(QUARRY, "beet");
 const tomato = growingOf(QUARRY, "tomato");
 
-/** The lane without frost, and a bed of it under glass. */
+/** The lane without frost, and beds of it under glass, heated or not. */
 const mild: SowingContext = {
   ...beet,
   plan: { ...beet.plan, site: { ...planOf(QUARRY).site, firstFrost: null } },
 };
-const glass: SowingContext = { ...beet, bed: beet.bed && { ...beet.bed, kind: "greenhouse" } };
+const underGlass = (context: SowingContext, keptAboveC: number | null): SowingContext => {
+  const keptAbove = keptAboveC === null ? null : degreesC(keptAboveC);
+  const bed = context.bed && { ...context.bed, kind: "greenhouse" as const, keptAbove };
+  return { ...context, bed, climate: context.climate.at(bed) };
+};
+const hot = underGlass(tomato, 10);
 
 const autumnOf = (day: string) => {
   const autumn = autumnAfter(beet, isoDay(day));
@@ -42,7 +48,7 @@ describe("the autumn that ends what grows", () => {
 
   test("is none where nothing freezes", () => {
     expect(autumnAfter(mild, isoDay("2027-05-03"))).toBeNull();
-    expect(autumnAfter(glass, isoDay("2027-05-03"))).toBeNull();
+    expect(autumnAfter(hot, isoDay("2027-05-03"))).toBeNull();
   });
 });
 
@@ -64,20 +70,25 @@ describe("the last day worth a first harvest", () => {
     expect(last(mild)).toBeNull();
   });
 
-  test("is under glass the last day of ten hours, whatever the frost", () => {
-    expect(last(glass)).toBe("2027-11-02");
-    const { dayHours } = glass.climate;
+  test("is under glass the last day of ten hours for tender crops, or the frost that gets in", () => {
+    expect(last(hot)).toBe("2027-11-02");
+    expect(last(underGlass(tomato, null))).toBe("2027-10-16");
+    const { dayHours } = hot.climate;
     expect(dayHours?.(isoDay("2027-11-02"))).toBeGreaterThanOrEqual(10);
     expect(dayHours?.(isoDay("2027-11-03"))).toBeLessThan(10);
   });
 
+  test("is none under glass for what stands the winter there", () => {
+    expect(last(underGlass(beet, null))).toBeNull();
+  });
+
   test("is under glass next autumn's for what is sown in short days", () => {
-    expect(lastHarvest(glass, isoDay("2027-12-15"))).toBe(isoDay("2028-11-02"));
+    expect(lastHarvest(hot, isoDay("2027-12-15"))).toBe(isoDay("2028-11-02"));
   });
 
   test("is none under glass where no day is so short, or no latitude is known", () => {
     const at = (dayHours: SowingContext["climate"]["dayHours"]) =>
-      lastHarvest({ ...glass, climate: { ...glass.climate, dayHours } }, isoDay("2027-05-21"));
+      lastHarvest({ ...hot, climate: { ...hot.climate, dayHours } }, isoDay("2027-05-21"));
     expect(at(() => 12)).toBeNull();
     expect(at(null)).toBeNull();
   });
@@ -97,7 +108,9 @@ describe("the day that ends all growing", () => {
     expect(ends(beet)).toBe("2028-01-17");
   });
 
-  test("is none where nothing freezes", () => {
-    expect(ends(glass)).toBeNull();
+  test("is none where nothing freezes, and for hardy crops under glass, which grow on in spring", () => {
+    expect(ends(hot)).toBeNull();
+    expect(ends(underGlass(beet, null))).toBeNull();
+    expect(ends(underGlass(tomato, null))).toBe("2027-10-30");
   });
 });

@@ -50,14 +50,15 @@ export function growingOf(text: string, name: string, given: Given = {}): Sowing
   const planting = plan.plantings.find(({ key }) => key === `${plan.year}/${name}`);
   const crop = planting && cropOf(planting.crop);
   if (!planting || !crop) throw new Error(`no ${name} in the plan`);
+  const bed = plan.beds.find(({ key }) => key === planting.bed) ?? null;
   const facts = parseDiary(plan.diary, [plan], PRACTICES);
   return {
     plan,
     planting: { ...planting, ...given.planting },
     crop: { ...crop, ...given.crop },
-    bed: plan.beds.find(({ key }) => key === planting.bed) ?? null,
+    bed,
     sowing: given.sowing ?? 1,
-    climate: climateOf(plan, facts, given.observed),
+    climate: climateOf(plan, facts, given.observed).at(bed),
     anchors: given.anchors ?? anchorsOf(planting.key, given.acts ?? {}),
     observations: facts.filter((fact) => "planting" in fact && fact.planting === planting.key),
     around: given.around ?? (() => true),

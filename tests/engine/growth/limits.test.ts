@@ -3,7 +3,7 @@ import { type Day, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import type { Crop } from "../../../src/crops/facts.ts";
 import { commonPractice, NO_LIMITS } from "../../../src/crops/figures.ts";
-import type { DayAir } from "../../../src/engine/climate/climate.ts";
+import type { DayAir } from "../../../src/engine/climate/day-air.ts";
 import { decideDate } from "../../../src/engine/growth/date-decision.ts";
 import {
   nextGoodStart,
