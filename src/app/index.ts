@@ -57,5 +57,14 @@ export { type CropName, cropNames, type FirstAnswers, firstPlan, nextYear } from
 export { type BedRoom, type BedSpace, bedRoom, type RoomText } from "./room.ts";
 export { fileUnitFrom, type RowFilter, type StationRequest, siteWeather, wrong } from "./site.ts";
 export { morningList, tasksAsJson } from "./tasks.ts";
+export {
+  type AnswerFault,
+  type KnownWeather,
+  mergeWeather,
+  readWeather,
+  type WeatherQuestion,
+  type WeatherReading,
+  type WeatherService,
+} from "./weather.ts";
 export { whyLines } from "./why.ts";
 export { plannedCourse, type ReviewedYear, yearReviewPage } from "./year-review.ts";

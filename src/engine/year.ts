@@ -1,7 +1,8 @@
 import type { Day } from "../base/index.ts";
 import { type Crop, cropFor } from "../crops/index.ts";
 import type { Observation } from "../garden/index.ts";
-import type { Plan, Planting } from "../garden/model/index.ts";
+import type { KnownWeather, Plan, Planting } from "../garden/model/index.ts";
+import type { ColdNight } from "./beds/cold-nights.ts";
 import type { PlantingRecord, SowingRecord } from "./beds/planting-record.ts";
 import type { WateringWeek } from "./beds/watering-weeks.ts";
 import type { ClimateData } from "./climate/climate.ts";
@@ -20,6 +21,8 @@ export type Garden = {
   readonly id: string;
   readonly plans: readonly Plan[];
   readonly baseline?: Baseline;
+  /** What is known of this year's weather; left out where nobody was asked. */
+  readonly weather?: KnownWeather | null;
 };
 
 /**
@@ -35,6 +38,8 @@ export type Year = {
   /** The valid observations of the diaries of all years, in day order. */
   readonly observations: readonly Observation[];
   readonly baseline: Baseline;
+  /** Those of the next nights that the forecast says are cold; empty where nobody is asked for the weather. */
+  readonly coldNights: readonly ColdNight[];
   /** What was published of the garden before this build. */
   readonly published: PublishedState;
   /** Every task of every year on its day, in the order of the plans. */

@@ -3,11 +3,12 @@ import { wholeGarden } from "../garden/model/index.ts";
 import { awayEvents } from "./away/events.ts";
 import type { Event } from "./events/event.ts";
 import { eventsOf } from "./events/events.ts";
+import { frostNightEvents } from "./events/frost-nights.ts";
 import { seasonEvent } from "./events/open.ts";
 
 /**
- * All events that a year's feeds are chosen from, from the horizon's first day on: jobs, absences, and the season's own
- * line. In no particular order.
+ * All events that a year's feeds are chosen from, from the horizon's first day on: jobs, absences, cold nights ahead,
+ * and the season's own line. In no particular order.
  */
 export function yearEvents(year: Year): readonly Event[] {
   const { horizon, published: publishedState } = year;
@@ -16,6 +17,7 @@ export function yearEvents(year: Year): readonly Event[] {
   return [
     ...eventsOf(shown, { plan, publishedState, openDays: horizon.openDays }),
     ...awayEvents(year, horizon.firstDay),
+    ...frostNightEvents(year),
     seasonEvent(plan, horizon.firstDay),
   ];
 }

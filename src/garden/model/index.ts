@@ -20,3 +20,11 @@ export type {
 export { bedOf, isRaised, plantingRanks } from "./plantings.ts";
 export { plusYears, seasonOf } from "./season.ts";
 export type { Deed, PlantingCondition, PracticeWords } from "./vocabulary.ts";
+export {
+  type KnownWeather,
+  mergeWeather,
+  WARNED_DAYS,
+  WEATHER_SERVICES,
+  type WeatherDay,
+  type WeatherService,
+} from "./weather.ts";

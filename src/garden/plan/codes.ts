@@ -43,6 +43,10 @@ export const CODES = {
     "problem",
     "monthly means that are not twelve, a low above its high, or dates of nights out of order",
   ],
+  "forecast-nowhere": [
+    "problem",
+    "a forecast is asked for, and the place has no latitude or no longitude",
+  ],
   "calendar-missing": ["problem", "a calendar file of absences that does not lie beside the plan"],
   "calendar-wrong": ["problem", "a file of absences that is no iCalendar"],
   // Names.

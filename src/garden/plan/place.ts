@@ -10,6 +10,7 @@ import {
 import type { FilledDefault, Risk, Site } from "../model/plan.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";
 import { diagnostic } from "./codes.ts";
+import { readForecast } from "./forecast.ts";
 import { readFrosts } from "./frosts.ts";
 import { heatIn } from "./houses.ts";
 import { numberUnder, splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
@@ -33,7 +34,7 @@ export type PlaceResult = { readonly site: Site; readonly frostless: boolean };
 
 /**
  * The site of a plan; what is wrong in it is null and reported. Problems: `zone-unknown`, `quantity-unclear`, and those
- * of frost dates and weather. Early and late frost dates and a missing latitude (the weather's, where it has one) are
+ * of frost dates, weather and forecast. Early and late frost dates and a missing latitude (the weather's, where it has one) are
  * filled in and listed.
  */
 export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceResult {
@@ -51,7 +52,11 @@ export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceRe
     : latitudeOf(tree, stationLocation, reading);
   const { frostless, ...frosts } = readFrosts(tree, latitude, { ...reading, weatherFrosts });
   const greenhouse = readGreenhouse(wordsUnder(tree, "greenhouse"), reading);
-  return { site: { clock, latitude, ...frosts, colderBy, greenhouse, normals }, frostless };
+  const asked = readForecast(tree, latitude, reading.problems);
+  return {
+    site: { clock, latitude, ...asked, ...frosts, colderBy, greenhouse, normals },
+    frostless,
+  };
 }
 
 /** The station's latitude [degrees], or none, where the place does not give one; listed in both cases. */

@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { WEATHER_SERVICES } from "../model/weather.ts";
 import { NIGHT_KEYS } from "./nights.ts";
 
 /*
@@ -105,6 +106,13 @@ const latitude = v.pipe(
   v.description("degrees, south negative"),
 );
 
+const longitude = v.pipe(
+  v.number("Write degrees as a number, west negative, such as -111.5"),
+  v.minValue(-180, "Write degrees between -180 and 180"),
+  v.maxValue(180, "Write degrees between -180 and 180"),
+  v.description("degrees, west negative; only needed for the forecast"),
+);
+
 const WEATHER_KEYS = {
   latitude: opt(latitude),
   low: MeansSchema,
@@ -131,6 +139,8 @@ const PlaceSchema = v.strictObject(
   {
     clock: words("the time zone", "America/Denver"),
     latitude: opt(latitude),
+    longitude: opt(longitude),
+    forecast: opt(words("who is asked for the coming nights", WEATHER_SERVICES.join(" or "))),
     "last frost": opt(
       words("spring's last frost, or early, usual and late, or none", "about 6 May"),
     ),

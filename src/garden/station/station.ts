@@ -50,7 +50,7 @@ const MOST_TOLD = 20;
  * Air at a station was never outside this range [°C]. Source: from memory, unchecked: the coldest and warmest on record
  * are inside it.
  */
-const AIR_C = { least: -95, most: 60 } as const;
+export const AIR_C = { least: -95, most: 60 } as const;
 
 function daily(
   line: RawStationDay,

@@ -44,6 +44,7 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "frost-half": least("", "last frost: none\n  first frost: 2 Oct"),
   "frosts-crossed": least("", "last frost: 6 May\n  first frost: 2 Apr"),
   "weather-missing": least("", `${NO_FROST}\n  weather: w.yaml`),
+  "forecast-nowhere": least("", `${NO_FROST}\n  forecast: Open-Meteo`),
   "calendar-missing": least("people:\n  Oda:\naway:\n  - Oda, oda.ics"),
   "weather-wrong": weather("1, 2, 3", twelve(50)),
   alike: least("crops:\n  - carrot\n  - carrots"),

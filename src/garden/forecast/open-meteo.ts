@@ -1,0 +1,83 @@
+import * as v from "valibot";
+import { dayFromIso } from "../../base/index.ts";
+import type { WeatherDay } from "../model/weather.ts";
+import {
+  checkedDays,
+  faulty,
+  isNear,
+  jsonOf,
+  type WeatherAnswer,
+  type WeatherQuestion,
+} from "./answer.ts";
+
+const Numbers = v.array(v.nullable(v.number()));
+
+/** The daily part of an answer of the forecast or the archive. Source: Open-Meteo, Weather Forecast API, documentation of `daily`. */
+const AnswerSchema = v.object({
+  latitude: v.number(),
+  longitude: v.number(),
+  daily_units: v.object({
+    temperature_2m_min: v.string(),
+    temperature_2m_max: v.string(),
+    precipitation_sum: v.optional(v.string()),
+    wind_gusts_10m_max: v.optional(v.string()),
+  }),
+  daily: v.object({
+    time: v.array(v.string()),
+    temperature_2m_min: Numbers,
+    temperature_2m_max: Numbers,
+    precipitation_sum: v.optional(Numbers),
+    wind_gusts_10m_max: v.optional(Numbers),
+  }),
+});
+
+const ErrorSchema = v.object({ error: v.literal(true) });
+
+type Answer = v.InferOutput<typeof AnswerSchema>;
+
+/**
+ * The days of Open-Meteo's answer; it is asked in the garden's own zone, and so its days are the garden's. Days without a
+ * low or a high at either end are left out. Faults: all of AnswerFault.
+ */
+export function readOpenMeteo(text: string, question: WeatherQuestion): WeatherAnswer {
+  const json = jsonOf(text);
+  if (json === undefined) return faulty("no JSON");
+  if (v.is(ErrorSchema, json)) return faulty("says an error");
+  const { success, output } = v.safeParse(AnswerSchema, json);
+  if (!success || !isEven(output)) return faulty("not of the documented form");
+  if (!isNear(question, output.latitude, output.longitude)) return faulty("of another place");
+  if (!isMetric(output)) return faulty("in other units");
+  const days = daysOf(output);
+  return days === null ? faulty("not of the documented form") : checkedDays(days, question);
+}
+
+/** Whether every list is as long as that of the days. */
+function isEven({ daily }: Answer): boolean {
+  return Object.values(daily).every((list) => (list?.length ?? 0) === daily.time.length);
+}
+
+function isMetric({ daily_units: units }: Answer): boolean {
+  return (
+    units.temperature_2m_min === "°C" &&
+    units.temperature_2m_max === "°C" &&
+    (units.precipitation_sum ?? "mm") === "mm" &&
+    (units.wind_gusts_10m_max ?? "m/s") === "m/s"
+  );
+}
+
+/** The days that have a low and a high; null where one is no day. */
+function daysOf({ daily }: Answer): readonly WeatherDay[] | null {
+  const days: WeatherDay[] = [];
+  for (const [i, time] of daily.time.entries()) {
+    const day = dayFromIso(time);
+    if (day === null) return null;
+    const [lowC, highC] = [daily.temperature_2m_min[i], daily.temperature_2m_max[i]];
+    if (lowC == null || highC == null) continue;
+    days.push({
+      ...{ day, lowC, highC },
+      rainMm: daily.precipitation_sum?.[i] ?? null,
+      gustMps: daily.wind_gusts_10m_max?.[i] ?? null,
+    });
+  }
+  return days;
+}

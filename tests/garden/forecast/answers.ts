@@ -1,0 +1,101 @@
+import { isoOf } from "../../../src/base/index.ts";
+import type { WeatherQuestion } from "../../../src/garden/forecast/answer.ts";
+import { isoDay } from "../../gardens.ts";
+
+/**
+ * Answers in the form that each service documents, made for tests: written from the documentation, from memory, and not
+ * recorded from the services themselves.
+ */
+export const QUESTION: WeatherQuestion = {
+  latitude: 46.6,
+  longitude: -111.5,
+  clock: "America/Denver",
+  today: isoDay("2027-05-10"),
+};
+
+/** A day's low, high [°C], rain [mm] and gust [m/s]. */
+export type Told = readonly [lowC: number, highC: number, rainMm?: number, gustMps?: number];
+
+const UNITS = {
+  time: "iso8601",
+  temperature_2m_min: "°C",
+  temperature_2m_max: "°C",
+  precipitation_sum: "mm",
+  wind_gusts_10m_max: "m/s",
+};
+
+/** Open-Meteo's answer for days from `from` on, with parts replaced. */
+export function openMeteoAnswer(
+  from: string,
+  told: readonly Told[],
+  change: (answer: Record<string, unknown>) => Record<string, unknown> = (answer) => answer,
+): string {
+  const days = told.map((_, i) => isoOf((isoDay(from) + i) as typeof QUESTION.today));
+  return JSON.stringify(
+    change({
+      latitude: 46.625,
+      longitude: -111.5,
+      generationtime_ms: 0.1,
+      utc_offset_seconds: -21600,
+      timezone: "America/Denver",
+      timezone_abbreviation: "GMT-6",
+      elevation: 1200,
+      daily_units: UNITS,
+      daily: {
+        time: days,
+        temperature_2m_min: told.map(([low]) => low),
+        temperature_2m_max: told.map(([, high]) => high),
+        precipitation_sum: told.map(([, , rain]) => rain ?? null),
+        wind_gusts_10m_max: told.map(([, , , gust]) => gust ?? null),
+      },
+    }),
+  );
+}
+
+/** A step of MET Norway's answer: its hour (UTC), air [°C], rain of the next hour or six, and the six hours' extremes. */
+export type Step = {
+  readonly time: string;
+  readonly air: number;
+  readonly hourMm?: number;
+  readonly six?: { readonly mm: number; readonly min: number; readonly max: number };
+};
+
+/** MET Norway's answer of these steps, with parts replaced. */
+export function metNorwayAnswer(
+  steps: readonly Step[],
+  change: (properties: Record<string, unknown>) => Record<string, unknown> = (all) => all,
+): string {
+  return JSON.stringify({
+    type: "Feature",
+    geometry: { type: "Point", coordinates: [-111.5, 46.6, 1200] },
+    properties: change({
+      meta: {
+        updated_at: "2027-05-10T10:00:00Z",
+        units: {
+          air_temperature: "celsius",
+          precipitation_amount: "mm",
+          wind_speed: "m/s",
+          air_pressure_at_sea_level: "hPa",
+        },
+      },
+      timeseries: steps.map(({ time, air, hourMm, six }) => ({
+        time,
+        data: {
+          instant: { details: { air_temperature: air, wind_speed: 3 } },
+          ...(hourMm !== undefined && {
+            next_1_hours: { summary: {}, details: { precipitation_amount: hourMm } },
+          }),
+          ...(six && {
+            next_6_hours: {
+              details: {
+                precipitation_amount: six.mm,
+                air_temperature_min: six.min,
+                air_temperature_max: six.max,
+              },
+            },
+          }),
+        },
+      })),
+    }),
+  });
+}
