@@ -40,7 +40,7 @@ const CORE = new Set(["base", "crops", "garden", "engine", "views"]);
 const OWNED: Readonly<Record<string, readonly string[]>> = {
   "date-fns-tz": ["base/days"],
   yaml: ["garden/plan"],
-  valibot: ["garden/plan"],
+  valibot: ["garden/plan", "garden/forecast"],
   suncalc: ["engine/climate"],
   "csv-parse": ["garden/station"],
   "ical-generator": ["views/calendar"],

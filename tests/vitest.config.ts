@@ -9,8 +9,9 @@ const root = new URL("..", import.meta.url).pathname;
 const inWorker = [
   "tests/canaries.test.ts",
   "tests/host/worker.test.ts",
-  "tests/host/edge/{large,object,build-year,building,poll,write-feeds}.test.ts",
+  "tests/host/edge/{large,object,build-year,building,poll,refresh-weather,weather-cell,write-feeds}.test.ts",
   "tests/host/store/**/*.test.ts",
+  "tests/host/weather/cell.test.ts",
   "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,kept-year,leaving,links,routes,plan-page,plans,tapped,visit}.test.ts",
 ];
 

@@ -1,6 +1,7 @@
 import { type Day, dayAt } from "../base/index.ts";
 import {
   buildYear,
+  coldNightsIn,
   type Garden,
   type Horizon,
   horizonOf,
@@ -49,7 +50,8 @@ export function buildSchedule(
   published: PublishedState,
 ): Schedule {
   const year = buildYear(garden, horizon, published);
-  const events = yearEvents(year);
+  const coldNights = coldNightsIn(year, garden.weather ?? null);
+  const events = yearEvents(year, coldNights);
   const keys = new Set(events.map(({ key }) => key));
   const { scheduled } = year;
   return { year, scheduled, events, publishedState: publishedStateOf(scheduled, keys) };

@@ -58,13 +58,12 @@ export { type BedRoom, type BedSpace, bedRoom, type RoomText } from "./room.ts";
 export { fileUnitFrom, type RowFilter, type StationRequest, siteWeather, wrong } from "./site.ts";
 export { morningList, tasksAsJson } from "./tasks.ts";
 export {
-  type AnswerFault,
   type KnownWeather,
   mergeWeather,
   readWeather,
   type WeatherQuestion,
   type WeatherReading,
-  type WeatherService,
+  type WeatherSource,
 } from "./weather.ts";
 export { whyLines } from "./why.ts";
 export { plannedCourse, type ReviewedYear, yearReviewPage } from "./year-review.ts";

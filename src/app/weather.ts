@@ -1,8 +1,8 @@
 import { type AnswerFault, readWeatherAnswer, type WeatherQuestion } from "../garden/index.ts";
-import type { KnownWeather, WeatherService } from "../garden/model/index.ts";
+import type { KnownWeather, WeatherSource } from "../garden/model/index.ts";
 
-export type { AnswerFault, WeatherQuestion } from "../garden/index.ts";
-export { type KnownWeather, mergeWeather, type WeatherService } from "../garden/model/index.ts";
+export type { WeatherQuestion } from "../garden/index.ts";
+export { type KnownWeather, mergeWeather, type WeatherSource } from "../garden/model/index.ts";
 
 /** What a service's answer says of the weather, or what is wrong with it; nothing of a faulty one is used. */
 export type WeatherReading =
@@ -11,11 +11,11 @@ export type WeatherReading =
 
 /** The text of a service's answer as what is known of the weather. Never throws, whatever the text. */
 export function readWeather(
-  service: WeatherService,
+  source: WeatherSource,
   text: string,
   question: WeatherQuestion,
 ): WeatherReading {
-  const { days, fault } = readWeatherAnswer(service, text, question);
+  const { days, fault } = readWeatherAnswer(source, text, question);
   if (fault !== null) return { weather: null, fault };
-  return { weather: { service, asOf: question.today, days, saidColder: [] }, fault: null };
+  return { weather: { source, asOf: question.today, days, saidColder: [] }, fault: null };
 }

@@ -6,7 +6,6 @@ import {
   withMovedPlantings,
 } from "../garden/index.ts";
 import { type Plan, type Planting, plantingRanks } from "../garden/model/index.ts";
-import { coldNightsIn } from "./beds/cold-nights.ts";
 import { plantingRecordsOf } from "./beds/lives.ts";
 import { wateringWeeksOf } from "./beds/watering-weeks.ts";
 import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.ts";
@@ -41,11 +40,7 @@ export function buildYear(garden: Garden, horizon: Horizon, published: Published
   const built = scheduleSeasons(linked, { observations, published, baseline });
   const scheduled = built.flatMap((season) => season.scheduled);
   const seasons = seasonsOf(built, scheduled, observations);
-  const coldNights = coldNightsIn({ plans, observations, seasons }, garden.weather ?? null);
-  return {
-    ...{ garden: id, plans, horizon, observations, baseline, published, scheduled, seasons },
-    coldNights,
-  };
+  return { garden: id, plans, horizon, observations, baseline, published, scheduled, seasons };
 }
 
 /** The same plans without diary, absences and anything published before: what is usual here. */

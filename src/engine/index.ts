@@ -3,7 +3,7 @@
  */
 
 export type { SeasonEnd, StartChance } from "./beds/chances.ts";
-export type { ColdNight } from "./beds/cold-nights.ts";
+export { type ColdNight, coldNightsIn } from "./beds/cold-nights.ts";
 export type { CropChance } from "./beds/crop-chances.ts";
 export type { BedOccupant } from "./beds/free.ts";
 export {

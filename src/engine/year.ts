@@ -2,7 +2,6 @@ import type { Day } from "../base/index.ts";
 import { type Crop, cropFor } from "../crops/index.ts";
 import type { Observation } from "../garden/index.ts";
 import type { KnownWeather, Plan, Planting } from "../garden/model/index.ts";
-import type { ColdNight } from "./beds/cold-nights.ts";
 import type { PlantingRecord, SowingRecord } from "./beds/planting-record.ts";
 import type { WateringWeek } from "./beds/watering-weeks.ts";
 import type { ClimateData } from "./climate/climate.ts";
@@ -38,8 +37,6 @@ export type Year = {
   /** The valid observations of the diaries of all years, in day order. */
   readonly observations: readonly Observation[];
   readonly baseline: Baseline;
-  /** Those of the next nights that the forecast says are cold; empty where nobody is asked for the weather. */
-  readonly coldNights: readonly ColdNight[];
   /** What was published of the garden before this build. */
   readonly published: PublishedState;
   /** Every task of every year on its day, in the order of the plans. */

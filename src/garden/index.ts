@@ -13,7 +13,7 @@ export {
 } from "./diary/parse.ts";
 export { resolveConflicts } from "./diary/resolve-conflicts.ts";
 export { sayPlanting } from "./diary/subjects.ts";
-export type { AnswerFault, WeatherAnswer, WeatherQuestion } from "./forecast/answer.ts";
+export type { AnswerFault, WeatherQuestion } from "./forecast/answer.ts";
 export { readWeatherAnswer } from "./forecast/read.ts";
 export { predecessorOf, withLinkedPlantings } from "./model/years.ts";
 export { diagnostic } from "./plan/codes.ts";

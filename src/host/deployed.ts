@@ -4,4 +4,4 @@
  */
 Object.defineProperty(globalThis, "process", { value: undefined });
 
-export { default, GardenObject } from "./worker.ts";
+export { default, GardenObject, WeatherCell } from "./worker.ts";

@@ -80,6 +80,8 @@ interface RateLimiter {
 interface Bindings {
   /** Every garden's object, by the garden's id. */
   readonly GARDENS: DurableObjectNamespace<import("./worker.ts").GardenObject>;
+  /** What asks weather services, one for each cell of a tenth of a degree; without it nobody is asked. */
+  readonly WEATHER?: DurableObjectNamespace<import("./worker.ts").WeatherCell>;
   /** A store of the former kind, whose gardens are brought over as they are asked for. */
   readonly DB?: D1Database;
   /** How often somebody without a good link may ask; without it nobody is limited. */
@@ -89,6 +91,8 @@ interface Bindings {
   readonly SECRET?: string;
   /** Where links in events lead; without it, the address the garden was last published at. */
   readonly ORIGIN?: string;
+  /** How weather services can reach who runs this, as they ask for: an address of a page or of mail. */
+  readonly CONTACT?: string;
   /** Raised by hand to make every client fetch anew. */
   readonly EPOCH?: string;
 }

@@ -1,4 +1,4 @@
-import type { Year } from "../engine/index.ts";
+import type { ColdNight, Year } from "../engine/index.ts";
 import { wholeGarden } from "../garden/model/index.ts";
 import { awayEvents } from "./away/events.ts";
 import type { Event } from "./events/event.ts";
@@ -10,14 +10,14 @@ import { seasonEvent } from "./events/open.ts";
  * All events that a year's feeds are chosen from, from the horizon's first day on: jobs, absences, cold nights ahead,
  * and the season's own line. In no particular order.
  */
-export function yearEvents(year: Year): readonly Event[] {
+export function yearEvents(year: Year, coldNights: readonly ColdNight[]): readonly Event[] {
   const { horizon, published: publishedState } = year;
   const shown = year.scheduled.filter(({ day }) => day >= horizon.firstDay);
   const plan = wholeGarden(year.plans);
   return [
     ...eventsOf(shown, { plan, publishedState, openDays: horizon.openDays }),
     ...awayEvents(year, horizon.firstDay),
-    ...frostNightEvents(year),
+    ...frostNightEvents(year.plans, coldNights),
     seasonEvent(plan, horizon.firstDay),
   ];
 }

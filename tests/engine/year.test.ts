@@ -21,7 +21,7 @@ function shown(year: Year) {
   const plan = firstPlan(year);
   const today = isoDay("2027-06-10");
   return {
-    events: yearEvents(year),
+    events: yearEvents(year, []),
     frost: frostTonight(year, today, -1),
     pictures: (["frost", "soil", "season"] as const).map((subject) =>
       drawPicture(subject, { year, plan, today, form: "phone" }),

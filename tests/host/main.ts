@@ -1,4 +1,5 @@
 import { gardenObject } from "../../src/host/edge/object.ts";
+import { weatherCell } from "../../src/host/edge/weather-cell.ts";
 import { ports } from "./ports.ts";
 
 /** A garden's object whose ports a test may change. */
@@ -8,7 +9,15 @@ export class GardenObject extends gardenObject({
   pause: (ms) => ports.pause(ms),
   settings: (bindings) => ports.settings(bindings),
   sqlOf: (storage) => ports.sqlOf(storage),
+  askCell: (bindings) => ports.askCell(bindings),
   former: (bindings) => ports.former(bindings),
+}) {}
+
+/** A cell's object whose ports a test may change. */
+export class WeatherCell extends weatherCell({
+  now: () => ports.now(),
+  engine: () => ports.engine(),
+  fetch: (url, init) => ports.fetch(url, init),
 }) {}
 
 export { default } from "../../src/host/worker.ts";

@@ -1,8 +1,10 @@
 import type { ObjectPorts } from "../../src/host/edge/object.ts";
 import { settingsOf } from "../../src/host/edge/settings.ts";
+import type { CellPorts } from "../../src/host/edge/weather-cell.ts";
 import { sqlStoreOf } from "../../src/host/store/sql.ts";
 
-type Changeable = { -readonly [Name in keyof ObjectPorts]: ObjectPorts[Name] };
+type Ports = ObjectPorts & Pick<CellPorts, "fetch">;
+type Changeable = { -readonly [Name in keyof Ports]: Ports[Name] };
 
 /** The ports of every object in these tests, as they are deployed but without pauses; a test changes what it wants. */
 export const ports: Changeable = {
@@ -11,5 +13,9 @@ export const ports: Changeable = {
   pause: async () => undefined,
   settings: settingsOf,
   sqlOf: sqlStoreOf,
+  askCell: ({ WEATHER }) =>
+    WEATHER ? (cell, question) => WEATHER.getByName(cell).ask(question) : null,
+  // Nothing leaves the machine.
+  fetch: () => Promise.reject(new TypeError("not reached")),
   former: () => null,
 };

@@ -48,8 +48,8 @@ const AnswerSchema = v.object({
   }),
 });
 
-type Answer = v.InferOutput<typeof AnswerSchema>;
-type Step = Answer["properties"]["timeseries"][number];
+type MetNorwayAnswer = v.InferOutput<typeof AnswerSchema>;
+type Step = MetNorwayAnswer["properties"]["timeseries"][number];
 
 const UNITS = {
   air_temperature: "celsius",
@@ -90,7 +90,7 @@ export function readMetNorway(text: string, question: WeatherQuestion): WeatherA
 
 /** Steps by the garden's day; null where one has no time. */
 function stepsByDay(
-  { properties }: Answer,
+  { properties }: MetNorwayAnswer,
   clock: string,
 ): ReadonlyMap<Day, readonly Step[]> | null {
   const byDay = new Map<Day, Step[]>();

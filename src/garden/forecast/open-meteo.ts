@@ -33,7 +33,7 @@ const AnswerSchema = v.object({
 
 const ErrorSchema = v.object({ error: v.literal(true) });
 
-type Answer = v.InferOutput<typeof AnswerSchema>;
+type OpenMeteoAnswer = v.InferOutput<typeof AnswerSchema>;
 
 /**
  * The days of Open-Meteo's answer; it is asked in the garden's own zone, and so its days are the garden's. Days without a
@@ -52,11 +52,11 @@ export function readOpenMeteo(text: string, question: WeatherQuestion): WeatherA
 }
 
 /** Whether every list is as long as that of the days. */
-function isEven({ daily }: Answer): boolean {
+function isEven({ daily }: OpenMeteoAnswer): boolean {
   return Object.values(daily).every((list) => (list?.length ?? 0) === daily.time.length);
 }
 
-function isMetric({ daily_units: units }: Answer): boolean {
+function isMetric({ daily_units: units }: OpenMeteoAnswer): boolean {
   return (
     units.temperature_2m_min === "°C" &&
     units.temperature_2m_max === "°C" &&
@@ -66,7 +66,7 @@ function isMetric({ daily_units: units }: Answer): boolean {
 }
 
 /** The days that have a low and a high; null where one is no day. */
-function daysOf({ daily }: Answer): readonly WeatherDay[] | null {
+function daysOf({ daily }: OpenMeteoAnswer): readonly WeatherDay[] | null {
   const days: WeatherDay[] = [];
   for (const [i, time] of daily.time.entries()) {
     const day = dayFromIso(time);

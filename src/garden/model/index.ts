@@ -24,7 +24,5 @@ export {
   type KnownWeather,
   mergeWeather,
   WARNED_DAYS,
-  WEATHER_SERVICES,
-  type WeatherDay,
-  type WeatherService,
+  type WeatherSource,
 } from "./weather.ts";

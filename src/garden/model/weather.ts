@@ -1,10 +1,10 @@
 import type { Day } from "../../base/index.ts";
 
 /** Services that a plan may name to be asked for the coming nights. */
-export const WEATHER_SERVICES = ["Open-Meteo", "MET Norway"] as const;
+export const WEATHER_SOURCES = ["Open-Meteo", "MET Norway"] as const;
 
 /** One of them. */
-export type WeatherService = (typeof WEATHER_SERVICES)[number];
+export type WeatherSource = (typeof WEATHER_SOURCES)[number];
 
 /** A day's weather at the place, midnight to midnight of the garden's clock; null where the service does not say. */
 export type WeatherDay = {
@@ -23,7 +23,7 @@ export type WeatherDay = {
  * is in it.
  */
 export type KnownWeather = {
-  readonly service: WeatherService | "a file";
+  readonly source: WeatherSource | "a file";
   readonly asOf: Day;
   /** In day order, each day once; days may be missing. */
   readonly days: readonly WeatherDay[];
@@ -51,7 +51,7 @@ export function mergeWeather(before: KnownWeather | null, answer: KnownWeather):
   );
   for (const each of answer.days) days.set(each.day, fuller(each, days.get(each.day), answer));
   return {
-    service: answer.service,
+    source: answer.source,
     asOf: answer.asOf,
     days: [...days.values()].sort((a, b) => a.day - b.day),
     saidColder: saidColderIn(before, answer),
@@ -73,7 +73,7 @@ function fuller(
     ? {
         lowC: Math.min(next.lowC, before.lowC),
         highC: Math.max(next.highC, before.highC),
-        rainMm: Math.max(next.rainMm ?? 0, before.rainMm ?? 0),
+        rainMm: moreOf(next.rainMm, before.rainMm),
       }
     : {};
   return {
@@ -83,6 +83,9 @@ function fuller(
     ...both,
   };
 }
+
+const moreOf = (a: number | null, b: number | null) =>
+  a === null || b === null ? (a ?? b) : Math.max(a, b);
 
 function saidColderIn(before: KnownWeather, answer: KnownWeather): KnownWeather["saidColder"] {
   const said = new Map(before.saidColder.map(({ day, lowC }) => [day, lowC]));

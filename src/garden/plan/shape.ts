@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { WEATHER_SERVICES } from "../model/weather.ts";
+import { WEATHER_SOURCES } from "../model/weather.ts";
 import { NIGHT_KEYS } from "./nights.ts";
 
 /*
@@ -140,7 +140,7 @@ const PlaceSchema = v.strictObject(
     clock: words("the time zone", "America/Denver"),
     latitude: opt(latitude),
     longitude: opt(longitude),
-    forecast: opt(words("who is asked for the coming nights", WEATHER_SERVICES.join(" or "))),
+    forecast: opt(words("who is asked for the coming nights", WEATHER_SOURCES.join(" or "))),
     "last frost": opt(
       words("spring's last frost, or early, usual and late, or none", "about 6 May"),
     ),

@@ -8,7 +8,7 @@ import { type MovedTask, storeMoved } from "../store/moved.ts";
 import { loadReadPlan, savedPlan, storeReading } from "../store/plans.ts";
 import { storeTasks, type TaskRow, taskCards, tasksById } from "../store/tasks.ts";
 import { storeYear } from "../store/year.ts";
-import { buildInput, type GardenContext, readingsOf } from "../web/garden-context.ts";
+import { buildInput, type GardenContext, readingsOf, weatherDueAt } from "../web/garden-context.ts";
 import { changesBetween } from "./changes-between.ts";
 import type { BuiltYear, Engine } from "./engine.ts";
 
@@ -62,7 +62,7 @@ function storeBuild(context: GardenContext, stored: StoredGarden, built: BuiltYe
   const line = lines.at(-1)?.id ?? before.line;
   const kept = { line, baselineOf: readingsOf(stored), failures: 0, retryAt: 0 };
   storeBuildRecord(sql, { number: number + 1, ...made, ...kept });
-  ring(built.until);
+  ring(Math.min(built.until, Math.max(weatherDueAt(sql, stored) ?? built.until, now())));
 }
 
 function movedSince({ sql }: GardenContext, { cards }: BuiltYear): readonly MovedTask[] {

@@ -8,12 +8,14 @@ import {
   frostNight,
   type Garden,
   horizonAt,
+  mergeWeather,
   month,
   nextYear,
   picture,
   plannedCourse,
   planOn,
   readPlan,
+  readWeather,
   reportDiary,
   taskCards,
   todayIn,
@@ -23,8 +25,8 @@ import {
 import type { ReportedLine } from "../store/diary-report.ts";
 import type { BuildInput, BuiltYear, Engine } from "./engine.ts";
 
-function gardenOf({ id, plans, baseline }: BuildInput): Garden {
-  return baseline === null ? { id, plans } : { id, plans, baseline };
+function gardenOf({ id, plans, baseline, weather }: BuildInput): Garden {
+  return baseline === null ? { id, plans, weather } : { id, plans, baseline, weather };
 }
 
 function build(input: BuildInput): BuiltYear {
@@ -64,6 +66,8 @@ export const engine: Engine = {
   checkPlan,
   readPlan: ({ text, ...at }) => readPlan(text, at).plan,
   build,
+  readWeather,
+  mergeWeather,
   feedName,
   writeFeed,
   frost: (year, today, lowC) => frostNight(year, today, lowC).text,

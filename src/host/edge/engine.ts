@@ -5,6 +5,7 @@ import type {
   FeedNames,
   FirstAnswers,
   FrostTonightText,
+  KnownWeather,
   Ledger,
   MonthJobs,
   PictureSubject,
@@ -15,6 +16,9 @@ import type {
   ReviewedYear,
   RoomText,
   Schedule,
+  WeatherQuestion,
+  WeatherReading,
+  WeatherSource,
   Year,
   YearCourse,
 } from "../../app/index.ts";
@@ -24,7 +28,8 @@ import type { ReportedLine } from "../store/diary-report.ts";
 
 /**
  * What a year is built from: the garden's id, its plans in year order with the diary in the newest, the instant [ms since 1970
- * UTC], how each task was last published, and the baseline where it is still that of these plans.
+ * UTC], how each task was last published, the baseline where it is still that of these plans, and what is known
+ * of the weather.
  */
 export type BuildInput = {
   readonly id: string;
@@ -32,6 +37,7 @@ export type BuildInput = {
   readonly instant: number;
   readonly published: PublishedState;
   readonly baseline: Baseline | null;
+  readonly weather: KnownWeather | null;
 };
 
 /**
@@ -69,6 +75,10 @@ export type Engine = {
   /** One year's text read; null where it has a problem. */
   readPlan(file: PlanText): Plan | null;
   build(input: BuildInput): BuiltYear;
+  /** A weather service's answer as what is known of the weather. */
+  readWeather(source: WeatherSource, text: string, question: WeatherQuestion): WeatherReading;
+  /** What is known after a new answer. */
+  mergeWeather(before: KnownWeather | null, answer: KnownWeather): KnownWeather;
   /** The name that a calendar shows. */
   feedName(newestFirst: FeedNames, choice: FeedChoice): string;
   writeFeed(feed: FeedInput): { readonly text: string; readonly ledger: Ledger };

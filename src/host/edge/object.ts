@@ -11,6 +11,7 @@ import { payBuild } from "./building.ts";
 import type { Engine } from "./engine.ts";
 import { answerPoll, type PollAnswer, type PollRequest } from "./poll.ts";
 import { type Rebuilder, rebuilderOf } from "./rebuilder.ts";
+import { refreshWeather } from "./refresh-weather.ts";
 import { type Settings, settingsOf } from "./settings.ts";
 
 /**
@@ -24,6 +25,8 @@ export type ObjectPorts = {
   readonly settings: (bindings: Bindings) => Settings;
   /** The object's own database. */
   readonly sqlOf: (storage: DurableObjectStorage) => SqlStore;
+  /** What asks a cell for its weather; null: there are no cells here. */
+  readonly askCell: (bindings: Bindings) => GardenContext["askCell"];
   /** The store that gardens are brought over from; null: none is bound. */
   readonly former: (bindings: Bindings) => D1Database | null;
 };
@@ -36,6 +39,8 @@ export function realPorts(engine: () => Promise<Engine>): ObjectPorts {
   const pause = (ms: number) => new Promise<void>((done) => setTimeout(done, ms));
   return {
     ...{ now: Date.now, engine, pause, settings: settingsOf, sqlOf: sqlStoreOf },
+    askCell: ({ WEATHER }) =>
+      WEATHER ? (cell, question) => WEATHER.getByName(cell).ask(question) : null,
     former: ({ DB }) => DB ?? null,
   };
 }
@@ -99,11 +104,12 @@ export function gardenObject(ports: ObjectPorts) {
       return this.#rebuilder.settled();
     }
 
-    /** The garden's day has turned, or a build is owed that no request lived to see. */
+    /** The garden's day has turned, its weather is to be asked for, or a build is owed that no request lived to see. */
     override async alarm(): Promise<void> {
       const garden = gardenRecord(this.#sql);
       if (garden === null) return;
       const context = await this.#context(garden.id);
+      await refreshWeather(context);
       if ((nextRing(context) ?? 0) <= ports.now()) await this.#rebuilder.now();
       const next = nextRing(context);
       if (next !== null) context.ring(next);
@@ -117,6 +123,7 @@ export function gardenObject(ports: ObjectPorts) {
       return {
         ...{ sql: this.#sql, key: await this.#key, now, code, epoch, origin },
         engine,
+        askCell: ports.askCell(this.env),
         ring: (at) => void this.ctx.storage.setAlarm(at),
         rebuild: () => this.#rebuilder.start(),
         catchUp: () => this.#rebuilder.resume(),

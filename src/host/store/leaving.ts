@@ -18,6 +18,7 @@ const EMPTIED = [
     "tasks",
     "events",
     "former",
+    "weather",
   ],
   ...["moved", "feeds", "ledger", "writes", "garden"],
 ];

@@ -1,4 +1,4 @@
-import type { Plan } from "../../app/index.ts";
+import type { Plan, WeatherSource } from "../../app/index.ts";
 import { parseStoredJson } from "./bytes.ts";
 import { loadText, storeText } from "./pieces.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
@@ -16,6 +16,15 @@ export type PlanSummary = {
   readonly measures: Plan["measures"];
   readonly people: readonly Named[];
   readonly beds: readonly Named[];
+  /** Who is asked for this year's weather, and of where [degrees]; null or left out: nobody. */
+  readonly forecast?: WeatherAsked | null;
+};
+
+/** A service that is asked for the weather, and of where [degrees, south and west negative]. */
+export type WeatherAsked = {
+  readonly source: WeatherSource;
+  readonly latitude: number;
+  readonly longitude: number;
 };
 
 /**
@@ -49,10 +58,18 @@ const NO_SUMMARY: PlanSummary = {
   ...{ name: "", clock: "UTC", measures: "metric", people: [], beds: [] },
 };
 
-/** The names, clock and measures of a plan. */
+/** The names, clock and measures of a plan, and who is asked for its weather. */
 export function summaryOf({ name, site, measures, people, beds }: Plan): PlanSummary {
   const named = (all: readonly Named[]) => all.map(({ key, name }) => ({ key, name }));
-  return { name, clock: site.clock, measures, people: named(people), beds: named(beds) };
+  const { clock } = site;
+  const names = { name, clock, measures, people: named(people), beds: named(beds) };
+  const forecast = askedOf(site);
+  return forecast === null ? names : { ...names, forecast };
+}
+
+function askedOf({ forecast, latitude, longitude }: Plan["site"]): WeatherAsked | null {
+  if (!forecast || latitude === null || longitude === null) return null;
+  return { source: forecast, latitude, longitude };
 }
 
 /** Every year's plan in force, in year order. */

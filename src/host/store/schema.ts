@@ -159,6 +159,23 @@ const STEPS: readonly string[] = [
   END;`,
   `-- Of some texts in pieces, what each says, so that one that has not changed is not written again.
   CREATE TABLE fingerprints (name TEXT PRIMARY KEY, fingerprint TEXT NOT NULL) STRICT, WITHOUT ROWID;`,
+  `-- When the garden last asked for its weather, of which cell, and when it asks again; what is known lies in pieces.
+  CREATE TABLE weather (
+    only INTEGER PRIMARY KEY CHECK (only = 1),
+    cell TEXT NOT NULL,
+    fetched_at INTEGER,
+    next_at INTEGER NOT NULL,
+    fault TEXT,
+    -- How often what is known became another.
+    changes INTEGER NOT NULL,
+    changed_at INTEGER NOT NULL
+  ) STRICT;
+  CREATE TRIGGER weather_added AFTER INSERT ON weather WHEN NEW.changes > 0 BEGIN
+    UPDATE garden SET revision = revision + 1, changed_at = max(changed_at, NEW.changed_at);
+  END;
+  CREATE TRIGGER weather_changed AFTER UPDATE OF changes ON weather WHEN NEW.changes > OLD.changes BEGIN
+    UPDATE garden SET revision = revision + 1, changed_at = max(changed_at, NEW.changed_at);
+  END;`,
 ];
 
 /** Brings a garden's tables up to the newest step, each step whole or not at all. */

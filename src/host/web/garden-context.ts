@@ -1,8 +1,11 @@
 import type { BuildInput, Engine } from "../edge/engine.ts";
 import { buildRecord, type OwedBuild, owedBuild } from "../store/build.ts";
-import { gardenRecord, loadFullPlans, type StoredGarden } from "../store/gardens.ts";
+import { gardenRecord, loadFullPlans, loadGarden, type StoredGarden } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { baselineDays, publishedState } from "../store/tasks.ts";
+import { loadWeather, weatherRecord } from "../store/weather.ts";
+import type { CellAnswer, CellQuestion } from "../weather/cell.ts";
+import { cellName } from "../weather/sources.ts";
 
 /**
  * What a garden's own object works with. `now` gives ms since 1970 UTC; `code` tells one deploy from the next; `epoch` is
@@ -17,6 +20,8 @@ export type GardenContext = {
   readonly origin: string | null;
   /** The core, loaded when it is first asked for. */
   readonly engine: () => Promise<Engine>;
+  /** Asks a cell for its weather; null: there are no cells here. */
+  readonly askCell: ((cell: string, question: CellQuestion) => Promise<CellAnswer>) | null;
   /** Sets the object's alarm [ms since 1970 UTC]; inside a transaction it is part of it. */
   readonly ring: (at: number) => void;
   /** Builds the year behind the answer, since plans or diary have just changed. */
@@ -57,6 +62,7 @@ export function buildInput({ sql, now }: GardenContext, stored: StoredGarden): B
     instant: now(),
     published: publishedState(sql),
     baseline: holds ? baselineDays(sql) : null,
+    weather: loadWeather(sql, weatherCellOf(stored)),
   };
 }
 
@@ -94,10 +100,30 @@ export function catchUpOn(
   if (build?.owed === 1 && build.retryAt <= now()) catchUp();
 }
 
-/** When the alarm is to ring next [ms]: at once where a build is owed that may begin; null where there is no garden. */
+/**
+ * When the alarm is to ring next [ms]: at once where a build is owed that may begin, or the weather is to be asked for; null
+ * where there is no garden.
+ */
 export function nextRing(context: Clocked): number | null {
   const { sql, now } = context;
-  if (gardenRecord(sql) === null) return null;
+  const garden = loadGarden(sql);
+  if (garden === null) return gardenRecord(sql) === null ? null : buildRecord(sql).until;
   const { until, retryAt } = buildRecord(sql);
-  return isBuildOwed(context) ? Math.max(retryAt, now()) : until;
+  const build = isBuildOwed(context) ? Math.max(retryAt, now()) : until;
+  return Math.min(build, Math.max(weatherDueAt(sql, garden) ?? build, now()));
+}
+
+/** When the weather is to be asked for again [ms since 1970 UTC]; null where nobody is asked. */
+export function weatherDueAt(sql: SqlStore, garden: StoredGarden): number | null {
+  const cell = weatherCellOf(garden);
+  if (cell === null) return null;
+  const record = weatherRecord(sql);
+  return record?.cell === cell ? record.nextAt : 0;
+}
+
+/** The cell whose weather is the garden's, by its newest plan; null where that names nobody to ask. */
+export function weatherCellOf({ plans }: Pick<StoredGarden, "plans">): string | null {
+  const { clock, forecast } = plans.at(-1)?.summary ?? {};
+  if (!forecast || clock === undefined) return null;
+  return cellName(forecast.source, { ...forecast, clock });
 }

@@ -14,7 +14,6 @@ import {
   type FrostTonight,
   planOn,
   sunsetOn,
-  type Year,
 } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { type Event, eventFor } from "./event.ts";
@@ -34,10 +33,10 @@ const [LASTS, RINGS_BEFORE] = [45, 180];
  * A warning for each cold night ahead, on the day before the night and at the hour to do something; and for each that was warned
  * of and has turned milder, that nothing is to be done. In day order.
  */
-export function frostNightEvents({
-  plans,
-  coldNights,
-}: Pick<Year, "plans" | "coldNights">): readonly Event[] {
+export function frostNightEvents(
+  plans: readonly Plan[],
+  coldNights: readonly ColdNight[],
+): readonly Event[] {
   return coldNights.map((night) => {
     const plan = planOn(plans, night.day);
     return night.saidC === null ? warning(plan, night) : calledOff(plan, night, night.saidC);

@@ -11,7 +11,7 @@ function answer(asOf: string, lows: readonly number[], from = asOf): KnownWeathe
     day: plus(isoDay(from), i),
     ...{ lowC, highC: lowC + 10, rainMm: 1, gustMps: null },
   }));
-  return { service: "Open-Meteo", asOf: isoDay(asOf), days, saidColder: [] };
+  return { source: "Open-Meteo", asOf: isoDay(asOf), days, saidColder: [] };
 }
 
 const lowsOf = ({ days }: KnownWeather) => days.map(({ lowC }) => lowC);

@@ -14,7 +14,7 @@ const said = (text: string, line: number) => {
 };
 
 const input = (over: Partial<BuildInput> = {}): BuildInput => ({
-  ...{ id: "quarry-lane", plans: [plan], published: {}, baseline: null },
+  ...{ id: "quarry-lane", plans: [plan], published: {}, baseline: null, weather: null },
   instant: startOf(TODAY, plan.site.clock) + 3_600_000,
   ...over,
 });

@@ -162,6 +162,7 @@ export const engine: Engine = {
   },
   feedName,
   writeFeed,
+  ...{ readWeather: unused, mergeWeather: unused },
   ...{ frost: unused, room: unused, draw: unused, month: unused, review: unused },
   firstPlan: unused,
   nextYear: (text, year) => text.replace(/year \d+/, `year ${year}`),
@@ -198,7 +199,7 @@ export async function linkTo(garden: string, role: Role, person: string | null =
 /** Makes every object work as a shell says, till another does. */
 export function use({ now, engine, code, epoch, origin }: Shell): void {
   Object.assign(ports, { now, engine: async () => engine });
-  ports.settings = () => ({ code, epoch, origin });
+  ports.settings = () => ({ code, epoch, origin, contact: null });
 }
 
 /** Objects work as they are deployed again. */

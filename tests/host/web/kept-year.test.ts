@@ -42,7 +42,14 @@ describe("what looks at the year", () => {
     build.mockClear();
     const kept = await pagesOf(shell, "kept");
     expect(build).not.toHaveBeenCalled();
-    const input = { plans: [], id: "kept", instant: NOW, published: {}, baseline: null };
+    const input = {
+      plans: [],
+      id: "kept",
+      instant: NOW,
+      published: {},
+      baseline: null,
+      weather: null,
+    };
     const plan = engine.readPlan({ text: QUARRY, garden: "kept", file: "plans/kept/2027.yaml" });
     const { year, events } = engine.build({ ...input, plans: plan ? [plan] : [] });
     const today = isoDay("2027-05-25");

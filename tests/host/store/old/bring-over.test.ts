@@ -37,7 +37,7 @@ if (read === null) throw new Error("the plan has a problem");
 
 /** The year as the former code told it a day ago, and a feed of it: every event thrice changed. */
 const TOLD = engine.build({
-  ...{ id: "old", plans: [read], instant: SAVED_AT, published: {}, baseline: null },
+  ...{ id: "old", plans: [read], instant: SAVED_AT, published: {}, baseline: null, weather: null },
 });
 
 const written = engine.writeFeed({

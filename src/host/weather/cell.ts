@@ -1,0 +1,145 @@
+import type {
+  KnownWeather,
+  WeatherQuestion,
+  WeatherReading,
+  WeatherSource,
+} from "../../app/index.ts";
+import { firstRow, type SqlStore } from "../store/sql.ts";
+import { type Fetch, type FetchedAnswer, fetchAnswer } from "./fetch-answer.ts";
+import { SOURCES } from "./sources.ts";
+
+/** What a cell is asked: which service, and of where and when; coordinates to the tenth of a degree. */
+export type CellQuestion = WeatherQuestion & { readonly source: WeatherSource };
+
+/**
+ * What a cell knows: the newest good answer, when it came, when it is worth asking again [ms since 1970 UTC], and what was wrong
+ * with the last try; null: nothing.
+ */
+export type CellAnswer = {
+  readonly weather: KnownWeather | null;
+  readonly fetchedAt: number | null;
+  readonly nextAt: number;
+  readonly fault: string | null;
+};
+
+/** What a cell works with; `contact` is how who runs this can be reached, null where they did not say. */
+export type CellContext = {
+  readonly sql: SqlStore;
+  readonly now: number;
+  readonly fetch: Fetch;
+  readonly contact: string | null;
+  readonly read: (source: WeatherSource, text: string, question: WeatherQuestion) => WeatherReading;
+};
+
+/** A good answer holds for six hours, so that a service is asked four times a day at the most [ms]. */
+const HOLDS_MS = 6 * 3_600_000;
+
+/** The first pause after a try that failed, and the longest, each twice the one before [ms]: at most four tries a day. */
+const PAUSES = { first: 2 * 3_600_000, longest: 12 * 3_600_000 } as const;
+
+const TABLE = `CREATE TABLE IF NOT EXISTS cell (
+  only INTEGER PRIMARY KEY CHECK (only = 1),
+  weather TEXT,
+  fetched_at INTEGER,
+  next_at INTEGER NOT NULL,
+  failures INTEGER NOT NULL,
+  last_modified TEXT,
+  fault TEXT
+) STRICT`;
+
+type CellRow = {
+  readonly weather: string | null;
+  readonly fetchedAt: number | null;
+  readonly nextAt: number;
+  readonly failures: number;
+  readonly lastModified: string | null;
+  readonly fault: string | null;
+};
+
+const NEVER_ASKED: CellRow = {
+  ...{ weather: null, fetchedAt: null, nextAt: 0, failures: 0, lastModified: null, fault: null },
+};
+
+/** The newest weather of a cell; the service is asked where that is due, and never sooner. */
+export async function answerCell(
+  context: CellContext,
+  question: CellQuestion,
+): Promise<CellAnswer> {
+  const { sql, now } = context;
+  sql.rows(TABLE);
+  const known = storedRow(sql);
+  if (known.nextAt > now) return answerFrom(known);
+  const next = await rowAfterAsking(context, question, known);
+  storeRow(sql, next);
+  return answerFrom(next);
+}
+
+async function rowAfterAsking(
+  context: CellContext,
+  question: CellQuestion,
+  known: CellRow,
+): Promise<CellRow> {
+  const { now, fetch, contact } = context;
+  const source = SOURCES[question.source];
+  if (source.wantsContact && contact === null)
+    return rowAfterFailure(known, "wants to know who asks: set CONTACT", null, now);
+  const request = {
+    url: source.urlOf(question),
+    userAgent: `Sowbell/0.1 ${contact ?? "(a garden's calendar)"}`,
+    // Where what it was said of is lost, it has to be said again.
+    knownSince: known.weather === null ? null : known.lastModified,
+  };
+  return rowAfterAnswer(context, question, {
+    known,
+    answer: await fetchAnswer(request, { fetch, now }),
+  });
+}
+
+function rowAfterAnswer(
+  { now, read }: CellContext,
+  { source, ...question }: CellQuestion,
+  { known, answer }: { readonly known: CellRow; readonly answer: FetchedAnswer },
+): CellRow {
+  if (answer.kind === "failed") return rowAfterFailure(known, answer.fault, answer.retryAt, now);
+  const nextAt = Math.max(now + HOLDS_MS, answer.expiresAt ?? 0);
+  const fresh = { fetchedAt: now, nextAt, failures: 0, fault: null };
+  if (answer.kind === "unchanged") return { ...known, ...fresh };
+  const { weather, fault } = read(source, answer.text, question);
+  if (weather === null) return rowAfterFailure(known, fault, answer.retryAt, now);
+  return { ...fresh, weather: JSON.stringify(weather), lastModified: answer.lastModified };
+}
+
+/** What is known stays; the next try is after a pause that grows, and not before the service says. */
+function rowAfterFailure(
+  known: CellRow,
+  fault: string,
+  retryAt: number | null,
+  now: number,
+): CellRow {
+  const pause = Math.min(PAUSES.first * 2 ** known.failures, PAUSES.longest);
+  const nextAt = Math.max(now + pause, retryAt ?? 0);
+  return { ...known, nextAt, failures: known.failures + 1, fault };
+}
+
+function storedRow(sql: SqlStore): CellRow {
+  const row = firstRow<CellRow>(
+    sql,
+    `SELECT weather, fetched_at AS fetchedAt, next_at AS nextAt, failures, last_modified AS lastModified, fault
+      FROM cell`,
+  );
+  return row ?? NEVER_ASKED;
+}
+
+function storeRow(sql: SqlStore, row: CellRow): void {
+  const { weather, fetchedAt, nextAt, failures, lastModified, fault } = row;
+  sql.rows(
+    `INSERT OR REPLACE INTO cell (only, weather, fetched_at, next_at, failures, last_modified, fault)
+      VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6)`,
+    ...[weather, fetchedAt, nextAt, failures, lastModified, fault],
+  );
+}
+
+function answerFrom({ weather, fetchedAt, nextAt, fault }: CellRow): CellAnswer {
+  const known = weather === null ? null : (JSON.parse(weather) as KnownWeather);
+  return { weather: known, fetchedAt, nextAt, fault };
+}

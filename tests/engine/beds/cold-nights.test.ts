@@ -1,0 +1,52 @@
+import { describe, expect, test } from "vitest";
+import { plus } from "../../../src/base/index.ts";
+import { coldNightsIn } from "../../../src/engine/beds/cold-nights.ts";
+import type { KnownWeather } from "../../../src/garden/model/weather.ts";
+import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
+
+const TODAY = isoDay("2027-06-20");
+const { year } = tellOf(QUARRY, { on: "2027-06-20" });
+
+const known = (
+  lows: readonly number[],
+  saidColder: KnownWeather["saidColder"] = [],
+): KnownWeather => ({
+  ...{ source: "Open-Meteo", asOf: TODAY, saidColder },
+  days: lows.map((lowC, i) => ({
+    day: plus(TODAY, i),
+    ...{ lowC, highC: lowC + 12, rainMm: null, gustMps: null },
+  })),
+});
+
+const daysOf = (weather: KnownWeather | null) => coldNightsIn(year, weather).map(({ day }) => day);
+
+describe("cold nights ahead", () => {
+  test("are none where nothing is known, and none where nights are mild", () => {
+    expect(daysOf(null)).toEqual([]);
+    expect(daysOf(known([9, 9, 9, 9]))).toEqual([]);
+  });
+
+  test("stand on the day before the morning they freeze, three of them at most", () => {
+    expect(daysOf(known([9, -2, -2, -2, -2, -2]))).toEqual([0, 1, 2].map((i) => plus(TODAY, i)));
+    expect(daysOf(known([-2, 9, 9, 9]))).toEqual([]);
+  });
+
+  test("are taken as colder than their figure, the more so the farther ahead", () => {
+    const nights = coldNightsIn(year, known([9, 0, 0, 0]));
+    expect(nights.map(({ offByK }) => offByK)).toEqual([1, 1.5, 2]);
+    expect(nights.map(({ report }) => report.forecastC)).toEqual([-1, -1.5, -2]);
+  });
+
+  test("that have turned milder are there once more, with how cold they were said to be", () => {
+    const said = [{ day: plus(TODAY, 1), lowC: -2 }];
+    expect(coldNightsIn(year, known([9, 9, 9, 9], said))[0]).toMatchObject({
+      ...{ day: TODAY, forecastC: 9, saidC: -2 },
+    });
+    expect(daysOf(known([9, 9, 9, 9], [{ day: plus(TODAY, 1), lowC: 8 }]))).toEqual([]);
+  });
+
+  test("that are still cold are not taken back, whatever was said before", () => {
+    const said = [{ day: plus(TODAY, 1), lowC: -6 }];
+    expect(coldNightsIn(year, known([9, -1, 9, 9], said))[0]?.saidC).toBeNull();
+  });
+});
