@@ -12,7 +12,7 @@ const GARDEN = "canary-row";
 /** Made-up words in every place of a plan and its diary that tells of people, hours, absences or where the garden is. */
 const PLAN = `garden: Canary Row
 year: 2027
-place: { clock: America/Boise, latitude: 43.61379, last frost: about 6 May, first frost: about 2 Oct }
+place: { clock: America/Boise, latitude: 43.61379, longitude: -116.20235, forecast: Open-Meteo, last frost: about 6 May, first frost: about 2 Oct }
 people:
   Quillon: { gardens: Wed 18:17-19:13, home: weekdays from 17:41 and weekends, leave out: lifting }
   Zebedea: { gardens: Sun 10:09-12:07, home: every day but Tue }
@@ -44,7 +44,7 @@ const AWAY = [
 
 /** What no reader may find: names, hours, places, absences, other people's links. */
 const SECRETS =
-  /quillon|zebedea|vrindle|ottershaw|dorwick|boise|43\.61|18:17|19:13|17:41|10:09|12:07|lifting|(?:is|are) away|helper-|owner-|admin-|everybody|nobody|at home/i;
+  /quillon|zebedea|vrindle|ottershaw|dorwick|boise|43\.6|116\.2|18:17|19:13|17:41|10:09|12:07|lifting|(?:is|are) away|helper-|owner-|admin-|everybody|nobody|at home/i;
 
 const addressOf = async (role: Role, person: string | null = null) =>
   `https://garden.example${await pathOf({ garden: GARDEN, role, person, serial: 1 }, await keyFrom(SECRET))}`;

@@ -1,6 +1,7 @@
 import type { PictureSubject } from "../../app/index.ts";
 import { type Day, dayFromIso, isoOf, monthStart, temperatureFrom } from "../../base/index.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
+import { forecastOf } from "./forecast.ts";
 import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
 import { keptCourse, keptMonth, keptPlanned, keptYear } from "./kept-year.ts";
 import { bedsOf } from "./link-offers.ts";
@@ -13,18 +14,23 @@ function queryValue({ request }: GardenRequest, name: string): string | null {
 /** Farther from freezing [°C] no night is. Source: house rule, beyond the coldest night on record in any garden's reach. */
 const MOST_C = 60;
 
-/** Frost tonight, for the low that was typed in (`?low=29`); 400 where that is no temperature. */
+/** Frost tonight, for the low that was typed in (`?low=29`), else for the forecast's; 400 where that is no temperature. */
 export async function answerFrost(gardenRequest: GardenRequest): Promise<Response> {
   const measures = gardenRequest.stored.plans.at(-1)?.summary.measures ?? "metric";
   const said = queryValue(gardenRequest, "low");
   const typed = said === null ? null : temperatureFrom(said, measures);
   const low = typed && Math.abs(typed.si) <= MOST_C ? typed : null;
-  const report = low && (await frostReport(gardenRequest, low.si));
+  const forecast = forecastOf(gardenRequest);
+  const lowC = said === null ? (forecast?.tonightC ?? null) : (low?.si ?? null);
+  const report = lowC === null ? null : await frostReport(gardenRequest, lowC);
   const wrong = said !== null && low === null;
   const unit = measures === "us" ? "°F" : "°C";
   return pageResponse(
     wrong ? 400 : 200,
-    frostPage(frameOf(gardenRequest), { unit, said: said ?? "", wrong, report }),
+    frostPage(frameOf(gardenRequest), {
+      ...{ unit, said: said ?? "", wrong, report },
+      forecast: forecast?.shown ?? null,
+    }),
   );
 }
 

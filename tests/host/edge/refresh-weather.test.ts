@@ -129,6 +129,38 @@ describe("a garden whose plan asks for a forecast", () => {
   });
 });
 
+describe("the page of frost tonight", () => {
+  const page = async (shell: Parameters<typeof ask>[0], name: string, query = "") =>
+    (await ask(shell, `${await linkTo(name, "owner")}frost${query}`)).text();
+
+  test("says what to do at the low that is forecast, what the nights after bring, and whose figures they are", async () => {
+    answering("2027-06-20", COLD, 51);
+    const shell = await gardenAt("page", 51);
+    await ring("page");
+    const html = await page(shell, "page");
+    for (const part of ["32 °F by the forecast", "Tonight: 32 °F", "Open-Meteo.com, CC BY 4.0"])
+      expect(html).toContain(part);
+    expect(html).not.toMatch(/days? old/);
+    expect(await page(shell, "page", "?low=50")).toContain("50 °F by the forecast");
+  });
+
+  test("says how old the forecast is once the service has been silent for a day", async () => {
+    answering("2027-06-20", COLD, 52);
+    const shell = await gardenAt("old", 52);
+    await ring("old");
+    ports.fetch = () => Promise.reject(new TypeError("not reached"));
+    const later = { ...shell, now: () => NOW + 50 * HOUR };
+    ports.now = later.now;
+    await ring("old");
+    expect(await page(later, "old")).toContain("This forecast is 2 days old");
+  });
+
+  test("says that the forecast is still to come before it was ever asked", async () => {
+    const shell = await gardenAt("yet", 53);
+    expect(await page(shell, "yet")).toContain("has not been asked for yet");
+  });
+});
+
 test("a garden whose plan asks for none never asks", async () => {
   const asked = answering("2027-06-20", COLD, 46.6);
   const shell = shellWith({ engine: core, now: () => NOW });

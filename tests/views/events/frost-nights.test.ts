@@ -46,7 +46,7 @@ describe("cold nights ahead", () => {
     });
     const { when } = tonight ?? {};
     expect(when?.kind === "timed" && new Date(when.from).toISOString()).toBe(
-      "2027-06-21T02:15:00.000Z",
+      "2027-06-21T01:30:00.000Z",
     );
   });
 

@@ -1,16 +1,24 @@
 import type { FrostTonightText, RoomText } from "../../../app/index.ts";
+import { ForecastNights, type ForecastShown } from "./forecast.tsx";
 import { type Frame, renderPage } from "./frame.tsx";
 
-/** What the frost page shows: the household's unit, what was typed in, whether that was no temperature, and the night told. */
+/**
+ * What the frost page shows: the household's unit, what was typed in, whether that was no temperature, the night told, and the
+ * forecast where one is asked for.
+ */
 export type FrostPageProps = {
   readonly unit: string;
   readonly said: string;
   readonly wrong: boolean;
   readonly report: FrostTonightText | null;
+  readonly forecast: ForecastShown | null;
 };
 
-/** Tonight's low typed in, and bed by bed what to do about it. */
-export function frostPage(frame: Frame, { unit, said, wrong, report }: FrostPageProps): string {
+/** Tonight's low typed in or as forecast, bed by bed what to do about it, and the nights after. */
+export function frostPage(
+  frame: Frame,
+  { unit, said, wrong, report, forecast }: FrostPageProps,
+): string {
   return renderPage({
     title: "Frost tonight",
     frame,
@@ -34,6 +42,7 @@ export function frostPage(frame: Frame, { unit, said, wrong, report }: FrostPage
         {report && (
           <ReportSections head={report.head} sections={report.sections} foot={report.foot} />
         )}
+        {forecast && <ForecastNights {...forecast} />}
       </>
     ),
   });

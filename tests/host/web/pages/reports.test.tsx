@@ -4,16 +4,28 @@ import { frostPage, picturesPage, roomPage } from "../../../../src/host/web/page
 const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
 
 test("frost tonight asks for a low, says what is none, and tells the night section by section", () => {
-  const asked = frostPage(FRAME, { unit: "°F", said: "", wrong: false, report: null });
+  const asked = frostPage(FRAME, {
+    unit: "°F",
+    said: "",
+    wrong: false,
+    report: null,
+    forecast: null,
+  });
   expect(asked).toContain('<label for="low">');
-  const wrong = frostPage(FRAME, { unit: "°F", said: '"><b>', wrong: true, report: null });
+  const wrong = frostPage(FRAME, {
+    unit: "°F",
+    said: '"><b>',
+    wrong: true,
+    report: null,
+    forecast: null,
+  });
   expect(wrong).toContain("That is no temperature.");
   expect(wrong).toContain('aria-describedby="wrong"');
   expect(wrong).not.toContain("<b>");
   const told = { head: ["29 °F"], sections: [{ name: "Bags", lines: ["Cover."] }], foot: [] };
-  expect(frostPage(FRAME, { unit: "°F", said: "29", wrong: false, report: told })).toContain(
-    "<h2>Bags</h2>",
-  );
+  expect(
+    frostPage(FRAME, { unit: "°F", said: "29", wrong: false, report: told, forecast: null }),
+  ).toContain("<h2>Bags</h2>");
 });
 
 test("the room in the beds is asked by bed, the one that was asked about stays chosen", () => {
@@ -26,7 +38,9 @@ test("the room in the beds is asked by bed, the one that was asked about stays c
   expect(html).toMatch(/<option value="bags" selected[^>]*>Bags/);
   expect(html).toContain("Root &lt;bed&gt;");
   expect(html).toContain("<h2>Safe</h2>");
-  expect(roomPage(FRAME, { beds: [], bed: null, report: null })).toContain("names no beds");
+  expect(roomPage(FRAME, { beds: [], bed: null, report: null })).toContain(
+    "names no beds",
+  );
 });
 
 test("the season's pictures stand one under another, each with its words", () => {

@@ -1,0 +1,13 @@
+import { renderToString } from "hono/jsx/dom/server";
+import { expect, test } from "vitest";
+import { ForecastNights } from "../../../../src/host/web/pages/forecast.tsx";
+
+test("nights are a line each, and nothing is said of the age of what is fresh", () => {
+  const nights = [
+    { name: "Tonight", low: "2 °C" },
+    { name: "Tomorrow night", low: "-1 °C" },
+  ];
+  const html = renderToString(<ForecastNights nights={nights} source="Whose" age="" />);
+  expect(html).toContain("Tonight: 2 °C\nTomorrow night: -1 °C");
+  expect(html.match(/<p/g)).toHaveLength(2);
+});
