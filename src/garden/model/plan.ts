@@ -1,6 +1,5 @@
 import type { Day, DaySpan, Measures, Minute, Quantity, TextPosition } from "../../base/index.ts";
 import type { FixtureName, PlantCoverName, Start } from "../../crops/index.ts";
-import type { PlantCoverName, Start } from "../../crops/index.ts";
 import type { WeatherSource } from "./weather.ts";
 
 /**

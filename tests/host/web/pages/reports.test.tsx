@@ -38,9 +38,7 @@ test("the room in the beds is asked by bed, the one that was asked about stays c
   expect(html).toMatch(/<option value="bags" selected[^>]*>Bags/);
   expect(html).toContain("Root &lt;bed&gt;");
   expect(html).toContain("<h2>Safe</h2>");
-  expect(roomPage(FRAME, { beds: [], bed: null, report: null })).toContain(
-    "names no beds",
-  );
+  expect(roomPage(FRAME, { beds: [], bed: null, report: null })).toContain("names no beds");
 });
 
 test("the season's pictures stand one under another, each with its words", () => {
