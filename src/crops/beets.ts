@@ -77,15 +77,7 @@ export const SPINACH: Crop = {
   family: "beet family",
   frost: published("very hardy", CITE.purdue),
   starts: ["seed outdoors"],
-  comesUp: {
-    kind: "table",
-    row: "pea",
-    standsIn: derived(
-      "pea",
-      CITE.colorado,
-      "the 6 to 14 days given there for spinach, in a row not looked up, are pea's at 77 and 50 °F; Knott's soil for the two differs by 5 °F",
-    ),
-  },
+  comesUp: { kind: "table", row: "spinach", standsIn: null },
   outdoors: {
     ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),

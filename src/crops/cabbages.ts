@@ -153,15 +153,7 @@ export const TURNIP: Crop = {
   family: "cabbage family",
   frost: published("very hardy", CITE.purdue),
   starts: ["seed outdoors"],
-  comesUp: {
-    kind: "table",
-    row: "cabbage",
-    standsIn: derived(
-      "cabbage",
-      CITE.harrington,
-      "of turnip 14, 79 and 98 in 100 come up at 41, 50 and 59 °F, nearest to its kin cabbage's 27, 78 and 93",
-    ),
-  },
+  comesUp: { kind: "table", row: "turnip", standsIn: null },
   outdoors: {
     ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),

@@ -22,15 +22,7 @@ export const CARROT: Crop = {
   family: "carrot family",
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed outdoors"],
-  comesUp: {
-    kind: "table",
-    row: "beet",
-    standsIn: derived(
-      "beet",
-      CITE.colorado,
-      "the 10 to 17 days given there for carrot are beet's row at 59 and 50 °F, the soil it is sown into",
-    ),
-  },
+  comesUp: { kind: "table", row: "carrot", standsIn: null },
   slow: true,
   outdoors: {
     ...OUTDOORS_DEFAULTS,

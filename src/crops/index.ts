@@ -16,7 +16,7 @@ export {
 } from "./covers.ts";
 export { CROPS, cropFor, cropNamed, cropNames, isTender } from "./crops.ts";
 export { canBeCutAgain } from "./cutting.ts";
-export { COLUMNS_F, EMERGENCE_DAYS } from "./emergence.ts";
+export { COLUMNS_F, EMERGENCE_ROWS, type EmergenceDays } from "./emergence.ts";
 export type {
   Care,
   CarePractice,

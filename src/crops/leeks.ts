@@ -10,7 +10,7 @@ import {
   OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
-import { AS_BEET, FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
+import { AS_ONION, FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
 import { COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
 
 /** Scallion: onion for its green, sown thick and pulled young. */
@@ -30,7 +30,7 @@ export const SCALLION: Crop = {
   family: "onion family",
   frost: commonPractice("very hardy"),
   starts: ["seed outdoors", "seed indoors", "plants", "sets"],
-  comesUp: AS_BEET,
+  comesUp: AS_ONION,
   slow: true,
   indoors: { ...RAISED_COOL, weeksToSettingOut: commonPractice([6, 8]) },
   settingOut: {
@@ -74,7 +74,7 @@ export const LEEK: Crop = {
   family: "onion family",
   frost: commonPractice("very hardy"),
   starts: ["seed indoors", "plants", "winter-sown", "seed outdoors"],
-  comesUp: AS_BEET,
+  comesUp: AS_ONION,
   slow: true,
   indoors: {
     ...RAISED_COOL,

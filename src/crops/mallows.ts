@@ -22,15 +22,7 @@ export const OKRA: Crop = {
   family: "mallow family",
   frost: published("warm loving", CITE.purdue),
   starts: ["seed outdoors", "seed indoors", "plants"],
-  comesUp: {
-    kind: "table",
-    row: "bean_lima",
-    standsIn: derived(
-      "bean_lima",
-      CITE.harrington,
-      "in the table of seedlings both fail at 50 °F, are poor or fair at 59 and good from 68; lima is the slowest of such rows, as hard okra seed is slow",
-    ),
-  },
+  comesUp: { kind: "table", row: "okra", standsIn: null },
   indoors: {
     weeksToSettingOut: commonPractice([4, 6]),
     soilTempC: derived(

@@ -24,12 +24,16 @@ const BEETLE_NET: CoverFacts = {
   offSign: "You cut the last of it.",
 };
 
-/** What the greens of the family have in common: sown in their place, coming up like cabbage. */
+/** What the greens of the family have in common: sown in their place, and up as quickly as radish. */
 const GREENS = {
   ...CROP_DEFAULTS,
   family: "cabbage family",
   starts: ["seed outdoors", "seed indoors", "plants"],
-  comesUp: { kind: "table", row: "cabbage", standsIn: commonPractice("cabbage") },
+  comesUp: {
+    kind: "table",
+    row: "radish",
+    standsIn: commonPractice("radish"),
+  },
   indoors: { ...RAISED_COOL, weeksToSettingOut: commonPractice([3, 5]) },
   covers: [BEETLE_NET],
   warmth: COOL_WARMTH,

@@ -1,15 +1,11 @@
 import type { Care, FromSeed } from "./facts.ts";
 import { CITE, commonPractice, derived, published } from "./figures.ts";
 
-/** How onion relatives come up, for which the days table has no row. */
-export const AS_BEET: FromSeed = {
+/** How the relatives of onion come up: with it, for the days given for onions and leeks elsewhere are the same. */
+export const AS_ONION: FromSeed = {
   kind: "table",
-  row: "beet",
-  standsIn: derived(
-    "beet",
-    CITE.colorado,
-    "7 to 12 days given there for onions and leeks, 7 to 10 for beet, the nearest of the rows",
-  ),
+  row: "onion",
+  standsIn: derived("onion", CITE.colorado, "7 to 12 days are given there for onions and leeks"),
 };
 
 /** Set out in close rows two weeks before the last frost, whatever the soil. */

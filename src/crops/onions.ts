@@ -13,7 +13,7 @@ import {
   published,
 } from "./figures.ts";
 import { LEEKS } from "./leeks.ts";
-import { AS_BEET, FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
+import { FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
 import { COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
 
 /** Garlic: cloves set in autumn, lifted the summer after. */
@@ -126,7 +126,7 @@ export const ONION: Crop = {
   family: "onion family",
   frost: published("very hardy", CITE.purdue),
   starts: ["seed indoors", "sets", "plants", "winter-sown", "seed outdoors"],
-  comesUp: AS_BEET,
+  comesUp: { kind: "table", row: "onion", standsIn: null },
   slow: true,
   indoors: RAISED,
   settingOut: {

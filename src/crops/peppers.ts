@@ -6,7 +6,6 @@ import {
   derived,
   fromMemory,
   HARVEST_DEFAULTS,
-  houseRule,
   inchRange,
   published,
   WARM_WARMTH,
@@ -42,14 +41,7 @@ export const PEPPER: Crop = {
   family: "nightshade family",
   frost: published("warm loving", CITE.purdue),
   starts: ["seed indoors", "plants"],
-  comesUp: {
-    kind: "table",
-    row: "eggplant",
-    standsIn: houseRule(
-      "eggplant",
-      "near kin, raised in the same warmth, and as slow as peppers are",
-    ),
-  },
+  comesUp: { kind: "table", row: "pepper", standsIn: null },
   indoors: {
     weeksToSettingOut: commonPractice([7, 9]),
     soilTempC: commonPractice((80 - 32) / 1.8),

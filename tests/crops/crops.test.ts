@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CROPS, cropNamed, cropNames, cropOf, isTender } from "../../src/crops/crops.ts";
-import { EMERGENCE_DAYS } from "../../src/crops/emergence.ts";
+import { EMERGENCE_ROWS } from "../../src/crops/emergence.ts";
 import type { MeasuredText } from "../../src/crops/facts.ts";
 import { allFigures } from "./walk.ts";
 
@@ -33,7 +33,7 @@ describe("the crop facts", () => {
 
   it("name the row of the days table, or of the crop that replaces it", () => {
     for (const { comesUp } of CROPS)
-      if (comesUp.kind === "table") expect(Object.keys(EMERGENCE_DAYS)).toContain(comesUp.row);
+      if (comesUp.kind === "table") expect(Object.keys(EMERGENCE_ROWS)).toContain(comesUp.row);
   });
 
   it("say how each way to begin is done", () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { AS_BEET, FEED_LEAVES, ONION_SETTING_OUT } from "../../src/crops/onion-ways.ts";
+import { AS_ONION, FEED_LEAVES, ONION_SETTING_OUT } from "../../src/crops/onion-ways.ts";
 
 describe("what the onion family has in common", () => {
   it("says why another row is used for its seed", () => {
-    expect(AS_BEET.standsIn?.source.kind).toBe("derived");
+    expect(AS_ONION.standsIn?.source.kind).toBe("derived");
   });
 
   it("goes out before the last frost, and is fed once it grows", () => {

@@ -124,6 +124,6 @@ describe("a crop's row", () => {
       celery: "celery",
       onion: "onion",
     });
-    expect(cropOf("turnip")?.comesUp).toMatchObject({ row: "cabbage" });
+    expect(cropOf("kale")?.comesUp).toMatchObject({ row: "cabbage" });
   });
 });

@@ -1,5 +1,5 @@
 import { type Day, fahrenheit, plus } from "../../base/index.ts";
-import { COLUMNS_F, EMERGENCE_DAYS } from "../../crops/index.ts";
+import { COLUMNS_F, EMERGENCE_ROWS, type EmergenceDays } from "../../crops/index.ts";
 import type { Bed } from "../../garden/model/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import { dailySwingShare } from "../climate/wave.ts";
@@ -18,7 +18,7 @@ const POINTS = [1, 3, 5, 7, 9, 11, 13, 15].map((odd) => Math.cos((odd * Math.PI)
 /**
  * The share of the way from sowing to emergence that a day at that mean soil temperature [°C] adds: one over the
  * table's days, between two columns in proportion, averaged over the day's swing [K] to either side of the mean; 0
- * where nothing comes up or nothing was tested. Throws for a row the table does not have.
+ * where nothing comes up. Throws for a row the table does not have.
  * Source: Harrington and Minges, University of California, 1954, as in crops/emergence.ts.
  */
 export function dailyShare(row: string, soilC: number, swingK = 0): number {
@@ -33,13 +33,26 @@ export function dailyShare(row: string, soilC: number, swingK = 0): number {
 const STEP_F = COLUMNS_F[1] - COLUMNS_F[0];
 const LAST = COLUMNS_F.length - 1;
 
-/** One over each cell's days, row by row; 0 where there are none. */
+/** One over each cell's days, row by row. */
 const RATES: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
-  Object.entries(EMERGENCE_DAYS).map(([row, cells]) => [
-    row,
-    cells.map((cell) => (typeof cell === "number" ? 1 / cell : 0)),
-  ]),
+  Object.entries(EMERGENCE_ROWS).map(([row, cells]) => [row, rowOfRates(cells)]),
 );
+
+/**
+ * The rates of a row: one over its days, 0 where nothing came up. Where nothing was tested, colder than the rest, the rate
+ * falls on as it falls between the two coldest that were, to nothing; hotter than the rest, it stays.
+ * Source: derived from the same table: a rate that rises in proportion to warmth, as its middle columns do.
+ */
+function rowOfRates(cells: readonly EmergenceDays[]): readonly number[] {
+  const rates = cells.map((cell) => (typeof cell === "number" ? 1 / cell : 0));
+  const tested = cells.flatMap((cell, i) => (typeof cell === "number" ? [i] : []));
+  const [first = 0] = tested;
+  const last = tested.at(-1) ?? LAST;
+  for (let i = first - 1; i >= 0 && cells[i] === "untested"; i--)
+    rates[i] = Math.max(0, 2 * (rates[i + 1] ?? 0) - (rates[i + 2] ?? 0));
+  for (let i = last + 1; i <= LAST && cells[i] === "untested"; i++) rates[i] = rates[last] ?? 0;
+  return rates;
+}
 
 function ratesOf(row: string): readonly number[] {
   const rates = RATES[row];

@@ -5,11 +5,20 @@ export function isRaised(start: Planting["start"]): boolean {
   return start === "plants" || start === "seed indoors" || start === "winter-sown";
 }
 
-/** The bed that a planting stands in, with the planting's own covers over it; null where it has none, or the plan does not name it. */
-export function bedOf({ beds }: Pick<Plan, "beds">, { bed: key, under }: Planting): Bed | null {
-  const bed = beds.find((each) => each.key === key);
-  if (!bed) return null;
-  return under.length === bed.covers.length ? bed : { ...bed, covers: under };
+/** Beds under cloches of one planting alone, cached, since growth compares beds by identity. */
+const underCloches = new WeakMap<Planting, Bed>();
+
+/**
+ * The bed that a planting stands in, under cloches where the planting has its own; null where it has none, or the plan
+ * does not name it. The same planting gives the same object.
+ */
+export function bedOf({ beds }: Pick<Plan, "beds">, planting: Planting): Bed | null {
+  const bed = beds.find(({ key }) => key === planting.bed);
+  if (!bed || !planting.under.includes("cloche") || bed.covers.includes("cloche"))
+    return bed ?? null;
+  const own = underCloches.get(planting) ?? { ...bed, covers: [...bed.covers, "cloche"] };
+  underCloches.set(planting, own);
+  return own;
 }
 
 /** The slug of a planting's own name: its key without the year. */

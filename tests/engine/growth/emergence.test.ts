@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
-import { COLUMNS_F, EMERGENCE_DAYS } from "../../../src/crops/emergence.ts";
+import { COLUMNS_F, EMERGENCE_ROWS } from "../../../src/crops/emergence.ts";
 import { climateOf } from "../../../src/engine/climate/climate.ts";
 import { dailySwingShare } from "../../../src/engine/climate/wave.ts";
 import { dailyShare, GIVE_UP_DAYS, shareIn, upOn } from "../../../src/engine/growth/emergence.ts";
@@ -10,7 +10,7 @@ import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { always } from "./growing.ts";
 
 const SOWN = isoDay("2027-05-03");
-const rows = Object.keys(EMERGENCE_DAYS);
+const rows = Object.keys(EMERGENCE_ROWS);
 
 /** The day a row's seed is up in soil of that temperature [°C] day by day, the same by night and by noon. */
 const upIn = (row: string, sown: Day, soilC: (day: Day) => number) =>
@@ -29,8 +29,24 @@ describe("a day's share of coming up", () => {
     expect(dailyShare("tomato", celsius(41))).toBe(0);
   });
 
-  test("is nothing where nothing was tested", () => {
-    expect(dailyShare("parsley", celsius(41))).toBe(0);
+  test("falls on as it fell where nothing was tested in colder soil, and is nothing at last", () => {
+    expect(dailyShare("cabbage", celsius(41))).toBeCloseTo(2 / 15 - 1 / 9, 9);
+    expect(dailyShare("parsley", celsius(41))).toBeCloseTo(2 / 29 - 1 / 17, 9);
+    expect(dailyShare("eggplant", celsius(41))).toBe(0);
+    for (const row of ["cabbage", "eggplant", "muskmelon"])
+      for (let at = 0; at < 20; at++)
+        expect(dailyShare(row, at)).toBeLessThanOrEqual(dailyShare(row, at + 1) + 1e-9);
+  });
+
+  test("stays as it was in hotter soil that was not tested", () => {
+    expect(dailyShare("cabbage", celsius(95))).toBe(1 / 4);
+  });
+
+  test("of turnip and its kin is quick, of okra, pepper and onion their own", () => {
+    expect(1 / dailyShare("turnip", celsius(59))).toBeCloseTo(3, 9);
+    expect(1 / dailyShare("okra", celsius(68))).toBeCloseTo(17, 9);
+    expect(1 / dailyShare("pepper", celsius(77))).toBeCloseTo(8, 9);
+    expect(1 / dailyShare("onion", celsius(50))).toBeCloseTo(13, 9);
   });
 
   test("is nothing colder or hotter than the table", () => {
@@ -39,7 +55,7 @@ describe("a day's share of coming up", () => {
   });
 
   test("throws for a row the table does not have", () => {
-    expect(() => dailyShare("carrot", 10)).toThrow("no row carrot");
+    expect(() => dailyShare("dill", 10)).toThrow("no row dill");
   });
 
   test("lies between its two neighbours', for any crop and soil", () => {

@@ -14,7 +14,7 @@ describe("a board over carrots sown on 3 May", () => {
   test("is looked under from the first likely day, and off when they are likely up", () => {
     expect(windowsOf(BOARD, carrots())).toEqual([
       "look 05-17 05-18 05-18",
-      "off 05-18 05-22 05-24",
+      "off 05-18 05-23 05-24",
     ]);
     expect(titles(tasksIn(BOARD, carrots()))).toEqual([
       "Look under the board: carrots [bed]",

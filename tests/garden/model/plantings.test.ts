@@ -16,13 +16,14 @@ describe("a planting", () => {
 });
 
 describe("the bed of a planting", () => {
-  it("has the planting's own covers over it beside the bed's", () => {
+  it("is under cloches where the planting has its own", () => {
     const plan = planOf(
-      least("beds:\n  A:\n    cover: cloches\n    crops:\n      - beet\n      - kale: under a net"),
+      least("beds:\n  A:\n    crops:\n      - beet: under a net\n      - kale: under cloches"),
     );
     const [beet, kale] = plan.plantings;
     expect(beet && bedOf(plan, beet)).toBe(plan.beds[0]);
-    expect(kale && bedOf(plan, kale)?.covers).toEqual(["net", "cloche"]);
+    expect(kale && bedOf(plan, kale)?.covers).toEqual(["cloche"]);
+    expect(kale && bedOf(plan, kale)).toBe(kale && bedOf(plan, kale));
     expect(beet && bedOf(plan, { ...beet, bed: null })).toBeNull();
   });
 });
