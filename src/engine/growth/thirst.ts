@@ -7,10 +7,11 @@ import {
   partsOf,
   plus,
 } from "../../base/index.ts";
-import type { Family } from "../../crops/index.ts";
-import { isRaised, type Site, seasonOf } from "../../garden/model/index.ts";
+import { type Family, isTender } from "../../crops/index.ts";
+import { type Bed, isRaised, type Site, seasonOf } from "../../garden/model/index.ts";
 import type { Climate } from "../climate/climate.ts";
 import { referenceEvaporationMm } from "../climate/evaporation.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import { type Anchors, anchorKey } from "./anchors.ts";
 import { isReached } from "./milestones.ts";
 import { ripeMilestone } from "./ripe.ts";
@@ -37,28 +38,35 @@ const STAGES = { young: 0.2, full: 0.5, going: 0.85 } as const;
 /** Days to harvest where they are not known. Source: house rule. */
 const USUAL_DAYS = 90;
 
-/** The days in which a sowing uses water outdoors, both inclusive, and its first harvest. */
+/** The days in which a sowing uses water where it grows, both inclusive, and its first harvest. */
 export type DrinkingPeriod = DaySpan & { readonly ripe: Day };
 
 /**
- * From the day a sowing is up or set out to its last harvest, at the latest the usual first frost, within its plan's
- * season; `anchors` give its end where it is known; null where it is never outdoors in the season, and in a greenhouse.
+ * From the day a sowing is up or set out to its last harvest, at the latest the usual first frost where it stands, within
+ * its plan's season; `anchors` give its end where it is known; null where it is never in its place in the season. What
+ * stands for years begins some weeks before its harvest.
  * Source: house rule.
  */
 export function drinkingPeriodOf(context: SowingContext, anchors: Anchors): DrinkingPeriod | null {
-  const { plan, bed } = context;
-  const out = bed?.kind === "greenhouse" ? null : outSince(context);
+  const { plan } = context;
+  const out = outSince(context);
   if (out === null) return null;
   const season = seasonOf(plan);
   const ripeness = ripeMilestone(context);
   const ripe = isReached(ripeness) ? ripeness.usual : plus(out, USUAL_DAYS);
-  const to = earliest(
-    lastDay(context, ripe, anchors),
-    plan.site.firstFrost?.usual ?? season.to,
-    season.to,
-  );
-  const from = latest(out, season.from);
+  const to = earliest(lastDay(context, ripe, anchors), frostDay(context) ?? season.to, season.to);
+  const grows = context.crop.perennial ? plus(ripe, -GROWS_DAYS) : out;
+  const from = latest(out, grows, season.from);
   return from <= to ? { from, to, ripe } : null;
+}
+
+/** Days before its harvest from which what stands for years has leaves or shoots that use water. Source: house rule, two weeks. */
+const GROWS_DAYS = 14;
+
+/** The first frost where it stands: under glass nothing that stands the winter ends with it. */
+function frostDay({ plan, bed, climate, crop }: SowingContext): Day | null {
+  if (climate.underGlass && !isTender(crop)) return null;
+  return frostsAt(plan.site, bed).firstFrost?.usual ?? null;
 }
 
 function outSince(context: SowingContext): Day | null {
@@ -81,7 +89,7 @@ function lastDay(context: SowingContext, ripe: Day, anchors: Anchors): Day {
 }
 
 /**
- * The water a sowing uses on a day for each millimetre that short grass uses; 0 on a day it is not outdoors. Crops that
+ * The water a sowing uses on a day for each millimetre that short grass uses; 0 on a day it is not in its place. Crops that
  * bear repeatedly do not use less after their first harvest.
  * Source: Allen and others, FAO 56, 1998, eq. 66, with Tables 11 and 12 from memory.
  */
@@ -94,8 +102,33 @@ export function coefficientOn(context: SowingContext, drinking: DrinkingPeriod, 
   return between(young, full, (part - STAGES.young) / (STAGES.full - STAGES.young));
 }
 
+/**
+ * How much wider than a bag its full-grown plants spread, as areas. Source: house rule: three potato plants in a bag of 16
+ * inches shade a circle of about 28.
+ */
+const BAG_SPREAD = 3;
+
+/** How many times the ground of its bed a sowing's leaves shade: more than once in bags alone, as they grow. */
+export function spreadOn({ bed }: SowingContext, drinking: DrinkingPeriod, day: Day): number {
+  if (!bed?.bags) return 1;
+  const part = (day - drinking.from) / Math.max(1, drinking.ripe - drinking.from);
+  return between(1, BAG_SPREAD, (part - STAGES.young) / (STAGES.full - STAGES.young));
+}
+
 function between(from: number, to: number, share: number): number {
   return from + (to - from) * Math.min(1, Math.max(0, share));
+}
+
+/** The water that short grass uses and the rain of a day [mm]. */
+export type DailyWater = { readonly grassMm: number; readonly rainMm: number };
+
+/** The part of what grass uses outdoors that it uses under glass. Source: house rule; a fifth of the light is lost, and there is no wind. */
+const UNDER_GLASS = 0.8;
+
+/** A day's water as a bed has it: no rain gets under glass, and less is used there. */
+export function waterAt(bed: Bed | null, { grassMm, rainMm }: DailyWater): DailyWater {
+  if (bed?.kind !== "greenhouse") return { grassMm, rainMm };
+  return { grassMm: grassMm * UNDER_GLASS, rainMm: 0 };
 }
 
 /**
@@ -106,7 +139,7 @@ function between(from: number, to: number, share: number): number {
 export function usualWaterOf(
   { latitude, normals }: Site,
   climate: Climate,
-): ((day: Day) => { readonly grassMm: number; readonly rainMm: number }) | null {
+): ((day: Day) => DailyWater) | null {
   if (latitude === null || normals === null) return null;
   return (day) => ({
     grassMm: referenceEvaporationMm({ ...climate.air(day), day, latitude }),

@@ -1,6 +1,6 @@
-import { plus, quantity } from "../../base/index.ts";
+import { litres, plus, quantity } from "../../base/index.ts";
 import type { Site } from "../../garden/model/index.ts";
-import { areaM2Of, dripMinutes, type Runs, runsOf } from "../growth/watering.ts";
+import { areaM2Of, dripMinutes, litresOn, type Runs, runsOf } from "../growth/watering.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, type Sentence, sign, type TextPiece, why } from "./sentence.ts";
@@ -46,18 +46,43 @@ function listDripTimes(beds: readonly DripBed[]): string {
   return [...texts.slice(0, count), more].join(", ");
 }
 
+/** Beds that rain does not water as it does the rest, told by the day: bags, which spread over their rims, and glass. */
+const byTheDay = ({ bed }: WaterNeed) => bed?.kind === "bags" || bed?.kind === "greenhouse";
+
 function waterSentences(needs: readonly WaterNeed[]): readonly Sentence[] {
   const dripBeds = dripBedsOf(needs);
   const names = new Set(dripBeds.map(({ name }) => name));
   const byHand = needs.filter(({ bed }) => bed === null || !names.has(bed.name));
+  const open = byHand.filter((need) => !byTheDay(need));
   const who = dripBeds.length > 0 ? "The other beds: " : "Give the beds ";
   return [
     ...(dripBeds.length > 0 ? [how(`Drip: ${listDripTimes(dripBeds)}.`)] : []),
-    ...(byHand.length > 0
-      ? [how(who, mostOf(byHand), " of water over the week, rain counted.")]
+    ...(open.length > 0 ? [how(who, mostOf(open), " of water over the week, rain counted.")] : []),
+    ...byHand.filter(byTheDay).map(dailySentence),
+    ...(needs.some(({ bed }) => bed?.kind !== "greenhouse")
+      ? [how("After ", mostOf(inTheOpen(needs)), " of rain, none.")]
       : []),
-    how("After ", mostOf(needs), " of rain, none."),
   ];
+}
+
+/** `Bags: about 5 gal a day.`; where that is not known, what to look for. */
+function dailySentence({ bed, mm }: WaterNeed): Sentence {
+  const name = bed?.name ?? "";
+  const dry = bed?.kind === "greenhouse" ? "; no rain gets in there" : "";
+  const all = bed?.bags && bed.bags.count > 1 ? ` for all ${bed.bags.count}` : "";
+  const areaM2 = bed && areaM2Of(bed);
+  if (mm === null || areaM2 === null) return how(`${name}: keep it damp a finger deep${dry}.`);
+  return how(
+    `${name}: about `,
+    { quantity: litres(litresOn(areaM2, mm) / 7) },
+    ` a day${all}${dry}.`,
+  );
+}
+
+/** Those that rain can reach and that are told by depth; all where there are none. */
+function inTheOpen(needs: readonly WaterNeed[]): readonly WaterNeed[] {
+  const open = needs.filter((need) => !byTheDay(need));
+  return open.length > 0 ? open : needs;
 }
 
 /** What the thirstiest of some beds wants in the week, or an inch where that is not known. */
@@ -67,6 +92,8 @@ function mostOf(needs: readonly WaterNeed[]): TextPiece {
 }
 
 function reason({ latitude, normals }: Site, needs: readonly WaterNeed[]): Sentence {
+  if (needs.every(({ bed }) => bed?.kind === "greenhouse"))
+    return why("Plants under glass use about ", mostOf(needs), " this week, in the usual warmth.");
   if (latitude === null || normals === null) {
     const missing = latitude === null ? "latitude" : "monthly lows and highs";
     return why(`The plan gives no ${missing}, so this is the usual rule and no minutes.`);
@@ -74,7 +101,7 @@ function reason({ latitude, normals }: Site, needs: readonly WaterNeed[]): Sente
   const rain = normals.rainMm ? ", beyond the usual rain" : ", no rain taken off";
   return why(
     "In a usual year the thirstiest bed loses about ",
-    mostOf(needs),
+    mostOf(inTheOpen(needs)),
     ` this week${rain}.`,
   );
 }
@@ -92,7 +119,13 @@ function needReason(
   const rain = normals.rainMm ? ", less the usual rain" : "; the plan gives no rain to take off";
   const from =
     " this week: what short grass gives off by FAO's paper 56, from this place's usual lows and highs and its sun, times what the crop takes at its age";
-  return ["The thirstiest bed loses about ", mostOf(needs), from, rain, "."];
+  return ["The thirstiest bed loses about ", mostOf(inTheOpen(needs)), from, rain, "."];
+}
+
+/** A greenhouse by its name where nothing else needs water. */
+function bedsTitle(needs: readonly WaterNeed[]): string {
+  const [first, ...more] = needs;
+  return first?.bed?.kind === "greenhouse" && more.length === 0 ? first.bed.name : "the beds";
 }
 
 function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"water"> {
@@ -103,7 +136,7 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"w
     harm: "when you can",
     rhythm: "daily",
     minutes: 10,
-    title: { verb: "Water", object: "the beds", where: "this week" },
+    title: { verb: "Water", object: bedsTitle(needs), where: "this week" },
     say: [
       ...waterSentences(needs),
       sign("A finger two knuckles deep feels dry."),
@@ -118,7 +151,7 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"w
   });
 }
 
-/** Watering all beds, once a week while something grows outdoors and the usual rain is not enough for it. */
+/** Watering all beds, once a week while something grows and the usual rain is not enough for it; none gets under glass. */
 export const WATER = definePractice({
   name: "water",
   words: ["watering", "irrigating"],

@@ -4,9 +4,12 @@ import type { Bed } from "../../garden/model/index.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import {
   coefficientOn,
+  type DailyWater,
   type DrinkingPeriod,
   drinkingPeriodOf,
+  spreadOn,
   usualWaterOf,
+  waterAt,
 } from "../growth/thirst.ts";
 import type { WholeGarden } from "./practice.ts";
 
@@ -19,10 +22,16 @@ export const LEAST_BY_HAND_MM = 15;
 /** Mean air [°C] from which a week is told where its need is not known. Source: house rule; below it beds lose little. */
 const WARM_ENOUGH_C = 12;
 
-/** Mean air [°C] under which no week is told. Source: house rule; growth all but stands still. */
-const TOO_COLD_C = 5;
+/**
+ * Mean air [°C] under which a bed is not told: where the rain is known, growth all but stands still; where it is not,
+ * winter's wet and the showers of spring still serve. Source: house rule.
+ */
+const TOO_COLD_C = { rainKnown: 5, rainUnknown: 10 } as const;
 
-/** A bed's need in a week [mm]; null where it cannot be reckoned. `bed` null: what stands in no bed. */
+/**
+ * A bed's need in a week [mm of its ground, of the bags' own for bags]; null where it cannot be calculated. `bed` null: what
+ * stands in no bed.
+ */
 export type WaterNeed = { readonly bed: Bed | null; readonly mm: number | null };
 
 /**
@@ -35,7 +44,7 @@ export type DryWeek = {
   readonly needs: readonly WaterNeed[];
 };
 
-/** What grows outdoors in one bed, or in none where that is null. */
+/** What grows in one bed, or in none where that is null. */
 type ThirstyBed = {
   readonly bed: Bed | null;
   readonly drinkers: readonly {
@@ -45,7 +54,7 @@ type ThirstyBed = {
 };
 
 /**
- * The weeks in which the garden wants watering, in order, from the first Monday on which anything stands outdoors;
+ * The weeks in which the garden wants watering, in order, from the first Monday on which anything grows;
  * none for plantings that go without watering.
  * Source: Allen and others, FAO 56, 1998, as in growth/thirst.ts; which weeks are worth telling, house rule.
  */
@@ -64,10 +73,11 @@ function calculateWeeks(garden: WholeGarden): readonly DryWeek[] {
   return mondaysOf(beds).flatMap((monday) => {
     const middle = plus(monday, TO_MIDDLE);
     const usual = withMeasuredRain(waterOn?.(middle) ?? null, garden.observations, monday);
-    const needs = beds
+    const thirsty = beds
       .flatMap((each) => waterNeedOf(each, middle, usual))
-      .filter(({ mm }) => mm === null || mm >= LEAST_MM);
-    if (!isWorthWatering(garden, middle, needs)) return [];
+      .filter((need) => isThirsty(garden, middle, need));
+    const needs = worthWatering(garden, thirsty);
+    if (needs.length === 0) return [];
     return [{ number: weekNumber(garden.plan.year, monday), monday, needs }];
   });
 }
@@ -106,14 +116,12 @@ function weekNumber(year: number, monday: Day): number {
   return (monday - plus(fourth, 1 - weekdayOf(fourth))) / WEEK + 1;
 }
 
-type UsualWater = { readonly grassMm: number; readonly rainMm: number };
-
 /** A week's usual water with the rain that the diary measured in it or in the two days before, where that is more than usual. */
 function withMeasuredRain(
-  usual: UsualWater | null,
+  usual: DailyWater | null,
   observations: readonly Observation[],
   monday: Day,
-): UsualWater | null {
+): DailyWater | null {
   const fell = observations.flatMap((observation) =>
     observation.kind === "measured" &&
     observation.what === "rain" &&
@@ -135,24 +143,32 @@ const MM_A_CM = 10;
 function waterNeedOf(
   { bed, drinkers }: ThirstyBed,
   middle: Day,
-  usual: UsualWater | null,
+  usual: DailyWater | null,
 ): readonly WaterNeed[] {
   let part = 0;
-  for (const { growing: context, drinking } of drinkers)
-    part = Math.max(part, coefficientOn(context, drinking, middle));
+  for (const { growing: context, drinking } of drinkers) {
+    const spread = spreadOn(context, drinking, middle);
+    part = Math.max(part, coefficientOn(context, drinking, middle) * spread);
+  }
   if (part === 0) return [];
   if (!usual) return [{ bed, mm: null }];
-  return [{ bed, mm: Math.max(0, WEEK * (part * usual.grassMm - usual.rainMm)) }];
+  const { grassMm, rainMm } = waterAt(bed, usual);
+  return [{ bed, mm: Math.max(0, WEEK * (part * grassMm - rainMm)) }];
 }
 
-function isWorthWatering(
-  { plan, climate }: WholeGarden,
-  middle: Day,
-  needs: readonly WaterNeed[],
-): boolean {
-  const airC = climate.airC(middle);
+/** Whether it is warm enough for a bed to want its water, and the water is enough to speak of. */
+function isThirsty({ plan, climate }: WholeGarden, middle: Day, { bed, mm }: WaterNeed): boolean {
+  const airC = climate.at(bed).airC(middle);
+  if (mm === null) return airC >= WARM_ENOUGH_C;
+  const rainKnown = plan.site.normals?.rainMm || bed?.kind === "greenhouse";
+  return mm >= LEAST_MM && airC >= TOO_COLD_C[rainKnown ? "rainKnown" : "rainUnknown"];
+}
+
+/** Beds in the open are told together, if one of them is worth a round; a greenhouse for itself, since no rain helps it. */
+function worthWatering({ plan }: WholeGarden, needs: readonly WaterNeed[]): readonly WaterNeed[] {
   const least = plan.beds.some((bed) => bed.drip) ? LEAST_MM : LEAST_BY_HAND_MM;
-  return needs.some(({ mm }) =>
-    mm === null ? airC >= WARM_ENOUGH_C : airC >= TOO_COLD_C && mm >= least,
-  );
+  const isWorth = ({ mm }: WaterNeed) => mm === null || mm >= least;
+  const isOpen = ({ bed }: WaterNeed) => bed?.kind !== "greenhouse";
+  const round = needs.some((need) => isOpen(need) && isWorth(need));
+  return needs.filter((need) => (isOpen(need) ? round : isWorth(need)));
 }

@@ -8,7 +8,9 @@ import {
   coefficientOn,
   type DrinkingPeriod,
   drinkingPeriodOf,
+  spreadOn,
   usualWaterOf,
+  waterAt,
 } from "../../../src/engine/growth/thirst.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { must } from "../../sources/ours.ts";
@@ -59,9 +61,27 @@ describe("a sowing drinks outdoors", () => {
     expect(isoOf(to) > "2027-07-01").toBe(true);
   });
 
-  test("not in a greenhouse, not before it is in, and not after the frost", () => {
-    const bed = { ...must(beets().bed), kind: "greenhouse" as const };
-    expect(drinking({ ...beets(), bed })).toBeNull();
+  test("under glass past the frosts outdoors: the tender till frost gets in, the hardy all winter", () => {
+    const glass = (growing: SowingContext): SowingContext => {
+      const bed = { ...must(growing.bed), kind: "greenhouse" as const };
+      return { ...growing, bed, climate: growing.climate.at(bed) };
+    };
+    expect(told(drinking(glass(beets())))).toEqual(told(drinking(beets())));
+    const acts = { start: "2027-04-01", up: "2027-04-09", "set out": "2027-05-28" };
+    const tomatoes = growingOf(QUARRY, "tomato", { acts: { ...acts, end: "2027-11-01" } });
+    expect(told(drinking(glass(tomatoes)))).toEqual(["2027-05-28", "2027-10-16"]);
+    const late = beets({ acts: { start: "2027-09-20", up: "2027-10-05" } });
+    expect(told(drinking(glass(late)))?.[0]).toBe("2027-10-05");
+  });
+
+  test("not long before the harvest of what stands for years", () => {
+    const years = QUARRY.replace("beet: 2 rows", "rhubarb: 2 crowns, in since 20 Apr 2024");
+    const rhubarb = growingOf(years, "rhubarb", { acts: { start: "2024-04-20" } });
+    const { from, ripe } = must(drinking(rhubarb));
+    expect(ripe - from).toBe(14);
+  });
+
+  test("not before it is in, and not after the frost", () => {
     expect(drinking(growingOf(QUARRY, "beet"))).toBeNull();
     const late = { start: "2027-09-20", up: "2027-10-05" };
     expect(drinking(beets({ acts: late }))).toBeNull();
@@ -137,5 +157,24 @@ describe("water of a usual year", () => {
     const climate = climateOf(plan, []);
     expect(usualWaterOf({ ...plan.site, latitude: null }, climate)).toBeNull();
     expect(usualWaterOf({ ...plan.site, normals: null }, climate)).toBeNull();
+  });
+});
+
+describe("leaves and rain where a bed stands", () => {
+  test("shade three times the ground of a bag once grown, and no more than a bed's own", () => {
+    const potatoes = growingOf(QUARRY, "potato", {
+      acts: { start: "2027-05-03", up: "2027-05-26", "first ripe": "2027-08-28" },
+    });
+    const drinks = must(drinking(potatoes));
+    expect(spreadOn(potatoes, drinks, isoDay("2027-05-26"))).toBe(1);
+    expect(spreadOn(potatoes, drinks, isoDay("2027-08-01"))).toBe(3);
+    expect(spreadOn(beets(), must(drinking(beets())), isoDay("2027-07-01"))).toBe(1);
+  });
+
+  test("get no rain under glass, and use a fifth less there", () => {
+    const daily = { grassMm: 5, rainMm: 2 };
+    expect(waterAt(must(beets().bed), daily)).toEqual(daily);
+    const glass = { ...must(beets().bed), kind: "greenhouse" as const };
+    expect(waterAt(glass, daily)).toEqual({ grassMm: 4, rainMm: 0 });
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { WATER } from "../../../src/engine/practices/water.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
-import { planOf as plainPlan, QUARRY, tellOf } from "../../gardens.ts";
+import { isoDay, planOf as plainPlan, QUARRY, tellOf } from "../../gardens.ts";
 import { said, titles, windows } from "./told.ts";
 
 const DRIP = QUARRY.replace(/(Root bed:\n {4}is: .*\n)/, "$1    drip: 20 gal an hour\n").replace(
@@ -147,4 +147,28 @@ describe("watering is a word of plans", () => {
     expect(plainPlan(fewer).beds.length).toBe(plainPlan(DRIP).beds.length - 1);
     expect(parseDiary(plainPlan(fewer).diary, [plainPlan(fewer)], PRACTICES)).toEqual([]);
   });
+});
+
+describe("where rain does not reach", () => {
+  const BED_UNDER_GLASS =
+    "  Glass:\n    is: greenhouse, 10 x 8 ft, unheated\n    crops:\n      - name: glass tomatoes\n        crop: tomato\n        plants: 6\n";
+  const wet = Array<number>(12).fill(8).join(", ");
+  const rainy = `${QUARRY.replace("sprouted first", "sprouted first, without watering").replace("    high:", `    rain: [${wet}]\n    high:`)}${BED_UNDER_GLASS}`;
+
+  test("a greenhouse is watered all summer, by the day, though it rains enough for the beds", () => {
+    const weeks = watered(rainy);
+    expect(weeks.length).toBeGreaterThan(8);
+    expect(new Set(titles(weeks))).toEqual(new Set(["Water Glass [this week]"]));
+    expect(inWeek(rainy, 28)).toMatch(/how: Glass: about \d+ gal a day; no rain gets in there\./);
+    expect(inWeek(rainy, 28)).not.toContain("of rain, none");
+  });
+
+  test("bags of potatoes get gallons a day in July, and not the bed's inch", () => {
+    expect(inWeek(QUARRY, 29)).toMatch(/Bags: about [345] gal a day for all 6\./);
+  });
+});
+
+test("nothing is watered in a spring whose rain is not known before it is warm", () => {
+  const early = QUARRY.replace("beet: 2 rows", "asparagus: 12 crowns, in since 20 Apr 2024");
+  expect(watered(early)[0]?.window.due).toBeGreaterThanOrEqual(isoDay("2027-05-17"));
 });
