@@ -2,8 +2,8 @@ import type { Day } from "../base/index.ts";
 import {
   type Observation,
   observationsIn,
+  withChangedPlantings,
   withLinkedPlantings,
-  withMovedPlantings,
 } from "../garden/index.ts";
 import { type Plan, type Planting, plantingRanks } from "../garden/model/index.ts";
 import { plantingRecordsOf } from "./beds/lives.ts";
@@ -36,7 +36,7 @@ export function buildYear(garden: Garden, horizon: Horizon, published: Published
   const { id, plans } = garden;
   const observations = observationsIn(plans, PRACTICES);
   const baseline = garden.baseline ?? buildBaseline(garden);
-  const linked = withLinkedPlantings(withMovedPlantings(plans, observations));
+  const linked = withLinkedPlantings(withChangedPlantings(plans, observations));
   const built = scheduleSeasons(linked, { observations, published, baseline });
   const scheduled = built.flatMap((season) => season.scheduled);
   const seasons = seasonsOf(built, scheduled, observations);

@@ -2,8 +2,8 @@
  * Garden: reading what a gardener writes. Plans, diaries and station files become the model or problems.
  */
 
+export { withChangedPlantings } from "./diary/changed-plantings.ts";
 export { beginsOf } from "./diary/deeds.ts";
-export { withMovedPlantings } from "./diary/moved-plantings.ts";
 export type { NotYet, Observation, ObservedStage } from "./diary/observation.ts";
 export {
   observationsIn,

@@ -114,7 +114,12 @@ const STAGES: Readonly<Record<Care["from"], string>> = {
 export const STOP_THE_TOPS = definePractice({
   name: "stop the tops",
   words: ["pinching", "pinching out", "pinching tips", "topping", "stopping", "stopping the tops"],
-  deeds: [deed(verb("stopped|topped|pinched(?: out)?"))],
+  deeds: [
+    deed([
+      "pinched (?:out )?(?:the )?(?:tops|tips)(?: out)?(?: of| off| from| on) …",
+      ...verb("stopped|topped|pinched(?: out)?"),
+    ]),
+  ],
   tasks: { rest: (context) => careTasks(context, "stop the tops") },
 });
 

@@ -178,7 +178,7 @@ export const COVER = definePractice({
     ),
     deed(
       [
-        `(?:put )?(?:the |a )?(?:${THINGS}) (?:on|over) …`,
+        `(?:put )?(?:the |a |some )?(?:${THINGS}) (?:on|over) …`,
         ...verb("covered|netted", `covered|netted|(?:${THINGS}) on`),
       ],
       { step: "on" },

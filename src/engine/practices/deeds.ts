@@ -3,17 +3,14 @@ import type { Deed, Planting } from "../../garden/model/index.ts";
 /** Words that may stand between a name and a past form. */
 const IS_DONE = "(?:(?:is|are|was|were|all|now|have been|has been) )*";
 
-/** Words that may end a line; they say no other day than its own. */
-const TODAY = "(?: today| this morning| this evening| yesterday)?";
-
 const NAME = "(?<subject>.+?)";
 
 function patternOf(saying: string): RegExp {
   const [before = "", after] = saying.split("…").map((part) => part.trim());
-  if (after === undefined) return new RegExp(`^(?:${before})${TODAY}$`);
+  if (after === undefined) return new RegExp(`^(?:${before})$`);
   const head = before === "" ? "" : `(?:${before}) `;
   const tail = after === "" ? "" : ` ${IS_DONE}(?:${after})`;
-  return new RegExp(`^${head}${NAME}${tail}${TODAY}$`);
+  return new RegExp(`^${head}${NAME}${tail}$`);
 }
 
 /**
@@ -41,12 +38,15 @@ export function verb(forms: string, formsBehind = forms): readonly string[] {
 
 /** How sowing is said, whichever way it begins. */
 export const SOWED = verb(
-  "(?:sowed|sown|seeded|started)(?: indoors| outdoors)?",
-  "(?:sown|sowed|seeded|started)(?: indoors| outdoors| in trays| in the greenhouse)?",
+  "(?:sowed|sown|seeded|started)(?: indoors| outdoors| inside| outside)?",
+  "(?:sown|sowed|seeded|started)(?: indoors| outdoors| inside| outside| in trays| in the greenhouse)?",
 );
 
 /** How planting is said, whichever way it begins. */
-export const PLANTED = verb("planted", "planted|in the ground");
+export const PLANTED = verb("planted", "planted(?: up)?|in the ground|gone in|went in");
+
+/** How what goes straight into the ground is said to be there: raised plants may also be in for the night. */
+export const IN = ["… in"];
 
 /** How plants begin that were raised or bought before they go out. */
 export const RAISED: readonly Planting["start"][] = ["plants", "seed indoors", "winter-sown"];

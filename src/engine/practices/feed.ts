@@ -59,7 +59,7 @@ function paleLeaves(context: SowingContext): readonly TaskOf<"feed">[] {
 export const FEED = definePractice({
   name: "feed",
   words: ["feeding", "fertilizing", "fertilising", "side dressing", "top dressing"],
-  deeds: [deed(verb("fed|fertilized|fertilised|side-dressed|top-dressed"))],
+  deeds: [deed([...verb("fed|fertilized|fertilised|side-dressed|top-dressed"), "gave … a feed"])],
   thingsFor: "feeding",
   tasks: { rest: (context) => [...paleLeaves(context), ...careTasks(context, "feed")] },
 });

@@ -216,7 +216,22 @@ function tasks(context: SowingContext): readonly TaskOf<"harvest">[] {
 export const HARVEST = definePractice({
   name: "harvest",
   words: ["harvesting", "picking", "cutting"],
-  deeds: [deed(verb("cut|picked|pulled|lifted|dug up|dug|harvested"))],
+  deeds: [
+    deed(
+      [
+        "pulled … out",
+        ...verb("cleared|pulled out", "cleared|pulled out|finished|over"),
+        "(?:stopped|finished) (?:cutting|picking|harvesting|pulling) …",
+        "(?:dug|lifted|picked|cut|pulled) (?:the )?last of …",
+      ],
+      { step: "last" },
+    ),
+    deed([
+      ...verb("cut|picked|pulled|lifted|dug up|dug|harvested"),
+      "picking …",
+      "… (?:cropping(?: well)?|out of the ground)",
+    ]),
+  ],
   answers: { done: "Picked today", notYet: "Not ripe yet" },
   away: { neighbour: { help: "picking", may: ({ kinds }) => kinds.includes(PICKING) } },
   tasks: { rest: tasks },

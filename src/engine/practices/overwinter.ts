@@ -7,7 +7,7 @@ import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { autumnPlantingDay } from "../growth/starting.ts";
 import { afterWinter, nextAnniversary } from "../growth/winter.ts";
 import { outdoorGuards, testReasons } from "./date-decision-texts.ts";
-import { deed, PLANTED, verb } from "./deeds.ts";
+import { deed, IN, PLANTED, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
 import { how, lengthRange, sign, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, type Window, window } from "./task.ts";
@@ -179,12 +179,18 @@ export const OVERWINTER = definePractice({
   words: ["overwintering", "mulching"],
   begins: "once",
   deeds: [
-    deed(PLANTED, { step: "plant", of: { overwinters: true, isNew: true } }),
+    deed([...PLANTED, ...IN], { step: "plant", of: { overwinters: true, isNew: true } }),
     deed(verb("mulched"), { step: "mulch", of: { overwinters: true } }),
-    deed(["cut (?:the )?(?:stalks|scapes) (?:off|of|from) …", "… (?:stalks|scapes) (?:cut|off)"], {
-      step: "stalks",
-      of: { overwinters: true },
-    }),
+    deed(
+      [
+        "(?:cut|snapped|took) (?:the )?(?:stalks|scapes)(?: off| off of| of| from| on)? …",
+        "… (?:stalks|scapes) (?:cut|off)",
+      ],
+      {
+        step: "stalks",
+        of: { overwinters: true },
+      },
+    ),
   ],
   tasks: { start: autumnPlanting, rest: winterTasks },
 });

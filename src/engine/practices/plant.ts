@@ -2,7 +2,7 @@ import type { Start } from "../../crops/index.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { plantingOutDay } from "../growth/starting.ts";
 import { outdoorGuards, startParts, whyDecided } from "./date-decision-texts.ts";
-import { deed, PLANTED } from "./deeds.ts";
+import { deed, IN, PLANTED } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
 import { how, lengthRange, type Sentence, sign } from "./sentence.ts";
 import { objectOf, plantingTask, type TaskOf } from "./task.ts";
@@ -76,7 +76,7 @@ export const PLANT = definePractice({
   words: ["planting"],
   begins: "once",
   deeds: [
-    deed(PLANTED, {
+    deed([...PLANTED, ...IN], {
       of: { begun: [...BEGUN, "cloves"], overwinters: false, isNew: true },
     }),
   ],

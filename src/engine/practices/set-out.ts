@@ -146,6 +146,7 @@ export const SETTING_OUT = definePractice({
       [
         ...verb("(?:set|planted|put) out|transplanted", "(?:set|planted|put) out|transplanted|out"),
         "set|planted|put … out",
+        "… plants (?:are )?in",
       ],
       { of: { begun: RAISED, isNew: true } },
     ),

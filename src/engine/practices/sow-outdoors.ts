@@ -7,7 +7,7 @@ import { plantingOutDay } from "../growth/starting.ts";
 import { rowPerSowingCm, successionOf } from "../growth/successions.ts";
 import { upOutdoors } from "../growth/up.ts";
 import { outdoorGuards, startParts, whyDecided } from "./date-decision-texts.ts";
-import { deed, PLANTED, SOWED } from "./deeds.ts";
+import { deed, IN, PLANTED, SOWED } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
 import { how, lengthRange, type Sentence, sign, type TextPiece } from "./sentence.ts";
 import { objectOf, plantingTask, type TaskOf } from "./task.ts";
@@ -100,7 +100,7 @@ export const SOW_OUTDOORS = definePractice({
   words: ["sowing outdoors", "sowing", "sow"],
   begins: "once",
   deeds: [
-    deed(SOWED, { of: { begun: ["seed outdoors"], isNew: true } }),
+    deed([...SOWED, ...IN], { of: { begun: ["seed outdoors"], isNew: true } }),
     deed(PLANTED, { of: { begun: ["seed outdoors"], overwinters: false, isNew: true } }),
   ],
   answers: { done: "Sown today", notYet: "Too cold or wet yet" },

@@ -51,9 +51,15 @@ export const STAKE_AND_TRAIN = definePractice({
     "supports",
   ],
   deeds: [
-    deed(["put up (?:the )?(?:supports|stakes|trellis|netting) for …", "… supported"], {
-      step: "support",
-    }),
+    deed(
+      [
+        "put (?:up )?(?:the )?(?:supports|stakes|canes|poles|trellis|netting)(?: up)? for …",
+        "… supported",
+      ],
+      {
+        step: "support",
+      },
+    ),
     deed([...verb("staked|caged|trellised"), ...verb("tied(?: in| up)?|trained|led up")]),
   ],
   tasks: { rest: (context) => [...supports(context), ...careTasks(context, "stake and train")] },

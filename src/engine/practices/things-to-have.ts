@@ -175,7 +175,14 @@ export const THINGS_TO_HAVE = definePractice({
   words: ["buying", "shopping", "soaking", "sprouting"],
   deeds: [
     deed(verb("ordered|bought"), { step: "order" }),
-    deed(["set … to sprout", "… set to sprout", "chitted …"], { step: "sprout" }),
+    deed(
+      [
+        "(?:set|put) … to (?:sprout|chit)",
+        "… set to (?:sprout|chit)",
+        "(?:chitted|chitting|sprouting) …",
+      ],
+      { step: "sprout" },
+    ),
     deed(["soaked …", "put … to soak", "… soaked"], { step: "soak" }),
   ],
   answers: { done: "Got it" },

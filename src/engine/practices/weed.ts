@@ -101,7 +101,10 @@ function tasksOfBeds(garden: WholeGarden): readonly TaskOf<"weed">[] {
 export const WEED = definePractice({
   name: "weed",
   words: ["weeding", "hoeing"],
-  deeds: [deed(verb("weeded|hoed")), deed(verb("weeded|hoed"), { about: "bed" })],
+  deeds: [
+    deed([...verb("weeded|hoed"), "(?:weeded|hoed) (?:between|among|around) …"]),
+    deed(verb("weeded|hoed"), { about: "bed" }),
+  ],
   answers: { done: "Weeded today" },
   tasks: { rest: firstWeeding, shared: tasksOfBeds },
 });

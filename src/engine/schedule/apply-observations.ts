@@ -1,8 +1,9 @@
 import { type Day, latest, plus } from "../../base/index.ts";
-import type { NotYet, Observation } from "../../garden/index.ts";
+import { beginsOf, type NotYet, type Observation } from "../../garden/index.ts";
 import { LOOK_AGAIN_DAYS } from "../growth/postponed.ts";
-import type { Task } from "../practices/all.ts";
+import { PRACTICES, type Task } from "../practices/all.ts";
 import { type Sentence, why } from "../practices/sentence.ts";
+import { SETTING_OUT } from "../practices/set-out.ts";
 import type { DoneTasks } from "./schedule-tasks.ts";
 
 /** Days in which a failed sowing may be sown again. Source: house rule; two weeks of a short season. */
@@ -28,6 +29,8 @@ function postponedTo(task: Task, from: Day, due: Day, reason: Sentence): Task {
 /** How steps begin for a sowing's number: the second and later ones have it. */
 const sowingOf = ({ step }: Task) => Number(/^sowing-(\d+)-/.exec(step)?.[1] ?? 1);
 
+type NotDone = Extract<Observation, { readonly kind: "not yet" }>;
+type NotYetDone = Extract<NotYet, { readonly practice: string }>;
 type PlantingObservation = Extract<Observation, { readonly planting: string }>;
 
 /** The task after the observations about its planting; null where it is not to be done. */
@@ -48,7 +51,7 @@ function applyToTask(task: Task, observations: readonly PlantingObservation[]): 
         break;
       case "not yet":
         if ("practice" in observation.of && isNext(task, observation.of))
-          changed = later(changed, observation.day);
+          changed = later(changed, observation);
         break;
       default:
     }
@@ -58,7 +61,7 @@ function applyToTask(task: Task, observations: readonly PlantingObservation[]): 
 const isOfSowing = (task: Task, sowing: number | null) =>
   sowing === null || sowingOf(task) === sowing;
 
-const isNext = (task: Task, of: Extract<NotYet, { readonly practice: string }>) =>
+const isNext = (task: Task, of: NotYetDone) =>
   of.task === undefined
     ? task.practice === of.practice && (of.step === null || of.step === task.step)
     : task.id === of.task;
@@ -70,10 +73,46 @@ function again(task: Task, day: Day): Task {
   return { ...postponed, window: { ...postponed.window, latest: last }, certainty: "expected" };
 }
 
-function later(task: Task, day: Day): Task {
-  if (task.window.due > plus(day, LOOK_AGAIN_DAYS)) return task;
-  const reason = why("It was not ready on ", { day }, "; look again.");
-  return postponedTo(task, plus(day, 1), plus(day, LOOK_AGAIN_DAYS), reason);
+/** To the day that the gardener said, else to be looked at again in three days; where it is due later anyway it stays. */
+function later(task: Task, { day, until }: NotDone): Task {
+  const due = until ?? plus(day, LOOK_AGAIN_DAYS);
+  if (task.window.due > due) return task;
+  if (until !== undefined)
+    return postponedTo(task, until, until, why("You put it off on ", { day }, "."));
+  const reason = begins(task)
+    ? why("It had to wait on ", { day }, "; look again.")
+    : why("It was not ready on ", { day }, "; look again.");
+  return postponedTo(task, plus(day, 1), due, reason);
+}
+
+/** Days for which a start may be overdue and still be what a line puts off. Source: house rule; longer ago it was done. */
+const OVERDUE_DAYS = 30;
+
+const begins = ({ sets }: Task) => sets?.act === "start" || sets?.act === "set out";
+
+/** What a practice begins, whichever way the planting begins in the plan; null where it begins nothing. */
+function startOf({ practice, step }: NotYetDone): "start" | "set out" | null {
+  if (beginsOf({ practice, step }, PRACTICES) !== null) return "start";
+  return practice === SETTING_OUT.name ? "set out" : null;
+}
+
+/** The observations, each start that is put off as the very task that is meant: of several sowings the one due nearest. */
+function withMeantStarts(
+  open: readonly Task[],
+  observations: readonly PlantingObservation[],
+): readonly PlantingObservation[] {
+  return observations.flatMap((observation): readonly PlantingObservation[] => {
+    if (observation.kind !== "not yet" || !("practice" in observation.of)) return [observation];
+    const { day, of, planting } = observation;
+    const act = of.task === undefined ? startOf(of) : null;
+    if (act === null) return [observation];
+    const far = ({ window }: Task) => Math.abs(window.due - day);
+    const [meant] = open
+      .filter(({ subject, sets }) => subject.key === planting && sets?.act === act)
+      .filter(({ window }) => window.due >= day - OVERDUE_DAYS)
+      .sort((a, b) => far(a) - far(b));
+    return meant ? [{ ...observation, of: { ...of, task: meant.id } }] : [];
+  });
 }
 
 /**
@@ -85,11 +124,13 @@ export function applyObservations(
   observations: readonly Observation[],
   done: DoneTasks,
 ): readonly Task[] {
-  const about = new Map<string, PlantingObservation[]>();
+  const about = new Map<string, readonly PlantingObservation[]>();
   for (const observation of observations)
     if ("planting" in observation && observation.kind !== "done" && observation.kind !== "seen")
       about.set(observation.planting, [...(about.get(observation.planting) ?? []), observation]);
   if (about.size === 0) return tasks;
+  const open = tasks.filter(({ id, subject }) => about.has(subject.key) && !done.has(id));
+  for (const [key, observations] of about) about.set(key, withMeantStarts(open, observations));
   return tasks.flatMap((task) => {
     const observations = done.has(task.id) ? undefined : about.get(task.subject.key);
     return observations ? (applyToTask(task, observations) ?? []) : task;

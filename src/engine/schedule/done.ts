@@ -63,11 +63,12 @@ export function doneTasksOf(
   if (lines.length === 0) return done;
   const byDue = [...tasks].sort((a, b) => a.window.due - b.window.due || (a.id < b.id ? -1 : 1));
   for (const observation of lines) {
-    const task = meant(
-      byDue,
-      observation,
-      (each) => !done.has(each.id) && matchesTask(each, observation),
-    );
+    const open = (said: DoneObservation) =>
+      meant(byDue, said, (each) => !done.has(each.id) && matchesTask(each, said));
+    // What is cut once has no last cut of its own.
+    const task =
+      open(observation) ??
+      (observation.step === "last" ? open({ ...observation, step: null }) : undefined);
     if (task) done.set(task.id, { day: observation.day, by: observation.by });
   }
   return done;

@@ -1,10 +1,8 @@
-import type { Day } from "../../base/index.ts";
-import type { Plan, Planting } from "../model/plan.ts";
-import { seasonOf } from "../model/season.ts";
+import type { Planting } from "../model/plan.ts";
 import type { Deed, PlantingCondition, PracticeWords, Vocabulary } from "../model/vocabulary.ts";
 import { type DiaryContext, inEach, type LineBy, note, observed } from "./clause.ts";
 import type { Observation } from "./observation.ts";
-import { bedNamed, overwinters, sayPlanting, subjectOf } from "./subjects.ts";
+import { bedNamed, mayStand, overwinters, planOn, sayPlanting, subjectOf } from "./subjects.ts";
 
 /** A deed and the practice that it is of. */
 type PracticeDeed = { readonly practice: PracticeWords; readonly deed: Deed };
@@ -65,7 +63,10 @@ function observeNamed(
   const { day } = line.line;
   const ofPlantings = deeds.filter(({ deed }) => deed.about === "planting");
   const canBe = (planting: Planting) =>
-    ofPlantings.some(({ deed }) => canBeSaidOf(planting, deed.of));
+    ofPlantings.some(
+      ({ practice, deed }) =>
+        canBeSaidOf(planting, deed.of) && (isAhead(practice) || mayStand(planting, day)),
+    );
   const found = subjectOf(name, { day, canBe }, context.plans);
   if (ofPlantings.length > 0 && "planting" in found)
     return observePlanting(line, found, ofPlantings);
@@ -120,16 +121,6 @@ function observeUnnamed(
     : note(line.line, `it fits ${[only, ...others].map(({ name }) => name).join(" and ")}`);
 }
 
-/** The plan whose season a day lies in; where there is none, the newest. */
-function planOn(day: Day, plans: readonly Plan[]): Plan | null {
-  const newestFirst = [...plans].sort((a, b) => b.year - a.year);
-  const inSeason = newestFirst.find((plan) => {
-    const { from, to } = seasonOf(plan);
-    return day >= from && day <= to;
-  });
-  return inSeason ?? newestFirst[0] ?? null;
-}
-
 function doneTo(
   { line: { day }, by }: LineBy,
   subject: string,
@@ -138,6 +129,10 @@ function doneTo(
 ): Observation {
   return { kind: "done", day, planting: subject, practice: practice.name, step, by };
 }
+
+/** Whether a practice is done before a planting is in its place. */
+const isAhead = ({ name, begins }: PracticeWords) =>
+  begins !== null || name === "set out" || name === "things to have" || name === "pot on";
 
 /** Whether a name can mean that planting at all: what is in since another year is not sown, and a board needs a board. */
 function canBeSaidOf({ inSince, under }: Planting, of: PlantingCondition): boolean {

@@ -3,18 +3,28 @@ import { namedPractice } from "../plan/practices.ts";
 
 /** A line that says what is not so, turned into the deed it denies: `carrots not up yet` into `carrots up`. */
 const DENIAL_PATTERNS: readonly (readonly [RegExp, string])[] = [
-  [/^(?:still )?no sign of (?<name>.+?)(?: yet)?$/, "$<name> up"],
+  [/^(?:still )?no (?:sign|trace) of (?<name>.+?)(?: yet| so far)?$/, "$<name> up"],
   [
-    /^nothing (?:to see |showing |up )?(?:yet )?(?:in|of|from) (?<name>.+?)(?: yet)?$/,
+    /^nothing (?:to see |showing |up )?(?:yet )?(?:in|of|from) (?<name>.+?)(?: yet| so far)?$/,
     "$<name> up",
   ],
-  [/^no (?<name>.+?) (?<said>up|ripe|in flower)(?: yet)?$/, "$<name> $<said>"],
+  [/^no (?<name>.+?) (?<said>up|showing|ripe|in flower)(?: yet)?$/, "$<name> $<said>"],
   [
-    /^(?<name>.+?) (?:is |are |was |were |has |have )?(?:still )?(?:not|haven't been|have not been) (?:yet )?(?<said>.+?)(?: yet)?$/,
+    /^(?<name>.+?) (?:is |are |was |were |has |have )?(?:still )?(?:not|isn't|aren't|hasn't|haven't|hasn't been|haven't been|have not been) (?:yet )?(?<said>.+?)(?: yet)?$/,
     "$<name> $<said>",
   ],
   [/^(?:have not|haven't|has not|hasn't|not) (?:yet )?(?<said>.+?)(?: yet)?$/, "$<said>"],
 ];
+
+/** What is missed without a word for what it should be: `no peas yet`. */
+const NONE_YET =
+  /^(?:still no (?<still>[\w' ]+?)(?: yet| so far)?|no (?<name>[\w' ]+?) (?:yet|so far))$/;
+
+/** The name of what is looked for in vain, be it green or fruit; null where a line says nothing of the kind. */
+export function missedIn(text: string): string | null {
+  const { still, name } = NONE_YET.exec(text)?.groups ?? {};
+  return still ?? name ?? null;
+}
 
 /** The line without its denial, so that it can be read as the deed it denies; null where it denies nothing in so many words. */
 export function deniedIn(text: string): string | null {
@@ -55,47 +65,6 @@ export function postponementIn(text: string, vocabulary: Vocabulary): Postponeme
     const { subject, work } = pattern.exec(text)?.groups ?? {};
     const practice = work === undefined ? null : asJob(work, vocabulary);
     if (subject !== undefined && practice !== null) return { subject, practice, leftOut: left };
-  }
-  return null;
-}
-
-const FAILED = [
-  /^(?<subject>.+?) (?:has |have |all )*(?:failed|never came up|did not come up|didn't come up|came to nothing|rotted(?: in the ground)?)$/,
-  /^nothing came of (?<subject>.+)$/,
-];
-const LOST = [
-  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up)(?: (?:by|to|in|of) .+)?$/,
-  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|ruined) by .+$/,
-  /^(?:lost|gave up)(?: all)? (?<subject>.+?)(?: (?:to|in) .+)?$/,
-  /^(?:slugs|rabbits|deer|mice|voles|birds|frost|hail|blight) (?:ate|took|killed|ruined)(?: all)? (?<subject>.+)$/,
-];
-
-/** The planting, by name, that came to nothing or is gone; null where a line tells of no such thing. */
-export function endedIn(
-  text: string,
-): { readonly kind: "failed" | "lost"; readonly subject: string } | null {
-  for (const [kind, patterns] of [
-    ["failed", FAILED],
-    ["lost", LOST],
-  ] as const)
-    for (const pattern of patterns) {
-      const subject = pattern.exec(text)?.groups?.subject;
-      if (subject !== undefined) return { kind, subject };
-    }
-  return null;
-}
-
-const MOVED = [
-  /^moved (?<subject>.+?) (?:in)?to (?<bed>.+)$/,
-  /^(?<subject>.+?) (?:is |are |was |were )?moved (?:in)?to (?<bed>.+)$/,
-];
-
-/** The planting and the bed, by name, that it was moved to; null where nothing was moved. */
-export function movedIn(text: string): { readonly subject: string; readonly bed: string } | null {
-  for (const pattern of MOVED) {
-    const { subject, bed } = pattern.exec(text)?.groups ?? {};
-    if (subject !== undefined && bed !== undefined)
-      return { subject, bed: bed.replace(/^the /, "") };
   }
   return null;
 }

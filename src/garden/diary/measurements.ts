@@ -1,28 +1,54 @@
-import { type Quantity, quantityFrom } from "../../base/index.ts";
+import { type Quantity, quantityFrom, temperatureFrom } from "../../base/index.ts";
 import type { DiaryLine, Plan } from "../model/plan.ts";
 import { note } from "./clause.ts";
 import type { Observation } from "./observation.ts";
-import { bedNamed, subjectOf } from "./subjects.ts";
+import { bedNamed, planOn, subjectOf } from "./subjects.ts";
 
-const TEMPERATURE = "(?<value>-?\\d+(?:[.,]\\d+)?) ?(?<unit>°? ?[fc])";
-const SOIL = new RegExp(
-  `^(?:(?<first>.+?) )?soil(?: temperature| temp)?(?:,? (?:in|of|at) (?:the )?(?<bed>.+?))?,?(?: is| was| at|:)? ${TEMPERATURE}$`,
-);
-const LOW = new RegExp(
-  `^(?:a |the )?(?:night'?s? )?(?:low|lowest|min|minimum)(?: of| was| is| last night| tonight|:)* ${TEMPERATURE}(?: last night)?$|^(?<value2>-?\\d+(?:[.,]\\d+)?) ?(?<unit2>°? ?[fc]) last night$`,
-);
+const TEMPERATURE =
+  "(?<value>[-−]?\\d+(?:[.,]\\d+)?) ?(?<unit>° ?[fc]|[fc]\\b|°|deg(?:rees)?(?: [fc])?)?";
+/** The same without an unit only where it says so: `58 degrees`. */
+const DEGREES = TEMPERATURE.replace(/\?$/, "");
+const SOIL = [
+  new RegExp(
+    `^(?:(?<first>.+?) )?soil(?: temperature| temp)?(?:,? (?:in|of|at) (?:the )?(?<bed>.+?))?,?(?: is| was| at|:)? ${TEMPERATURE}$`,
+  ),
+  new RegExp(
+    `^soil(?: temperature| temp)?(?: is| was|:)? ${TEMPERATURE} (?:in|of|at) (?:the )?(?<bed>.+)$`,
+  ),
+  new RegExp(`^${DEGREES} (?:in|at) (?:the )?(?<bed>.+)$`),
+];
+const LOW = [
+  new RegExp(
+    `^(?:a |the )?(?:night'?s? )?(?:low|lowest|min|minimum)(?: temp| temperature)?(?: of| was| is| last night| tonight|:)* ${TEMPERATURE}(?: last night| overnight)?$`,
+  ),
+  new RegExp(`^${DEGREES} last night$`),
+  new RegExp(`^(?:a |hard |light )*frost,?(?: of| down to)? ${TEMPERATURE}$`),
+  new RegExp(`^(?:it )?(?:went |got |fell )?down to ${TEMPERATURE}(?: last night| overnight)?$`),
+];
 
 const LENGTH = '(?<value>[\\d.,/½¼¾ ]+?) ?(?<unit>mm|cm|in|inch|inches|ft|feet|")';
-const RAIN = new RegExp(
-  `^(?:(?:rain|rained|rainfall)(?: of| was)?:? ${LENGTH}|${LENGTH.replaceAll("?<value>", "?<value2>").replaceAll("?<unit>", "?<unit2>")} (?:of )?rain)(?: today| last night| yesterday)?$`,
-);
+const RAIN = [
+  new RegExp(`^(?:rain|rained|rainfall)(?: of| was)?:? ${LENGTH}(?: last night)?$`),
+  new RegExp(`^${LENGTH} (?:of )?rain(?: last night)?$`),
+  new RegExp(`^${LENGTH} in (?:the )?(?:rain )?gauge$`),
+  new RegExp(`^(?:rain )?gauge:? ${LENGTH}$`),
+];
 const HEIGHT = new RegExp(
   `^(?<subject>.+?) (?:is |are |stand |stands |now )*${LENGTH}(?: tall| high)$`,
 );
 
+/** The parts of the first pattern that fits. */
+function partsIn(text: string, patterns: readonly RegExp[]): RegExpExecArray["groups"] | null {
+  for (const pattern of patterns) {
+    const parts = pattern.exec(text)?.groups;
+    if (parts) return parts;
+  }
+  return null;
+}
+
 function rainIn(line: DiaryLine, text: string): Observation | null {
-  const rain = RAIN.exec(text)?.groups;
-  const value = rain && quantityFrom(`${rain.value ?? rain.value2} ${rain.unit ?? rain.unit2}`);
+  const rain = partsIn(text, RAIN);
+  const value = rain && quantityFrom(`${rain.value} ${rain.unit}`);
   return value ? { kind: "measured", day: line.day, what: "rain", bed: null, value } : null;
 }
 
@@ -44,19 +70,32 @@ export function measurementIn(
 ): Observation | null {
   const length = rainIn(line, text) ?? heightIn(line, text, plans);
   if (length) return length;
-  const low = LOW.exec(text)?.groups;
-  const night = low && degrees(low.value ?? low.value2, low.unit ?? low.unit2);
+  const low = partsIn(text, LOW);
+  const night = low && degrees(low, line, plans);
   if (night) return { kind: "measured", day: line.day, what: "low", bed: null, value: night };
-  const soil = SOIL.exec(text)?.groups;
-  const value = soil && degrees(soil.value, soil.unit);
+  return soilIn(line, text, plans);
+}
+
+function soilIn(line: DiaryLine, text: string, plans: readonly Plan[]): Observation | null {
+  const soil = partsIn(text, SOIL);
+  const value = soil && degrees(soil, line, plans);
   if (!soil || !value) return null;
   const where = soil.bed ?? soil.first?.replace(/^the /, "") ?? null;
   if (where === null) return { kind: "measured", day: line.day, what: "soil", bed: null, value };
   const bed = bedNamed(where, plans);
+  // Degrees alone are soil's only outdoors; under glass it is the air that one measures.
+  if (!text.includes("soil") && bed?.kind !== "bed") return null;
   if (bed === null) return note(line, `no bed is called ${where}`);
   return { kind: "measured", day: line.day, what: "soil", bed: bed.key, value };
 }
 
-function degrees(value = "", unit = ""): Quantity | null {
-  return quantityFrom(`${value} °${unit.replace(/[° ]/g, "").toUpperCase()}`);
+/** A temperature as written; without its unit in the one of the plan. */
+function degrees(
+  { value = "", unit = "" }: Readonly<Record<string, string | undefined>>,
+  { day }: DiaryLine,
+  plans: readonly Plan[],
+): Quantity | null {
+  const letter = /[fc]$/.exec(unit)?.[0];
+  const measures = planOn(day, plans)?.measures ?? "metric";
+  return temperatureFrom(letter ? `${value} °${letter.toUpperCase()}` : value, measures);
 }

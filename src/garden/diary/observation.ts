@@ -3,15 +3,18 @@ import type { Day, Quantity } from "../../base/index.ts";
 /** A stage that a gardener can see. */
 export type ObservedStage = "up" | "flower" | "first ripe";
 
-/** What was not to be seen or not to be done: a stage, or the next step of a practice. */
+/**
+ * What was not to be seen or not to be done: a stage, or the next step of a practice. `anything`: the stage that is
+ * expected next, of `no peas yet`.
+ */
 export type NotYet =
-  | { readonly stage: ObservedStage }
+  | { readonly stage: ObservedStage | "anything" }
   | { readonly practice: string; readonly step: string | null; readonly task?: string };
 
 /** Facts that are deeds, which a later line can take back. */
 export type ActObservation = Extract<
   Observation,
-  { readonly kind: "done" | "seen" | "failed" | "lost" | "left" | "moved" }
+  { readonly kind: "done" | "seen" | "failed" | "lost" | "left" | "moved" | "bought" }
 >;
 
 /**
@@ -44,6 +47,8 @@ export type Observation =
       readonly planting: string;
       readonly of: NotYet;
       readonly sowing: number | null;
+      /** The day to which the gardener put it off, where the line says one. */
+      readonly until?: Day;
     }
   | {
       /** A job that the gardener leaves out this year. */
@@ -69,6 +74,13 @@ export type Observation =
       readonly planting: string;
       /** Key of the bed it stands in from then on. */
       readonly bed: string;
+      readonly text: string;
+    }
+  | {
+      /** Its plants were bought, so that nothing of it is raised from then on. */
+      readonly kind: "bought";
+      readonly day: Day;
+      readonly planting: string;
       readonly text: string;
     }
   | {

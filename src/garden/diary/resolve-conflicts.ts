@@ -6,7 +6,7 @@ import type { ActObservation, Observation } from "./observation.ts";
 
 /** Whether a fact is a deed that can be taken back. */
 export function isActObservation(observation: Observation): observation is ActObservation {
-  return ["done", "seen", "failed", "lost", "left", "moved"].includes(observation.kind);
+  return ["done", "seen", "failed", "lost", "left", "moved", "bought"].includes(observation.kind);
 }
 
 /** What has to be said of a fact beside others: that another puts it right, or that it cannot be so. */
@@ -37,7 +37,9 @@ export function resolveConflicts(
   let current: Observation[] = [];
   const remarks: DiaryRemark[] = [];
   for (const observation of inOrder) {
-    const over = current.filter((earlier) => isSuperseded(earlier, observation, again));
+    const over = current.filter((earlier) =>
+      isSuperseded(earlier, observation, { again, vocabulary }),
+    );
     const gone = observation.kind === "undone" ? over.slice(-1) : over;
     for (const earlier of gone)
       remarks.push({
@@ -56,11 +58,14 @@ export function resolveConflicts(
 
 const sameSowing = (a: number | null, b: number | null) => a === b || a === null || b === null;
 
-/** Whether an earlier fact no longer holds once a later one is said. `again` are the plantings that are sown more than once. */
+/** The keys of plantings that are sown more than once, and the words for work. */
+type Known = { readonly again: ReadonlySet<string>; readonly vocabulary: Vocabulary };
+
+/** Whether an earlier fact no longer holds once a later one is said. */
 function isSuperseded(
   earlier: Observation,
   later: Observation,
-  again: ReadonlySet<string>,
+  { again, vocabulary }: Known,
 ): boolean {
   if (!("planting" in earlier)) return false;
   if (later.kind === "undone") return isSame(earlier, later.what);
@@ -81,10 +86,15 @@ function isSuperseded(
         (earlier.kind === "left" && isSameJob(earlier, later)) ||
         (earlier.kind === "done" && later.task !== undefined && earlier.task === later.task)
       );
+    case "bought":
+      return isOfRaising(earlier, vocabulary);
     case "failed":
       return (
-        (earlier.kind === "done" || earlier.kind === "seen" || earlier.kind === "not yet") &&
-        (earlier.kind === "done" ? later.sowing === null : sameSowing(earlier.sowing, later.sowing))
+        earlier.kind === "lost" ||
+        ((earlier.kind === "done" || earlier.kind === "seen" || earlier.kind === "not yet") &&
+          (earlier.kind === "done"
+            ? later.sowing === null
+            : sameSowing(earlier.sowing, later.sowing)))
       );
     case "moved":
       return earlier.kind === "moved";
@@ -93,6 +103,14 @@ function isSuperseded(
     default:
       return false;
   }
+}
+
+/** Whether a fact is of the seed or seedlings that bought plants stand in for. */
+function isOfRaising(fact: Observation, vocabulary: Vocabulary): boolean {
+  if (fact.kind === "done") return beginsOf(fact, vocabulary) !== null;
+  return (
+    fact.kind === "failed" || fact.kind === "lost" || (fact.kind === "seen" && fact.stage === "up")
+  );
 }
 
 /** Whether two facts are of one practice, and of one task where both name theirs. */

@@ -1,8 +1,9 @@
 import { type Day, joinWords, slug } from "../../base/index.ts";
 import { cropFor } from "../../crops/index.ts";
-import { plantingsNamed } from "../model/named.ts";
+import { plainName, plantingsNamed } from "../model/named.ts";
 import type { Bed, Plan, Planting } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
+import { meantNames, withoutParts } from "./meant-names.ts";
 
 /** What a name in a line means on a day: one planting, and which of its sowings where said; else why not. */
 export type DiarySubject =
@@ -18,10 +19,14 @@ const ORDINALS: Readonly<Record<string, number>> = {
   sixth: 6,
 };
 
-/** On which day something is said, and of which plantings it can be; of all where that is left out. */
+/**
+ * On which day something is said, and of which plantings it can be; of all where that is left out. `all`: only the whole of
+ * a planting is meant, so that `2 of the beets` is none.
+ */
 export type SubjectSearch = {
   readonly day: Day;
   readonly canBe?: (planting: Planting) => boolean;
+  readonly all?: true;
 };
 
 /**
@@ -31,16 +36,45 @@ export type SubjectSearch = {
  */
 export function subjectOf(
   name: string,
-  { day, canBe = () => true }: SubjectSearch,
+  { day, canBe = () => true, all }: SubjectSearch,
   plans: readonly Plan[],
 ): DiarySubject {
   const groups = groupsOn(day, plans).map((group) => group.filter(canBe));
+  const key = slug(plainName(name));
+  const called = groups.some((group) => group.some((each) => each.name && slug(each.name) === key));
+  const elsewhere = plans
+    .flatMap(({ plantings }) => plantings)
+    .some((each) => each.name && slug(each.name) === key);
+  if (elsewhere && !called) return { why: `${name} is none it can be said of on that day` };
+  const names = all ? [...new Set([name, withoutParts(name)])] : meantNames(name);
+  const [written = { why: `no planting is called ${name}` }, ...others] = names.map((each) =>
+    subjectCalled(each, groups),
+  );
+  if ("planting" in written || written.why.includes(" fits ")) return written;
+  return (
+    others.find((each) => "planting" in each) ??
+    others.find((each) => "why" in each && each.why.includes(" fits ")) ??
+    written
+  );
+}
+
+function subjectCalled(name: string, groups: readonly (readonly Planting[])[]): DiarySubject {
   const whole = among(name, groups);
   if ("planting" in whole) return whole;
   const numbered = withNumber(name);
   if (numbered === null || whole.why.includes(" fits ")) return whole;
   const found = among(numbered.name, groups);
   return "planting" in found ? { ...found, sowing: numbered.sowing } : whole;
+}
+
+/** The plan whose season a day lies in; where there is none, the newest. */
+export function planOn(day: Day, plans: readonly Plan[]): Plan | null {
+  const newestFirst = [...plans].sort((a, b) => b.year - a.year);
+  const inSeason = newestFirst.find((plan) => {
+    const { from, to } = seasonOf(plan);
+    return day >= from && day <= to;
+  });
+  return inSeason ?? newestFirst[0] ?? null;
 }
 
 /** Plantings of the day's own season and what overwinters into it; then every other one. */
@@ -55,6 +89,15 @@ function groupsOn(day: Day, plans: readonly Plan[]): readonly (readonly Planting
   const first = [...now.flatMap(({ plantings }) => plantings), ...over];
   const rest = plans.flatMap(({ plantings }) => plantings).filter((p) => !first.includes(p));
   return [first, rest];
+}
+
+/** Days before the plan's own day by which a planting may be in the ground. Source: house rule; more is another planting. */
+const SOONER_DAYS = 30;
+
+/** Whether a planting can stand there on a day; not one that the plan begins on a later day. */
+export function mayStand({ inSince, fixed }: Planting, day: Day): boolean {
+  const from = inSince ?? fixed.start ?? fixed.out;
+  return from === null || from <= day + SOONER_DAYS;
 }
 
 /** Whether its crop is planted in autumn to stand the winter. */

@@ -42,7 +42,8 @@ const STARTS: Readonly<Record<string, Planting["start"] | "seed">> = {
 };
 
 /**
- * How a planting begins: as the plan says, where the facts have that way for its crop, else the crop's usual way,
+ * How a planting begins: as the plan says, where the facts have that way for its crop, also by what it counts (`80 sets`),
+ * else the crop's usual way,
  * listed as filled in. Problem: `unknown-word`; doubt: `start-unknown`.
  */
 export function readStart(
@@ -65,6 +66,8 @@ export function readStart(
       ),
     );
   }
+  const part = PLANTED_PARTS.find((each) => crop?.starts.includes(each) && wordsUnder(tree, each));
+  if (part) return part;
   const usual = crop?.starts[0] ?? guessStart(tree);
   about.reading.filled.push({
     what: `${about.what}: from`,

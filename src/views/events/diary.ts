@@ -1,4 +1,4 @@
-import { type Day, sayQuantity } from "../../base/index.ts";
+import { type Day, sayDay, sayQuantity } from "../../base/index.ts";
 import { PRACTICES } from "../../engine/index.ts";
 import {
   type Observation,
@@ -61,7 +61,7 @@ function sayObservation(observation: Observation, plans: readonly Plan[]): strin
     case "seen":
       return `seen: ${plantingName(observation.planting)} ${observation.stage}${nth(observation.sowing)}`;
     case "not yet":
-      return `not yet: ${plantingName(observation.planting)}, ${"stage" in observation.of ? observation.of.stage : job(observation.of.practice, observation.of.step)}${nth(observation.sowing)}`;
+      return `not yet: ${plantingName(observation.planting)}, ${"stage" in observation.of ? (observation.of.stage === "anything" ? "nothing to see" : observation.of.stage) : job(observation.of.practice, observation.of.step)}${nth(observation.sowing)}${observation.until === undefined ? "" : ` until ${sayDay(observation.until)}`}`;
     case "left":
       return `left this year: ${observation.practice}, ${plantingName(observation.planting)}`;
     case "failed":
@@ -70,6 +70,8 @@ function sayObservation(observation: Observation, plans: readonly Plan[]): strin
       return `lost: ${plantingName(observation.planting)}${nth(observation.sowing)}`;
     case "moved":
       return `moved: ${plantingName(observation.planting)} to ${bedName(observation.bed)}`;
+    case "bought":
+      return `bought as plants: ${plantingName(observation.planting)}`;
     case "measured":
       return sayMeasured(observation, plans, { plantingName, bedName });
     case "undone":

@@ -40,6 +40,7 @@ export function remarksOf(
     .map((observation) => {
       const { kind, day, text } = observation;
       if (kind === "note") return { day, text, kind: kindOf(text.toLowerCase()) };
+      if (kind === "bought") return { day, text, kind: "plain" };
       return { day, text, kind: kind === "lost" ? "failed" : kind };
     });
 }

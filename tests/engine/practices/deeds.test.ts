@@ -7,16 +7,16 @@ const nameIn = (sayings: readonly string[], clause: string) =>
     .patterns.map((pattern) => pattern.exec(clause)?.groups?.subject)
     .find(Boolean);
 
-test("a saying takes the name where its dots stand, and the day's own words at the end", () => {
-  expect(nameIn(["thinned …"], "thinned the beets this morning")).toBe("the beets");
-  expect(nameIn(["… thinned"], "beets have been thinned today")).toBe("beets");
+test("a saying takes the name where its dots stand", () => {
+  expect(nameIn(["thinned …"], "thinned the beets")).toBe("the beets");
+  expect(nameIn(["… thinned"], "beets have been thinned")).toBe("beets");
   expect(nameIn(["set|put … out"], "put the tomatoes out")).toBe("the tomatoes");
   expect(nameIn(["thinned …"], "we thinned the beets")).toBeUndefined();
 });
 
 test("a saying without a name stands by itself", () => {
   const [pattern] = deed(["drained the lines"], { about: "garden" }).patterns;
-  expect(pattern?.test("drained the lines yesterday")).toBe(true);
+  expect(pattern?.test("drained the lines")).toBe(true);
   expect(pattern?.test("drained the lines of the beets")).toBe(false);
 });
 

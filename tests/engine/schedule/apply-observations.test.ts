@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isoOf } from "../../../src/base/days/day.ts";
+import { dayOrThrow, isoOf } from "../../../src/base/days/day.ts";
 import { applyObservations } from "../../../src/engine/schedule/apply-observations.ts";
 import { ALONE, tellOf } from "../../gardens.ts";
 import { inDays, SATURDAY, taskOf, windowOf } from "./given.ts";
@@ -23,6 +23,71 @@ describe("what was not ready", () => {
   test("stays where it is due later anyway", () => {
     const due = dueOf("20 May: beets too small to thin");
     expect(due.get("2027/beet/thin/1")).toBe(PLAIN.get("2027/beet/thin/1"));
+  });
+});
+
+describe("a start that had to wait", () => {
+  const beet = "2027/beet/sow-outdoors/1";
+
+  test("is looked at again three days on, from when it was due", () => {
+    const [month, date] = (PLAIN.get(beet) ?? "").split("-").map(Number);
+    const wet = isoOf(dayOrThrow(2027, month ?? 1, (date ?? 1) + 1)).slice(5);
+    const due = dueOf(`2027-${wet}: too wet to sow beets`).get(beet);
+    expect(due).toBe(isoOf(dayOrThrow(2027, month ?? 1, (date ?? 1) + 4)).slice(5));
+    expect(dueOf("1 April: too wet to sow beets").get(beet)).toBe(PLAIN.get(beet));
+  });
+
+  test("waits until the day that the gardener said, and says that it was put off", () => {
+    expect(dueOf("13 May: put off the beets until 5 June").get(beet)).toBe("06-05");
+    const { scheduled } = tellOf(`${ALONE}diary:\n  - 13 May: put off the beets until 5 June\n`, {
+      on: "2027-05-14",
+    });
+    const sow = scheduled.find(({ task }) => task.id === beet);
+    expect(JSON.stringify(sow?.task.say)).toContain("You put it off on ");
+    expect(isoOf(sow?.day ?? dayOrThrow(2027, 1, 1)).slice(5)).toBe("06-05");
+  });
+
+  test("is the sowing nearest to that day, where there are several", () => {
+    const ids = [...PLAIN.keys()].filter((id) => /^2027\/lettuce\/(?:sow|repeat)/.test(id));
+    const [, second] = ids.map((id) => [id, PLAIN.get(id) ?? ""] as const);
+    const due = dueOf(`2027-${second?.[1]}: too wet to sow lettuce`);
+    expect(ids.filter((id) => due.get(id) !== PLAIN.get(id))).toContain(second?.[0]);
+    expect(due.get(ids[0] ?? "")).toBe(PLAIN.get(ids[0] ?? ""));
+  });
+
+  test("was done long ago where it was due more than a month before", () => {
+    expect(dueOf("20 August: too wet to sow beets").get(beet)).toBe(PLAIN.get(beet));
+  });
+});
+
+describe("what was sown again", () => {
+  test("begins on that day, and everything of it counts from there", () => {
+    const due = dueOf(
+      "3 May: carrots sown",
+      "20 May: carrots up",
+      "4 June: sowed the carrots again",
+    );
+    const plain = dueOf("3 May: carrots sown", "20 May: carrots up");
+    expect((due.get("2027/carrot/thin/1") ?? "") > (plain.get("2027/carrot/thin/1") ?? "")).toBe(
+      true,
+    );
+  });
+
+  test("is due the next day where mice ate the seed", () => {
+    expect(dueOf("20 May: mice ate the carrot seed").get("2027/carrot/sow-outdoors/1")).toBe(
+      "05-21",
+    );
+  });
+});
+
+describe("what was bought", () => {
+  const due = dueOf("3 April: tomatoes sown", "12 May: bought 6 tomato plants");
+
+  test("is no longer ordered, sown or potted on, and is set out under the same id", () => {
+    const mine = [...due.keys()].filter((id) => id.startsWith("2027/tomato/"));
+    expect(mine).toContain("2027/tomato/set-out/1");
+    expect(mine.filter((id) => /sow-indoors|pot-on|order|harden/.test(id))).toEqual([]);
+    expect([...PLAIN.keys()].some((id) => id.startsWith("2027/tomato/sow-indoors"))).toBe(true);
   });
 });
 

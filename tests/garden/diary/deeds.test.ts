@@ -37,7 +37,7 @@ describe("work on a bed and on the garden", () => {
   });
 
   it("is the garden's where it names nothing", () => {
-    for (const clause of ["drained the lines", "lines drained", "drained the hoses this morning"])
+    for (const clause of ["drained the lines", "lines drained", "drained the hoses"])
       expect(said(clause), clause).toEqual(["2027/garden drain the lines null"]);
     for (const clause of ["took a soil test", "sent off the soil samples", "soil tested"])
       expect(said(clause), clause).toEqual(["2027/garden test the soil null"]);

@@ -1,12 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { PRACTICES } from "../../../src/engine/practices/all.ts";
-import {
-  deniedIn,
-  endedIn,
-  movedIn,
-  postponementIn,
-  undoneIn,
-} from "../../../src/garden/diary/denials.ts";
+import { deniedIn, missedIn, postponementIn, undoneIn } from "../../../src/garden/diary/denials.ts";
 
 describe("a line that denies", () => {
   test("is turned into the deed it denies", () => {
@@ -34,18 +28,13 @@ describe("a line that denies", () => {
   });
 });
 
-test("what came to nothing or is gone is told apart", () => {
-  expect(endedIn("nothing came of the peas")).toEqual({ kind: "failed", subject: "the peas" });
-  expect(endedIn("peas are dead")).toEqual({ kind: "lost", subject: "peas" });
-  expect(endedIn("peas eaten for supper")).toBeNull();
+test("what is missed without a word for what it should be has its name", () => {
+  expect(missedIn("no peas yet")).toBe("peas");
+  expect(missedIn("still no peas")).toBe("peas");
+  expect(missedIn("no peas")).toBeNull();
 });
 
-test("what was moved has its bed, and what is undone its words", () => {
-  expect(movedIn("moved the peas to the long bed")).toEqual({
-    subject: "the peas",
-    bed: "long bed",
-  });
-  expect(movedIn("peas moved on")).toBeNull();
+test("what is undone has its words", () => {
   expect(undoneIn("undo: peas up")).toBe("peas up");
   expect(undoneIn("undone peas")).toBeNull();
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dayOrThrow } from "../../../src/base/days/day.ts";
+import { dayOrThrow, sayDay } from "../../../src/base/days/day.ts";
 import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import type { Observation } from "../../../src/garden/diary/observation.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
@@ -20,7 +20,7 @@ function say(fact: Observation): string {
     case "measured":
       return `${fact.what} ${fact.what === "height" ? fact.planting : fact.bed} ${Math.round(fact.value.si * 10) / 10}`;
     case "not yet":
-      return `not yet ${fact.planting} ${"stage" in fact.of ? fact.of.stage : `${fact.of.practice} ${fact.of.step}`} ${fact.sowing}`;
+      return `not yet ${fact.planting} ${"stage" in fact.of ? fact.of.stage : `${fact.of.practice} ${fact.of.step}`} ${fact.sowing}${fact.until === undefined ? "" : ` until ${sayDay(fact.until)}`}`;
     case "left":
       return `left ${fact.planting} ${fact.practice}`;
     case "failed":
@@ -28,6 +28,8 @@ function say(fact: Observation): string {
       return `${fact.kind} ${fact.planting} ${fact.sowing}`;
     case "moved":
       return `moved ${fact.planting} to ${fact.bed}`;
+    case "bought":
+      return `bought ${fact.planting}`;
     case "undone":
       return `undone: ${say(fact.what)}`;
     case "note":

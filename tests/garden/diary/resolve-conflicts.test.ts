@@ -40,6 +40,17 @@ describe("of two lines that contradict each other the later counts", () => {
     expect(kinds([20, "carrots not up"], [20, "carrots up"])).toEqual(["not yet 20", "seen 20"]);
   });
 
+  test("what was raised, once its plants are bought, and what was lost, once it is sown again", () => {
+    const { observations } = settled(
+      [2, "tomatoes sown"],
+      [9, "tomatoes up"],
+      [12, "bought 6 tomato plants"],
+      [20, "slugs ate the beets"],
+      [22, "sowed the beets again"],
+    );
+    expect(observations.map(({ kind }) => kind)).toEqual(["bought", "failed", "done"]);
+  });
+
   test("a stage seen twice, but for what is sown again", () => {
     expect(kinds([20, "carrots up"], [24, "carrots up"])).toEqual(["seen 24"]);
     expect(kinds([20, "lettuce up"], [24, "lettuce up"])).toEqual(["seen 20", "seen 24"]);

@@ -20,6 +20,11 @@ describe("how a planting begins", () => {
     expect(crop("carrot: from seed")?.start).toBe("seed outdoors");
   });
 
+  it("is what the plan counts, where the crop begins so", () => {
+    expect(crop("onion: 80 sets")?.start).toBe("sets");
+    expect(crop("onion: 80 plants")?.start).toBe("seed indoors");
+  });
+
   it("is the usual way, with a doubt, where the facts have no other", () => {
     expect(crop("carrot: bought")?.start).toBe("seed outdoors");
     expect(told(least("crops:\n  - carrot: bought"))).toEqual(["start-unknown@8:13"]);

@@ -1,0 +1,27 @@
+import type { DiaryLine, Plan } from "../model/plan.ts";
+import type { LineBy } from "./clause.ts";
+import { plainWording } from "./wording.ts";
+
+/** A line and who did what it says, with the rest of its text in plain small letters. */
+export type AttributedLine = LineBy & { readonly text: string };
+
+/** The line without who did it: `Oda: …`, `… by Oda`, `Oda thinned …`, `I …`. */
+export function attributeLine(line: DiaryLine, plans: readonly Plan[]): AttributedLine {
+  const text = line.text
+    .trim()
+    .toLowerCase()
+    .replace(/[.!]+$/, "")
+    .replace(/\s+/g, " ");
+  const people = plans.flatMap((plan) => plan.people);
+  for (const { key, name } of people) {
+    const small = name.toLowerCase();
+    const before = [`${small}: `, `${small} has `, `${small} `].find((lead) =>
+      text.startsWith(lead),
+    );
+    if (before) return { line, text: plainWording(text.slice(before.length)), by: key };
+    const behind = [` by ${small}`, ` (${small})`, `, ${small}`].find((end) => text.endsWith(end));
+    if (behind) return { line, text: plainWording(text.slice(0, -behind.length)), by: key };
+  }
+  const said = text.replace(/^(?:i|we|i have|we have|i've|we've) (?=\S)/, "");
+  return { line, text: plainWording(said), by: null };
+}

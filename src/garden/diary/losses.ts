@@ -1,0 +1,60 @@
+const PESTS =
+  "(?:something|slugs?|snails?|rabbits?|hares?|deer|moose|elk|mouse|mice|rats?|voles?|moles?|gophers?|squirrels?|chipmunks?|groundhogs?|raccoons?|badgers?|foxes|possums?|wallab(?:y|ies)|kangaroos?|sheep|goats?|cows?|hens|chickens|the (?:dog|cat|hens|goats)|birds?|pigeons?|crows?|rooks|jays?|magpies|pheasants?|cockatoos|cockatoo|sparrows|ants|cutworms?|caterpillars|grasshoppers|root maggots|maggots|flea beetles|frost|hail|blight|drought|damping off)";
+const ATE =
+  "(?:ate|has eaten|have eaten|took|has taken|have taken|killed|ruined|destroyed|flattened|finished(?: off)?|dug up|carried off|got)";
+/** What is left of a loss when it is only some of them. */
+const SOME =
+  /^(?:(?:a|an|one|some|half|most|many|part|several|few|two|three|four|five|six|\d+|leaves|tips|tops|fruits?|flowers)\b|the (?:leaves|tips|tops|fruits?|flowers)\b|.+ (?:leaves|tips|tops|fruits?|flowers)$)/;
+
+const SEED = "(?<subject>.+?) seeds?";
+const FAILED = [
+  /^(?<subject>.+?) (?:has |have |all )*(?:failed|never came up|did not come up|didn't come up|came to nothing|(?:is |are |was |were )?a (?:complete |total )?failure|rotted(?: in the ground)?)$/,
+  /^nothing came of (?<subject>.+)$/,
+  new RegExp(`^${PESTS} (?:${ATE}|had)(?: all)? ${SEED}$`),
+  new RegExp(`^${PESTS} (?:carried|dug|took|scratched|pulled)(?: all)? ${SEED} (?:off|up|out)$`),
+  new RegExp(`^${PESTS} (?:scratched|pulled) up(?: all)? (?<subject>.+)$`),
+  new RegExp(`^${PESTS} (?:scratched|pulled)(?: all)? (?<subject>.+?) (?:up|out)$`),
+  /^(?<subject>.+?) seeds? (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|gone|washed (?:out|away)|rotted)(?: by .+)?$/,
+];
+const LOST = [
+  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up)(?: (?:by|to|in|of) .+)?$/,
+  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|ruined) by .+$/,
+  new RegExp(
+    `^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:gone|lost) to ${PESTS}$`,
+  ),
+  /^(?:lost|gave up)(?: on)?(?: all)? (?<subject>.+?)(?: (?:to|in) .+)?$/,
+  new RegExp(`^${PESTS} (?:${ATE}|had all)(?: all)? (?<subject>.+)$`),
+  new RegExp(`^${PESTS} had (?<subject>the .+)$`),
+  new RegExp(`^${PESTS} dug(?: all)? (?<subject>.+?) (?:up|out)$`),
+  /^(?:is |are )?(?:not growing|skipped|skipping|leaving out|left out|not bothering with|giving up on) (?:the |any )?(?<subject>.+?) this year$/,
+];
+
+/** The planting, by name, that came to nothing or is gone; null where a line tells of no such thing, or of some of it alone. */
+export function endedIn(
+  text: string,
+): { readonly kind: "failed" | "lost"; readonly subject: string } | null {
+  for (const [kind, patterns] of [
+    ["failed", FAILED],
+    ["lost", LOST],
+  ] as const)
+    for (const pattern of patterns) {
+      const subject = pattern.exec(text)?.groups?.subject;
+      if (subject !== undefined && !SOME.test(subject)) return { kind, subject };
+    }
+  return null;
+}
+
+const MOVED = [
+  /^moved (?<subject>.+?) (?:in)?to (?<bed>.+)$/,
+  /^(?<subject>.+?) (?:is |are |was |were )?moved (?:in)?to (?<bed>.+)$/,
+];
+
+/** The planting and the bed, by name, that it was moved to; null where nothing was moved. */
+export function movedIn(text: string): { readonly subject: string; readonly bed: string } | null {
+  for (const pattern of MOVED) {
+    const { subject, bed } = pattern.exec(text)?.groups ?? {};
+    if (subject !== undefined && bed !== undefined)
+      return { subject, bed: bed.replace(/^the /, "") };
+  }
+  return null;
+}

@@ -1,0 +1,91 @@
+import { type Day, dayOf, partsOf, plus, WEEKDAYS, weekdayOf } from "../../base/index.ts";
+import { readWrittenDate } from "../plan/dates.ts";
+
+/** Days back that a line may speak of. Source: house rule; what is told later than that is told on its own day. */
+const BACK_DAYS = 100;
+/** Days ahead to which a job may be put off. Source: house rule; more is another season's. */
+const AHEAD_DAYS = 200;
+
+const WEEKDAY = "(?:mon|tues|wednes|thurs|fri|satur|sun)day";
+const YESTERDAY = /(?:^|,? )yesterday(?: (?:morning|afternoon|evening))?(?=[ ,]|$)/;
+const ON_WEEKDAY = new RegExp(`(?:^|,? )(?:on|last) (?<weekday>${WEEKDAY})(?=[ ,]|$)`);
+const ON_DATE = /,? on (?:the )?(?<date>\d{1,2})(?:st|nd|rd|th)$/;
+const ON_DAY =
+  /,? on (?:the )?(?<day>\d{1,2}(?:st|nd|rd|th)? (?:of )?[a-z]{3,9}|[a-z]{3,9} \d{1,2}(?:st|nd|rd|th)?)$/;
+
+/** What a clause says, without the day it names, and that day; its line's own where it names none that lies behind it. */
+export function withOwnDay(text: string, day: Day): { readonly text: string; readonly day: Day } {
+  if (YESTERDAY.test(text)) return cut(text, YESTERDAY, plus(day, -1));
+  const weekday = ON_WEEKDAY.exec(text)?.groups?.weekday;
+  if (weekday !== undefined) return cut(text, ON_WEEKDAY, weekdayAround(day, weekday, -1));
+  const date = ON_DATE.exec(text)?.groups?.date;
+  const named = date === undefined ? ON_DAY.exec(text)?.groups?.day : undefined;
+  const found = date === undefined ? dayBehind(named ?? "", day) : dateBehind(Number(date), day);
+  return found === null ? { text, day } : cut(text, date === undefined ? ON_DAY : ON_DATE, found);
+}
+
+const cut = (text: string, pattern: RegExp, day: Day) => ({
+  text: text.replace(pattern, "").replace(/^[ ,]+/, ""),
+  day,
+});
+
+/** The day of that name from six days before to the day itself, or in the week from the day after. */
+function weekdayAround(day: Day, name: string, side: -1 | 1): Day {
+  const wanted = WEEKDAYS.findIndex((each) => each.toLowerCase() === name) + 1;
+  const far = ((((wanted - weekdayOf(day)) * side) % 7) + 7) % 7;
+  return plus(day, side * (side === 1 && far === 0 ? 7 : far));
+}
+
+/** The newest day of that date in its month, no later than a day. */
+function dateBehind(date: number, day: Day): Day | null {
+  const { year, month } = partsOf(day);
+  const before = month === 1 ? dayOf(year - 1, 12, date) : dayOf(year, month - 1, date);
+  const days = [dayOf(year, month, date), before];
+  return days.find((each) => each !== null && each <= day) ?? null;
+}
+
+/** The days of that date in the year of a day and in the years beside it. */
+function daysNear(written: string, day: Day): readonly Day[] {
+  const read = readWrittenDate(written);
+  if ("wrong" in read) return [];
+  const { year } = partsOf(day);
+  const years = read.ok.year === null ? [year - 1, year, year + 1] : [read.ok.year];
+  return years
+    .map((each) => dayOf(each, read.ok.month, read.ok.date))
+    .filter((each) => each !== null);
+}
+
+function dayBehind(written: string, day: Day): Day | null {
+  return daysNear(written, day).find((each) => each <= day && each >= day - BACK_DAYS) ?? null;
+}
+
+/**
+ * The day until which something waits: a date, a weekday, a month's first, `next week`, `2 weeks`. Null for what is none,
+ * or does not lie ahead of the day.
+ */
+export function dayAhead(written: string, day: Day): Day | null {
+  const text = written.replace(/^(?:about|at least|the) /, "").replace(/^weekend$/, "saturday");
+  const many = /^(?:another )?(?<count>\d{1,2}|a|one|two|three) (?<unit>day|week)s?$/.exec(
+    text,
+  )?.groups;
+  if (many) return plus(day, countOf(many.count ?? "") * (many.unit === "week" ? 7 : 1));
+  if (text === "next week") return plus(day, 7);
+  if (text === "tomorrow") return plus(day, 1);
+  const weekday = new RegExp(`^(?:next )?(${WEEKDAY})$`).exec(text)?.[1];
+  if (weekday !== undefined) return weekdayAround(day, weekday, 1);
+  const days = [...daysNear(text, day), ...daysNear(`1 ${text}`, day), ...dateAhead(text, day)];
+  return days.find((each) => each > day && each <= day + AHEAD_DAYS) ?? null;
+}
+
+/** `20th`: the next day of that date in its month. */
+function dateAhead(text: string, day: Day): readonly Day[] {
+  const date = Number(/^(\d{1,2})(?:st|nd|rd|th)$/.exec(text)?.[1] ?? 0);
+  const { year, month } = partsOf(day);
+  return [
+    dayOf(year, month, date),
+    dayOf(month === 12 ? year + 1 : year, (month % 12) + 1, date),
+  ].filter((each) => each !== null);
+}
+
+const COUNTS: Readonly<Record<string, number>> = { a: 1, one: 1, two: 2, three: 3 };
+const countOf = (text: string) => COUNTS[text] ?? Number(text);

@@ -1,0 +1,60 @@
+/** How the same is written in many ways, turned into one, in the order in which they are applied. */
+const SAME: readonly (readonly [RegExp, string])[] = [
+  [/[’‘]/g, "'"],
+  [/[“”"](?=[a-z])|(?<=[a-z])[“”"]/g, ""],
+  [/ ?\((?![^)]*\b(?:not|never)\b)[^)]*\)/g, ""],
+  [/ & | \+ /g, " and "],
+  [/\b1st\b/g, "first"],
+  [/\b2nd\b/g, "second"],
+  [/\b3rd (?=lot|sowing|batch|row)/g, "third "],
+  [/\bdirect[- ](sow|seed)/g, "$1"],
+  [/\b(sown|sowed|seeded) direct\b/g, "$1"],
+  [/\bre-(sow|plant)/g, "re$1"],
+  [/\b(?:half an?|½ an?) (?=inch)/g, "½ "],
+  [/\b(?:an?|one) inch\b/g, "1 inch"],
+  [
+    /(?<=[a-z])'s (?=(?:all |now |just )*(?:up|in|out|through|dug|lifted|sown|planted|thinned|weeded|picked|ripe|ready|showing|flowering|blooming|dead|gone|lost)\b)/g,
+    " is ",
+  ],
+];
+
+/** A line's small letters in plain words: one spelling of a thing, no remarks in brackets. */
+export function plainWording(text: string): string {
+  let plain = text;
+  for (const [pattern, same] of SAME) plain = plain.replace(pattern, same);
+  return plain.replace(/\s+/g, " ").trim();
+}
+
+/** Words that move nothing wherever they stand. */
+const FILLERS =
+  /(?:^|,? )(?:at last|finally|already|just|now|today|tonight|this (?:morning|afternoon|evening)|at (?:breakfast|lunch|noon|dawn|dusk)|overnight|last night|every ?day|daily|instead|so far|indoors|outdoors|inside|outside|ourselves|myself|for good)(?=[ ,]|$)/g;
+
+/** A last phrase that says where, how or how many: `in a tray`, `under fleece`, `to 4 cm`, `2 rows`. */
+const PLACES =
+  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through) /g;
+const FIGURES = /,? (?:to )?\d+(?: x \d+)? ?(?:cm|mm|in|inch(?:es)?|ft|m|rows?|[a-z]+)(?: apart)?$/;
+
+/**
+ * The ways to read a clause, the whole first: without words that move nothing, then without its last phrase, its last two
+ * and so on. Never less than two words.
+ */
+export function shorterWordings(text: string): readonly string[] {
+  const plain = text.replace(FILLERS, "").replace(/^[ ,]+/, "");
+  const bare = plain.replace(FIGURES, "");
+  const cuts = [...plain.matchAll(PLACES)].map(({ index }) => plain.slice(0, index)).reverse();
+  return [...new Set([text, plain, bare, ...cuts.filter((cut) => cut.includes(" "))])];
+}
+
+/** A whole line said in another order, to be read where it cannot be read as it stands. */
+export function otherOrders(text: string): readonly string[] {
+  const too = /^(.+?) (\S+(?: out| in| on| up| off)?), (?:and )?(.+?) (?:too|also|as well)$/.exec(
+    text,
+  );
+  const listed = /\bseeds? (?:in|sown|started): (.+)$/.exec(text);
+  const headed = /^([^,:]+): (.+)$/.exec(text);
+  return [
+    ...(too ? [`${too[1]} and ${too[3]} ${too[2]}`] : []),
+    ...(listed ? [`sowed ${listed[1]}`] : []),
+    ...(headed ? [`${headed[1]} ${headed[2]}`] : []),
+  ];
+}
