@@ -5,10 +5,16 @@ import {
   withChangedPlantings,
   withLinkedPlantings,
 } from "../garden/index.ts";
-import { type Plan, type Planting, plantingRanks } from "../garden/model/index.ts";
+import {
+  type KnownWeather,
+  type Plan,
+  type Planting,
+  plantingRanks,
+} from "../garden/model/index.ts";
 import { plantingRecordsOf } from "./beds/lives.ts";
 import { wateringWeeksOf } from "./beds/watering-weeks.ts";
 import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.ts";
+import { knownAirOf } from "./climate/known-air.ts";
 import type { Anchors } from "./growth/anchors.ts";
 import { diaryAnchors } from "./growth/diary-anchors.ts";
 import type { SowingContext } from "./growth/sowing-context.ts";
@@ -37,25 +43,30 @@ export function buildYear(garden: Garden, horizon: Horizon, published: Published
   const observations = observationsIn(plans, PRACTICES);
   const baseline = garden.baseline ?? buildBaseline(garden);
   const linked = withLinkedPlantings(withChangedPlantings(plans, observations));
-  const built = scheduleSeasons(linked, { observations, published, baseline });
+  const built = scheduleSeasons(linked, {
+    ...{ observations, published, baseline, weather: garden.weather ?? null },
+  });
   const scheduled = built.flatMap((season) => season.scheduled);
   const seasons = seasonsOf(built, scheduled, observations);
   return { garden: id, plans, horizon, observations, baseline, published, scheduled, seasons };
 }
 
-/** The same plans without diary, absences and anything published before: what is usual here. */
+/** The same plans without diary, absences, this year's weather and anything published before: what is usual here. */
 export function buildBaseline(garden: Garden): Baseline {
   const mean = withLinkedPlantings(garden.plans).map((plan) => ({ ...plan, away: [] }));
-  const built = scheduleSeasons(mean, { observations: [], published: {}, baseline: {} });
+  const built = scheduleSeasons(mean, {
+    ...{ observations: [], published: {}, baseline: {}, weather: null },
+  });
   const tasks = built.flatMap(({ scheduled }) => scheduled.map(({ task }) => task));
   return Object.fromEntries(tasks.map(({ id, window }) => [id, window.due]));
 }
 
-/** What plans are scheduled by: the diary, what was published before, and each task's usual due day. */
+/** What plans are scheduled by: the diary, what was published before, each task's usual due day, and this year's weather. */
 type ScheduleInput = {
   readonly observations: readonly Observation[];
   readonly published: PublishedState;
   readonly baseline: Baseline;
+  readonly weather: KnownWeather | null;
 };
 
 /** A plan's tasks on their days, its garden as it grows after the last pass, and all anchors by then. */
@@ -99,7 +110,7 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   const { observations } = input;
   const household = householdOf(plan.people, plan.away);
   const { around } = household;
-  const data = climateDataOf(plan, observations);
+  const data = climateDataOf(plan, observations, knownAirOf(input.weather, plan.site));
   const climate = climateFrom(data);
   const scheduler = taskSchedulerFor(plan, household, input);
   const contextsByPlanting = new Map<Planting, readonly SowingContext[]>();
@@ -126,14 +137,14 @@ type TaskScheduler = {
 };
 
 function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput): TaskScheduler {
-  const { observations, anchors: before, published, ...rest } = input;
+  const { observations, anchors: before, published, load, baseline, doneBefore } = input;
   const days = new Map<string, Day>();
   const scheduled: ScheduledTask[] = [];
   let anchors: Anchors = new Map([...before, ...diaryAnchors(plan.plantings, observations)]);
   const schedule = (tasks: readonly Task[]) => {
     const done = doneTasksOf(tasks, observations);
     const now = scheduleTasks(applyObservations(tasks, observations, done), {
-      ...rest,
+      ...{ load, baseline, doneBefore },
       publishedState: published,
       household,
       done,

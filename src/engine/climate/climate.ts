@@ -12,6 +12,8 @@ import { roughWave, type Wave, waveC } from "./wave.ts";
 /** Days whose air temperature is known, measured or forecast; it replaces the normals. */
 export type ObservedAir = ReadonlyMap<Day, DayAir>;
 
+const NOTHING_OBSERVED: ObservedAir = new Map();
+
 /**
  * Air and soil of a garden, day by day. `warmerK`: how much warmer [K] than usual the season is assumed to be, 0 by
  * default; known days stay as they are.
@@ -50,10 +52,16 @@ export type ClimateData = {
   readonly latitude: number | null;
   /** What the diary measured of the soil, in day order. */
   readonly measuredSoil: readonly SoilMeasurement[];
+  /** Days whose air is known, in day order. */
+  readonly observedAir: readonly (readonly [day: Day, air: DayAir])[];
 };
 
-/** The climate data of a plan's site, with what the diary measured of its soil. */
-export function climateDataOf(plan: Plan, observations: readonly Observation[]): ClimateData {
+/** The climate data of a plan's site, with what the diary measured of its soil, and the days whose air is known. */
+export function climateDataOf(
+  plan: Plan,
+  observations: readonly Observation[],
+  observedAir = NOTHING_OBSERVED,
+): ClimateData {
   const { latitude, normals } = plan.site;
   const curves = curvesOf(plan);
   return {
@@ -61,6 +69,7 @@ export function climateDataOf(plan: Plan, observations: readonly Observation[]):
     spreadK: normals?.spreadK ?? (curves.rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
     latitude,
     measuredSoil: soilMeasurementsIn(observations),
+    observedAir: [...observedAir],
   };
 }
 
@@ -87,11 +96,26 @@ function roughWaveOf({ site }: Plan): Wave {
   return roughWave(latitude, last, first);
 }
 
-/** Soil where the air of some days is known: their mean instead of the normals. */
-function soilAfter(air: Climate["airC"]) {
-  return (day: Day, warmerK: number) => {
+/** Bare soil [°C] on a day, in a season so many kelvins warmer. */
+type BareSoil = (day: Day, warmerK: number) => number;
+
+/**
+ * Soil of days whose air is known, and of the ten after them: the mean of the air up to the day instead of the curve, which holds
+ * for every other day.
+ */
+function soilAfter(observedAir: ObservedAir, airC: Climate["airC"], curve: BareSoil): BareSoil {
+  const known = [...observedAir.keys()];
+  const [first, last] = [Math.min(...known), Math.max(...known) + SOIL_AVERAGES_DAYS - 1];
+  const byWarmth = new Map<number, Map<Day, number>>();
+  return (day, warmerK) => {
+    if (!(day >= first && day <= last)) return curve(day, warmerK);
+    const soils = byWarmth.get(warmerK) ?? new Map<Day, number>();
+    byWarmth.set(warmerK, soils);
+    const there = soils.get(day);
+    if (there !== undefined) return there;
     let sum = 0;
-    for (let back = 0; back < SOIL_AVERAGES_DAYS; back++) sum += air(plus(day, -back), warmerK);
+    for (let back = 0; back < SOIL_AVERAGES_DAYS; back++) sum += airC(plus(day, -back), warmerK);
+    soils.set(day, sum / SOIL_AVERAGES_DAYS);
     return sum / SOIL_AVERAGES_DAYS;
   };
 }
@@ -100,9 +124,9 @@ function soilAfter(air: Climate["airC"]) {
 export function climateOf(
   plan: Plan,
   observations: readonly Observation[],
-  observedAir: ObservedAir = new Map(),
+  observedAir = NOTHING_OBSERVED,
 ): Climate {
-  return climateFrom(climateDataOf(plan, observations), observedAir);
+  return climateFrom(climateDataOf(plan, observations, observedAir));
 }
 
 /**
@@ -110,13 +134,12 @@ export function climateOf(
  * the day (a damped yearly wave where the air is rough), never below freezing, warmer under film, and corrected by what
  * was measured in the diary.
  */
-export function climateFrom(data: ClimateData, observedAir: ObservedAir = new Map()): Climate {
+export function climateFrom(data: ClimateData): Climate {
+  const observedAir: ObservedAir = new Map(data.observedAir);
   const open = airFrom(data, observedAir);
   const airAt = airByBed(open, data.latitude);
-  const bare =
-    observedAir.size > 0
-      ? soilAfter(open.airC)
-      : (day: Day, warmerK: number) => (data.soilC[dayOfYear(day)] ?? 0) + warmerK;
+  const curve: BareSoil = (day, warmerK) => (data.soilC[dayOfYear(day)] ?? 0) + warmerK;
+  const bare = soilAfter(observedAir, open.airC, curve);
   const underGlassK = (day: Day, bed: Bed | null, warmerK: number) => {
     if (bed?.kind !== "greenhouse") return 0;
     const middle = plus(day, -Math.floor(SOIL_AVERAGES_DAYS / 2));

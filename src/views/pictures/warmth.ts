@@ -6,10 +6,10 @@ import type { DrawnSeason } from "./sketch.ts";
 /** Soil at seed depth on a day [°C]: in a cool season, a usual one and a warm one; cool ≤ usual ≤ warm. */
 export type Soil = { readonly coolC: number; readonly usualC: number; readonly warmC: number };
 
-/** The soil of a bed, or of open ground where that is null, through a season as it is without any diary. */
+/** The soil of a bed, or of open ground where that is null, through a season as it is in a usual year, without any diary. */
 export function soilIn({ year, plan }: DrawnSeason, bed: Bed | null): (day: Day) => Soil {
   const { climate } = seasonFor(year, plan);
-  const { soilC, spreadK } = climateFrom({ ...climate, measuredSoil: [] });
+  const { soilC, spreadK } = climateFrom({ ...climate, measuredSoil: [], observedAir: [] });
   return (day) => {
     const awayK = ONE_IN_TEN * spreadK(day);
     return {

@@ -1,0 +1,58 @@
+import { describe, expect, test } from "vitest";
+import { buildSchedule, horizonAt } from "../../src/app/build.ts";
+import { type Day, plus, startOf } from "../../src/base/index.ts";
+import { climateFrom } from "../../src/engine/climate/climate.ts";
+import { seasonFor } from "../../src/engine/year.ts";
+import type { KnownWeather } from "../../src/garden/model/weather.ts";
+import { gardenOf, isoDay, planOf, QUARRY, tellOf } from "../gardens.ts";
+
+const TODAY = isoDay("2027-05-20");
+const USUAL = tellOf(QUARRY, { on: "2027-05-20" });
+
+/** Eighty days behind and ten ahead, so much warmer [K] than the curve. */
+function weather(warmerK: number): KnownWeather {
+  const { climate } = seasonFor(USUAL.year, planOf(QUARRY));
+  const { air } = climateFrom(climate);
+  const days = Array.from({ length: 90 }, (_, i) => {
+    const day = plus(TODAY, i - 80);
+    const { lowC, highC } = air(day);
+    return { day, lowC: lowC + warmerK, highC: highC + warmerK, rainMm: null, gustMps: null };
+  });
+  return { source: "Open-Meteo", asOf: TODAY, days, saidColder: [] };
+}
+
+function dueDays(known: KnownWeather): ReadonlyMap<string, Day> {
+  const garden = { ...gardenOf(QUARRY), weather: known };
+  const built = buildSchedule(garden, horizonAt(garden, startOf(TODAY, "America/Denver")), {});
+  return new Map(built.scheduled.map(({ task }) => [task.id, task.window.due]));
+}
+
+const usual = new Map(USUAL.scheduled.map(({ task }) => [task.id, task.window.due]));
+const moved = (known: KnownWeather) =>
+  [...dueDays(known)].flatMap(([id, due]) => {
+    const by = due - (usual.get(id) ?? due);
+    return by === 0 ? [] : [by];
+  });
+
+describe("the season so far", () => {
+  test("that was as usual moves hardly anything: what is known is only surer", () => {
+    const all = moved(weather(0));
+    expect(all.filter((by) => Math.abs(by) > 1)).toEqual([]);
+    expect(all.length).toBeLessThan(5);
+  });
+
+  test("that was warm brings what waits for warmth forward, and that was cold puts it off", () => {
+    const [warm, cold] = [moved(weather(4)), moved(weather(-4))];
+    expect(warm.length).toBeGreaterThan(10);
+    expect(cold.length).toBeGreaterThan(10);
+    expect(warm.filter((by) => by < 0).length).toBeGreaterThan(0.8 * warm.length);
+    expect(cold.filter((by) => by > 0).length).toBeGreaterThan(0.8 * cold.length);
+  });
+
+  test("is told against a usual year, which stays what it is", () => {
+    const garden = { ...gardenOf(QUARRY), weather: weather(4) };
+    const built = buildSchedule(garden, horizonAt(garden, startOf(TODAY, "America/Denver")), {});
+    expect(built.year.baseline).toEqual(USUAL.year.baseline);
+    expect(built.events.some(({ text }) => /days earlier than usual/.test(text))).toBe(true);
+  });
+});
