@@ -1,13 +1,20 @@
 import { type Measures, type Quantity, quantity, type Unit, unitFrom } from "./quantity.ts";
 
-const FRACTIONS: Readonly<Record<string, number>> = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
+const FRACTIONS: Readonly<Record<string, number>> = {
+  "⅛": 1 / 8,
+  "¼": 1 / 4,
+  "⅓": 1 / 3,
+  "½": 1 / 2,
+  "⅔": 2 / 3,
+  "¾": 3 / 4,
+};
 
 /**
  * The number a gardener writes: `12`, `-3`, `0.5`, `0,5`, `1/2`, `2 1/2`, `½`, `2½`; null for anything else.
  */
 export function numberFrom(text: string): number | null {
   const short = text.trim();
-  const found = /^(-?)(\d+(?:[.,]\d+)?)?(?: ?([½¼¾])| ?(\d+)\/(\d+))?$/u.exec(short);
+  const found = /^(-?)(\d+(?:[.,]\d+)?)?(?: ?([⅛¼⅓½⅔¾])| ?(\d+)\/(\d+))?$/u.exec(short);
   if (short === "" || !found) return fraction(short);
   const [, sign, whole, glyph, above, below] = found;
   if (above !== undefined && whole === undefined) return fraction(short);
@@ -27,7 +34,7 @@ function fraction(text: string): number | null {
  * number or the unit is missing or not known. `difference` reads degrees as a difference of temperatures.
  */
 export function quantityFrom(text: string, difference = false): Quantity | null {
-  const found = /^(-?[\d.,/½¼¾ ]*[\d½¼¾])\s*([^\d\s½¼¾].*)$/u.exec(text.trim());
+  const found = /^(-?[\d.,/⅛¼⅓½⅔¾ ]*[\d⅛¼⅓½⅔¾])\s*([^\d\s⅛¼⅓½⅔¾].*)$/u.exec(text.trim());
   if (!found) return null;
   const value = numberFrom(found[1] ?? "");
   const unit: Unit | null = unitFrom((found[2] ?? "").replace(/\.$/, ""));

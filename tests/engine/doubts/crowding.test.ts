@@ -16,7 +16,7 @@ describe("plantings that share a bed", () => {
     expect(more).toEqual([]);
     expect(doubt).toMatchObject({ code: "bed-crowded", weight: "doubt", at: { line: 21 } });
     expect(doubt?.is).toMatch(
-      /^parsnip and carrot share Long bed about \d+ \w+ and need about [\d.]+ ft of its 4 ft across$/,
+      /^parsnip and carrot share Long bed about \d+ \w+ and need about [\d½.]+ ft of its 4 ft across$/,
     );
     expect(doubt?.shouldBe).toMatch(
       /^Give one of them less or another bed, or wait with parsnip till about \d+ \w+$/,

@@ -45,7 +45,7 @@ describe("the sowings of lettuce, every 14 days, three times", () => {
   });
 
   test("are sown like the first, and say why and from when they are counted", () => {
-    expect(said(sown(2)[0])).toContain("how: Sow 0.25 in deep");
+    expect(said(sown(2)[0])).toContain("how: Sow ¼ in deep");
     expect(said(sown(2)[0])).toContain("Sown now it is ready 14 days after the one before");
     expect(told(sown(2)[0])).toContain("Counted from the first sowing, 8 Apr");
   });

@@ -31,7 +31,7 @@ describe("sowing tomatoes indoors", () => {
 
   test("says how deep and how warm, and that light must be there", () => {
     const text = said(tasksIn(SOW_INDOORS, tomatoes())[0]);
-    expect(text).toContain("0.25 to 0.5 in deep, damp, at about 70 °F");
+    expect(text).toContain("¼ to ½ in deep, damp, at about 70 °F");
     expect(text).toContain("sign: You have light for them");
   });
 

@@ -25,7 +25,7 @@ describe("sowing beets where they grow", () => {
 
   test("says how deep, how far apart and how far the rows", () => {
     expect(said(tasksIn(SOW_OUTDOORS, sowing("beet"))[0])).toContain(
-      "Sow 0.5 in deep, 1 to 2 in apart, rows 18 in apart. Water.",
+      "Sow ½ in deep, 1 to 2 in apart, rows 18 in apart. Water.",
     );
   });
 

@@ -56,7 +56,7 @@ describe("watering, week by week", () => {
     expect(inWeek(DRIP, 22)).toContain(
       "The other beds: 1 in of water over the week, rain counted.",
     );
-    expect(inWeek(QUARRY, 26)).toContain("Give the beds 1.5 in of water over the week");
+    expect(inWeek(QUARRY, 26)).toContain("Give the beds 1½ in of water over the week");
     expect(inWeek(QUARRY, 20)).toContain("Give the beds 0.75 in of water over the week");
     for (const text of [DRIP, QUARRY])
       expect(inWeek(text, 26)).toMatch(/how: After (1\.5|2) in of rain, none\./);
@@ -94,7 +94,7 @@ describe("a garden whose need cannot be reckoned", () => {
   test("is told an inch for a bed with lines and no size", () => {
     const sizeless = DRIP.replace("  Root bed:\n    is: 12 x 4 ft\n", "  Root bed:\n");
     expect(inWeek(sizeless, 24)).not.toContain("Root bed");
-    expect(inWeek(sizeless, 24)).toContain("The other beds: 1.5 in of water");
+    expect(inWeek(sizeless, 24)).toContain("The other beds: 1½ in of water");
   });
 });
 
