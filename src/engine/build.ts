@@ -14,7 +14,7 @@ import {
 import { plantingRecordsOf } from "./beds/lives.ts";
 import { wateringWeeksOf } from "./beds/watering-weeks.ts";
 import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.ts";
-import { knownAirOf } from "./climate/known-air.ts";
+import { observedWeatherOf } from "./climate/observed-weather.ts";
 import type { Anchors } from "./growth/anchors.ts";
 import { diaryAnchors } from "./growth/diary-anchors.ts";
 import type { SowingContext } from "./growth/sowing-context.ts";
@@ -110,7 +110,7 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   const { observations } = input;
   const household = householdOf(plan.people, plan.away);
   const { around } = household;
-  const data = climateDataOf(plan, observations, knownAirOf(input.weather, plan.site));
+  const data = climateDataOf(plan, observations, observedWeatherOf(input.weather, plan.site));
   const climate = climateFrom(data);
   const scheduler = taskSchedulerFor(plan, household, input);
   const contextsByPlanting = new Map<Planting, readonly SowingContext[]>();

@@ -49,6 +49,19 @@ describe("the season so far", () => {
     expect(cold.filter((by) => by > 0).length).toBeGreaterThan(0.8 * cold.length);
   });
 
+  test("waters what the rain left dry, says how much fell, and nothing where it was enough", () => {
+    const [dry, wet] = [0, 6].map((aDay) => {
+      const known = weather(0);
+      const days = known.days.map((each) => ({ ...each, rainMm: aDay }));
+      const garden = { ...gardenOf(QUARRY), weather: { ...known, days } };
+      const built = buildSchedule(garden, horizonAt(garden, startOf(TODAY, "America/Denver")), {});
+      return built.events.filter(({ key, day }) => /water\/week/.test(key) && day < plus(TODAY, 4));
+    });
+    expect(dry?.at(-1)?.text).toContain("Hardly any rain fell or is forecast for this week.");
+    expect(dry?.length).toBeGreaterThan(wet?.length ?? 99);
+    expect(wet).toEqual([]);
+  });
+
   test("is told against a usual year, which stays what it is", () => {
     const garden = { ...gardenOf(QUARRY), weather: weather(4) };
     const built = buildSchedule(garden, horizonAt(garden, startOf(TODAY, "America/Denver")), {});

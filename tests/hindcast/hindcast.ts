@@ -1,5 +1,5 @@
 import { type Day, plus } from "../../src/base/days/day.ts";
-import { climateOf, type ObservedAir } from "../../src/engine/climate/climate.ts";
+import { climateOf, type ObservedWeather } from "../../src/engine/climate/climate.ts";
 import { type Anchor, type AnchorAct, anchorKey } from "../../src/engine/growth/anchors.ts";
 import { packetDaysToUp } from "../../src/engine/growth/clock.ts";
 import type { DateDecision } from "../../src/engine/growth/date-decision.ts";
@@ -59,7 +59,7 @@ export function hindcast(): readonly Case[] {
 export function casesOf(
   station: Station,
   year: number,
-  observed: ObservedAir = observedIn(station, year),
+  observed: ObservedWeather = observedIn(station, year),
 ): readonly Case[] {
   const plan = planBefore(station, year, knownBefore(station, year));
   return plan.plantings.flatMap(({ crop }) =>
@@ -70,7 +70,7 @@ export function casesOf(
 type Link = Omit<Case, "station" | "year" | "crop">;
 
 /** A crop's stages, each counted from the day that was foreseen for it to go in. */
-function chainOf(plan: Plan, crop: string, observed: ObservedAir): readonly Link[] {
+function chainOf(plan: Plan, crop: string, observed: ObservedWeather): readonly Link[] {
   const [before, after] = [growingIn(plan, crop, new Map()), growingIn(plan, crop, observed)];
   const start = goingIn(before);
   const [foreseen, own] = [startedOn(before, start), startedOn(after, start)];
@@ -102,7 +102,7 @@ function started(
   return linkOf(stage, { ...foreseen, usual: foreseen.day, came, charted: inByChart(before) });
 }
 
-function growingIn(plan: Plan, key: string, observed: ObservedAir): SowingContext {
+function growingIn(plan: Plan, key: string, observed: ObservedWeather): SowingContext {
   return {
     ...{ plan, planting: must(plan.plantings.find(({ crop }) => crop === key)), crop: ours(key) },
     ...{ bed: must(plan.beds[0]), climate: climateOf(plan, [], observed) },

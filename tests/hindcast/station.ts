@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { partsOf, sayDay } from "../../src/base/days/day.ts";
-import type { ObservedAir } from "../../src/engine/climate/climate.ts";
+import type { ObservedWeather } from "../../src/engine/climate/climate.ts";
 import type { Normals } from "../../src/garden/model/plan.ts";
 import { frostRecordOf, type NightDates } from "../../src/garden/station/frost-record.ts";
 import { monthlyNormalsOf } from "../../src/garden/station/months.ts";
@@ -59,7 +59,7 @@ export function knownBefore(station: Station, year: number): Known {
 }
 
 /** The year's own lows and highs. */
-export function observedIn(station: Station, year: number): ObservedAir {
+export function observedIn(station: Station, year: number): ObservedWeather {
   return new Map(
     seriesOf(station, (each) => each === year).map(({ day, lowC, highC }) => [
       day,

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { type Day, partsOf } from "../../src/base/days/day.ts";
-import type { ObservedAir } from "../../src/engine/climate/climate.ts";
+import type { ObservedWeather } from "../../src/engine/climate/climate.ts";
 import type { DayAir } from "../../src/engine/climate/day-air.ts";
 import type { Normals } from "../../src/garden/model/plan.ts";
 import { isoDay, normalsOf } from "../gardens.ts";
@@ -13,7 +13,7 @@ const rowsOf = (name: string): readonly (readonly string[])[] =>
     .map((line) => line.split(","));
 
 /** Lows and highs [°C] of a station, every day of 2012 to 2015. */
-function daysAt(station: string): ObservedAir {
+function daysAt(station: string): ObservedWeather {
   return new Map(
     rowsOf("weather.csv")
       .filter(([place]) => place === station)
@@ -31,7 +31,7 @@ export const SEATTLE = daysAt("Seattle");
 export const NEW_YORK = daysAt("New York");
 
 /** The months' means of lows and highs of a station's days, January first. */
-export function normalsIn(days: ObservedAir): Normals {
+export function normalsIn(days: ObservedWeather): Normals {
   const mean = (m: number, of: (air: DayAir) => number) => {
     const own = [...days].filter(([day]) => partsOf(day).month === m + 1);
     return own.reduce((sum, [, air]) => sum + of(air), 0) / own.length;

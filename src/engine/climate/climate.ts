@@ -9,10 +9,13 @@ import { FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } f
 import { dayHoursOf } from "./sun.ts";
 import { roughWave, type Wave, waveC } from "./wave.ts";
 
-/** Days whose air temperature is known, measured or forecast; it replaces the normals. */
-export type ObservedAir = ReadonlyMap<Day, DayAir>;
+/** A day whose air is known, and its rain [mm] where that is known too. */
+export type ObservedDay = DayAir & { readonly rainMm?: number | null };
 
-const NOTHING_OBSERVED: ObservedAir = new Map();
+/** Days whose weather is known, measured or forecast; it replaces the normals. */
+export type ObservedWeather = ReadonlyMap<Day, ObservedDay>;
+
+const NOTHING_OBSERVED: ObservedWeather = new Map();
 
 /**
  * Air and soil of a garden, day by day. `warmerK`: how much warmer [K] than usual the season is assumed to be, 0 by
@@ -27,6 +30,8 @@ export type Climate = Air & {
   readonly soilKey: (bed: Bed | null) => string;
   /** Standard deviation [K] of the month's mean from year to year, at that time of year. */
   readonly spreadK: (day: Day) => number;
+  /** Rain of a day [mm] that is measured or forecast; null where nothing is known of it. */
+  readonly rainMm: (day: Day) => number | null;
   /** Hours from sunrise to sunset; null where the plan gives no latitude. */
   readonly dayHours: ((day: Day) => number) | null;
   /** Whether it is the climate of a greenhouse or tunnel. */
@@ -53,14 +58,14 @@ export type ClimateData = {
   /** What the diary measured of the soil, in day order. */
   readonly measuredSoil: readonly SoilMeasurement[];
   /** Days whose air is known, in day order. */
-  readonly observedAir: readonly (readonly [day: Day, air: DayAir])[];
+  readonly observedWeather: readonly (readonly [day: Day, weather: ObservedDay])[];
 };
 
 /** The climate data of a plan's site, with what the diary measured of its soil, and the days whose air is known. */
 export function climateDataOf(
   plan: Plan,
   observations: readonly Observation[],
-  observedAir = NOTHING_OBSERVED,
+  observedWeather = NOTHING_OBSERVED,
 ): ClimateData {
   const { latitude, normals } = plan.site;
   const curves = curvesOf(plan);
@@ -69,7 +74,7 @@ export function climateDataOf(
     spreadK: normals?.spreadK ?? (curves.rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
     latitude,
     measuredSoil: soilMeasurementsIn(observations),
-    observedAir: [...observedAir],
+    observedWeather: [...observedWeather],
   };
 }
 
@@ -103,8 +108,12 @@ type BareSoil = (day: Day, warmerK: number) => number;
  * Soil of days whose air is known, and of the ten after them: the mean of the air up to the day instead of the curve, which holds
  * for every other day.
  */
-function soilAfter(observedAir: ObservedAir, airC: Climate["airC"], curve: BareSoil): BareSoil {
-  const known = [...observedAir.keys()];
+function soilAfter(
+  observedWeather: ObservedWeather,
+  airC: Climate["airC"],
+  curve: BareSoil,
+): BareSoil {
+  const known = [...observedWeather.keys()];
   const [first, last] = [Math.min(...known), Math.max(...known) + SOIL_AVERAGES_DAYS - 1];
   const byWarmth = new Map<number, Map<Day, number>>();
   return (day, warmerK) => {
@@ -124,9 +133,9 @@ function soilAfter(observedAir: ObservedAir, airC: Climate["airC"], curve: BareS
 export function climateOf(
   plan: Plan,
   observations: readonly Observation[],
-  observedAir = NOTHING_OBSERVED,
+  observedWeather = NOTHING_OBSERVED,
 ): Climate {
-  return climateFrom(climateDataOf(plan, observations, observedAir));
+  return climateFrom(climateDataOf(plan, observations, observedWeather));
 }
 
 /**
@@ -135,11 +144,11 @@ export function climateOf(
  * was measured in the diary.
  */
 export function climateFrom(data: ClimateData): Climate {
-  const observedAir: ObservedAir = new Map(data.observedAir);
-  const open = airFrom(data, observedAir);
+  const observedWeather: ObservedWeather = new Map(data.observedWeather);
+  const open = airFrom(data, observedWeather);
   const airAt = airByBed(open, data.latitude);
   const curve: BareSoil = (day, warmerK) => (data.soilC[dayOfYear(day)] ?? 0) + warmerK;
-  const bare = soilAfter(observedAir, open.airC, curve);
+  const bare = soilAfter(observedWeather, open.airC, curve);
   const underGlassK = (day: Day, bed: Bed | null, warmerK: number) => {
     if (bed?.kind !== "greenhouse") return 0;
     const middle = plus(day, -Math.floor(SOIL_AVERAGES_DAYS / 2));
@@ -167,6 +176,7 @@ export function climateFrom(data: ClimateData): Climate {
       measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : `${houseKey(bed)}${soilWarmedBy(bed).by}`,
     spreadK: (day) =>
       typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day)),
+    rainMm: (day) => observedWeather.get(day)?.rainMm ?? null,
     dayHours: latitude === null ? null : dayHoursOf(latitude),
     at,
   };
@@ -179,21 +189,22 @@ function houseKey(bed: Bed | null): string {
 }
 
 /** A day's air as it is known, else by the curves. */
-function airFrom({ lowC, highC }: ClimateData, observedAir: ObservedAir): Air {
+function airFrom({ lowC, highC }: ClimateData, observedWeather: ObservedWeather): Air {
   const means = lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
   const swings = highC.map((high, i) => (high - (lowC[i] ?? 0)) / 2);
   return {
     air: (day, warmerK = 0) => {
       const i = dayOfYear(day);
       const usual = { lowC: (lowC[i] ?? 0) + warmerK, highC: (highC[i] ?? 0) + warmerK };
-      return observedAir.get(day) ?? usual;
+      const known = observedWeather.get(day);
+      return known ? { lowC: known.lowC, highC: known.highC } : usual;
     },
     airC: (day, warmerK = 0) => {
-      const known = observedAir.get(day);
+      const known = observedWeather.get(day);
       return known ? meanC(known) : (means[dayOfYear(day)] ?? 0) + warmerK;
     },
     swingK: (day) => {
-      const known = observedAir.get(day);
+      const known = observedWeather.get(day);
       return known ? (known.highC - known.lowC) / 2 : (swings[dayOfYear(day)] ?? 0);
     },
   };

@@ -91,13 +91,32 @@ function mostOf(needs: readonly WaterNeed[]): TextPiece {
   return known.length > 0 ? depth(Math.max(...known)) : INCH;
 }
 
-function reason({ latitude, normals }: Site, needs: readonly WaterNeed[]): Sentence {
+/** Rain of a week that is hardly any [mm]. Source: house rule. */
+const LITTLE_RAIN_MM = 3;
+
+/** Rain as one says it, to the nearest 5 mm. */
+const rainSaid = (mm: number): TextPiece => ({
+  quantity: quantity(Math.round(mm / 5) * 5, "mm"),
+});
+
+function reason(
+  { latitude, normals }: Site,
+  { needs, rainMm }: Pick<DryWeek, "needs" | "rainMm">,
+): Sentence {
   if (needs.every(({ bed }) => bed?.kind === "greenhouse"))
     return why("Plants under glass use about ", mostOf(needs), " this week, in the usual warmth.");
   if (latitude === null || normals === null) {
     const missing = latitude === null ? "latitude" : "monthly lows and highs";
     return why(`The plan gives no ${missing}, so this is the usual rule and no minutes.`);
   }
+  if (rainMm !== null && rainMm < LITTLE_RAIN_MM)
+    return why("Hardly any rain fell or is forecast for this week.");
+  if (rainMm !== null)
+    return why(
+      "About ",
+      rainSaid(rainMm),
+      " of rain fell or is forecast for this week: not enough.",
+    );
   const rain = normals.rainMm ? ", beyond the usual rain" : ", no rain taken off";
   return why(
     "In a usual year the thirstiest bed loses about ",
@@ -140,7 +159,7 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"w
     say: [
       ...waterSentences(needs),
       sign("A finger two knuckles deep feels dry."),
-      reason(plan.site, needs),
+      reason(plan.site, week),
       ...(warned ? [BACKFLOW] : []),
     ],
     because: [

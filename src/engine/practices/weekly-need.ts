@@ -42,6 +42,8 @@ export type DryWeek = {
   readonly number: number;
   readonly monday: Day;
   readonly needs: readonly WaterNeed[];
+  /** Rain of the week that is measured or forecast [mm]; null where less than half of its days are known. */
+  readonly rainMm: number | null;
 };
 
 /** What grows in one bed, or in none where that is null. */
@@ -72,13 +74,15 @@ function calculateWeeks(garden: WholeGarden): readonly DryWeek[] {
   const waterOn = usualWaterOf(garden.plan.site, garden.climate);
   return mondaysOf(beds).flatMap((monday) => {
     const middle = plus(monday, TO_MIDDLE);
-    const usual = withMeasuredRain(waterOn?.(middle) ?? null, garden.observations, monday);
+    const usual = waterOn?.(middle) ?? null;
+    const rainMm = knownRainMm(garden, monday, usual);
+    const water = withMeasuredRain(withKnownRain(usual, rainMm), garden.observations, monday);
     const thirsty = beds
-      .flatMap((each) => waterNeedOf(each, middle, usual))
+      .flatMap((each) => waterNeedOf(each, middle, water))
       .filter((need) => isThirsty(garden, middle, need));
     const needs = worthWatering(garden, thirsty);
     if (needs.length === 0) return [];
-    return [{ number: weekNumber(garden.plan.year, monday), monday, needs }];
+    return [{ number: weekNumber(garden.plan.year, monday), monday, needs, rainMm }];
   });
 }
 
@@ -114,6 +118,29 @@ function mondaysOf(beds: readonly ThirstyBed[]): readonly Day[] {
 function weekNumber(year: number, monday: Day): number {
   const fourth = dayOrThrow(year, 1, 4);
   return (monday - plus(fourth, 1 - weekdayOf(fourth))) / WEEK + 1;
+}
+
+/** Known days of a week from which its rain is taken instead of the usual. Source: house rule: more than half of it. */
+const LEAST_KNOWN_DAYS = 4;
+
+/** What is known of a week's rain and of the two days' before it, with the usual rain for its days that are not known [mm]. */
+function knownRainMm(
+  { climate }: WholeGarden,
+  monday: Day,
+  usual: DailyWater | null,
+): number | null {
+  const rain = Array.from({ length: WEEK }, (_, i) => climate.rainMm(plus(monday, i)));
+  const known = rain.filter((mm) => mm !== null).length;
+  if (known < LEAST_KNOWN_DAYS || usual === null) return null;
+  const before = Array.from(
+    { length: STILL_WET_DAYS },
+    (_, i) => climate.rainMm(plus(monday, -1 - i)) ?? 0,
+  );
+  return [...before, ...rain].reduce<number>((sum, mm) => sum + (mm ?? usual.rainMm), 0);
+}
+
+function withKnownRain(usual: DailyWater | null, rainMm: number | null): DailyWater | null {
+  return usual === null || rainMm === null ? usual : { ...usual, rainMm: rainMm / WEEK };
 }
 
 /** A week's usual water with the rain that the diary measured in it or in the two days before, where that is more than usual. */

@@ -9,7 +9,7 @@ export type Soil = { readonly coolC: number; readonly usualC: number; readonly w
 /** The soil of a bed, or of open ground where that is null, through a season as it is in a usual year, without any diary. */
 export function soilIn({ year, plan }: DrawnSeason, bed: Bed | null): (day: Day) => Soil {
   const { climate } = seasonFor(year, plan);
-  const { soilC, spreadK } = climateFrom({ ...climate, measuredSoil: [], observedAir: [] });
+  const { soilC, spreadK } = climateFrom({ ...climate, measuredSoil: [], observedWeather: [] });
   return (day) => {
     const awayK = ONE_IN_TEN * spreadK(day);
     return {

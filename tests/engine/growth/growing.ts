@@ -1,7 +1,7 @@
 import { type Day, isoOf } from "../../../src/base/days/day.ts";
 import { cropOf } from "../../../src/crops/crops.ts";
 import type { Crop } from "../../../src/crops/facts.ts";
-import { climateOf, type ObservedAir } from "../../../src/engine/climate/climate.ts";
+import { climateOf, type ObservedWeather } from "../../../src/engine/climate/climate.ts";
 import {
   type Anchor,
   type AnchorAct,
@@ -28,7 +28,7 @@ export type Given = {
   readonly anchors?: Anchors;
   readonly around?: (day: Day) => boolean;
   readonly sowing?: number;
-  readonly observed?: ObservedAir;
+  readonly observed?: ObservedWeather;
 };
 
 /** Anchors of the first sowing of a planting, seen where a gardener sees them and placed where not. */

@@ -57,9 +57,9 @@ describe("watering, week by week", () => {
       "The other beds: 1 in of water over the week, rain counted.",
     );
     expect(inWeek(QUARRY, 26)).toContain("Give the beds 1½ in of water over the week");
-    expect(inWeek(QUARRY, 20)).toContain("Give the beds 0.75 in of water over the week");
+    expect(inWeek(QUARRY, 20)).toContain("Give the beds ¾ in of water over the week");
     for (const text of [DRIP, QUARRY])
-      expect(inWeek(text, 26)).toMatch(/how: After (1\.5|2) in of rain, none\./);
+      expect(inWeek(text, 26)).toMatch(/how: After (1½|2) in of rain, none\./);
   });
 
   test("says the soil's own sign", () => {

@@ -141,6 +141,28 @@ describe("what beds want", () => {
     expect([-3, -2, 0, 6, 7].map(wetOn)).toEqual([false, true, true, true, false]);
   });
 
+  test("counts the rain that fell or is forecast in place of the usual, once most of the week is known", () => {
+    const monday = isoDay("2027-07-05");
+    /** The week's need and rain with so much rain [mm] on each of its first days. */
+    const weekWith = (aDay: number, days: number) => {
+      const { climate } = beets();
+      const observed = new Map(
+        Array.from({ length: days }, (_, i) => {
+          const day = plus(monday, i);
+          return [day, { ...climate.air(day), rainMm: aDay }] as const;
+        }),
+      );
+      return weeksOf(beets({ observed })).find((week) => week.monday === monday);
+    };
+    const [usual, dry, wet] = [weekWith(9, 3), weekWith(0, 7), weekWith(3, 7)];
+    expect(usual?.rainMm).toBeNull();
+    expect(dry?.rainMm).toBe(0);
+    expect(wet?.rainMm).toBe(21);
+    const needOf = (week: typeof dry) => must(week?.needs[0]).mm ?? 0;
+    expect(needOf(dry) - needOf(wet)).toBeCloseTo(21);
+    expect(weekWith(9, 7)).toBeUndefined();
+  });
+
   test("is not known without latitude, and told in warm weeks alone", () => {
     const site = { ...beets().plan.site, latitude: null };
     const weeks = weeksOf(beets({ plan: { site }, acts: { ...ACTS, up: "2027-04-12" } }));
