@@ -98,7 +98,7 @@ export const TOMATO: Crop = {
       verb: "Stop",
       how: "Pinch out the tip of every stem two leaves above its last green fruit. Leave bush kinds as they are.",
       sign: null,
-      why: "A flower that opens now won't ripen before frost.",
+      why: "A flower that opens now won't ripen this year.",
       caution: null,
       harm: "when you can",
       minutes: 10,

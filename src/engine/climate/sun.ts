@@ -156,9 +156,13 @@ export function shortDays(hours: (day: Day) => number, from: Day): ShortDayPerio
   return after === null ? null : { first, last: plus(after, -1) };
 }
 
-/** The first day of ten hours or more from a day on, that day included; null where a year has none. Source: as shortDays. */
-export function longEnoughFrom(hours: (day: Day) => number, from: Day): Day | null {
-  return next(from, (day) => isLongEnough(hours, day));
+/** The first day of so many hours from a day on, that day included; null where a year has none. Source: as shortDays for TOO_SHORT_H. */
+export function longEnoughFrom(
+  hours: (day: Day) => number,
+  from: Day,
+  least = TOO_SHORT_H,
+): Day | null {
+  return next(from, (day) => hours(day) >= least);
 }
 
 /** Whether a day has the ten hours that plants need to grow. Source: as shortDays. */

@@ -11,6 +11,7 @@ import { yearlyHarvest } from "./perennial.ts";
 import { postponed } from "./postponed.ts";
 import { type SeasonWarmth, warmerK } from "./seasons.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
+import { winterPicking } from "./under-glass.ts";
 import { upFrom } from "./up.ts";
 import { boundsOf, dailyWarmth, MOST_DAYS, packetWarmth, reachedOn } from "./warmth.ts";
 import { afterWinter } from "./winter.ts";
@@ -118,7 +119,10 @@ function runOn(
   const { warmth } = context.crop;
   if (!warmth) return plus(from, days);
   const daily = dailyWarmth(context.climate, boundsOf(warmth), shiftK);
-  const last = reachedOn(daily, from, own ?? packetWarmth(days, warmth) * pace);
+  const wanted = own ?? packetWarmth(days, warmth) * pace;
+  const grown = reachedOn(daily, from, wanted);
+  const light = winterPicking(context, from, { daily, wanted });
+  const last = light !== null && (grown === null || light < grown) ? light : grown;
   const end = growthEndOf(context, from);
   return last === null || (end !== null && last >= end) ? null : plus(last, 1);
 }

@@ -1,14 +1,27 @@
 import { type Day, plus } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { longEnoughFrom, shortDays } from "../climate/sun.ts";
 import type { DateTest } from "./date-decision.ts";
 import type { SowingContext } from "./sowing-context.ts";
+import { type DailyAmount, sumBetween } from "./sums.ts";
 
-/** The condition that light makes for a start under glass: days of ten hours. None in the open, and where no latitude is known. */
-export function lightTests({ climate, plan }: SowingContext): readonly DateTest[] {
+/** Hours of daylight that crops which fruit need to be planted under glass. Source: house rule; from the equinox on. */
+const FRUIT_HOURS = 12;
+
+/**
+ * The condition that light makes for a start under glass: days of ten hours, and of twelve for tender crops. None in the
+ * open, and where no latitude is known.
+ */
+export function lightTests({ climate, plan, crop }: SowingContext): readonly DateTest[] {
   const { dayHours, underGlass } = climate;
-  const day = underGlass && dayHours ? longEnoughFrom(dayHours, seasonOf(plan).from) : null;
+  if (!underGlass || !dayHours) return [];
+  const day = longEnoughFrom(
+    dayHours,
+    seasonOf(plan).from,
+    isTender(crop) ? FRUIT_HOURS : undefined,
+  );
   return day === null ? [] : [{ basis: "time of year", day }];
 }
 
@@ -38,4 +51,24 @@ export function glassEnd(context: SowingContext): GlassEnd | null {
   const frost = frostsAt(plan.site, bed).firstFrost?.usual ?? null;
   if (frost !== null && (dark === null || frost <= dark)) return { day: frost, by: "frost" };
   return dark && { day: dark, by: "short days" };
+}
+
+/** The part of its growth that a leaf crop needs by the last day of ten hours to be picked lightly all winter. Source: house rule, half. */
+const HALF_GROWN = 0.5;
+
+/**
+ * The last day of ten hours, from which a leaf crop under glass that is half grown by then is picked through the winter,
+ * though it grows no further before spring; null where there is no such day, and for other crops. `daily` and `wanted` are
+ * its warmth [degree-C days].
+ */
+export function winterPicking(
+  context: SowingContext,
+  from: Day,
+  { daily, wanted }: { readonly daily: DailyAmount; readonly wanted: number },
+): Day | null {
+  const { climate, crop } = context;
+  if (!climate.underGlass || crop.harvest.kind !== "cut and come again") return null;
+  const light = lastLongDay(context, from);
+  if (light === null || sumBetween(daily, from, light) < HALF_GROWN * wanted) return null;
+  return light;
 }

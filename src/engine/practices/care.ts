@@ -1,5 +1,6 @@
 import { type Day, degreesC, plus } from "../../base/index.ts";
 import { type Care, type CarePractice, type MeasuredText, saySource } from "../../crops/index.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
   isReached,
@@ -10,8 +11,10 @@ import {
 } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { glassEnd } from "../growth/under-glass.ts";
 import { upMilestone } from "../growth/up.ts";
 import { deed, verb } from "./deeds.ts";
+import { GLASS_LOOK } from "./glass-look.ts";
 import { definePractice } from "./practice.ts";
 import { caution, how, lengthRange, sign, type TextPiece, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
@@ -21,7 +24,8 @@ const MAY_WAIT_DAYS = { "this week": 4, "when you can": 10 } as const;
 
 /** The stage a job is counted from; none where the planting does not reach it. */
 function stageOf(context: SowingContext, from: Care["from"]): Milestone {
-  const { lastFrost, firstFrost } = context.plan.site;
+  const { lastFrost, firstFrost } = frostsAt(context.plan.site, context.bed);
+  const { underGlass } = context.climate;
   const on = (day: Day | undefined, basis: "last frost" | "first frost"): Milestone =>
     day === undefined ? { none: "there is no frost" } : milestoneOn(day, [basis]);
   switch (from) {
@@ -40,7 +44,7 @@ function stageOf(context: SowingContext, from: Care["from"]): Milestone {
     case "last frost":
       return on(lastFrost?.usual, "last frost");
     case "first frost":
-      return on(firstFrost?.usual, "first frost");
+      return on(underGlass ? glassEnd(context)?.day : firstFrost?.usual, "first frost");
   }
 }
 
@@ -53,13 +57,19 @@ export function piecesOf(text: MeasuredText): readonly TextPiece[] {
   });
 }
 
+/** A crop's own list, with the pests of glass in place of those that fly in the open. */
+function careOf({ crop, climate }: SowingContext): readonly Care[] {
+  if (!climate.underGlass) return crop.care;
+  return crop.care.map((care) => (care.practice === "scout" ? { ...care, ...GLASS_LOOK } : care));
+}
+
 /** What a crop's own list has under a practice, each once, on the first sowing; none before it is in its place. */
 export function careTasks<Name extends CarePractice>(
   context: SowingContext,
   practice: Name,
 ): readonly TaskOf<Name>[] {
   if (context.sowing > 1) return [];
-  const wanted = context.crop.care.filter((care) => care.practice === practice);
+  const wanted = careOf(context).filter((care) => care.practice === practice);
   const anchor = wanted.length === 0 ? null : inPlace(context);
   if (!anchor) return [];
   return wanted.flatMap((care) => {

@@ -198,6 +198,8 @@ export function whyDecided(
     case "cold":
       return why("Sown earlier, the cold would make it bolt.");
     default:
-      return why("It is the time of year.");
+      return context.climate.underGlass
+        ? why("The days are long enough now to grow under glass.")
+        : why("It is the time of year.");
   }
 }

@@ -1,6 +1,6 @@
-import { celsius, type Day, degreesC, plus } from "../../base/index.ts";
+import { celsius, type Day, degreesC, joinWords, plus, type Quantity } from "../../base/index.ts";
 import type { Start } from "../../crops/index.ts";
-import { seasonOf } from "../../garden/model/index.ts";
+import { type Plan, seasonOf } from "../../garden/model/index.ts";
 import { firstHigh } from "../climate/first-high.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
@@ -19,14 +19,20 @@ type GreenhouseJob = {
   readonly say: readonly Sentence[];
 };
 
+/** Houses that are in use: whether any of them is heated, and to what; what they are called together. */
+type Houses = { readonly keptAbove: Quantity | null; readonly named: string };
+
+function housesOf({ site, beds }: Plan): Houses {
+  const under = beds.filter(({ kind }) => kind === "greenhouse");
+  const heats = [site.greenhouse?.keptAbove, ...under.map((bed) => bed.keptAbove)];
+  const named = site.greenhouse ? "the greenhouse" : joinWords(under.map(({ name }) => name));
+  return { keptAbove: heats.find((heat) => heat) ?? null, named };
+}
+
 function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
   const { plan, climate } = garden;
   const season = seasonOf(plan);
   const mild = firstHigh(climate, season, VENT_C);
-  const kept = plan.site.greenhouse?.keptAbove ?? null;
-  const above: Sentence[] = kept
-    ? [how("Keep it above ", { quantity: kept }, "; a thermometer at plant height tells.")]
-    : [];
   const first = plan.site.firstFrost?.early ?? null;
   return [
     {
@@ -38,11 +44,7 @@ function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
           "From now on open vents and door on sunny mornings, and shut them by late afternoon to keep the warmth.",
         ),
         sign("The sun is on the glass before ten."),
-        why(
-          "Shut up in sun it is ",
-          { quantity: degreesC(38) },
-          " in an hour, and seedlings cook.",
-        ),
+        why("Shut up in sun it is ", { quantity: degreesC(38) }, " in an hour, and plants cook."),
       ],
     },
     {
@@ -61,15 +63,29 @@ function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
       step: "cold nights",
       due: first && plus(first, -7),
       verb: "Ready for cold nights:",
-      say: [
-        ...above,
-        how(
-          "Shut it before sunset, lay fabric over what is tender, and try the heater before you need it.",
-        ),
-        why("The first frosts may come from about ", { day: first ?? season.to }, "."),
-        caution("Burning heaters need fresh air: fumes kill people and plants. Follow the label."),
-      ],
+      say: coldNightSentences(housesOf(plan).keptAbove, first ?? season.to),
     },
+  ];
+}
+
+/** With a heater it is tried and held; without one what is tender needs fabric, and trays the house. */
+function coldNightSentences(keptAbove: Quantity | null, first: Day): readonly Sentence[] {
+  const frost = why("The first frosts may come from about ", { day: first }, ".");
+  const air = how("On mild dry days give it an hour of air, or mould comes.");
+  if (keptAbove === null)
+    return [
+      how(
+        "Nothing heats it. Shut it before sunset, and lay fabric over what is tender on frost nights; carry trays into the house.",
+      ),
+      air,
+      frost,
+    ];
+  return [
+    how("Keep it above ", { quantity: keptAbove }, "; a thermometer at plant height tells."),
+    how("Shut it before sunset, and try the heater before you need it."),
+    air,
+    frost,
+    caution("Burning heaters need fresh air: fumes kill people and plants. Follow the label."),
   ];
 }
 
@@ -94,7 +110,7 @@ function tasks(garden: WholeGarden): readonly TaskOf<"greenhouse">[] {
             harm: "this week",
             rhythm: "daily",
             minutes: 10,
-            title: { verb, object: "the greenhouse", where: null },
+            title: { verb, object: housesOf(plan).named, where: null },
             say,
             because: [["By the usual warmth and frost of the place, about ", { day: due }, "."]],
             basis: step === "cold nights" ? ["first frost"] : ["time of year"],

@@ -1,5 +1,6 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import { type Crop, isTender, type Perennial } from "../../crops/index.ts";
+import { isLongEnough } from "../climate/sun.ts";
 import { naturalEndOf } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { isReached, middle, type ReachedMilestone } from "../growth/milestones.ts";
@@ -74,15 +75,25 @@ function cutsAfter(context: SowingContext, ripe: ReachedMilestone): readonly Day
   if (!cuts) return [];
   const times = context.planting.repeat ? cuts.times.value[0] : middle(cuts.times.value);
   const end = lastHarvest(context, ripe.usual);
-  return Array.from({ length: times - 1 }, (_, i) =>
-    plus(ripe.usual, (i + 1) * middle(cuts.everyDays.value)),
-  ).filter((due) => end === null || due <= end);
+  const every = middle(cuts.everyDays.value) * growsBack(context, ripe.usual);
+  return Array.from({ length: times - 1 }, (_, i) => plus(ripe.usual, (i + 1) * every)).filter(
+    (due) => end === null || due <= end,
+  );
+}
+
+/** How many times as long leaves take to grow back in days too short to grow. Source: house rule, twice. */
+const SLOW = 2;
+
+/** Under glass cuts through the winter lie farther apart. */
+function growsBack({ climate }: SowingContext, first: Day): number {
+  const { dayHours, underGlass } = climate;
+  return underGlass && dayHours && !isLongEnough(dayHours, first) ? SLOW : 1;
 }
 
 function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly TaskOf<"harvest">[] {
   const { cuts, holdsDays, verb, how: method, sign: mark } = context.crop.harvest;
   if (!cuts) return [];
-  const every = middle(cuts.everyDays.value);
+  const every = middle(cuts.everyDays.value) * growsBack(context, ripe.usual);
   const end = lastHarvest(context, ripe.usual);
   return cutsAfter(context, ripe).map((due, i, all) => {
     const last = i === all.length - 1;

@@ -4,8 +4,11 @@ import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
-import { how, sign, why } from "./sentence.ts";
+import { how, lengthRange, sign, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
+
+/** How wide the pots are [cm]. Source: common practice, 3 to 4 inches. */
+const POT_CM = [7.62, 10.16] as const;
 
 function tasks(context: SowingContext): readonly TaskOf<"pot on">[] {
   const after = context.crop.indoors?.potOnDaysAfterUp;
@@ -26,7 +29,9 @@ function tasks(context: SowingContext): readonly TaskOf<"pot on">[] {
       title: { verb: "Pot on", object: objectOf(context), where: null },
       say: [
         how(
-          "Lift each by a leaf, never by the stem, into a pot of its own, deeper than it stood. Water, and keep out of hard sun for a day.",
+          "Lift each by a leaf, never by the stem, into a pot of its own, ",
+          lengthRange(POT_CM),
+          " across, deeper than it stood. Water, and keep out of hard sun for a day.",
         ),
         sign("The first true leaves are open, and roots show at the bottom of the cell."),
         why(up.seen ? "They showed on " : "They should be up about ", { day: up.usual }, "."),

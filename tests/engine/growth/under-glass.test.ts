@@ -7,7 +7,12 @@ import { climateOf } from "../../../src/engine/climate/climate.ts";
 import { frostsAt } from "../../../src/engine/climate/frosts-at.ts";
 import { dayHoursOf } from "../../../src/engine/climate/sun.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
-import { glassEnd, lastLongDay, lightTests } from "../../../src/engine/growth/under-glass.ts";
+import {
+  glassEnd,
+  lastLongDay,
+  lightTests,
+  winterPicking,
+} from "../../../src/engine/growth/under-glass.ts";
 import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
 import { once } from "../../once.ts";
 import { growingOf } from "./growing.ts";
@@ -25,7 +30,11 @@ const under = (keptAboveC: number | null): SowingContext => {
 describe("light under glass", () => {
   test("lets nothing begin there before days of ten hours, and asks nothing of the open", () => {
     expect(lightTests(tomato)).toEqual([]);
-    expect(lightTests(under(null))).toEqual([{ basis: "time of year", day: isoDay("2027-02-09") }]);
+    expect(lightTests(under(null))).toEqual([{ basis: "time of year", day: isoDay("2027-03-18") }]);
+    const { crop } = growingOf(QUARRY, "beet");
+    expect(lightTests({ ...under(null), crop })).toEqual([
+      { basis: "time of year", day: isoDay("2027-02-09") },
+    ]);
     const climate = { ...under(null).climate, dayHours: null };
     expect(lightTests({ ...under(null), climate })).toEqual([]);
   });
@@ -46,6 +55,28 @@ describe("the end of what bears under glass", () => {
     expect(glassEnd(under(10))).toEqual({ day: isoDay("2027-11-16"), by: "short days" });
     const climate = { ...under(10).climate, dayHours: null };
     expect(glassEnd({ ...under(10), climate })).toBeNull();
+  });
+});
+
+describe("leaf crops under glass in winter", () => {
+  const lettuce = (): SowingContext => {
+    const growing = growingOf(QUARRY, "lettuce");
+    const bed = growing.bed && { ...growing.bed, kind: "greenhouse" as const, keptAbove: null };
+    return { ...growing, bed, climate: growing.climate.at(bed) };
+  };
+  const from = isoDay("2027-09-10");
+
+  test("are picked from the last day of ten hours, if they are half grown by then", () => {
+    const light = lastLongDay(lettuce(), from);
+    expect(winterPicking(lettuce(), from, { daily: () => 1, wanted: 100 })).toBe(light);
+    expect(winterPicking(lettuce(), from, { daily: () => 1, wanted: 120 })).toBeNull();
+  });
+
+  test("and not in the open, nor what is picked whole", () => {
+    const open = growingOf(QUARRY, "lettuce");
+    expect(winterPicking(open, from, { daily: () => 1, wanted: 100 })).toBeNull();
+    const { crop } = growingOf(QUARRY, "beet");
+    expect(winterPicking({ ...lettuce(), crop }, from, { daily: () => 1, wanted: 100 })).toBeNull();
   });
 });
 
@@ -92,5 +123,25 @@ describe("whole gardens with glass", () => {
     ).toEqual([]);
     const warning = maritime().find(({ task }) => task.id === "2027/garden/first-frost/warning");
     expect(JSON.stringify(warning?.task.say)).not.toMatch(/tomato|pepper|cucumber/);
+  });
+
+  test("cut lettuce sown in September all winter, more seldom than in summer", () => {
+    const cuts = ["cut-1", "cut-2", "cut-3"].map((cut) =>
+      dayOf(maritime(), `winter-lettuce/harvest/${cut}`),
+    );
+    expect(cuts.map((day) => day?.slice(0, 7))).toEqual(["2027-10", "2027-12", "2028-01"]);
+  });
+
+  test("plant peppers in a house kept at 60 °F as soon as it is warm in there, with no ladder", () => {
+    const text = readFileSync(join(import.meta.dirname, "../../golden/gardens/cold.yaml"), "utf8");
+    const hot = text.replace(
+      "beds:\n",
+      "beds:\n  Hot house:\n    is: greenhouse, 12 x 8 ft, kept above 60 °F\n    crops:\n      - name: glass peppers\n        crop: pepper\n        plants: 6\n        from: seed indoors\n",
+    );
+    const all = tellOf(hot, { on: "2027-01-02" }).scheduled;
+    expect(dayOf(all, "glass-peppers/set-out/1")).toMatch(/2027-0[34]/);
+    expect(dayOf(all, "glass-peppers/sow-indoors/1")).toMatch(/2027-0[12]/);
+    const rungs = all.filter(({ task }) => task.id.startsWith("2027/glass-peppers/harden-off"));
+    expect(rungs).toEqual([]);
   });
 });

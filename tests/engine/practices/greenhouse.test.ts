@@ -14,8 +14,20 @@ describe("the greenhouse", () => {
     expect(placed.filter(({ task }) => task.practice === GREENHOUSE.name)).toHaveLength(3);
   });
 
-  test("warns of heaters' fumes", () => {
+  test("warns of heaters' fumes where there is a heater, and says that nothing heats it where there is none", () => {
     expect(wordsOf(ending(placed, "cold-nights"))).toContain("fumes");
+    const plain = planWith(["tomato: 6 plants, from seed indoors"]).replace(/, kept above.*/, "");
+    const told = wordsOf(ending(tellOf(plain, { on: "2027-01-01" }).scheduled, "cold-nights"));
+    expect(told).toContain("Nothing heats it.");
+    expect(told).not.toMatch(/heater|fumes/);
+  });
+
+  test("is called as the plan calls it where only a bed is under glass", () => {
+    const tunnel = planWith(["tomato: 6 plants, bought"])
+      .replace("is: 12 x 4 ft", "is: tunnel, 12 x 8 ft")
+      .replace(/ {2}greenhouse: .*\n/, "");
+    const told = tellOf(tunnel, { on: "2027-01-01" }).scheduled;
+    expect(ending(told, "greenhouse/vents").task.title.object).toBe("Long bed");
   });
 
   test("is nothing while nothing stands in it", () => {
