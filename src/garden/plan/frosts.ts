@@ -1,15 +1,5 @@
-import {
-  type Day,
-  dayOf,
-  dayOrThrow,
-  latest,
-  midway,
-  partsOf,
-  plus,
-  sayDay,
-} from "../../base/index.ts";
+import { type Day, latest, partsOf, plus, sayDay } from "../../base/index.ts";
 import type { FrostDates, Site } from "../model/plan.ts";
-import { plusYears } from "../model/season.ts";
 import { diagnostic } from "./codes.ts";
 import type { WrittenDate } from "./dates.ts";
 import {
@@ -19,11 +9,11 @@ import {
   type FrostReadContext,
   formatFrostDates,
   isFrostless,
-  type OneOrThree,
   readFrostSide,
 } from "./frost-sides.ts";
 import { NIGHT_KEYS } from "./nights.ts";
 import { type Tree, wordsUnder } from "./tree.ts";
+import { inCalendarYear, inYear, usualFrosts } from "./usual-frosts.ts";
 
 /**
  * Days from the usual frost date to the early and the late one, where a plan gives one date.
@@ -31,18 +21,6 @@ import { type Tree, wordsUnder } from "./tree.ts";
  * of 32 °F frosts over 50 stations.
  */
 export const FROST_SPREAD_DAYS = 15;
-
-/**
- * How far the middle of the frosty time may be from midwinter (15 January, in the south 15 July) [days].
- * Source: house rule: at the stations of NOAA NCEI's normals it is within a month of it; twice that is no winter.
- */
-const MOST_FROM_MIDWINTER = 60;
-
-/** Nearer to the equator than this [degrees], frost depends on height and not on winter. Source: house rule. */
-const NO_WINTER_WITHIN = 10;
-
-/** The longest summer between frosts [days]. Source: house rule: a year and two weeks; records are uneven. */
-const LONGEST_SUMMER_DAYS = 380;
 
 /**
  * How far a date may be from the weather file's own before it is doubted [days]. Source: house rule: beyond twice the
@@ -61,7 +39,7 @@ export type Frosts = Pick<Site, "lastFrost" | "firstFrost" | "killingFrost"> & {
 const NOTHING: Frosts = { lastFrost: null, firstFrost: null, killingFrost: null, frostless: false };
 
 /**
- * Last and first frost of a plan's season: the last one in the plan's year, the first one the next after it, in the
+ * Last and first frost of a plan's season, those before and after its summer, either side of New Year, in the
  * gardener's own words, else from the weather's own dates. Both null for a place without frost, and where something is
  * wrong and has been reported. The killing frost is the weather's, never before the first frost, else null. Problems:
  * those of days, `missing`, `frost-order`, `frost-half`, `frosts-crossed`; doubt: `frost-unlike-weather`. What was
@@ -140,16 +118,13 @@ type FrostSeasonContext = {
 
 /** Last and first frost in the plan's season, or null and reported. */
 function frostsInSeason(
-  { last, first }: BothFrostSides,
+  sides: BothFrostSides,
   { latitude, reading, year }: FrostSeasonContext,
 ): { readonly lastFrost: FrostDates; readonly firstFrost: FrostDates } | null {
-  const usualLast =
-    last.kind === "own" ? last.dates.usual : inYear(usualWrittenDate(last.dates), year);
-  const usualFirst =
-    first.kind === "own" ? first.dates.usual : nextAfter(usualLast, usualWrittenDate(first.dates));
-  const days = usualFirst - usualLast;
-  const crossed =
-    days <= 0 || days > LONGEST_SUMMER_DAYS || !isWinter(usualLast, usualFirst, latitude);
+  const { last, first } = sides;
+  const found = usualFrosts(sides, latitude, year);
+  const crossed = found === null;
+  const { usualLast, usualFirst } = found ?? inCalendarYear(sides, year);
   const lastFrost = spreadFrostDates(last, usualLast, { reading, name: "last frost" });
   const firstFrost = spreadFrostDates(first, usualFirst, { reading, name: "first frost" });
   if (!lastFrost || !firstFrost) return null;
@@ -163,32 +138,6 @@ function frostsInSeason(
     ),
   );
   return null;
-}
-
-/** The middle one of three, or the only one. */
-const usualWrittenDate = (dates: OneOrThree): WrittenDate => dates[1] ?? dates[0];
-
-/** The day in the plan's year, whatever the season; 28 February for a 29th that the year lacks. */
-function inYear(written: WrittenDate, year: number): Day {
-  const { month, date } = written;
-  return dayOf(written.year ?? year, month, date) ?? dayOrThrow(written.year ?? year, month, 28);
-}
-
-function nextAfter(day: Day, written: WrittenDate): Day {
-  if (written.year !== null) return inYear(written, written.year);
-  const same = inYear(written, partsOf(day).year);
-  return same > day ? same : plusYears(same, 1);
-}
-
-function isWinter(last: Day, first: Day, latitude: number | null): boolean {
-  if (latitude !== null && Math.abs(latitude) < NO_WINTER_WITHIN) return true;
-  const middle = midway(plusYears(first, -1), last);
-  const { year } = partsOf(middle);
-  const away = (month: number) =>
-    Math.min(...[year - 1, year, year + 1].map((y) => Math.abs(middle - dayOrThrow(y, month, 15))));
-  const north = away(1) <= MOST_FROM_MIDWINTER;
-  const south = away(7) <= MOST_FROM_MIDWINTER;
-  return latitude === null ? north || south : latitude > 0 ? north : south;
 }
 
 function spreadFrostDates(

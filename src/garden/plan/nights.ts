@@ -99,14 +99,18 @@ function readNightDay(piece: Words, side: FrostSide, placing: NightReadContext):
   return "wrong";
 }
 
+/** The season that a date is placed in: a year, and whether its summer is that of the south. */
+export type SeasonPlace = { readonly year: number; readonly south: boolean };
+
 /**
  * The day of that month and date in the winter that its side searches: before the midsummer of the plan's season for
- * last nights, after it for first ones. Midsummer ends with 31 July, in the south with 31 January.
+ * last nights, after it for first ones, whichever calendar year that is: a last frost in December is of the year before.
+ * Midsummer ends with 31 July, in the south with 31 January. 28 February for a 29th that the year lacks.
  */
-function nightInSeason(
-  { month, date }: WrittenDate,
+export function nightInSeason(
+  { month, date }: Pick<WrittenDate, "month" | "date">,
   side: FrostSide,
-  { year, south }: NightReadContext,
+  { year, south }: SeasonPlace,
 ): Day {
   const midsummer = south ? dayOrThrow(year + 1, 1, 31) : dayOrThrow(year, 7, 31);
   const on = (y: number) => dayOf(y, month, date) ?? dayOrThrow(y, month, 28);

@@ -11,6 +11,7 @@ function seasonIn(place: string, year = 2027) {
 
 const SOUTH = "latitude: -42.9\n  last frost: about 5 Oct\n  first frost: about 10 May";
 const NORTH = "last frost: about 6 May\n  first frost: about 2 Oct";
+const MIDWINTER = "latitude: 34\n  last frost: 20 Dec\n  first frost: 2 Jan";
 const NONE = "last frost: none\n  first frost: none";
 
 describe("a plan's season", () => {
@@ -33,8 +34,17 @@ describe("a plan's season", () => {
     expect(seasonIn(`latitude: -18\n  ${NONE}`)).toEqual(["2027-07-01", "2028-06-30"]);
   });
 
+  it("is a year from winter to winter where frost comes about New Year only", () => {
+    const about = (latitude: number, last: string, first: string) =>
+      seasonIn(`latitude: ${latitude}\n  last frost: ${last}\n  first frost: ${first}`);
+    expect(about(34, "20 Dec", "5 Dec")).toEqual(["2026-12-12", "2027-12-11"]);
+    expect(about(33.4, "6 Jan", "2 Jan")).toEqual(["2027-01-04", "2028-01-03"]);
+    expect(about(37.6, "1 Jan", "31 Dec")).toEqual(["2026-12-31", "2027-12-30"]);
+    expect(about(-42.8, "19 Jul", "3 Jul")).toEqual(["2027-07-11", "2028-07-10"]);
+  });
+
   it("follows the one before without gap or overlap, leap years too", () => {
-    for (const place of [NORTH, SOUTH, NONE])
+    for (const place of [NORTH, SOUTH, NONE, MIDWINTER])
       for (let year = 2024; year < 2032; year++) {
         const ends = seasonIn(place, year)[1];
         const begins = seasonIn(place, year + 1)[0];

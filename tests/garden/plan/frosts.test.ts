@@ -36,6 +36,16 @@ describe("frost dates", () => {
   it("lets three dates run over the turn of the year", () => {
     const place = "last frost: 20 Dec, 5 Jan, 20 Jan\n  first frost: 1 Dec, 10 Dec, 15 Dec";
     expect(frosts(place)[0]).toBe("2026-12-20 2027-01-05 2027-01-20");
+    const december = "last frost: 1 Dec, 20 Dec, 10 Jan\n  first frost: 5 Dec, 2 Jan, 20 Jan";
+    expect(frosts(`latitude: 34\n  ${december}`)).toEqual([
+      "2026-12-01 2026-12-20 2027-01-10",
+      "2027-12-05 2028-01-02 2028-01-20",
+    ]);
+    const june = "last frost: 10 Jun, 28 Jun, 20 Jul\n  first frost: 1 Jun, 14 Jun, 30 Jun";
+    expect(frosts(`latitude: -34\n  ${june}`)).toEqual([
+      "2027-06-10 2027-06-28 2027-07-20",
+      "2028-06-01 2028-06-14 2028-06-30",
+    ]);
   });
 
   it("puts a southern garden's first frost in the year after its last one", () => {
