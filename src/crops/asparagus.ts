@@ -35,6 +35,7 @@ export const ASPARAGUS: Crop = {
     harvestDaysAfterLastFrost: published([-10, 10], CITE.virginiaDates),
     harvestWeeks: commonPractice([6, 8]),
     standsYears: commonPractice([12, 20]),
+    ends: "rest",
   },
   care: [
     {

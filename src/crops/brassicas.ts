@@ -113,7 +113,7 @@ export const BROCCOLI: Crop = {
   key: "broccoli",
   one: "broccoli",
   many: "broccoli",
-  alsoCalled: ["calabrese", "sprouting broccoli", "heading broccoli"],
+  alsoCalled: ["calabrese", "heading broccoli"],
   settingOut: collared(-3, HEAD_ROOM),
   outdoors: sown(24, -3),
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),

@@ -23,8 +23,6 @@ export const CABBAGE: Crop = {
   one: "cabbage",
   many: "cabbages",
   alsoCalled: [
-    "spring cabbage",
-    "spring cabbages",
     "summer cabbage",
     "summer cabbages",
     "head cabbage",

@@ -1,19 +1,24 @@
 import { ASPARAGUS_FAMILY } from "./asparagus.ts";
 import { BEET_FAMILY } from "./beets.ts";
+import { BERRIES } from "./berries.ts";
 import { BINDWEED_FAMILY } from "./bindweeds.ts";
 import { BRASSICAS } from "./brassicas.ts";
 import { CABBAGE_FAMILY } from "./cabbages.ts";
 import { CARROT_FAMILY } from "./carrots.ts";
+import { CHIVES } from "./chives.ts";
 import { COMPOSITES } from "./composites.ts";
 import { asCutAgain } from "./cutting.ts";
 import { DAISY_FAMILY } from "./daisies.ts";
 import type { Crop, Start } from "./facts.ts";
 import { type FixtureName, isClimbed } from "./fixtures.ts";
+import { FLOWERS } from "./flowers.ts";
 import { GOURD_FAMILY } from "./gourds.ts";
 import { GRASS_FAMILY } from "./grasses.ts";
+import { HERBS } from "./herbs.ts";
 import { HONEYSUCKLE_FAMILY } from "./honeysuckles.ts";
 import { KNOTWEED_FAMILY } from "./knotweeds.ts";
 import { MALLOW_FAMILY } from "./mallows.ts";
+import { GREEN_MANURES } from "./manures.ts";
 import { MINT_FAMILY } from "./mints.ts";
 import { MUSTARDS } from "./mustards.ts";
 import { NASTURTIUM_FAMILY } from "./nasturtiums.ts";
@@ -22,6 +27,9 @@ import { ONION_FAMILY } from "./onions.ts";
 import { PEA_FAMILY } from "./peas.ts";
 import { ROSE_FAMILY } from "./roses.ts";
 import { SALADS } from "./salads.ts";
+import { OVER_WINTER } from "./sprouting.ts";
+import { TOMATILLO } from "./tomatillos.ts";
+import { TREES } from "./trees.ts";
 import { UMBELS } from "./umbels.ts";
 
 /** Every crop the facts know, family by family. */
@@ -48,6 +56,14 @@ export const CROPS: readonly Crop[] = [
   ...ONION_FAMILY,
   ...PEA_FAMILY,
   ...ROSE_FAMILY,
+  ...OVER_WINTER,
+  CHIVES,
+  ...HERBS,
+  TOMATILLO,
+  ...FLOWERS,
+  ...BERRIES,
+  ...TREES,
+  ...GREEN_MANURES,
 ];
 
 const byKey = new Map(CROPS.map((crop) => [crop.key, crop]));

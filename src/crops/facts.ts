@@ -55,7 +55,10 @@ export type Family =
   | "knotweed family"
   | "rose family"
   | "honeysuckle family"
-  | "nasturtium family";
+  | "nasturtium family"
+  | "gooseberry family"
+  | "heather family"
+  | "borage family";
 
 /** How seed comes up: a row of the days table, its own or that of a crop that comes up like it. */
 export type FromSeed = {
@@ -218,6 +221,8 @@ export type Perennial = {
   /** How long it may be cut or picked each year. */
   readonly harvestWeeks: Figure<NumberRange>;
   readonly standsYears: Figure<NumberRange>;
+  /** What the end of its season is: the plant's rest, the last fruit to be cleared, or nothing that is told. */
+  readonly ends: "rest" | "clear" | null;
 };
 
 /** Planted in autumn to live through the winter. */
@@ -301,6 +306,8 @@ export type Crop = {
   readonly perennial: Perennial | null;
   readonly repeatEveryDays: Figure<NumberRange> | null;
   readonly overwinter: Overwinter | null;
+  /** For what feeds the soil: days from cutting it down till the next crop may go in; else null. */
+  readonly digInDays: Figure<NumberRange> | null;
   /** Null where its days depend on the time of year and not on warmth: crops that live through the winter. */
   readonly warmth: Warmth | null;
   readonly limits: CropLimits;

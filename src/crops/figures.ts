@@ -134,6 +134,7 @@ export const CROP_DEFAULTS = {
   perennial: null,
   repeatEveryDays: null,
   overwinter: null,
+  digInDays: null,
   warmth: null,
   limits: NO_LIMITS,
   eaten: "leaf",

@@ -43,6 +43,7 @@ export const RHUBARB: Crop = {
     harvestDaysAfterLastFrost: commonPractice([-7, 14]),
     harvestWeeks: commonPractice([6, 10]),
     standsYears: commonPractice([8, 12]),
+    ends: "rest",
   },
   care: [
     {

@@ -31,6 +31,7 @@ export const STRAWBERRY: Crop = {
     harvestDaysAfterLastFrost: commonPractice([35, 50]),
     harvestWeeks: commonPractice([3, 4]),
     standsYears: commonPractice([3, 4]),
+    ends: "clear",
   },
   care: [
     {

@@ -19,3 +19,8 @@ export function yearlyHarvest(context: SowingContext, facts: Perennial): Milesto
   if (!lastFrost) return { none: "there is no last frost to count from" };
   return milestoneAfter(lastFrost.usual, facts.harvestDaysAfterLastFrost.value, ["last frost"]);
 }
+
+/** Whether it is in its first summer here and is cut in that one already, so that its days count from its planting. */
+export function isCutAtOnce({ planting }: SowingContext, facts: Perennial): boolean {
+  return planting.inSince === null && facts.firstHarvestYear.value <= 1;
+}

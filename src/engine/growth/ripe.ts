@@ -7,7 +7,7 @@ import { memoizeBySowing, type OfSowing } from "./memo.ts";
 import { isReached, type Milestone, seenMilestone } from "./milestones.ts";
 import { ownWarmth } from "./own-warmth.ts";
 import { paceOf } from "./pace.ts";
-import { yearlyHarvest } from "./perennial.ts";
+import { isCutAtOnce, yearlyHarvest } from "./perennial.ts";
 import { postponed } from "./postponed.ts";
 import { type SeasonWarmth, warmerK } from "./seasons.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
@@ -28,7 +28,8 @@ export const ripeMilestone: OfSowing<Milestone> = memoizeBySowing(
 function ripeOf(context: SowingContext): Milestone {
   const seen = anchorOf(context, "first ripe");
   if (seen) return seenMilestone(seen.day);
-  if (context.crop.perennial) return yearlyHarvest(context, context.crop.perennial);
+  const { perennial } = context.crop;
+  if (perennial && !isCutAtOnce(context, perennial)) return yearlyHarvest(context, perennial);
   if (context.crop.overwinter) return ripeAfterWinter(context);
   const clock = clockOf(context);
   if ("none" in clock) return clock;

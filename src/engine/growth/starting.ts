@@ -1,5 +1,5 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
-import { isTender, type Outdoors, type SettingOut } from "../../crops/index.ts";
+import { cropFor, isTender, type Outdoors, type SettingOut } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
@@ -12,6 +12,7 @@ import {
 } from "./date-decision.ts";
 import { withinLimits } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
+import { middle } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { firstStop, stopDay } from "./stopping.ts";
 import { lightTests } from "./under-glass.ts";
@@ -34,8 +35,16 @@ function ownTests(context: SowingContext): readonly DateTest[] {
   const end = after === null ? null : lastEnd(context, after);
   const tests: DateTest[] = [];
   if (notBefore !== null) tests.push({ basis: "given", day: notBefore });
-  if (end !== null) tests.push({ basis: "place free", day: plus(end, 1) });
+  if (end !== null)
+    tests.push({ basis: "place free", day: plus(end, 1 + daysToRot(context, after)) });
   return tests;
+}
+
+/** Days that a place rests after what was grown to be dug in, before the next crop; else none. */
+function daysToRot({ plan }: SowingContext, before: string | null): number {
+  const planting = plan.plantings.find(({ key }) => key === before);
+  const days = planting && cropFor(planting)?.digInDays;
+  return days ? middle(days.value) : 0;
 }
 
 /** The decision of the tests; waiting that would stop at the first stop day may go on if the season can spare it. */

@@ -1,5 +1,5 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
-import { type Crop, isTender, type Perennial } from "../../crops/index.ts";
+import { type Crop, isTender, type NumberRange, type Perennial } from "../../crops/index.ts";
 import { isLongEnough } from "../climate/sun.ts";
 import { naturalEndOf } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
@@ -153,13 +153,28 @@ function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly T
   ];
 }
 
-/** What stands for years is left to grow again after some weeks of cutting; that ends nothing. */
+/** The last harvest of a year of what stands on: what is cut is left to grow, what is picked is picked clean. */
+const YEARS_LAST = {
+  rest: ([least, most]: NumberRange) => [
+    how("Leave what comes from now on to grow."),
+    sign("What comes is thinner and smaller than in the first weeks."),
+    why(`After ${least} to ${most} weeks the roots need the rest of the summer.`),
+  ],
+  clear: ([least, most]: NumberRange) => [
+    how("Take what is left, bruised and mouldy fruit too, so that nothing rots there."),
+    sign("Little is left to pick."),
+    why(`Picking goes on for ${least} to ${most} weeks.`),
+  ],
+} as const;
+
+/** What stands for years ends its harvest after some weeks, where that is told; its place stays taken. */
 function lastOfTheYear(
   context: SowingContext,
   ripe: ReachedMilestone,
-  { harvestWeeks }: Perennial,
+  { harvestWeeks, ends }: Perennial,
 ): readonly TaskOf<"harvest">[] {
   const [least, most] = harvestWeeks.value;
+  if (ends === null) return [];
   return [
     plantingTask(context, "harvest", "last", {
       window: window(
@@ -176,11 +191,7 @@ function lastOfTheYear(
         object: objectOf(context),
         where: "bed",
       },
-      say: [
-        how("Leave what comes from now on to grow."),
-        sign("What comes is thinner and smaller than in the first weeks."),
-        why(`After ${least} to ${most} weeks the roots need the rest of the summer.`),
-      ],
+      say: YEARS_LAST[ends](harvestWeeks.value),
       because: [["Counted from the first harvest, about ", { day: ripe.usual }, "."]],
       basis: ripe.basis,
       after: taskIdBefore(context, "harvest", "1"),

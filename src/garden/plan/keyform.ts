@@ -68,7 +68,8 @@ function cropEntry(entries: readonly TreeEntry[]): TreeEntry | null {
 }
 
 function nearerToCrop(text: string): boolean {
-  return nearest(text, PLANTING_KEY_NAMES) === null || nearest(text, cropNames()) !== null;
+  const near = nearest(text, [...PLANTING_KEY_NAMES, ...cropNames()]);
+  return near === null || !PLANTING_KEY_NAMES.includes(near);
 }
 
 function fromEntry({ key, value }: TreeEntry, problems: Problem[]): readonly TreeEntry[] {
