@@ -64,6 +64,9 @@ export {
   type WeatherQuestion,
   type WeatherReading,
   type WeatherSource,
+  weatherFromTable,
+  weatherTable,
+  yearsTable,
 } from "./weather.ts";
 export { whyLines } from "./why.ts";
 export { plannedCourse, type ReviewedYear, yearReviewPage } from "./year-review.ts";

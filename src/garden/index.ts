@@ -14,6 +14,7 @@ export {
 export { resolveConflicts } from "./diary/resolve-conflicts.ts";
 export { sayPlanting } from "./diary/subjects.ts";
 export type { AnswerFault, WeatherQuestion } from "./forecast/answer.ts";
+export { openMeteoRows } from "./forecast/open-meteo.ts";
 export { readWeatherAnswer } from "./forecast/read.ts";
 export { predecessorOf, withLinkedPlantings } from "./model/years.ts";
 export { diagnostic } from "./plan/codes.ts";

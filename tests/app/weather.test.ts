@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { readWeather } from "../../src/app/weather.ts";
+import { readWeather, weatherFromTable, weatherTable, yearsTable } from "../../src/app/weather.ts";
 import { openMeteoAnswer, QUESTION } from "../garden/forecast/answers.ts";
 
 const THREE = openMeteoAnswer("2027-05-10", [
@@ -19,4 +19,22 @@ test("of a faulty answer nothing is used", () => {
   expect(readWeather("Open-Meteo", "<html>", QUESTION)).toEqual({
     ...{ weather: null, fault: "no JSON" },
   });
+});
+
+test("what is known is written as a table, and read from it again", () => {
+  const { weather } = readWeather("Open-Meteo", THREE, QUESTION);
+  if (weather === null) throw new Error("no weather");
+  const { weather: again, problems } = weatherFromTable(
+    weatherTable(weather),
+    "days.csv",
+    QUESTION.today,
+  );
+  expect(problems).toEqual([]);
+  expect(again).toEqual({ ...weather, source: "a file" });
+});
+
+test("years behind a place are a table of a station's days", () => {
+  const table = yearsTable(THREE, QUESTION)?.split("\n");
+  expect(table?.slice(0, 2)).toEqual(["date,low (°C),high (°C),rain (mm)", "2027-05-10,2,9,"]);
+  expect(yearsTable("<html>", QUESTION)).toBeNull();
 });

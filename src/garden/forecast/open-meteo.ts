@@ -36,6 +36,33 @@ const ErrorSchema = v.object({ error: v.literal(true) });
 type OpenMeteoAnswer = v.InferOutput<typeof AnswerSchema>;
 
 /**
+ * The days of an answer of the archive, gaps and all, as a station's rows: day, low and high [°C], rain [mm]; null where it is not of
+ * the documented form, of another place or in other units.
+ */
+export function openMeteoRows(
+  text: string,
+  question: Pick<WeatherQuestion, "latitude" | "longitude">,
+):
+  | readonly (readonly [
+      day: string,
+      lowC: number | null,
+      highC: number | null,
+      rainMm: number | null,
+    ])[]
+  | null {
+  const { success, output } = v.safeParse(AnswerSchema, jsonOf(text));
+  if (!success || !isEven(output) || !isMetric(output)) return null;
+  if (!isNear(question, output.latitude, output.longitude)) return null;
+  const {
+    time,
+    temperature_2m_min: lows,
+    temperature_2m_max: highs,
+    precipitation_sum: rain,
+  } = output.daily;
+  return time.map((day, i) => [day, lows[i] ?? null, highs[i] ?? null, rain?.[i] ?? null]);
+}
+
+/**
  * The days of Open-Meteo's answer; it is asked in the garden's own zone, and so its days are the garden's. Days without a
  * low or a high at either end are left out. Faults: all of AnswerFault.
  */
@@ -53,7 +80,9 @@ export function readOpenMeteo(text: string, question: WeatherQuestion): WeatherA
 
 /** Whether every list is as long as that of the days. */
 function isEven({ daily }: OpenMeteoAnswer): boolean {
-  return Object.values(daily).every((list) => (list?.length ?? 0) === daily.time.length);
+  return Object.values(daily).every(
+    (list) => list === undefined || list.length === daily.time.length,
+  );
 }
 
 function isMetric({ daily_units: units }: OpenMeteoAnswer): boolean {

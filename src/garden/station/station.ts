@@ -18,6 +18,8 @@ export type StationRequest = {
   readonly columns: ColumnNames;
   readonly where: readonly RowFilter[];
   readonly unit: FileUnit | null;
+  /** The least length of the record [days]; left out: a year. */
+  readonly leastDays?: number;
 };
 
 /** A station's days, in day order, with what was assumed in reading them. */
@@ -142,7 +144,7 @@ function ofRows({ head, rows, columns, request }: ChosenRows): StationResult {
   const unit = request.unit ?? headed ?? unitOfHighs(lines.flatMap(({ high }) => high ?? []));
   const allProblems = [...problems];
   const days = lines.map((line) => daily(line, { columns, unit, told: allProblems }));
-  if (allProblems.length === 0) allProblems.push(...tooShort(head, days));
+  if (allProblems.length === 0) allProblems.push(...tooShort(head, days, request));
   if (allProblems.length > 0) return failed(allProblems);
   const first = (...names: readonly string[]) =>
     rows[0]?.cells[columnLike(head, names) ?? -1] || null;
@@ -165,10 +167,14 @@ function ofRows({ head, rows, columns, request }: ChosenRows): StationResult {
   };
 }
 
-function tooShort(head: TableRow, days: readonly DailyRecord[]): readonly Problem[] {
+function tooShort(
+  head: TableRow,
+  days: readonly DailyRecord[],
+  { leastDays = LEAST_DAYS }: StationRequest,
+): readonly Problem[] {
   const [first, last] = [days[0]?.day, days.at(-1)?.day];
   const run = first === undefined || last === undefined ? 0 : last - first + 1;
-  if (run >= LEAST_DAYS) return [];
+  if (run >= leastDays) return [];
   const is = `Its days run over ${run} days, under a year`;
   return [wrong("under-a-year", head.at(0), is, "Give a year or more; ten are better")];
 }

@@ -1,3 +1,4 @@
+import { existsSync, readFileSync } from "node:fs";
 import {
   buildSchedule,
   buildYear,
@@ -9,6 +10,7 @@ import {
   type Schedule,
   sayProblem,
   todayIn,
+  weatherFromTable,
   type Year,
 } from "../../app/index.ts";
 import { type Day, dayFromIso, startOf } from "../../base/index.ts";
@@ -47,6 +49,9 @@ export const OPTIONS = {
   where: { type: "string", multiple: true },
   in: { type: "string" },
   latitude: { type: "string" },
+  at: { type: "string" },
+  weather: { type: "string" },
+  contact: { type: "string" },
   help: { type: "boolean" },
 } as const;
 
@@ -118,14 +123,26 @@ export function buildScheduleOn(
   loaded: LoadedGarden,
   published: PublishedState,
 ): Schedule {
-  const { garden } = loaded;
+  const garden = withWeather(call, loaded);
   return buildSchedule(garden, horizonAt(garden, today(call, loaded).instant), published);
 }
 
 /** The garden's year as of that day, nothing published before. */
 export function yearOn(call: Call, loaded: LoadedGarden): Year {
-  const { garden } = loaded;
+  const garden = withWeather(call, loaded);
   return buildYear(garden, horizonAt(garden, today(call, loaded).instant), {});
+}
+
+/** The garden with the weather of `--weather FILE`, as of that day; throws a wrong usage where the file can't be read. */
+function withWeather(call: Call, loaded: LoadedGarden): Garden {
+  const file = call.options.weather;
+  if (file === undefined) return loaded.garden;
+  if (!existsSync(file)) throw new WrongUsage(`--weather ${file}: there is no such file`);
+  const { day } = today(call, loaded);
+  const { weather, problems } = weatherFromTable(readFileSync(file, "utf8"), file, day);
+  const [problem] = problems;
+  if (problem) throw new WrongUsage(sayProblem(problem));
+  return { ...loaded.garden, weather };
 }
 
 /** Whatever bears a name or key, whatever its case. */

@@ -15,14 +15,15 @@ import { ROOM } from "./room.ts";
 import { SHEET } from "./sheet.ts";
 import { SITE } from "./site.ts";
 import { TASKS } from "./tasks.ts";
+import { WEATHER } from "./weather.ts";
 import { WHY } from "./why.ts";
 import { YEAR_COMMAND } from "./year.ts";
 
 const USAGE = `sowbell check PLAN
-sowbell tasks PLAN [--json] [--on DAY]
+sowbell tasks PLAN [--json] [--on DAY] [--weather FILE.csv]
 sowbell feed PLAN [--for PERSON|household] [--kind sessions|tasks|warnings] [--bed BED]
-             [--quiet] [--on DAY] [--ledger FILE]
-sowbell why PLAN TASK [--on DAY]
+             [--quiet] [--on DAY] [--ledger FILE] [--weather FILE.csv]
+sowbell why PLAN TASK [--on DAY] [--weather FILE.csv]
 sowbell away PLAN [--for PERSON] [--on DAY]
 sowbell changes PLAN --since DAY [--on DAY]
 sowbell diary PLAN [--on DAY]
@@ -36,10 +37,13 @@ sowbell invite [--server URL]
 sowbell publish FOLDER [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
              [--where COLUMN=VALUE] [--in UNIT] [--latitude DEGREES] > weather.yaml
+sowbell site --at LATITUDE,LONGITUDE > weather.yaml
+sowbell weather PLAN [--contact ADDRESS] > FILE.csv
 
 PLAN is a year's file or a garden's folder. DAY is a date like 2027-05-08; today is that day.
 DEGREES is tonight's low by the forecast, like 29, 29 °F or -2 °C; a bare number is in the plan's measures.
 STATION.csv holds a weather station's daily lows and highs; UNIT is °F, °C or tenths.
+FILE.csv holds this year's days, date,low,high,rain: measured up to yesterday, forecast from today on.
 `;
 
 const COMMANDS: Readonly<Record<string, Command>> = {
@@ -59,6 +63,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   invite: INVITE,
   publish: PUBLISH,
   site: SITE,
+  weather: WEATHER,
 };
 
 /** Runs one command; `args` are the words behind `sowbell`. Results go out, the rest to err; wrong usage is exit 2. */

@@ -99,4 +99,7 @@ function choiceOf(options: Options, plans: readonly Plan[]): FeedChoice {
 }
 
 /** `feed PLAN …`: one calendar on standard output; with a ledger, one that a calendar program can follow. */
-export const FEED: Command = { takes: ["for", "kind", "bed", "quiet", "on", "ledger"], run };
+export const FEED: Command = {
+  takes: ["for", "kind", "bed", "quiet", "on", "ledger", "weather"],
+  run,
+};

@@ -8,7 +8,10 @@ import {
   sayProblem,
   siteWeather,
   wrong,
+  yearsTable,
 } from "../../app/index.ts";
+import { fetchAnswer } from "../weather/fetch-answer.ts";
+import { SOURCES, userAgentOf, yearsUrl } from "../weather/sources.ts";
 import {
   type Call,
   type Command,
@@ -74,27 +77,73 @@ function fail(problems: readonly Problem[], { terminal }: Call): Exit {
   return 1;
 }
 
-function run(call: Call): Exit {
+/** Years that are asked for of a place. Source: WMO's usual length of a record of normals. */
+const YEARS = 30;
+
+/** The place of `--at 46.6,-112.0` [degrees]. */
+function placeOf(at: string): { readonly latitude: number; readonly longitude: number } {
+  const [latitude, longitude, ...more] = at.split(",").map((part) => Number(part.trim() || "x"));
+  const isPlace =
+    more.length === 0 && Math.abs(latitude ?? 91) <= 90 && Math.abs(longitude ?? 181) <= 180;
+  if (!isPlace || latitude === undefined || longitude === undefined)
+    throw new WrongUsage(`--at ${at}: latitude and longitude in degrees, such as 46.6,-112.0`);
+  return { latitude, longitude };
+}
+
+/** The years behind a place, from Open-Meteo's archive, in place of a station's file. */
+async function ofPlace(call: Call, at: string): Promise<Exit> {
+  rejectExtraWords(0, call);
+  const { fetch, now, err } = call.terminal;
+  const place = placeOf(at);
+  const last = new Date(now()).getUTCFullYear() - 1;
+  const url = yearsUrl({ ...place, clock: "UTC" }, last - YEARS + 1, last);
+  const request = { url, userAgent: userAgentOf(null), knownSince: null };
+  const answer = await fetchAnswer(request, { fetch, now: now() });
+  const table = answer.kind === "text" ? yearsTable(answer.text, place) : null;
+  if (table === null) {
+    const why = answer.kind === "failed" ? answer.fault : "not the answer it documents";
+    err(`Open-Meteo's archive could not be read: ${why}.\n`);
+    return 1;
+  }
+  err(`${SOURCES["Open-Meteo"].attribution}\n`);
+  const file = { file: "Open-Meteo", columns: {}, where: [], unit: "°C" } as const;
+  return write(call, table, file, { name: "Open-Meteo", latitude: place.latitude });
+}
+
+function run(call: Call): Exit | Promise<Exit> {
+  const { at } = call.options;
+  return at === undefined ? ofFile(call) : ofPlace(call, at);
+}
+
+function ofFile(call: Call): Exit {
   rejectExtraWords(1, call);
-  const { rest, options, terminal } = call;
+  const { rest, options } = call;
   const [file] = rest;
   if (file === undefined) throw new WrongUsage("which station's file?");
   const given = latitudeOf(options);
   const asked = askedOf(file, options);
   const text = textOf(file);
   if (typeof text !== "string") return fail([text], call);
-  const { weather, notes, problems } = siteWeather(text, asked, {
-    name: basename(file),
-    latitude: given,
-  });
+  return write(call, text, asked, { name: basename(file), latitude: given });
+}
+
+/** The weather file to standard output, what was assumed and left out to standard error. */
+function write(
+  call: Call,
+  text: string,
+  asked: StationRequest,
+  site: Parameters<typeof siteWeather>[2],
+): Exit {
+  const { terminal } = call;
+  const { weather, notes, problems } = siteWeather(text, asked, site);
   for (const line of notes) terminal.err(`${line}\n`);
   if (weather === null) return fail(problems, call);
   terminal.out(weather);
   return 0;
 }
 
-/** `site STATION.csv`: a weather file from a station's own days, on standard output; what was used, guessed and left out on standard error. */
+/** `site STATION.csv`: a weather file from a station's own days, or from the years behind a place (`--at 46.6,-112.0`), on standard output; what was used, guessed and left out on standard error. */
 export const SITE: Command = {
-  takes: ["low", "high", "rain", "date", "where", "in", "latitude"],
+  takes: ["low", "high", "rain", "date", "where", "in", "latitude", "at"],
   run,
 };

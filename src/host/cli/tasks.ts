@@ -21,4 +21,4 @@ function run(call: Call): Exit {
 }
 
 /** `tasks PLAN [--json] [--on DAY]`: each job on its day; as a morning's list from today on, as JSON all of them in day order. */
-export const TASKS: Command = { takes: ["json", "on"], run };
+export const TASKS: Command = { takes: ["json", "on", "weather"], run };

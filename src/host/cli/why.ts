@@ -26,4 +26,4 @@ function run(call: Call): Exit {
 }
 
 /** `why PLAN TASK`: how a job came to its day, link by link back to what it all hangs on. */
-export const WHY: Command = { takes: ["on"], run };
+export const WHY: Command = { takes: ["on", "weather"], run };

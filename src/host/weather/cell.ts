@@ -6,7 +6,7 @@ import type {
 } from "../../app/index.ts";
 import { firstRow, type SqlStore } from "../store/sql.ts";
 import { type Fetch, type FetchedAnswer, fetchAnswer } from "./fetch-answer.ts";
-import { SOURCES } from "./sources.ts";
+import { SOURCES, userAgentOf } from "./sources.ts";
 
 /** What a cell is asked: which service, and of where and when; coordinates to the tenth of a degree. */
 export type CellQuestion = WeatherQuestion & { readonly source: WeatherSource };
@@ -85,7 +85,7 @@ async function rowAfterAsking(
     return rowAfterFailure(known, "wants to know who asks: set CONTACT", null, now);
   const request = {
     url: source.urlOf(question),
-    userAgent: `Sowbell/0.1 ${contact ?? "(a garden's calendar)"}`,
+    userAgent: userAgentOf(contact),
     // Where what it was said of is lost, it has to be said again.
     knownSince: known.weather === null ? null : known.lastModified,
   };

@@ -40,6 +40,21 @@ function openMeteoUrl({ latitude, longitude, clock }: WeatherPlace): string {
   return url.href;
 }
 
+/** Where the archive is asked for years, both whole and inclusive. Source: Open-Meteo, Historical Weather API. */
+export function yearsUrl(place: WeatherPlace, from: number, to: number): string {
+  const url = new URL("https://archive-api.open-meteo.com/v1/archive");
+  const asked = {
+    latitude: place.latitude.toFixed(1),
+    longitude: place.longitude.toFixed(1),
+    daily: "temperature_2m_min,temperature_2m_max,precipitation_sum",
+    timezone: place.clock,
+    start_date: `${from}-01-01`,
+    end_date: `${to}-12-31`,
+  };
+  for (const [name, value] of Object.entries(asked)) url.searchParams.set(name, value);
+  return url.href;
+}
+
 function metNorwayUrl({ latitude, longitude }: WeatherPlace): string {
   const url = new URL("https://api.met.no/weatherapi/locationforecast/2.0/complete");
   url.searchParams.set("lat", latitude.toFixed(1));
@@ -64,6 +79,11 @@ export const SOURCES: Readonly<Record<WeatherSource, SourceTerms>> = {
     attribution: "Data from MET Norway, CC BY 4.0",
   },
 };
+
+/** Who asks, as services want it said; `contact` is how they can be reached, null where that is not said. */
+export function userAgentOf(contact: string | null): string {
+  return `Sowbell/0.1 ${contact ?? "(a garden's calendar)"}`;
+}
 
 /** A place as it may leave: its coordinates to the tenth of a degree. */
 export function roundedPlace(place: WeatherPlace): WeatherPlace {

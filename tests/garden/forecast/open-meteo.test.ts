@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { readOpenMeteo } from "../../../src/garden/forecast/open-meteo.ts";
+import { openMeteoRows, readOpenMeteo } from "../../../src/garden/forecast/open-meteo.ts";
 import { isoDay } from "../../gardens.ts";
 import { openMeteoAnswer, QUESTION, type Told } from "./answers.ts";
 
@@ -81,5 +81,29 @@ describe("Open-Meteo's answer", () => {
     ],
   ] as const)("with %s is not used: %#", (_, text, fault) => {
     expect(read(text)).toEqual({ days: null, fault });
+  });
+});
+
+describe("the archive's answer", () => {
+  test("is rows of a station, gaps and all", () => {
+    const text = openMeteoAnswer("2027-05-10", FOUR, (answer) => ({
+      ...answer,
+      daily: { ...(answer.daily as object), temperature_2m_min: [2, null, 4, 6] },
+    }));
+    expect(openMeteoRows(text, QUESTION)).toEqual([
+      ["2027-05-10", 2, 14, 0],
+      ["2027-05-11", null, 12, 3.5],
+      ["2027-05-12", 4, 17, null],
+      ["2027-05-13", 6, 20, null],
+    ]);
+  });
+
+  test("of another place, in other units or of another form is none", () => {
+    const wrong = [
+      openMeteoAnswer("2027-05-10", FOUR, (all) => ({ ...all, latitude: 12 })),
+      openMeteoAnswer("2027-05-10", FOUR).replace("°C", "°F"),
+      "<html>",
+    ];
+    for (const text of wrong) expect(openMeteoRows(text, QUESTION)).toBeNull();
   });
 });

@@ -129,3 +129,61 @@ describe("site", () => {
     }
   });
 });
+
+describe("site --at", () => {
+  /** Three years of a place as the archive documents its answer, a sine of a year. */
+  function archive(latitude: number, change: (all: object) => object = (all) => all): string {
+    const days = Array.from({ length: 3 * 365 }, (_, i) => Date.UTC(2024, 0, 1) + i * 86_400_000);
+    const air = days.map((at) => 9 - 12 * Math.cos((2 * Math.PI * at) / (365.25 * 86_400_000)));
+    const answer = {
+      ...{ latitude, longitude: -112, timezone: "GMT" },
+      daily_units: { temperature_2m_min: "°C", temperature_2m_max: "°C", precipitation_sum: "mm" },
+      daily: {
+        time: days.map((at) => new Date(at).toISOString().slice(0, 10)),
+        temperature_2m_min: air.map((c) => c - 5),
+        temperature_2m_max: air.map((c) => c + 5),
+        precipitation_sum: air.map(() => 1),
+      },
+    };
+    return JSON.stringify(change(answer));
+  }
+
+  test("asks the archive for thirty whole years and writes the same weather file", async () => {
+    const asked: string[] = [];
+    const { exit, out, err } = await sowbell(["site", "--at", "46.59,-112.04"], async (url) => {
+      asked.push(url);
+      return new Response(archive(46.6));
+    });
+    expect(exit).toBe(0);
+    expect(asked).toHaveLength(1);
+    expect(asked[0]).toContain("start_date=1997-01-01&end_date=2026-12-31");
+    expect(asked[0]).toContain("latitude=46.6&longitude=-112.0");
+    expect(err).toContain("CC BY 4.0");
+    expect(out).toMatch(/^source: Open-Meteo\n/m);
+    expect(out).toContain("\nlast frost: [13 Mar");
+    const plan = PLAN.replace(
+      / {2}last frost.*\n {2}first frost.*\n {2}weather.*\n/,
+      "  weather: weather.yaml\n",
+    );
+    const checked = await sowbell(["check", folderOf({ "2027.yaml": plan, "weather.yaml": out })]);
+    expect(checked.exit).toBe(0);
+  });
+
+  test.each([
+    ["46.6", "latitude and longitude"],
+    ["46.6,-200", "latitude and longitude"],
+    ["46.6,-112,3", "latitude and longitude"],
+  ])("of no place, %s, is a mistake of use", async (at, said) => {
+    const { exit, err } = await sowbell(["site", "--at", at]);
+    expect([exit, err]).toEqual([2, expect.stringContaining(said)]);
+  });
+
+  test("says what was wrong with the answer, and writes nothing", async () => {
+    const far = async () => new Response(archive(12));
+    const { exit, out, err } = await sowbell(["site", "--at", "46.6,-112"], far);
+    expect([exit, out]).toEqual([1, ""]);
+    expect(err).toContain("could not be read");
+    const silent = await sowbell(["site", "--at", "46.6,-112"]);
+    expect([silent.exit, silent.err]).toEqual([1, expect.stringContaining("not reached")]);
+  });
+});
