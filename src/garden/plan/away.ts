@@ -1,6 +1,6 @@
-import { suggestion } from "../../base/index.ts";
+import { type Problem, sayCount, suggestion } from "../../base/index.ts";
 import type { Absence, Person } from "../model/plan.ts";
-import { spansIn } from "./calendar-file.ts";
+import { type CalendarDays, daysIn } from "./calendar-file.ts";
 import { diagnostic } from "./codes.ts";
 import { type DayReadContext, readSpan } from "./dates.ts";
 import { doubtOutsideSeason, personKey } from "./people.ts";
@@ -15,8 +15,8 @@ export type AbsenceReadContext = DayReadContext & {
 
 /**
  * Who is away and when, in the order of the file, both days inclusive; `Oda, oda.ics` stands for every event of an
- * iCalendar file beside the plan. Problems: `nobody-called`, `calendar-missing`, `calendar-wrong`, those of days;
- * doubt: `outside-season`.
+ * iCalendar file beside the plan. Problems: `nobody-called`, `calendar-missing`, `calendar-wrong`,
+ * `calendar-too-large`, those of days; doubts: `outside-season`, `calendar-unread`.
  */
 export function readAway(
   tree: Tree | null,
@@ -65,14 +65,42 @@ function fromCalendar(
     );
     return [];
   }
-  const spans = season ? spansIn(text, clock, season) : [];
-  if (spans === null) {
-    const is = `${name.slice(0, 60)} is no calendar file`;
+  if (!season) return [];
+  const days = daysIn(text, clock, season);
+  tellOfCalendar(days, named, problems);
+  return (days?.spans ?? []).map((span) => ({ person, ...span }));
+}
+
+/** What can't be read of a calendar. */
+function tellOfCalendar(days: CalendarDays | null, { text, at }: Words, problems: Problem[]): void {
+  const name = text.slice(0, 60);
+  if (days === null)
     problems.push(
-      diagnostic("calendar-wrong", named.at, is, "Export it as iCalendar, or write the days here"),
+      diagnostic(
+        "calendar-wrong",
+        at,
+        `${name} is no calendar file`,
+        "Export it as iCalendar, or write the days here",
+      ),
     );
-  }
-  return (spans ?? []).map((span) => ({ person, ...span }));
+  if (days?.tooMuch)
+    problems.push(
+      diagnostic(
+        "calendar-too-large",
+        at,
+        `${name} has more repeating events than are read`,
+        "Export only the calendar of your days away, or write the days here",
+      ),
+    );
+  if (days && days.unread > 0)
+    problems.push(
+      diagnostic(
+        "calendar-unread",
+        at,
+        `${sayCount(days.unread, "event")} of ${name} ${days.unread === 1 ? "comes" : "come"} round by hours or by weeks of the year`,
+        "Those days are not read; write them here",
+      ),
+    );
 }
 
 function personNamed(

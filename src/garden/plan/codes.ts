@@ -49,6 +49,8 @@ export const CODES = {
   ],
   "calendar-missing": ["problem", "a calendar file of absences that does not lie beside the plan"],
   "calendar-wrong": ["problem", "a file of absences that is no iCalendar"],
+  "calendar-too-large": ["problem", "a calendar of absences with more in it than is read"],
+  "calendar-unread": ["doubt", "events of a calendar that repeat in a way that is not read"],
   // Names.
   alike: ["problem", "two plantings, beds or people of one name"],
   "name-unfit": ["problem", "a name without a letter or a digit, or one kept for the garden's own"],

@@ -1,13 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { dayOrThrow, isoOf } from "../../../src/base/days/day.ts";
-import { spansIn } from "../../../src/garden/plan/calendar-file.ts";
+import { daysIn } from "../../../src/garden/plan/calendar-file.ts";
 
 const YEAR = { from: dayOrThrow(2027, 1, 1), to: dayOrThrow(2027, 12, 31) };
 const file = (...lines: readonly string[]) =>
   ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:x", ...lines, "END:VCALENDAR", ""].join("\r\n");
 const event = (...lines: readonly string[]) => ["BEGIN:VEVENT", "UID:a", ...lines, "END:VEVENT"];
 const days = (...lines: readonly string[]) =>
-  spansIn(file(...lines), "America/Denver", YEAR)?.map(
+  daysIn(file(...lines), "America/Denver", YEAR)?.spans.map(
     ({ from, to }) => `${isoOf(from).slice(5)} ${isoOf(to).slice(5)}`,
   );
 
@@ -73,9 +73,70 @@ describe("the days of a calendar's events", () => {
   });
 });
 
+describe("a calendar of any size", () => {
+  const many = (count: number, ...lines: readonly string[]) =>
+    file(...Array.from({ length: count }, () => event(...lines)).flat());
+  const cost = (text: string) => {
+    const before = process.cpuUsage();
+    const found = daysIn(text, "America/Denver", YEAR);
+    const { user } = process.cpuUsage(before);
+    return { found, ms: user / 1000 };
+  };
+
+  test("is read at once where its appointments are shorter than a day, however often they come", () => {
+    const { found, ms } = cost(
+      many(100, "DTSTART:20150105T090000Z", "DTEND:20150105T100000Z", "RRULE:FREQ=WEEKLY"),
+    );
+    expect(found).toEqual({ spans: [], unread: 0, tooMuch: false });
+    expect(ms).toBeLessThan(250);
+  });
+
+  test("has no more days than the season, be it from the year 1 to the year 9999", () => {
+    const { found, ms } = cost(many(1, "DTSTART;VALUE=DATE:00010101", "DTEND;VALUE=DATE:99991231"));
+    expect(found?.spans).toEqual([YEAR]);
+    expect(ms).toBeLessThan(100);
+    expect(days(...event("DTSTART;VALUE=DATE:00010105", "RRULE:FREQ=DAILY"))).toEqual([
+      "01-01 12-31",
+    ]);
+  });
+
+  test("says where it has more than is looked at", () => {
+    const { found, ms } = cost(
+      many(200, "DTSTART;VALUE=DATE:00010101", "RRULE:FREQ=DAILY;COUNT=999999999"),
+    );
+    expect(found?.tooMuch).toBe(true);
+    expect(ms).toBeLessThan(1000);
+  });
+
+  test("says how many events come round in a way that is not read", () => {
+    const { found } = cost(many(2, "DTSTART;VALUE=DATE:20270601", "RRULE:FREQ=SECONDLY"));
+    expect(found).toEqual({ spans: [], unread: 2, tooMuch: false });
+  });
+
+  test("is read in a time that grows with its length", () => {
+    const { ms } = cost(many(5000, "DTSTART;VALUE=DATE:20270601"));
+    expect(ms).toBeLessThan(1500);
+  });
+
+  test("has extra days and hours by a zone of its own", () => {
+    expect(
+      days(...event("DTSTART;VALUE=DATE:20270601", "RDATE;VALUE=DATE:20270610,20270612")),
+    ).toEqual(["06-01 06-01", "06-10 06-10", "06-12 06-12"]);
+    expect(
+      days(
+        ...event(
+          "DTSTART:20270601T160000Z",
+          "DURATION:PT22H",
+          "RRULE:FREQ=WEEKLY;UNTIL=20270608T160000Z",
+        ),
+      ),
+    ).toEqual(["06-01 06-02", "06-08 06-09"]);
+  });
+});
+
 test("what is no calendar is null, whatever it is", () => {
   for (const text of ["", "no calendar", "BEGIN:VEVENT\r\nEND:VEVENT\r\n", "BEGIN:VCALENDAR"])
-    expect(spansIn(text, "America/Denver", YEAR), text).toBeNull();
+    expect(daysIn(text, "America/Denver", YEAR), text).toBeNull();
   expect(days()).toEqual([]);
 });
 

@@ -92,7 +92,12 @@ const YEARS = {
 };
 
 /** Files beside the plan that raise each code. */
-const BESIDE: Readonly<Record<string, string>> = { "calendar-wrong": "no calendar" };
+const BESIDE: Readonly<Record<string, string>> = {
+  "calendar-wrong": "no calendar",
+  "calendar-too-large": `BEGIN:VCALENDAR\r\n${"BEGIN:VEVENT\r\nUID:a\r\nDTSTART;VALUE=DATE:18000101\r\nRRULE:FREQ=DAILY;COUNT=99999\r\nEND:VEVENT\r\n".repeat(2)}END:VCALENDAR\r\n`,
+  "calendar-unread":
+    "BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nUID:a\r\nDTSTART;VALUE=DATE:20270601\r\nRRULE:FREQ=YEARLY;BYWEEKNO=30\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n",
+};
 
 const HERE = TEXT.slice(0, TEXT.indexOf("beds:"));
 
