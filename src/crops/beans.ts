@@ -13,7 +13,7 @@ import {
   WARM_WARMTH,
 } from "./figures.ts";
 
-const RAW = "Cook them; raw, and dry above all, they can make you ill.";
+const RAW = "Cook beans before you eat any: raw ones, dry ones above all, can make you ill.";
 
 /** A look for bean beetles, while they are few. */
 const BEAN_LOOK: Care = {
@@ -25,7 +25,7 @@ const BEAN_LOOK: Care = {
   how: "Crush yellow eggs and spiny yellow grubs under the leaves. Go among them only when leaves are dry.",
   sign: "Leaves eaten to lace.",
   why: "Wet leaves pass on disease, and the first beetles bring the rest.",
-  caution: "Before any spray, read its label and follow it.",
+  caution: "Sprays: read the label first, and follow it.",
   harm: "when you can",
   minutes: 10,
   needs: [],
@@ -43,7 +43,7 @@ const STOP_VINES: Care = {
   step: "1",
   from: "up",
   days: commonPractice([40, 55]),
-  verb: "Stop",
+  verb: "Pinch out the tips of",
   how: "Pinch out the tips where the vines have come to the top of their poles.",
   sign: "Tips wave above the poles.",
   why: "They branch and bear lower down, where you can reach.",
@@ -58,7 +58,7 @@ const LEAD_UP: Care = {
   step: "1",
   from: "up",
   days: commonPractice([12, 20]),
-  verb: "Lead up",
+  verb: "Start … up their poles",
   how: "Wind each shoot once around its own pole, the way it turns by itself. Tie it if it falls.",
   sign: "Shoots feel about for something to hold.",
   why: "Shoots that catch each other make one tangle.",
@@ -235,7 +235,7 @@ export const RUNNER_BEAN: Crop = {
     verb: "Pick",
     sign: "Pods snap clean and no beans swell in them yet.",
     how: "Pick every two or three days and take off old pods too, for one with ripe beans stops the rest.",
-    caution: "Never eat them raw, dry beans least of all. Boil them well.",
+    caution: "Never eat runner beans raw, dry ones least of all: boil them well.",
   },
 };
 
@@ -297,7 +297,7 @@ export const EDAMAME: Crop = {
     verb: "Pick",
     sign: "Pods are bright green and the beans in them nearly touch.",
     how: "Pull whole plants and strip the pods in the shade. All are ripe within a few days.",
-    caution: "Boil the pods before you eat the beans.",
+    caution: "Boil edamame in the pod before you eat the beans.",
   },
 };
 

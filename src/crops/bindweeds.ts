@@ -82,7 +82,8 @@ export const SWEET_POTATO: Crop = {
       ],
       sign: "Scrapes have healed over, and the skin holds.",
       why: "They heal and turn sweet only in warmth.",
-      caution: "Never in the refrigerator: cold spoils them. Don't run a heater unwatched.",
+      caution:
+        "Never put sweet potatoes in the refrigerator: cold spoils them. Don't run a heater unwatched.",
       harm: "this week",
       minutes: 20,
       needs: ["crates and paper"],
@@ -106,7 +107,7 @@ export const SWEET_POTATO: Crop = {
     verb: "Dig",
     sign: "A root you lay bare is as thick as your wrist; leaves begin to yellow.",
     how: "Cut the vines, then lift from well outside the row on a dry day. They bruise like eggs.",
-    caution: "Dig at once if frost blackens the vines.",
+    caution: "Dig sweet potatoes at once if frost blackens the vines.",
   },
 };
 

@@ -179,7 +179,7 @@ export const PARSNIP: Crop = {
     verb: "Dig",
     sign: "Shoulders are two fingers thick; a few frosts make the roots sweeter still.",
     how: "Loosen with a fork and lift; the rest can stand and be dug as you need them.",
-    caution: "The sap of the leaves burns skin in sun: wear sleeves and gloves.",
+    caution: "Sap of parsnip leaves burns skin in the sun: wear sleeves and gloves.",
   },
 };
 

@@ -35,7 +35,7 @@ export const FEED_AT_FRUIT: Care = {
   how: "Spread compost or a garden feed around each plant, off the stem, and water it in.",
   sign: "The first small fruits swell behind their flowers.",
   why: "From now on they feed fruit and leaves at once.",
-  caution: "Give no more than the label says.",
+  caution: "Feed: no more than the label says.",
   harm: "when you can",
   minutes: 10,
   needs: ["compost or feed", "a watering can"],

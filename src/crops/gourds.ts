@@ -87,7 +87,7 @@ export const CUCUMBER: Crop = {
     verb: "Pick",
     sign: "Green all over, firm and as long as the packet says; before any yellow.",
     how: "Cut every other day with a bit of stalk. One left to yellow stops the plant.",
-    caution: "Don't eat one that tastes bitter.",
+    caution: "Don't eat a cucumber that tastes bitter.",
   },
 };
 
@@ -164,7 +164,7 @@ export const MELON: Crop = {
       step: "1",
       from: "first frost",
       days: commonPractice([-52, -42]),
-      verb: "Stop",
+      verb: "Pinch out the tips of",
       how: "Pinch out the tips of the vines and take off fruits smaller than an egg. Lay a tile under the rest.",
       sign: "Each vine has a few melons that swell.",
       why: "What sets from now on won't ripen before frost.",

@@ -51,7 +51,7 @@ export const RHUBARB: Crop = {
       step: "flowers",
       from: "last frost",
       days: commonPractice([7, 35]),
-      verb: "Twist out flowers:",
+      verb: "Take the flowers off",
       how: "Twist the flower stalks off at the base as soon as they show.",
       sign: "A thick stalk with a round bud stands among the leaves.",
       why: "Seed takes from the roots what next year's stalks need.",
@@ -92,7 +92,7 @@ export const RHUBARB: Crop = {
     sign: "Stalks are a foot long and the leaf is open.",
     how: "Pull and twist from the base; leave at least half the stalks on the plant.",
     caution:
-      "Never eat the leaves: they are poisonous. Leave stalks that a hard frost has softened.",
+      "Rhubarb leaves are poisonous: never eat any. Leave stalks that a hard frost has softened.",
   },
 };
 

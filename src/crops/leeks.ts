@@ -111,7 +111,7 @@ export const LEEK: Crop = {
       step: "1",
       from: "in place",
       days: fromMemory([21, 28], "Minnesota, Illinois and Cornell extension advice"),
-      verb: "Draw soil up to",
+      verb: "Earth up",
       how: [
         "Draw ",
         { cm: inchRange(1, 2) },
@@ -129,7 +129,7 @@ export const LEEK: Crop = {
       step: "2",
       from: "in place",
       days: commonPractice([42, 56]),
-      verb: "Draw soil again up to",
+      verb: "Earth … up again",
       how: ["Another ", { cm: inchRange(1, 2) }, ", and stop below the lowest leaf."],
       sign: "The stems have grown out of the last hilling.",
       why: "Grit in the leaves is never washed out.",

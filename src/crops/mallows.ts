@@ -72,7 +72,7 @@ export const OKRA: Crop = {
       how: "Strew compost or a garden feed along the row and water it in.",
       sign: "The first pods are cut.",
       why: "They bear until frost and are hungry.",
-      caution: "Give no more than the label says.",
+      caution: "Feed: no more than the label says.",
       harm: "when you can",
       minutes: 10,
       needs: ["compost or feed", "a watering can"],

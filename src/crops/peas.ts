@@ -74,7 +74,7 @@ export const BROAD_BEAN: Crop = {
       step: "1",
       from: "flower",
       days: commonPractice([14, 22]),
-      verb: "Stop",
+      verb: "Pinch out the tips of",
       how: "Pinch out the soft tip of every plant, a finger long. Clean tips are good to eat, cooked.",
       sign: "The lowest pods show below the flowers.",
       why: "Blackfly settle on the tips first, and the pods fill sooner.",
@@ -118,7 +118,8 @@ export const BROAD_BEAN: Crop = {
     verb: "Pick",
     sign: "Pods hang and you feel the beans; the scar on a bean is still green or white.",
     how: "Pick from the bottom up with a twist down, twice a week.",
-    caution: "They make a few people very ill. Ask a doctor first if it is in your family.",
+    caution:
+      "Broad beans (fava) make a few people very ill: ask a doctor first if favism is in your family.",
   },
 };
 
@@ -173,7 +174,7 @@ export const PEA: Crop = {
       step: "1",
       from: "up",
       days: commonPractice([16, 24]),
-      verb: "Lead up",
+      verb: "Get … onto their sticks",
       how: "Lean stray shoots onto the sticks or netting, and draw string along both sides of the row.",
       sign: "The first curls reach out.",
       why: "Once one has hold, the others follow it.",

@@ -53,7 +53,7 @@ export const STRAWBERRY: Crop = {
       step: "straw",
       from: "last frost",
       days: commonPractice([14, 28]),
-      verb: "Straw under",
+      verb: "Tuck straw under",
       how: "Tuck clean straw under the leaves and the green fruit.",
       sign: "The first small green berries hang.",
       why: "It keeps soil off the fruit and slugs from it.",
@@ -67,7 +67,7 @@ export const STRAWBERRY: Crop = {
       step: "runners",
       from: "last frost",
       days: commonPractice([70, 95]),
-      verb: "Cut runners of",
+      verb: "Cut the runners of",
       how: [
         "Cut the runners you don't want, and the old leaves ",
         { cm: inchRange(2, 3) },

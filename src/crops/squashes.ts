@@ -29,7 +29,7 @@ const OUT = {
   how: "Slip them out whole, for their roots hate to be touched. Water in and cover at once.",
 } as const satisfies Partial<SettingOut>;
 
-const BITTER = "Don't eat one that tastes bitter; it can make you ill.";
+const BITTER = "Don't eat a squash that tastes bitter: it can make you ill.";
 
 /** A vine's last weeks should go into the fruits it has. */
 const STOP_VINES: Care = {
@@ -37,7 +37,7 @@ const STOP_VINES: Care = {
   step: "1",
   from: "first frost",
   days: commonPractice([-49, -38]),
-  verb: "Stop",
+  verb: "Pinch out the tips of",
   how: "Pinch out the tips of the vines and take off flowers and the smallest fruits.",
   sign: "Each vine has two or three fruits that swell.",
   why: "What sets from now on won't ripen before frost.",
@@ -62,7 +62,7 @@ const CURE: Care = {
   ],
   sign: "A nail no longer marks the skin.",
   why: "A hard skin keeps them into winter.",
-  caution: "Cook none that has soft spots or smells off.",
+  caution: "Cook no squash that has soft spots or smells off.",
   harm: "when you can",
   minutes: 15,
   needs: ["a crate or shelf"],

@@ -166,7 +166,7 @@ export const FENNEL: Crop = {
       step: "1",
       from: "first harvest",
       days: commonPractice([-21, -14]),
-      verb: "Draw soil up to",
+      verb: "Earth up",
       how: "Draw a little soil up to the bulbs.",
       sign: "The bulb is as big as an egg.",
       why: "It keeps them white and steady.",

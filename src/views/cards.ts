@@ -1,4 +1,4 @@
-import type { Day } from "../base/index.ts";
+import { type Day, verbWith } from "../base/index.ts";
 import { planOfTask, type ScheduledTask, type Year } from "../engine/index.ts";
 import { wholeGarden } from "../garden/model/index.ts";
 import { type Answer, answersTo } from "./answers.ts";
@@ -49,7 +49,7 @@ function cardOf(
 ): Omit<TaskCard, "fullTitle" | "bedRank"> {
   return {
     id: task.id,
-    title: `${task.title.verb} ${task.title.object}`,
+    title: verbWith(task.title.verb, task.title.object),
     day,
     earliest: window.earliest,
     latest: window.latest,

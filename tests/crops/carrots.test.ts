@@ -29,6 +29,6 @@ describe("the carrot family", () => {
 
   it("leaves parsnips in the ground for weeks, and warns of their sap", () => {
     expect(PARSNIP.harvest.holdsDays.value).toBeGreaterThanOrEqual(42);
-    expect(PARSNIP.harvest.caution).toMatch(/sap/);
+    expect(PARSNIP.harvest.caution).toMatch(/sap/i);
   });
 });

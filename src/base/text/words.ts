@@ -19,3 +19,8 @@ export function joinFirst(words: readonly string[], count: number): string {
   const more = words.length - count;
   return more <= 0 ? joinWords(words) : `${words.slice(0, count).join(", ")} and ${more} more`;
 }
+
+/** A verb with what it is done to: behind it, or where it has `…`: `Thin beets`, `Thin carrots again`. */
+export function verbWith(verb: string, objects: string): string {
+  return verb.includes("…") ? verb.replace("…", () => objects) : `${verb} ${objects}`;
+}

@@ -45,7 +45,7 @@ function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly TaskOf<"cl
       rhythm: "session",
       minutes: 45,
       kinds: ["lifting"],
-      title: { verb: "Close for winter", object: bed.name, where: null },
+      title: { verb: "Close … for winter", object: bed.name, where: null },
       say: [
         how("Clear what is dead; sick plants go in the bin and not on the heap."),
         ...compostSentences(bed),

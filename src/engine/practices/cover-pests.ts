@@ -30,7 +30,7 @@ export const PESTS: Readonly<Record<Pest, PestFacts>> = {
   "flea beetles": {
     keepsOff: "It keeps off beetles that bite small holes into young leaves.",
     sealed: true,
-    wintersAfter: "a crop they eat",
+    wintersAfter: "radishes, cabbages or their kin",
   },
   "carrot fly": {
     keepsOff: "It keeps off the fly whose grubs bore into the roots.",

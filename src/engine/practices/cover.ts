@@ -68,7 +68,7 @@ function sayOn({ against, thing, context }: CoverPeriod): readonly Sentence[] {
   if (against === null)
     return [
       how(howCovered(thing, false)),
-      why("The plan asks for it, and it goes on the day they go in."),
+      why("You asked for it; it goes on the day the crop goes in."),
     ];
   const { keepsOff, sealed, wintersAfter } = PESTS[against];
   const shows = context.crop.covers.find((cover) => cover.against === against)?.on === "up";
@@ -80,7 +80,7 @@ function sayOn({ against, thing, context }: CoverPeriod): readonly Sentence[] {
       ? []
       : [
           caution(
-            `Leave it off where ${wintersAfter} grew last year: what wintered in the soil would be shut in.`,
+            `Leave the ${thing} off where ${wintersAfter} grew last year: pests that wintered in the soil would be shut in.`,
           ),
         ]),
   ];
@@ -91,10 +91,14 @@ function sayUnder(
   thing: CoverPeriod["thing"],
 ): readonly Sentence[] {
   return [
-    how(`Under the ${thing} that is there, over ${objectOf(context)}. Shut its edges again.`),
+    how(`Lift the ${thing}, tuck the ${objectOf(context)} under, and ${shutAgain(against)}.`),
     ...(against === null ? [] : [why(PESTS[against].keepsOff)]),
   ];
 }
+
+/** How a cover that was lifted is shut: against what crawls and flies its edges go back under soil. */
+const shutAgain = (against: CoverPeriod["against"]) =>
+  against !== null && PESTS[against].sealed ? "bury the edges again" : "peg the edges down again";
 
 /** What bees must reach comes off by itself; all the rest on one day, when the last of them may. */
 function offTasks(shared: SharedCover): readonly TaskOf<"cover">[] {

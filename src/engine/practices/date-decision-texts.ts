@@ -1,4 +1,4 @@
-import { type Day, degreesC, plus } from "../../base/index.ts";
+import { capital, type Day, degreesC, plus } from "../../base/index.ts";
 import {
   type Figure,
   isTender,
@@ -66,6 +66,12 @@ function weeksFrom(weeks: number): string {
   return `${size === 1 ? "a week" : `${size} weeks`} ${weeks < 0 ? "before" : "after"}`;
 }
 
+/** What the gardener's own day was: the day itself, the time she named, or one to wait for. */
+function givenPieces({ planting }: SowingContext, day: Day): readonly TextPiece[] {
+  if (planting.notBefore === day) return ["You said not before ", { day }, "."];
+  return planting.within ? ["You asked for this time."] : ["You asked for ", { day }, "."];
+}
+
 /** A test's sentence, and where it says a figure, whose that is. */
 function testReason(
   context: SowingContext,
@@ -78,7 +84,7 @@ function testReason(
     case "soil":
       return soilReason(context, test.day, { reckoned: decision, guards });
     case "given":
-      return [["The plan asks for ", { day: test.day }, " or later."]];
+      return [givenPieces(context, test.day)];
     case "place free":
       return [["Its place is free from ", { day: test.day }, "."]];
     case "first frost":
@@ -105,20 +111,27 @@ function soilReason(
 ): ReasonLines {
   const { soilMinC } = guards;
   const rough = climate.rough ? ", a rough estimate from the frost dates" : "";
-  const spread: readonly TextPiece[] =
-    day === decision.day && decision.early < decision.late
-      ? [
-          "; a warm spring makes it ",
-          { day: decision.early },
-          ", a cold one ",
-          { day: decision.late },
-        ]
-      : [];
+  const spread = day === decision.day ? spreadPieces(decision) : [];
   const at = { quantity: degreesC(soilMinC?.value ?? 0) };
   const reason = ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."];
   return soilMinC
     ? [reason, [at, " is the figure of ", saySource(soilMinC.source), "."]]
     : [reason];
+}
+
+/** Days past the usual one after which a cold season no longer gets there in time. Source: house rule; two months. */
+const TOO_LATE_DAYS = 60;
+
+/** How far warm and cold seasons move the day; nothing where they don't. */
+function spreadPieces({ early, day, late }: DateDecision): readonly TextPiece[] {
+  if (early === late) return [];
+  const warm: readonly TextPiece[] =
+    early < day ? ["; a warm season makes it ", { day: early }] : [];
+  const and = warm.length > 0 ? ", a cold one " : "; a cold season ";
+  if (late === day) return warm;
+  return late - day > TOO_LATE_DAYS
+    ? [...warm, `${and}never gets that far`]
+    : [...warm, `${and}makes it `, { day: late }];
 }
 
 function frostReason(
@@ -163,6 +176,19 @@ export function testReasons(
     : reason;
 }
 
+/** From this chance of frost on, a gardener keeps fabric within reach. Source: house rule; one spring in four. */
+const KEEP_FABRIC = 0.25;
+
+/** How many springs still have a frost, and where those are many, what to have at hand. */
+function oddsLeft(chance: number, underGlass: boolean): Sentence {
+  const springs = chance === 0.5 ? "half of all springs" : sayOdds(chance, "spring");
+  const have = springs.includes("springs") ? "have" : "has";
+  const after = `still ${have} a frost ${underGlass ? "in there " : ""}after this`;
+  return chance < KEEP_FABRIC
+    ? why(springs.startsWith("1 ") ? `Only ${springs} ${after}.` : `${capital(springs)} ${after}.`)
+    : why(`${capital(springs)} ${after}; keep fabric handy.`);
+}
+
 /** The one reason that decided, as an event's text says it. */
 export function whyDecided(
   context: SowingContext,
@@ -173,14 +199,11 @@ export function whyDecided(
   if (decision.stopped)
     return why("The soil is still cold, but the season is too short to wait longer.");
   const last = decision.tests.reduce((a, b) => (b.day > a.day ? b : a));
-  const odds = sayOdds(guards.chance, "spring");
   switch (last.basis) {
     case "last frost":
       return guards.weeks < 0
         ? why(`About ${weeksFrom(guards.weeks)} the usual last frost, as early as it may go in.`)
-        : why(
-            `Only ${odds} still has a frost ${context.climate.underGlass ? "in there " : ""}after this.`,
-          );
+        : oddsLeft(guards.chance, context.climate.underGlass);
     case "soil":
       return why(
         "The soil should have warmed to ",
@@ -188,7 +211,7 @@ export function whyDecided(
         `.${rough}`,
       );
     case "given":
-      return why("The plan asks for this day.");
+      return why(...givenPieces(context, last.day));
     case "place free":
       return why("Its place is free now.");
     case "heat":

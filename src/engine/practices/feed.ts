@@ -35,14 +35,14 @@ function paleLeaves(context: SowingContext): readonly TaskOf<"feed">[] {
       harm: "when you can",
       rhythm: "session",
       minutes: 5,
-      title: { verb: "Look for pale leaves:", object: objectOf(context), where: "bed" },
+      title: { verb: "Look for pale leaves on", object: objectOf(context), where: "bed" },
       say: [
         how(
           "Where leaves are pale, water with a weak liquid feed. Where they are green, do nothing.",
         ),
         sign("The lowest leaves turn yellow, and growth stands still."),
         why("Cold soil gives roots little food. It passes as the soil warms."),
-        caution("Give no more than the label says."),
+        caution("Feed: no more than the label says."),
       ],
       because: [
         ["Ten to fourteen days after it is up, in soil near ", { quantity: degreesC(soil) }, "."],

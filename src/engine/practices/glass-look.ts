@@ -5,6 +5,6 @@ export const GLASS_LOOK = {
   how: "Look under the leaves. Rinse greenfly off with water, hang up yellow sticky cards, and wet the floor at noon in hot weather.",
   sign: "Pale specks, fine webs, sticky leaves, or small white flies when you brush past.",
   why: "Whitefly and spider mites breed fast in warm, dry air; caught early, they are few.",
-  caution: "Before any spray, read its label and follow it.",
+  caution: "Sprays: read the label first, and follow it.",
   needs: ["yellow sticky cards"],
 } as const satisfies Partial<Care>;

@@ -62,7 +62,7 @@ function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
     {
       step: "cold nights",
       due: first && plus(first, -7),
-      verb: "Ready for cold nights:",
+      verb: "Ready … for cold nights",
       say: coldNightSentences(housesOf(plan).keptAbove, first ?? season.to),
     },
   ];

@@ -4,7 +4,7 @@ import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { deed, RAISED, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
 import { how, type Sentence, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
+import { anchorTaskIds, isMany, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Whole days out before the nights of a ladder. Source: common practice. */
 export const WHOLE_DAYS = 2;
@@ -53,7 +53,10 @@ function placeText(rung: HardeningRung): string {
   return `Out for ${time}: early sun, then shade, out of the wind.`;
 }
 
-function outSay(rung: HardeningRung, { object, setOut, floorC }: LadderParts): readonly Sentence[] {
+function outSay(
+  rung: HardeningRung,
+  { object, goes, setOut, floorC }: LadderParts,
+): readonly Sentence[] {
   const instruction =
     rung.out === "night"
       ? how(
@@ -64,12 +67,14 @@ function outSay(rung: HardeningRung, { object, setOut, floorC }: LadderParts): r
       : how(
           `${placeText(rung)} Water first. A cold or windy day: give the last hours again instead.`,
         );
-  return [instruction, why(`${capital(object)} go out for good about `, { day: setOut }, ".")];
+  return [instruction, why(`${capital(object)} ${goes} out for good about `, { day: setOut }, ".")];
 }
 
 /** What all rungs of one ladder share. */
 type LadderParts = Pick<TaskOf, "because" | "basis" | "hangsOn"> & {
   readonly object: string;
+  /** `goes` or `go`, as the object is one or many. */
+  readonly goes: string;
   readonly setOut: Day;
   readonly floorC: number;
 };
@@ -96,7 +101,7 @@ function rungTasks(
       basis,
       hangsOn,
     });
-  const out = task("out", night ? "Leave out overnight:" : "Carry out", outSay(rung, shared));
+  const out = task("out", night ? "Leave … out overnight" : "Carry out", outSay(rung, shared));
   return night ? [out] : [out, task("in", "Bring in", [BACK])];
 }
 
@@ -133,7 +138,7 @@ function hardySteps(
     plantingTask(context, "harden off", "nights", {
       ...shared,
       window: window(plus(nightsFrom, -1), nightsFrom, plus(nightsFrom, 1)),
-      title: { verb: "Leave out overnight:", object, where: null },
+      title: { verb: "Leave … out overnight", object, where: null },
       say: [
         how("Nights out from now on where they stay above ", { quantity: degreesC(floorC) }, "."),
       ],
@@ -159,7 +164,7 @@ function underGlassStep(context: SowingContext, setOut: Day): readonly TaskOf<"h
       harm: "when you can",
       rhythm: "daily",
       minutes: 10,
-      title: { verb: "Stand by day:", object: objectOf(context), where: "bed" },
+      title: { verb: "Stand … in their bed by day", object: objectOf(context), where: "bed" },
       say: [
         how(
           "In their new place by day from now on, out of hard sun at first; back in the warm at night.",
@@ -184,6 +189,7 @@ function tasks(context: SowingContext): readonly TaskOf<"harden off">[] {
   if (!isTender(crop)) return hardySteps(context, out.day, days, floorC);
   const shared: LadderParts = {
     object: objectOf(context),
+    goes: isMany(context) ? "go" : "goes",
     setOut: out.day,
     floorC,
     because: [["Counted back from setting out, ", { day: out.day }, "."]],

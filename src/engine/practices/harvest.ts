@@ -106,7 +106,7 @@ function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Tas
       harm: "when you can",
       rhythm: "session",
       minutes: 15,
-      title: { verb: `${verb} again:`, object: objectOf(context), where: "bed" },
+      title: { verb: `${verb} … again`, object: objectOf(context), where: "bed" },
       say: [
         how(
           last

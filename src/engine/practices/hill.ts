@@ -97,7 +97,7 @@ function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
       rhythm: "session",
       minutes: 10 + 5 * (bed?.bags?.count ?? 2),
       kinds: ["lifting"],
-      title: { verb: i === 0 ? "Hill" : "Hill again:", object: objectOf(context), where: "bed" },
+      title: { verb: i === 0 ? "Hill" : "Hill … again", object: objectOf(context), where: "bed" },
       say: [
         howMuch(context, lifts, i),
         how(

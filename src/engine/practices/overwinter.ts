@@ -44,7 +44,7 @@ function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[]
         ),
         sign("A hard frost has come, and the soil can still be worked."),
         fixed || !decision.tests.some((test) => test.basis === "first frost")
-          ? why("The plan asks for this time.")
+          ? why("You asked for this time.")
           : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
       ],
       because: testReasons(context, decision, outdoorGuards(context, facts)),
@@ -107,7 +107,7 @@ function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
           " of straw or leaves over the bed.",
         ),
         sign("The top of the soil has frozen."),
-        why("It keeps the cloves from being heaved out; laid earlier, it keeps mice warm."),
+        why("Frost heaves bare cloves out of the soil; mulch laid sooner shelters mice."),
       ],
       because: [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
       basis: ["first frost"],
@@ -152,7 +152,7 @@ function springWeeding(context: SowingContext): readonly TaskOf<"overwinter">[] 
     minutes: 20,
     say: [
       how("Draw the mulch aside where it lies thick, pull the weeds by hand, and put it back."),
-      why("Its thin leaves never shade weeds out."),
+      why("Garlic has thin leaves that never shade weeds out."),
     ],
   });
 }
@@ -161,7 +161,7 @@ function stalks(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const { overwinter } = context.crop;
   if (!overwinter) return [];
   return inSpring(context, "stalks", overwinter.cutStalksDaysAfterLastFrost.value, {
-    verb: "Snap off flower stalks:",
+    verb: "Snap the flower stalks off",
     minutes: 10,
     say: [
       how(

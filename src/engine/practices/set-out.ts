@@ -75,7 +75,11 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
   const hardens = open && planting.start === "seed indoors";
   const bought = open && planting.start === "plants";
   const glass = bought
-    ? [caution("If they come from under glass, get them used to the open first, a week or so.")]
+    ? [
+        caution(
+          `Get ${objectOf(context)} from under glass used to the open first, for a week or so.`,
+        ),
+      ]
     : [];
   return [
     plantingTask(context, "set out", "1", {

@@ -1,4 +1,5 @@
 import { type Day, earliest, latest, type Minute } from "../../base/index.ts";
+import type { Crop } from "../../crops/index.ts";
 import { type Basis, combineBasis } from "../growth/anchors.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import type { ReasonLines, Sentence } from "./sentence.ts";
@@ -23,7 +24,10 @@ export type Window = {
   readonly better: "earlier" | "later";
 };
 
-/** `where`: "bed" names the bed, other words stand as they are (`indoors`), null names nothing. */
+/**
+ * `verb`: the object stands behind it, or where it has `…` (`Get … onto their sticks`). `where`: "bed" names the bed,
+ * other words stand as they are (`indoors`), null names nothing.
+ */
 export type Title = {
   readonly verb: string;
   readonly object: string;
@@ -226,8 +230,40 @@ export function sharedTask<const Practice extends string>(
 export function objectOf({ planting, crop }: Pick<SowingContext, "planting" | "crop">): string {
   if (planting.name) return planting.name;
   const { written } = planting;
-  const kind = ` ${written.toLowerCase()}`.endsWith(` ${crop.one}`);
-  return kind ? `${written.slice(0, -crop.one.length)}${crop.many}` : written;
+  const kind = namesOf(crop).find(({ one }) => endsIn(written, one));
+  if (!kind) return written;
+  const before = written.slice(0, -kind.one.length);
+  return `${before}${kind.many}`;
+}
+
+/** Whether a title's object is more than one: `beets go`, `basil goes`, and by their ends `autumn onions`, `second garlic`. */
+export function isMany(context: Pick<SowingContext, "planting" | "crop">): boolean {
+  const object = objectOf(context);
+  return namesOf(context.crop).some(({ one, many }) => one !== many && endsIn(object, many));
+}
+
+const endsIn = (name: string, word: string) => ` ${name.toLowerCase()}`.endsWith(` ${word}`);
+
+/** Names that the trade leaves in the singular, though some write them otherwise. Source: common practice. */
+const NEVER_MANY: ReadonlySet<string> = new Set(["beetroot"]);
+
+type OneAndMany = { readonly one: string; readonly many: string };
+
+const cropNames = new WeakMap<Crop, readonly OneAndMany[]>();
+
+/** A crop's own name and those it is also called by, where both their forms are known: `courgette`, `courgettes`. */
+function namesOf(crop: Crop): readonly OneAndMany[] {
+  const known = cropNames.get(crop);
+  if (known) return known;
+  const { alsoCalled } = crop;
+  const others = alsoCalled.flatMap((one) => {
+    if (NEVER_MANY.has(one)) return [];
+    const many = [`${one}s`, `${one}es`].find((form) => alsoCalled.includes(form));
+    return many === undefined ? [] : [{ one, many }];
+  });
+  const names = [{ one: crop.one, many: crop.many }, ...others];
+  cropNames.set(crop, names);
+  return names;
 }
 
 /** A step as its id has it: those of a second sowing and later carry its number. */

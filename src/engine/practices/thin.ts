@@ -36,7 +36,7 @@ function tasks(context: SowingContext): readonly TaskOf<"thin">[] {
       rhythm: "session",
       minutes: 20,
       title: {
-        verb: thinning.step === "1" ? "Thin" : "Thin again:",
+        verb: thinning.step === "1" ? "Thin" : "Thin … again",
         object: objectOf(context),
         where: "bed",
       },

@@ -151,7 +151,7 @@ function sprout(context: SowingContext): readonly TaskOf<"things to have">[] {
       harm: "when you can",
       rhythm: "daily",
       minutes: 10,
-      title: { verb: "Set to sprout:", object: objectOf(context), where: null },
+      title: { verb: "Set … to sprout", object: objectOf(context), where: null },
       say: [
         how(
           "Stand the tubers in egg boxes, eyes up, in a cool bright place out of frost. Cut big ones two days before planting, two eyes to a piece.",

@@ -49,7 +49,7 @@ function warming(garden: WholeGarden, bed: Bed): readonly TaskOf<"warm the bed">
       title: { verb: "Warm", object: bed.name, where: null },
       say: [
         how(
-          "Rake it level, water if it is dry, and lay black film tight on the soil, its edges buried. Fabric warms it less, but does.",
+          "Rake it level, water if it is dry, and lay black film tight on the soil, its edges buried. Black fabric works too, though it warms less.",
         ),
         sign("A handful of soil crumbles and does not smear."),
         why(
@@ -57,7 +57,7 @@ function warming(garden: WholeGarden, bed: Bed): readonly TaskOf<"warm the bed">
           { day },
           " on; two to three weeks of sun under film warm it for them.",
         ),
-        caution("Weeds and slugs gather under it: look before you plant."),
+        caution("Weeds and slugs gather under film: look before you plant."),
       ],
       because: [["Three weeks before the first of them goes in, ", { day }, "."]],
       basis,

@@ -36,12 +36,12 @@ function sow(context: SowingContext): readonly TaskOf<"winter-sow">[] {
         ),
         sign("Frost and snow are still about; they do the seed no harm."),
         given
-          ? why("The plan asks for this day.")
+          ? why("You asked for this day.")
           : why(`About ${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."),
       ],
       because: [
         given
-          ? ["The plan asks for this day, ", { day: due }, "."]
+          ? ["You asked for this day, ", { day: due }, "."]
           : [`${weeks} weeks before the usual last frost, `, { day: frost.usual }, "."],
       ],
       basis,
@@ -78,7 +78,9 @@ function lids(context: SowingContext): readonly TaskOf<"winter-sow">[] {
         ),
         sign("The lid is wet inside and the sun is on it."),
         why("An hour of sun under a shut lid cooks seedlings."),
-        caution("Shaded boxes heat less; never leave them shut on a bright day away from home."),
+        caution(
+          "Never leave the boxes shut on a bright day away from home; shaded boxes heat less.",
+        ),
       ],
       because: [["The first days usually warm enough, until they are set out."]],
       basis: ["time of year"],

@@ -1,4 +1,4 @@
-import { joinFirst, joinWords, sayCount } from "../../base/index.ts";
+import { joinFirst, joinWords, sayCount, verbWith } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 
@@ -33,10 +33,10 @@ export function bedName(plan: Plan, key: string | null): string {
 /** As many objects as fit behind the verb, then how many more. */
 function titleNaming(verb: string, objects: readonly string[], end: string): string {
   for (let count = objects.length; count > 0; count--) {
-    const title = `${verb} ${joinFirst(objects, count)}${end}`;
+    const title = `${verbWith(verb, joinFirst(objects, count))}${end}`;
     if (fits(title)) return title;
   }
-  return clip(`${verb} ${joinFirst(objects, 1)}`, LONGEST_TITLE);
+  return clip(verbWith(verb, joinFirst(objects, 1)), LONGEST_TITLE);
 }
 
 /** Each once, in the order they first stand. */
@@ -74,7 +74,7 @@ export function sessionTitle(jobs: readonly ScheduledTask[], lead = ""): string 
   }
   const all = [...byVerb].map(([verbs, objects], i) => {
     const [verb = "", where] = verbs.split("|");
-    const wording = `${verb} ${joinWords([...objects])}${where ? ` ${where}` : ""}`;
+    const wording = `${verbWith(verb, joinWords([...objects]))}${where ? ` ${where}` : ""}`;
     return i === 0 && lead === "" ? wording : wording.charAt(0).toLowerCase() + wording.slice(1);
   });
   for (let count = all.length; count > 0; count--) {

@@ -1,4 +1,4 @@
-import { capital, joinWords } from "../../base/index.ts";
+import { capital, joinWords, verbWith } from "../../base/index.ts";
 import type { TaskOutline } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { bedName } from "../events/titles.ts";
@@ -15,7 +15,7 @@ export function wholeTitle(scheduled: readonly TaskOutline[], plan: Plan): strin
     bed === "" ? joinWords([...objects]) : `${joinWords([...objects])}, ${bed}`,
   );
   const end = where === null || where === "bed" ? "" : ` ${where}`;
-  return `${verb} ${parts.join("; ")}${end}`.trim();
+  return `${verbWith(verb, parts.join("; "))}${end}`.trim();
 }
 
 function byBed(scheduled: readonly TaskOutline[], plan: Plan): Map<string, Set<string>> {

@@ -102,7 +102,7 @@ function lineOf(history: PlantingHistory, scheduled: readonly TaskOutline[], tod
     .sort((a, b) => a.day - b.day)
     .map(
       ({ task, done, day }) =>
-        `${task.title.verb.replace(/:$/, "").toLowerCase()} ${sayDay(done?.day ?? day)}`,
+        `${task.title.verb.replace(/:$| …/, "").toLowerCase()} ${sayDay(done?.day ?? day)}`,
     );
   return { name: nameOf(history), known: crop !== null, sowings, also };
 }

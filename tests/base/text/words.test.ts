@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { capital, joinFirst, joinWords, sayCount } from "../../../src/base/text/words.ts";
+import { capital, joinFirst, joinWords, sayCount, verbWith } from "../../../src/base/text/words.ts";
 
 test("a text begins with a capital, an empty one stays empty", () => {
   expect(capital("beets")).toBe("Beets");
@@ -28,4 +28,10 @@ describe("words listed as one says them", () => {
 
 test("a count takes an s, but for one", () => {
   expect([0, 1, 2].map((many) => sayCount(many, "day"))).toEqual(["0 days", "1 day", "2 days"]);
+});
+
+test("a verb has its objects behind it, or where they belong", () => {
+  expect(verbWith("Thin", "beets")).toBe("Thin beets");
+  expect(verbWith("Get … onto their sticks", "peas")).toBe("Get peas onto their sticks");
+  expect(verbWith("Thin … again", "$& carrots")).toBe("Thin $& carrots again");
 });

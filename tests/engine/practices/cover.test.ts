@@ -147,7 +147,9 @@ describe("a cover against what flies and crawls in", () => {
   });
 
   test("is warned of where they wintered in that soil", () => {
-    expect(said(stepOf(fleas, "on"))).toContain("caution: Leave it off where a crop they eat grew");
+    expect(said(stepOf(fleas, "on"))).toContain(
+      "caution: Leave the fabric off where radishes, cabbages or their kin grew",
+    );
   });
 
   test("is left off by who goes without", () => {
@@ -203,7 +205,9 @@ describe("plantings of one bed against the same pest", () => {
 
   test("say so: the later goes under what is there, and all come off on one day", () => {
     const [, under, ...off] = tasksOf(beet, carrot);
-    expect(said(under)).toContain("Under the fabric that is there, over carrots.");
+    expect(said(under)).toContain(
+      "Lift the fabric, tuck the carrots under, and bury the edges again.",
+    );
     expect(under?.needs).toEqual([]);
     expect(new Set(off.map(({ together }) => together))).toEqual(new Set(["2027/beet/cover/off"]));
     expect(off[1]?.after).toEqual(["2027/carrot/cover/on"]);

@@ -69,7 +69,18 @@ describe("the one reason that decided", () => {
   });
 
   test("is the plan, where the gardener asked for later", () => {
-    expect(decided(reckonedBy(FROST, SOIL, GIVEN))).toBe("why: The plan asks for this day.");
+    expect(decided(reckonedBy(FROST, SOIL, GIVEN))).toBe("why: You asked for 8 June.");
+    const waits: Given = { planting: { notBefore: GIVEN.day } };
+    expect(decided(reckonedBy(FROST, GIVEN), waits)).toBe("why: You said not before 8 June.");
+  });
+
+  test("is the chance that is left, and fabric to keep at hand where it is great", () => {
+    const at = (chance: number) => decided(reckonedBy(FROST), {}, { ...GUARDS, chance });
+    expect(at(0.5)).toBe(
+      "why: Half of all springs still have a frost after this; keep fabric handy.",
+    );
+    expect(at(0.3)).toBe("why: 1 spring in 3 still has a frost after this; keep fabric handy.");
+    expect(at(0.01)).toBe("why: Hardly any spring still has a frost after this.");
   });
 
   test("is the place, where that was free last of all", () => {
@@ -91,7 +102,7 @@ describe("the one reason that decided", () => {
 describe("the tests a day had to pass", () => {
   test("are all told, the one that decided first", () => {
     expect(tests(reckonedBy(FROST, GIVEN, SOIL)).split("\n")).toEqual([
-      "why: The plan asks for 8 June or later.",
+      "why: You asked for 8 June.",
       "why: The soil is at 55 °F from about 25 May.",
       "why: 55 °F is the figure of house rule: for a test.",
       "why: Frost comes after 21 May in 1 spring in 10.",
@@ -112,9 +123,21 @@ describe("the tests a day had to pass", () => {
     const [early, day, late] = [isoDay("2027-05-15"), SOIL.day, isoDay("2027-06-02")];
     const reckoned = { ...reckonedBy(FROST, SOIL), day, early, late };
     expect(tests(reckoned)).toContain(
-      "from about 25 May; a warm spring makes it 15 May, a cold one 2 June.",
+      "from about 25 May; a warm season makes it 15 May, a cold one makes it 2 June.",
     );
-    expect(tests({ ...reckoned, day: FROST.day })).not.toContain("a warm spring");
+    expect(tests({ ...reckoned, day: FROST.day })).not.toContain("a warm season");
+  });
+
+  test("tell of no warm or cold season that moves nothing, nor of one that never gets there", () => {
+    const [early, late] = [isoDay("2027-05-15"), isoDay("2028-01-18")];
+    const soil = { ...reckonedBy(FROST, SOIL), day: SOIL.day };
+    expect(tests({ ...soil, early: SOIL.day, late: SOIL.day })).toContain("from about 25 May.");
+    expect(tests({ ...soil, early, late })).toContain(
+      "; a warm season makes it 15 May, a cold one never gets that far.",
+    );
+    expect(tests({ ...soil, early: SOIL.day, late })).toContain(
+      "; a cold season never gets that far.",
+    );
   });
 
   test("tell from when it is past what makes it bolt", () => {

@@ -13,8 +13,8 @@ describe("a look for pale leaves", () => {
 
   test("comes ten to fourteen days after they are up in soil still cold", () => {
     expect(windowsOf(FEED, beets)).toEqual(["pale 05-30 06-01 06-07"]);
-    expect(titles(tasksIn(FEED, beets))).toEqual(["Look for pale leaves: beets [bed]"]);
-    expect(said(tasksIn(FEED, beets)[0])).toContain("caution: Give no more than the label says.");
+    expect(titles(tasksIn(FEED, beets))).toEqual(["Look for pale leaves on beets [bed]"]);
+    expect(said(tasksIn(FEED, beets)[0])).toContain("caution: Feed: no more than the label says.");
   });
 
   test("is none in warm soil, before they are up, nor for what was raised or stands the winter", () => {

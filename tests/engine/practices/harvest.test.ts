@@ -36,7 +36,7 @@ describe("what is brought in once", () => {
     const potatoes = growingOf(QUARRY, "potato", { acts: { start: "2027-05-03" } });
     const [dig] = tasksIn(HARVEST, potatoes);
     expect(windowsOf(HARVEST, potatoes)).toEqual(["1 08-09 08-26 09-20"]);
-    expect(said(dig)).toContain("caution: Throw out green potatoes");
+    expect(said(dig)).toContain("caution: Green potatoes and potato sprouts are poisonous");
     expect(dig?.kinds).toEqual(["lifting"]);
   });
 });
@@ -72,7 +72,7 @@ describe("lettuce that comes again", () => {
     ]);
     expect(titles(tasksIn(HARVEST, lettuce()))).toEqual([
       "Cut lettuce [bed]",
-      "Cut again: lettuce [bed]",
+      "Cut lettuce again [bed]",
     ]);
   });
 

@@ -21,7 +21,7 @@ describe("hilling potatoes planted on 3 May", () => {
     expect(windowsOf(HILL, potatoes())).toEqual(["1 05-26 05-31 06-05", "2 06-09 06-14 06-19"]);
     expect(titles(tasksIn(HILL, potatoes()))).toEqual([
       "Hill potatoes [bed]",
-      "Hill again: potatoes [bed]",
+      "Hill potatoes again [bed]",
     ]);
   });
 

@@ -25,7 +25,7 @@ describe("planting potatoes", () => {
   test("is on the day the gardener fixed, and on no other", () => {
     const fixed = potatoes({ planting: { fixed: { start: isoDay("2027-04-10"), out: null } } });
     expect(windowsOf(PLANT, fixed)).toEqual(["1 04-10 04-10 04-10"]);
-    expect(said(tasksIn(PLANT, fixed)[0])).toContain("why: The plan asks for this day.");
+    expect(said(tasksIn(PLANT, fixed)[0])).toContain("why: You asked for ");
   });
 
   test("in a bag is so much mix below, and so much above", () => {

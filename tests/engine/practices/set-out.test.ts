@@ -80,7 +80,7 @@ describe("plants that were bought", () => {
 
   test("are told to get used to the open first, where they come from under glass", () => {
     expect(said(tasksIn(SETTING_OUT, bought)[0])).toContain(
-      "caution: If they come from under glass",
+      "caution: Get tomatoes from under glass used to the open first",
     );
     expect(said(tasksIn(SETTING_OUT, tomatoes())[0])).not.toContain("under glass");
   });

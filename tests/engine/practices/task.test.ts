@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   anchorTaskIds,
+  isMany,
   MINUTES,
   objectOf,
   plantingTask,
@@ -133,6 +134,29 @@ describe("a planting in a title", () => {
   test("is in the plural too where a kind of it is written", () => {
     expect(named({ planting: { written: "table beet" } })).toBe("table beets");
     expect(named({ planting: { written: "Sugar Beet" } })).toBe("Sugar beets");
+  });
+
+  test("is in the plural by the gardener's own word for it", () => {
+    const courgette = growingOf(QUARRY, "tomato", {
+      crop: {
+        one: "summer squash",
+        many: "summer squash",
+        alsoCalled: ["courgette", "courgettes"],
+      },
+      planting: { written: "Courgette" },
+    });
+    expect(objectOf(courgette)).toBe("courgettes");
+    expect(isMany(courgette)).toBe(true);
+  });
+
+  test("is one or many by its last word", () => {
+    const many = (given: Parameters<typeof growingOf>[2]) =>
+      isMany(growingOf(QUARRY, "beet", given));
+    expect(many({ planting: { name: "winter beets" } })).toBe(true);
+    expect(many({ planting: { name: "the late row" } })).toBe(false);
+    expect(many({ crop: { one: "basil", many: "basil" }, planting: { written: "basil" } })).toBe(
+      false,
+    );
   });
 
   test("is its own name where it has one", () => {

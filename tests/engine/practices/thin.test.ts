@@ -12,7 +12,7 @@ describe("thinning what was seen up on 20 May", () => {
     expect(windowsOf(THIN, carrots)).toEqual(["1 06-06 06-10 06-18", "2 06-27 07-02 07-11"]);
     expect(titles(tasksIn(THIN, carrots))).toEqual([
       "Thin carrots [bed]",
-      "Thin again: carrots [bed]",
+      "Thin carrots again [bed]",
     ]);
     expect(said(stepOf(THIN, carrots, "2"))).toContain("These thinnings are good to eat.");
   });

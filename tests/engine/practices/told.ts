@@ -1,4 +1,5 @@
 import { isoOf } from "../../../src/base/days/day.ts";
+import { verbWith } from "../../../src/base/text/words.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import {
   PASSES,
@@ -24,7 +25,7 @@ export function windows(tasks: readonly TaskOf[]): readonly string[] {
 /** `verb object`, and where in brackets. */
 export function titles(tasks: readonly TaskOf[]): readonly string[] {
   return tasks.map(({ title: { verb, object, where } }) =>
-    where === null ? `${verb} ${object}` : `${verb} ${object} [${where}]`,
+    where === null ? verbWith(verb, object) : `${verbWith(verb, object)} [${where}]`,
   );
 }
 

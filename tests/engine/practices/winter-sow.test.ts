@@ -22,7 +22,7 @@ describe("winter sowing", () => {
   test("is on the gardener's own day, and says so", () => {
     const own = ending(toldWith(["calendula: 6 plants, winter-sown, sow 20 Feb"]), "/winter-sow/1");
     expect(own.task.window.due).toBe(isoDay("2027-02-20"));
-    expect(wordsOf(own)).toContain("The plan asks for this day.");
+    expect(wordsOf(own)).toContain("You asked for this day.");
   });
 
   test("tells the lids on the first usually mild day, between sowing and setting out", () => {
