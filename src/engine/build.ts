@@ -16,12 +16,13 @@ import { wateringWeeksOf } from "./beds/watering-weeks.ts";
 import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.ts";
 import { observedWeatherOf } from "./climate/observed-weather.ts";
 import type { Anchors } from "./growth/anchors.ts";
-import { diaryAnchors } from "./growth/diary-anchors.ts";
+import { diaryAnchors, withLosses } from "./growth/diary-anchors.ts";
 import type { SowingContext } from "./growth/sowing-context.ts";
 import { PRACTICES, sharedTasksOf, type Task, tasksOf } from "./practices/all.ts";
 import { haveReadyTasks } from "./practices/have-ready.ts";
 import { PASSES, type WholeGarden } from "./practices/practice.ts";
 import { sowingContextsOf } from "./practices/repeat.ts";
+import { toldOnOf } from "./practices/told-on.ts";
 import { applyObservations } from "./schedule/apply-observations.ts";
 import { doneTasksOf } from "./schedule/done.ts";
 import type { Horizon } from "./schedule/horizon.ts";
@@ -120,7 +121,7 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
       for (const planting of chain)
         contextsByPlanting.set(planting, sowingContextsOf(planting, plan, known));
       const contexts = chain.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
-      scheduler.schedule(tasksOf(contexts, pass));
+      scheduler.schedule(tasksOf(contexts, pass), contexts);
     }
   const contexts = plan.plantings.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
   const whole = { plan, climate, contexts, anchors: scheduler.anchors(), observations, around };
@@ -131,7 +132,8 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
 
 /** Tasks put on their days, one group after another, and the anchors that the days have set by then. */
 type TaskScheduler = {
-  readonly schedule: (tasks: readonly Task[]) => void;
+  /** `contexts` are those of the tasks, whose texts are told anew where a sowing comes on another day. */
+  readonly schedule: (tasks: readonly Task[], contexts?: readonly SowingContext[]) => void;
   readonly scheduled: readonly ScheduledTask[];
   readonly anchors: () => Anchors;
 };
@@ -141,17 +143,18 @@ function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput):
   const days = new Map<string, Day>();
   const scheduled: ScheduledTask[] = [];
   let anchors: Anchors = new Map([...before, ...diaryAnchors(plan.plantings, observations)]);
-  const schedule = (tasks: readonly Task[]) => {
+  const schedule = (tasks: readonly Task[], contexts: readonly SowingContext[] = []) => {
     const done = doneTasksOf(tasks, observations);
-    const now = scheduleTasks(applyObservations(tasks, observations, done), {
+    const now = scheduleTasks(applyObservations(tasks, observations, done, anchors), {
       ...{ load, baseline, doneBefore },
       publishedState: published,
       household,
       done,
       days,
+      toldOn: toldOnOf(contexts),
     });
     scheduled.push(...now);
-    anchors = withTaskAnchors(anchors, now);
+    anchors = withLosses(withTaskAnchors(anchors, now), observations);
   };
   return { schedule, scheduled, anchors: () => anchors };
 }
@@ -163,7 +166,8 @@ function seasonsOf(
   observations: readonly Observation[],
 ): readonly Season[] {
   const plantings = built.flatMap(({ whole }) => whole.plan.plantings);
-  const anchors = withTaskAnchors(diaryAnchors(plantings, observations), scheduled);
+  const seen = diaryAnchors(plantings, observations);
+  const anchors = withLosses(withTaskAnchors(seen, scheduled), observations);
   const tasks = tasksBySubject(scheduled);
   return built.map(({ whole, climate }) => ({
     year: whole.plan.year,

@@ -1,3 +1,4 @@
+import type { Day } from "../../base/index.ts";
 import type { Observation } from "../../garden/index.ts";
 import type { Planting } from "../../garden/model/index.ts";
 import { type Anchor, type Anchors, anchorKey, type Basis, MOST_SOWINGS } from "./anchors.ts";
@@ -6,13 +7,36 @@ import { type Anchor, type Anchors, anchorKey, type Basis, MOST_SOWINGS } from "
 const GIVEN: readonly Basis[] = ["given"];
 const SEEN: readonly Basis[] = ["seen"];
 
-/** The sowing that was lost, or all there may be where none is named. */
-const sowingsOf = (sowing: number | null): readonly number[] =>
-  sowing === null ? Array.from({ length: MOST_SOWINGS }, (_, i) => i + 1) : [sowing];
+const NUMBERS = Array.from({ length: MOST_SOWINGS }, (_, i) => i + 1);
+
+/** No seed is up sooner than so many days after it went in [days]. Source: common practice; cress and radish in warm soil. */
+const UP_AFTER_DAYS = 3;
+
+/** Whether a sowing that went in on that day can have been up, and so lost, on another. */
+export const couldBeLost = (began: Day, lost: Day): boolean => began + UP_AFTER_DAYS <= lost;
 
 /**
- * What is known before anything is scheduled: plantings in the ground since before, and what the diary saw or lost. A
- * sighting without a sowing counts for the first that has none yet.
+ * The anchors with the end of what the diary says is lost: of the sowing that it names, else of all that could be up by
+ * then; where none could, of every one.
+ */
+export function withLosses(anchors: Anchors, observations: readonly Observation[]): Anchors {
+  const ends = new Map<string, Anchor>();
+  for (const observation of observations) {
+    if (observation.kind !== "lost") continue;
+    const { planting, sowing, day } = observation;
+    const up = NUMBERS.filter((number) => {
+      const began = anchors.get(anchorKey(planting, number, "start"));
+      return began !== undefined && couldBeLost(began.day, day);
+    });
+    for (const number of sowing !== null ? [sowing] : up.length > 0 ? up : NUMBERS)
+      ends.set(anchorKey(planting, number, "end"), { day, from: "diary", basis: SEEN, task: null });
+  }
+  return ends.size === 0 ? anchors : new Map([...anchors, ...ends]);
+}
+
+/**
+ * What is known before anything is scheduled: plantings in the ground since before, and what the diary saw. A sighting
+ * without a sowing counts for the first that has none yet.
  */
 export function diaryAnchors(
   plantings: readonly Planting[],
@@ -27,15 +51,6 @@ export function diaryAnchors(
         basis: GIVEN,
         task: null,
       });
-  for (const observation of observations)
-    if (observation.kind === "lost")
-      for (const sowing of sowingsOf(observation.sowing))
-        anchors.set(anchorKey(observation.planting, sowing, "end"), {
-          day: observation.day,
-          from: "diary",
-          basis: SEEN,
-          task: null,
-        });
   const seen = observations
     .flatMap((observation) => (observation.kind === "seen" ? [observation] : []))
     .sort((a, b) => a.day - b.day);

@@ -23,8 +23,8 @@ const successions = memoizeByPlanting<Day, readonly SuccessionSowing[]>();
 /**
  * The sowings of a planting that is sown again and again, the first on that day: each on the day whose harvest begins
  * so many days after the one before, by warmth, so that sowings are far apart in cool weeks and close in warm ones. One
- * that heat, long days or cold would spoil is left out and the others keep their numbers; none comes too late to be
- * ready, or after the plan's season.
+ * that heat, long days or cold would spoil is left out; the others keep their numbers, and it does not count among the
+ * times that the plan asks for. None comes too late to be ready, or after the plan's season.
  * Source: University of Connecticut IPM, Scheduling sweet corn plantings: as much warmth between two sowings as the
  * wanted days bring at harvest.
  */
@@ -37,10 +37,10 @@ function calculateSowings(context: SowingContext, first: Day): readonly Successi
   const sowings: SuccessionSowing[] = [{ number: 1, day: first, ripe }];
   const { repeat } = context.planting;
   if (!repeat || ripe === null) return sowings;
-  const most = Math.min(MOST_SOWINGS, repeat.times ?? MOST_SOWINGS);
+  const times = repeat.times ?? MOST_SOWINGS;
   const last = Math.min(first + WITHOUT_FROST_DAYS, seasonOf(context.plan).to);
   let before = first;
-  for (let number = 2; number <= most; number++) {
+  for (let number = 2; number <= MOST_SOWINGS && sowings.length < times; number++) {
     const wanted = plus(ripe, (number - 1) * repeat.everyDays);
     const day = sowingDayFor(context, wanted, before);
     const refusal = refusalOf(context, day);

@@ -46,12 +46,34 @@ function takeOffUnseen(context: SowingContext, stop: Day): TaskOf<"board"> {
   });
 }
 
+/** The board off on the day that green was seen, whenever it was to be expected. */
+function takeOffGreen(context: SowingContext, start: Day, seen: Day): TaskOf<"board"> {
+  return plantingTask(context, "board", "off", {
+    window: window(seen, seen, seen),
+    harm: "tonight",
+    rhythm: "daily",
+    minutes: 5,
+    title: { verb: "Board off", object: objectOf(context), where: "bed" },
+    say: [
+      how("Take the board away for good this evening, then keep the row damp."),
+      why("Green was seen on ", { day: seen }, "."),
+    ],
+    because: [
+      ["Sown ", { day: start }, ", up on ", { day: seen }, "; off that evening."],
+      ...upReasons(context),
+    ],
+    basis: ["seen"],
+    hangsOn: anchorTaskIds(context, "start"),
+  });
+}
+
 function tasks(context: SowingContext): readonly TaskOf<"board">[] {
   const start = anchorOf(context, "start");
   const up = upMilestone(context);
   if (!context.planting.under.includes("board") || !start) return [];
   const stop = plus(start.day, BOARD_OFF_BY_DAYS);
   if (!isReached(up)) return [takeOffUnseen(context, stop)];
+  if (up.seen) return [takeOffGreen(context, start.day, up.usual)];
   const look = earliest(latest(up.early, plus(start.day, FIRST_LOOK_DAYS)), plus(stop, -2));
   const off = earliest(up.usual, stop);
   const canLook = isSomebodyAround(context, look, off);
@@ -64,7 +86,7 @@ function tasks(context: SowingContext): readonly TaskOf<"board">[] {
       [
         "Sown ",
         { day: start.day },
-        up.seen ? ", up on " : ", likely up about ",
+        ", likely up about ",
         { day: up.usual },
         "; off by day 21 whatever shows, ",
         { day: stop },
@@ -86,9 +108,7 @@ function tasks(context: SowingContext): readonly TaskOf<"board">[] {
             "Take the board away for good the evening you see the first green, then keep the row damp.",
           ),
           sign("The first bent green threads show, even a few."),
-          up.seen
-            ? why("Green was seen on ", { day: up.usual }, ".")
-            : why("Sown ", { day: start.day }, ", so green is likely now."),
+          why("Sown ", { day: start.day }, ", so green is likely now."),
         ]
       : [
           how("Take the board off now and keep the row damp each day it is dry."),
@@ -96,7 +116,7 @@ function tasks(context: SowingContext): readonly TaskOf<"board">[] {
           why("Left on over green seedlings for a day, it kills the row."),
         ],
   });
-  if (!canLook || up.seen) return [taking];
+  if (!canLook) return [taking];
   return [
     plantingTask(context, "board", "look", {
       ...shared,

@@ -70,17 +70,23 @@ export function sowingContextsOf(
 function tasks(context: SowingContext): readonly TaskOf<"repeat">[] {
   const facts = repeatFacts(context);
   if (!facts || context.sowing > 1 || context.planting.inSince !== null) return [];
-  return sowingsOf(context, facts).flatMap(({ number, day, ripe }) =>
-    number === 1 || ripe === null ? [] : [again(context, facts, { number, day, ripe })],
-  );
+  return sowingsOf(context, facts).flatMap(({ number, day, ripe }, i, all) => {
+    if (number === 1 || ripe === null) return [];
+    const follows = all[i - 1]?.number === number - 1;
+    return [again(context, facts, { number, day, ripe, follows })];
+  });
 }
 
-type LaterSowing = SuccessionSowing & { readonly ripe: NonNullable<SuccessionSowing["ripe"]> };
+/** `follows`: the sowing before it is not left out. */
+type LaterSowing = SuccessionSowing & {
+  readonly ripe: NonNullable<SuccessionSowing["ripe"]>;
+  readonly follows: boolean;
+};
 
 function again(
   context: SowingContext,
   facts: Outdoors,
-  { number, day: due, ripe }: LaterSowing,
+  { number, day: due, ripe, follows }: LaterSowing,
 ): TaskOf<"repeat"> {
   const { planting, crop } = context;
   const everyDays = planting.repeat?.everyDays ?? 0;
@@ -94,18 +100,26 @@ function again(
     title: { verb: "Sow more", object: objectOf(context), where: "bed" },
     say: [
       ...sowingSentences(context, facts, due),
-      why(
-        `Sown now it is ready ${everyDays} days after the one before, about `,
-        { day: ripe },
-        ".",
-      ),
+      follows
+        ? why(
+            `Sown now it is ready ${everyDays} days after the one before, about `,
+            { day: ripe },
+            ".",
+          )
+        : why(
+            "The sowings before this would have come to nothing. Ready about ",
+            { day: ripe },
+            ".",
+          ),
     ],
     because: [
-      [
-        `Sowing ${number}: to be ready ${everyDays} days after the one before it, about `,
-        { day: ripe },
-        ".",
-      ],
+      follows
+        ? [
+            `Sowing ${number}: to be ready ${everyDays} days after the one before it, about `,
+            { day: ripe },
+            ".",
+          ]
+        : [`Sowing ${number}: the one before it is left out. Ready about `, { day: ripe }, "."],
       [
         "Counted from the first sowing, ",
         { day: first.day },

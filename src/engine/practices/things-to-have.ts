@@ -26,6 +26,9 @@ const SPROUT_DAYS = 28;
 /** Seed garlic is ordered so long before it is planted, since it sells out. Source: common practice. */
 const CLOVES_AHEAD_DAYS = 60;
 
+/** Days that what was ordered may be in the post. Source: house rule. */
+const POST_DAYS = 10;
+
 const BOUGHT = {
   "seed indoors": "seed",
   "seed outdoors": "seed",
@@ -121,7 +124,7 @@ function order(context: SowingContext): readonly TaskOf<"things to have">[] {
   if (due < plus(season.from, -60)) return [];
   return [
     plantingTask(context, "things to have", "order", {
-      window: window(plus(due, -10), due, plus(due, 21)),
+      window: window(plus(due, -10), due, earliest(plus(due, 21), plus(start.day, -POST_DAYS))),
       harm: "when you can",
       rhythm: "daily",
       minutes: 15,

@@ -1,5 +1,7 @@
 import { type Day, latest, plus } from "../../base/index.ts";
 import { beginsOf, type NotYet, type Observation } from "../../garden/index.ts";
+import { type Anchors, anchorKey, MOST_SOWINGS } from "../growth/anchors.ts";
+import { couldBeLost } from "../growth/diary-anchors.ts";
 import { LOOK_AGAIN_DAYS } from "../growth/postponed.ts";
 import { PRACTICES, type Task } from "../practices/all.ts";
 import { type Sentence, why } from "../practices/sentence.ts";
@@ -26,15 +28,20 @@ function postponedTo(task: Task, from: Day, due: Day, reason: Sentence): Task {
   };
 }
 
-/** How steps begin for a sowing's number: the second and later ones have it. */
-const sowingOf = ({ step }: Task) => Number(/^sowing-(\d+)-/.exec(step)?.[1] ?? 1);
+/** The sowing that a task is of; steps of the second and later ones begin with its number. */
+const sowingOf = ({ sets, step }: Task) =>
+  sets?.sowing ?? Number(/^sowing-(\d+)-/.exec(step)?.[1] ?? 1);
 
 type NotDone = Extract<Observation, { readonly kind: "not yet" }>;
 type NotYetDone = Extract<NotYet, { readonly practice: string }>;
 type PlantingObservation = Extract<Observation, { readonly planting: string }>;
 
 /** The task after the observations about its planting; null where it is not to be done. */
-function applyToTask(task: Task, observations: readonly PlantingObservation[]): Task | null {
+function applyToTask(
+  task: Task,
+  observations: readonly PlantingObservation[],
+  began: BeginningDays,
+): Task | null {
   let changed = task;
   for (const observation of observations)
     switch (observation.kind) {
@@ -43,7 +50,7 @@ function applyToTask(task: Task, observations: readonly PlantingObservation[]): 
           return null;
         break;
       case "lost":
-        if (task.window.due >= observation.day && isOfSowing(task, observation.sowing)) return null;
+        if (task.window.due >= observation.day && isLost(task, observation, began)) return null;
         break;
       case "failed":
         if (task.sets?.act === "start" && task.sets.sowing === (observation.sowing ?? 1))
@@ -58,8 +65,42 @@ function applyToTask(task: Task, observations: readonly PlantingObservation[]): 
   return changed;
 }
 
-const isOfSowing = (task: Task, sowing: number | null) =>
-  sowing === null || sowingOf(task) === sowing;
+/** Days on which the sowings of plantings went in, by planting and number. */
+type BeginningDays = ReadonlyMap<string, ReadonlyMap<number, Day>>;
+
+/** Days from anchors, from what is done and from what is still to be placed. */
+function beginningDays(
+  tasks: readonly Task[],
+  anchors: Anchors,
+  done: DoneTasks,
+  plantings: Iterable<string>,
+): BeginningDays {
+  const days = new Map<string, Map<number, Day>>();
+  for (const planting of plantings) {
+    const own = new Map<number, Day>();
+    for (let sowing = 1; sowing <= MOST_SOWINGS; sowing++) {
+      const anchor = anchors.get(anchorKey(planting, sowing, "start"));
+      if (anchor) own.set(sowing, anchor.day);
+    }
+    days.set(planting, own);
+  }
+  for (const { id, sets, window } of tasks)
+    if (sets?.act === "start")
+      days.get(sets.planting)?.set(sets.sowing, done.get(id)?.day ?? window.due);
+  return days;
+}
+
+/** Whether it is of a sowing that is lost: the one that is named, else one that could be up by then, or all where none could. */
+function isLost(
+  task: Task,
+  { day, planting, sowing }: Extract<PlantingObservation, { readonly kind: "failed" | "lost" }>,
+  began: BeginningDays,
+): boolean {
+  if (sowing !== null) return sowingOf(task) === sowing;
+  const days = began.get(planting);
+  if (!days || ![...days.values()].some((each) => couldBeLost(each, day))) return true;
+  return couldBeLost(days.get(sowingOf(task)) ?? day, day);
+}
 
 const isNext = (task: Task, of: NotYetDone) =>
   of.task === undefined
@@ -115,14 +156,18 @@ function withMeantStarts(
   });
 }
 
+const NO_ANCHORS: Anchors = new Map();
+
 /**
  * The tasks after the diary's observations: those left this year or lost are dropped, those not ready are looked at
- * again, those that failed begin again. Done tasks stay as they were done. The order stays.
+ * again, those that failed begin again. Done tasks stay as they were done. The order stays. `anchors` are those known
+ * before these tasks.
  */
 export function applyObservations(
   tasks: readonly Task[],
   observations: readonly Observation[],
   done: DoneTasks,
+  anchors: Anchors = NO_ANCHORS,
 ): readonly Task[] {
   const about = new Map<string, readonly PlantingObservation[]>();
   for (const observation of observations)
@@ -131,8 +176,9 @@ export function applyObservations(
   if (about.size === 0) return tasks;
   const open = tasks.filter(({ id, subject }) => about.has(subject.key) && !done.has(id));
   for (const [key, observations] of about) about.set(key, withMeantStarts(open, observations));
+  const began = beginningDays(tasks, anchors, done, about.keys());
   return tasks.flatMap((task) => {
     const observations = done.has(task.id) ? undefined : about.get(task.subject.key);
-    return observations ? (applyToTask(task, observations) ?? []) : task;
+    return observations ? (applyToTask(task, observations, began) ?? []) : task;
   });
 }

@@ -11,7 +11,7 @@ export type Household = {
   readonly homeAt: (person: Person, day: Day, minute: Minute) => boolean;
   /** Whether the person is at home at some time of the day, and not away. */
   readonly about: (person: Person, day: Day) => boolean;
-  /** Whether anybody is at home; always true where nobody is named. */
+  /** Whether anybody is at home; where nobody is named, whether the plan does not say that everybody is away. */
   readonly around: (day: Day) => boolean;
   /** The absence that covers a person's day, or null. */
   readonly absence: (person: Person, day: Day) => Absence | null;
@@ -58,7 +58,10 @@ export function householdOf(people: readonly Person[], away: readonly Absence[])
         [...onDay(person.home, day), ...onDay(person.gardens, day)].some(
           (hours) => minute >= hours.from && minute < hours.to,
         )),
-    around: (day) => people.length === 0 || people.some((person) => about(person, day)),
+    around: (day) =>
+      people.length === 0
+        ? !away.some((each) => each.person === null && day >= each.from && day <= each.to)
+        : people.some((person) => about(person, day)),
   };
 }
 

@@ -2,6 +2,7 @@ import { type Day, dayOrThrow, earliest, latest, plus } from "../../base/index.t
 import type { Task } from "../practices/all.ts";
 import { why } from "../practices/sentence.ts";
 import type { Harm, Window } from "../practices/task.ts";
+import type { ToldOn } from "../practices/told-on.ts";
 import { sharedDaysOf } from "./gather.ts";
 import type { Household } from "./household.ts";
 import { isStillValid, withPublishedDays } from "./published-state.ts";
@@ -13,6 +14,7 @@ import {
   eligible,
   type Load,
   loadKey,
+  nearestFirst,
 } from "./session.ts";
 import { CARRY, type Carrying, carryingOn } from "./timed.ts";
 import { yearBefore } from "./year-of.ts";
@@ -38,6 +40,8 @@ export type SchedulingInput = {
   readonly load: Load;
   /** Days of the tasks scheduled so far, by id; it grows with each, so that none comes before its predecessors. */
   readonly days: Map<string, Day>;
+  /** A task in the words of the day it comes on; left out where no words hang on it. */
+  readonly toldOn?: ToldOn;
 };
 
 type TaskGroup = readonly [Task, ...Task[]];
@@ -85,7 +89,8 @@ function stillPublished(
   );
   const named =
     published.people.length > 0 || household.people.length === 0 || group[0].rhythm === "warning";
-  return able && named ? published : null;
+  const away = published.people.length === 0 && !household.around(published.day);
+  return able && named && !away ? published : null;
 }
 
 /** The window, beginning no sooner than the days of its predecessors. */
@@ -122,9 +127,17 @@ function choose(group: TaskGroup, input: SchedulingInput, shared: Day | undefine
   return { ...choice, note: why("It had to wait for the job before it.") };
 }
 
+/** The day of a window nearest to a day of it on which somebody is about; that day itself where there is none. */
+function nearestAround(household: Household, { earliest, latest }: Window, day: Day): Day {
+  if (household.around(day)) return day;
+  return nearestFirst([earliest, latest], day).find(household.around) ?? day;
+}
+
 function chooseIn(group: TaskGroup, window: Window, { household, load }: SchedulingInput): Choice {
-  if (group[0].rhythm === "warning") return { day: window.earliest, people: [], note: null };
-  if (household.people.length === 0) return { day: window.due, people: [], note: null };
+  if (group[0].rhythm === "warning")
+    return { day: nearestAround(household, window, window.earliest), people: [], note: null };
+  if (household.people.length === 0)
+    return { day: nearestAround(household, window, window.due), people: [], note: null };
   if (group[0].rhythm === "daily") return chooseDaily(household, group, window);
   return chooseSession(household, group, window, load);
 }
@@ -165,6 +178,12 @@ function scheduledOn(
   };
 }
 
+/** The task in the words of its day, where that is another than its due day or was moved by the diary. */
+function toldFor(task: Task, day: Day, { toldOn }: SchedulingInput): Task {
+  if (!toldOn || task.sets?.act !== "start") return task;
+  return day === task.window.due && !task.basis.includes("seen") ? task : toldOn(task, day);
+}
+
 function scheduleGroup(
   group: TaskGroup,
   input: SchedulingInput,
@@ -183,7 +202,8 @@ function scheduleGroup(
       );
     }
   for (const task of group) input.days.set(task.id, day);
-  return group.map((task) => {
+  return group.map((due) => {
+    const task = toldFor(due, day, input);
     const own = input.publishedState[task.id];
     if (!published || !own) return scheduledOn(task, input, { day, people, note: choice.note });
     const say = withPublishedDays(task.say, own.days);
@@ -197,7 +217,7 @@ function scheduleDone(
   done: { readonly day: Day; readonly by: string | null },
   input: SchedulingInput,
 ): ScheduledTask {
-  const published = { ...task, certainty: "done" } as const;
+  const published = { ...toldFor(task, done.day, input), certainty: "done" } as const;
   input.days.set(task.id, done.day);
   const people = done.by === null ? [] : [done.by];
   return scheduledOn(published, input, { day: done.day, people, done });

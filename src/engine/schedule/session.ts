@@ -74,7 +74,7 @@ function compare(a: Candidate, b: Candidate): number {
 }
 
 /** The days of a span, both ends inclusive, nearest to a day first, the earlier of two as near. */
-function nearestFirst([from, to]: readonly [Day, Day], day: Day): readonly Day[] {
+export function nearestFirst([from, to]: readonly [Day, Day], day: Day): readonly Day[] {
   const days: Day[] = [];
   for (let away = 0; day - away >= from || day + away <= to; away++) {
     if (day - away >= from && day - away <= to) days.push(plus(day, -away));

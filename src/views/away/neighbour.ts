@@ -32,7 +32,6 @@ export function neighbourList(
   context: NeighbourContext,
 ): NeighbourList {
   const picks = firstPickingsOf(needs, context.scheduled);
-  const cautions = picks.map(({ first }) => sayPart(first.task.say, "caution", context.voice));
   return {
     orders: [
       ...needs.flatMap((need) => roofNeighbourLine(need, context.plan)),
@@ -44,8 +43,25 @@ export function neighbourList(
       ...frostLine(jobs, context.plan),
       ...pickLines(picks, context),
     ],
-    cautions: [...new Set(cautions)].filter((text) => text !== ""),
+    cautions: cautionsOf(picks, context.voice),
   };
+}
+
+/**
+ * What to mind of the harvests, each once, with the crops it is of before it: on this list it stands far from them. A
+ * caution that names its crop stands as it is.
+ */
+function cautionsOf(picks: readonly FirstPicking[], voice: Voice): readonly string[] {
+  const objects = new Map<string, readonly string[]>();
+  for (const { first } of picks) {
+    const text = sayPart(first.task.say, "caution", voice);
+    const { object } = first.task.title;
+    const named = text.toLowerCase().includes(object.toLowerCase());
+    if (text !== "") objects.set(text, [...(objects.get(text) ?? []), ...(named ? [] : [object])]);
+  }
+  return [...objects].map(([text, crops]) =>
+    crops.length === 0 ? text : `${capital(joinWords([...new Set(crops)]))}: ${text}`,
+  );
 }
 
 function roofNeighbourLine(need: AwayNeed, plan: Plan): readonly string[] {

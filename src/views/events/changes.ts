@@ -1,6 +1,6 @@
 import { type Day, sayDay } from "../../base/index.ts";
 import { planOfTask, type ScheduledTask } from "../../engine/index.ts";
-import type { ParsedDiaryLine } from "../../garden/index.ts";
+import type { Observation, ParsedDiaryLine } from "../../garden/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { changeText, goneText } from "./change-text.ts";
 import { titleOf } from "./titles.ts";
@@ -76,17 +76,24 @@ function reasons(
       (observation) => "planting" in observation && about.has(observation.planting),
     ),
   );
-  const { bed, basis } = scheduled.task;
-  const warmed = basis.some((source) => source === "soil" || source === "warmth");
-  const measured = diaryLines.filter(({ observations }) =>
-    observations.some(
-      (observation) =>
-        observation.kind === "measured" && (observation.bed === null || observation.bed === bed),
-    ),
-  );
   const lines =
-    own.length > 0 ? own : warmed || scheduled.task.practice === "water" ? measured : [];
+    own.length > 0
+      ? own
+      : diaryLines.filter(({ observations }) =>
+          observations.some((observation) => isMeasuredFor(scheduled, observation)),
+        );
   return lines.map(({ line }) => `${sayDay(line.day)}: ${line.text}`);
+}
+
+/**
+ * Whether a measurement may have moved a task: rain moves watering alone, a temperature what is calculated from soil or
+ * warmth; each in its bed, and only what is due after it.
+ */
+function isMeasuredFor({ task }: ScheduledTask, observation: Observation): boolean {
+  if (observation.kind !== "measured" || observation.day > task.window.latest) return false;
+  if (observation.what === "rain") return task.practice === "water";
+  const warmed = task.basis.some((source) => source === "soil" || source === "warmth");
+  return warmed && (observation.bed === null || observation.bed === task.bed);
 }
 
 /** Keys of the planting of a task and of all tasks it was calculated from. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { diaryAnchors } from "../../../src/engine/growth/diary-anchors.ts";
+import type { Anchors } from "../../../src/engine/growth/anchors.ts";
+import { diaryAnchors, withLosses } from "../../../src/engine/growth/diary-anchors.ts";
 import type { Observation, ObservedStage } from "../../../src/garden/diary/observation.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 
@@ -62,4 +63,33 @@ test("a sighting that names its sowing counts for that one", () => {
   expect(told(seen("2027-05-25", "up", 3))).toEqual([
     ["2027/lettuce|3|up", isoDay("2027-05-25"), "diary"],
   ]);
+});
+
+describe("a loss", () => {
+  const began = (...days: readonly string[]): Anchors =>
+    new Map(
+      days.map((day, i) => [
+        `2027/lettuce|${i + 1}|start`,
+        { day: isoDay(day), from: "placed", basis: [], task: null },
+      ]),
+    );
+  const ended = (anchors: Anchors, sowing: number | null) => {
+    const planting = "2027/lettuce";
+    const day = isoDay("2027-06-20");
+    const loss: Observation = { kind: "lost", day, planting, sowing, text: "slugs ate it" };
+    return [...withLosses(anchors, [loss]).keys()].filter((key) => key.endsWith("|end"));
+  };
+
+  test("ends the sowings that could be up by then, and none that goes in later", () => {
+    const anchors = began("2027-05-03", "2027-06-01", "2027-06-19", "2027-07-10");
+    expect(ended(anchors, null)).toEqual(["2027/lettuce|1|end", "2027/lettuce|2|end"]);
+  });
+
+  test("ends the sowing that is named, whatever its day", () => {
+    expect(ended(began("2027-05-03", "2027-06-19"), 2)).toEqual(["2027/lettuce|2|end"]);
+  });
+
+  test("ends every sowing where none could be up", () => {
+    expect(ended(began("2027-07-03"), null)).toHaveLength(12);
+  });
 });

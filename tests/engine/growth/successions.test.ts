@@ -82,6 +82,18 @@ describe("sowing again and again", () => {
   });
 });
 
+describe("a number of sowings that the plan asks for", () => {
+  test("is not used up by one that heat would spoil", () => {
+    const crop: Partial<Crop> = { limits: { ...NO_LIMITS, heatC: commonPractice(celsius(64)) } };
+    const all = successionOf(again("beet", every(14), { crop }), FIRST);
+    expect(all.map(({ number }) => number)).not.toEqual(all.map((_, i) => i + 1));
+    const times = all.length - 1;
+    expect(successionOf(again("beet", every(14, times), { crop }), FIRST)).toEqual(
+      all.slice(0, times),
+    );
+  });
+});
+
 describe("over any climate, crop and gap, harvests", () => {
   const warmer = fc.double({ min: -2, max: 6, noNaN: true });
   const names = fc.constantFrom("beet", "carrot", "lettuce");

@@ -37,9 +37,14 @@ describe("a board over carrots sown on 3 May", () => {
 
   test("is off on the day they were seen up, with nothing left to look under", () => {
     const seen = carrots({ acts: { start: "2027-05-03", up: "2027-05-15" } });
-    expect(windowsOf(BOARD, seen)).toEqual(["off 05-15 05-15 05-24"]);
+    expect(windowsOf(BOARD, seen)).toEqual(["off 05-15 05-15 05-15"]);
     expect(said(tasksIn(BOARD, seen)[0])).toContain("why: Green was seen on 15 May.");
     expect(told(tasksIn(BOARD, seen)[0])).toContain("Sown 3 May, up on 15 May;");
+  });
+
+  test("is off on the day they were seen up, though that be after day 21", () => {
+    const seen = carrots({ acts: { start: "2027-04-27", up: "2027-05-19" } });
+    expect(windowsOf(BOARD, seen)).toEqual(["off 05-19 05-19 05-19"]);
   });
 
   test("is off by day 21, though the seed be slower", () => {

@@ -26,7 +26,7 @@ describe("ordering", () => {
 
   test("is three weeks before it is needed, where that comes first", () => {
     const early = growingOf(QUARRY, "carrot", { acts: { start: "2027-02-10" } });
-    expect(windowsOf(THINGS_TO_HAVE, early)[0]).toBe("order 01-10 01-20 02-10");
+    expect(windowsOf(THINGS_TO_HAVE, early)[0]).toBe("order 01-10 01-20 01-31");
   });
 
   test("of seed garlic is two months ahead, since it sells out", () => {

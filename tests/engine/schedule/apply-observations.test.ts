@@ -143,6 +143,25 @@ describe("what was moved", () => {
   });
 });
 
+describe("what was lost of several sowings", () => {
+  const early = dueOf("20 May: slugs ate the lettuce");
+  const lettuce = [...early.keys()].filter((id) => id.startsWith("2027/lettuce/"));
+
+  test("leaves those that go in later, with all their work", () => {
+    expect(lettuce).toContain("2027/lettuce/repeat/2");
+    expect(lettuce).toContain("2027/lettuce/thin/sowing-2-1");
+    expect(lettuce.some((id) => /\/harvest\/sowing-3-/.test(id))).toBe(true);
+  });
+
+  test("drops the work of those that stood", () => {
+    const after = lettuce.filter((id) => (early.get(id) ?? "") >= "05-20");
+    expect(after.filter((id) => !/sowing-|repeat|things-to-have/.test(id))).toEqual([]);
+    const all = dueOf("30 Aug: slugs ate the lettuce");
+    const late = [...all].filter(([id, day]) => id.startsWith("2027/lettuce/") && day >= "08-30");
+    expect(late).toEqual([]);
+  });
+});
+
 describe("an inch of rain", () => {
   test("leaves out that week's water", () => {
     const weeks = (text: string) =>

@@ -85,10 +85,21 @@ describe("placing", () => {
     expect(days).toEqual([inDays(2), inDays(2)]);
   });
 
-  test("tells a warning on its first day and to everybody, whoever is away", () => {
-    const away = [{ person: null, from: inDays(-9), to: inDays(2) }];
-    const [placed] = scheduleTasks([taskOf({ rhythm: "warning" })], placingOf([IMRE], away));
-    expect(placed).toMatchObject({ day: inDays(-7), people: [], note: null });
+  test("tells a warning to everybody, on the first of its days on which somebody is about", () => {
+    const warned = (away: Parameters<typeof placingOf>[1]) =>
+      scheduleTasks([taskOf({ rhythm: "warning" })], placingOf([IMRE], away))[0];
+    expect(warned([])).toMatchObject({ day: inDays(-7), people: [], note: null });
+    const until = (to: number) => [{ person: null, from: inDays(-9), to: inDays(to) }];
+    expect(warned(until(2))).toMatchObject({ day: inDays(3), people: [] });
+    expect(warned(until(30))).toMatchObject({ day: inDays(-7), people: [] });
+  });
+
+  test("tells nobody in particular on a day on which everybody is away, where another will do", () => {
+    const away = [{ person: null, from: inDays(-1), to: inDays(2) }];
+    const [placed] = scheduleTasks([taskOf({})], placingOf([], away));
+    expect(placed?.day).toBe(inDays(-2));
+    const [fixed] = scheduleTasks([taskOf({ window: windowOf(0, 0) })], placingOf([], away));
+    expect(fixed?.day).toBe(inDays(0));
   });
 
   test("says beside a rung that nobody is home, instead of where to put it", () => {

@@ -89,6 +89,22 @@ describe("the neighbour's list", () => {
       "Root bed, tomatoes: They come away at a lift.",
       "Root bed, lettuce: They come away at a lift. Take outer leaves, leave the middle.",
     ]);
-    expect(cautions).toEqual(["Cook them."]);
+    expect(cautions).toEqual(["Beans, tomatoes and lettuce: Cook them."]);
+  });
+
+  test("leaves a caution as it is that names its crop", () => {
+    const say = [how("Pick."), caution("Raw runner beans are poisonous.")];
+    const first = placedOf(
+      {},
+      { id: "a", title: { verb: "Pick", object: "runner beans", where: "bed" }, say },
+    );
+    const pick = {
+      kind: "pick",
+      task: "a",
+      bed: "root-bed",
+      from: SATURDAY,
+      left: "ripens",
+    } as const;
+    expect(listed([], [pick], [first]).cautions).toEqual(["Raw runner beans are poisonous."]);
   });
 });

@@ -37,3 +37,41 @@ describe("what became of tasks between two tellings", () => {
     expect(change?.why).toEqual(["to fit the jobs beside it"]);
   });
 });
+
+describe("a measurement behind a change", () => {
+  const line = (day: number, text: string, observation: object) =>
+    ({
+      line: { day: inDays(day), text },
+      observations: [{ kind: "measured", day: inDays(day), bed: null, ...observation }],
+    }) as unknown as Parameters<typeof changesOf>[0]["diaryLines"][number];
+  const rain = line(1, "an inch of rain", { what: "rain" });
+  const soil = line(1, "soil 50 °F", { what: "soil" });
+  const why = (given: object, ...lines: readonly (typeof rain)[]) => {
+    const window = (due: number) => ({
+      window: {
+        earliest: inDays(due),
+        due: inDays(due),
+        latest: inDays(due),
+        better: "later" as const,
+      },
+    });
+    const was = placedOf({ day: inDays(3) }, { ...window(3), ...given });
+    const now = placedOf({ day: inDays(6) }, { ...window(6), ...given });
+    const [change] = changesOf({ before: [was], now: [now], diaryLines: lines, since }, [plan]);
+    return change?.why.map((each) => each.replace(/^.*: /, ""));
+  };
+
+  test("is rain for watering alone", () => {
+    expect(why({ basis: ["soil"] }, rain)).toEqual(["to fit the jobs beside it"]);
+    expect(why({ practice: "water" }, rain)).toEqual(["an inch of rain"]);
+  });
+
+  test("is the soil's warmth for what waits for it", () => {
+    expect(why({ basis: ["soil"] }, rain, soil)).toEqual(["soil 50 °F"]);
+  });
+
+  test("is nothing that was measured only after the task", () => {
+    const later = line(40, "soil 60 °F", { what: "soil" });
+    expect(why({ basis: ["soil"] }, later)).toEqual(["to fit the jobs beside it"]);
+  });
+});
