@@ -72,6 +72,10 @@ const DOUBTED: Readonly<Record<string, string>> = {
   "bed-too-full": TEXT.replace("18 plants", "90 plants"),
   "too-many-sowings": least("crops:\n  - lettuce: every 1 days, 200 times"),
   "not-sown-again": least("crops:\n  - tomato: bought, every 14 days"),
+  "will-not-bulb": TEXT.replace("latitude: 46.6", "latitude: 20").replace(
+    "- beet: 10 ft",
+    "- onion: long-day, 10 sets\n      - beet: 10 ft",
+  ),
   "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
   "will-not-ripen": TEXT.replace("72 days", "140 days"),
   "bad-season": least(
