@@ -59,6 +59,10 @@ export const CODES = {
   "fits-several": ["problem", "a name that fits more than one planting"],
   "after-circle": ["problem", "plantings that each wait for the other"],
   "practice-unknown": ["problem", "a practice to leave out that is not one"],
+  "answers-orphaned": [
+    "doubt",
+    "answers to jobs of a planting or bed that was renamed without was:",
+  ],
   "key-clash": ["problem", "two years' files of one garden that are the same year"],
   // Doubts.
   "crop-unknown": ["doubt", "a crop that the facts do not have"],
