@@ -25,7 +25,6 @@ export {
 export { changesSince } from "./changes.ts";
 export {
   checkPlan,
-  type DiaryLine,
   doubtsOfBeds,
   type GardenReading,
   type Plan,

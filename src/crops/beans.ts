@@ -12,7 +12,6 @@ import {
   published,
   WARM_WARMTH,
 } from "./figures.ts";
-import { TENDER_NIGHT_C } from "./raising.ts";
 
 const RAW = "Cook beans before you eat any: raw ones, dry ones above all, can make you ill.";
 
@@ -202,7 +201,7 @@ export const RUNNER_BEAN: Crop = {
     depthCm: commonPractice(inchRange(1, 2)),
     potOnDaysAfterUp: null,
     hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
-    nightFloorC: TENDER_NIGHT_C,
+    nightFloorC: published(10, CITE.beltrami),
   },
   settingOut: {
     weeksFromLastFrost: commonPractice(1),

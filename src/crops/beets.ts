@@ -11,9 +11,8 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
-  THINNED_AT,
 } from "./figures.ts";
-import { COOL_SOIL_C, LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
+import { LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
@@ -31,7 +30,7 @@ export const BEET: Crop = {
     depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
     apartCm: commonPractice(inchRange(1, 2)),
     rowsCm: published(18 * 2.54, CITE.missouri),
-    soilMinC: COOL_SOIL_C,
+    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-3, CITE.purdue),
   },
   thinnings: [
@@ -39,11 +38,7 @@ export const BEET: Crop = {
       step: "1",
       daysAfterUp: commonPractice([16, 24]),
       heightCm: fromMemory(inchRange(3, 4), "usual advice of extension crop sheets"),
-      apartCm: derived(
-        inchRange(3, 4),
-        CITE.missouri,
-        "3 inches given there, 4 where Colorado's table begins",
-      ),
+      apartCm: published(inchRange(3, 4), CITE.missouri),
       how: "Each seed is a cluster: leave the strongest and pinch off the rest. The tops are good to eat.",
     },
   ],
@@ -96,7 +91,7 @@ export const SPINACH: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([12, 18]),
-      heightCm: THINNED_AT,
+      heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(3, 4),
         CITE.missouri,
@@ -149,14 +144,14 @@ export const CHARD: Crop = {
     depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
     apartCm: commonPractice(inchRange(2, 3)),
     rowsCm: published(18 * 2.54, CITE.missouri),
-    soilMinC: COOL_SOIL_C,
+    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-3, CITE.purdue),
   },
   thinnings: [
     {
       step: "1",
       daysAfterUp: commonPractice([16, 24]),
-      heightCm: THINNED_AT,
+      heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: commonPractice(inchRange(6, 8)),
       how: "Each seed is a cluster: leave the strongest. The thinnings are salad.",
     },

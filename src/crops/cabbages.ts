@@ -11,7 +11,6 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
-  THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET } from "./raising.ts";
 
@@ -71,7 +70,7 @@ export const CABBAGE: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([18, 26]),
-      heightCm: THINNED_AT,
+      heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(12, 18),
         CITE.colorado,
@@ -118,7 +117,7 @@ export const RADISH: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([6, 10]),
-      heightCm: THINNED_AT,
+      heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(1, 2),
         CITE.northDakota,
@@ -165,7 +164,7 @@ export const TURNIP: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([12, 18]),
-      heightCm: THINNED_AT,
+      heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(3, 4),
         CITE.missouri,

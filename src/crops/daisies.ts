@@ -11,7 +11,6 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
-  THINNED_AT,
 } from "./figures.ts";
 
 /** Leaf lettuce: sown again and again, cut and comes again. */
@@ -57,7 +56,7 @@ export const LETTUCE: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([12, 18]),
-      heightCm: THINNED_AT,
+      heightCm: published(inchRange(1, 2), CITE.florida),
       apartCm: derived(
         inchRange(6, 8),
         CITE.colorado,

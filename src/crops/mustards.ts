@@ -11,7 +11,6 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
-  THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
 
@@ -45,11 +44,7 @@ const sown = (
   frostWeeks: Outdoors["weeksFromLastFrost"],
 ): Outdoors => ({
   ...OUTDOORS_DEFAULTS,
-  depthCm: derived(
-    inchRange(0.25, 0.25),
-    CITE.missouri,
-    "given there for mustard greens and Chinese cabbage",
-  ),
+  depthCm: published(inchRange(0.25, 0.25), CITE.missouri),
   apartCm: commonPractice(inchRange(...apartIn)),
   rowsCm: commonPractice(12 * 2.54),
   soilMinC: COOL_SOIL_C,
@@ -60,7 +55,7 @@ const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
   {
     step: "1",
     daysAfterUp: commonPractice([10, 18]),
-    heightCm: THINNED_AT,
+    heightCm: published(inchRange(1, 2), CITE.florida),
     apartCm: apart,
     how: "Pull the weakest on a damp day; the thinnings are good to eat.",
   },

@@ -14,7 +14,6 @@ import {
   WARM_WARMTH,
 } from "./figures.ts";
 import { PEPPERS } from "./peppers.ts";
-import { COOL_SOIL_C, TENDER_NIGHT_C } from "./raising.ts";
 
 /** Tomato: killed by frost, raised indoors, staked, picked until the first frost. */
 export const TOMATO: Crop = {
@@ -33,7 +32,7 @@ export const TOMATO: Crop = {
     depthCm: commonPractice(inchRange(0.25, 0.5)),
     potOnDaysAfterUp: commonPractice([14, 21]),
     hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),
-    nightFloorC: TENDER_NIGHT_C,
+    nightFloorC: published(10, CITE.beltrami),
   },
   settingOut: {
     weeksFromLastFrost: published(0, CITE.purdue),
@@ -143,7 +142,7 @@ export const POTATO: Crop = {
     depthCm: published(inchRange(3, 5), CITE.minnesotaPotato),
     apartCm: published(inchRange(10, 12), CITE.minnesotaPotato),
     rowsCm: published(33 * 2.54, CITE.minnesotaPotato),
-    soilMinC: COOL_SOIL_C,
+    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
     weeksFromLastFrost: published(-2, CITE.utahPotato),
     how: "Lay the pieces with their sprouts up and break none off.",
   },

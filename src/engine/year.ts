@@ -67,6 +67,7 @@ export type PlantingInYear = {
   readonly crop: Crop | null;
   readonly plan: Plan;
   readonly lives: readonly SowingRecord[];
+  readonly covers: PlantingRecord["covers"];
   readonly hardening: PlantingRecord["hardening"];
   readonly packet: PacketComparison | null;
 };
@@ -85,6 +86,7 @@ export function plantingsIn(year: YearCourse): readonly PlantingInYear[] {
         crop: cropFor(planting),
         plan,
         lives: record?.sowings ?? [],
+        covers: record?.covers ?? [],
         hardening: record?.hardening ?? [],
         packet: record?.packet ?? null,
       };

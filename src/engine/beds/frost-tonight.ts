@@ -1,11 +1,18 @@
 import type { Day } from "../../base/index.ts";
 import type { Crop } from "../../crops/index.ts";
 import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
+import { glassOf } from "../climate/glass.ts";
 import { type FrostStage, frostStage, hardinessOf } from "../growth/hardiness.ts";
 import { objectOf } from "../practices/task.ts";
 import { planOn } from "../schedule/horizon.ts";
 import { type PlantingInYear, plantingsIn, type YearCourse } from "../year.ts";
-import { type FrostNeed, frostNeedOf, needRank } from "./night-needs.ts";
+import {
+  type FrostNeed,
+  frostNeedOf,
+  type Night,
+  type NightPlace,
+  needRank,
+} from "./night-needs.ts";
 import type { Life } from "./planting-record.ts";
 import { type Tray, trayPlace, trayTonight } from "./trays-tonight.ts";
 
@@ -93,18 +100,26 @@ const inItsPlace = (life: Life, day: Day) =>
 
 /** The sowing of a planting that needs most tonight; none where none of it is in its place. */
 function plantTonight(
-  { planting, crop, lives }: PlantingInYear,
+  { planting, crop, lives, covers }: PlantingInYear,
   bed: Bed | null,
-  { plan, day, lowC }: Tonight,
+  { day, lowC }: Tonight,
 ): readonly PlantTonight[] {
   if (!crop) return [];
-  const night = { lowC, site: plan.site, underGlass: bed?.kind === "greenhouse" };
+  const place: NightPlace = glassOf(bed) ?? "open";
+  const night: Night = { lowC, place, covers: coversOn(covers, day) };
   const all = lives
     .filter((life) => inItsPlace(life, day))
     .map((life) => plantAt({ planting, crop }, stageOf(crop, life, day), night));
   const [first, ...more] = all;
   if (!first) return [];
   return [more.reduce((most, next) => (moreThan(next, most) ? next : most), first)];
+}
+
+/** Covers that lie there over the night after a day: put on by then, and not yet taken off. */
+function coversOn(covers: PlantingInYear["covers"], day: Day): Night["covers"] {
+  return covers.flatMap(({ thing, from, to }) =>
+    from <= day && (to === null || day < to) ? [thing] : [],
+  );
 }
 
 const moreThan = (a: PlantTonight, b: PlantTonight) => needRank(a.need) > needRank(b.need);
@@ -116,7 +131,7 @@ function stageOf(crop: Crop, { up, out, full, ready }: Life, day: Day): FrostSta
 function plantAt(
   what: { readonly planting: Planting; readonly crop: Crop },
   stage: FrostStage,
-  night: Parameters<typeof frostNeedOf>[2],
+  night: Night,
 ): PlantTonight {
   return {
     planting: what.planting.key,
@@ -124,7 +139,7 @@ function plantAt(
     family: what.crop.family,
     stage,
     killsC: hardinessOf(what.crop, stage).killsC,
-    need: frostNeedOf(what, stage, night),
+    need: frostNeedOf(what.crop, stage, night),
   };
 }
 

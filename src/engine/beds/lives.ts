@@ -9,6 +9,7 @@ import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { WholeGarden } from "../practices/practice.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
+import { coverSpansOf } from "./cover-spans.ts";
 import { fullAndEnd } from "./ends.ts";
 import { hardeningSteps } from "./hardening-steps.ts";
 import type { ActDay, PlantingRecord, SowingRecord } from "./planting-record.ts";
@@ -33,7 +34,8 @@ function plantingRecordOf(planting: Planting, season: ScheduledSeason): Planting
   );
   const packet = context && sowings.length > 0 ? comparePacket(context) : null;
   const hardening = hardeningSteps(tasks);
-  return { planting: planting.key, bed: planting.bed, sowings, hardening, packet };
+  const covers = context ? coverSpansOf(context, tasks) : [];
+  return { planting: planting.key, bed: planting.bed, sowings, covers, hardening, packet };
 }
 
 /** The first sowing of a planting; null for a crop that the facts do not have. */

@@ -1,4 +1,5 @@
 import type { Day } from "../../base/index.ts";
+import type { PlantCoverName } from "../../crops/index.ts";
 import type { Anchor, AnchorAct } from "../growth/anchors.ts";
 import type { PacketComparison } from "../growth/packet.ts";
 
@@ -45,6 +46,13 @@ export type HardeningStep = {
   readonly stays: boolean;
 };
 
+/** A cover over a planting from the day it goes on to the day it comes off; `to` null where no day is known. */
+export type CoverSpan = {
+  readonly thing: PlantCoverName;
+  readonly from: Day;
+  readonly to: Day | null;
+};
+
 /** The course of a planting, by its key. */
 export type PlantingRecord = {
   readonly planting: string;
@@ -52,6 +60,8 @@ export type PlantingRecord = {
   readonly bed: string | null;
   /** In order; none where nothing is known of the crop's days, or it has none this season. */
   readonly sowings: readonly SowingRecord[];
+  /** What lies over it, and when, as scheduled or done. */
+  readonly covers: readonly CoverSpan[];
   /** In the order of its tasks; none where it is not raised in trays. */
   readonly hardening: readonly HardeningStep[];
   /** Its days in this garden compared with its packet's; null where the diary has no plausible first ripe day. */

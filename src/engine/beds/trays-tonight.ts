@@ -52,5 +52,6 @@ function indoorsNeed(crop: Crop, { lowC, site }: { lowC: number; site: Site }): 
   const { killsC } = hardinessOf(crop, "young");
   if (site.greenhouse === null || site.greenhouse.keptAbove !== null || killsC === null)
     return "leave";
-  return isWarmEnough(leafC({ lowC, site, underGlass: true }), killsC) ? "leave" : "into the house";
+  const airC = leafC({ lowC, place: { keptAboveC: null } });
+  return isWarmEnough(airC, killsC) ? "leave" : "into the house";
 }

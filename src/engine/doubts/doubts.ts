@@ -1,6 +1,5 @@
 import { type Problem, sortProblems } from "../../base/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { bulbDoubts } from "./bulbs.ts";
 import { familyDoubts } from "./families.ts";
 import { bedSizeDoubts, repeatDoubts } from "./plantings.ts";
 import { seasonDoubts } from "./season.ts";
@@ -16,7 +15,6 @@ export function doubtsOf(plans: readonly Plan[]): readonly Problem[] {
       ...bedSizeDoubts(plan),
       ...repeatDoubts(plan),
       ...seasonDoubts(plan),
-      ...bulbDoubts(plan),
     ]),
     ...familyDoubts(plans),
   ]);

@@ -35,8 +35,29 @@ export const YOUNG_DAYS = 21;
 /** Days from the first flowers of peas to their first pods. Source: common practice, about three weeks. */
 const FLOWER_DAYS = 21;
 
+/** Days before the first berries from which strawberries may be in blossom. Source: common practice, about five weeks, and house rule, one more. */
+const BLOSSOM_DAYS = 42;
+
+/** Days before the first cut from which spears may show. Source: house rule; they come in a few warm days. */
+const SPEARS_EARLY_DAYS = 7;
+
+/**
+ * The stage of what stands for years: before its harvest asleep under the soil (asparagus) or in leaf, strawberries in flower
+ * until they bear, and in leaf again when its weeks of harvest are over.
+ */
+function perennialStage(crop: Crop, ready: Day, day: Day): FrostStage {
+  const weeks = crop.perennial?.harvestWeeks.value[1] ?? 0;
+  const over = day > plus(ready, 7 * weeks);
+  if (crop.key === "asparagus" && day < plus(ready, -SPEARS_EARLY_DAYS)) return "not up";
+  if (crop.key === "asparagus") return over ? "standing" : "bearing";
+  const flowers = crop.key === "strawberry" && day >= plus(ready, -BLOSSOM_DAYS) && day < ready;
+  if (flowers) return "in flower";
+  return day < ready || over ? "standing" : "bearing";
+}
+
 /** The stage of a crop's sowing on the night that follows a day. */
 export function frostStage(crop: Crop, { up, out, ready }: StageDays, day: Day): FrostStage {
+  if (crop.perennial && ready !== null) return perennialStage(crop, ready, day);
   if (out === null && day < plus(up, -MAY_BE_EARLY_DAYS)) return "not up";
   const flowers =
     crop.family === "pea family" && ready !== null && day >= plus(ready, -FLOWER_DAYS);
@@ -112,21 +133,45 @@ const LEAVES_AS: Readonly<Record<string, keyof typeof HURT_BELOW_F>> = {
   "brussels-sprouts": "very hardy",
 };
 
+/**
+ * What is hurt sooner than the leaves around it, by crop and stage, degrees at the plant [°F]. Source: common practice for
+ * open strawberry blossom, small berries, spears and stalks; heads of broccoli and cauliflower: PMC10202904, Table 2, one
+ * copy, -2 to -4 °C, the middle; ready lettuce and celery: Masabni, Texas A&M AgriLife Extension, from memory, unchecked,
+ * 26 to 31 °F, the middle.
+ */
+const HURT_AT_STAGE_F: Readonly<Record<string, Partial<Record<FrostStage, number>>>> = {
+  strawberry: { "in flower": 30, bearing: 30 },
+  asparagus: { bearing: 31 },
+  rhubarb: { bearing: 26 },
+  broccoli: { bearing: 27 },
+  cauliflower: { bearing: 27 },
+  lettuce: { bearing: 28 },
+  "head-lettuce": { bearing: 28 },
+  celery: { bearing: 28 },
+};
+
 /** Crops that are pulled whole, and the families whose roots are deep in the soil; a radish is half out of it. */
 const OUT_OF_THE_SOIL: readonly string[] = ["Pull", "Dig", "Lift"];
 const DEEP_ROOTS: readonly Crop["family"][] = ["beet family", "carrot family"];
 const isRoot = ({ family, harvest }: Crop) =>
   DEEP_ROOTS.includes(family) && OUT_OF_THE_SOIL.includes(harvest.verb);
 
+/** What stands for years and is not tender comes again from below, whatever becomes of its leaves. */
+const isAsleep = (crop: Crop, stage: FrostStage) =>
+  crop.perennial !== null && stage === "standing" && !isTender(crop);
+
 /**
  * What frost does to a crop at a stage; every other decision about frost uses this one. Exceptions to its class:
  * nothing that is not up is hurt; a crop that overwinters survives; shoots that are hilled are tender and their tubers
- * safe; peas' blossom is tender; beets, carrots and similar roots, ready to pull, are as hardy as the very hardy.
+ * safe; blossom, spears and ready heads are hurt sooner than leaves; beets, carrots and similar roots, ready to pull, are as
+ * hardy as the very hardy; what stands for years outlives its leaves.
  * Source: HURT_BELOW_F; shoots, blossom and roots: Masabni, Texas A&M AgriLife Extension, from memory, unchecked.
  */
 export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
   if (stage === "not up") return neverHurt("not up");
-  if (crop.overwinter) return neverHurt("stands the winter");
+  const part = HURT_AT_STAGE_F[crop.key]?.[stage];
+  if (part !== undefined) return hurtBelow("half-hardy", part);
+  if (crop.overwinter || isAsleep(crop, stage)) return neverHurt("stands the winter");
   if (crop.hilling && stage === "bearing") return neverHurt("under the soil");
   if (crop.hilling || stage === "in flower") return hurtBelow("tender", HURT_BELOW_F.tender.grown);
   if (isTender(crop)) return hurtBelow("tender", HURT_BELOW_F[crop.frost.value].grown);

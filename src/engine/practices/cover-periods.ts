@@ -1,5 +1,11 @@
 import { type Day, latest, plus } from "../../base/index.ts";
-import { type CoverFacts, type Pest, type PestCoverName, pestCoverIn } from "../../crops/index.ts";
+import {
+  type CoverFacts,
+  type Pest,
+  type PestCoverName,
+  type PlantCoverName,
+  pestCoverIn,
+} from "../../crops/index.ts";
 import { isRaised } from "../../garden/model/index.ts";
 import type { Basis } from "../growth/anchors.ts";
 import { flowerMilestone } from "../growth/flower.ts";
@@ -13,6 +19,7 @@ import {
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
+import { nextAnniversary } from "../growth/winter.ts";
 import { sowingNumbers } from "./repeat.ts";
 import { type TaskOf, type Window, window } from "./task.ts";
 
@@ -25,11 +32,14 @@ export type CoverDay = {
   readonly stage: { readonly day: Day; readonly told: string };
 };
 
+/** What is laid over plants and taken off again. */
+export type LaidCover = Exclude<PlantCoverName, "board">;
+
 /** A planting's cover from the day it goes on to the day it comes off; off is null where nobody but the gardener says when. */
 export type CoverPeriod = {
   readonly context: SowingContext;
   readonly against: Pest | null;
-  readonly thing: PestCoverName;
+  readonly thing: LaidCover;
   /** How its ids end: nothing, or the pest where the planting has a cover before this one. */
   readonly suffix: string;
   readonly on: CoverDay;
@@ -45,7 +55,7 @@ const MAY_STAY_DAYS = 10;
 const BEES_WAIT_DAYS = 2;
 
 /**
- * The covers of a planting, by its crop's facts in their order; else the one the plan asks for, as under glass. None once bees must reach
+ * The covers of a planting, by its crop's facts in their order (none of them under glass), then what else the plan asks for. None once bees must reach
  * its flowers, for a later sowing, which stands under the first one's, and for what was raised past the stage it is for.
  */
 export function coversOf(context: SowingContext): readonly CoverPeriod[] {
@@ -59,17 +69,30 @@ const covers = new WeakMap<SowingContext, readonly CoverPeriod[]>();
 
 function calculateCovers(context: SowingContext): readonly CoverPeriod[] {
   if (context.sowing > 1 || context.planting.without.includes("cover")) return [];
+  const own = oneAtATime(ownCovers(context, pestCoverIn(context.planting.under)));
+  const asked = context.planting.under.filter(isLaid);
+  const told = own.map(({ thing }) => thing);
+  return [
+    ...own,
+    ...asked
+      .filter((thing) => !told.includes(thing))
+      .flatMap((thing, i) => coverAskedFor(context, thing, own.length + i)),
+  ];
+}
+
+/** A board is told of by its own practice. */
+const isLaid = (thing: PlantCoverName): thing is LaidCover => thing !== "board";
+
+/** What the crop's facts ask for, with the plan's own cover against pests in place of theirs. */
+function ownCovers(context: SowingContext, asked: PestCoverName | null): readonly CoverPeriod[] {
   const facts = context.climate.underGlass ? [] : context.crop.covers;
-  if (facts.length === 0) return coverAskedFor(context);
-  return oneAtATime(
-    facts.flatMap((cover, i) => {
-      const on = goesOn(context, cover);
-      const suffix = i === 0 ? "" : `-${cover.against.replaceAll(" ", "-")}`;
-      const { against, with: thing, offSign } = cover;
-      const period = { context, against, thing, suffix, offSign };
-      return on ? inTime({ ...period, on, off: comesOff(context, cover) }) : [];
-    }),
-  );
+  return facts.flatMap((cover, i) => {
+    const on = goesOn(context, cover);
+    const suffix = i === 0 ? "" : `-${cover.against.replaceAll(" ", "-")}`;
+    const { against, offSign } = cover;
+    const period = { context, against, thing: asked ?? cover.with, suffix, offSign };
+    return on ? inTime({ ...period, on, off: comesOff(context, cover) }) : [];
+  });
 }
 
 /** Covers of one planting that would lie over each other are the first of them, till the last comes off. */
@@ -167,13 +190,90 @@ function beforeBees(context: SowingContext, flower: ReachedMilestone, on: Day): 
   };
 }
 
-/** The cover the plan asks for over a crop that the facts give none: on as it goes into its place, off for bees alone. */
-function coverAskedFor(context: SowingContext): readonly CoverPeriod[] {
-  const { under, inSince } = context.planting;
-  const thing = pestCoverIn(under);
-  const on = dayInPlace(context);
-  if (thing === null || inSince !== null || !on) return [];
-  return inTime({ context, against: null, thing, suffix: "", on, off: null, offSign: null });
+/**
+ * A cover the plan asks for and the facts do not: on as it goes into its place, cloches two weeks before to warm it. Off for
+ * bees; fabric and cloches also when frosts are over, and over what stands for years after its harvest. `before`: how many
+ * covers the planting has before this one.
+ */
+function coverAskedFor(
+  context: SowingContext,
+  thing: LaidCover,
+  before: number,
+): readonly CoverPeriod[] {
+  const { inSince } = context.planting;
+  const suffix = before === 0 ? "" : `-${thing}`;
+  const period = { context, against: null, thing, suffix, offSign: OFF_SIGNS[thing] };
+  if (inSince !== null && context.crop.perennial) return overHarvest(period);
+  const place = inSince === null ? dayInPlace(context) : coveredSince(context, inSince);
+  if (!place) return [];
+  const on = thing === "cloche" && inSince === null ? twoWeeksBefore(place) : place;
+  return inTime({ ...period, on, off: thing === "net" ? null : afterFrosts(context, place) });
+}
+
+const OFF_SIGNS: Readonly<Record<LaidCover, string | null>> = {
+  net: null,
+  fabric: "Nights stay mild, or the leaves press against it.",
+  cloche: "Nights stay mild, or the leaves press against the top.",
+};
+
+/** What was sown in an earlier year lies under its cover since then. */
+const coveredSince = (context: SowingContext, day: Day): CoverDay => ({
+  context,
+  window: window(day, day, day),
+  basis: ["given"],
+  stage: { day, told: "As it went into its place, " },
+});
+
+/** Days ahead that cloches are put out. Source: common practice, two weeks, so that the soil is warm by then. */
+const CLOCHES_AHEAD_DAYS = 14;
+
+function twoWeeksBefore(place: CoverDay): CoverDay {
+  const day = plus(place.stage.day, -CLOCHES_AHEAD_DAYS);
+  return { ...place, window: window(plus(day, -4), day, plus(day, 7)) };
+}
+
+/** What goes under its cover so long after the frosts, or later, keeps it till the next spring's [days]. Source: house rule. */
+const SUMMER_DAYS = 90;
+
+/** A cover that is asked for lies at least so long [days]. Source: house rule, three weeks: until roots have taken hold. */
+const LEAST_DAYS = 21;
+
+/** Nine springs in ten have had their last frost by then, and it has lain for some weeks; null in a place without frost. */
+function afterFrosts(context: SowingContext, place: CoverDay): CoverDay | null {
+  const frost = context.plan.site.lastFrost;
+  if (!frost) return null;
+  const since = place.stage.day;
+  const day = latest(
+    nextAnniversary(frost.late, plus(since, -SUMMER_DAYS)),
+    plus(since, LEAST_DAYS),
+  );
+  return {
+    context,
+    window: window(plus(day, -7), day, plus(day, MAY_STAY_DAYS)),
+    basis: ["last frost"],
+    stage: { day, told: "Frosts are over and it has rooted by about " },
+  };
+}
+
+/** Days before its harvest that what stands for years is covered. Source: house rule; before birds and late frosts find it. */
+const BEFORE_HARVEST_DAYS = 14;
+
+function overHarvest(
+  period: Pick<CoverPeriod, "context" | "against" | "thing" | "suffix" | "offSign">,
+): readonly CoverPeriod[] {
+  const { context } = period;
+  const ripe = ripeMilestone(context);
+  const weeks = context.crop.perennial?.harvestWeeks.value[1] ?? 0;
+  if (!isReached(ripe)) return [];
+  const at = (day: Day, told: string): CoverDay => ({
+    context,
+    window: window(plus(day, -4), day, plus(day, 7)),
+    basis: ripe.basis,
+    stage: { day: ripe.usual, told },
+  });
+  const on = at(plus(ripe.usual, -BEFORE_HARVEST_DAYS), "Two weeks before its first harvest, ");
+  const off = at(plus(ripe.usual, 7 * weeks), "After the weeks of its harvest, from ");
+  return [{ ...period, on, off, offSign: "The last of it is picked.", forBees: false }];
 }
 
 /**

@@ -49,8 +49,13 @@ export const PESTS: Readonly<Record<Pest, PestFacts>> = {
   },
 };
 
+/** How cloches are put out and minded. Source: common practice. */
+const CLOCHES_HOW =
+  "Set cloches over the place, their edges in the soil. Once it grows, open the ends on sunny mornings and shut them by evening.";
+
 /** How a cover is put on; against what crawls and flies its edges are shut with soil. */
-export function howCovered(thing: PestCoverName, sealed: boolean): string {
+export function howCovered(thing: PestCoverName | "cloche", sealed: boolean): string {
+  if (thing === "cloche") return CLOCHES_HOW;
   const what = coverNamed(thing).sentence;
   return sealed
     ? `${what} on hoops, clear of the leaves. Bury its edges in soil all round; any gap lets them in.`

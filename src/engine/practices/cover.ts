@@ -11,10 +11,14 @@ type SharedCover = readonly [CoverPeriod, ...CoverPeriod[]];
 
 function tasks({ contexts }: WholeGarden): readonly TaskOf<"cover">[] {
   return sharedCoversOf(contexts.flatMap(coversOf)).flatMap((shared) => [
-    ...shared.map((each) => onTask(each, shared)),
+    ...shared.filter(isToPutOn).map((each) => onTask(each, shared)),
     ...offTasks(shared),
   ]);
 }
+
+/** What was sown in an earlier year is covered already; what stands for years is covered each year. */
+const isToPutOn = ({ context: { planting, crop } }: CoverPeriod) =>
+  planting.inSince === null || crop.perennial !== null;
 
 /** Covers put together that share a net, each lot in the order they go on. */
 function sharedCoversOf(all: readonly CoverPeriod[]): readonly SharedCover[] {
@@ -35,11 +39,12 @@ const byKey = (a: CoverPeriod, b: CoverPeriod) =>
 
 function goesUnder(each: CoverPeriod, lot: SharedCover): boolean {
   const { bed } = each.context.planting;
-  if (bed === null || each.against === null) return false;
+  if (bed === null) return false;
   const [first] = lot;
   return (
     first.context.planting.bed === bed &&
     first.against === each.against &&
+    (each.against !== null || first.thing === each.thing) &&
     lot.some(({ off }) => off === null || off.window.due >= each.on.window.due)
   );
 }
@@ -64,11 +69,13 @@ function onTask(period: CoverPeriod, shared: SharedCover): TaskOf<"cover"> {
   });
 }
 
-function sayOn({ against, thing, context }: CoverPeriod): readonly Sentence[] {
+function sayOn({ against, thing, context, on: { stage } }: CoverPeriod): readonly Sentence[] {
   if (against === null)
     return [
       how(howCovered(thing, false)),
-      why("You asked for it; it goes on the day the crop goes in."),
+      thing === "cloche"
+        ? why("The soil warms under cloches for two weeks before ", { day: stage.day }, ".")
+        : why("You asked for it; it goes on the day the crop goes in."),
     ];
   const { keepsOff, sealed, wintersAfter } = PESTS[against];
   const shows = context.crop.covers.find((cover) => cover.against === against)?.on === "up";
@@ -145,20 +152,33 @@ function offTask(
   });
 }
 
-function sayOff({ forBees, offSign }: CoverPeriod, shared: SharedCover): readonly Sentence[] {
-  const { thing } = shared[0];
+const takeOff = (thing: string) =>
+  thing === "cloches"
+    ? "Take the cloches off, wash them and put them away dry."
+    : `Take the ${thing} off, shake it out and dry it before it is put away.`;
+
+/** Why a cover that the plan asks for comes off; null for one that its crop has outgrown. */
+function whyOff({ crop }: CoverPeriod["context"], against: CoverPeriod["against"]): string | null {
+  if (against !== null) return null;
+  return crop.perennial ? "Its harvest is over for this year." : "Frost hardly comes after this.";
+}
+
+function sayOff(period: CoverPeriod, shared: SharedCover): readonly Sentence[] {
+  const { forBees, offSign, against, context } = period;
+  const { title } = coverNamed(shared[0].thing);
+  const thing = title.toLowerCase();
   if (!forBees)
     return [
-      how(`Take the ${thing} off, shake it out and dry it before it is put away.`),
+      how(takeOff(thing)),
       sign(offSign ?? "They are tall enough."),
-      why(`They have outgrown what the ${thing} was for.`),
+      why(whyOff(context, against) ?? `They have outgrown what the ${thing} was for.`),
     ];
   const others = shared.some((each) => !each.forBees);
   return [
     how(
       others
         ? `Lift the ${thing} off these alone; it stays over what is beside them.`
-        : `Take the ${thing} off, shake it out and dry it before it is put away.`,
+        : takeOff(thing),
     ),
     sign("The first flower opens."),
     why("Bees must reach the flowers, or there is no fruit."),

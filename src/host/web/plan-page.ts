@@ -1,5 +1,4 @@
 import { dayAt, type Problem, sayAdvice, sayDay } from "../../base/index.ts";
-import { answersIn, linesForPlan } from "../store/diary.ts";
 import { otherPlans, zoneOf } from "../store/gardens.ts";
 import {
   type PlanTexts,
@@ -63,8 +62,7 @@ async function problemsIn(
 ) {
   const { checkPlan } = await context.engine();
   const others = otherPlans(context.sql, stored, year);
-  const answered = linesForPlan(others, answersIn(context.sql));
-  return checkPlan({ text, garden: link.garden, file, beside }, others, answered).problems;
+  return checkPlan({ text, garden: link.garden, file, beside }, others).problems;
 }
 
 async function saveForm(gardenRequest: GardenRequest, at: PlanDraft): Promise<Response> {

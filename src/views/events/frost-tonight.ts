@@ -28,18 +28,30 @@ export type FrostTonightText = {
 
 const LEAVE_REASONS: Readonly<Record<LeaveReason, string>> = {
   "not up": "nothing is up yet, and what lies in the ground is safe",
-  "stands the winter": "planted to stand the winter",
+  "stands the winter": "cold as this does no harm",
   "under the soil": "the tops may go, what you eat is safe under the soil",
   hardy: "hardy enough",
   "light frost only": "a light frost does no harm",
   "warm enough": "not cold enough to do harm",
   "under fabric": "already under fabric, and that is enough",
+  "under cloches": "the cloches over it are enough; shut their ends",
   "in the greenhouse": "warm enough under glass",
 };
 
-/** A night's report in the household's measures; lines end with their full stop. */
+/** How soon a plant that needs something tonight is hurt: the warmest temperature first [°C]; what is left alone last. */
+const urgency = ({ need, killsC }: PlantTonight) =>
+  need.kind === "leave" ? Number.NEGATIVE_INFINITY : (killsC ?? Number.NEGATIVE_INFINITY);
+const soonest = (plants: readonly PlantTonight[]) => Math.max(...plants.map(urgency));
+
+/** First what dies first; what is as soon hurt in the order that it is walked past. */
+const diesFirst = (a: readonly PlantTonight[], b: readonly PlantTonight[]) =>
+  soonest(a) === soonest(b) ? 0 : soonest(b) - soonest(a);
+
+/** A night's report in the household's measures, beds with what dies first in front; lines end with their full stop. */
 export function frostTonightText(report: FrostTonight, measures: Measures): FrostTonightText {
-  const beds = report.beds.map((bed) => nightBedSection(bed, report.beds.length === 1));
+  const beds = [...report.beds]
+    .sort((a, b) => diesFirst(a.plants, b.plants))
+    .map((bed) => nightBedSection(bed, report.beds.length === 1));
   const trays = report.trays.map((tray) => nightTrayLine(tray, measures));
   const sections =
     trays.length > 0 ? [...beds, { name: "Trays", lines: [...new Set(trays)] }] : beds;
@@ -62,14 +74,14 @@ const isBusy = ({ beds, trays }: FrostTonight) =>
   trays.some(({ need }) => need !== "leave") ||
   beds.some(({ plants }) => plants.some(({ need }) => need.kind !== "leave"));
 
-/** Similar needs are in one line: work first, in the bed's order, then what is left alone. */
+/** Similar needs are in one line: work first, what dies first in front, then what is left alone. */
 function nightBedSection(bed: BedTonight, only: boolean): Section {
   const groups = new Map<string, PlantTonight[]>();
   for (const plant of bed.plants) {
     const key = `${JSON.stringify(plant.need)}${plant.need.kind === "beyond" ? plant.family : ""}`;
     groups.set(key, [...(groups.get(key) ?? []), plant]);
   }
-  const all = [...groups.values()];
+  const all = [...groups.values()].sort(diesFirst);
   const work = all.filter(([first]) => first?.need.kind !== "leave");
   const rest = all.filter(([first]) => first?.need.kind === "leave");
   const carry = work.length > 0 && bed.carry ? ["Or carry the bags under a roof."] : [];
@@ -89,6 +101,8 @@ function needLine(need: FrostNeed, names: string, plants: readonly PlantTonight[
       return `Leave ${names}: ${LEAVE_REASONS[need.why]}.`;
     case "bury":
       return `Bury the shoots of ${names} in loose soil; they push through again.`;
+    case "pick":
+      return `Pick all ${names} that shows before dark: frost spoils it, and what is under the soil is safe.`;
     case "cover":
       return coverLine(need, names, plants);
     case "beyond":
@@ -132,7 +146,7 @@ function beyondLine(
 function nightTrayLine({ name, place, need, floorC }: Tray, measures: Measures): string {
   const floor = floorC === null ? "" : sayQuantity(degreesC(floorC), measures);
   if (need === "into the house")
-    return `Carry ${name} from the greenhouse into the house, where nothing heats it.`;
+    return `Carry ${name} from the greenhouse, which nothing heats, into the house.`;
   if (need === "leave")
     return place === "indoors"
       ? `Leave ${name} where they are, indoors.`

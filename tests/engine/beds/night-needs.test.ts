@@ -1,28 +1,21 @@
 import { describe, expect, test } from "vitest";
-import { celsius, degreesC, fahrenheit } from "../../../src/base/quantities/quantity.ts";
+import { celsius, fahrenheit } from "../../../src/base/quantities/quantity.ts";
+import { cropOf } from "../../../src/crops/crops.ts";
 import {
   type FrostNeed,
   frostNeedOf,
   leafC,
+  type Night,
   needRank,
 } from "../../../src/engine/beds/night-needs.ts";
 import type { FrostStage } from "../../../src/engine/growth/hardiness.ts";
-import type { Planting, Site } from "../../../src/garden/model/plan.ts";
-import { planOf, QUARRY } from "../../gardens.ts";
-import { growingOf } from "../growth/growing.ts";
 
-const { site } = planOf(QUARRY);
-const cold: Site = {
-  ...site,
-  greenhouse: site.greenhouse && { ...site.greenhouse, keptAbove: null },
-};
-
-type Given = { readonly planting?: Partial<Planting>; readonly site?: Site; readonly glass?: true };
+type Given = Partial<Pick<Night, "place" | "covers">>;
 
 function need(key: string, stage: FrostStage, lowF: number, given: Given = {}): FrostNeed {
-  const { crop, planting } = growingOf(QUARRY, key);
-  const night = { lowC: celsius(lowF), site: given.site ?? site, underGlass: given.glass ?? false };
-  return frostNeedOf({ crop, planting: { ...planting, ...given.planting } }, stage, night);
+  const crop = cropOf(key);
+  if (!crop) throw new Error(key);
+  return frostNeedOf(crop, stage, { lowC: celsius(lowF), place: "open", covers: [], ...given });
 }
 
 describe("tomatoes", () => {
@@ -35,26 +28,48 @@ describe("tomatoes", () => {
     expect(need("tomato", "bearing", 25)).toEqual({ kind: "beyond", left: "pick" });
   });
 
-  test("under fabric by the plan are left alone where light fabric is enough, and else get heavy in its place", () => {
-    const under = { planting: { under: ["fabric"] as const } } as unknown as Given;
+  test("under fabric that lies there are left alone where it is enough, and else get heavy in its place", () => {
+    const under: Given = { covers: ["fabric"] };
     expect(need("tomato", "standing", 35, under)).toEqual({ kind: "leave", why: "under fabric" });
     expect(need("tomato", "standing", 33, under)).toMatchObject({ kind: "cover", over: true });
-    const net = { planting: { under: ["net"] as const } } as unknown as Given;
+    const net: Given = { covers: ["net"] };
     expect(need("tomato", "standing", 35, net)).toMatchObject({ kind: "cover", over: false });
   });
 
-  test("in a greenhouse are as warm as it is kept, or a little warmer than outdoors without a fire", () => {
-    const glass = { glass: true } as const;
-    expect(need("tomato", "standing", 10, glass)).toEqual({
+  test("under cloches are left alone on a night that is a little too cold", () => {
+    const under: Given = { covers: ["cloche"] };
+    expect(need("tomato", "standing", 35, under)).toEqual({ kind: "leave", why: "under cloches" });
+    expect(need("tomato", "standing", 31, under).kind).toBe("cover");
+  });
+
+  test("in a house are as warm as it is kept, or a little warmer than outdoors without a heater", () => {
+    const heated: Given = { place: { keptAboveC: celsius(45) } };
+    const cold: Given = { place: { keptAboveC: null } };
+    expect(need("tomato", "standing", 10, heated)).toEqual({
       kind: "leave",
       why: "in the greenhouse",
     });
-    expect(need("tomato", "standing", 34, { ...glass, site: cold }).kind).toBe("leave");
-    expect(need("tomato", "standing", 33, { ...glass, site: cold }).kind).toBe("cover");
-    const night = { lowC: celsius(34), site: cold, underGlass: true };
+    expect(need("tomato", "standing", 34, cold).kind).toBe("leave");
+    expect(need("tomato", "standing", 33, cold).kind).toBe("cover");
+    const night = { lowC: celsius(34), place: { keptAboveC: null } };
     expect(fahrenheit(leafC(night))).toBeCloseTo(32, 9);
-    expect(degreesC(leafC({ ...night, site })).si).toBeCloseTo(celsius(45), 9);
+    expect(leafC({ ...night, place: { keptAboveC: 7 } })).toBe(7);
   });
+});
+
+test("strawberries in flower are covered at 29 °F, and asparagus that shows is picked", () => {
+  expect(need("strawberry", "standing", 29)).toEqual({ kind: "leave", why: "stands the winter" });
+  expect(need("strawberry", "in flower", 29)).toMatchObject({ kind: "cover" });
+  expect(need("strawberry", "bearing", 29)).toMatchObject({ kind: "cover" });
+  expect(need("asparagus", "bearing", 29)).toEqual({ kind: "pick" });
+  expect(need("asparagus", "not up", 10)).toEqual({ kind: "leave", why: "not up" });
+});
+
+test("ready heads are covered on nights that their leaves stand", () => {
+  for (const key of ["broccoli", "cauliflower", "lettuce"]) {
+    expect(need(key, "standing", 29).kind, key).toBe("leave");
+    expect(need(key, "bearing", 29).kind, key).toBe("cover");
+  }
 });
 
 test("potato shoots are buried while they are short, come again when tall, and tubers are left", () => {
@@ -71,7 +86,16 @@ test("what stands frost is left alone, and told whether it is hardy or stands a 
 });
 
 test("a colder low never asks less", () => {
-  for (const key of ["tomato", "potato", "lettuce", "beet", "garlic", "carrot"])
+  for (const key of [
+    "tomato",
+    "potato",
+    "lettuce",
+    "beet",
+    "garlic",
+    "carrot",
+    "strawberry",
+    "asparagus",
+  ])
     for (const stage of ["not up", "young", "standing", "in flower", "bearing"] as const) {
       const ranks = Array.from({ length: 121 }, (_, i) => needRank(need(key, stage, 50 - i / 2)));
       expect(ranks, `${key} ${stage}`).toEqual([...ranks].sort((a, b) => a - b));

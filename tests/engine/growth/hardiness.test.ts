@@ -45,6 +45,16 @@ describe("the stage of a sowing", () => {
     expect(stage("bean", "2027-07-20")).toBe("standing");
   });
 
+  test("of what stands for years goes by its harvest: asleep, in flower, bearing, in leaf again", () => {
+    expect(stage("asparagus", "2027-07-20")).toBe("not up");
+    expect(stage("asparagus", "2027-07-25")).toBe("bearing");
+    expect(stage("asparagus", "2027-11-20")).toBe("standing");
+    expect(stage("strawberry", "2027-06-19")).toBe("standing");
+    expect(stage("strawberry", "2027-06-20")).toBe("in flower");
+    expect(stage("strawberry", "2027-08-01")).toBe("bearing");
+    expect(stage("rhubarb", "2027-07-01")).toBe("standing");
+  });
+
   test("of plants set out is young from that day", () => {
     const out = isoDay("2027-06-10");
     expect(frostStage(crop("tomato"), { ...days, out }, isoDay("2027-06-20"))).toBe("young");
@@ -65,8 +75,8 @@ describe("what frost does", () => {
     expect([killsF("cabbage", "young"), killsF("cabbage", "standing")]).toEqual([28, 24]);
     expect([killsF("kale", "young"), killsF("kale", "bearing")]).toEqual([24, 20]);
     for (const each of CROPS)
-      expect(hardinessOf(each, "young").killsC ?? 0, each.key).toBeGreaterThanOrEqual(
-        hardinessOf(each, "standing").killsC ?? 0,
+      expect(hardinessOf(each, "young").killsC ?? -99, each.key).toBeGreaterThanOrEqual(
+        hardinessOf(each, "standing").killsC ?? -99,
       );
   });
 
@@ -89,7 +99,17 @@ describe("what frost does", () => {
     expect(hardinessOf(crop("carrot"), "standing").kind).toBe("half-hardy");
   });
 
-  test("is reckoned at the leaves, 4 °F below the forecast", () => {
+  test("takes blossom, spears and heads sooner than leaves, and what stands for years comes again", () => {
+    expect([killsF("strawberry", "in flower"), killsF("strawberry", "standing")]).toEqual([
+      30,
+      null,
+    ]);
+    expect([killsF("asparagus", "bearing"), killsF("rhubarb", "bearing")]).toEqual([31, 26]);
+    expect([killsF("cauliflower", "bearing"), killsF("cauliflower", "standing")]).toEqual([27, 24]);
+    expect(hardinessOf(crop("asparagus"), "standing").spared).toBe("stands the winter");
+  });
+
+  test("is calculated at the leaves, 4 °F below the forecast", () => {
     expect(COLDER_AT_LEAVES_K * 1.8).toBeCloseTo(4, 9);
   });
 });

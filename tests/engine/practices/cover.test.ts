@@ -4,7 +4,7 @@ import { commonPractice } from "../../../src/crops/figures.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { Task } from "../../../src/engine/practices/all.ts";
 import { COVER } from "../../../src/engine/practices/cover.ts";
-import { QUARRY } from "../../gardens.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, sharedIn, titles, windows } from "./told.ts";
 
@@ -60,8 +60,50 @@ describe("a cover that the plan asks for", () => {
   const tomatoes = growingOf(QUARRY, "tomato", { acts, planting: { under: ["fabric"] } });
 
   test("goes on the day they go into their place, over a crop that needs none", () => {
-    expect(windowsOf(tomatoes)).toEqual(["on 05-21 05-21 05-24"]);
-    expect(titles(tasksOf(tomatoes))).toEqual(["Fabric over tomatoes [bed]"]);
+    expect(windowsOf(tomatoes)).toEqual(["on 05-21 05-21 05-24", "off 06-04 06-11 06-21"]);
+    expect(titles(tasksOf(tomatoes))).toEqual([
+      "Fabric over tomatoes [bed]",
+      "Fabric off tomatoes [bed]",
+    ]);
+  });
+
+  test("is laid in place of the one its crop is usually under, and never left out", () => {
+    const under: Given = { acts: { start: "2027-05-03", up: "2027-05-20" } };
+    const fabric = growingOf(QUARRY, "beet", { ...under, planting: { under: ["fabric"] } });
+    expect(titles(tasksOf(fabric))).toEqual(["Fabric over beets [bed]", "Fabric off beets [bed]"]);
+    expect(tasksOf(fabric).map(({ id }) => id)).toEqual(tasksOf(beets).map(({ id }) => id));
+    const both = growingOf(QUARRY, "beet", { ...under, planting: { under: ["net", "cloche"] } });
+    expect(
+      tasksOf(both)
+        .map(({ step }) => step)
+        .sort(),
+    ).toEqual(["off", "off-cloche", "on", "on-cloche"]);
+  });
+
+  test("of cloches goes on two weeks before, to warm the soil, and comes off when frosts are over", () => {
+    const under: Given = { acts: { start: "2027-04-20" }, planting: { under: ["cloche"] } };
+    const carrots = growingOf(QUARRY, "carrot", under);
+    expect(windowsOf(carrots)).toEqual(["on 04-02 04-06 04-13", "off 05-14 05-21 05-31"]);
+    expect(said(stepOf(carrots, "on"))).toContain("open the ends on sunny mornings");
+    expect(said(stepOf(carrots, "off"))).toContain("Take the cloches off, wash them");
+  });
+
+  test("lies from autumn to spring over what was sown in an earlier year, and is only taken off", () => {
+    const inSince = isoDay("2026-09-20");
+    const given: Given = {
+      acts: { start: "2026-09-20" },
+      planting: { under: ["fabric"], inSince },
+    };
+    expect(windowsOf(growingOf(QUARRY, "carrot", given))).toEqual(["off 05-14 05-21 05-31"]);
+  });
+
+  test("lies over the harvest of what stands for years, each year", () => {
+    const years = QUARRY.replace(
+      "beet: 2 rows",
+      "strawberry: 20 plants, in since 1 May 2025, under a net",
+    );
+    const berries = growingOf(years, "strawberry", { acts: { start: "2025-05-01" } });
+    expect(tasksOf(berries).map(({ step }) => step)).toEqual(["on", "off"]);
   });
 
   test("is none where nobody asks, or before they are in", () => {
@@ -185,8 +227,10 @@ describe("a cover over what bees must reach", () => {
   });
 
   test("comes off for bees where the plan alone asked for it", () => {
-    const asked = squash([], { planting: { under: ["fabric"] } });
+    const asked = squash([], { planting: { under: ["net"] } });
     expect(windowsOf(asked)).toEqual(["on 05-03 05-03 05-06", "off 06-20 06-25 06-27"]);
+    const fabric = squash([], { planting: { under: ["fabric"] } });
+    expect(windowsOf(fabric)[1]).toBe("off 05-17 05-24 06-03");
   });
 });
 

@@ -42,8 +42,33 @@ describe("a frost night in words", () => {
 
   test("says of fabric that lies there already that it is enough, or that heavy takes its place", () => {
     const under = QUARRY.replace("from seed indoors", "from seed indoors, under fabric");
-    expect(inBed("South bed", "2027-06-15", 35, under)?.[0]).toContain("already under fabric");
-    expect(inBed("South bed", "2027-06-15", 32, under)?.[0]).toContain("in place of the light one");
+    expect(inBed("South bed", "2027-06-08", 35, under)?.[0]).toContain("already under fabric");
+    expect(inBed("South bed", "2027-06-08", 32, under)?.[0]).toContain("in place of the light one");
+    expect(inBed("South bed", "2027-09-10", 35, under)?.[0]).toBe(
+      "Cover tomatoes with light fabric.",
+    );
+  });
+
+  test("has the beds in front whose plants die first, and in a bed what dies first", () => {
+    const names = told("2027-06-15", 27).sections.map(({ name }) => name);
+    expect(names.slice(0, 2)).toEqual(["Bags", "South bed"]);
+    expect(names.indexOf("Salad bed")).toBeLessThan(names.indexOf("Root bed"));
+    const peppers = QUARRY.replace(
+      "- tomato: 6 plants, from seed indoors",
+      "- kale: 4 plants, bought\n      - tomato: 6 plants, bought\n      - pepper: 4 plants, bought",
+    );
+    const [first] = inBed("South bed", "2027-06-20", 20, peppers) ?? [];
+    expect(first).toMatch(/^No cover saves (?:tomatoes and )?peppers/);
+  });
+
+  test("has asparagus that shows picked, and strawberries in flower covered", () => {
+    const years = QUARRY.replace(
+      "- beet: 2 rows",
+      "- asparagus: 12 crowns, in since 20 Apr 2024\n      - strawberry: 20 plants, in since 1 May 2025",
+    );
+    const lines = inBed("Root bed", "2027-06-03", 29, years)?.join(" ");
+    expect(lines).toContain("Pick all asparagus that shows before dark");
+    expect(lines).toMatch(/Cover (?:[a-z]+ and )?strawberries/);
   });
 
   test("brings in trays that are out", () => {
