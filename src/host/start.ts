@@ -1,17 +1,16 @@
 import { randomBytes } from "node:crypto";
-import { appendFileSync, existsSync, readdirSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import { join, relative } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import {
-  bindingsIn,
   linksOf,
   publishFolder,
   type Server,
   sayLinks,
   sayPublishResult,
-  secretIn,
 } from "./cli/publish-folder.ts";
+import { addBinding, bindingsIn, othersCanRead, secretIn } from "./cli/secrets.ts";
 import { runLocally } from "./local.ts";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
@@ -63,15 +62,16 @@ export async function start(options: StartOptions): Promise<RunningServer> {
   return { server, stop };
 }
 
-/** The secret in that file, made there where there is none; says so when it makes one. */
+/** The secret in that file, made there where there is none; says so when it makes one, and where others can read the file. */
 export function secretFor(file: string, say: (line: string) => void): string {
+  const shown = relative(process.cwd(), file);
+  const warning = othersCanRead(file);
+  if (warning !== null) say(warning.replaceAll(file, shown));
   const known = secretIn(file);
   if (known !== null) return known;
   const made = randomBytes(32).toString("base64url");
-  appendFileSync(file, `SECRET=${made}\n`, { mode: 0o600 });
-  say(
-    `Made a secret in ${relative(process.cwd(), file)}. Every link hangs on it: keep it, and keep it to yourself.`,
-  );
+  addBinding(file, "SECRET", made);
+  say(`Made a secret in ${shown}. Every link hangs on it: keep it, and keep it to yourself.`);
   return made;
 }
 

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { secretIn } from "../../src/host/cli/publish-folder.ts";
+import { secretIn } from "../../src/host/cli/secrets.ts";
 import { start } from "../../src/host/start.ts";
 import { freePort } from "../port.ts";
 import { CHROMIUM, NO_CHROMIUM } from "./found.ts";

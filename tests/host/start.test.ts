@@ -43,6 +43,16 @@ test("a start keeps what else its file of secrets holds", async () => {
   expect(readFileSync(starting.secrets, "utf8")).toMatch(/^EPOCH=2\nSECRET=/);
 });
 
+test("a start keeps apart what stands on a last line without an end, and tells who can read it", async () => {
+  const { starting, said } = await fresh();
+  writeFileSync(starting.secrets, "EPOCH=2", { mode: 0o644 });
+  const secret = secretFor(starting.secrets, starting.say);
+  expect(readFileSync(starting.secrets, "utf8")).toBe(`EPOCH=2\nSECRET=${secret}\n`);
+  expect(secretFor(starting.secrets, starting.say)).toBe(secret);
+  expect(said.filter((line) => line.includes("chmod 600"))).toHaveLength(2);
+  expect(said.join()).not.toContain(secret);
+});
+
 test("a garden whose server can't be reached is told and keeps no other waiting", async () => {
   const { starting, said } = await fresh();
   mkdirSync(join(starting.plans, "brook"));

@@ -1,5 +1,4 @@
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync } from "node:fs";
 import { keyFrom, pathOf } from "../links/mac.ts";
 import { type PlanFile, planFiles } from "./files.ts";
 
@@ -82,18 +81,6 @@ export function sayPublishResult({ file, outcome, version, lines }: PublishResul
     failed: `${file}: not published.`,
   }[outcome];
   return [...lines, message].join("\n");
-}
-
-/** What a file of `NAME=value` lines binds, by name, quotes left out; nothing where there is no such file. */
-export function bindingsIn(file: string): Readonly<Record<string, string>> {
-  if (!existsSync(file)) return {};
-  const lines = readFileSync(file, "utf8").matchAll(/^([A-Z_]+)="?([^"\n]*?)"?[ \t\r]*$/gm);
-  return Object.fromEntries([...lines].map(([, name = "", value = ""]) => [name, value]));
-}
-
-/** The secret in such a file, or null where the file or the name is missing. */
-export function secretIn(file: string): string | null {
-  return bindingsIn(file).SECRET || null;
 }
 
 /** An address under the deployment's own link for a garden. */

@@ -1,5 +1,6 @@
 import { type Call, type Exit, WrongUsage } from "./call.ts";
-import { type Server, secretIn } from "./publish-folder.ts";
+import type { Server } from "./publish-folder.ts";
+import { othersCanRead, secretIn } from "./secrets.ts";
 
 /** Where a started Sowbell answers on this machine. */
 const HERE = `http://127.0.0.1:${process.env.PORT ?? 8787}`;
@@ -15,6 +16,8 @@ export function serverOf({ options, terminal }: Call): Server {
   const secret = process.env.SECRET ?? secretIn(SECRETS);
   if (!secret)
     throw new WrongUsage(`no secret: set SECRET, or run npm start once, which makes ${SECRETS}`);
+  const warning = process.env.SECRET === undefined ? othersCanRead(SECRETS) : null;
+  if (warning !== null) terminal.err(`sowbell: ${warning}\n`);
   const server = options.server ?? HERE;
   if (!URL.canParse(server))
     throw new WrongUsage(`--server ${server}: an address like https://garden.example`);

@@ -3,12 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import {
-  bindingsIn,
   linksOf,
   publishFolder,
   sayLinks,
   sayPublishResult,
-  secretIn,
 } from "../../../src/host/cli/publish-folder.ts";
 import { checkLink, keyFrom } from "../../../src/host/links/mac.ts";
 
@@ -158,18 +156,4 @@ test("what became of a file is said after its doubts or problems", () => {
   expect(sayPublishResult({ file, outcome: "left", version: 3, lines: [] })).toContain(
     "stays in force",
   );
-});
-
-test("what a file binds is read by name, quotes and all else left out", () => {
-  write("bound", '# a note\nSECRET="a=b c"\r\nEPOCH=2\nEMPTY=\nnot this\n');
-  expect(bindingsIn(join(folder, "bound"))).toEqual({ SECRET: "a=b c", EPOCH: "2", EMPTY: "" });
-  expect(bindingsIn(join(folder, "none"))).toEqual({});
-});
-
-test("a secret is found in its file, and is null without file or name", () => {
-  write(".dev.vars", 'OTHER=1\nSECRET="abc"\n');
-  expect(secretIn(join(folder, ".dev.vars"))).toBe("abc");
-  write("empty", "OTHER=1\n");
-  expect(secretIn(join(folder, "empty"))).toBeNull();
-  expect(secretIn(join(folder, "none"))).toBeNull();
 });
