@@ -8,6 +8,7 @@ import {
   PRACTICES,
 } from "../engine/index.ts";
 import {
+  orphanDoubts,
   type PlanResult,
   type PlanSource,
   parseDiary,
@@ -16,11 +17,11 @@ import {
   readPlan as readText,
   resolveConflicts,
 } from "../garden/index.ts";
-import type { FilledDefault, Plan } from "../garden/model/index.ts";
+import type { DiaryLine, FilledDefault, Plan } from "../garden/model/index.ts";
 
 export type { Problem } from "../base/index.ts";
 export { sayProblem } from "../base/index.ts";
-export type { Plan } from "../garden/model/index.ts";
+export type { DiaryLine, Plan } from "../garden/model/index.ts";
 
 /** A year's plan as it is written, and where that text comes from. */
 export type PlanText = PlanSource & { readonly text: string };
@@ -57,9 +58,13 @@ export function readGarden(files: readonly PlanText[]): GardenReading {
 }
 
 /** What is doubtful in plans and between them before anything is scheduled. */
-const doubtsBeforeBuild = (plans: readonly Plan[]): readonly Problem[] => [
+const doubtsBeforeBuild = (
+  plans: readonly Plan[],
+  answered: readonly DiaryLine[] = [],
+): readonly Problem[] => [
   ...doubtsOf(plans),
   ...problemsBetweenYears(plans),
+  ...orphanDoubts(answered, plans),
 ];
 
 /**
@@ -74,15 +79,23 @@ export type PlanCheck = { readonly plan: Plan | null; readonly problems: readonl
 
 /**
  * Checks one year's text among the other years of its garden, just as all files are checked together: its own problems
- * and doubts, those of its season, those from other years, and those of its beds.
+ * and doubts, those of its season, those from other years, those of its beds, and answers that were given to what it no longer
+ * names.
  */
-export function checkPlan(file: PlanText, others: readonly Plan[]): PlanCheck {
+export function checkPlan(
+  file: PlanText,
+  others: readonly Plan[],
+  answered: readonly DiaryLine[] = [],
+): PlanCheck {
   const { plan, problems } = readPlan(file.text, file);
   if (plan === null) return { plan, problems };
   const plans = [...others.filter(({ year }) => year !== plan.year), plan].sort(
     (a, b) => a.year - b.year,
   );
-  const doubts = [...doubtsBeforeBuild(plans), ...doubtsOfBeds({ id: plan.garden, plans })];
+  const doubts = [
+    ...doubtsBeforeBuild(plans, answered),
+    ...doubtsOfBeds({ id: plan.garden, plans }),
+  ];
   const own = doubts.filter(({ at }) => at.file === plan.file);
   return { plan, problems: sortProblems([...problems, ...own]) };
 }

@@ -25,6 +25,7 @@ export {
 export { changesSince } from "./changes.ts";
 export {
   checkPlan,
+  type DiaryLine,
   doubtsOfBeds,
   type GardenReading,
   type Plan,

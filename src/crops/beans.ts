@@ -12,6 +12,7 @@ import {
   published,
   WARM_WARMTH,
 } from "./figures.ts";
+import { TENDER_NIGHT_C } from "./raising.ts";
 
 const RAW = "Cook beans before you eat any: raw ones, dry ones above all, can make you ill.";
 
@@ -201,7 +202,7 @@ export const RUNNER_BEAN: Crop = {
     depthCm: commonPractice(inchRange(1, 2)),
     potOnDaysAfterUp: null,
     hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
-    nightFloorC: published(10, CITE.beltrami),
+    nightFloorC: TENDER_NIGHT_C,
   },
   settingOut: {
     weeksFromLastFrost: commonPractice(1),

@@ -11,8 +11,9 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
-import { LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
+import { COOL_SOIL_C, LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
@@ -30,7 +31,7 @@ export const BEET: Crop = {
     depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
     apartCm: commonPractice(inchRange(1, 2)),
     rowsCm: published(18 * 2.54, CITE.missouri),
-    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
+    soilMinC: COOL_SOIL_C,
     weeksFromLastFrost: published(-3, CITE.purdue),
   },
   thinnings: [
@@ -38,7 +39,11 @@ export const BEET: Crop = {
       step: "1",
       daysAfterUp: commonPractice([16, 24]),
       heightCm: fromMemory(inchRange(3, 4), "usual advice of extension crop sheets"),
-      apartCm: published(inchRange(3, 4), CITE.missouri),
+      apartCm: derived(
+        inchRange(3, 4),
+        CITE.missouri,
+        "3 inches given there, 4 where Colorado's table begins",
+      ),
       how: "Each seed is a cluster: leave the strongest and pinch off the rest. The tops are good to eat.",
     },
   ],
@@ -91,7 +96,7 @@ export const SPINACH: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([12, 18]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: derived(
         inchRange(3, 4),
         CITE.missouri,
@@ -144,14 +149,14 @@ export const CHARD: Crop = {
     depthCm: published(inchRange(0.5, 0.5), CITE.missouri),
     apartCm: commonPractice(inchRange(2, 3)),
     rowsCm: published(18 * 2.54, CITE.missouri),
-    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
+    soilMinC: COOL_SOIL_C,
     weeksFromLastFrost: published(-3, CITE.purdue),
   },
   thinnings: [
     {
       step: "1",
       daysAfterUp: commonPractice([16, 24]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: commonPractice(inchRange(6, 8)),
       how: "Each seed is a cluster: leave the strongest. The thinnings are salad.",
     },

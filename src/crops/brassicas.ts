@@ -11,6 +11,7 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL, RAISED_SHORT } from "./raising.ts";
 
@@ -81,11 +82,11 @@ const collared = (frostWeeks: number, room: PlantSpacing): SettingOut => ({
   how: "Plant up to the first leaves and firm hard. Lay a collar flat round each stem, water in, and close the net the same hour.",
 });
 
-/** The spacing of a big head. */
-const HEAD_ROOM: PlantSpacing = {
+/** The spacing of a big head, in rows so far apart [in]. */
+const headRoom = (rowsIn: number): PlantSpacing => ({
   apartCm: published(18 * 2.54, CITE.colorado),
-  rowsCm: published(24 * 2.54, CITE.missouri),
-};
+  rowsCm: published(rowsIn * 2.54, CITE.missouri),
+});
 
 /** Sown half an inch deep in its place, as early as the soil allows. */
 const sown = (rowsIn: number, frostWeeks: number): Outdoors => ({
@@ -101,7 +102,7 @@ const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
   {
     step: "1",
     daysAfterUp: commonPractice([18, 26]),
-    heightCm: published(inchRange(1, 2), CITE.florida),
+    heightCm: THINNED_AT,
     apartCm: apart,
     how: "Leave the sturdiest, and lift the rest: they grow on in a gap, or go in a salad.",
   },
@@ -114,8 +115,8 @@ export const BROCCOLI: Crop = {
   one: "broccoli",
   many: "broccoli",
   alsoCalled: ["calabrese", "heading broccoli"],
-  settingOut: collared(-3, HEAD_ROOM),
-  outdoors: sown(24, -3),
+  settingOut: collared(-3, headRoom(30)),
+  outdoors: sown(30, -3),
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
   limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 28 }) },
   harvest: {
@@ -139,7 +140,7 @@ export const CAULIFLOWER: Crop = {
   many: "cauliflowers",
   alsoCalled: ["caulis", "summer cauliflower"],
   comesUp: { kind: "table", row: "cauliflower", standsIn: null },
-  settingOut: collared(-2, HEAD_ROOM),
+  settingOut: collared(-2, headRoom(24)),
   outdoors: {
     ...sown(24, -2),
     soilMinC: derived(

@@ -11,6 +11,7 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET } from "./raising.ts";
 
@@ -70,7 +71,7 @@ export const CABBAGE: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([18, 26]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: derived(
         inchRange(12, 18),
         CITE.colorado,
@@ -117,7 +118,7 @@ export const RADISH: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([6, 10]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: derived(
         inchRange(1, 2),
         CITE.northDakota,
@@ -164,7 +165,7 @@ export const TURNIP: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([12, 18]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: derived(
         inchRange(3, 4),
         CITE.missouri,

@@ -10,7 +10,9 @@ import {
   inchRange,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
+import { COOL_SOIL_C } from "./raising.ts";
 
 /** Carrot: slow seed, best under a board; thinned twice. */
 export const CARROT: Crop = {
@@ -29,14 +31,14 @@ export const CARROT: Crop = {
     depthCm: published(inchRange(0.25, 0.25), CITE.colorado),
     apartCm: commonPractice(inchRange(0.5, 0.5)),
     rowsCm: commonPractice(12 * 2.54),
-    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
+    soilMinC: COOL_SOIL_C,
     weeksFromLastFrost: published(-3, CITE.purdue),
   },
   thinnings: [
     {
       step: "1",
       daysAfterUp: commonPractice([17, 25]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: published(inchRange(1, 1), CITE.northDakota),
       how: "Snip or pull on a still evening and carry the thinnings away; their smell draws the carrot fly.",
     },
@@ -116,7 +118,7 @@ export const PARSLEY: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([20, 30]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: fromMemory(inchRange(6, 8), "usual advice of extension crop sheets"),
       how: "Snip at ground level; the thinnings are good to eat.",
     },
@@ -159,7 +161,7 @@ export const PARSNIP: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([20, 30]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: derived(
         inchRange(4, 5),
         CITE.colorado,

@@ -229,7 +229,7 @@ export const CALENDULA: Crop = {
     standsIn: houseRule("beet", "a rough cool-soil seed of its size, up in ten days or so"),
   },
   indoors: RAISED_COOL,
-  settingOut: fromCells(12),
+  settingOut: { ...fromCells(12), weeksFromLastFrost: commonPractice(-4) },
   outdoors: {
     ...OUTDOORS_DEFAULTS,
     depthCm: commonPractice(inchRange(0.25, 0.5)),

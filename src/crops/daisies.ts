@@ -11,6 +11,7 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
 
 /** Leaf lettuce: sown again and again, cut and comes again. */
@@ -56,7 +57,7 @@ export const LETTUCE: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([12, 18]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: derived(
         inchRange(6, 8),
         CITE.colorado,

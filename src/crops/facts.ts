@@ -257,6 +257,12 @@ export type CropLimits = {
   readonly coldYoung: Figure<{ readonly belowC: number; readonly days: number }> | null;
 };
 
+/** A kind of onion, by the length of day that makes it form bulbs. */
+export type BulbKind = "short-day" | "intermediate" | "long-day";
+
+/** Hours of day from which each kind forms bulbs. */
+export type BulbKinds = Readonly<Record<BulbKind, Figure<number>>>;
+
 /** How a crop is brought in. */
 export type Harvest = {
   readonly from: "sowing" | "setting out" | "planting";
@@ -306,6 +312,8 @@ export type Crop = {
   readonly perennial: Perennial | null;
   readonly repeatEveryDays: Figure<NumberRange> | null;
   readonly overwinter: Overwinter | null;
+  /** For bulbs: the kinds by the hours of day from which each makes them; else null. */
+  readonly bulbs: BulbKinds | null;
   /** For what feeds the soil: days from cutting it down till the next crop may go in; else null. */
   readonly digInDays: Figure<NumberRange> | null;
   /** Null where its days depend on the time of year and not on warmth: crops that live through the winter. */

@@ -88,8 +88,17 @@ export const CITE = {
     "New England Vegetable Management Guide, Insects That Can Be Controlled by Row Covers, extension services of the six New England state universities",
   virginiaDates:
     "Straw, Virginia Cooperative Extension 426-331, Vegetable Planting Guide and Recommended Planting Dates, 2006",
+  iowaOnions:
+    "Iowa State University Extension, Horticulture and Home Pest News, What is a long-day type onion variety",
   delaware: "Ernest, University of Delaware, Weekly Crop Update, Warm temperatures, May 2025",
 } as const;
+
+/** The height at which seedlings are thinned. */
+export const THINNED_AT: Figure<NumberRange> = derived(
+  inchRange(1, 2),
+  CITE.florida,
+  "given there for seedlings of every kind",
+);
 
 /** No limit is known. */
 export const NO_LIMITS: CropLimits = { heatC: null, longDays: null, coldYoung: null };
@@ -135,6 +144,7 @@ export const CROP_DEFAULTS = {
   repeatEveryDays: null,
   overwinter: null,
   digInDays: null,
+  bulbs: null,
   warmth: null,
   limits: NO_LIMITS,
   eaten: "leaf",

@@ -1,5 +1,5 @@
 import type { Care, CoverFacts, Indoors } from "./facts.ts";
-import { CITE, commonPractice, derived, inchRange, published } from "./figures.ts";
+import { CITE, commonPractice, derived, inchRange } from "./figures.ts";
 
 /** Days for gourds under cover: short, in pots that they leave whole, since their roots hate to be touched. */
 export const GOURD_INDOORS: Indoors = {
@@ -12,7 +12,7 @@ export const GOURD_INDOORS: Indoors = {
   depthCm: commonPractice(inchRange(0.5, 1)),
   potOnDaysAfterUp: null,
   hardenDays: derived(7, CITE.maryland, "the shorter of the one to two weeks given there"),
-  nightFloorC: published(10, CITE.maryland),
+  nightFloorC: derived(10, CITE.maryland, "given there for cucumber and melon"),
 };
 
 /** Fabric against cucumber beetles, from the day they are in until the bees are needed. */

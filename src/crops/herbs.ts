@@ -30,7 +30,7 @@ const HERB = {
   indoors: {
     ...RAISED_COOL,
     weeksToSettingOut: commonPractice([8, 10]),
-    depthCm: commonPractice(inchRange(0, 0.125)),
+    depthCm: commonPractice([0, 0]),
   },
   perennial: {
     firstHarvestYear: commonPractice(1),

@@ -18,12 +18,15 @@ export { CROPS, cropFor, cropNamed, cropNames, isTender } from "./crops.ts";
 export { canBeCutAgain } from "./cutting.ts";
 export { COLUMNS_F, EMERGENCE_ROWS, type EmergenceDays } from "./emergence.ts";
 export type {
+  BulbKind,
+  BulbKinds,
   Care,
   CarePractice,
   CoverFacts,
   Crop,
   Family,
   Figure,
+  Indoors,
   MeasuredText,
   NumberRange,
   Outdoors,

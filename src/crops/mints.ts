@@ -8,9 +8,9 @@ import {
   houseRule,
   inchRange,
   OUTDOORS_DEFAULTS,
-  published,
   WARM_WARMTH,
 } from "./figures.ts";
+import { TENDER_NIGHT_C } from "./raising.ts";
 
 /** Basil: no cold at all, black after one cool night; raised indoors, its tips cut again and again. */
 export const BASIL: Crop = {
@@ -33,7 +33,7 @@ export const BASIL: Crop = {
     depthCm: commonPractice(inchRange(0.25, 0.25)),
     potOnDaysAfterUp: null,
     hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),
-    nightFloorC: published(10, CITE.beltrami),
+    nightFloorC: TENDER_NIGHT_C,
   },
   settingOut: {
     weeksFromLastFrost: commonPractice(2),

@@ -11,6 +11,7 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
 
@@ -44,7 +45,11 @@ const sown = (
   frostWeeks: Outdoors["weeksFromLastFrost"],
 ): Outdoors => ({
   ...OUTDOORS_DEFAULTS,
-  depthCm: published(inchRange(0.25, 0.25), CITE.missouri),
+  depthCm: derived(
+    inchRange(0.25, 0.25),
+    CITE.missouri,
+    "given there for mustard greens and Chinese cabbage",
+  ),
   apartCm: commonPractice(inchRange(...apartIn)),
   rowsCm: commonPractice(12 * 2.54),
   soilMinC: COOL_SOIL_C,
@@ -55,7 +60,7 @@ const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
   {
     step: "1",
     daysAfterUp: commonPractice([10, 18]),
-    heightCm: published(inchRange(1, 2), CITE.florida),
+    heightCm: THINNED_AT,
     apartCm: apart,
     how: "Pull the weakest on a damp day; the thinnings are good to eat.",
   },

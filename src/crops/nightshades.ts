@@ -14,6 +14,7 @@ import {
   WARM_WARMTH,
 } from "./figures.ts";
 import { PEPPERS } from "./peppers.ts";
+import { COOL_SOIL_C, TENDER_NIGHT_C } from "./raising.ts";
 
 /** Tomato: killed by frost, raised indoors, staked, picked until the first frost. */
 export const TOMATO: Crop = {
@@ -32,7 +33,7 @@ export const TOMATO: Crop = {
     depthCm: commonPractice(inchRange(0.25, 0.5)),
     potOnDaysAfterUp: commonPractice([14, 21]),
     hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),
-    nightFloorC: published(10, CITE.beltrami),
+    nightFloorC: TENDER_NIGHT_C,
   },
   settingOut: {
     weeksFromLastFrost: published(0, CITE.purdue),
@@ -142,7 +143,7 @@ export const POTATO: Crop = {
     depthCm: published(inchRange(3, 5), CITE.minnesotaPotato),
     apartCm: published(inchRange(10, 12), CITE.minnesotaPotato),
     rowsCm: published(33 * 2.54, CITE.minnesotaPotato),
-    soilMinC: published((45 - 32) / 1.8, CITE.nebraska),
+    soilMinC: COOL_SOIL_C,
     weeksFromLastFrost: published(-2, CITE.utahPotato),
     how: "Lay the pieces with their sprouts up and break none off.",
   },

@@ -1,4 +1,4 @@
-import type { Care, CoverFacts, Crop, Harvest, Indoors } from "./facts.ts";
+import type { BulbKinds, Care, CoverFacts, Crop, Harvest, Indoors } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
@@ -109,6 +109,13 @@ const BULB_HARVEST: Harvest = {
   how: "Lift on a dry day and lay them in the air, out of rain and hot sun. Don't bend the tops.",
 };
 
+/** The kinds of onion, by the hours of day from which they form bulbs. */
+const BULB_KINDS: BulbKinds = {
+  "short-day": published(10, CITE.iowaOnions),
+  intermediate: published(12, CITE.iowaOnions),
+  "long-day": published(14, CITE.iowaOnions),
+};
+
 /** Onion: early from seed indoors or from sets, so that there is leaf before the long days make bulbs. */
 export const ONION: Crop = {
   ...CROP_DEFAULTS,
@@ -122,6 +129,12 @@ export const ONION: Crop = {
     "dry onions",
     "storage onion",
     "storage onions",
+    "long-day onion",
+    "long-day onions",
+    "short-day onion",
+    "short-day onions",
+    "intermediate onion",
+    "intermediate onions",
   ],
   family: "onion family",
   frost: published("very hardy", CITE.purdue),
@@ -155,6 +168,7 @@ export const ONION: Crop = {
   covers: [ONION_NET],
   care: [FEED_LEAVES, cured([2, 4])],
   warmth: COOL_WARMTH,
+  bulbs: BULB_KINDS,
   eaten: "root",
   whenBegun: {
     sets: {

@@ -1,5 +1,5 @@
 import type { CoverFacts, Figure, Indoors } from "./facts.ts";
-import { CITE, commonPractice, derived, fromMemory, inchRange, published } from "./figures.ts";
+import { CITE, commonPractice, derived, fromMemory, inchRange } from "./figures.ts";
 
 /** Raised like most cool crops: six weeks in cells, hardened off in two steps, not below 40 °F at night before they are used to it. */
 export const RAISED_COOL: Indoors = {
@@ -28,6 +28,13 @@ export const COOL_SOIL_C: Figure<number> = derived(
   "the upper end given there for cool crops",
 );
 
+/** Nights [°C] that raised tender plants may stand out in. */
+export const TENDER_NIGHT_C: Figure<number> = derived(
+  10,
+  CITE.beltrami,
+  "the 50 °F given there for plants hardened a week, whatever their kind",
+);
+
 /** Raised like most warm crops: six weeks, potted on, ten days of hardening off, no night below 50 °F. */
 export const RAISED_WARM: Indoors = {
   weeksToSettingOut: derived([5, 7], CITE.virginia, "six weeks for most crops, one either way"),
@@ -35,7 +42,7 @@ export const RAISED_WARM: Indoors = {
   depthCm: commonPractice(inchRange(0.25, 0.5)),
   potOnDaysAfterUp: commonPractice([14, 21]),
   hardenDays: derived(10, CITE.maryland, "inside the one to two weeks given there"),
-  nightFloorC: published(10, CITE.beltrami),
+  nightFloorC: TENDER_NIGHT_C,
 };
 
 /** A net over the cabbage family from the day it goes in until it is cut; it needs no bees. */

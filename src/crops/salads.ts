@@ -11,6 +11,7 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
 import { RAISED_COOL, RAISED_SHORT } from "./raising.ts";
 
@@ -32,7 +33,7 @@ const salad = (apartIn: readonly [number, number]): Outdoors => ({
   depthCm: commonPractice(inchRange(0.25, 0.25)),
   apartCm: commonPractice(inchRange(...apartIn)),
   rowsCm: commonPractice(15 * 2.54),
-  soilMinC: published((45 - 32) / 1.8, CITE.kansas),
+  soilMinC: derived((45 - 32) / 1.8, CITE.kansas, "given there for lettuce"),
   weeksFromLastFrost: published(-4, CITE.purdue),
   soilMaxC: fromMemory((80 - 32) / 1.8, "extension advice on seed that sleeps in warm soil"),
 });
@@ -51,7 +52,7 @@ const heads = (apart: readonly [number, number]): readonly Thinning[] => [
   {
     step: "1",
     daysAfterUp: commonPractice([14, 22]),
-    heightCm: published(inchRange(1, 2), CITE.florida),
+    heightCm: THINNED_AT,
     apartCm: commonPractice(inchRange(...apart)),
     how: "Leave the best; the rest are salad, or go into a gap.",
   },

@@ -10,15 +10,16 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
+  THINNED_AT,
 } from "./figures.ts";
 import { RAISED_COOL } from "./raising.ts";
 
-/** Ten weeks and more, since the seed is dust; never cold while young, or it bolts. */
+/** Ten weeks and more, since the seed is dust and wants light; never cold while young, or it bolts. */
 const RAISED_LONG: Indoors = {
   ...RAISED_COOL,
   weeksToSettingOut: fromMemory([10, 12], "Knott's Handbook for Vegetable Growers"),
   soilTempC: commonPractice(20),
-  depthCm: commonPractice([0, 0.3]),
+  depthCm: commonPractice([0, 0]),
   potOnDaysAfterUp: commonPractice([21, 35]),
   nightFloorC: commonPractice(10),
 };
@@ -214,7 +215,7 @@ export const CILANTRO: Crop = {
     {
       step: "1",
       daysAfterUp: commonPractice([12, 20]),
-      heightCm: published(inchRange(1, 2), CITE.florida),
+      heightCm: THINNED_AT,
       apartCm: commonPractice(inchRange(3, 4)),
       how: "The thinnings go in the kitchen.",
     },

@@ -18,7 +18,7 @@ export { type BedSpace, roomIn } from "./beds/room.ts";
 export type { Tray } from "./beds/trays-tonight.ts";
 export type { BedWater, WateringWeek } from "./beds/watering-weeks.ts";
 export { buildBaseline, buildYear } from "./build.ts";
-export { climateFrom } from "./climate/climate.ts";
+export { type Climate, climateFrom } from "./climate/climate.ts";
 export { chanceOfFrostAfter, firstFrostAt, lastFrostAt, sayOdds } from "./climate/frost.ts";
 export { ONE_IN_TEN } from "./climate/normal.ts";
 export { sunsetOn } from "./climate/sun.ts";

@@ -5,6 +5,7 @@
 export { withChangedPlantings } from "./diary/changed-plantings.ts";
 export { beginsOf } from "./diary/deeds.ts";
 export type { NotYet, Observation, ObservedStage } from "./diary/observation.ts";
+export { orphanDoubts, orphansIn, sayOrphan } from "./diary/orphans.ts";
 export {
   observationsIn,
   type ParsedDiaryLine,

@@ -6,6 +6,7 @@ import {
   readGarden,
   reportPlan,
 } from "../../src/app/check.ts";
+import { dayOrThrow } from "../../src/base/days/day.ts";
 import { bedOf } from "../engine/beds/gardens.ts";
 import { gardenOf, planOf, QUARRY } from "../gardens.ts";
 
@@ -63,6 +64,17 @@ describe("one text among the other years", () => {
       "greenhouse-too-full",
       "crop-unknown",
       "bed-too-full",
+    ]);
+  });
+
+  test("is told of answers to what it no longer names", () => {
+    const at = { file: "diary", line: 1, column: 1 };
+    const answers = { task: "2027/early-beets/thin/1", by: null };
+    const answered = [{ day: dayOrThrow(2027, 5, 20), text: "done", at, answers }];
+    const { problems } = checkPlan(file(2027, QUARRY), [], answered);
+    const beet = QUARRY.split("\n").findIndex((line) => line.includes("- beet")) + 1;
+    expect(problems.filter(({ code }) => code === "answers-orphaned")).toMatchObject([
+      { at: { line: beet }, shouldBe: "If beet is the same, add was: early beets to it" },
     ]);
   });
 

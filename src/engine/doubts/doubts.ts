@@ -1,5 +1,6 @@
 import { type Problem, sortProblems } from "../../base/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
+import { bulbDoubts } from "./bulbs.ts";
 import { familyDoubts } from "./families.ts";
 import { bedSizeDoubts, repeatDoubts } from "./plantings.ts";
 import { seasonDoubts } from "./season.ts";
@@ -15,6 +16,7 @@ export function doubtsOf(plans: readonly Plan[]): readonly Problem[] {
       ...bedSizeDoubts(plan),
       ...repeatDoubts(plan),
       ...seasonDoubts(plan),
+      ...bulbDoubts(plan),
     ]),
     ...familyDoubts(plans),
   ]);

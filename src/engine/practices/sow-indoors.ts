@@ -1,4 +1,5 @@
 import { degreesC, litres, plus } from "../../base/index.ts";
+import type { Indoors } from "../../crops/index.ts";
 import type { Planting } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { mixLitres } from "../growth/filling.ts";
@@ -44,13 +45,7 @@ function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
       indoors: true,
       title: { verb: "Sow", object: objectOf(context), where: "indoors" },
       say: [
-        how(
-          "Two seeds to a cell, ",
-          lengthRange(facts.depthCm.value),
-          " deep, damp, at about ",
-          { quantity: degreesC(facts.soilTempC.value) },
-          ".",
-        ),
+        seedIn(facts),
         ...seedCompostSentences(planting),
         sign("You have light for them as soon as they show."),
         why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
@@ -65,6 +60,24 @@ function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
       sets: { planting: planting.key, sowing: context.sowing, act: "start" },
     }),
   ];
+}
+
+/** How seed goes into its cells; what comes up only in the light is not covered. */
+function seedIn({ depthCm, soilTempC }: Indoors): Sentence {
+  const warm = { quantity: degreesC(soilTempC.value) };
+  if (depthCm.value[1] > 0)
+    return how(
+      "Two seeds to a cell, ",
+      lengthRange(depthCm.value),
+      " deep, damp, at about ",
+      warm,
+      ".",
+    );
+  return how(
+    "A pinch of seed on each cell, pressed in and left uncovered, for it wants light. Damp, at about ",
+    warm,
+    ".",
+  );
 }
 
 /** Seed under cover, counted back from the day its plants may go out. */

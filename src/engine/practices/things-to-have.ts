@@ -10,6 +10,7 @@ import {
   seedsFor,
 } from "../growth/amounts.ts";
 import type { Anchor } from "../growth/anchors.ts";
+import { bulbKindFor, bulbKindNamed } from "../growth/bulbs.ts";
 import { ripening } from "../growth/ripening.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { rowPerSowingCm } from "../growth/successions.ts";
@@ -108,6 +109,13 @@ function tooSlow(context: SowingContext): readonly Sentence[] {
   return [caution(`In a usual season it is not ready here before winter ends it${other}`)];
 }
 
+/** Which kind of onion the place's days are for, where the plan names none. */
+function whichKind({ crop, planting, plan }: SowingContext): readonly Sentence[] {
+  const { latitude } = plan.site;
+  if (!crop.bulbs || latitude === null || bulbKindNamed(planting) !== null) return [];
+  return [how(`Days here are for ${bulbKindFor(latitude)} kinds.`)];
+}
+
 /** Once, in the dead of winter, and never later than three weeks before it is needed. */
 function order(context: SowingContext): readonly TaskOf<"things to have">[] {
   const { planting, plan } = context;
@@ -131,6 +139,7 @@ function order(context: SowingContext): readonly TaskOf<"things to have">[] {
       title: { verb: `Order ${what}:`, object: nameWithKind(context), where: null },
       say: [
         ...howMany(context, start),
+        ...whichKind(context),
         how("See first what is left from last year and still good."),
         why("First wanted about ", { day: start.day }, "."),
         ...tooSlow(context),

@@ -59,6 +59,10 @@ export const CODES = {
   "fits-several": ["problem", "a name that fits more than one planting"],
   "after-circle": ["problem", "plantings that each wait for the other"],
   "practice-unknown": ["problem", "a practice to leave out that is not one"],
+  "answers-orphaned": [
+    "doubt",
+    "answers to jobs of a planting or bed that was renamed without was:",
+  ],
   "key-clash": ["problem", "two years' files of one garden that are the same year"],
   // Doubts.
   "crop-unknown": ["doubt", "a crop that the facts do not have"],
@@ -78,6 +82,7 @@ export const CODES = {
     "the mean low on a frost date is far from frost, or the weather file's own date is far from it, or no frost is said where a month's mean low is hard frost",
   ],
   "will-not-ripen": ["doubt", "a usual season does not bring it to harvest in time"],
+  "will-not-bulb": ["doubt", "a kind of onion whose length of day does not come there"],
   "bad-season": ["doubt", "heat, long days or cold will spoil a crop sown then"],
   "too-many-sowings": ["doubt", "more sowings of one planting than are told"],
   "not-cut-again": ["doubt", "cut and come again asked for of what does not grow again once cut"],

@@ -19,7 +19,7 @@ import {
   yearOn,
 } from "./call.ts";
 
-const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season"];
+const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season", "weather"];
 const FORMS: readonly PictureForm[] = ["phone", "page"];
 
 function run(call: Call): Exit {
@@ -53,4 +53,4 @@ function planIn({ requestedPlans }: LoadedGarden, { year }: Options, day: Day): 
 }
 
 /** `picture PLAN --of frost|soil|season`: a drawing of the year as one SVG on standard output. */
-export const PICTURE: Command = { takes: ["of", "year", "for", "on"], run };
+export const PICTURE: Command = { takes: ["of", "year", "for", "on", "weather"], run };

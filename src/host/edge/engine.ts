@@ -1,6 +1,7 @@
 import type {
   Baseline,
   CropName,
+  DiaryLine,
   FeedInput,
   FeedNames,
   FirstAnswers,
@@ -70,8 +71,8 @@ export type ReviewAsked = {
 
 /** Everything of the application that a garden's object asks for. It is loaded only when something of it is wanted. */
 export type Engine = {
-  /** One year's text checked among the other years of its garden. */
-  checkPlan(file: PlanText, others: readonly Plan[]): PlanCheck;
+  /** One year's text checked among the other years of its garden, and the answers given to its jobs. */
+  checkPlan(file: PlanText, others: readonly Plan[], answered: readonly DiaryLine[]): PlanCheck;
   /** One year's text read; null where it has a problem. */
   readPlan(file: PlanText): Plan | null;
   build(input: BuildInput): BuiltYear;

@@ -1,4 +1,4 @@
-import type { Plan } from "../../app/index.ts";
+import type { DiaryLine, Plan } from "../../app/index.ts";
 import { isAnswer } from "../../app/records.ts";
 import { type Day, dayFromIso, isoOf } from "../../base/index.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
@@ -18,8 +18,6 @@ export type SaidLine = {
 /** A line as it stands in the store, with the number it was given; numbers only rise. */
 export type StoredLine = SaidLine & { readonly id: number };
 
-type LineForPlan = Plan["diary"][number];
-
 type DiaryRow = Omit<StoredLine, "day"> & { readonly day: string };
 
 const COLUMNS = "id, day, text, task, person, said_at AS saidAt";
@@ -35,6 +33,13 @@ function lineOf(row: DiaryRow): StoredLine {
 export function diaryLines(sql: SqlStore, after = 0): readonly StoredLine[] {
   const rows = sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary WHERE id > ?1 ORDER BY id`, after);
   return rows.map(lineOf);
+}
+
+/** Every line that answers a task, in the order they were said. */
+export function answersIn(sql: SqlStore): readonly StoredLine[] {
+  return sql
+    .rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary WHERE task IS NOT NULL ORDER BY id`)
+    .map(lineOf);
 }
 
 /** The newest line that answers a task; null where none does. */
@@ -95,14 +100,22 @@ export function addWords(sql: SqlStore, said: SaidLine & { readonly task: null }
 export function withDiary(plans: readonly Plan[], lines: readonly StoredLine[]): readonly Plan[] {
   const newest = plans.length - 1;
   if (lines.length === 0) return plans;
+  const said = linesForPlan(plans, lines);
+  return plans.map((plan, i) =>
+    i === newest ? { ...plan, diary: [...plan.diary, ...said] } : plan,
+  );
+}
+
+/** What was said as lines of a plan's diary, whoever said it named as the plans name them. */
+export function linesForPlan(
+  plans: readonly Plan[],
+  lines: readonly StoredLine[],
+): readonly DiaryLine[] {
   const names = new Map(plans.flatMap(({ people }) => people).map(({ key, name }) => [key, name]));
-  const said = lines.map(({ id, day, text, task, person }): LineForPlan => {
+  return lines.map(({ id, day, text, task, person }): DiaryLine => {
     const by = person === null ? undefined : names.get(person);
     const at = { file: "diary", line: id, column: 1 };
     if (task !== null && isAnswer(text)) return { day, text, at, answers: { task, by: person } };
     return { day, text: by === undefined ? text : `${by}: ${text}`, at };
   });
-  return plans.map((plan, i) =>
-    i === newest ? { ...plan, diary: [...plan.diary, ...said] } : plan,
-  );
 }

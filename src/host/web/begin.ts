@@ -161,7 +161,7 @@ async function wrongIn(
 /** A first plan's text, read: what it comes to and what is wrong with it. */
 async function read({ context, link }: LinkRequest, text: string) {
   const { checkPlan } = await context.engine();
-  return checkPlan({ text, garden: link.garden, file: "plan" }, []);
+  return checkPlan({ text, garden: link.garden, file: "plan" }, [], []);
 }
 
 async function textPage(

@@ -1,4 +1,5 @@
 import { dayAt, type Problem, sayAdvice, sayDay } from "../../base/index.ts";
+import { answersIn, linesForPlan } from "../store/diary.ts";
 import { otherPlans, zoneOf } from "../store/gardens.ts";
 import {
   type PlanTexts,
@@ -62,7 +63,8 @@ async function problemsIn(
 ) {
   const { checkPlan } = await context.engine();
   const others = otherPlans(context.sql, stored, year);
-  return checkPlan({ text, garden: link.garden, file, beside }, others).problems;
+  const answered = linesForPlan(others, answersIn(context.sql));
+  return checkPlan({ text, garden: link.garden, file, beside }, others, answered).problems;
 }
 
 async function saveForm(gardenRequest: GardenRequest, at: PlanDraft): Promise<Response> {

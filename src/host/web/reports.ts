@@ -2,6 +2,7 @@ import type { PictureSubject } from "../../app/index.ts";
 import { type Day, dayFromIso, isoOf, monthStart, temperatureFrom } from "../../base/index.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
 import { forecastOf } from "./forecast.ts";
+import { weatherCellOf } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
 import { keptCourse, keptMonth, keptPlanned, keptYear } from "./kept-year.ts";
 import { bedsOf } from "./link-offers.ts";
@@ -58,11 +59,14 @@ const PICTURES: Readonly<Record<string, PictureSubject>> = {
   "frost.svg": "frost",
   "soil.svg": "soil",
   "season.svg": "season",
+  "weather.svg": "weather",
 };
 
 /** The season in pictures, one page. */
 export function answerPictures(gardenRequest: GardenRequest): Response {
-  return pageResponse(200, picturesPage(frameOf(gardenRequest), Object.keys(PICTURES)));
+  const asksForWeather = weatherCellOf(gardenRequest.stored) !== null;
+  const files = Object.keys(PICTURES).filter((file) => file !== "weather.svg" || asksForWeather);
+  return pageResponse(200, picturesPage(frameOf(gardenRequest), files));
 }
 
 /** One of the pictures, by its file's name. */

@@ -1,5 +1,6 @@
 import type { Problem } from "../../base/index.ts";
 import { byteLength } from "../store/bytes.ts";
+import { answersIn, linesForPlan } from "../store/diary.ts";
 import { otherPlans } from "../store/gardens.ts";
 import {
   type PlanTexts,
@@ -48,7 +49,11 @@ export async function saveText(context: GardenContext, wanted: PlanToSave): Prom
   if (isTooLong(wanted)) return { kind: "too long" };
   const { checkPlan } = await context.engine();
   const others = otherPlans(sql, { plans: plansInForce(sql) }, year);
-  const { plan, problems } = checkPlan({ text, garden, file, beside }, others);
+  const { plan, problems } = checkPlan(
+    { text, garden, file, beside },
+    others,
+    linesForPlan(others, answersIn(sql)),
+  );
   if (plan === null || problems.some(({ weight }) => weight === "problem"))
     return { kind: "problems", problems };
   if (plan.year !== year) return { kind: "problems", problems: [wrongYear(file, plan.year, year)] };

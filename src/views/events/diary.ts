@@ -2,8 +2,10 @@ import { type Day, sayDay, sayQuantity } from "../../base/index.ts";
 import { PRACTICES } from "../../engine/index.ts";
 import {
   type Observation,
+  orphansIn,
   parseDiaryLines,
   resolveConflicts,
+  sayOrphan,
   sayPlanting,
 } from "../../garden/index.ts";
 import type { DiaryLine, Plan } from "../../garden/model/index.ts";
@@ -25,8 +27,16 @@ export function reportDiary(plans: readonly Plan[], today: Day): readonly DiaryL
     plans,
     PRACTICES,
   );
+  const said = new Map<Observation, string[]>();
+  for (const { observation, is } of remarks)
+    said.set(observation, [...(said.get(observation) ?? []), is]);
+  const lines = readings.map(({ line }) => line);
+  const orphans = new Map(orphansIn(lines, plans).map((each) => [each.key, sayOrphan(each)]));
+  const orphaned = (observation: Observation) =>
+    ("planting" in observation ? orphans.get(observation.planting) : undefined) ?? [];
   const remarksOn = (observation: Observation) => [
-    ...remarks.filter((remark) => remark.observation === observation).map(({ is }) => is),
+    ...(said.get(observation) ?? []),
+    ...[orphaned(observation)].flat(),
     ...(observation.day > today ? ["is dated a day still to come"] : []),
   ];
   return readings.map(({ line, observations }) => ({

@@ -2,6 +2,7 @@ import { frostPicture } from "./frost.ts";
 import { seasonPicture } from "./season.ts";
 import type { PictureSubject, Sketch } from "./sketch.ts";
 import { soilPicture } from "./soil.ts";
+import { weatherPicture } from "./weather.ts";
 
 /** One picture of a garden's year as the text of an SVG file; equal input gives equal bytes. */
 export function drawPicture(subject: PictureSubject, sketch: Sketch): string {
@@ -12,5 +13,7 @@ export function drawPicture(subject: PictureSubject, sketch: Sketch): string {
       return soilPicture(sketch);
     case "season":
       return seasonPicture(sketch);
+    case "weather":
+      return weatherPicture(sketch);
   }
 }

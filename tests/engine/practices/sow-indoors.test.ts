@@ -35,6 +35,13 @@ describe("sowing tomatoes indoors", () => {
     expect(text).toContain("sign: You have light for them");
   });
 
+  test("leaves uncovered what wants light to come up", () => {
+    const text = `${QUARRY}crops:\n  - celery: 6 plants, from seed indoors\n`;
+    const celery = said(tasksIn(SOW_INDOORS, growingOf(text, "celery"))[0]);
+    expect(celery).toContain("pressed in and left uncovered, for it wants light");
+    expect(celery).not.toContain("deep");
+  });
+
   test("says how many trays of cells and how much compost, where the plan names a number", () => {
     const many = tomatoes({ planting: { amount: { kind: "plants", count: 90 } } });
     expect(said(tasksIn(SOW_INDOORS, tomatoes())[0])).toMatch(

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { THINGS_TO_HAVE } from "../../../src/engine/practices/things-to-have.ts";
-import { isoDay, QUARRY } from "../../gardens.ts";
+import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";
 import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
 
@@ -72,6 +72,17 @@ describe("ordering", () => {
       planting: { variety: "early red" },
     });
     expect(titles(tasksIn(THINGS_TO_HAVE, early))[0]).toContain("(early red)");
+  });
+
+  test("says for which kind of onion the days are, where the plan names none", () => {
+    const ordered = (crop: string) =>
+      tellOf(`${QUARRY}crops:\n  - ${crop}\n`, { on: "2027-01-02" })
+        .scheduled.filter(({ task }) => task.id.endsWith("things-to-have/order"))
+        .filter(({ task }) => task.crop === "onion")
+        .map(({ task }) => said(task))
+        .join();
+    expect(ordered("onion: 80 sets")).toContain("how: Days here are for long-day kinds.");
+    expect(ordered("onion: long-day red, 80 sets")).not.toContain("Days here");
   });
 
   test("is of seed, tubers or bulbs, and of nothing for plants", () => {

@@ -5,9 +5,10 @@ import { doubtsOf } from "../../../src/engine/doubts/doubts.ts";
 import { familyDoubts } from "../../../src/engine/doubts/families.ts";
 import { horizonOf } from "../../../src/engine/schedule/horizon.ts";
 
+import { orphanDoubts } from "../../../src/garden/diary/orphans.ts";
 import { CODES, type Code, diagnostic } from "../../../src/garden/plan/codes.ts";
 import { problemsBetweenYears } from "../../../src/garden/plan/years.ts";
-import { least, planOf, read, TEXT } from "./canonical.ts";
+import { least, on, planOf, read, TEXT } from "./canonical.ts";
 
 const NO_FROST = "last frost: none\n  first frost: none";
 const at = { file: "f", line: 1, column: 1 };
@@ -72,6 +73,10 @@ const DOUBTED: Readonly<Record<string, string>> = {
   "bed-too-full": TEXT.replace("18 plants", "90 plants"),
   "too-many-sowings": least("crops:\n  - lettuce: every 1 days, 200 times"),
   "not-sown-again": least("crops:\n  - tomato: bought, every 14 days"),
+  "will-not-bulb": TEXT.replace("latitude: 46.6", "latitude: 20").replace(
+    "- beet: 10 ft",
+    "- onion: long-day, 10 sets\n      - beet: 10 ft",
+  ),
   "greenhouse-too-full": TEXT.replace("20 trays", "0 trays"),
   "will-not-ripen": TEXT.replace("72 days", "140 days"),
   "bad-season": least(
@@ -98,6 +103,9 @@ const BESIDE: Readonly<Record<string, string>> = {
   "calendar-unread":
     "BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nUID:a\r\nDTSTART;VALUE=DATE:20270601\r\nRRULE:FREQ=YEARLY;BYWEEKNO=30\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n",
 };
+
+/** Answered tasks that raise each code. */
+const ANSWERED = { "answers-orphaned": "2027/early-beets/thin/1" };
 
 const HERE = TEXT.slice(0, TEXT.indexOf("beds:"));
 
@@ -148,8 +156,14 @@ describe("codes of problems", () => {
       ]);
     });
 
+  for (const [code, task] of Object.entries(ANSWERED))
+    it(`raises ${code} for an answer that was given`, () => {
+      const line = { day: on(5, 9), text: "done", at, answers: { task, by: null } };
+      expect(orphanDoubts([line], [planOf(TEXT)]).map((problem) => problem.code)).toEqual([code]);
+    });
+
   it("has an example here for every code", () => {
-    const shown = [EXAMPLES, DOUBTED, YEARS, BEDS, BESIDE].flatMap(Object.keys).sort();
+    const shown = [EXAMPLES, DOUBTED, YEARS, BEDS, BESIDE, ANSWERED].flatMap(Object.keys).sort();
     expect(shown).toEqual(Object.keys(CODES).sort());
   });
 

@@ -37,3 +37,15 @@ test("work on a bed and on the garden is told by their names", () => {
     "done: water, the garden",
   ]);
 });
+
+test("an answer to a job of what was renamed says so, and what it probably is now", () => {
+  const { plan } = readPlan(QUARRY, { garden: "g", file: "2027.yaml" }, PRACTICES);
+  const day = dayOrThrow(2027, 5, 20);
+  const at = { file: "diary", line: 1, column: 1 };
+  const answers = { task: "2027/early-beets/thin/1", by: null };
+  const tapped = plan ? [{ ...plan, diary: [{ day, text: "done", at, answers }] }] : [];
+  const [line] = reportDiary(tapped, dayOrThrow(2027, 6, 1));
+  expect(line?.observations[0]?.remarks[0]).toMatch(
+    /no planting is called early beets any more.*was:/,
+  );
+});

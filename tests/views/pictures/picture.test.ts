@@ -8,7 +8,7 @@ import { once } from "../../once.ts";
 import { GARDENS, labelsOf, read, sketchOf, viewOf } from "./drawn.ts";
 import { byId, everyTag, parse, textIn, under } from "./xml.ts";
 
-const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season"];
+const SUBJECTS: readonly PictureSubject[] = ["frost", "soil", "season", "weather"];
 const FORMS: readonly PictureForm[] = ["phone", "page"];
 const ALL = { "the demo's beds": QUARRY, ...GARDENS };
 

@@ -107,6 +107,7 @@ const DRAWN: Readonly<Record<string, string>> = {
   "season.svg": "What grows when in each bed",
   "frost.svg": "When frost is still likely",
   "soil.svg": "How warm the soil is, and what waits for it",
+  "weather.svg": "The season so far, and the days ahead",
 };
 
 /** The year's drawings, one under another; each is read out in words by its own description. */
