@@ -16,10 +16,12 @@ export function csvOf(name: string): readonly Readonly<Record<string, string>>[]
   const [head = "", ...rows] = lines;
   const columns = head.split(",");
   return rows.map((row) => {
-    const cells = row.split(",");
-    return Object.fromEntries(columns.map((column, i) => [column, cells[i] ?? ""]));
+    const cells = row.match(/"[^"]*"|[^,]+|(?<=^|,)(?=,|$)/g) ?? [];
+    return Object.fromEntries(columns.map((column, i) => [column, unquoted(cells[i] ?? "")]));
   });
 }
+
+const unquoted = (cell: string): string => cell.replace(/^"(.*)"$/, "$1");
 
 /** Least and most of `7-10`, `1/4`, `3/4-1`, `65T`, `24 trellised`, `12` or `[4, 6]`. */
 export function spanOf(figure: string | number | readonly number[]): readonly [number, number] {

@@ -1,10 +1,12 @@
 import { DAYS_IN_YEAR } from "../../base/index.ts";
 import type { Site } from "../../garden/model/index.ts";
-import { type Wave, waveC } from "./wave.ts";
 
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 const MONTH_STARTS = MONTH_DAYS.map((_, i) => MONTH_DAYS.slice(0, i).reduce((a, b) => a + b, 0));
-const MIDDLES = MONTH_DAYS.map((days, i) => (MONTH_STARTS[i] ?? 0) + days / 2);
+/** The middle of each month, January first, in days from the turn of the year. */
+export const MIDDLES: readonly number[] = MONTH_DAYS.map(
+  (days, i) => (MONTH_STARTS[i] ?? 0) + days / 2,
+);
 const ROUNDS = 12;
 
 /** Twelve monthly values, January first, on a day of the year, 0 to 364: a month's own in its middle, straight between two middles. */
@@ -64,23 +66,8 @@ export function curveThrough(means: readonly number[]): Float64Array {
   return curve;
 }
 
-/**
- * Half the difference between a day's low and high where nothing is known of them [K]. Source: house rule; midway
- * between a coast and a dry interior.
- */
-const ROUGH_SWING_K = 6;
-
 /** Lows and highs [°C] of each day of a year, 1 January first. */
 export type AirCurves = { readonly lowC: Float64Array; readonly highC: Float64Array };
-
-/** Lows and highs of a wave, with the same difference all year. */
-export function roughAirCurves(wave: Wave): AirCurves {
-  const mean = Float64Array.from({ length: DAYS_IN_YEAR }, (_, day) => waveC(wave, day, 0));
-  return {
-    lowC: mean.map((each) => each - ROUGH_SWING_K),
-    highC: mean.map((each) => each + ROUGH_SWING_K),
-  };
-}
 
 /** Lows and highs through the site's normals, the lows less what the garden is colder than its station; null without normals. */
 export function airCurvesOf(site: Site): AirCurves | null {

@@ -1,13 +1,13 @@
-import { DAYS_IN_YEAR, type Day, dayOfYear, plus } from "../../base/index.ts";
+import { type Day, dayOfYear, plus } from "../../base/index.ts";
 import { type Observation, USUAL_SPREAD_K } from "../../garden/index.ts";
 import type { Bed, Plan } from "../../garden/model/index.ts";
-import { type AirCurves, airCurvesOf, monthlyValueOn, roughAirCurves } from "./air.ts";
+import { type AirCurves, airCurvesOf, monthlyValueOn } from "./air.ts";
 import { type DayAir, meanC } from "./day-air.ts";
 import { type Air, airByBed, glassOf } from "./glass.ts";
 import { measuredSoil, type SoilMeasurement, soilMeasurementsIn } from "./measured-soil.ts";
-import { FROZEN_C, SEED_DEPTH_M, SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } from "./soil.ts";
+import { roughAir } from "./rough-air.ts";
+import { FROZEN_C, SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } from "./soil.ts";
 import { dayHoursOf } from "./sun.ts";
-import { roughWave, type Wave, waveC } from "./wave.ts";
 
 /** A day whose air is known, and its rain [mm] where that is known too. */
 export type ObservedDay = DayAir & { readonly rainMm?: number | null };
@@ -22,7 +22,7 @@ const NOTHING_OBSERVED: ObservedWeather = new Map();
  * default; known days stay as they are.
  */
 export type Climate = Air & {
-  /** Whether the curve is the rough one, calculated from frost dates and latitude only. */
+  /** Whether the curve is the rough one, calculated from frost dates, clock and latitude only. */
   readonly rough: boolean;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
@@ -30,6 +30,8 @@ export type Climate = Air & {
   readonly soilKey: (bed: Bed | null) => string;
   /** Standard deviation [K] of the month's mean from year to year, at that time of year. */
   readonly spreadK: (day: Day) => number;
+  /** Standard deviation [K] of the curve itself at that time of year, the same in every year; 0 with the site's normals. */
+  readonly curveK: (day: Day) => number;
   /** Rain of a day [mm] that is measured or forecast; null where nothing is known of it. */
   readonly rainMm: (day: Day) => number | null;
   /** Hours from sunrise to sunset; null where the plan gives no latitude. */
@@ -39,9 +41,6 @@ export type Climate = Air & {
   /** The climate that a bed stands in: that of its house, or this one in the open. The same object for equal houses. */
   readonly at: (bed: Bed | null) => Climate;
 };
-
-/** The same where the curve itself is rough. Source: house rule, twice the usual. */
-export const ROUGH_SPREAD_K = 3;
 
 /**
  * A garden's air and soil as numbers, plain JSON: what a climate is made of. Curves have one value for each day of a year,
@@ -54,6 +53,8 @@ export type ClimateData = {
   readonly soilC: readonly number[];
   /** Twelve monthly values, January first, or one for the whole year [K]. */
   readonly spreadK: readonly number[] | number;
+  /** How far the curve may be off, twelve monthly values, January first [K]; null with the site's normals. */
+  readonly curveK: readonly number[] | null;
   readonly latitude: number | null;
   /** What the diary measured of the soil, in day order. */
   readonly measuredSoil: readonly SoilMeasurement[];
@@ -71,35 +72,34 @@ export function climateDataOf(
   const curves = curvesOf(plan);
   return {
     ...curves,
-    spreadK: normals?.spreadK ?? (curves.rough ? ROUGH_SPREAD_K : USUAL_SPREAD_K),
+    spreadK: normals?.spreadK ?? USUAL_SPREAD_K,
     latitude,
     measuredSoil: soilMeasurementsIn(observations),
     observedWeather: [...observedWeather],
   };
 }
 
-type Curves = Pick<ClimateData, "rough" | "lowC" | "highC" | "soilC">;
+type Curves = Pick<ClimateData, "rough" | "lowC" | "highC" | "soilC" | "curveK">;
 
-/** Through the site's normals, else the rough wave of its frost dates. */
-function curvesOf(plan: Plan): Curves {
-  const air = airCurvesOf(plan.site);
-  if (air) return { rough: false, ...asNumbers(air), soilC: [...soilCurve(meanOf(air))] };
-  const wave = roughWaveOf(plan);
-  const soilC = Array.from({ length: DAYS_IN_YEAR }, (_, day) => waveC(wave, day, SEED_DEPTH_M));
-  return { rough: true, ...asNumbers(roughAirCurves(wave)), soilC };
+/** Through the site's normals, else a rough year; not rough where the plan has both its temperatures. */
+function curvesOf({ site }: Plan): Curves {
+  const air = airCurvesOf(site);
+  if (air)
+    return { rough: false, ...asNumbers(air), soilC: [...soilCurve(meanOf(air))], curveK: null };
+  const rough = roughAir(site);
+  const { hottestAfternoons, coldestNights } = site;
+  return {
+    rough: hottestAfternoons === null || coldestNights === null,
+    ...asNumbers(rough),
+    soilC: [...soilCurve(meanOf(rough))],
+    curveK: rough.curveK,
+  };
 }
 
 const asNumbers = ({ lowC, highC }: AirCurves) => ({ lowC: [...lowC], highC: [...highC] });
 
 const meanOf = ({ lowC, highC }: AirCurves): Float64Array =>
   lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
-
-function roughWaveOf({ site }: Plan): Wave {
-  const { latitude, lastFrost, firstFrost } = site;
-  const last = lastFrost ? dayOfYear(lastFrost.usual) : null;
-  const first = firstFrost ? dayOfYear(firstFrost.usual) : null;
-  return roughWave(latitude, last, first);
-}
 
 /** Bare soil [°C] on a day, in a season so many kelvins warmer. */
 type BareSoil = (day: Day, warmerK: number) => number;
@@ -140,7 +140,7 @@ export function climateOf(
 
 /**
  * Air and soil from what is known of the days, else from the data's curves. Soil is the mean of the eleven days' air up to
- * the day (a damped yearly wave where the air is rough), never below freezing, warmer under film, and corrected by what
+ * the day, never below freezing, warmer under film, and corrected by what
  * was measured in the diary.
  */
 export function climateFrom(data: ClimateData): Climate {
@@ -158,7 +158,7 @@ export function climateFrom(data: ClimateData): Climate {
     Math.max(FROZEN_C, bare(day, warmerK) + underGlassK(day, bed, warmerK)) +
     soilWarmedBy(bed).warmerK;
   const measured = measuredSoil(data.measuredSoil, estimate);
-  const { spreadK, latitude } = data;
+  const { spreadK, curveK, latitude } = data;
   const climates = new Map<Air, Climate>();
   const at = (bed: Bed | null): Climate => {
     const air = airAt(bed);
@@ -177,6 +177,7 @@ export function climateFrom(data: ClimateData): Climate {
     spreadK: (day) =>
       typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day)),
     rainMm: (day) => observedWeather.get(day)?.rainMm ?? null,
+    curveK: (day) => (curveK ? monthlyValueOn(curveK, dayOfYear(day)) : 0),
     dayHours: latitude === null ? null : dayHoursOf(latitude),
     at,
   };

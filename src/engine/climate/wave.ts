@@ -11,30 +11,6 @@ export type Wave = {
 };
 
 /**
- * A rough wave for a site that gives no normals: it is at 11 °C on the usual last and first frost days, and its
- * amplitude grows with the distance from the equator. `lastFrost`, `firstFrost`: days of the year, 0 to 364, null for a
- * place without frost.
- * Source: house rule; 11 °C is what stations of NOAA's 1981-2010 normals have near those days, from memory.
- */
-export function roughWave(
-  latitude: number | null,
-  lastFrost: number | null,
-  firstFrost: number | null,
-): Wave {
-  const swingK = Math.min(16, 0.3 * Math.abs(latitude ?? 45));
-  if (lastFrost === null || firstFrost === null) {
-    const coldest = latitude !== null && latitude < 0 ? 202 : 20;
-    return { meanC: 20, swingK, coldest };
-  }
-  const length = (firstFrost - lastFrost + DAYS_IN_YEAR) % DAYS_IN_YEAR;
-  return {
-    meanC: 11 - swingK * Math.cos((Math.PI * length) / DAYS_IN_YEAR),
-    swingK,
-    coldest: (lastFrost + length / 2 + DAYS_IN_YEAR / 2) % DAYS_IN_YEAR,
-  };
-}
-
-/**
  * The depth [m] at which a wave of temperature in soil has shrunk to 1/e. `diffusivity` of the soil [m²/s], period of
  * the wave [days].
  * Source: Oklahoma State University, Soil Physics Toolkit, after Hillel, 1982: the square root of twice the diffusivity

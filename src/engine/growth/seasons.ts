@@ -25,14 +25,16 @@ const STEP_K = 0.5;
 
 /**
  * How much warmer [K] than usual the warm season is over a span of days from a day, and colder in the cold one: one
- * season in ten is warmer still. Short spans spread more than a month does, long ones less.
+ * season in ten is warmer still. Short spans spread more than a month does, long ones less; how far a rough curve may be
+ * off is the same for all.
  * Source: house rule: weeks vary independently beside a part that lasts; checked by a hindcast on station years.
  */
 export function warmerK(climate: Climate, season: SeasonWarmth, from: Day, days: number): number {
   if (season === "usual") return 0;
-  const monthK = climate.spreadK(plus(from, days / 2));
+  const middle = plus(from, days / 2);
   const share = LASTING + ((1 - LASTING) * MONTH) / Math.max(days, SPELL_DAYS);
-  const size = ONE_IN_TEN * monthK * Math.sqrt(share);
+  const yearK = climate.spreadK(middle) * Math.sqrt(share);
+  const size = ONE_IN_TEN * Math.hypot(yearK, climate.curveK(middle));
   const stepped = Math.max(STEP_K, Math.round(size / STEP_K) * STEP_K);
   return season === "warm" ? stepped : -stepped;
 }

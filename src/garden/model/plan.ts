@@ -52,6 +52,9 @@ export type Site = {
   } | null;
   /** Nights of 28 °F (-2 °C) in autumn, from the station's own lows; null where the plan has none. */
   readonly killingFrost: FrostDates | null;
+  /** Means of the hottest month's highs and the coldest month's lows; null where the plan does not say. */
+  readonly hottestAfternoons: Quantity | null;
+  readonly coldestNights: Quantity | null;
   /** What the station's years are like; null where the plan gives nothing of it. */
   readonly normals: Normals | null;
 };

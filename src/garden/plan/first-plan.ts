@@ -1,4 +1,5 @@
 import { Document } from "yaml";
+import { TEMPERATURE_KEYS } from "./usual-temperatures.ts";
 
 /** The answers of somebody who makes a garden, in the gardener's own words as a plan has them. */
 export type FirstAnswers = {
@@ -10,6 +11,9 @@ export type FirstAnswers = {
   readonly latitude: string;
   readonly lastFrost: string;
   readonly firstFrost: string;
+  /** How hot the hottest month's afternoons usually are and how cold the coldest month's nights, or empty. */
+  readonly hottest: string;
+  readonly coldest: string;
   readonly people: readonly string[];
   readonly beds: readonly FirstBed[];
   /** Crops by name, each with the name of its bed, or null. */
@@ -27,13 +31,15 @@ const HINTS = ` How much of a crop, and what is to be said of it, goes behind it
 /** A first plan's text from those answers. It is only a text: reading it reports what is wrong in it. */
 export function firstPlan(answers: FirstAnswers): string {
   const { garden, year, measures, clock, latitude, lastFrost, firstFrost } = answers;
-  const { people, beds, crops } = answers;
+  const { hottest, coldest, people, beds, crops } = answers;
   const loose = crops.filter(({ bed }) => bed === null).map(({ name }) => name);
   const place = {
     clock,
     ...(latitude === "" ? {} : { latitude: asNumber(latitude) }),
     "last frost": lastFrost,
     "first frost": firstFrost,
+    ...(hottest === "" ? {} : { [TEMPERATURE_KEYS.hot]: asNumber(hottest) }),
+    ...(coldest === "" ? {} : { [TEMPERATURE_KEYS.cold]: asNumber(coldest) }),
   };
   const document = new Document({
     garden,

@@ -14,6 +14,7 @@ import { readForecast } from "./forecast.ts";
 import { readFrosts } from "./frosts.ts";
 import { heatIn } from "./houses.ts";
 import { numberUnder, splitWords, type Tree, valueUnder, type Words, wordsUnder } from "./tree.ts";
+import { readUsualTemperatures } from "./usual-temperatures.ts";
 import { type CompanionFiles, readWeather, type WeatherResult } from "./weather.ts";
 
 /** Where readers add problems and list what they filled in. */
@@ -34,7 +35,7 @@ export type PlaceResult = { readonly site: Site; readonly frostless: boolean };
 
 /**
  * The site of a plan; what is wrong in it is null and reported. Problems: `zone-unknown`, `quantity-unclear`, and those
- * of frost dates, weather and forecast. Early and late frost dates and a missing latitude (the weather's, where it has one) are
+ * of frost dates, usual temperatures, weather and forecast. Early and late frost dates and a missing latitude (the weather's, where it has one) are
  * filled in and listed.
  */
 export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceResult {
@@ -52,9 +53,11 @@ export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceRe
     : latitudeOf(tree, stationLocation, reading);
   const { frostless, ...frosts } = readFrosts(tree, latitude, { ...reading, weatherFrosts });
   const greenhouse = readGreenhouse(wordsUnder(tree, "greenhouse"), reading);
+  const hasMeans = valueUnder(tree, "weather") !== null;
+  const temperatures = readUsualTemperatures(tree, { ...reading, hasMeans });
   const asked = readForecast(tree, latitude, reading.problems);
   return {
-    site: { clock, latitude, ...asked, ...frosts, colderBy, greenhouse, normals },
+    site: { clock, latitude, ...asked, ...frosts, ...temperatures, colderBy, greenhouse, normals },
     frostless,
   };
 }

@@ -147,6 +147,8 @@ const PlaceSchema = v.strictObject(
     "first frost": opt(
       words("autumn's first frost, or early, usual and late, or none", "about 2 Oct"),
     ),
+    "hottest afternoons": opt(words("how hot the hottest month's afternoons usually are", "28 °C")),
+    "coldest nights": opt(words("how cold the coldest month's nights usually are", "-8 °C")),
     "colder than the forecast by": opt(words("a difference", "3 °F")),
     greenhouse: opt(v.pipe(v.string(GREENHOUSE), v.description("20 trays, kept above 45 °F"))),
     weather: opt(

@@ -122,6 +122,8 @@ function answersIn(formAnswers: FormAnswers): FirstAnswers {
     latitude: oneLine(formAnswers.latitude),
     lastFrost: oneLine(formAnswers.lastFrost),
     firstFrost: oneLine(formAnswers.firstFrost),
+    hottest: oneLine(formAnswers.hottest),
+    coldest: oneLine(formAnswers.coldest),
     people: linesIn(formAnswers.people),
     beds: bedsIn(formAnswers),
     crops: [],

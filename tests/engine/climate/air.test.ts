@@ -2,12 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { DAYS_IN_YEAR } from "../../../src/base/days/day.ts";
 import { quantity } from "../../../src/base/quantities/quantity.ts";
-import {
-  airCurvesOf,
-  curveThrough,
-  monthlyMeans,
-  roughAirCurves,
-} from "../../../src/engine/climate/air.ts";
+import { airCurvesOf, curveThrough, monthlyMeans } from "../../../src/engine/climate/air.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
 /** Monthly means at the lane [°C], halfway between its lows and highs. */
@@ -85,20 +80,5 @@ describe("a site's lows and highs", () => {
 
   test("are none where the plan gives no normals", () => {
     expect(airCurvesOf({ ...site, normals: null })).toBeNull();
-  });
-});
-
-describe("the lows and highs of a rough wave", () => {
-  const air = roughAirCurves({ meanC: 9, swingK: 14, coldest: 20 });
-
-  test("lie six degrees to either side of the wave", () => {
-    expect(air.lowC[20]).toBeCloseTo(9 - 14 - 6, 9);
-    expect(air.highC[20]).toBeCloseTo(9 - 14 + 6, 9);
-  });
-
-  test("are a whole year's, the same way apart on every day", () => {
-    const apart = [...air.highC].map((high, i) => high - (air.lowC[i] ?? 0));
-    expect(apart).toHaveLength(365);
-    expect(apart.every((each) => Math.abs(each - 12) < 1e-9)).toBe(true);
   });
 });

@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { dayOfYear, plus } from "../../../src/base/days/day.ts";
+import { plus } from "../../../src/base/days/day.ts";
 import { celsius, quantity } from "../../../src/base/quantities/quantity.ts";
-import { type Climate, climateOf, ROUGH_SPREAD_K } from "../../../src/engine/climate/climate.ts";
-import { roughWave, waveC } from "../../../src/engine/climate/wave.ts";
+import { type Climate, climateOf } from "../../../src/engine/climate/climate.ts";
 import type { Observation } from "../../../src/garden/diary/observation.ts";
 import type { Bed } from "../../../src/garden/model/plan.ts";
 import { USUAL_SPREAD_K } from "../../../src/garden/station/spread.ts";
@@ -36,7 +35,21 @@ describe("the lane's air", () => {
   test("is rough without normals", () => {
     const climate = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
     expect(climate.rough).toBe(true);
-    expect(climate.airC(isoDay("2027-05-06"))).toBeCloseTo(11, 1);
+    expect(climate.air(isoDay("2027-05-06")).lowC).toBeCloseTo(5.3, 0);
+  });
+
+  test("is not rough with both of its temperatures, and still has a width", () => {
+    const temperatures = {
+      hottestAfternoons: quantity(83, "°F"),
+      coldestNights: quantity(11, "°F"),
+    };
+    const climate = climateOf(
+      { ...PLAN, site: { ...PLAN.site, normals: null, ...temperatures } },
+      [],
+    );
+    expect(climate.rough).toBe(false);
+    expect(climate.curveK(isoDay("2027-07-15"))).toBeGreaterThan(1);
+    expect(climateOf(PLAN, []).curveK(isoDay("2027-07-15"))).toBe(0);
   });
 });
 
@@ -117,11 +130,10 @@ describe("the spread from year to year", () => {
       expect(Math.abs(climate.spreadK(plus(day, 1)) - climate.spreadK(day))).toBeLessThan(0.03);
   });
 
-  test("is the usual one where it does not, twice that where the air is rough", () => {
+  test("is the usual one where it does not, and where the curve is rough", () => {
     expect(climateOf(PLAN, []).spreadK(may)).toBe(USUAL_SPREAD_K);
     const rough = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
-    expect(rough.spreadK(may)).toBe(ROUGH_SPREAD_K);
-    expect(ROUGH_SPREAD_K).toBe(2 * USUAL_SPREAD_K);
+    expect(rough.spreadK(may)).toBe(USUAL_SPREAD_K);
   });
 });
 
@@ -133,15 +145,6 @@ describe("the length of a day", () => {
 
   test("is nothing where it does not", () => {
     expect(climateOf({ ...PLAN, site: { ...PLAN.site, latitude: null } }, []).dayHours).toBeNull();
-  });
-});
-
-describe("soil without normals", () => {
-  test("is the rough wave two inches down", () => {
-    const climate = climateOf({ ...PLAN, site: { ...PLAN.site, normals: null } }, []);
-    const day = isoDay("2027-06-15");
-    const wave = roughWave(46.6, dayOfYear(isoDay("2027-05-06")), dayOfYear(isoDay("2027-10-02")));
-    expect(climate.soilC(day, null)).toBeCloseTo(waveC(wave, dayOfYear(day), 0.05), 9);
   });
 });
 

@@ -4,57 +4,10 @@ import {
   dailySwingShare,
   dampingDepthM,
   REACH_M,
-  roughWave,
   waveC,
 } from "../../../src/engine/climate/wave.ts";
 
 const WAVE = { meanC: 10, swingK: 12, coldest: 20 };
-
-describe("the rough wave of a site without normals", () => {
-  test("passes 11 °C on the usual last and first frost days", () => {
-    const wave = roughWave(46.6, 125, 274);
-    expect(waveC(wave, 125, 0)).toBeCloseTo(11, 9);
-    expect(waveC(wave, 274, 0)).toBeCloseTo(11, 9);
-  });
-
-  test("does so wherever frost is known, north or south", () => {
-    const day = fc.integer({ min: 0, max: 364 });
-    fc.assert(
-      fc.property(fc.integer({ min: -66, max: 66 }), day, day, (latitude, last, first) => {
-        const wave = roughWave(latitude, last, first);
-        const off = [last, first].map((frost) => Math.abs(waveC(wave, frost, 0) - 11));
-        return Math.max(...off) < 1e-6;
-      }),
-    );
-  });
-
-  test("is warmest halfway between them, and half a year on coldest", () => {
-    const wave = roughWave(46.6, 125, 275);
-    expect(wave.coldest).toBe(17.5);
-    expect(waveC(wave, 200, 0)).toBeCloseTo(wave.meanC + wave.swingK, 9);
-  });
-
-  test("swings the wider the farther from the equator, to 16 K at the most", () => {
-    expect([20, 40, 60].map((latitude) => roughWave(latitude, null, null).swingK)).toEqual([
-      6, 12, 16,
-    ]);
-    expect(roughWave(-40, null, null).swingK).toBe(12);
-  });
-
-  test("is warmest in January in the south, where there is no frost to go by", () => {
-    expect(roughWave(-33, null, null).coldest).toBe(202);
-    expect(roughWave(33, null, null).coldest).toBe(20);
-  });
-
-  test("knows a southern summer from its frost dates, across New Year", () => {
-    const wave = roughWave(-43, 280, 110);
-    expect(waveC(wave, 12.5, 0)).toBeCloseTo(wave.meanC + wave.swingK, 9);
-  });
-
-  test("takes 45 degrees where no latitude is given", () => {
-    expect(roughWave(null, 125, 274)).toEqual(roughWave(45, 125, 274));
-  });
-});
 
 describe("how deep a wave reaches", () => {
   test("is the square root of diffusivity times period over pi", () => {

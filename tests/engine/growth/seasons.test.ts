@@ -32,6 +32,13 @@ describe("how much warmer a season runs", () => {
     expect(warmerK(spread(100), "warm", DAY, 90)).toBe(90.5);
   });
 
+  test("is the more, the less is known of the curve itself, over any span", () => {
+    const rough: Climate = { ...spread(1.5), curveK: () => 2 };
+    expect(warmerK(rough, "warm", DAY, 30)).toBe(3);
+    expect(warmerK(rough, "cold", DAY, 30)).toBe(-3);
+    expect(warmerK(rough, "warm", DAY, 3000)).toBeGreaterThanOrEqual(2.5);
+  });
+
   test("over a few days is that of a week", () => {
     expect(warmerK(spread(1.5), "warm", DAY, 1)).toBe(warmerK(spread(1.5), "warm", DAY, 7));
   });

@@ -12,6 +12,8 @@ const ANSWERS: FirstAnswers = {
   latitude: "60,1",
   lastFrost: "about 20 May",
   firstFrost: "about 20 Sep",
+  hottest: "22 °C",
+  coldest: "-7",
   people: ["Ada", "Bo"],
   beds: [
     { name: "South bed", size: "4 x 1.2 m" },
@@ -31,6 +33,7 @@ test("the answers are a whole plan: place, people, beds, and crops where they we
   expect(problems).toEqual([]);
   expect(plan).toMatchObject({ name: "Brook: the <b>", year: 2027, measures: "metric" });
   expect(plan?.site.latitude).toBe(60.1);
+  expect([plan?.site.hottestAfternoons?.si, plan?.site.coldestNights?.si]).toEqual([22, -7]);
   expect(plan?.people.map(({ name }) => name)).toEqual(["Ada", "Bo"]);
   expect(plan?.beds.map(({ name }) => name)).toEqual(["South bed", "Pots"]);
   expect(plan?.plantings.map(({ crop, bed }) => [crop, bed])).toEqual([

@@ -72,6 +72,7 @@ describe("reading a plan", () => {
       "carrot: from",
       "carrot: how much",
       "first frost",
+      "hottest afternoons and coldest nights",
       "last frost",
       "latitude",
       "measures",

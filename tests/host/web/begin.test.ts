@@ -18,6 +18,8 @@ const TYPED = {
   latitude: "60.1",
   lastFrost: "about 20 May",
   firstFrost: "about 20 Sep",
+  hottest: "22 °C",
+  coldest: "",
   people: "Ada\r\nBo\r\n",
   beds: "South bed, 4 x 1.2 m\r\nPots",
 };

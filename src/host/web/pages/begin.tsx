@@ -19,6 +19,8 @@ export const FIELDS = [
   "latitude",
   "lastFrost",
   "firstFrost",
+  "hottest",
+  "coldest",
   "people",
   "beds",
 ] as const;
@@ -86,6 +88,20 @@ export function gardenFormPage(
             label="The usual first frost of autumn"
             value={formAnswers.firstFrost}
             hint="Like: about 2 Oct. Or: none."
+          />
+          <Field
+            name="hottest"
+            label="How hot are the hottest month's afternoons, usually?"
+            value={formAnswers.hottest}
+            hint="Like: 28 °C, or 82 °F. Leave it empty if you don't know; dates are then told wider."
+            optional
+          />
+          <Field
+            name="coldest"
+            label="How cold are the coldest month's nights, usually?"
+            value={formAnswers.coldest}
+            hint="Like: -8 °C, or 18 °F. Leave it empty if you don't know."
+            optional
           />
           <Field
             name="latitude"
