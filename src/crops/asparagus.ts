@@ -50,7 +50,7 @@ export const ASPARAGUS: Crop = {
         ", clear it away, and mulch with compost.",
       ],
       sign: "The fern has turned yellow all over.",
-      why: "Green fern still feeds the roots; old fern shelters beetles.",
+      why: "Green fern still feeds the roots; old fern shelters pests.",
       caution: null,
       harm: "when you can",
       minutes: 30,

@@ -30,6 +30,7 @@ const BEAN_LOOK: Care = {
   harm: "when you can",
   minutes: 10,
   needs: [],
+  regions: ["north america"],
 };
 
 /** Poles, put up first. */

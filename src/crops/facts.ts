@@ -174,10 +174,30 @@ export type Support = {
   readonly how: string;
 };
 
-/** Text with lengths [cm] and temperatures [°C] in it, which are written later in the household's units. */
+/** Parts of the world that differ in their pests and animals. */
+export type Region =
+  | "north america"
+  | "british isles"
+  | "nordic countries"
+  | "mainland europe"
+  | "australia"
+  | "new zealand"
+  | "elsewhere";
+
+/** Words that differ by region; `otherwise` where it has none of its own. */
+export type RegionalWords = Readonly<Partial<Record<Region, string>>> & {
+  readonly otherwise: string;
+};
+
+/** Text with lengths [cm] and temperatures [°C] in it, which are written later in the household's units, and words that differ by region. */
 export type MeasuredText =
   | string
-  | readonly (string | { readonly cm: NumberRange } | { readonly tempC: number })[];
+  | readonly (
+      | string
+      | { readonly cm: NumberRange }
+      | { readonly tempC: number }
+      | { readonly regional: RegionalWords }
+    )[];
 
 /** The practices whose tasks come from a crop's own list of what it needs as it grows. */
 export type CarePractice =
@@ -210,6 +230,10 @@ export type Care = {
   readonly minutes: number;
   /** Things to take along, as a list is read. */
   readonly needs: readonly string[];
+  /** Regions in which it is told, where its pest does not live everywhere. */
+  readonly regions?: readonly Region[];
+  /** `bearing`: only in summers in which it is harvested; `frozen ground`: only where winters freeze the ground. */
+  readonly only?: readonly ("bearing" | "frozen ground")[];
 };
 
 /** A crop that grows for years, and is cut in spring for some weeks or picked in its season. */
@@ -320,6 +344,8 @@ export type Crop = {
   readonly warmth: Warmth | null;
   readonly limits: CropLimits;
   readonly harvest: Harvest;
+  /** Whether late blight takes its leaves in mild, wet weather. */
+  readonly lateBlight?: true;
   /** The part that is eaten, or looked at; pictures draw it. */
   readonly eaten: "leaf" | "root" | "fruit";
   /** What differs where it begins in another way than usual, such as onions from sets. */

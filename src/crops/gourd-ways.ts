@@ -55,6 +55,7 @@ export const BEETLE_LOOK: Care = {
   harm: "when you can",
   minutes: 10,
   needs: ["a pot of soapy water"],
+  regions: ["north america"],
 };
 
 /** A look for squash bugs and borers. */

@@ -57,7 +57,20 @@ export const CORN: Crop = {
       from: "first harvest",
       days: commonPractice([-14, -7]),
       verb: "Check",
-      how: "Look into the silks for caterpillars and pick them out. Put a net up if birds or raccoons come.",
+      how: [
+        "Look into the silks for caterpillars and pick them out. Fence or net the block if ",
+        {
+          regional: {
+            "north america": "raccoons",
+            "british isles": "badgers",
+            "mainland europe": "badgers",
+            australia: "cockatoos or possums",
+            "new zealand": "possums or rats",
+            otherwise: "animals",
+          },
+        },
+        " come.",
+      ],
       sign: "Silks chewed, or crumbs on the tip of an ear.",
       why: "Ears are sweet soon, and others know it too.",
       caution: "Sprays: read the label first, and follow it.",

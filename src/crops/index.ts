@@ -32,6 +32,7 @@ export type {
   Outdoors,
   Perennial,
   Pest,
+  Region,
   SettingOut,
   Start,
   Warmth,

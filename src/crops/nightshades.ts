@@ -83,7 +83,7 @@ export const TOMATO: Crop = {
       from: "in place",
       days: commonPractice([28, 38]),
       verb: "Check",
-      how: "Take off low leaves with brown spots and bin them. Pick off big green caterpillars by hand.",
+      how: "Take off low leaves with brown spots and bin them. Pick off caterpillars by hand.",
       sign: "Bare stalks, black droppings or spotted leaves.",
       why: "Found early, both are stopped with bare hands.",
       caution: "Spray nothing before you know what it is; then follow the label.",
@@ -107,6 +107,7 @@ export const TOMATO: Crop = {
     },
   ],
   warmth: WARM_WARMTH,
+  lateBlight: true,
   eaten: "fruit",
   harvest: {
     ...HARVEST_DEFAULTS,
@@ -189,6 +190,7 @@ export const POTATO: Crop = {
       harm: "when you can",
       minutes: 10,
       needs: ["a pot of soapy water"],
+      regions: ["north america", "mainland europe"],
     },
     {
       practice: "cure and store",
@@ -212,6 +214,7 @@ export const POTATO: Crop = {
     },
   ],
   warmth: COOL_WARMTH,
+  lateBlight: true,
   eaten: "root",
   harvest: {
     ...HARVEST_DEFAULTS,

@@ -50,6 +50,22 @@ export const GARLIC: Crop = {
     ),
     cureWeeks: fromMemory([2, 4], "Cornell, Minnesota and New Hampshire extension advice"),
   },
+  care: [
+    {
+      practice: "cure and store",
+      step: "1",
+      from: "first harvest",
+      days: commonPractice([14, 28]),
+      verb: "Clean and store",
+      how: "Brush off the soil, and cut roots and stalk short. Keep the biggest bulbs to plant, and hang the rest somewhere dry and airy.",
+      sign: "Necks are dry, and skins rustle.",
+      why: "The biggest cloves make the biggest bulbs; what is damp or split rots first, so eat that now.",
+      caution: "Plant no garlic with soft or mouldy spots.",
+      harm: "when you can",
+      minutes: 30,
+      needs: ["a net or crates"],
+    },
+  ],
   eaten: "root",
   harvest: {
     ...HARVEST_DEFAULTS,

@@ -9,6 +9,13 @@ describe("the rose family", () => {
   });
 
   it("are strawed, cleared of runners and mulched every year", () => {
-    expect(STRAWBERRY.care.map(({ step }) => step)).toEqual(["net", "straw", "runners", "mulch"]);
+    expect(STRAWBERRY.care.map(({ step }) => step)).toEqual([
+      "first flowers",
+      "uncover",
+      "net",
+      "straw",
+      "runners",
+      "mulch",
+    ]);
   });
 });

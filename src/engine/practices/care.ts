@@ -1,6 +1,14 @@
 import { type Day, degreesC, plus } from "../../base/index.ts";
-import { type Care, type CarePractice, type MeasuredText, saySource } from "../../crops/index.ts";
+import {
+  type Care,
+  type CarePractice,
+  type MeasuredText,
+  type Region,
+  saySource,
+} from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
+import { groundFreezes } from "../climate/winter-cold.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
   isReached,
@@ -9,10 +17,13 @@ import {
   milestoneOn,
   type ReachedMilestone,
 } from "../growth/milestones.ts";
+import { summersOf } from "../growth/perennial.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { glassEnd } from "../growth/under-glass.ts";
 import { upMilestone } from "../growth/up.ts";
+import { regionOf } from "../rules/regions.ts";
+import { blightWatch } from "./blight.ts";
 import { deed, verb } from "./deeds.ts";
 import { GLASS_LOOK } from "./glass-look.ts";
 import { definePractice } from "./practice.ts";
@@ -48,11 +59,12 @@ function stageOf(context: SowingContext, from: Care["from"]): Milestone {
   }
 }
 
-/** A crop fact's text as a sentence's pieces; its lengths [cm] and temperatures [°C] get the household's units later. */
-export function piecesOf(text: MeasuredText): readonly TextPiece[] {
+/** A crop fact's text as a sentence's pieces, in a region's words; lengths [cm] and temperatures [°C] get the household's units later. */
+export function piecesOf(text: MeasuredText, region: Region): readonly TextPiece[] {
   if (typeof text === "string") return [text];
   return text.map((piece) => {
     if (typeof piece === "string") return piece;
+    if ("regional" in piece) return piece.regional[region] ?? piece.regional.otherwise;
     return "cm" in piece ? lengthRange(piece.cm) : { quantity: degreesC(piece.tempC) };
   });
 }
@@ -73,11 +85,21 @@ export function careTasks<Name extends CarePractice>(
   const anchor = wanted.length === 0 ? null : inPlace(context);
   if (!anchor) return [];
   return wanted.flatMap((care) => {
+    if (!applies(context, care)) return [];
     const stage = stageOf(context, care.from);
     if (!isReached(stage)) return [];
     const due = plus(stage.usual, middle(care.days.value));
     return due < anchor.day ? [] : [careTask(context, practice, { care, stage })];
   });
+}
+
+/** Whether its pest lives here, the crop bears already, and the winters are such as it is for. */
+function applies(context: SowingContext, { regions, only }: Care): boolean {
+  const { plan, crop, climate } = context;
+  if (regions && !climate.underGlass && !regions.includes(regionOf(plan.site))) return false;
+  const bears = () => summersOf(context) >= (crop.perennial?.firstHarvestYear.value ?? 1);
+  if (only?.includes("bearing") && !bears()) return false;
+  return !only?.includes("frozen ground") || groundFreezes(climate, seasonOf(plan));
 }
 
 type DueCare = { readonly care: Care; readonly stage: ReachedMilestone };
@@ -89,6 +111,7 @@ function careTask<Name extends CarePractice>(
 ): TaskOf<Name> {
   const [least, most] = care.days.value;
   const day = (days: number) => plus(stage.usual, days);
+  const region = regionOf(context.plan.site);
   return plantingTask(context, practice, care.step, {
     window: window(day(least), day(middle(care.days.value)), day(most + MAY_WAIT_DAYS[care.harm])),
     harm: care.harm,
@@ -96,10 +119,10 @@ function careTask<Name extends CarePractice>(
     minutes: care.minutes,
     title: { verb: care.verb, object: objectOf(context), where: "bed" },
     say: [
-      how(...piecesOf(care.how)),
-      ...(care.sign === null ? [] : [sign(...piecesOf(care.sign))]),
-      why(...piecesOf(care.why)),
-      ...(care.caution === null ? [] : [caution(...piecesOf(care.caution))]),
+      how(...piecesOf(care.how, region)),
+      ...(care.sign === null ? [] : [sign(...piecesOf(care.sign, region))]),
+      why(...piecesOf(care.why, region)),
+      ...(care.caution === null ? [] : [caution(...piecesOf(care.caution, region))]),
     ],
     because: [
       [`Counted from ${STAGES[care.from]}, `, { day: stage.usual }, "."],
@@ -148,7 +171,7 @@ export const SCOUT = definePractice({
   words: ["scouting", "looking for pests", "pest checks"],
   deeds: [deed(verb("scouted|checked|looked over"))],
   thingsFor: "checking leaves",
-  tasks: { rest: (context) => careTasks(context, "scout") },
+  tasks: { rest: (context) => [...careTasks(context, "scout"), ...blightWatch(context)] },
 });
 
 /** What makes a harvest keep. */

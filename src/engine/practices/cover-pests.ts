@@ -1,4 +1,4 @@
-import { coverNamed, type Pest, type PestCoverName } from "../../crops/index.ts";
+import { coverNamed, type Pest, type PestCoverName, type Region } from "../../crops/index.ts";
 
 /** What a cover against a pest is for, and what would be under it all the same. */
 export type PestFacts = {
@@ -11,7 +11,7 @@ export type PestFacts = {
 };
 
 /** What each pest does and where it winters. Source: common practice of integrated pest management for covers. */
-export const PESTS: Readonly<Record<Pest, PestFacts>> = {
+const PESTS: Readonly<Record<Pest, PestFacts>> = {
   birds: {
     keepsOff: "Birds pull seedlings as they come.",
     sealed: false,
@@ -52,6 +52,18 @@ export const PESTS: Readonly<Record<Pest, PestFacts>> = {
 /** How cloches are put out and minded. Source: common practice. */
 const CLOCHES_HOW =
   "Set cloches over the place, their edges in the soil. Once it grows, open the ends on sunny mornings and shut them by evening.";
+
+/** What a cover is for where its pest does not live: young plants grow on under it all the same. */
+const AGAINST_WIND: PestFacts = {
+  keepsOff: "It keeps wind and cool nights off the young plants.",
+  sealed: false,
+  wintersAfter: null,
+};
+
+/** What a cover is for in a region. Striped cucumber beetles live in North America alone. Source: common practice. */
+export function pestFactsIn(region: Region, pest: Pest): PestFacts {
+  return pest === "cucumber beetles" && region !== "north america" ? AGAINST_WIND : PESTS[pest];
+}
 
 /** How a cover is put on; against what crawls and flies its edges are shut with soil. */
 export function howCovered(thing: PestCoverName | "cloche", sealed: boolean): string {

@@ -1,6 +1,8 @@
-import { coverNamed, coverWords, isPestCover } from "../../crops/index.ts";
+import { coverNamed, coverWords, isPestCover, type Pest } from "../../crops/index.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
+import { regionOf } from "../rules/regions.ts";
 import { type CoverDay, type CoverPeriod, coversOf } from "./cover-periods.ts";
-import { howCovered, PESTS } from "./cover-pests.ts";
+import { howCovered, pestFactsIn } from "./cover-pests.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
@@ -69,6 +71,9 @@ function onTask(period: CoverPeriod, shared: SharedCover): TaskOf<"cover"> {
   });
 }
 
+const factsOf = ({ plan }: SowingContext, against: Pest) =>
+  pestFactsIn(regionOf(plan.site), against);
+
 function sayOn({ against, thing, context, on: { stage } }: CoverPeriod): readonly Sentence[] {
   if (against === null)
     return [
@@ -77,7 +82,7 @@ function sayOn({ against, thing, context, on: { stage } }: CoverPeriod): readonl
         ? why("The soil warms under cloches for two weeks before ", { day: stage.day }, ".")
         : why("You asked for it; it goes on the day the crop goes in."),
     ];
-  const { keepsOff, sealed, wintersAfter } = PESTS[against];
+  const { keepsOff, sealed, wintersAfter } = factsOf(context, against);
   const shows = context.crop.covers.find((cover) => cover.against === against)?.on === "up";
   return [
     how(howCovered(thing, sealed)),
@@ -97,15 +102,13 @@ function sayUnder(
   { against, context }: CoverPeriod,
   thing: CoverPeriod["thing"],
 ): readonly Sentence[] {
+  const facts = against === null ? null : factsOf(context, against);
+  const shut = facts?.sealed ? "bury the edges again" : "peg the edges down again";
   return [
-    how(`Lift the ${thing}, tuck the ${objectOf(context)} under, and ${shutAgain(against)}.`),
-    ...(against === null ? [] : [why(PESTS[against].keepsOff)]),
+    how(`Lift the ${thing}, tuck the ${objectOf(context)} under, and ${shut}.`),
+    ...(facts === null ? [] : [why(facts.keepsOff)]),
   ];
 }
-
-/** How a cover that was lifted is shut: against what crawls and flies its edges go back under soil. */
-const shutAgain = (against: CoverPeriod["against"]) =>
-  against !== null && PESTS[against].sealed ? "bury the edges again" : "peg the edges down again";
 
 /** What bees must reach comes off by itself; all the rest on one day, when the last of them may. */
 function offTasks(shared: SharedCover): readonly TaskOf<"cover">[] {

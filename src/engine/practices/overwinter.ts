@@ -1,6 +1,8 @@
 import { cm, earliest, latest, plus } from "../../base/index.ts";
 import type { NumberRange } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
+import { groundFreezes } from "../climate/winter-cold.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
 import { isReached, middle } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
@@ -74,7 +76,7 @@ function plantingWindow(
 }
 
 function winterTasks(context: SowingContext): readonly TaskOf<"overwinter">[] {
-  return [...mulch(context), ...springWeeding(context), ...stalks(context)];
+  return [...mulch(context), ...uncovering(context), ...springWeeding(context), ...stalks(context)];
 }
 
 function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
@@ -146,12 +148,37 @@ function inSpring(
   ];
 }
 
+/** Days before the last frost on which the winter's mulch is drawn off. Source: common practice; hard freezes are over, frosts are not. */
+const UNCOVER: NumberRange = [-28, -14];
+
+/** Days between planting and spring with less of a winter than needs a mulch. Source: house rule; three months. */
+const A_WINTER_DAYS = 90;
+
+/** Where the ground freezes for weeks it was mulched for that, and the shoots wait under it. */
+function uncovering(context: SowingContext): readonly TaskOf<"overwinter">[] {
+  const start = anchorOf(context, "start");
+  if (!start || !groundFreezes(context.climate, seasonOf(context.plan))) return [];
+  const off = afterWinter(context, start.day, UNCOVER);
+  if (!isReached(off) || off.usual < plus(start.day, A_WINTER_DAYS)) return [];
+  return inSpring(context, "uncover", UNCOVER, {
+    verb: "Draw the mulch off",
+    minutes: 15,
+    say: [
+      how(
+        "Draw the mulch off the shoots and leave it between the rows, where it keeps weeds down.",
+      ),
+      sign("The ground has thawed, and the first pale tips come through."),
+      why("Shoots under thick mulch stay pale and rot in the wet."),
+    ],
+  });
+}
+
 function springWeeding(context: SowingContext): readonly TaskOf<"overwinter">[] {
   return inSpring(context, "weed", SPRING_WEEDING, {
     verb: "Weed between",
     minutes: 20,
     say: [
-      how("Draw the mulch aside where it lies thick, pull the weeds by hand, and put it back."),
+      how("Pull the weeds by hand, and put back what mulch comes up with them."),
       why("Garlic has thin leaves that never shade weeds out."),
     ],
   });

@@ -4,7 +4,8 @@ import { commonPractice } from "../../../src/crops/figures.ts";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { practiceOf } from "../../../src/engine/practices/all.ts";
 import { careTasks, piecesOf } from "../../../src/engine/practices/care.ts";
-import { growingOf } from "../growth/growing.ts";
+import { isoDay } from "../../gardens.ts";
+import { always, growingOf } from "../growth/growing.ts";
 import { ending, planWith, toldWith } from "./garden.ts";
 
 describe("what a crop's own list asks for", () => {
@@ -61,8 +62,49 @@ describe("what a crop's own list asks for", () => {
   });
 
   test("keeps lengths and warmth apart from words, for the household's units", () => {
-    expect(piecesOf("Feed it.")).toEqual(["Feed it."]);
-    expect(piecesOf(["To ", { cm: [5, 5] }, "."])).toHaveLength(3);
-    expect(piecesOf([{ tempC: 14 }])[0]).toHaveProperty("quantity");
+    expect(piecesOf("Feed it.", "elsewhere")).toEqual(["Feed it."]);
+    expect(piecesOf(["To ", { cm: [5, 5] }, "."], "elsewhere")).toHaveLength(3);
+    expect(piecesOf([{ tempC: 14 }], "elsewhere")[0]).toHaveProperty("quantity");
+  });
+});
+
+describe("what is told only in some places and years", () => {
+  const potatoes = planWith(["potato: 10 tubers"]);
+  const steps = (text: string, name: string, start: string) =>
+    careTasks(growingOf(text, name, { acts: { start, up: start, "set out": start } }), "scout").map(
+      ({ say }) => say.flatMap(({ pieces }) => pieces).join(""),
+    );
+  const inDublin = (text: string) => text.replace("America/Denver", "Europe/Dublin");
+
+  test("is a look for beetles, where they live", () => {
+    expect(steps(potatoes, "potato", "2027-05-08").join()).toContain("striped beetles");
+    expect(steps(inDublin(potatoes), "potato", "2027-05-08")).toEqual([]);
+  });
+
+  test("has the animals of its region, raccoons in America alone", () => {
+    const corn = planWith(["corn: 40 plants"]);
+    expect(steps(corn, "corn", "2027-06-01").join()).toContain("raccoons");
+    expect(steps(inDublin(corn), "corn", "2027-06-01").join()).toContain("badgers");
+    const tasmania = corn.replace("America/Denver", "Australia/Hobart");
+    expect(steps(tasmania, "corn", "2027-06-01").join()).toContain("possums");
+  });
+
+  const yearly = (inSince: string | null, site = {}) =>
+    careTasks(
+      growingOf(planWith(["strawberry: 20 plants"]), "strawberry", {
+        acts: { start: inSince ?? "2027-04-10", "set out": inSince ?? "2027-04-10" },
+        planting: { inSince: inSince === null ? null : isoDay(inSince) },
+        plan: site,
+      }),
+      "yearly",
+    ).map(({ step }) => step);
+
+  test("is no net and no straw over strawberries that bear nothing in their first summer", () => {
+    expect(yearly(null)).toEqual(["first flowers", "mulch"]);
+    expect(yearly("2025-08-15")).toEqual(["uncover", "net", "straw", "runners", "mulch"]);
+  });
+
+  test("is no winter straw where the ground does not freeze", () => {
+    expect(yearly("2025-08-15", { site: always(5) })).toEqual(["net", "straw", "runners"]);
   });
 });

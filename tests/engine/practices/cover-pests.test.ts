@@ -1,17 +1,31 @@
 import { describe, expect, test } from "vitest";
-import { howCovered, PESTS } from "../../../src/engine/practices/cover-pests.ts";
+import { CROPS } from "../../../src/crops/crops.ts";
+import { howCovered, pestFactsIn } from "../../../src/engine/practices/cover-pests.ts";
+
+const AGAINST = [...new Set(CROPS.flatMap(({ covers }) => covers.map(({ against }) => against)))];
 
 describe("what a cover is against", () => {
   test("is told in one short sentence for each pest", () => {
-    for (const { keepsOff } of Object.values(PESTS)) {
+    for (const pest of AGAINST) {
+      const { keepsOff } = pestFactsIn("north america", pest);
       expect(keepsOff).toMatch(/^[A-Z].*\.$/);
       expect(keepsOff.length).toBeLessThan(80);
     }
   });
 
   test("winters in the soil, all but birds", () => {
-    const outside = Object.entries(PESTS).filter(([, { wintersAfter }]) => wintersAfter === null);
-    expect(outside.map(([pest]) => pest)).toEqual(["birds"]);
+    const outside = AGAINST.filter(
+      (pest) => pestFactsIn("north america", pest).wintersAfter === null,
+    );
+    expect(outside).toEqual(["birds"]);
+  });
+
+  test("is the wind where no striped beetles live", () => {
+    expect(pestFactsIn("north america", "cucumber beetles").keepsOff).toContain("striped beetles");
+    const away = pestFactsIn("british isles", "cucumber beetles");
+    expect(away.keepsOff).not.toContain("beetle");
+    expect(away.wintersAfter).toBeNull();
+    expect(pestFactsIn("australia", "birds")).toEqual(pestFactsIn("elsewhere", "birds"));
   });
 });
 

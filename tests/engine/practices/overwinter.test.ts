@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { OVERWINTER } from "../../../src/engine/practices/overwinter.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
-import { anchor, type Given, growingOf } from "../growth/growing.ts";
+import { always, anchor, type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const garlic = (given: Given = {}) => growingOf(QUARRY, "garlic", given);
@@ -75,6 +75,7 @@ describe("garlic planted on 27 October", () => {
   test("is mulched as the ground freezes and loses its stalks the summer after", () => {
     expect(windowsOf(OVERWINTER, planted(), ["rest"])).toEqual([
       "mulch 11-20 11-27 12-11",
+      "uncover 04-07 04-14 04-21",
       "weed 05-05 05-16 05-26",
       "stalks 06-14 06-24 07-04",
     ]);
@@ -87,10 +88,16 @@ describe("garlic planted on 27 October", () => {
     expect(told(mulch)).toContain("after the usual killing frost, 16 Oct");
   });
 
+  test("is uncovered before the last frost, where the ground freezes for weeks and nowhere else", () => {
+    const uncover = stepOf(OVERWINTER, planted(), "uncover");
+    expect(titles(uncover ? [uncover] : [])).toEqual(["Draw the mulch off garlic [bed]"]);
+    expect(stepOf(OVERWINTER, planted({ plan: { site: always(4) } }), "uncover")).toBeUndefined();
+  });
+
   test("is weeded by hand in the weeks after the last frost of its spring", () => {
     const weed = stepOf(OVERWINTER, planted(), "weed");
     expect(weed?.id).toBe("2027/garlic/overwinter/weed");
-    expect(said(weed)).toContain("put it back");
+    expect(said(weed)).toContain("put back what mulch comes up");
   });
 
   test("loses its stalks when they have curled once, and they are good to eat", () => {
@@ -107,6 +114,7 @@ describe("garlic from elsewhere in time", () => {
       planting: { inSince: isoDay("2026-10-14") },
     });
     expect(windowsOf(OVERWINTER, since, ["rest"])).toEqual([
+      "uncover 04-08 04-15 04-22",
       "weed 05-06 05-17 05-27",
       "stalks 06-15 06-25 07-05",
     ]);
