@@ -62,7 +62,7 @@ function storeBuild(context: GardenContext, stored: StoredGarden, built: BuiltYe
   const line = lines.at(-1)?.id ?? before.line;
   const kept = { line, baselineOf: readingsOf(stored), failures: 0, retryAt: 0 };
   storeBuildRecord(sql, { number: number + 1, ...made, ...kept });
-  ring(Math.min(built.until, Math.max(weatherDueAt(sql, stored) ?? built.until, now())));
+  ring(Math.min(built.until, Math.max(weatherDueAt(context, stored) ?? built.until, now())));
 }
 
 function movedSince({ sql }: GardenContext, { cards }: BuiltYear): readonly MovedTask[] {

@@ -74,13 +74,13 @@ async function writeFirst(context: GardenContext, asked: PollRequest): Promise<P
 
 /** What is stored, or that the client has it already; null where nothing is, or it wants bytes that are not whole. */
 function answerStored(
-  { sql, epoch }: GardenContext,
+  { sql, epoch, now }: GardenContext,
   { conditions, coding, ...key }: PollRequest,
   { print, size, lastModified }: Pick<PollRecord, "print" | "size" | "lastModified">,
 ): PollAnswer | null {
   if (print === null || size === null || lastModified === null) return null;
   const has = { etag: etagOf(print, epoch, coding), lastModified };
-  if (isNotModified(conditions, has)) return { kind: "same", ...has };
+  if (isNotModified(conditions, { ...has, now: now() })) return { kind: "same", ...has };
   const body = feedBody(sql, { ...key, size });
   return body && { kind: "whole", ...has, body };
 }

@@ -15,7 +15,7 @@ const PAUSE_MS = 2 * 3_600_000;
 export async function refreshWeather(context: GardenContext): Promise<void> {
   const { sql, now, askCell } = context;
   const garden = loadGarden(sql);
-  const due = garden && weatherDueAt(sql, garden);
+  const due = garden && weatherDueAt(context, garden);
   if (garden === null || due === null || due > now() || askCell === null) return;
   const cell = weatherCellOf(garden);
   const question = questionOf(garden, now());

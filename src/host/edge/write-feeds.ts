@@ -128,7 +128,8 @@ function causeOf(
   { changedAt }: StoredGarden,
   { over, isLedgerLost }: { readonly over: FeedRecord | null; readonly isLedgerLost: boolean },
 ): number {
-  const causes = [changedAt];
+  // What a clock that ran ahead has noted was no later than now.
+  const causes = [Math.min(changedAt, now())];
   if (over !== null && over.until <= now()) causes.push(over.until);
   if (over !== null && (over.code !== code || isLedgerLost)) causes.push(now());
   return Math.max(...causes);

@@ -31,13 +31,26 @@ export function buildRecord(sql: SqlStore): BuildRecord {
   return row ?? NEVER_BUILT;
 }
 
+const DAY_MS = 86_400_000;
+
+/**
+ * How far ahead what a build leaves may lie [ms]: the day turns within the month, and no pause is as long as a day. What lies
+ * further ahead was left by a clock that ran ahead, and no longer holds once that is set right.
+ */
+const FURTHEST = { until: 40 * DAY_MS, retryAt: DAY_MS } as const;
+
 /**
  * SQL over `garden` and `build` (which may have no row): whether a build is owed by a code ?1 at an instant ?2, since plans,
  * diary, code or day are others than the last build's, or a feed shows an earlier one; and when it may begin.
  */
 export const OWED_COLUMNS = `(build.number IS NULL OR build.revision <> garden.revision OR build.code <> ?1
-  OR build.until <= ?2 OR EXISTS (SELECT 1 FROM feeds WHERE feeds.build <> build.number)) AS owed,
-  coalesce(build.retry_at, 0) AS retryAt`;
+  OR build.until NOT BETWEEN ?2 + 1 AND ?2 + ${FURTHEST.until} OR EXISTS (SELECT 1 FROM feeds WHERE feeds.build <> build.number)) AS owed,
+  CASE WHEN build.retry_at <= ?2 + ${FURTHEST.retryAt} THEN build.retry_at ELSE 0 END AS retryAt`;
+
+/** Whether a build's day has turned at an instant [ms], or was that of a clock that ran ahead. */
+export function isDayOver({ until }: Pick<BuildRecord, "until">, now: number): boolean {
+  return until <= now || until > now + FURTHEST.until;
+}
 
 /** Whether a build is owed, 0 or 1, and the instant [ms since 1970 UTC] before which it may not begin. */
 export type OwedBuild = { readonly owed: number; readonly retryAt: number };

@@ -1,5 +1,5 @@
 import type { BuildInput, Engine } from "../edge/engine.ts";
-import { buildRecord, type OwedBuild, owedBuild } from "../store/build.ts";
+import { buildRecord, isDayOver, type OwedBuild, owedBuild } from "../store/build.ts";
 import { gardenRecord, loadFullPlans, loadGarden, type StoredGarden } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { baselineDays, publishedState } from "../store/tasks.ts";
@@ -83,7 +83,7 @@ export function isYearBehind({ sql, code, now }: Clocked): boolean {
   const garden = gardenRecord(sql);
   const build = buildRecord(sql);
   if (garden === null) return false;
-  return build.revision !== garden.revision || build.code !== code || build.until <= now();
+  return build.revision !== garden.revision || build.code !== code || isDayOver(build, now());
 }
 
 /** Builds behind the answer where a build is owed, unless it is the pause after one that failed. */
@@ -105,20 +105,27 @@ export function catchUpOn(
  * where there is no garden.
  */
 export function nextRing(context: Clocked): number | null {
-  const { sql, now } = context;
+  const { sql, code, now } = context;
   const garden = loadGarden(sql);
   if (garden === null) return gardenRecord(sql) === null ? null : buildRecord(sql).until;
-  const { until, retryAt } = buildRecord(sql);
-  const build = isBuildOwed(context) ? Math.max(retryAt, now()) : until;
-  return Math.min(build, Math.max(weatherDueAt(sql, garden) ?? build, now()));
+  const { owed, retryAt } = owedBuild(sql, code, now()) ?? { owed: 0, retryAt: 0 };
+  const build = owed === 1 ? Math.max(retryAt, now()) : buildRecord(sql).until;
+  return Math.min(build, Math.max(weatherDueAt(context, garden) ?? build, now()));
 }
 
+/** No answer holds so long [ms]; what is due later was put off by a clock that ran ahead. Source: house rule. */
+const LONGEST_WEATHER_MS = 7 * 86_400_000;
+
 /** When the weather is to be asked for again [ms since 1970 UTC]; null where nobody is asked. */
-export function weatherDueAt(sql: SqlStore, garden: StoredGarden): number | null {
+export function weatherDueAt(
+  { sql, now }: Pick<GardenContext, "sql" | "now">,
+  garden: StoredGarden,
+): number | null {
   const cell = weatherCellOf(garden);
   if (cell === null) return null;
   const record = weatherRecord(sql);
-  return record?.cell === cell ? record.nextAt : 0;
+  if (record?.cell !== cell || record.nextAt > now() + LONGEST_WEATHER_MS) return 0;
+  return record.nextAt;
 }
 
 /** The cell whose weather is the garden's, by its newest plan; null where that names nobody to ask. */

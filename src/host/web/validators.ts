@@ -35,16 +35,16 @@ export function conditionsOf(headers: Headers): Conditions {
 
 /**
  * Whether what the client has is what it would get. If-None-Match is compared weakly and goes before
- * If-Modified-Since, even where only the latter fits; a date that can't be read is no condition.
- * `lastModified` in ms since 1970 UTC, whole seconds. Source: RFC 9110, sections 13.1.2, 13.1.3 and 13.2.2.
+ * If-Modified-Since, even where only the latter fits; a date that can't be read, or is still to come, is no condition.
+ * `now` and `lastModified` in ms since 1970 UTC, whole seconds. Source: RFC 9110, sections 13.1.2, 13.1.3 and 13.2.2.
  */
 export function isNotModified(
   { tags, since }: Conditions,
-  has: { readonly etag: string; readonly lastModified: number },
+  has: { readonly etag: string; readonly lastModified: number; readonly now: number },
 ): boolean {
   if (tags !== null) return tags.trim() === "*" || tagsOf(tags).includes(has.etag);
   const instant = Date.parse(since ?? "");
-  return !Number.isNaN(instant) && has.lastModified <= instant;
+  return instant <= has.now + AHEAD_MS && has.lastModified <= instant;
 }
 
 /** Whether a client holds any copy at all, and the tag of it where it named exactly one. */
@@ -54,11 +54,15 @@ export function heldBy(headers: Headers): { readonly any: boolean; readonly etag
   return { any, etag: first !== undefined && more.length === 0 ? first : null };
 }
 
+/** Clocks may differ by so much [ms]; what lies further ahead came from a clock that ran ahead. Source: house rule. */
+const AHEAD_MS = 86_400_000;
+
 /**
  * When bytes that have just changed were last modified [ms, whole seconds]: now, and at least a second after the last
- * time, since a client counts in seconds. `before` null: they never were anything else.
+ * time, since a client counts in seconds. `before` null: they never were anything else. A last time far ahead of now does not
+ * count.
  */
 export function lastModifiedAt(now: number, before: number | null): number {
   const second = Math.floor(now / 1000) * 1000;
-  return before === null ? second : Math.max(second, before + 1000);
+  return before === null || before > now + AHEAD_MS ? second : Math.max(second, before + 1000);
 }

@@ -2,6 +2,8 @@ import { MS_PER_DAY } from "../../base/index.ts";
 
 const SECOND = 1000;
 const TOMBSTONE_MS = 400 * MS_PER_DAY;
+/** A stamp so far behind the cause's is no clock's error of seconds: it came from a clock that ran ahead. Source: house rule. */
+const AHEAD_MS = 7 * MS_PER_DAY;
 
 /**
  * What a feed last published of one event. `fingerprint` is of everything in it, `when` of its days and times only.
@@ -54,7 +56,8 @@ export function wholeSecond(instant: number): number {
  * The ledger after writing these events. An unchanged event keeps its entry with its text. A changed one gets the later
  * of the cause and its old stamp plus one second, because two changes within one second are invisible to GNOME and to
  * ICSx5; its sequence rises only where days or times changed. An event that is gone stays as a tombstone for 400 days
- * of causes. Writing the same again changes nothing. `cause` is the instant [ms] of the newest reason for a change.
+ * of causes. A stamp days ahead of the cause was given by a clock that ran ahead: it comes back to the cause, and the sequence
+ * rises, which a client looks at first. Writing the same again changes nothing. `cause` is the instant [ms] of the newest reason for a change.
  * Source: RFC 5545, sections 3.8.7.2 to 3.8.7.4; CalConnect, Recurrence Problems and Recommendations, 6.1.
  */
 export function advanceLedger(
@@ -87,13 +90,20 @@ function reviseEntry(
   if (old !== undefined && old.text !== null && old.fingerprint === fingerprint) {
     return { entry: old, text: old.text };
   }
-  const stamp = old === undefined ? now : Math.max(now, old.stamp + SECOND);
-  const sequence = old === undefined ? 0 : old.sequence + (old.when === when ? 0 : 1);
+  const rises = old !== undefined && (old.when !== when || isAhead(old, now));
+  const sequence = (old?.sequence ?? 0) + (rises ? 1 : 0);
+  const stamp = old === undefined ? now : stampAfter(old, now);
   const text = write({ sequence, stamp });
   return { entry: { fingerprint, sequence, stamp, when, text }, text };
 }
 
 function markDeleted(entry: LedgerEntry, now: number): LedgerEntry {
-  if (entry.text === null) return entry;
-  return { ...entry, stamp: Math.max(now, entry.stamp + SECOND), text: null };
+  if (entry.text === null && !isAhead(entry, now)) return entry;
+  const sequence = entry.sequence + (isAhead(entry, now) ? 1 : 0);
+  return { ...entry, sequence, stamp: stampAfter(entry, now), text: null };
 }
+
+const isAhead = ({ stamp }: LedgerEntry, now: number) => stamp > now + AHEAD_MS;
+
+const stampAfter = (old: LedgerEntry, now: number) =>
+  isAhead(old, now) ? now : Math.max(now, old.stamp + SECOND);

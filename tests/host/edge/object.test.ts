@@ -61,6 +61,22 @@ describe("the alarm", () => {
     expect(await alarmOf("turns")).toBe(Math.ceil(MORNING / DAY) * DAY + DAY);
   });
 
+  test("and all else is right again by itself behind a clock that ran ahead for years", async () => {
+    const ahead = { ...shell, now: () => MORNING + 3650 * DAY };
+    await publish(ahead, "ahead");
+    const tasks = `${await linkTo("ahead", "owner")}tasks.ics`;
+    const then = await ask(ahead, tasks);
+    const since = then.headers.get("last-modified") ?? "";
+    expect(since).toContain("2037");
+    await ask(shell, tasks);
+    expect(await build("ahead")).toMatchObject({
+      number: 2,
+      until: Math.ceil(MORNING / DAY) * DAY,
+    });
+    expect(await alarmOf("ahead")).toBe(Math.ceil(MORNING / DAY) * DAY);
+    expect((await ask(shell, tasks, { headers: { "if-modified-since": since } })).status).toBe(200);
+  });
+
   test("that rings too early builds nothing and is set again", async () => {
     await publish(shell, "early");
     await ringAlarm("early");

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import {
   buildRecord,
   discardBuild,
+  isDayOver,
   owedBuild,
   storeBuildRecord,
 } from "../../../src/host/store/build.ts";
@@ -42,5 +43,26 @@ test("a build is owed by another revision, code or day, and by a feed that shows
     expect(owed()).toBe(1);
     storeBuildRecord(sql, { ...built, revision: 2 });
     expect(owed()).toBe(1);
+  });
+});
+
+test("what a clock that ran ahead has left holds no longer once that is set right", async () => {
+  await inStore("ahead", (sql) => {
+    const day = 86_400_000;
+    savePlan(sql, firstOf("g"));
+    const built = {
+      number: 1,
+      revision: 1,
+      code: "code 1",
+      line: 0,
+      baselineOf: null,
+      failures: 1,
+    };
+    storeBuildRecord(sql, { ...built, until: 3650 * day, retryAt: 3650 * day });
+    expect(owedBuild(sql, "code 1", 50)).toEqual({ owed: 1, retryAt: 0 });
+    expect(isDayOver({ until: 3650 * day }, 50)).toBe(true);
+    storeBuildRecord(sql, { ...built, until: 31 * day, retryAt: day / 4 });
+    expect(owedBuild(sql, "code 1", 50)).toEqual({ owed: 0, retryAt: day / 4 });
+    expect(isDayOver({ until: 31 * day }, 50)).toBe(false);
   });
 });

@@ -50,6 +50,11 @@ const good = () => new Response(GOOD, { headers: { "Last-Modified": "then" } });
 const bad = () => new Response("<html>", { status: 500 });
 
 describe("a cell", () => {
+  test("asks again at once where a clock that ran ahead has put it off for years", async () => {
+    const { requests } = await asked("ahead", [87_600, 0], [good, good]);
+    expect(requests).toHaveLength(2);
+  });
+
   test("asks once for all who come within six hours", async () => {
     const { known, requests } = await asked("six", [0, 0, 5.9], [good]);
     expect(requests).toHaveLength(1);

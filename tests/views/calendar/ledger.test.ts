@@ -52,6 +52,19 @@ describe("the ledger", () => {
     expect(second.entries.a).toMatchObject({ sequence: 0, stamp: NOON + DAY, fingerprint: "q" });
   });
 
+  test("a stamp of a clock that ran ahead comes back with the next change, and the sequence rises", () => {
+    const ahead = keeping(null, NOON + 4000 * DAY, telling("a", "p"), telling("b", "p"));
+    const now = NOON + DAY;
+    const back = keeping(ahead, now, telling("a", "q"));
+    expect(back.entries.a).toMatchObject({ sequence: 1, stamp: now, fingerprint: "q" });
+    expect(back.entries.b).toMatchObject({ sequence: 1, stamp: now, text: null });
+    expect(keeping(back, now, telling("a", "q"))).toEqual(back);
+    const later = keeping(back, now, telling("a", "q"), telling("b", "r"));
+    expect(later.entries.b).toMatchObject({ sequence: 1, stamp: now + SECOND });
+    const soon = keeping(keeping(null, NOON + DAY, telling("a", "p")), NOON, telling("a", "q"));
+    expect(soon.entries.a).toMatchObject({ sequence: 0, stamp: NOON + DAY + SECOND });
+  });
+
   test("a change of days raises both", () => {
     const first = keeping(null, NOON, telling("a", "p"));
     const second = keeping(first, NOON + DAY, telling("a", "q", "day 2"));
