@@ -1,6 +1,7 @@
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { BOARD } from "./board.ts";
 import { CURE_AND_STORE, FILL_IN_AND_BLANCH, SCOUT, STOP_THE_TOPS, YEARLY } from "./care.ts";
+import { CLOCHES } from "./cloches.ts";
 import { CLOSE_BED } from "./close-bed.ts";
 import { COVER } from "./cover.ts";
 import { underCover } from "./cover-periods.ts";
@@ -51,6 +52,7 @@ const ALL = [
   CURE_AND_STORE,
   YEARLY,
   WARM_BED,
+  CLOCHES,
   COVER,
   WEED,
   WATER,
