@@ -83,6 +83,14 @@ export const SPINACH: Crop = {
   frost: published("very hardy", CITE.purdue),
   starts: ["seed outdoors"],
   comesUp: { kind: "table", row: "spinach", standsIn: null },
+  settingOut: {
+    weeksFromLastFrost: published(-4, CITE.purdue),
+    soilMinC: null,
+    apartCm: commonPractice(5 * 2.54),
+    rowsCm: commonPractice(12 * 2.54),
+    things: ["a watering can"],
+    how: "Plant them young, before the roots fill their box, and water in.",
+  },
   outdoors: {
     ...OUTDOORS_DEFAULTS,
     depthCm: published(inchRange(0.5, 0.5), CITE.harrington),

@@ -121,6 +121,16 @@ function buildCropFor(planting: CropReference): Crop | null {
   return like === null ? grown : { ...grown, key, one: written, many: written, alsoCalled: [] };
 }
 
+/**
+ * Whether a crop can begin so: in one of the ways of its facts, or winter-sown where it grows from seed and is set out.
+ * Source: common practice: what is sown in boxes in winter is what can be transplanted, tender crops six weeks ahead.
+ */
+export function canBegin({ starts, settingOut }: Crop, start: Start): boolean {
+  if (starts.includes(start)) return true;
+  const fromSeed = starts.includes("seed indoors") || starts.includes("seed outdoors");
+  return start === "winter-sown" && settingOut !== null && fromSeed;
+}
+
 /** Whether frost kills it; such a crop is hardened off hour by hour. */
 export function isTender(crop: Crop): boolean {
   return crop.frost.value === "tender" || crop.frost.value === "warm loving";

@@ -3,9 +3,11 @@ import { isTender } from "../../crops/index.ts";
 import { isRaised } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
+import { isReached } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { stopDay } from "../growth/stopping.ts";
+import { upMilestone } from "../growth/up.ts";
 import { type Guards, settingOutGuards, testReasons, whyDecided } from "./date-decision-texts.ts";
 import { deed, PLANTED, RAISED, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
@@ -21,12 +23,25 @@ const HARDENED = "hardened off";
 /** Plants whose setting out lies within so many days of each other share one ladder and one day. Source: house rule. */
 export const SHARE_WITHIN_DAYS = 4;
 
+/** Days after they are up by which plants from winter boxes fill their place there. Source: common practice, two pairs of leaves. */
+const BOXED_DAYS = 28;
+
+/** When raised plants are old enough; null for bought ones, and where they don't come up. */
+function readyDay(context: SowingContext, sown: Day): Day | null {
+  const { planting, crop } = context;
+  if (planting.start === "winter-sown") {
+    const up = upMilestone(context);
+    return isReached(up) && planting.fixed.out === null ? plus(up.usual, BOXED_DAYS) : null;
+  }
+  if (planting.start !== "seed indoors" || !crop.indoors) return null;
+  return plus(sown, crop.indoors.weeksToSettingOut.value[0] * 7);
+}
+
 /** The weather's day, or the day the plants themselves are old enough, whichever is later. */
 function oldEnough(context: SowingContext, out: DateDecision): DateDecision {
   const start = anchorOf(context, "start");
-  const { indoors } = context.crop;
-  if (!start || !indoors || context.planting.start !== "seed indoors") return out;
-  const ready = plus(start.day, indoors.weeksToSettingOut.value[0] * 7);
+  const ready = start && readyDay(context, start.day);
+  if (!start || ready === null) return out;
   return {
     ...out,
     day: latest(out.day, ready),

@@ -6,14 +6,14 @@ import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
-import { how, why } from "./sentence.ts";
+import { how, type Sentence, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, sharedTask, type TaskOf, window } from "./task.ts";
 
 /** Days after slow seed is up until weeds would win. Source: common practice, ten to fourteen days. */
 const SLOW_SEED_DAYS = [10, 14] as const;
 /** Days from a bed's first planting to its first weeding, and from one to the next. Source: common practice. */
 const FIRST_DAYS = 35;
-const EVERY_DAYS = 28;
+const EVERY_DAYS = { bare: 28, mulched: 56 } as const;
 
 function firstWeeding(context: SowingContext): readonly TaskOf<"weed">[] {
   const up = upMilestone(context);
@@ -59,9 +59,11 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly TaskOf<"wee
   if (!span) return [];
   const starts = garden.contexts.filter((context) => context.planting.bed === bed);
   const basis = combineBasis(...starts.map((context) => inPlace(context)?.basis ?? []), ["age"]);
+  const mulch = garden.plan.beds.find(({ key }) => key === bed)?.mulch ?? null;
+  const every = mulch === null ? EVERY_DAYS.bare : EVERY_DAYS.mulched;
   const tasks: TaskOf<"weed">[] = [];
   for (let number = 1; number <= 6; number++) {
-    const due = plus(span.from, FIRST_DAYS + (number - 1) * EVERY_DAYS);
+    const due = plus(span.from, FIRST_DAYS + (number - 1) * every);
     if (due >= span.to) break;
     tasks.push(
       sharedTask(garden.plan.year, bed, "weed", String(number), {
@@ -70,13 +72,10 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly TaskOf<"wee
         rhythm: "session",
         minutes: 20,
         title: { verb: "Weed", object: bedName(garden, bed), where: null },
-        say: [
-          how("Go through once with a hoe on a dry day; pull by hand close to the plants."),
-          why("Small weeds die at a touch of the hoe; in a month they have roots and seed."),
-        ],
+        say: weedingSentences(mulch),
         because: [
           [
-            `Every ${EVERY_DAYS} days from five weeks after the first thing went in, `,
+            `Every ${every} days from five weeks after the first thing went in, `,
             { day: span.from },
             ".",
           ],
@@ -86,6 +85,18 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly TaskOf<"wee
     );
   }
   return tasks;
+}
+
+function weedingSentences(mulch: string | null): readonly Sentence[] {
+  if (mulch !== null)
+    return [
+      how(`Pull the few weeds that come through the ${mulch}, and top it up where soil shows.`),
+      why("A mulch keeps most weeds down, as long as it is thick."),
+    ];
+  return [
+    how("Go through once with a hoe on a dry day; pull by hand close to the plants."),
+    why("Small weeds die at a touch of the hoe; in a month they have roots and seed."),
+  ];
 }
 
 function bedName(garden: WholeGarden, bed: string | null): string {

@@ -1,5 +1,5 @@
 import { type Day, type DaySpan, joinWords, suggestion } from "../../base/index.ts";
-import type { Crop } from "../../crops/index.ts";
+import { type Crop, canBegin } from "../../crops/index.ts";
 import type { Bed, Person, Planting } from "../model/plan.ts";
 import { isRaised } from "../model/plantings.ts";
 import { diagnostic } from "./codes.ts";
@@ -56,7 +56,7 @@ export function readStart(
   const seed = crop?.starts.find((start) => start.startsWith("seed")) ?? "seed outdoors";
   if (words && said) {
     const start = said === "seed" ? seed : said;
-    if (!crop || crop.starts.includes(start)) return start;
+    if (!crop || canBegin(crop, start)) return start;
     about.reading.problems.push(
       diagnostic(
         "start-unknown",

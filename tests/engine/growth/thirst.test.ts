@@ -22,6 +22,17 @@ const drinking = (growing: SowingContext) => drinkingPeriodOf(growing, growing.a
 const told = (drinking: DrinkingPeriod | null) =>
   drinking && [drinking.from, drinking.to].map(isoOf);
 
+describe("a mulch", () => {
+  test("saves a third of what young plants' soil loses, and a tenth once they shade it", () => {
+    const mulched = beets({ planting: { mulch: "straw" } });
+    const share = (iso: string) =>
+      coefficientOn(mulched, must(drinking(mulched)), isoDay(iso)) /
+      coefficientOn(beets(), must(drinking(beets())), isoDay(iso));
+    expect(share("2027-05-21")).toBeCloseTo(0.65, 6);
+    expect(share("2027-07-05")).toBeCloseTo(0.9, 6);
+  });
+});
+
 describe("a sowing drinks outdoors", () => {
   test("from the day it is up to the end of its harvest", () => {
     const acts = { ...BEETS, end: "2027-07-25" };

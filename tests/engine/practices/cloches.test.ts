@@ -12,6 +12,7 @@ const told = (crops: string, bed = "") =>
     { on: "2027-01-01" },
   )
     .scheduled.filter(({ task }) => task.practice === "cloches")
+    .toSorted((a, b) => a.day - b.day)
     .map(({ task, day }) => ({ id: task.id, day: isoOf(day), text: said(task) }));
 
 describe("cloches", () => {

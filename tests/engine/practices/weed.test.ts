@@ -52,6 +52,17 @@ describe("weeding bed by bed", () => {
     expect(counts).toEqual([4, 5]);
   });
 
+  test("is half as often under a mulch, of what comes through it", () => {
+    const { plan } = growingOf(QUARRY, "beet", SOWN);
+    const mulched = plan.beds.map((bed) => ({ ...bed, mulch: "straw" }));
+    const of = (given: Given) =>
+      sharedIn(WEED, gardenWith([growingOf(QUARRY, "beet", { ...SOWN, ...given })], given));
+    const [bare, straw] = [of({}), of({ plan: { beds: mulched } })];
+    expect(straw.length).toBeLessThan(bare.length);
+    expect(straw[0]?.window).toEqual(bare[0]?.window);
+    expect(said(straw[0])).toContain("come through the straw");
+  });
+
   test("says why it is worth the while now", () => {
     expect(said(tasks[0])).toContain("why: Small weeds die at a touch of the hoe");
   });

@@ -31,6 +31,16 @@ describe("winter sowing", () => {
     expect(lids.task.rhythm).toBe("daily");
   });
 
+  test("is set out four weeks after it is up, and not the day its lids are minded", () => {
+    const lids = ending(placed, "/winter-sow/lids");
+    expect(ending(placed, "/set-out/1").day - lids.day).toBeGreaterThan(14);
+    const fixed = ending(
+      toldWith(["calendula: 6 plants, winter-sown, set out 20 Apr"]),
+      "/set-out/1",
+    );
+    expect(fixed.day).toBe(isoDay("2027-04-20"));
+  });
+
   test("leads to setting out without any ladder", () => {
     expect(ending(placed, "/set-out/1").day).toBeGreaterThan(isoDay("2027-04-01"));
     expect(placed.filter(({ task }) => task.practice === "harden off")).toEqual([]);

@@ -30,6 +30,15 @@ describe("how a planting begins", () => {
     expect(told(least("crops:\n  - carrot: bought"))).toEqual(["start-unknown@8:13"]);
   });
 
+  it("is winter-sown for whatever grows from seed and can be set out", () => {
+    for (const name of "lettuce kale chard spinach calendula broccoli leek parsley sweet pea".split(
+      / (?!pea)/,
+    ))
+      expect(crop(`${name}: winter-sown`)?.start, name).toBe("winter-sown");
+    expect(told(least("crops:\n  - carrot: winter-sown"))).toEqual(["start-unknown@8:13"]);
+    expect(told(least("crops:\n  - potato: winter-sown"))).toEqual(["start-unknown@8:13"]);
+  });
+
   it("is guessed for an unknown crop from its other words", () => {
     expect(crop("moonflower: 6 cloves")?.start).toBe("cloves");
     expect(crop("moonflower: set out 8 Jun")?.start).toBe("plants");
