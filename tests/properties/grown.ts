@@ -36,7 +36,7 @@ export function grownIn(plan: Plan, told: Schedule): readonly SowingContext[] {
               crop,
               bed,
               sowing,
-              climate,
+              climate: climate.at(bed),
               anchors,
               observations: [],
               around: () => true,

@@ -69,7 +69,7 @@ function ripeningDoubt(context: SowingContext): readonly Problem[] {
   const cover = mayBeRaised ? ", or start it under cover" : "";
   const quicker =
     answer.fits === null
-      ? "No kind of it is quick enough; grow it under glass, or something else here"
+      ? `No kind of it is quick enough; grow ${context.climate.underGlass ? "" : "it under glass, or "}something else here`
       : `Choose one of ${answer.fits} days or fewer${cover}`;
   return [diagnostic("will-not-ripen", planting.at, `${nameOf(planting)}: ${answer.is}`, quicker)];
 }
