@@ -1,6 +1,7 @@
 import { type Day, latest, plus } from "../../base/index.ts";
 import { isTender, type Start } from "../../crops/index.ts";
 import { firstFrostAt } from "../climate/frost.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import { anchorKey } from "../growth/anchors.ts";
 import { autumnAfter, lastHarvest } from "../growth/ending.ts";
 import { nextGoodStart, type Refusal, refusalOf, worthwhileUntil } from "../growth/limits.ts";
@@ -94,17 +95,19 @@ function worstSeason(
 function endOf(context: SowingContext, day: Day): SeasonEnd | null {
   const last = lastHarvest(context, day);
   if (last === null) return null;
-  if (context.bed?.kind === "greenhouse") return { by: "short days", day: last };
+  if (context.climate.underGlass && autumnAfter(context, day)?.usual !== last)
+    return { by: "short days", day: last };
   return { by: isTender(context.crop) ? "frost" : "hard frost", day: last };
 }
 
 /** For tender crops the first frost at the garden's risk for seed or plants; for the rest the usual end. */
 function endAtRisk(context: SowingContext, day: Day, end: SeasonEnd | null): Day | null {
   const { site, risk } = context.plan;
+  const { firstFrost } = frostsAt(site, context.bed);
   const autumn = autumnAfter(context, day);
-  if (end?.by !== "frost" || !site.firstFrost || !autumn) return end?.day ?? null;
+  if (end?.by !== "frost" || !firstFrost || !autumn) return end?.day ?? null;
   const share = context.planting.start === "plants" ? risk.raised : risk.seed;
-  return plus(firstFrostAt(site.firstFrost, share), autumn.usual - site.firstFrost.usual);
+  return plus(firstFrostAt(firstFrost, share), autumn.usual - firstFrost.usual);
 }
 
 /** The same planting as it would be if it were sown, planted or set out that day. */

@@ -17,8 +17,11 @@ const familyPests = ({ family }: Crop) => `pests of the ${family}`;
  */
 export function coversOver(planting: Planting, crop: Crop): readonly Covering[] {
   if (planting.without.includes("cover")) return [];
-  const own: readonly Covering[] = crop.covers;
   const asked = planting.under.find(isPestCover);
+  const own: readonly Covering[] = crop.covers.map((cover) => ({
+    with: asked ?? cover.with,
+    against: cover.against,
+  }));
   const isKnown = own.some(({ against }) => against !== "birds");
   return asked && !isKnown ? [...own, { with: asked, against: familyPests(crop) }] : own;
 }

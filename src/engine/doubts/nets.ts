@@ -29,7 +29,8 @@ function trapDoubt(planting: Planting, plan: Plan, last: Plan): readonly Problem
   const crop = cropFor(planting);
   const bed = plan.beds.find(({ key }) => key === planting.bed);
   if (!crop || !bed || bed.kind === "bags" || planting.inSince !== null) return [];
-  for (const cover of coversOver(planting, crop)) {
+  const told = bed.kind === "greenhouse" ? { ...crop, covers: [] } : crop;
+  for (const cover of coversOver(planting, told)) {
     const host = hostIn(last, bed.key, cover.against);
     if (host) return [trapProblem({ planting, bed: bed.name, cover, host, last })];
   }

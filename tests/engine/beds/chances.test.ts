@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
+import { degreesC } from "../../../src/base/quantities/quantity.ts";
 import { chanceOf, startedOn } from "../../../src/engine/beds/chances.ts";
 import { isReached } from "../../../src/engine/growth/milestones.ts";
 import { ripeMilestone } from "../../../src/engine/growth/ripe.ts";
@@ -65,10 +66,22 @@ describe("what a start comes to", () => {
     expect(on("carrot", "2027-05-20", PLANTS)).toBeNull();
   });
 
-  test("under glass is ended by the short days, and where nothing freezes by nothing", () => {
+  test("under glass is ended by frost that gets in or by the short days, and hardy crops by nothing", () => {
+    const under = (crop: string, keptAboveC: number | null) => {
+      const growing = growingOf(QUARRY, crop, { planting: { start: "plants" } });
+      const keptAbove = keptAboveC === null ? null : degreesC(keptAboveC);
+      const bed = growing.bed && { ...growing.bed, kind: "greenhouse" as const, keptAbove };
+      return { ...growing, bed, climate: growing.climate.at(bed) };
+    };
+    const end = (...asked: Parameters<typeof under>) =>
+      chanceOf(under(...asked), isoDay("2027-05-20"))?.end;
+    expect(end("tomato", null)).toEqual({ by: "frost", day: isoDay("2027-10-16") });
+    expect(end("tomato", 10)).toEqual({ by: "short days", day: isoDay("2027-11-02") });
+    expect(end("lettuce", null)).toBeNull();
+  });
+
+  test("where nothing freezes is ended by nothing", () => {
     const glass = growingOf(QUARRY, "carrot");
-    const bed = glass.bed && { ...glass.bed, kind: "greenhouse" as const };
-    expect(chanceOf({ ...glass, bed }, isoDay("2027-05-20"))?.end?.by).toBe("short days");
     const site = { ...glass.plan.site, firstFrost: null, lastFrost: null };
     const free = growingOf(QUARRY, "carrot", { plan: { site } });
     expect(chanceOf(free, isoDay("2027-05-20"))).toMatchObject({ verdict: "safe", end: null });

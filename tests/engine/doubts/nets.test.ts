@@ -22,6 +22,13 @@ describe("a net over last year's hosts", () => {
     expect(told(bedOf(["carrot: 3 rows"], { year: 2025 }))).toEqual([]);
   });
 
+  test("is none under glass, where nobody is told to lay one", () => {
+    const is = "greenhouse, 12 x 8 ft";
+    const beets = (year: number) => bedOf(["beet: 2 rows"], { year, is });
+    expect(told(beets(2026), beets(2027))).toEqual([]);
+    expect(told(bedOf(["beet: 2 rows"], { year: 2026 }), bedOf(["beet: 2 rows"]))).toHaveLength(1);
+  });
+
   test("traps no birds, and nothing where there is no net or new soil", () => {
     const beets = bedOf(["beet: 2 rows"], { year: 2026 });
     const birds = told(beets, bedOf(["beet: 2 rows"])).filter(({ is }) => is.includes("birds"));
