@@ -14,6 +14,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { COOL_SOIL_C, LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Beet: clusters of seed, thinned once. */
 export const BEET: Crop = {
@@ -116,6 +117,7 @@ export const SPINACH: Crop = {
   repeatEveryDays: fromMemory([7, 14], "usual extension succession lists"),
   warmth: COOL_WARMTH,
   limits: { ...NO_LIMITS, longDays: commonPractice({ hours: 14, aboveC: 16 }) },
+  winter: winterLife(-10, "through it if sown for it", { weeks: [6, 12] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -171,6 +173,7 @@ export const CHARD: Crop = {
   ],
   covers: [LEAF_MINER_NET],
   warmth: COOL_WARMTH,
+  winter: winterLife(-6, "through it", { weeks: [10, 14] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

@@ -14,6 +14,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL, RAISED_SHORT } from "./raising.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Cabbage kin come up as cabbage does: they are one species or its sisters, with seed of one size. */
 const AS_CABBAGE = {
@@ -202,6 +203,7 @@ export const KALE: Crop = {
   thinnings: thinned(
     derived(inchRange(8, 12), CITE.missouri, "8 inches given there, up to half again"),
   ),
+  winter: winterLife(-12, "through it", { weeks: [8, 16] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -231,6 +233,7 @@ export const COLLARDS: Crop = {
   }),
   outdoors: sown(24, -4),
   thinnings: thinned(published(inchRange(12, 12), CITE.missouri)),
+  winter: winterLife(-10, "through it", { weeks: [8, 16] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -289,6 +292,7 @@ export const BRUSSELS_SPROUTS: Crop = {
       needs: ["a knife"],
     },
   ],
+  winter: winterLife(-10, "through it", { sweetened: true }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

@@ -13,6 +13,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { COOL_SOIL_C } from "./raising.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Carrot: slow seed, best under a board; thinned twice. */
 export const CARROT: Crop = {
@@ -124,6 +125,7 @@ export const PARSLEY: Crop = {
     },
   ],
   warmth: COOL_WARMTH,
+  winter: winterLife(-10, "through it", { weeks: [10, 16] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -172,6 +174,7 @@ export const PARSNIP: Crop = {
   ],
   warmth: COOL_WARMTH,
   eaten: "root",
+  winter: winterLife(-18, "through it", { sweetened: true }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

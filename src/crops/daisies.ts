@@ -13,6 +13,7 @@ import {
   published,
   THINNED_AT,
 } from "./figures.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Leaf lettuce: sown again and again, cut and comes again. */
 export const LETTUCE: Crop = {
@@ -86,6 +87,7 @@ export const LETTUCE: Crop = {
       "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
     ),
   },
+  winter: winterLife(-6, "through it if sown for it", { weeks: [5, 10] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

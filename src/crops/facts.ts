@@ -261,6 +261,25 @@ export type Overwinter = {
 };
 
 /**
+ * How a crop that no frost of autumn ends lives through the winter in the open, where that is no colder than it survives.
+ */
+export type WinterLife = {
+  /** It dies, or what is to be harvested spoils, in a night colder than this [°C]. */
+  readonly survivesC: Figure<number>;
+  /** Whether it is harvested through the winter, only if it was sown for it, or not before it is over. */
+  readonly picked: "through it" | "through it if sown for it" | "after it";
+  /** Whether it is not worth eating before the first frost has made it sweet. */
+  readonly sweetened: boolean;
+  /**
+   * Weeks before the usual killing frost in which it is sown, planted or set out to live through the winter young and be
+   * ready after it: least, most. Null: it has to be grown by then.
+   */
+  readonly sownWeeksBefore: Figure<NumberRange> | null;
+  /** Of what lived through it young: not ready before so many days from when spring begins; null: by warmth alone. */
+  readonly daysAfterSpring: Figure<number> | null;
+};
+
+/**
  * How warmth drives its growth: each day counts how far its low and high are above the base, up to the ceiling. The
  * packet's days are assumed to be for days with the mean `packetC`, because no packet says for which.
  */
@@ -340,6 +359,8 @@ export type Crop = {
   readonly bulbs: BulbKinds | null;
   /** For what feeds the soil: days from cutting it down till the next crop may go in; else null. */
   readonly digInDays: Figure<NumberRange> | null;
+  /** Null where the cold of autumn ends it at the latest. */
+  readonly winter: WinterLife | null;
   /** Null where its days depend on the time of year and not on warmth: crops that live through the winter. */
   readonly warmth: Warmth | null;
   readonly limits: CropLimits;

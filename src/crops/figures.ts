@@ -145,6 +145,7 @@ export const CROP_DEFAULTS = {
   overwinter: null,
   digInDays: null,
   bulbs: null,
+  winter: null,
   warmth: null,
   limits: NO_LIMITS,
   eaten: "leaf",

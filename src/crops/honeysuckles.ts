@@ -8,6 +8,7 @@ import {
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
 } from "./figures.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Corn salad: sown in late summer, cut in the cold when nothing else grows. */
 export const CORN_SALAD: Crop = {
@@ -32,6 +33,7 @@ export const CORN_SALAD: Crop = {
   },
   limits: { ...NO_LIMITS, heatC: commonPractice(20) },
   warmth: COOL_WARMTH,
+  winter: winterLife(-15, "through it if sown for it", { weeks: [6, 14] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

@@ -12,6 +12,7 @@ import {
 } from "./figures.ts";
 import { AS_ONION, FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
 import { COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Scallion: onion for its green, sown thick and pulled young. */
 export const SCALLION: Crop = {
@@ -52,6 +53,7 @@ export const SCALLION: Crop = {
   whenBegun: {
     sets: { comesUp: { kind: "days", days: commonPractice([10, 18]) }, slow: false },
   },
+  winter: winterLife(-10, "through it if sown for it", { weeks: [8, 15] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -141,6 +143,7 @@ export const LEEK: Crop = {
   ],
   warmth: COOL_WARMTH,
   eaten: "root",
+  winter: winterLife(-12, "through it"),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

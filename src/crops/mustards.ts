@@ -14,6 +14,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** A net over quick greens from the day they are sown: small beetles riddle the first leaves. */
 const BEETLE_NET: CoverFacts = {
@@ -184,6 +185,7 @@ export const ARUGULA: Crop = {
   thinnings: [],
   limits: { ...NO_LIMITS, longDays: commonPractice({ hours: 14, aboveC: 18 }) },
   repeatEveryDays: fromMemory([14, 21], "usual extension succession lists"),
+  winter: winterLife(-6, "through it if sown for it", { weeks: [6, 10] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -216,6 +218,7 @@ export const RUTABAGA: Crop = {
   thinnings: thinned(commonPractice(inchRange(6, 8))),
   limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 21 }) },
   eaten: "root",
+  winter: winterLife(-10, "through it", { sweetened: true }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

@@ -15,6 +15,7 @@ import {
 import { LEEKS } from "./leeks.ts";
 import { FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
 import { COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Garlic: cloves set in autumn, lifted the summer after. */
 export const GARLIC: Crop = {
@@ -203,6 +204,7 @@ export const ONION: Crop = {
       harvest: { ...BULB_HARVEST, from: "planting" },
     },
   },
+  winter: winterLife(-10, "after it", { weeks: [4, 13], daysAfterSpring: 55 }),
   harvest: BULB_HARVEST,
 };
 
@@ -229,6 +231,7 @@ export const SHALLOT: Crop = {
   care: [cured([2, 3])],
   warmth: COOL_WARMTH,
   eaten: "root",
+  winter: winterLife(-10, "after it", { weeks: [0, 8], daysAfterSpring: 55 }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "planting",

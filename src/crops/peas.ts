@@ -14,6 +14,7 @@ import {
   OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Broad bean: sown as early as peas, topped when the first pods show. */
 export const BROAD_BEAN: Crop = {
@@ -108,6 +109,7 @@ export const BROAD_BEAN: Crop = {
     ),
   },
   eaten: "fruit",
+  winter: winterLife(-10, "after it", { weeks: [-1, 5] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -205,6 +207,7 @@ export const PEA: Crop = {
     ),
   },
   eaten: "fruit",
+  winter: winterLife(-8, "after it", { weeks: [-1, 4] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

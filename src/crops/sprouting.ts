@@ -2,6 +2,7 @@ import { BROCCOLI } from "./brassicas.ts";
 import { CABBAGE } from "./cabbages.ts";
 import type { Crop, Indoors, NumberRange } from "./facts.ts";
 import { commonPractice } from "./figures.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Raised for six weeks or so and set out for the winter, so many weeks after the last frost. */
 const forWinter = (crop: Crop, weeks: number, harvestDays: NumberRange): Partial<Crop> => ({
@@ -21,6 +22,7 @@ const forWinter = (crop: Crop, weeks: number, harvestDays: NumberRange): Partial
 export const SPROUTING_BROCCOLI: Crop = {
   ...BROCCOLI,
   ...forWinter(BROCCOLI, 5, [270, 310]),
+  winter: winterLife(-10, "after it", { weeks: [8, 30] }),
   key: "sprouting-broccoli",
   one: "sprouting broccoli",
   many: "sprouting broccoli",
@@ -43,6 +45,7 @@ export const SPROUTING_BROCCOLI: Crop = {
 export const SPRING_CABBAGE: Crop = {
   ...CABBAGE,
   ...forWinter(CABBAGE, 21, [240, 275]),
+  winter: winterLife(-8, "after it", { weeks: [2, 16] }),
   key: "spring-cabbage",
   one: "spring cabbage",
   many: "spring cabbages",

@@ -13,6 +13,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { RAISED_COOL } from "./raising.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Ten weeks and more, since the seed is dust and wants light; never cold while young, or it bolts. */
 const RAISED_LONG: Indoors = {
@@ -223,6 +224,7 @@ export const CILANTRO: Crop = {
   limits: { ...NO_LIMITS, longDays: commonPractice({ hours: 14, aboveC: 20 }) },
   repeatEveryDays: fromMemory([14, 21], "usual extension succession lists"),
   warmth: COOL_WARMTH,
+  winter: winterLife(-6, "through it if sown for it", { weeks: [6, 10] }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

@@ -6,6 +6,7 @@ import { lastHarvest } from "../growth/ending.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
+import { winterEndOf } from "../growth/through-winter.ts";
 import { picksOf } from "../schedule/planting-tasks.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 import type { FullAndEnd } from "./planting-record.ts";
@@ -63,13 +64,18 @@ type OccupancyEnd = Pick<FullAndEnd, "ends" | "gone">;
 
 /**
  * A crop that is picked repeatedly ends when it has borne for its time, any other between its last harvest and the last
- * day that it keeps; what is left ends with the year.
+ * day that it keeps, or with the winter that it is harvested through; what is left ends with the year.
  */
 function endDays(
   context: SowingContext,
   { full, last, waits }: Ripe,
   end: Day | null,
 ): OccupancyEnd {
+  const winter = winterEndOf(context, full);
+  if (winter) {
+    const ends = latest(full, last, end ?? winter.day);
+    return { ends, gone: latest(plus(ends, CLEARED_DAYS), plus(winter.day, CLEARED_DAYS)) };
+  }
   const year = lastHarvest(context, full);
   const bears = context.crop.harvest.kind === "again and again";
   const { ends, gone } = bears ? bearingEnds(context, full, end) : { ends: last, gone: waits };

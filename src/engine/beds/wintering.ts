@@ -1,6 +1,6 @@
 import { type Day, plus } from "../../base/index.ts";
 import { killingFrost } from "../climate/frost.ts";
-import { autumnAfter } from "../growth/ending.ts";
+import { autumnAfter } from "../growth/autumn.ts";
 import { ripeInSeasons } from "../growth/ripe.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { autumnPlantingDay, plantingOutDay, settingOutDay } from "../growth/starting.ts";

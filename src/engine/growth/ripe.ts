@@ -1,6 +1,7 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import { isRaised } from "../../garden/model/index.ts";
 import { combineBasis } from "./anchors.ts";
+import { autumnAfter, springAfter, wintersYoung } from "./autumn.ts";
 import { type Clock, clockOf, packetDaysAhead, packetDaysLeft } from "./clock.ts";
 import { growthEndOf, lastHarvest } from "./ending.ts";
 import { memoizeBySowing, type OfSowing } from "./memo.ts";
@@ -10,7 +11,7 @@ import { paceOf } from "./pace.ts";
 import { isCutAtOnce, yearlyHarvest } from "./perennial.ts";
 import { postponed } from "./postponed.ts";
 import { type SeasonWarmth, warmerK } from "./seasons.ts";
-import { anchorOf, type SowingContext } from "./sowing-context.ts";
+import { anchorOf, inPlace, type SowingContext } from "./sowing-context.ts";
 import { winterPicking } from "./under-glass.ts";
 import { upFrom } from "./up.ts";
 import { boundsOf, dailyWarmth, MOST_DAYS, packetWarmth, reachedOn } from "./warmth.ts";
@@ -33,10 +34,31 @@ function ripeOf(context: SowingContext): Milestone {
   if (context.crop.overwinter) return ripeAfterWinter(context);
   const clock = clockOf(context);
   if ("none" in clock) return clock;
-  const days = spread(context, clock);
+  const days = withFloor(context, spread(context, clock));
   if (days === null) return { none: "winter comes before it is ready" };
   const basis = combineBasis(clock.basis, context.crop.warmth ? ["warmth"] : ["age"]);
   return { ...days, basis, seen: false };
+}
+
+/**
+ * No sooner than frost makes it sweet, one autumn in ten, or, for what lived through the winter young, than its days after
+ * spring begins.
+ */
+function floorOf(context: SowingContext): Day | null {
+  const { winter } = context.crop;
+  const start = inPlace(context);
+  if (!winter || !start) return null;
+  const { daysAfterSpring: after } = winter;
+  if (winter.sweetened) return autumnAfter(context, start.day)?.early ?? null;
+  if (!after || !wintersYoung(context, start.day)) return null;
+  return plus(springAfter(context, start.day), after.value);
+}
+
+function withFloor(context: SowingContext, days: RipeSpread | null): RipeSpread | null {
+  const floor = floorOf(context);
+  if (days === null || floor === null) return days;
+  const usual = latest(days.usual, floor);
+  return { early: latest(days.early, floor), usual, late: latest(days.late, usual) };
 }
 
 function ripeAfterWinter(context: SowingContext): Milestone {

@@ -2,6 +2,7 @@ import { type Day, plus } from "../../base/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { rowCm } from "./amounts.ts";
 import { MOST_SOWINGS } from "./anchors.ts";
+import { autumnAfter } from "./autumn.ts";
 import { refusalOf } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
 import { middle } from "./milestones.ts";
@@ -44,11 +45,18 @@ function calculateSowings(context: SowingContext, first: Day): readonly Successi
     const wanted = plus(ripe, (number - 1) * repeat.everyDays);
     const day = sowingDayFor(context, wanted, before);
     const refusal = refusalOf(context, day);
-    if (refusal === "too late" || day > last) break;
+    if (refusal === "too late" || day > last || isAfterWinter(context, day)) break;
     before = day;
     if (refusal === null) sowings.push({ number, day, ripe: ripeIfSown(context, day) });
   }
   return sowings;
+}
+
+/** Whether a sowing would live through the winter and be ready after it: that is no row of even harvests any longer. */
+function isAfterWinter(context: SowingContext, day: Day): boolean {
+  const autumn = context.crop.winter && autumnAfter(context, day);
+  const ripe = autumn && ripeIfSown(context, day);
+  return autumn !== null && ripe !== null && ripe > autumn.midwinter;
 }
 
 /** The first day after `before` whose sowing is not ready before the wanted day. */

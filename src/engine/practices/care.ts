@@ -9,6 +9,7 @@ import {
 import { seasonOf } from "../../garden/model/index.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { groundFreezes } from "../climate/winter-cold.ts";
+import { combineBasis } from "../growth/anchors.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
   isReached,
@@ -20,6 +21,7 @@ import {
 import { summersOf } from "../growth/perennial.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { growsOnFrom } from "../growth/through-winter.ts";
 import { glassEnd } from "../growth/under-glass.ts";
 import { upMilestone } from "../growth/up.ts";
 import { regionOf } from "../rules/regions.ts";
@@ -41,13 +43,15 @@ function stageOf(context: SowingContext, from: Care["from"]): Milestone {
     day === undefined ? { none: "there is no frost" } : milestoneOn(day, [basis]);
   switch (from) {
     case "in place": {
+      const grown = growsOnFrom(context);
+      if (grown !== null) return milestoneOn(grown, ["last frost"]);
       const anchor = inPlace(context);
       return anchor && context.planting.inSince === null
         ? milestoneOn(anchor.day, anchor.basis)
         : { none: "it is not in its place this season" };
     }
     case "up":
-      return upMilestone(context);
+      return grownOn(context, upMilestone(context));
     case "flower":
       return flowerMilestone(context);
     case "first harvest":
@@ -57,6 +61,13 @@ function stageOf(context: SowingContext, from: Care["from"]): Milestone {
     case "first frost":
       return on(underGlass ? glassEnd(context)?.day : firstFrost?.usual, "first frost");
   }
+}
+
+/** What lives through the winter young stands still in it: a stage before that counts from when it grows on. */
+function grownOn(context: SowingContext, stage: Milestone): Milestone {
+  const from = growsOnFrom(context);
+  if (from === null || !isReached(stage) || stage.usual >= from) return stage;
+  return milestoneOn(from, combineBasis(stage.basis, ["last frost"]));
 }
 
 /** A crop fact's text as a sentence's pieces, in a region's words; lengths [cm] and temperatures [°C] get the household's units later. */

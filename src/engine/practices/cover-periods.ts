@@ -7,7 +7,8 @@ import {
   pestCoverIn,
 } from "../../crops/index.ts";
 import { isRaised } from "../../garden/model/index.ts";
-import type { Basis } from "../growth/anchors.ts";
+import { type Basis, combineBasis } from "../growth/anchors.ts";
+import { nextAnniversary } from "../growth/autumn.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
   isReached,
@@ -18,8 +19,8 @@ import {
 } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { growsOnFrom } from "../growth/through-winter.ts";
 import { upMilestone } from "../growth/up.ts";
-import { nextAnniversary } from "../growth/winter.ts";
 import { sowingNumbers } from "./repeat.ts";
 import { type TaskOf, type Window, window } from "./task.ts";
 
@@ -112,9 +113,14 @@ const overlap = (a: CoverPeriod, b: CoverPeriod) =>
   (a.off === null || a.off.window.due >= b.on.window.due) &&
   (b.off === null || b.off.window.due >= a.on.window.due);
 
-function goesOn(context: SowingContext, { on }: CoverFacts): CoverDay | null {
+/** Pests that lay only from spring on, so that what went in for the winter is covered as it grows on. */
+const OF_SPRING: readonly Pest[] = ["onion fly"];
+
+function goesOn(context: SowingContext, { on, against }: CoverFacts): CoverDay | null {
   const { crop, planting } = context;
   if (crop.perennial && planting.inSince !== null) return null;
+  const grown = OF_SPRING.includes(against) ? growsOnFrom(context) : null;
+  if (grown !== null) return dayGrownOn(context, grown);
   if (on === "in place" || isRaised(planting.start)) return dayInPlace(context);
   const up = upMilestone(context);
   if (!isReached(up)) return null;
@@ -134,6 +140,15 @@ function dayInPlace(context: SowingContext): CoverDay | null {
     window: window(anchor.day, anchor.day, plus(anchor.day, 3), "earlier"),
     basis: anchor.basis,
     stage: { day: anchor.day, told: "As it goes into its place, " },
+  };
+}
+
+function dayGrownOn(context: SowingContext, day: Day): CoverDay {
+  return {
+    context,
+    window: window(day, day, plus(day, 3), "earlier"),
+    basis: combineBasis(inPlace(context)?.basis ?? [], ["last frost"]),
+    stage: { day, told: "As it grows on after the winter, " },
   };
 }
 

@@ -7,8 +7,10 @@ import { isReached, middle, type ReachedMilestone } from "../growth/milestones.t
 import { ripeMilestone } from "../growth/ripe.ts";
 import { ripening } from "../growth/ripening.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { winterEndOf } from "../growth/through-winter.ts";
 import { deed, verb } from "./deeds.ts";
 import { ripeReasons } from "./growth-reasons.ts";
+import { lastOfTheWinter } from "./last-of-winter.ts";
 import { definePractice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
 import {
@@ -39,6 +41,7 @@ function harvestSentences({ harvest, overwinter }: Crop, reason: Sentence): read
 function first(context: SowingContext, ripe: ReachedMilestone): TaskOf<"harvest"> {
   const { harvest } = context.crop;
   const last = harvest.kind !== "again and again";
+  const winterEnd = winterEndOf(context, ripe.usual);
   return plantingTask(context, "harvest", harvest.kind === "cut and come again" ? "cut-1" : "1", {
     window: window(ripe.early, ripe.usual, lastGood(context, ripe)),
     harm: "this week",
@@ -56,14 +59,16 @@ function first(context: SowingContext, ripe: ReachedMilestone): TaskOf<"harvest"
     basis: ripe.basis,
     hangsOn: anchorTaskIds(context, "start", "set out"),
     sets:
-      last && (harvest.kind === "once" || cutsAfter(context, ripe).length === 0)
+      last && !winterEnd && (harvest.kind === "once" || cutsAfter(context, ripe).length === 0)
         ? { planting: context.planting.key, sowing: context.sowing, act: "end" }
         : null,
   });
 }
 
-/** The last day that does no harm: as long as it keeps, or may still come in a cold season, and no later than is worth it. */
+/** The last day that does no harm: through the winter, or as long as it keeps, or may still come in a cold season, and no later than is worth it. */
 function lastGood(context: SowingContext, ripe: ReachedMilestone): Day {
+  const winter = winterEndOf(context, ripe.usual);
+  if (winter) return latest(ripe.usual, winter.day);
   const keeps = Math.max(context.crop.harvest.holdsDays.value, ripe.late - ripe.usual);
   const end = lastHarvest(context, ripe.usual) ?? plus(ripe.usual, keeps);
   return earliest(plus(ripe.usual, keeps), latest(end, ripe.usual));
@@ -128,6 +133,12 @@ function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Tas
 /** The last picking of what bears for some weeks and not till frost: it frees its place. */
 function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly TaskOf<"harvest">[] {
   if (context.crop.perennial) return lastOfTheYear(context, ripe, context.crop.perennial);
+  const winter = winterEndOf(context, ripe.usual);
+  if (winter) {
+    const isCut = context.crop.harvest.kind === "cut and come again";
+    if (isCut && cutsAfter(context, ripe).length > 0) return [];
+    return [lastOfTheWinter(context, { ripe, winter, after: isCut ? "cut-1" : "1" })];
+  }
   const { bearsDays, verb } = context.crop.harvest;
   const due = naturalEndOf(context);
   if (bearsDays === null || due === null) return [];

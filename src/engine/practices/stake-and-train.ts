@@ -1,6 +1,8 @@
 import { capital, joinWords, plus } from "../../base/index.ts";
 import { isRaised } from "../../garden/model/index.ts";
+import { combineBasis } from "../growth/anchors.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { growsOnFrom } from "../growth/through-winter.ts";
 import { careTasks } from "./care.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
@@ -14,10 +16,13 @@ function supports(context: SowingContext): readonly TaskOf<"stake and train">[] 
   const { support } = context.crop;
   const anchor = support && inPlace(context);
   const { start, inSince } = context.planting;
-  if (!support || !anchor || context.sowing > 1 || inSince !== null || isRaised(start)) return [];
+  const grown = growsOnFrom(context);
+  const old = inSince !== null && grown === null;
+  if (!support || !anchor || context.sowing > 1 || old || isRaised(start)) return [];
+  const day = grown ?? anchor.day;
   return [
     plantingTask(context, "stake and train", "support", {
-      window: window(anchor.day, anchor.day, plus(anchor.day, BY_DAYS), "earlier"),
+      window: window(day, day, plus(day, BY_DAYS), "earlier"),
       harm: "this week",
       rhythm: "session",
       minutes: 20,
@@ -26,8 +31,14 @@ function supports(context: SowingContext): readonly TaskOf<"stake and train">[] 
         how(`${capital(joinWords(support.things))}. ${support.how}`),
         why("Put up later, it goes through grown roots and after fallen plants."),
       ],
-      because: [["On the day it goes in, ", { day: anchor.day }, "."]],
-      basis: anchor.basis,
+      because: [
+        [
+          grown === null ? "On the day it goes in, " : "As it grows on after the winter, ",
+          { day },
+          ".",
+        ],
+      ],
+      basis: grown === null ? anchor.basis : combineBasis(anchor.basis, ["last frost"]),
       needs: support.things,
       hangsOn: anchorTaskIds(context, "start"),
     }),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
 import { degreesC } from "../../../src/base/quantities/quantity.ts";
-import { autumnAfter, growthEndOf, lastHarvest } from "../../../src/engine/growth/ending.ts";
+import { growthEndOf, lastHarvest } from "../../../src/engine/growth/ending.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { growingOf } from "./growing.ts";
@@ -20,37 +20,6 @@ const underGlass = (context: SowingContext, keptAboveC: number | null): SowingCo
   return { ...context, bed, climate: context.climate.at(bed) };
 };
 const hot = underGlass(tomato, 10);
-
-const autumnOf = (day: string) => {
-  const autumn = autumnAfter(beet, isoDay(day));
-  return autumn && [autumn.early, autumn.usual, autumn.killing, autumn.midwinter].map(isoOf);
-};
-
-describe("the autumn that ends what grows", () => {
-  test("is its early and usual first frost, the killing one and the middle of winter", () => {
-    expect(autumnOf("2027-05-03")).toEqual([
-      "2027-09-17",
-      "2027-10-02",
-      "2027-10-16",
-      "2028-01-17",
-    ]);
-  });
-
-  test("is the same one still after its frost, until the middle of winter", () => {
-    expect(autumnOf("2027-10-20")).toEqual(autumnOf("2027-05-03"));
-    expect(autumnOf("2028-01-17")).toEqual(autumnOf("2027-05-03"));
-  });
-
-  test("is the next one's after that", () => {
-    expect(autumnOf("2028-01-18")?.[1]).toBe("2028-10-01");
-    expect(autumnOf("2028-03-01")?.[1]).toBe("2028-10-01");
-  });
-
-  test("is none where nothing freezes", () => {
-    expect(autumnAfter(mild, isoDay("2027-05-03"))).toBeNull();
-    expect(autumnAfter(hot, isoDay("2027-05-03"))).toBeNull();
-  });
-});
 
 describe("the last day worth a first harvest", () => {
   const last = (growing: SowingContext) => {

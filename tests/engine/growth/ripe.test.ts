@@ -163,10 +163,10 @@ describe("when it is first ready at the lane", () => {
     expect(daysOf(ripe("garlic", { acts: { start: "2027-10-27" } }))).toBe("07-09 07-22 08-03");
   });
 
-  test("of garlic is none in a place without frost", () => {
+  test("of garlic is counted from the equinox in a place without frost", () => {
     const site = { ...SITE, lastFrost: null };
     expect(daysOf(ripe("garlic", { acts: { start: "2027-10-27" }, plan: { site } }))).toBe(
-      "there is no last frost to count from",
+      "05-23 06-05 06-17",
     );
   });
 });

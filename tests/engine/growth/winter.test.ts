@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { isoOf } from "../../../src/base/days/day.ts";
-import { afterWinter, nextAnniversary } from "../../../src/engine/growth/winter.ts";
+import { afterWinter } from "../../../src/engine/growth/winter.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
 import { daysOf, growingOf } from "./growing.ts";
 
@@ -22,31 +21,11 @@ describe("what stands the winter", () => {
     expect("basis" in ripe && ripe.basis).toEqual(["last frost"]);
   });
 
-  test("has nothing to count from in a place without frost", () => {
+  test("counts from the equinox in a place without frost, south of the equator from September's", () => {
     const site = { ...planOf(QUARRY).site, lastFrost: null };
     const warm = growingOf(QUARRY, "garlic", { plan: { site } });
-    expect(daysOf(afterWinter(warm, isoDay("2027-10-27"), [10, 30]))).toBe(
-      "there is no last frost to count from",
-    );
-  });
-});
-
-describe("the same day of a later year", () => {
-  const next = (day: string, from: string) => isoOf(nextAnniversary(isoDay(day), isoDay(from)));
-
-  test("is that year's own where it is still to come", () => {
-    expect(next("2027-05-06", "2027-03-01")).toBe("2027-05-06");
-  });
-
-  test("is a year on from the day itself", () => {
-    expect(next("2027-05-06", "2027-05-06")).toBe("2028-05-05");
-  });
-
-  test("is the spring after an autumn", () => {
-    expect(next("2027-05-06", "2027-10-27")).toBe("2028-05-05");
-  });
-
-  test("reaches back where the day lies years ahead", () => {
-    expect(next("2027-05-06", "2025-10-14")).toBe("2026-05-06");
+    const ripe = afterWinter(warm, isoDay("2027-10-27"), [10, 30]);
+    expect(daysOf(ripe)).toBe("03-29 04-08 04-18");
+    expect("basis" in ripe && ripe.basis).toEqual(["time of year"]);
   });
 });
