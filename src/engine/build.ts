@@ -22,6 +22,7 @@ import { PRACTICES, sharedTasksOf, type Task, tasksOf } from "./practices/all.ts
 import { haveReadyTasks } from "./practices/have-ready.ts";
 import { PASSES, type WholeGarden } from "./practices/practice.ts";
 import { sowingContextsOf } from "./practices/repeat.ts";
+import { sayRough } from "./practices/rough-dates.ts";
 import { toldOnOf } from "./practices/told-on.ts";
 import { applyObservations } from "./schedule/apply-observations.ts";
 import { doneTasksOf } from "./schedule/done.ts";
@@ -121,11 +122,11 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
       for (const planting of chain)
         contextsByPlanting.set(planting, sowingContextsOf(planting, plan, known));
       const contexts = chain.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
-      scheduler.schedule(tasksOf(contexts, pass), contexts);
+      scheduler.schedule(sayRough(tasksOf(contexts, pass), climate), contexts);
     }
   const contexts = plan.plantings.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
   const whole = { plan, climate, contexts, anchors: scheduler.anchors(), observations, around };
-  scheduler.schedule(sharedTasksOf(whole));
+  scheduler.schedule(sayRough(sharedTasksOf(whole), climate));
   scheduler.schedule(haveReadyTasks(plan.year, scheduler.scheduled, contexts));
   return { scheduled: scheduler.scheduled, whole, anchors: scheduler.anchors(), climate: data };
 }

@@ -2,14 +2,20 @@ import { type Day, plus, sayDay } from "../../base/index.ts";
 import { clockOf, packetDays } from "./clock.ts";
 import { lastHarvest } from "./ending.ts";
 import { isReached } from "./milestones.ts";
-import { ripeMilestone } from "./ripe.ts";
+import { ripeInSeasons, ripeMilestone } from "./ripe.ts";
 import { inPlace, type SowingContext } from "./sowing-context.ts";
 import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "./warmth.ts";
 
 /** Whether a sowing is ready for harvest in time in the usual season, and if not, why not. */
 export type Ripening =
   | { readonly ripens: true }
-  | { readonly ripens: false; readonly is: string; readonly fits: number | null };
+  | {
+      readonly ripens: false;
+      /** Not even in a warm season, nor by the warm side of a rough curve. */
+      readonly certain: boolean;
+      readonly is: string;
+      readonly fits: number | null;
+    };
 
 /**
  * Whether it ripens here: its clock's acts must be anchored. `fits` is the longest packet, in days, that is ready in
@@ -21,11 +27,24 @@ export function ripening(context: SowingContext): Ripening {
   if (began === null || overwinter || perennial) return { ripens: true };
   const end = lastHarvest(context, began);
   const ripe = ripeMilestone(context);
-  if (!isReached(ripe)) return { ripens: false, is: ripe.none, fits: longest(context, end) };
-  if (end === null || ripe.usual <= end) return { ripens: true };
-  const only = ripe.early <= end ? ", and in time only in a warm season" : "";
-  const is = `it is ready about ${sayDay(ripe.usual)} in a usual season, after ${sayDay(end)}${only}`;
-  return { ripens: false, is, fits: longest(context, end) };
+  if (isReached(ripe) && ripe.usual <= (end ?? ripe.usual)) return { ripens: true };
+  const certain = !inTimeIfWarm(context, end);
+  const fits = longest(context, end);
+  if (context.climate.rough && !certain) return { ripens: false, certain, is: MAYBE, fits };
+  if (!isReached(ripe)) return { ripens: false, certain, is: ripe.none, fits };
+  const only = end !== null && ripe.early <= end ? ", and in time only in a warm season" : "";
+  const is = `it is ready about ${sayDay(ripe.usual)} in a usual season, after ${sayDay(end ?? ripe.usual)}${only}`;
+  return { ripens: false, certain, is, fits };
+}
+
+/** Said where a rough curve leaves it open. */
+const MAYBE = "it may not be ready before winter, by a rough guess from the frost dates";
+
+/** Whether a warm season, or the warm side of a rough curve, brings it in time. */
+function inTimeIfWarm(context: SowingContext, end: Day | null): boolean {
+  const seasons = ripeInSeasons(context);
+  if ("none" in seasons || seasons.warm === null) return false;
+  return end === null || seasons.warm <= end;
 }
 
 /** No packet is shorter [days]. Source: house rule; cress is cut sooner, and nothing else. */

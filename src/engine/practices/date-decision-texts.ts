@@ -110,7 +110,7 @@ function soilReason(
   { reckoned: decision, guards }: { readonly reckoned: DateDecision; readonly guards: Guards },
 ): ReasonLines {
   const { soilMinC } = guards;
-  const rough = climate.rough ? ", a rough estimate from the frost dates" : "";
+  const rough = climate.rough ? ", a rough guess from your frost dates" : "";
   const spread = day === decision.day ? spreadPieces(decision) : [];
   const at = { quantity: degreesC(soilMinC?.value ?? 0) };
   const reason = ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."];
@@ -195,7 +195,6 @@ export function whyDecided(
   decision: DateDecision,
   guards: Guards,
 ): Sentence {
-  const rough = context.climate.rough ? " A rough guess, from the frost dates alone." : "";
   if (decision.stopped)
     return why("The soil is still cold, but the season is too short to wait longer.");
   const last = decision.tests.reduce((a, b) => (b.day > a.day ? b : a));
@@ -208,7 +207,7 @@ export function whyDecided(
       return why(
         "The soil should have warmed to ",
         { quantity: degreesC(guards.soilMinC?.value ?? 0) },
-        `.${rough}`,
+        ".",
       );
     case "given":
       return why(...givenPieces(context, last.day));

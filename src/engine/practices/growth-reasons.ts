@@ -15,8 +15,12 @@ export function upReasons(context: SowingContext): ReasonLines {
   if (!isReached(up)) return [];
   if (up.seen) return [["It was seen up on ", { day: up.usual }, "."]];
   const spread = ["Likely up about ", ...inSeasons(up)];
-  return start ? [spread, soilWhenSown(context, start.day)] : [spread];
+  const guess = roughly(context);
+  return start ? [spread, ...guess, soilWhenSown(context, start.day)] : [spread, ...guess];
 }
+
+const roughly = ({ climate }: SowingContext): ReasonLines =>
+  climate.rough ? [["That is a rough guess from your frost dates."]] : [];
 
 /** A milestone's usual day, and those of a warm and a cold season. */
 function inSeasons({ early, usual, late }: SeasonSpread): readonly TextPiece[] {
@@ -54,7 +58,7 @@ export function ripeReasons(context: SowingContext): ReasonLines {
   if (ripe.seen) return [["It was seen ready on ", { day: ripe.usual }, "."]];
   if (context.crop.overwinter)
     return [["Ready about ", { day: ripe.usual }, ", counted from the last frost of its spring."]];
-  return [["Ready about ", ...inSeasons(ripe)], ...countReasons(context)];
+  return [["Ready about ", ...inSeasons(ripe)], ...roughly(context), ...countReasons(context)];
 }
 
 function countReasons(context: SowingContext): ReasonLines {

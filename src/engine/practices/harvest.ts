@@ -240,9 +240,15 @@ function unripe(context: SowingContext): readonly TaskOf<"harvest">[] {
 
 function tasks(context: SowingContext): readonly TaskOf<"harvest">[] {
   const ripe = ripeMilestone(context);
-  if (isReached(ripe) && (ripe.seen || ripening(context).ripens))
+  if (isReached(ripe) && (ripe.seen || mayRipen(context)))
     return [first(context, ripe), ...laterCuts(context, ripe), ...lastPicking(context, ripe)];
   return context.crop.perennial ? [] : unripe(context);
+}
+
+/** Whether it is brought in ripe: where a usual season does that, and where a rough curve leaves it open. */
+function mayRipen(context: SowingContext): boolean {
+  const answer = ripening(context);
+  return answer.ripens || (context.climate.rough && !answer.certain);
 }
 
 /** Bringing it in: once, again and again, or cut and come again. */

@@ -106,6 +106,8 @@ function tooSlow(context: SowingContext): readonly Sentence[] {
   const answer = ripening(context);
   if (answer.ripens) return [];
   const other = answer.fits === null ? "." : `; look for a kind of ${answer.fits} days or fewer.`;
+  if (context.climate.rough && !answer.certain)
+    return [caution(`It may not be ready here before winter ends it${other}`)];
   return [caution(`In a usual season it is not ready here before winter ends it${other}`)];
 }
 

@@ -81,7 +81,7 @@ export const CODES = {
     "doubt",
     "the mean low on a frost date is far from frost, or the weather file's own date is far from it, or no frost is said where a month's mean low is hard frost",
   ],
-  "will-not-ripen": ["doubt", "a usual season does not bring it to harvest in time"],
+  "will-not-ripen": ["doubt", "a usual season does not bring it to harvest in time, or may not"],
   "will-not-bulb": ["doubt", "a kind of onion whose length of day does not come there"],
   "bad-season": ["doubt", "heat, long days or cold will spoil a crop sown then"],
   "too-many-sowings": ["doubt", "more sowings of one planting than are told"],

@@ -1,4 +1,5 @@
 import { type DaySpan, earliest, joinWords, latest } from "../../base/index.ts";
+import { seasonFor } from "../../engine/index.ts";
 import { type Bed, type Plan, seasonOf } from "../../garden/model/index.ts";
 import { crossings } from "./crossings.ts";
 import { axisPx, degreeLabels, readableRange, type TemperatureField } from "./degrees.ts";
@@ -21,7 +22,7 @@ export function soilPicture(sketch: Sketch): string {
   const months = head.endsPx + 1.2 * sheet.smallPx;
   const waiting = soilWaitsOf(sketch);
   const notes = (y: number) =>
-    paragraph(notesOf(plan, waiting), marginsOf(sheet), { y, sizePx: sheet.smallPx });
+    paragraph(notesOf(sketch, waiting), marginsOf(sheet), { y, sizePx: sheet.smallPx });
   const field = fieldOf(sketch, sheet, { months, notesPx: notes(0).endsPx });
   const foot = notes(field.lowPx + 2.2 * sheet.smallPx);
   return pictureSvg({
@@ -32,7 +33,7 @@ export function soilPicture(sketch: Sketch): string {
     description: [
       SOIL_CAPTION,
       ...waiting.map((each) => soilWaitText(each, plan)),
-      notesOf(plan, []),
+      notesOf(sketch, []),
     ].join(" "),
     parts: [
       ...head.svg,
@@ -56,7 +57,7 @@ function filmOf({ beds }: Plan): Bed | null {
  * Notes below the drawing: crops that the soil is never or always warm enough for, the dotted line, and where the curve
  * is rough.
  */
-function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
+function notesOf({ year, plan }: DrawnSeason, waiting: readonly SoilWait[]): string {
   const never = waiting.filter(({ day }) => day === null).map((each) => soilWaitText(each, plan));
   const always = waiting.filter((each) => each.always).flatMap(({ names }) => names);
   const film = plan.beds.filter((bed) => bed.warmed).map((bed) => plainLine(bed.name));
@@ -66,7 +67,9 @@ function notesOf(plan: Plan, waiting: readonly SoilWait[]): string {
       ? []
       : [`Warm enough all year for ${joinWords([...new Set(always)])}.`]),
     ...(film.length === 0 ? [] : [`The dotted line is soil under film: ${film.join(", ")}.`]),
-    ...(plan.site.normals ? [] : ["The plan has no monthly temperatures: this is a rough guess."]),
+    ...(seasonFor(year, plan).climate.rough
+      ? ["The plan has no monthly temperatures: this is a rough guess."]
+      : []),
   ].join(" ");
 }
 

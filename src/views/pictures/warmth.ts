@@ -9,9 +9,10 @@ export type Soil = { readonly coolC: number; readonly usualC: number; readonly w
 /** The soil of a bed, or of open ground where that is null, through a season as it is in a usual year, without any diary. */
 export function soilIn({ year, plan }: DrawnSeason, bed: Bed | null): (day: Day) => Soil {
   const { climate } = seasonFor(year, plan);
-  const { soilC, spreadK } = climateFrom({ ...climate, measuredSoil: [], observedWeather: [] });
+  const usual = climateFrom({ ...climate, measuredSoil: [], observedWeather: [] });
+  const { soilC, spreadK, curveK } = usual;
   return (day) => {
-    const awayK = ONE_IN_TEN * spreadK(day);
+    const awayK = ONE_IN_TEN * Math.hypot(spreadK(day), curveK(day));
     return {
       coolC: soilC(day, bed, -awayK),
       usualC: soilC(day, bed),

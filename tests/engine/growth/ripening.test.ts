@@ -58,8 +58,35 @@ describe("whether it ripens here", () => {
     });
     expect(ripening(beet)).toEqual({
       ripens: false,
+      certain: true,
       is: "the soil is too cold for it to come up",
       fits: null,
     });
+  });
+});
+
+describe("by a rough curve from the frost dates", () => {
+  const rough = (days: number) =>
+    ripening(
+      growingOf(QUARRY, "tomato", {
+        acts: { "set out": "2027-05-21" },
+        plan: { site: { ...planOf(QUARRY).site, normals: null } },
+        planting: { days },
+      }),
+    );
+  const longest = (() => {
+    const never = rough(400);
+    return never.ripens ? 0 : (never.fits ?? 0);
+  })();
+
+  test("it may not be ready where a warm side of the curve would do", () => {
+    const late = rough(longest + 5);
+    expect(late.ripens ? null : late.certain).toBe(false);
+    expect(late.ripens ? "" : late.is).toContain("may not be ready");
+  });
+
+  test("it is certain not to be only where it is so over the whole width", () => {
+    const never = rough(400);
+    expect(never.ripens ? null : never.certain).toBe(true);
   });
 });

@@ -62,12 +62,6 @@ describe("the one reason that decided", () => {
     expect(decided(reckonedBy(FROST, SOIL))).toBe("why: The soil should have warmed to 55 °F.");
   });
 
-  test("is said to be rough where it was reckoned from the frost dates alone", () => {
-    expect(decided(reckonedBy(FROST, SOIL), ROUGH)).toContain(
-      "A rough guess, from the frost dates alone.",
-    );
-  });
-
   test("is the plan, where the gardener asked for later", () => {
     expect(decided(reckonedBy(FROST, SOIL, GIVEN))).toBe("why: You asked for 8 June.");
     const waits: Given = { planting: { notBefore: GIVEN.day } };
@@ -172,8 +166,8 @@ describe("the tests a day had to pass", () => {
     expect(tests(reckonedBy(FREE))).toContain("free from 10 June");
   });
 
-  test("say where the soil is a rough estimate", () => {
-    expect(tests(reckonedBy(SOIL), ROUGH)).toContain("a rough estimate from the frost dates");
+  test("say where the soil is a rough guess", () => {
+    expect(tests(reckonedBy(SOIL), ROUGH)).toContain("a rough guess from your frost dates");
   });
 
   test("tell the stop day first where the hold ended there", () => {

@@ -1,0 +1,25 @@
+import type { Basis } from "../growth/anchors.ts";
+import { why } from "./sentence.ts";
+import type { TaskOf } from "./task.ts";
+
+/** What a day is calculated from that a rough curve of the year leaves open. */
+const BY_THE_CURVE: ReadonlySet<Basis> = new Set<Basis>(["soil", "warmth", "heat", "cold"]);
+
+/** Said where the year's curve is rough. */
+const ROUGH = why("A rough guess from your frost dates.");
+
+/**
+ * The tasks of a plan, each whose day depends on air or soil saying that it is a rough guess where their curve is; those of
+ * a plan with monthly means, or with both its temperatures, as they are. What was seen is no guess.
+ */
+export function sayRough<Told extends Pick<TaskOf, "basis" | "say">>(
+  tasks: readonly Told[],
+  { rough }: { readonly rough: boolean },
+): readonly Told[] {
+  if (!rough) return tasks;
+  return tasks.map((task) => (isRough(task) ? { ...task, say: [...task.say, ROUGH] } : task));
+}
+
+function isRough({ basis }: Pick<TaskOf, "basis">): boolean {
+  return !basis.includes("seen") && basis.some((each) => BY_THE_CURVE.has(each));
+}

@@ -1,0 +1,54 @@
+import { describe, expect, test } from "vitest";
+import type { Basis } from "../../../src/engine/growth/anchors.ts";
+import { sayRough } from "../../../src/engine/practices/rough-dates.ts";
+import { tellOf } from "../../gardens.ts";
+
+const GUESS = "A rough guess from your frost dates.";
+const PLACE = `garden: Least
+year: 2027
+measures: metric
+place:
+  clock: Europe/Oslo
+  latitude: 60.1
+  last frost: about 20 May
+  first frost: about 20 Sep
+`;
+const CROPS = `crops:
+  - carrot
+  - beet
+  - from: seed indoors
+    crop: cabbage
+`;
+const NUMBERS = "  hottest afternoons: 22 °C\n  coldest nights: -7 °C\n";
+
+const toldIn = (text: string) =>
+  tellOf(text, { on: "2027-01-02" }).scheduled.map(({ task }) => ({
+    ...{ id: task.id, basis: task.basis },
+    text: task.say.flatMap(({ pieces }) => pieces).join(" "),
+  }));
+
+describe("a plan of frost dates alone", () => {
+  const tasks = toldIn(`${PLACE}${CROPS}`);
+
+  test("says of its harvests and sowings that they are a rough guess, once each", () => {
+    for (const id of ["2027/carrot/harvest/1", "2027/beet/sow-outdoors/1"]) {
+      const text = tasks.find((task) => task.id === id)?.text ?? "";
+      expect(text.split(GUESS), id).toHaveLength(2);
+    }
+  });
+
+  test("says it of every day that soil or warmth decide, and of no other", () => {
+    const curve: readonly Basis[] = ["soil", "warmth", "heat", "cold"];
+    for (const { id, basis, text } of tasks.filter(({ id }) => !id.includes("things-to-have")))
+      expect(text.includes(GUESS), id).toBe(basis.some((each) => curve.includes(each)));
+  });
+
+  test("no longer says so with both temperatures", () => {
+    for (const { text } of toldIn(`${PLACE}${NUMBERS}${CROPS}`)) expect(text).not.toContain(GUESS);
+  });
+});
+
+test("what was seen is no guess", () => {
+  const seen = [{ basis: ["seen", "warmth"] as const, say: [] }];
+  expect(sayRough(seen, { rough: true })).toEqual(seen);
+});
