@@ -143,8 +143,11 @@ function correctedIn(plan: Plan, plans: readonly Plan[]): readonly string[] {
     plans,
     PRACTICES,
   );
+  const lineOf = new Map(
+    read.flatMap(({ line, observations }) => observations.map((each) => [each, line] as const)),
+  );
   return remarks.flatMap(({ observation, is }) => {
-    const line = read.find(({ observations }) => observations.includes(observation))?.line;
+    const line = lineOf.get(observation);
     return line?.at.file === plan.file ? [`${sayDay(line.day)}: ${line.text} (${is})`] : [];
   });
 }

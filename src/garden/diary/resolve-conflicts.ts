@@ -3,6 +3,7 @@ import type { Plan } from "../model/plan.ts";
 import type { Vocabulary } from "../model/vocabulary.ts";
 import { beginsOf } from "./deeds.ts";
 import type { ActObservation, Observation } from "./observation.ts";
+import { type StandingFacts, standingFacts } from "./standing-facts.ts";
 
 /** Whether a fact is a deed that can be taken back. */
 export function isActObservation(observation: Observation): observation is ActObservation {
@@ -33,27 +34,47 @@ export function resolveConflicts(
       .flatMap(({ plantings }) => plantings.filter(({ repeat }) => repeat))
       .map(({ key }) => key),
   );
-  const inOrder = [...observations].sort((a, b) => a.day - b.day);
-  let current: Observation[] = [];
+  const known: Known = { again, vocabulary };
+  const standing = standingFacts();
   const remarks: DiaryRemark[] = [];
-  for (const observation of inOrder) {
-    const over = current.filter((earlier) =>
-      isSuperseded(earlier, observation, { again, vocabulary }),
-    );
+  for (const observation of [...observations].sort((a, b) => a.day - b.day)) {
+    const over = standing
+      .about(observation, supersededKinds(observation))
+      .filter((earlier) => isSuperseded(earlier, observation, known));
     const gone = observation.kind === "undone" ? over.slice(-1) : over;
-    for (const earlier of gone)
-      remarks.push({
-        observation: earlier,
-        is: `no longer holds: ${sayDay(observation.day)} says otherwise`,
-      });
+    const is = `no longer holds: ${sayDay(observation.day)} says otherwise`;
+    remarks.push(...gone.map((earlier) => ({ observation: earlier, is })));
     if (observation.kind === "undone" && gone.length === 0)
       remarks.push({ observation, is: "nothing before it said so" });
-    const odd = contradictionOf(observation, current, vocabulary);
+    const odd = contradictionOf(observation, standing, vocabulary);
     if (odd !== null) remarks.push({ observation, is: odd });
-    current = current.filter((earlier) => !gone.includes(earlier));
-    if (observation.kind !== "undone") current.push(observation);
+    standing.remove(gone);
+    if (observation.kind !== "undone") standing.add(observation);
   }
-  return { observations: current, remarks };
+  return { observations: standing.all(), remarks };
+}
+
+/** The kinds of facts that a later one can put right, of its own planting. */
+function supersededKinds(later: Observation): readonly Observation["kind"][] {
+  switch (later.kind) {
+    case "undone":
+      return [later.what.kind];
+    case "not yet":
+      return "stage" in later.of ? ["seen", "not yet"] : ["not yet"];
+    case "seen":
+      return ["seen", "lost"];
+    case "done":
+      return later.task === undefined ? ["left"] : ["left", "done"];
+    case "failed":
+      return ["done", "seen", "not yet", "lost"];
+    case "bought":
+      return ["done", "seen", "failed", "lost"];
+    case "moved":
+    case "left":
+      return [later.kind];
+    default:
+      return [];
+  }
 }
 
 const sameSowing = (a: number | null, b: number | null) => a === b || a === null || b === null;
@@ -152,19 +173,16 @@ function isSame(a: Observation, b: Observation): boolean {
 /** What cannot be so beside what was said before; null where nothing is odd. */
 function contradictionOf(
   observation: Observation,
-  before: readonly Observation[],
+  before: StandingFacts,
   vocabulary: Vocabulary,
 ): string | null {
-  if (!("planting" in observation)) return null;
-  const lost = before.find(
-    (each) => each.kind === "lost" && each.planting === observation.planting,
-  );
-  if (lost && observation.kind === "done")
-    return `was lost on ${sayDay(lost.day)}, so it moves nothing`;
-  const up = before.find(
-    (each) => each.kind === "seen" && each.stage === "up" && each.planting === observation.planting,
-  );
-  if (up && observation.kind === "done" && beginsOf(observation, vocabulary) === "once")
-    return `comes after ${sayDay(up.day)}, when it was up`;
+  if (observation.kind !== "done") return null;
+  const [lost] = before.about(observation, ["lost"]);
+  if (lost) return `was lost on ${sayDay(lost.day)}, so it moves nothing`;
+  if (beginsOf(observation, vocabulary) !== "once") return null;
+  const up = before
+    .about(observation, ["seen"])
+    .find((each) => "stage" in each && each.stage === "up");
+  if (up) return `comes after ${sayDay(up.day)}, when it was up`;
   return null;
 }

@@ -137,3 +137,15 @@ test("nothing is dropped that no remark names", () => {
   expect([...held, ...said.map(({ observation: fact }) => fact)].length).toBe(facts.length);
   expect(facts.filter(isActObservation).length).toBe(1);
 });
+
+test("a flood of lines is settled in a time that grows with their number", () => {
+  const of = (count: number, text: string) =>
+    factsOf(...Array.from({ length: count }, (_, i) => [1 + (i % 28), text] as const));
+  const cost = (facts: readonly Observation[]) => {
+    const before = process.cpuUsage();
+    resolveConflicts(facts, [PLAN], PRACTICES);
+    return process.cpuUsage(before).user / 1000;
+  };
+  for (const text of ["weeded the carrots", "slugs ate the beets", "carrots up", "a fox came by"])
+    expect(cost(of(4000, text)), text).toBeLessThan(300);
+});
