@@ -71,6 +71,9 @@ export default defineConfig({
         ],
         test: {
           name: "worker",
+          // Files share one runtime, and the app is loaded once; what they store is kept apart by file.
+          isolate: false,
+          setupFiles: ["tests/host/each-file.ts"],
           include: inWorker,
           // The platform's runtime starts slowly on a busy machine.
           testTimeout: 60_000,

@@ -6,8 +6,8 @@ import { sqlStoreOf } from "../../src/host/store/sql.ts";
 type Ports = ObjectPorts & Pick<CellPorts, "fetch">;
 type Changeable = { -readonly [Name in keyof Ports]: Ports[Name] };
 
-/** The ports of every object in these tests, as they are deployed but without pauses; a test changes what it wants. */
-export const ports: Changeable = {
+/** As they are deployed, but without pauses. */
+const AS_DEPLOYED: Ports = {
   now: Date.now,
   engine: async () => (await import("../../src/host/edge/core.ts")).engine,
   pause: async () => undefined,
@@ -19,3 +19,11 @@ export const ports: Changeable = {
   fetch: () => Promise.reject(new TypeError("not reached")),
   former: () => null,
 };
+
+/** The ports of every object in these tests; a test changes what it wants. */
+export const ports: Changeable = { ...AS_DEPLOYED };
+
+/** Undoes whatever tests changed. */
+export function restorePorts(): void {
+  Object.assign(ports, AS_DEPLOYED);
+}

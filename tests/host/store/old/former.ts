@@ -5,7 +5,7 @@ const bound = env as unknown as { readonly FORMER: D1Database };
 
 let made: Promise<unknown> | null = null;
 
-/** A store of the former kind, with its tables as its own migrations make them; the tests of a file share it. */
+/** A store of the former kind, with its tables as its own migrations make them. All tests share it, so their gardens differ in name. */
 export async function formerStore(): Promise<D1Database> {
   const db = bound.FORMER;
   const queries = env.MIGRATIONS.flatMap((migration) => migration.queries);

@@ -23,7 +23,7 @@ test("a garden is read whole, its versions oldest first, and no other with it", 
 
 test("a garden that is not there, and one that was deleted, are told apart", async () => {
   const db = await formerStore();
-  await put(db, "gone", { garden: "ended", gone_at: 7 });
+  await put(db, "gone", { garden: "closed", gone_at: 7 });
   expect(await readOldGarden(db, "nowhere")).toMatchObject({ garden: null, goneAt: null });
-  expect(await readOldGarden(db, "ended")).toMatchObject({ garden: null, goneAt: 7 });
+  expect(await readOldGarden(db, "closed")).toMatchObject({ garden: null, goneAt: 7 });
 });
