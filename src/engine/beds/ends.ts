@@ -96,6 +96,8 @@ function bearingEnds(context: SowingContext, full: Day, end: Day | null): Occupa
   const { bearsDays } = context.crop.harvest;
   const [least, most] = bearsDays?.value ?? DEFAULT_BEARING_DAYS;
   const borne = { ends: plus(full, least), gone: plus(full, Math.max(least + 1, most)) };
+  if (context.climate.underGlass && end !== null)
+    return { ends: end, gone: plus(end, CLEARED_DAYS) };
   const frost = frostsAt(context.plan.site, context.bed).firstFrost;
   if (frost === null || frost.late <= full)
     return end === null || end <= borne.ends ? borne : { ends: end, gone: plus(end, CLEARED_DAYS) };

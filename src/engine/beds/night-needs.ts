@@ -1,5 +1,10 @@
 import { CLOCHE, type Crop, FABRIC, type PlantCoverName } from "../../crops/index.ts";
-import { COLDER_AT_LEAVES_K, type FrostStage, hardinessOf } from "../growth/hardiness.ts";
+import {
+  COLDER_AT_LEAVES_K,
+  type FrostStage,
+  hardinessOf,
+  standsHalfOut,
+} from "../growth/hardiness.ts";
 import { coverWarmEnough, isWarmEnough, type SavingCover } from "./fabric.ts";
 
 /** Why a plant needs nothing: its own hardiness, the night, or what it is under already. */
@@ -88,7 +93,8 @@ export function frostNeedOf(crop: Crop, stage: FrostStage, night: Night): FrostN
   const on = coverOn(night.covers);
   if (on && isWarmEnough(airC + on.warmsK, killsC)) return { kind: "leave", why: on.why };
   if (crop.hilling && stage === "young") return { kind: "bury" };
-  if (crop.key === "asparagus") return { kind: "pick" };
+  const isTaken = stage === "bearing" && standsHalfOut(crop);
+  if (isTaken || crop.key === "asparagus") return { kind: "pick" };
   const cover = coverWarmEnough(airC, killsC);
   if (cover === null) return { kind: "beyond", left: frostLossOf(crop, stage) };
   return { kind: "cover", over: night.covers.includes("fabric"), ...cover };

@@ -145,16 +145,22 @@ const HURT_AT_STAGE_F: Readonly<Record<string, Partial<Record<FrostStage, number
   rhubarb: { bearing: 26 },
   broccoli: { bearing: 27 },
   cauliflower: { bearing: 27 },
-  lettuce: { bearing: 28 },
   "head-lettuce": { bearing: 28 },
   celery: { bearing: 28 },
 };
 
-/** Crops that are pulled whole, and the families whose roots are deep in the soil; a radish is half out of it. */
-const OUT_OF_THE_SOIL: readonly string[] = ["Pull", "Dig", "Lift"];
-const DEEP_ROOTS: readonly Crop["family"][] = ["beet family", "carrot family"];
-const isRoot = ({ family, harvest }: Crop) =>
-  DEEP_ROOTS.includes(family) && OUT_OF_THE_SOIL.includes(harvest.verb);
+/** Roots that lie in the soil up to their necks. One night does not freeze it so deep. Source: house rule. */
+const BURIED: readonly string[] = ["carrot", "parsnip"];
+
+/** Families whose roots and stems swell half above the soil; what is pulled of them is hurt at its shoulders. */
+const SWELLING: readonly Crop["family"][] = ["beet family", "carrot family", "cabbage family"];
+const PULLED: readonly string[] = ["Pull", "Dig", "Lift"];
+
+/** Whether what is eaten of it stands half out of the soil: beets, turnips, celeriac, kohlrabi, radishes. */
+export function standsHalfOut({ key, family, harvest }: Crop): boolean {
+  if (BURIED.includes(key)) return false;
+  return key === "kohlrabi" || (SWELLING.includes(family) && PULLED.includes(harvest.verb));
+}
 
 /** What stands for years and is not tender comes again from below, whatever becomes of its leaves. */
 const isAsleep = (crop: Crop, stage: FrostStage) =>
@@ -163,8 +169,8 @@ const isAsleep = (crop: Crop, stage: FrostStage) =>
 /**
  * What frost does to a crop at a stage; every other decision about frost uses this one. Exceptions to its class:
  * nothing that is not up is hurt; a crop that overwinters survives; shoots that are hilled are tender and their tubers
- * safe; blossom, spears and ready heads are hurt sooner than leaves; beets, carrots and similar roots, ready to pull, are as
- * hardy as the very hardy; what stands for years outlives its leaves.
+ * safe, as carrots and parsnips that are ready are; blossom, spears and ready heads are hurt sooner than leaves; beets that are
+ * ready are as hardy as the very hardy; what stands for years outlives its leaves.
  * Source: HURT_BELOW_F; shoots, blossom and roots: Masabni, Texas A&M AgriLife Extension, from memory, unchecked.
  */
 export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
@@ -172,10 +178,11 @@ export function hardinessOf(crop: Crop, stage: FrostStage): Hardiness {
   const part = HURT_AT_STAGE_F[crop.key]?.[stage];
   if (part !== undefined) return hurtBelow("half-hardy", part);
   if (crop.overwinter || isAsleep(crop, stage)) return neverHurt("stands the winter");
-  if (crop.hilling && stage === "bearing") return neverHurt("under the soil");
+  const buried = crop.hilling !== null || BURIED.includes(crop.key);
+  if (buried && stage === "bearing") return neverHurt("under the soil");
   if (crop.hilling || stage === "in flower") return hurtBelow("tender", HURT_BELOW_F.tender.grown);
   if (isTender(crop)) return hurtBelow("tender", HURT_BELOW_F[crop.frost.value].grown);
-  const root = stage === "bearing" && isRoot(crop);
+  const root = stage === "bearing" && crop.family === "beet family" && standsHalfOut(crop);
   const grown = HURT_BELOW_F[root ? "very hardy" : (LEAVES_AS[crop.key] ?? crop.frost.value)];
   const kind = grown.grown > HURT_BELOW_F["very hardy"].grown ? "half-hardy" : "hardy";
   return hurtBelow(kind, stage === "young" ? grown.young : grown.grown);

@@ -102,13 +102,19 @@ function needLine(need: FrostNeed, names: string, plants: readonly PlantTonight[
     case "bury":
       return `Bury the shoots of ${names} in loose soil; they push through again.`;
     case "pick":
-      return `Pick all ${names} that shows before dark: frost spoils it, and what is under the soil is safe.`;
+      return pickLine(names, plants);
     case "cover":
       return coverLine(need, names, plants);
     case "beyond":
       return beyondLine(need.left, names, plants);
   }
 }
+
+/** Spears are cut; roots that stand half out of the soil are pulled, or kept under straw. */
+const pickLine = (names: string, [first]: readonly PlantTonight[]) =>
+  first?.family === "asparagus family"
+    ? `Pick all ${names} that shows before dark: frost spoils it, and what is under the soil is safe.`
+    : `Pull ${names} that are big enough, or heap straw over them: their shoulders freeze.`;
 
 const ripenAfterPicking = ([first]: readonly PlantTonight[]) =>
   first?.family === "nightshade family";

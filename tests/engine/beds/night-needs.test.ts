@@ -65,8 +65,14 @@ test("strawberries in flower are covered at 29 °F, and asparagus that shows is 
   expect(need("asparagus", "not up", 10)).toEqual({ kind: "leave", why: "not up" });
 });
 
+test("roots that stand half out of the soil are pulled, and those in it are left", () => {
+  expect(need("turnip", "bearing", 20)).toEqual({ kind: "pick" });
+  expect(need("beet", "bearing", 20)).toEqual({ kind: "pick" });
+  expect(need("carrot", "bearing", 5)).toEqual({ kind: "leave", why: "under the soil" });
+});
+
 test("ready heads are covered on nights that their leaves stand", () => {
-  for (const key of ["broccoli", "cauliflower", "lettuce"]) {
+  for (const key of ["broccoli", "cauliflower", "head-lettuce"]) {
     expect(need(key, "standing", 29).kind, key).toBe("leave");
     expect(need(key, "bearing", 29).kind, key).toBe("cover");
   }

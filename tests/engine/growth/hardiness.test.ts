@@ -9,6 +9,7 @@ import {
   frostStage,
   frostStageOf,
   hardinessOf,
+  standsHalfOut,
   YOUNG_DAYS,
 } from "../../../src/engine/growth/hardiness.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
@@ -94,9 +95,17 @@ describe("what frost does", () => {
 
   test("takes peas' blossom, spares their plants, and spares roots that are ready", () => {
     expect([killsF("pea", "standing"), killsF("pea", "in flower")]).toEqual([20, 32]);
-    expect([killsF("carrot", "standing"), killsF("carrot", "bearing")]).toEqual([24, 20]);
-    expect(hardinessOf(crop("carrot"), "bearing").kind).toBe("hardy");
-    expect(hardinessOf(crop("carrot"), "standing").kind).toBe("half-hardy");
+    expect([killsF("carrot", "standing"), killsF("carrot", "bearing")]).toEqual([24, null]);
+    expect(hardinessOf(crop("parsnip"), "bearing").spared).toBe("under the soil");
+    expect(killsF("beet", "bearing")).toBe(20);
+    expect(hardinessOf(crop("beet"), "bearing").kind).toBe("hardy");
+    expect(hardinessOf(crop("beet"), "standing").kind).toBe("half-hardy");
+    expect(
+      ["beet", "turnip", "celeriac", "kohlrabi", "radish"].map(crop).every(standsHalfOut),
+    ).toBe(true);
+    expect(["carrot", "parsnip", "chard", "kale", "leek"].map(crop).some(standsHalfOut)).toBe(
+      false,
+    );
   });
 
   test("takes blossom, spears and heads sooner than leaves, and what stands for years comes again", () => {
