@@ -12,7 +12,7 @@ import { GREENHOUSE } from "./greenhouse.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
 import { HILL } from "./hill.ts";
-import { NOT_YET_WARNING } from "./not-yet.ts";
+import { NOT_YET_WARNING, shareWarnings } from "./not-yet.ts";
 import { OVERWINTER } from "./overwinter.ts";
 import { PLANT } from "./plant.ts";
 import { POT_ON } from "./pot-on.ts";
@@ -91,7 +91,7 @@ export function neighbourHelp(task: Task): NeighbourHelp | null {
   return neighbour?.may(task) ? neighbour.help : null;
 }
 
-/** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day. */
+/** A pass's tasks, those practices left out that a planting drops; plants that can share a ladder get one day, as do warnings. */
 export function tasksOf(contexts: readonly SowingContext[], pass: Pass): readonly Task[] {
   const practices = PRACTICES.filter(({ tasks }) => tasks[pass]);
   const tasks: Task[] = [];
@@ -99,7 +99,8 @@ export function tasksOf(contexts: readonly SowingContext[], pass: Pass): readonl
     const own = ownTasks(context, practices, pass);
     for (const task of pass === "rest" ? underCover(context, own) : own) tasks.push(task);
   }
-  return pass === "set out" ? shareLadders(tasks) : tasks;
+  if (pass === "set out") return shareLadders(tasks);
+  return pass === "rest" ? shareWarnings(tasks) : tasks;
 }
 
 /** Loops, because some thousand short lists are joined in a build and `flatMap` takes longer over them than the practices. */

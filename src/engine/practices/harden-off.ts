@@ -1,4 +1,4 @@
-import { capital, type Day, degreesC, plus } from "../../base/index.ts";
+import { type Day, degreesC, plus } from "../../base/index.ts";
 import { isTender } from "../../crops/index.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { deed, RAISED, verb } from "./deeds.ts";
@@ -53,21 +53,23 @@ function placeText(rung: HardeningRung): string {
   return `Out for ${time}: early sun, then shade, out of the wind.`;
 }
 
-function outSay(
-  rung: HardeningRung,
-  { object, goes, setOut, floorC }: LadderParts,
-): readonly Sentence[] {
-  const instruction =
+/** Where and for how long, alone in its sentence, since plants that go out on one day may differ in nothing else. */
+function outSay(rung: HardeningRung, { setOut, floorC }: LadderParts): readonly Sentence[] {
+  const instructions =
     rung.out === "night"
-      ? how(
-          "Leave them out tonight if it stays above ",
-          { quantity: degreesC(floorC) },
-          "; if not, bring them in. Water in the morning, less than before.",
-        )
-      : how(
-          `${placeText(rung)} Water first. A cold or windy day: give the last hours again instead.`,
-        );
-  return [instruction, why(`${capital(object)} ${goes} out for good about `, { day: setOut }, ".")];
+      ? [
+          how(
+            "Leave them out tonight if it stays above ",
+            { quantity: degreesC(floorC) },
+            "; if not, bring them in.",
+          ),
+          how("Water in the morning, less than before."),
+        ]
+      : [
+          how(placeText(rung)),
+          how("Water first. A cold or windy day: give the last hours again instead."),
+        ];
+  return [...instructions, why("Out for good about ", { day: setOut }, ".")];
 }
 
 /** What all rungs of one ladder share. */

@@ -1,4 +1,4 @@
-import { capital, degreesC, plus, weekdayOf } from "../../base/index.ts";
+import { capital, type Day, degreesC, plus, weekdayOf } from "../../base/index.ts";
 import { isTender } from "../../crops/index.ts";
 import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
@@ -9,6 +9,8 @@ import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./ta
 
 /** Days before setting out by which the weekend of temptation has come. Source: house rule. */
 const TEMPTED_DAYS = 9;
+
+const NAME = "not yet";
 
 function tasks(context: SowingContext): readonly TaskOf<"not yet">[] {
   const frost = context.plan.site.lastFrost;
@@ -57,9 +59,36 @@ function tasks(context: SowingContext): readonly TaskOf<"not yet">[] {
   ];
 }
 
+/** Days by which a warning may be told sooner, to be told with another. Source: house rule; the weekend before tempts as well. */
+const SOONER_DAYS = 7;
+
+/**
+ * Warnings whose Saturdays lie so near that they are told on the first of them, without the odds of their own. Other tasks
+ * come back as they were; the order is kept.
+ */
+export function shareWarnings<Job extends TaskOf>(tasks: readonly Job[]): readonly Job[] {
+  const saturdays = [...new Set(tasks.filter(isWarning).map(({ window }) => window.earliest))].sort(
+    (a, b) => a - b,
+  );
+  const told = new Map<Day, Day>();
+  let first: Day | null = null;
+  for (const saturday of saturdays) {
+    if (first === null || saturday - first > SOONER_DAYS) first = saturday;
+    told.set(saturday, first);
+  }
+  return tasks.map((task) => {
+    const day = isWarning(task) ? (told.get(task.window.earliest) ?? null) : null;
+    if (day === null || day === task.window.earliest) return task;
+    const say = task.say.filter(({ part }) => part !== "why");
+    return { ...task, say, window: { ...task.window, earliest: day } };
+  });
+}
+
+const isWarning = ({ practice }: TaskOf) => practice === NAME;
+
 /** Told once, on the weekend that tempts a gardener to plant too soon. */
 export const NOT_YET_WARNING = definePractice({
-  name: "not yet",
+  name: NAME,
   words: ["waiting"],
   deeds: [],
   away: { rather: "later" },

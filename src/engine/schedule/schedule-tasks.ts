@@ -145,6 +145,9 @@ function chooseIn(group: TaskGroup, window: Window, { household, load }: Schedul
 function scheduleTimed(task: Task, input: SchedulingInput): ScheduledTask {
   const carrying: Carrying = carryingOn(input.household, task.window.due, task.timed?.lasts ?? 0);
   const end = task.timed?.part === "in" ? carrying.back : carrying.out;
+  for (const person of input.household.people)
+    if (end.people.includes(person.key) && !input.household.hasHours(person))
+      addLoad(input.load, person.key, task.window.due, CARRY);
   const say =
     carrying.shade && task.timed?.part === "out"
       ? [carrying.shade, ...task.say.slice(1)]
@@ -184,6 +187,11 @@ function toldFor(task: Task, day: Day, { toldOn }: SchedulingInput): Task {
   return day === task.window.due && !task.basis.includes("seen") ? task : toldOn(task, day);
 }
 
+function addLoad(load: Load, person: string, day: Day, minutes: number): void {
+  const key = loadKey(person, day);
+  load.set(key, (load.get(key) ?? 0) + minutes);
+}
+
 function scheduleGroup(
   group: TaskGroup,
   input: SchedulingInput,
@@ -193,14 +201,9 @@ function scheduleGroup(
   const choice = choose(group, input, shared);
   const published = stillPublished(group, input);
   const { day, people } = published ?? choice;
+  const minutes = group.reduce((sum, task) => sum + task.minutes, 0);
   if (group[0].rhythm === "session")
-    for (const person of people) {
-      const key = loadKey(person, day);
-      input.load.set(
-        key,
-        group.reduce((sum, task) => sum + task.minutes, input.load.get(key) ?? 0),
-      );
-    }
+    for (const person of people) addLoad(input.load, person, day, minutes);
   for (const task of group) input.days.set(task.id, day);
   return group.map((due) => {
     const task = toldFor(due, day, input);

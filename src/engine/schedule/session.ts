@@ -2,7 +2,7 @@ import { type Day, plus, weekdayOf } from "../../base/index.ts";
 import type { Person } from "../../garden/model/index.ts";
 import type { Task } from "../practices/all.ts";
 import { householdOnly, type Sentence, why } from "../practices/sentence.ts";
-import type { Window } from "../practices/task.ts";
+import type { Harm, Window } from "../practices/task.ts";
 import { type Household, minutesOn } from "./household.ts";
 
 /** Minutes of work already given to a person on a day, by `person|day`. */
@@ -84,6 +84,19 @@ export function nearestFirst([from, to]: readonly [Day, Day], day: Day): readonl
 }
 
 /**
+ * Somebody who names no hours works on few days: so many from its due day, a job joins one that has work already [days].
+ * Source: house rule.
+ */
+const GATHER_DAYS: Readonly<Record<Harm, number>> = {
+  tonight: 0,
+  "this week": 2,
+  "when you can": 5,
+};
+
+/** More work than this is too much for a day of theirs [minutes]. Source: house rule; an afternoon. */
+const ENOUGH_MINUTES = 180;
+
+/**
  * The best working day in a span: by minutes over the hours, then days from due, then a day already used, then who has
  * less to do.
  */
@@ -95,10 +108,12 @@ function bestOf(
   minutes: number,
   better: Window["better"],
   load: Load,
+  slack = 0,
 ): Candidate | null {
   let best: Candidate | null = null;
   for (const day of nearestFirst(span, due)) {
-    if (best && best.cost[0] === 0 && Math.abs(day - due) > (best.cost[1] ?? 0)) break;
+    const far = Math.abs(day - due);
+    if (best && best.cost[0] === 0 && far > Math.max(slack, best.cost[1] ?? 0)) break;
     for (const person of people) {
       const free = minutesOn(household, person, day);
       const open = household.hasHours(person) ? free > 0 : household.about(person, day);
@@ -106,7 +121,9 @@ function bestOf(
       const used = load.get(loadKey(person.key, day)) ?? 0;
       const over = household.hasHours(person) ? Math.max(0, used + minutes - free) : 0;
       const wrongSide = (better === "later") === day < due ? 0.5 : 0;
-      const cost = [over, Math.abs(day - due) + wrongSide, used > 0 ? 0 : 1, used];
+      const away = Math.abs(day - due) + wrongSide;
+      const gathers = !household.hasHours(person) && used > 0 && used + minutes <= ENOUGH_MINUTES;
+      const cost = [over, gathers && away <= slack ? 0 : away, used > 0 ? 0 : 1, used, away];
       const candidate = { day, person, cost };
       if (best === null || compare(candidate, best) < 0) best = candidate;
     }
@@ -163,19 +180,30 @@ export function chooseSession(
   const minutes = tasks.reduce((sum, task) => sum + task.minutes, 0);
   const asked = peopleByPreference(household, tasks);
   for (const people of asked) {
-    const choice = chooseAmong(household, people, { window, minutes, load });
+    const slack = startsClock(tasks) ? 0 : Math.min(...tasks.map(({ harm }) => GATHER_DAYS[harm]));
+    const choice = chooseAmong(household, people, { window, minutes, load, slack });
     if (choice) return withStandInNote(choice, tasks);
   }
   return chooseAfter(household, asked, { window, minutes, load });
 }
 
-type SessionRequest = { readonly window: Window; readonly minutes: number; readonly load: Load };
+/** Sowing and setting out keep their day, since later ones are counted from it. */
+const startsClock = (tasks: readonly Task[]) =>
+  tasks.some(({ sets }) => sets?.act === "start" || sets?.act === "set out");
+
+/** `slack`: days from the due day within which somebody without hours does it with other work [days]. */
+type SessionRequest = {
+  readonly window: Window;
+  readonly minutes: number;
+  readonly load: Load;
+  readonly slack?: number;
+};
 
 /** A day within the window: one with enough hours for one of these people, else one on which one of them is at home. */
 function chooseAmong(
   household: Household,
   people: readonly Person[],
-  { window, minutes, load }: SessionRequest,
+  { window, minutes, load, slack = 0 }: SessionRequest,
 ): Choice | null {
   const within = bestOf(
     household,
@@ -185,6 +213,7 @@ function chooseAmong(
     minutes,
     window.better,
     load,
+    slack,
   );
   if (within) {
     const note = whoWasAway(household, people, {

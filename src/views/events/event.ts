@@ -9,7 +9,7 @@ export type EventSet = "sessions" | "tasks" | "both";
  * without the link, which is added from the feed's own address.
  */
 export type Event = {
-  /** What the UID is made of: a task id, `person/2027-05-08`, or `person/open`. Unique within a set. */
+  /** What the UID is made of: a task id, `person/2027-05-08`, `person/2027-05-08/day` for work outside hours, or `person/open`. Unique within a set. */
   readonly key: string;
   readonly set: EventSet;
   readonly kind: "session" | "task" | "rung" | "daily" | "warning" | "open" | "away" | "season";

@@ -7,99 +7,30 @@ import {
 } from "../../engine/index.ts";
 import type { Hours, Person, Plan } from "../../garden/model/index.ts";
 import { EVENING_BEFORE, type Event, type EventSet, eventFor } from "./event.ts";
+import {
+  type EventTaskGroup,
+  groupsAlike,
+  groupsBy,
+  inIdOrder,
+  isAlikeTask,
+  leadFirst,
+} from "./grouping.ts";
 import { isOpen, openEvent } from "./open.ts";
 import { voiceOf } from "./sentences.ts";
 import { inHarmOrder, sessionText } from "./sessions.ts";
 import { textOfAll } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
+import { hasSecrets, isNoRung, wholeDayEvents, wholeDaysOf } from "./whole-days.ts";
 
 const BEFORE_SESSION = 30;
-const BEFORE_RUNG = 10;
-
-type EventTaskGroup = readonly [ScheduledTask, ...ScheduledTask[]];
-
-/** Whether two tasks of one day are one event: the same practice and verb, at one hour, for the same people. */
-function isAlikeTask(a: ScheduledTask, b: ScheduledTask): boolean {
-  return (
-    a.task.practice === b.task.practice &&
-    a.task.title.verb === b.task.title.verb &&
-    a.task.rhythm === b.task.rhythm &&
-    a.at?.from === b.at?.from &&
-    a.done?.day === b.done?.day &&
-    a.people.length === b.people.length &&
-    a.people.every((person, i) => person === b.people[i])
-  );
-}
-
-/**
- * Tasks in groups of one event each, in the order of their first tasks. A linear search, because days have few tasks
- * and a key for each would cost more.
- */
-function groupsAlike(
-  scheduled: readonly ScheduledTask[],
-  isAlike: (a: ScheduledTask, b: ScheduledTask) => boolean,
-): readonly EventTaskGroup[] {
-  const groups: [ScheduledTask, ...ScheduledTask[]][] = [];
-  const byDay = new Map<Day, [ScheduledTask, ...ScheduledTask[]][]>();
-  for (const each of scheduled) {
-    const today = byDay.get(each.day) ?? [];
-    const known = today.find(([first]) => isAlike(first, each));
-    if (known) known.push(each);
-    else {
-      const group: [ScheduledTask, ...ScheduledTask[]] = [each];
-      byDay.set(each.day, today);
-      today.push(group);
-      groups.push(group);
-    }
-  }
-  return groups;
-}
-
-function inIdOrder(group: readonly ScheduledTask[]): readonly ScheduledTask[] {
-  if (group.length < 2) return group;
-  return [...group].sort((a, b) => (a.task.id < b.task.id ? -1 : 1));
-}
-
-/** The task that gives the event its UID: the smallest id of those that gave one before, else the smallest. */
-function leadFirst(
-  group: readonly ScheduledTask[],
-  publishedState: PublishedState,
-): readonly ScheduledTask[] {
-  if (group.length < 2) return group;
-  const ordered = inIdOrder(group);
-  const lead = ordered.find((each) => publishedState[each.task.id]?.lead) ?? ordered[0];
-  return lead ? [lead, ...ordered.filter((each) => each !== lead)] : [];
-}
-
-function groupsBy<K>(
-  scheduled: readonly ScheduledTask[],
-  keyOf: (each: ScheduledTask) => K,
-): readonly (readonly ScheduledTask[])[] {
-  const groups = new Map<K, ScheduledTask[]>();
-  for (const each of scheduled) {
-    const key = keyOf(each);
-    const known = groups.get(key);
-    if (known) known.push(each);
-    else groups.set(key, [each]);
-  }
-  return [...groups.values()];
-}
 
 const KINDS = { session: "task", daily: "daily", timed: "rung", warning: "warning" } as const;
 
-/** Whether a text for the household may have what a reader's must not. */
-function hasSecrets({ task, done, note }: ScheduledTask): boolean {
-  return (
-    done !== null || note?.for === "household" || task.say.some((each) => each.for === "household")
-  );
-}
-
-/** Like tasks of one day as one event, all day or at their hour. */
+/** Like tasks of one day as one event, all day. */
 function taskEvent(group: readonly ScheduledTask[], plan: Plan, set: EventSet): Event {
   const [lead] = group;
   if (!lead) throw new RangeError("an event needs a task");
   const byName = inIdOrder(group);
-  const { clock } = plan.site;
   const text = textOfAll(byName, plan, voiceOf(plan, "household"));
   return eventFor(group, {
     key: lead.task.id,
@@ -108,16 +39,10 @@ function taskEvent(group: readonly ScheduledTask[], plan: Plan, set: EventSet): 
     title: titleOf(byName, plan),
     text,
     readerText: group.some(hasSecrets) ? textOfAll(byName, plan, voiceOf(plan, "reader")) : text,
-    when: lead.at
-      ? {
-          kind: "timed",
-          from: instantOf(lead.day, lead.at.from, clock),
-          to: instantOf(lead.day, lead.at.to, clock),
-        }
-      : { kind: "all day", day: lead.day },
+    when: { kind: "all day", day: lead.day },
     day: lead.day,
-    busy: lead.at !== null,
-    remindMinutesBefore: lead.at ? BEFORE_RUNG : EVENING_BEFORE,
+    busy: false,
+    remindMinutesBefore: EVENING_BEFORE,
   });
 }
 
@@ -150,15 +75,18 @@ type Session = {
   readonly waiting: readonly ScheduledTask[];
 };
 
-/** Everybody's sessions in day order, except on days without hours; what does not fit is shown once a week. */
-function sessionsOf(groups: readonly (readonly ScheduledTask[])[], plan: Plan): readonly Session[] {
+/** Everybody's sessions in day order; what does not fit is shown once a week. */
+function sessionsOf(
+  groups: readonly EventTaskGroup[],
+  persons: ReadonlyMap<ScheduledTask, Person>,
+): readonly Session[] {
   const reportedWeeks = new Set<string>();
-  const inOrder = [...groups].sort((a, b) => (a[0]?.day ?? 0) - (b[0]?.day ?? 0));
+  const inOrder = [...groups].sort(([a], [b]) => a.day - b.day);
   return inOrder.flatMap((jobs) => {
     const [first] = jobs;
-    const person = plan.people.find(({ key }) => key === first?.people[0]);
-    const hours = person?.gardens.find(({ weekday }) => first && weekday === weekdayOf(first.day));
-    if (!first || !person || !hours) return [];
+    const person = persons.get(first);
+    const hours = person?.gardens.find(({ weekday }) => weekday === weekdayOf(first.day));
+    if (!person || !hours) return [];
     const { day } = first;
     const week = `${person.key}|${day - weekdayOf(day)}`;
     const over = reportedWeeks.has(week) ? [] : tasksThatMustWait(jobs, hours.to - hours.from);
@@ -189,12 +117,13 @@ function sessionEvent({ person, hours, day, jobs, waiting }: Session, plan: Plan
   };
 }
 
-/** Whether it is done in somebody's gardening hours: then it is in a session and, all day, among the tasks. */
-function inSession(scheduled: ScheduledTask, plan: Plan): boolean {
-  const { task, people, day, done } = scheduled;
-  if (task.rhythm !== "session" || people.length !== 1 || done) return false;
-  const person = plan.people.find((each) => each.key === people[0]);
-  return person?.gardens.some((hours) => hours.weekday === weekdayOf(day)) ?? false;
+/** Whose session a task is done in; null where it is in none. What anybody at home may do joins the first session of its day. */
+function sessionPerson({ task, people, day, done }: ScheduledTask, plan: Plan): Person | null {
+  const joins = task.rhythm === "daily" && task.harm === "when you can";
+  if (done || !(joins || (task.rhythm === "session" && people.length === 1))) return null;
+  const gardens = ({ gardens: hours }: Person) =>
+    hours.some(({ weekday }) => weekday === weekdayOf(day));
+  return plan.people.find((each) => people.includes(each.key) && gardens(each)) ?? null;
 }
 
 /** What events are made from: the garden's plan, what was published before, and each person's day for open work. */
@@ -205,30 +134,51 @@ export type EventsContext = {
 };
 
 /**
- * The garden's two sets of events: each task in exactly one event of each. In the tasks set like tasks of one day are
- * one all-day event. In the sessions set a person's jobs of a day are one session, still-open work is one event a
- * person, and what needs no gardening hours is as in the tasks set. The published state keeps an event's UID when its
- * tasks change. In no particular order.
+ * The garden's two sets of events: each task in exactly one event of each. What hardens off on one day is one event from
+ * carrying out to bringing in, in both. In the tasks set like tasks of one day are one all-day event. In the sessions set a
+ * person's jobs of a day are one session, still-open work is one event a person, and what else falls on one day for the same
+ * people is one event, with what hardens off that day where there is such. The published state keeps an event's UID when
+ * its tasks change. In no particular order.
  */
 export function eventsOf(
   scheduled: readonly ScheduledTask[],
   { plan, publishedState, openDays }: EventsContext,
 ): readonly Event[] {
   const open = scheduled.filter((each) => isOpen(each, plan, openDays));
-  const jobs = scheduled.filter((each) => inSession(each, plan) && !open.includes(each));
-  const inSessions = new Set([...open, ...jobs]);
-  const setOf = (each: ScheduledTask): "tasks" | "both" =>
-    inSessions.has(each) ? "tasks" : "both";
+  const isStillOpen = new Set(open);
+  const persons = new Map<ScheduledTask, Person>();
+  for (const each of scheduled) {
+    const person = isStillOpen.has(each) ? null : sessionPerson(each, plan);
+    if (person) persons.set(each, person);
+  }
+  const rest = scheduled.filter((each) => !isStillOpen.has(each) && !persons.has(each));
+  const days = wholeDaysOf(rest, publishedState);
+  const inBoth = new Set(days.flatMap(({ rungs, jobs }) => (jobs.length === 0 ? rungs : [])));
+  for (const each of rest) if (!days.some(({ holds }) => holds.has(each))) inBoth.add(each);
+  const setOf = (each: ScheduledTask): "tasks" | "both" => (inBoth.has(each) ? "both" : "tasks");
   const isAlike = (a: ScheduledTask, b: ScheduledTask) =>
-    isAlikeTask(a, b) && inSessions.has(a) === inSessions.has(b);
-  const alike = groupsAlike(scheduled, isAlike).map((group) =>
+    isAlikeTask(a, b) && inBoth.has(a) === inBoth.has(b);
+  const alike = groupsAlike(scheduled.filter(isNoRung), isAlike).map((group) =>
     taskEvent(leadFirst(group, publishedState), plan, setOf(group[0])),
   );
-  const days = groupsBy(jobs, (each) => `${each.people[0] ?? ""}|${each.day}`);
-  const sessions = sessionsOf(days, plan).map((each) => sessionEvent(each, plan));
-  const stillOpen = groupsBy(open, (each) => each.people[0] ?? "").map((group) => {
-    const person = group[0]?.people[0] ?? "";
-    return openEvent(person, openDays[person] ?? group[0]?.day ?? (0 as Day), group, plan);
-  });
-  return [...alike, ...sessions, ...stillOpen];
+  return [
+    ...alike,
+    ...days.flatMap((day) => wholeDayEvents(day, plan)),
+    ...sessionEvents(persons, plan),
+    ...openEvents(open, { plan, openDays }),
+  ];
+}
+
+function sessionEvents(persons: ReadonlyMap<ScheduledTask, Person>, plan: Plan): readonly Event[] {
+  const days = groupsBy([...persons.keys()], (each) => `${persons.get(each)?.key}|${each.day}`);
+  return sessionsOf([...days.values()], persons).map((each) => sessionEvent(each, plan));
+}
+
+function openEvents(
+  open: readonly ScheduledTask[],
+  { plan, openDays }: Pick<EventsContext, "plan" | "openDays">,
+): readonly Event[] {
+  return [...groupsBy(open, (each) => each.people[0] ?? "")].map(([person, group]) =>
+    openEvent(person, openDays[person] ?? group[0].day, group, plan),
+  );
 }

@@ -75,19 +75,27 @@ function rainLine(jobs: readonly ScheduledTask[], plan: Plan): string {
   return `Raining? All of it can wait till ${sayWeekday(last)}.`;
 }
 
+/** How a session is told: what has to wait, the most characters, and whether a single job is told with its title. */
+export type SessionTextOptions = {
+  readonly voice: Voice;
+  readonly waiting?: readonly ScheduledTask[];
+  readonly longest?: number;
+  readonly titled?: boolean;
+};
+
 /**
  * A session's text: what to take, a line a job with its minutes, and what to do with little time or in rain; a single
- * job has its full text.
+ * job has its full text, with no title where the event has it.
  */
 export function sessionText(
   jobs: readonly ScheduledTask[],
   plan: Plan,
-  { voice, waiting = [] }: { readonly voice: Voice; readonly waiting?: readonly ScheduledTask[] },
+  { voice, waiting = [], longest = LONGEST_SESSION, titled = false }: SessionTextOptions,
 ): string {
   const ordered = inBedOrder(jobs, plan);
   const [only] = ordered;
   const head = takeLine(ordered);
-  if (ordered.length === 1 && only) {
+  if (ordered.length === 1 && only && !titled) {
     const minutes = `${roundMinutes(only.task.minutes)} min.`;
     return `${head === "" ? minutes : `${minutes} ${head}`}\n${textOf(only, voice)}`;
   }
@@ -97,9 +105,9 @@ export function sessionText(
     rainLine(ordered, plan),
   ].filter((line) => line !== "");
   const fixed = [head, ...ends].join("\n").length + 2;
-  const each = Math.floor((LONGEST_SESSION - fixed) / ordered.length) - 1;
+  const each = Math.floor((longest - fixed) / ordered.length) - 1;
   const jobLines = ordered.map((job) => jobLine(job, plan, voice, each));
-  const lines = asManyAsFit(jobLines, LONGEST_SESSION - fixed);
+  const lines = asManyAsFit(jobLines, longest - fixed);
   return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
 }
 

@@ -67,7 +67,7 @@ export function textOf(scheduled: ScheduledTask, voice: Voice): string {
 }
 
 /** Lines joined, whole lines dropped from the third on until they fit. */
-function shorten(lines: readonly string[], longest: number): string {
+export function shorten(lines: readonly string[], longest: number): string {
   const text = lines.join("\n");
   if (text.length <= longest || lines.length < 3)
     return clipped(withoutStub(lines, longest), longest);

@@ -31,7 +31,7 @@ export function bedName(plan: Plan, key: string | null): string {
 }
 
 /** As many objects as fit behind the verb, then how many more. */
-function titleNaming(verb: string, objects: readonly string[], end: string): string {
+export function titleNaming(verb: string, objects: readonly string[], end: string): string {
   for (let count = objects.length; count > 0; count--) {
     const title = `${verbWith(verb, joinFirst(objects, count))}${end}`;
     if (fits(title)) return title;

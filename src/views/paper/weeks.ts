@@ -33,14 +33,14 @@ export function weeksOf(
 ): readonly SheetWeek[] {
   const groups = groupsOf(events, scheduled);
   const jobFor = jobWithoutRepeats(plans, jobSpaceFor(groups));
-  const rungs = groups.filter(([first]) => first?.task.rhythm === "timed").flat();
+  const rungs = groups.flat().filter(isRung);
   const ladders = laddersOf(rungs, planOn(plans, from));
   return spansOf(from, to).map((span) => {
     const within = (day: Day | undefined) =>
       day !== undefined && day >= span.from && day <= span.to;
-    const own = groups.filter(
-      ([first]) => first && first.task.rhythm !== "timed" && within(first.day),
-    );
+    const own = groups
+      .map((group) => group.filter((each) => !isRung(each)))
+      .filter(([first]) => within(first?.day));
     return {
       ...span,
       ladders: ladders.filter(({ rungs: [first] }) => within(first?.day)),
@@ -48,6 +48,9 @@ export function weeksOf(
     };
   });
 }
+
+/** Carrying out and bringing in, which stand together in a ladder, whatever else their event tells. */
+const isRung = ({ task }: ScheduledTask) => task.rhythm === "timed";
 
 type SheetTaskGroup = readonly ScheduledTask[];
 

@@ -160,7 +160,7 @@ describe("hardening tomatoes off", () => {
   test("leaves them out at night above 50 °F, and less water", () => {
     const night = said(stepOf(HARDEN_OFF, tomatoes(), "out-9"));
     expect(night).toContain("if it stays above 50 °F; if not, bring them in");
-    expect(night).toContain("why: Tomatoes go out for good about 21 May.");
+    expect(night).toContain("why: Out for good about 21 May.");
   });
 
   test("is counted back from setting out, and says so", () => {

@@ -22,7 +22,7 @@ function watered(text: string) {
 /** The events of a garden that tell of watering. */
 function events(text: string) {
   const all = tellOf(text, { on: "2027-01-01" }).events;
-  return all.filter(({ categories }) => categories.includes("water"));
+  return all.filter(({ set, categories }) => set !== "sessions" && categories.includes("water"));
 }
 
 const inWeek = (text: string, week: number) =>

@@ -122,23 +122,44 @@ describe("a rung", () => {
   const out = (crop: string, people: readonly string[]) =>
     thin(crop, { at, people }, { rhythm: "timed", practice: "harden off" });
 
-  test("stands at its hour, busy, and rings ten minutes before", () => {
+  test("stands at its hour and rings ten minutes before", () => {
     expect(told([out("tomato", ["imre"])])[0]).toMatchObject({
       when: { kind: "timed", from: midnight + 600 * MINUTE, to: midnight + 615 * MINUTE },
-      busy: true,
+      busy: false,
       remindMinutesBefore: 10,
     });
   });
 
-  test("is one event for all that go out together", () => {
-    const events = told([out("tomato", ["imre"]), out("basil", ["imre"])]);
+  test("is one event for all that go out that day, whoever carries", () => {
+    const events = told([out("tomato", ["imre"]), out("basil", ["oda"])]);
     expect(events.map((event) => event.tasks)).toEqual([
       ["2027/basil/thin/1", "2027/tomato/thin/1"],
     ]);
+    expect(events[0]?.people).toEqual(["imre", "oda"]);
+  });
+});
+
+describe("what anybody may do on a day on which somebody gardens", () => {
+  const ready = (given = {}) =>
+    thin(
+      "garlic",
+      { people: ["imre", "oda"] },
+      { rhythm: "daily", harm: "when you can", ...given },
+    );
+
+  test("joins the session, which then stands for it alone too", () => {
+    const events = told([ready(), thin("beet", { people: ["imre"] })]);
+    expect(
+      events.filter(({ set }) => set === "sessions").map(({ tasks }) => tasks.toSorted()),
+    ).toEqual([["2027/beet/thin/1", "2027/garlic/thin/1"]]);
+    expect(told([ready()]).map(({ key, set }) => `${set} ${key}`)).toEqual([
+      "tasks 2027/garlic/thin/1",
+      "sessions imre/2027-05-08",
+    ]);
   });
 
-  test("is another event where others carry", () => {
-    expect(told([out("tomato", ["imre"]), out("basil", ["oda"])])).toHaveLength(2);
+  test("stands alone where it must be done that day", () => {
+    expect(told([ready({ harm: "tonight" })]).map(({ set }) => set)).toEqual(["both"]);
   });
 });
 
@@ -164,7 +185,8 @@ describe("like tasks of one day", () => {
   });
 
   test("are two events where they are other work, another day or another's", () => {
-    expect(told([thin("beet"), thin("carrot", {}, { practice: "weed" })])).toHaveLength(2);
+    const tasks = told([thin("beet"), thin("carrot", {}, { practice: "weed" })]);
+    expect(tasks.filter(({ set }) => set === "tasks")).toHaveLength(2);
     expect(told([thin("beet"), thin("carrot", { day: inDays(1) })])).toHaveLength(2);
     expect(told([thin("beet"), thin("carrot", { people: ["oda"] })])).toHaveLength(2);
   });
