@@ -68,6 +68,7 @@ const placing = (tasks: readonly Task[]): readonly ScheduledTask[] =>
   scheduleTasks(tasks, {
     household,
     publishedState: {},
+    weatherAsOf: null,
     done: new Map(),
     baseline: {},
     doneBefore: new Map(),

@@ -140,7 +140,8 @@ type TaskScheduler = {
 };
 
 function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput): TaskScheduler {
-  const { observations, anchors: before, published, load, baseline, doneBefore } = input;
+  const { observations, anchors: before, published, weather } = input;
+  const { load, baseline, doneBefore } = input;
   const days = new Map<string, Day>();
   const scheduled: ScheduledTask[] = [];
   let anchors: Anchors = new Map([...before, ...diaryAnchors(plan.plantings, observations)]);
@@ -148,7 +149,7 @@ function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput):
     const done = doneTasksOf(tasks, observations);
     const now = scheduleTasks(applyObservations(tasks, observations, done, anchors), {
       ...{ load, baseline, doneBefore },
-      publishedState: published,
+      ...{ publishedState: published, weatherAsOf: weather?.asOf ?? null },
       household,
       done,
       days,

@@ -89,6 +89,7 @@ export function placingJob(plantings: number): () => unknown {
     scheduleTasks(tasks, {
       household: householdOf(plan?.people ?? [], plan?.away ?? []),
       publishedState: {},
+      weatherAsOf: null,
       done: new Map(),
       baseline: {},
       doneBefore: new Map(),

@@ -124,6 +124,7 @@ function placedIn({ people, away, tasks }: Case): readonly ScheduledTask[] {
   return scheduleTasks(tasks, {
     household: householdOf(people, away),
     publishedState: {},
+    weatherAsOf: null,
     done: new Map(),
     baseline: {},
     doneBefore: new Map(),

@@ -9,8 +9,14 @@ import { roughAir } from "./rough-air.ts";
 import { FROZEN_C, SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } from "./soil.ts";
 import { dayHoursOf } from "./sun.ts";
 
-/** A day whose air is known, and its rain [mm] where that is known too. */
-export type ObservedDay = DayAir & { readonly rainMm?: number | null };
+/**
+ * A day whose air is known, and its rain [mm] where that is known too. `believed`: how much of it counts, 0 to 1, the rest being
+ * the usual; left out: all of it, as of a day that was measured.
+ */
+export type ObservedDay = DayAir & {
+  readonly rainMm?: number | null;
+  readonly believed?: number;
+};
 
 /** Days whose weather is known, measured or forecast; it replaces the normals. */
 export type ObservedWeather = ReadonlyMap<Day, ObservedDay>;
@@ -189,7 +195,7 @@ function houseKey(bed: Bed | null): string {
   return glass ? `glass ${glass.keptAboveC ?? ""} ` : "";
 }
 
-/** A day's air as it is known, else by the curves. */
+/** A day's air as it is known, as far as that is believed, else by the curves. */
 function airFrom({ lowC, highC }: ClimateData, observedWeather: ObservedWeather): Air {
   const means = lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
   const swings = highC.map((high, i) => (high - (lowC[i] ?? 0)) / 2);
@@ -198,15 +204,27 @@ function airFrom({ lowC, highC }: ClimateData, observedWeather: ObservedWeather)
       const i = dayOfYear(day);
       const usual = { lowC: (lowC[i] ?? 0) + warmerK, highC: (highC[i] ?? 0) + warmerK };
       const known = observedWeather.get(day);
-      return known ? { lowC: known.lowC, highC: known.highC } : usual;
+      return known
+        ? {
+            lowC: believedC(known, known.lowC, usual.lowC),
+            highC: believedC(known, known.highC, usual.highC),
+          }
+        : usual;
     },
     airC: (day, warmerK = 0) => {
       const known = observedWeather.get(day);
-      return known ? meanC(known) : (means[dayOfYear(day)] ?? 0) + warmerK;
+      const usualC = (means[dayOfYear(day)] ?? 0) + warmerK;
+      return known ? believedC(known, meanC(known), usualC) : usualC;
     },
     swingK: (day) => {
       const known = observedWeather.get(day);
-      return known ? (known.highC - known.lowC) / 2 : (swings[dayOfYear(day)] ?? 0);
+      const usualK = swings[dayOfYear(day)] ?? 0;
+      return known ? believedC(known, (known.highC - known.lowC) / 2, usualK) : usualK;
     },
   };
+}
+
+/** Between what is usual and what is known [°C or K], as far as that is believed. */
+function believedC({ believed = 1 }: ObservedDay, known: number, usual: number): number {
+  return usual + believed * (known - usual);
 }

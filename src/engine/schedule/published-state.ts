@@ -9,13 +9,41 @@ import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-t
  */
 export const CALM_DAYS = 3;
 
+/** How far a due day must move to be published anew: to a later day, and to an earlier one [days]. */
+export type Calm = { readonly later: number; readonly earlier: number };
+
+const USUAL_CALM: Calm = { later: CALM_DAYS, earlier: CALM_DAYS };
+
+/** The least and the most of it where the weather is known [days]. Source: house rule: a week gained, a fortnight ahead. */
+const [LEAST_GAIN_DAYS, MOST_CALM_DAYS] = [7, 14];
+
 /**
- * Whether what was published is still valid: the task's due day has moved by less than CALM_DAYS, and the published day
- * is still inside the window. Other tasks and people's hours never move a published day.
+ * The same in a garden that knows its weather as of a day, where every forecast changes every day a little. What is far ahead need
+ * not be known to the day yet: a quarter of the time there is. And what can go on as published is only brought forward where
+ * that gains a week. Source: house rule.
  */
-export function isStillValid(published: PublishedTask, { window }: Task): boolean {
-  const inside = published.day >= window.earliest && published.day <= window.latest;
-  return inside && Math.abs(window.due - published.window.due) < CALM_DAYS;
+export function calmOf(due: Day, weatherAsOf: Day | null): Calm {
+  if (weatherAsOf === null) return USUAL_CALM;
+  const ahead = Math.min(Math.round((due - weatherAsOf) / 4), MOST_CALM_DAYS);
+  return { later: Math.max(CALM_DAYS, ahead), earlier: Math.max(LEAST_GAIN_DAYS, ahead) };
+}
+
+/**
+ * Whether what was published is still valid: the task's due day has moved by less than its calm, and the published day
+ * is still inside the window, or no farther outside than a day far ahead may be. Other tasks and people's hours never move a
+ * published day.
+ */
+export function isStillValid(
+  published: PublishedTask,
+  { window }: Task,
+  weatherAsOf: Day | null,
+): boolean {
+  const calm = calmOf(window.due, weatherAsOf);
+  const outside = calm.later - CALM_DAYS;
+  const inside =
+    published.day >= window.earliest - outside && published.day <= window.latest + outside;
+  const later = window.due - published.window.due;
+  return inside && later < calm.later && -later < calm.earlier;
 }
 
 /** Every day that sentences name, in order. */

@@ -33,6 +33,8 @@ export type DoneTasks = ReadonlyMap<string, { readonly day: Day; readonly by: st
 export type SchedulingInput = {
   readonly household: Household;
   readonly publishedState: PublishedState;
+  /** The day as of which this year's weather is known; null: it is not. */
+  readonly weatherAsOf: Day | null;
   readonly done: DoneTasks;
   readonly baseline: Readonly<Record<string, Day>>;
   /** Days on which the same tasks of earlier years were done, by their ids. */
@@ -79,10 +81,10 @@ function commonWindow(group: TaskGroup): Window {
 /** What was last published for the whole group, where it is still valid. */
 function stillPublished(
   group: TaskGroup,
-  { publishedState, household }: SchedulingInput,
+  { publishedState, household, weatherAsOf }: SchedulingInput,
 ): PublishedTask | null {
   const published = publishedState[group[0].id];
-  if (!published || !group.every((task) => isStillValid(published, task))) return null;
+  if (!published || !group.every((task) => isStillValid(published, task, weatherAsOf))) return null;
   const people = eligible(household, group);
   const able = published.people.every((key) =>
     people.some((person) => person.key === key && household.about(person, published.day)),

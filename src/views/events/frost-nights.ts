@@ -78,7 +78,8 @@ function headLine(plan: Plan, { day, forecastC, offByK }: ColdNight): string {
   const { colderBy } = plan.site;
   const here = colderBy ? `, ${sayLow(plan, forecastC - colderBy.si)} here` : "";
   const off = sayQuantity({ kind: "difference", si: offByK, said: null }, plan.measures);
-  return `The night after ${sayDay(day)}: ${sayLow(plan, forecastC)} by the forecast${here}, and it may be ${off} colder.`;
+  const colder = offByK > 0 ? `, and it may be ${off} colder` : "";
+  return `The night after ${sayDay(day)}: ${sayLow(plan, forecastC)} by the forecast${here}${colder}.`;
 }
 
 const sayLow = (plan: Plan, lowC: number) => sayQuantity(degreesC(lowC), plan.measures);

@@ -33,8 +33,8 @@ describe("cold nights ahead", () => {
 
   test("are taken as colder than their figure, the more so the farther ahead", () => {
     const nights = coldNightsIn(year, known([9, 0, 0, 0]));
-    expect(nights.map(({ offByK }) => offByK)).toEqual([1, 1.5, 2]);
-    expect(nights.map(({ report }) => report.forecastC)).toEqual([-1, -1.5, -2]);
+    expect(nights.map(({ offByK }) => offByK)).toEqual([0, 0.5, 1]);
+    expect(nights.map(({ report }) => report.forecastC)).toEqual([0, -0.5, -1]);
   });
 
   test("that have turned milder are there once more, with how cold they were said to be", () => {

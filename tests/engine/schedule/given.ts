@@ -115,6 +115,7 @@ export function placingOf(
   return {
     household: householdOf(people, away),
     publishedState: {},
+    weatherAsOf: null,
     done: new Map(),
     baseline: {},
     doneBefore: new Map(),

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { plus } from "../../../src/base/index.ts";
 import { how, sign } from "../../../src/engine/practices/sentence.ts";
 import {
   CALM_DAYS,
+  calmOf,
   daysNamed,
   isStillValid,
   publishedStateOf,
@@ -25,31 +27,56 @@ describe("what was told stands", () => {
 
   test("while the due day has moved by less than three days", () => {
     expect(CALM_DAYS).toBe(3);
-    expect(isStillValid(TOLD, taskOf())).toBe(true);
-    expect(isStillValid(TOLD, dueIn(2))).toBe(true);
-    expect(isStillValid(TOLD, dueIn(-2))).toBe(true);
+    expect(isStillValid(TOLD, taskOf(), null)).toBe(true);
+    expect(isStillValid(TOLD, dueIn(2), null)).toBe(true);
+    expect(isStillValid(TOLD, dueIn(-2), null)).toBe(true);
   });
 
   test("no longer once it has moved by three", () => {
-    expect(isStillValid(TOLD, dueIn(3))).toBe(false);
-    expect(isStillValid(TOLD, dueIn(-3))).toBe(false);
+    expect(isStillValid(TOLD, dueIn(3), null)).toBe(false);
+    expect(isStillValid(TOLD, dueIn(-3), null)).toBe(false);
   });
 
   test("no longer once the old day lies before the task's window", () => {
-    expect(isStillValid(TOLD, dueIn(1, 0, 5))).toBe(false);
+    expect(isStillValid(TOLD, dueIn(1, 0, 5), null)).toBe(false);
   });
 
   test("no longer once the old day lies behind the task's window", () => {
-    expect(isStillValid(TOLD, dueIn(-1, 5, 0))).toBe(false);
+    expect(isStillValid(TOLD, dueIn(-1, 5, 0), null)).toBe(false);
   });
 
   test("wherever in the window it was told", () => {
-    expect(isStillValid({ ...TOLD, day: inDays(6) }, taskOf())).toBe(true);
+    expect(isStillValid({ ...TOLD, day: inDays(6) }, taskOf(), null)).toBe(true);
   });
 
   test("on the very first and the very last day of the window", () => {
-    expect(isStillValid(TOLD, taskOf({ window: windowOf(0, 3) }))).toBe(true);
-    expect(isStillValid(TOLD, taskOf({ window: windowOf(3, 0) }))).toBe(true);
+    expect(isStillValid(TOLD, taskOf({ window: windowOf(0, 3) }), null)).toBe(true);
+    expect(isStillValid(TOLD, taskOf({ window: windowOf(3, 0) }), null)).toBe(true);
+  });
+});
+
+describe("where the weather is known", () => {
+  const far = plus(SATURDAY, -40);
+  const near = plus(SATURDAY, -8);
+  const dueIn = (days: number, before = 9) =>
+    taskOf({ window: windowOf(before, 9, "later", inDays(days)) });
+
+  test("what is far ahead moves by a quarter of the time there is, a fortnight at most", () => {
+    const calm = [near, far, plus(SATURDAY, -200)].map((asOf) => calmOf(SATURDAY, asOf));
+    expect(calm.map(({ later }) => later)).toEqual([3, 10, 14]);
+    expect(calm.map(({ earlier }) => earlier)).toEqual([7, 10, 14]);
+    expect(calmOf(SATURDAY, null)).toEqual({ later: 3, earlier: 3 });
+    expect(isStillValid(TOLD, dueIn(8), far)).toBe(true);
+    expect(isStillValid(TOLD, dueIn(15), far)).toBe(false);
+  });
+
+  test("what is near is put off as ever, and brought forward where that gains a week", () => {
+    expect([2, 3].map((days) => isStillValid(TOLD, dueIn(days), near))).toEqual([true, false]);
+    expect([-6, -7].map((days) => isStillValid(TOLD, dueIn(days), near))).toEqual([true, false]);
+  });
+
+  test("what is near is never published outside its window", () => {
+    expect(isStillValid(TOLD, dueIn(2, 1), near)).toBe(false);
   });
 });
 

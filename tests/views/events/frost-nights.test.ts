@@ -53,7 +53,7 @@ describe("cold nights ahead", () => {
   test("are told with what to do bed by bed, and nothing of what is left alone", () => {
     const [tonight] = nights("2027-06-20", [8, 1, 9, 9]);
     expect(tonight?.text).toContain(
-      "The night after 20 June: 34 °F by the forecast, 31 °F here, and it may be 2 °F colder.",
+      "The night after 20 June: 34 °F by the forecast, 31 °F here. Bed by bed:",
     );
     expect(tonight?.text).toContain("South bed: Cover tomatoes");
     expect(tonight?.text).not.toContain("Leave");
@@ -62,7 +62,9 @@ describe("cold nights ahead", () => {
   });
 
   test("are warned of up to two days ahead, and no farther", () => {
-    const days = nights("2027-06-20", [8, 8, 8, -2, -2, -2]).map(({ day }) => day);
+    const [last, ...more] = nights("2027-06-20", [8, 8, 8, -2, -2, -2]);
+    expect(last?.text).toContain("and it may be 2 °F colder");
+    const days = [last, ...more].map((event) => event?.day);
     expect(days).toEqual([isoDay("2027-06-22")]);
   });
 
