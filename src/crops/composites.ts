@@ -72,6 +72,16 @@ export const ARTICHOKE: Crop = {
   ],
   warmth: COOL_WARMTH,
   eaten: "fruit",
+  whenOld: {
+    perennial: {
+      firstHarvestYear: commonPractice(1),
+      harvestDaysAfterLastFrost: commonPractice([-30, 10]),
+      harvestWeeks: commonPractice([8, 12]),
+      standsYears: commonPractice([3, 5]),
+      ends: "rest",
+    },
+    warmth: null,
+  },
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

@@ -85,7 +85,7 @@ export function cropNamed(name: string): Crop | null {
 
 /**
  * What a planting says about its crop: its key, how it begins, for a crop of the gardener's own the one that it is
- * grown like, what stands there for it already, and whether it is cut young to grow again.
+ * grown like, what stands there for it already, whether it is cut young to grow again, and since when it is in.
  */
 export type CropReference = {
   readonly crop: string;
@@ -94,6 +94,7 @@ export type CropReference = {
   readonly written: string;
   readonly has: readonly FixtureName[];
   readonly cutAgain: boolean;
+  readonly inSince: number | null;
 };
 
 const cropCache = new WeakMap<CropReference, Crop | null>();
@@ -111,11 +112,12 @@ export function cropFor(planting: CropReference): Crop | null {
 }
 
 function buildCropFor(planting: CropReference): Crop | null {
-  const { crop: key, start, like, written, has, cutAgain } = planting;
+  const { crop: key, start, like, written, has, cutAgain, inSince } = planting;
   const facts = cropOf(like ?? key);
   if (!facts) return null;
   const other = facts.whenBegun[start];
-  const begun = other ? { ...facts, ...other } : facts;
+  const young = other ? { ...facts, ...other } : facts;
+  const begun = inSince !== null && young.whenOld ? { ...young, ...young.whenOld } : young;
   const climbs = begun.support !== null && isClimbed(has) ? { ...begun, support: null } : begun;
   const grown = cutAgain ? asCutAgain(climbs) : climbs;
   return like === null ? grown : { ...grown, key, one: written, many: written, alsoCalled: [] };

@@ -371,4 +371,6 @@ export type Crop = {
   readonly eaten: "leaf" | "root" | "fruit";
   /** What differs where it begins in another way than usual, such as onions from sets. */
   readonly whenBegun: Readonly<Partial<Record<Start, Partial<Omit<Crop, "key" | "whenBegun">>>>>;
+  /** What differs where it is in since an earlier year, because it may stand for years; null for what does not. */
+  readonly whenOld: Partial<Omit<Crop, "key" | "whenBegun" | "whenOld">> | null;
 };

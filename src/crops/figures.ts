@@ -150,6 +150,7 @@ export const CROP_DEFAULTS = {
   limits: NO_LIMITS,
   eaten: "leaf",
   whenBegun: {},
+  whenOld: null,
 } as const satisfies Partial<Crop>;
 
 /** A sowing outdoors that needs nothing special. */

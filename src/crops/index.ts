@@ -30,6 +30,7 @@ export type {
   MeasuredText,
   NumberRange,
   Outdoors,
+  Overwinter,
   Perennial,
   Pest,
   Region,

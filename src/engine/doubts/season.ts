@@ -18,18 +18,8 @@ export function seasonDoubts(plan: Plan): readonly Problem[] {
   const contexts = assumedContextsIn(plan);
   return [
     ...contexts.flatMap((context) => [...ripeningDoubt(context), ...spoiltDoubt(context)]),
-    ...plan.plantings.flatMap((planting) => winterDoubt(plan, planting)),
     ...greenhouseDoubt(plan, contexts),
   ];
-}
-
-/** Crops that overwinter are scheduled from the frosts; without any, the gardener has to give a day. */
-function winterDoubt({ site }: Plan, planting: Planting): readonly Problem[] {
-  const { fixed, within, inSince } = planting;
-  const given = fixed.start ?? within ?? inSince;
-  if (!cropFor(planting)?.overwinter || site.firstFrost || given !== null) return [];
-  const is = `${nameOf(planting)}: it goes in by the frosts of autumn, and the plan has none`;
-  return [diagnostic("bad-season", planting.at, is, "Name a month, such as plant: this October")];
 }
 
 /**

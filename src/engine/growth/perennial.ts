@@ -1,5 +1,7 @@
 import { partsOf } from "../../base/index.ts";
 import type { Perennial } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
+import { springAfter } from "./autumn.ts";
 import { type Milestone, milestoneAfter } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
@@ -9,15 +11,15 @@ export function summersOf({ planting, plan }: SowingContext): number {
 }
 
 /**
- * When a perennial is first cut or picked this year, counted from the usual last frost; none in its first summers, and
- * where there is no frost to count from.
+ * When a perennial is first cut or picked this year, counted from the usual last frost, or the equinox where there is none;
+ * none in its first summers.
  */
 export function yearlyHarvest(context: SowingContext, facts: Perennial): Milestone {
-  const { lastFrost } = context.plan.site;
   if (summersOf(context) < facts.firstHarvestYear.value)
     return { none: "it is left alone in its first years" };
-  if (!lastFrost) return { none: "there is no last frost to count from" };
-  return milestoneAfter(lastFrost.usual, facts.harvestDaysAfterLastFrost.value, ["last frost"]);
+  const spring = springAfter(context, seasonOf(context.plan).from);
+  const basis = context.plan.site.lastFrost ? "last frost" : "time of year";
+  return milestoneAfter(spring, facts.harvestDaysAfterLastFrost.value, [basis]);
 }
 
 /** Whether it is in its first summer here and is cut in that one already, so that its days count from its planting. */

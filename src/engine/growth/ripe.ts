@@ -41,8 +41,8 @@ function ripeOf(context: SowingContext): Milestone {
 }
 
 /**
- * No sooner than frost makes it sweet, one autumn in ten, or, for what lived through the winter young, than its days after
- * spring begins.
+ * No sooner than frost makes it sweet, one autumn in ten, or, for what lived through the winter young or grew where there is
+ * no frost, than its days after spring begins.
  */
 function floorOf(context: SowingContext): Day | null {
   const { winter } = context.crop;
@@ -50,7 +50,8 @@ function floorOf(context: SowingContext): Day | null {
   if (!winter || !start) return null;
   const { daysAfterSpring: after } = winter;
   if (winter.sweetened) return autumnAfter(context, start.day)?.early ?? null;
-  if (!after || !wintersYoung(context, start.day)) return null;
+  const livesOn = wintersYoung(context, start.day) || autumnAfter(context, start.day) === null;
+  if (!after || !livesOn || context.climate.underGlass) return null;
   return plus(springAfter(context, start.day), after.value);
 }
 

@@ -1,16 +1,23 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
-import { cropFor, isTender, type Outdoors, type SettingOut } from "../../crops/index.ts";
-import { seasonOf } from "../../garden/model/index.ts";
+import {
+  cropFor,
+  isTender,
+  type Outdoors,
+  type Overwinter,
+  type SettingOut,
+} from "../../crops/index.ts";
+import { type FrostDates, seasonOf } from "../../garden/model/index.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { anchorKey, MOST_SOWINGS } from "./anchors.ts";
+import { coolSeasonStart, firstCoolDay, firstMildNight } from "./cool-season.ts";
 import {
   type DateDecision,
   type DateTest,
   decideAcrossSeasons,
   decideDate,
 } from "./date-decision.ts";
-import { withinLimits } from "./limits.ts";
+import { refusalOf, withinLimits } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
 import { middle } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
@@ -78,6 +85,8 @@ function decideSettingOut(context: SowingContext, own: readonly DateTest[]): Dat
     return decideDate([{ basis: "given", day: planting.fixed.out }], null);
   const facts = crop.settingOut;
   if (!facts) return null;
+  const cool = coolSeasonStart(context, (day) => refusalOf(context, day) === null);
+  if (cool !== null) return decideDate([...own, { basis: "heat", day: cool }], null);
   const frost = settingOutFrost(context, facts);
   const stop = firstStop(context, frost, own);
   return decideAcrossSeasons(context, (warmerK) =>
@@ -104,6 +113,8 @@ function settingOutTests(
   const tests: DateTest[] = [...lightTests(context)];
   if (frost !== null)
     tests.push({ basis: "last frost", day: frost, frost: plus(frost, -7 * weeks.value) });
+  if (frost === null && !context.climate.underGlass && isTender(context.crop))
+    tests.push({ basis: "cold", day: firstMildNight(context) });
   if (soilMinC)
     tests.push({ basis: "soil", day: firstWarmSoil(context, soilMinC.value, warmerK) ?? to });
   return tests.length > 0 ? tests : [{ basis: "time of year", day: from }];
@@ -130,6 +141,8 @@ function decideStart(
     ? [{ basis: "given", day: planting.within.from }]
     : [];
   const own = [...wished, ...named];
+  const cool = coolSeasonStart(context, (day) => refusalOf(context, day) === null);
+  if (cool !== null) return decideDate([...own, { basis: "heat", day: cool }], null);
   const decision = decideAcrossSeasons(context, (warmerK) =>
     decideOutdoors(context, facts, { own, warmerK }),
   );
@@ -151,8 +164,16 @@ function decideOutdoors(
 ): DateDecision {
   const { crop, plan, bed } = context;
   const warm = firstWarmSoil(context, facts.soilMinC.value, warmerK) ?? seasonOf(plan).to;
-  const conditions: readonly DateTest[] = [...lightTests(context), { basis: "soil", day: warm }];
   const dates = frostsAt(plan.site, bed).lastFrost;
+  const nights: readonly DateTest[] =
+    dates || context.climate.underGlass || !isTender(crop)
+      ? []
+      : [{ basis: "cold", day: firstMildNight(context) }];
+  const conditions: readonly DateTest[] = [
+    ...lightTests(context),
+    { basis: "soil", day: warm },
+    ...nights,
+  ];
   if (!dates || !facts.weeksFromLastFrost)
     return decideWithStop(context, [...own, ...conditions], firstStop(context, null, own));
   const safe = lastFrostAt(dates, plan.risk.seed);
@@ -197,14 +218,24 @@ export function autumnPlantingDay(context: SowingContext): DateDecision | null {
   const dates = plan.site.firstFrost;
   const own = ownTests(context);
   const { within } = planting;
-  if (!crop.overwinter || !dates)
+  if (!crop.overwinter) return null;
+  const best = dates ? afterKillingFrost(context, dates, crop.overwinter) : firstCoolDay(context);
+  if (best === null)
     return within ? decideDate([{ basis: "given", day: within.from }, ...own], null) : null;
-  const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
+  const basis = dates ? "first frost" : "cold";
+  if (!within) return decideDate([{ basis, day: best }, ...own], null);
+  const inside = earliest(latest(best, within.from), within.to);
+  const by = inside === best ? basis : "given";
+  return decideDate([{ basis: by, day: inside }, ...own], null, [basis, "given"]);
+}
+
+/** One to two weeks after the killing frost; where winter is a few weeks, before it is over, or cloves would be in the ground for a year. */
+function afterKillingFrost(
+  { plan }: SowingContext,
+  dates: FrostDates,
+  { plantDaysAfterKillingFrost }: Overwinter,
+): Day {
+  const [least, most] = plantDaysAfterKillingFrost.value;
   const after = plus(killingFrost(dates, plan.site.killingFrost), (least + most) / 2);
-  // Where winter is a few weeks, that would be after its last frost, and the cloves would be in the ground for a whole year.
-  const frost = earliest(after, seasonOf(plan).to);
-  if (!within) return decideDate([{ basis: "first frost", day: frost }, ...own], null);
-  const inside = earliest(latest(frost, within.from), within.to);
-  const basis = inside === frost ? "first frost" : "given";
-  return decideDate([{ basis, day: inside }, ...own], null, ["first frost", "given"]);
+  return earliest(after, seasonOf(plan).to);
 }

@@ -5,6 +5,7 @@ import { groundFreezes } from "../climate/winter-cold.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { isReached } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
+import { growsOnFrom } from "../growth/through-winter.ts";
 import { upMilestone } from "../growth/up.ts";
 import { afterWinter } from "../growth/winter.ts";
 import { careTasks } from "./care.ts";
@@ -52,7 +53,8 @@ const paleSay = ({ family }: Crop) =>
 function paleLeaves(context: SowingContext): readonly TaskOf<"feed">[] {
   const { crop, planting, climate, bed } = context;
   const up = upMilestone(context);
-  if (planting.start !== "seed outdoors" || !isReached(up) || crop.overwinter) return [];
+  const young = growsOnFrom(context) !== null;
+  if (planting.start !== "seed outdoors" || !isReached(up) || crop.overwinter || young) return [];
   const [least, days, most] = PALE_DAYS;
   const due = plus(up.usual, days);
   const soil = climate.soilC(isHungryEarly(crop) ? up.usual : due, bed);

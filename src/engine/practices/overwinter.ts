@@ -1,8 +1,9 @@
-import { cm, earliest, latest, plus } from "../../base/index.ts";
+import { cm, type Day, earliest, latest, plus } from "../../base/index.ts";
 import type { NumberRange } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { groundFreezes } from "../climate/winter-cold.ts";
+import type { Basis } from "../growth/anchors.ts";
 import { nextAnniversary } from "../growth/autumn.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
 import { isReached, middle } from "../growth/milestones.ts";
@@ -12,7 +13,7 @@ import { afterWinter } from "../growth/winter.ts";
 import { outdoorGuards, testReasons } from "./date-decision-texts.ts";
 import { deed, IN, PLANTED, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
-import { how, lengthRange, sign, why } from "./sentence.ts";
+import { how, lengthRange, type Sentence, sign, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, type Window, window } from "./task.ts";
 
 function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[] {
@@ -23,9 +24,8 @@ function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[]
     return [];
   const [least, most] = crop.overwinter.plantDaysAfterKillingFrost.value;
   const fixed = it.fixed.start !== null;
-  const killing = context.plan.site.firstFrost
-    ? killingFrost(context.plan.site.firstFrost, context.plan.site.killingFrost)
-    : decision.day;
+  const frost = context.plan.site.firstFrost;
+  const killing = frost && killingFrost(frost, context.plan.site.killingFrost);
   return [
     plantingTask(context, "overwinter", "plant", {
       window: fixed
@@ -45,10 +45,12 @@ function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[]
           { quantity: cm(facts.rowsCm.value) },
           " apart. Water.",
         ),
-        sign("A hard frost has come, and the soil can still be worked."),
-        fixed || !decision.tests.some((test) => test.basis === "first frost")
-          ? why("You asked for this time.")
-          : why("One to two weeks after the usual killing frost, about ", { day: killing }, "."),
+        sign(
+          frost
+            ? "A hard frost has come, and the soil can still be worked."
+            : "The heat is over, and nights are the cool ones of autumn.",
+        ),
+        whyNow(decision, killing),
       ],
       because: testReasons(context, decision, outdoorGuards(context, facts)),
       basis: decision.basis,
@@ -57,6 +59,15 @@ function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[]
       sets: { planting: it.key, sowing: context.sowing, act: "start" },
     }),
   ];
+}
+
+function whyNow({ tests }: DateDecision, killing: Day | null): Sentence {
+  const by = (basis: Basis) => tests.some((test) => test.basis === basis);
+  if (killing !== null && by("first frost"))
+    return why("One to two weeks after the usual killing frost, about ", { day: killing }, ".");
+  return by("cold")
+    ? why("Cloves want some cool weeks before they make bulbs in spring.")
+    : why("You asked for this time.");
 }
 
 /** Days that cloves may wait past their usual span. Source: house rule; the soil is open for another week. */

@@ -76,9 +76,9 @@ describe("when tomatoes go out", () => {
     expect(cold?.stopped).toBe(true);
   });
 
-  test("goes by the soil alone in a place without frost", () => {
+  test("goes by nights and soil in a place without frost", () => {
     const warm = { ...always(20), lastFrost: null, firstFrost: null };
-    expect(tests(out({ plan: { site: warm } }))).toEqual(["soil 01-01"]);
+    expect(tests(out({ plan: { site: warm } }))).toEqual(["cold 01-01", "soil 01-01"]);
   });
 
   test("waits for its place to be free", () => {
@@ -260,10 +260,10 @@ describe("when garlic goes in", () => {
     expect(told(autumn({ planting: { fixed } }))).toBe("2027-10-09");
   });
 
-  test("is none in a place without frost, but for the month the gardener named", () => {
+  test("is the first cool day in a place without frost, inside the month the gardener named", () => {
     const site = { ...SITE, firstFrost: null };
-    expect(autumn({ planting: { within: null }, plan: { site } })).toBeNull();
-    expect(told(autumn({ plan: { site } }))).toBe("2027-10-01");
+    expect(told(autumn({ planting: { within: null }, plan: { site } }))).toMatch(/^2027-11-/);
+    expect(told(autumn({ plan: { site } }))).toBe("2027-10-31");
   });
 });
 

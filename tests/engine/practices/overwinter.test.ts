@@ -64,10 +64,13 @@ describe("planting garlic where the first frost is usual on 2 October", () => {
     expect(windowsOf(OVERWINTER, garlic({ planting: { inSince } }))).toEqual([]);
   });
 
-  test("is not told in a place without frost, but for the month the gardener named", () => {
+  test("is told by cool nights in a place without frost, and never by a hard frost", () => {
     const site = { ...garlic().plan.site, firstFrost: null };
-    expect(windowsOf(OVERWINTER, garlic({ ...ANY_TIME, plan: { site } }))).toEqual([]);
-    expect(windowsOf(OVERWINTER, garlic({ plan: { site } }))[0]).toMatch(/^plant 10-01 10-01/);
+    const mild = garlic({ ...ANY_TIME, plan: { site } });
+    expect(windowsOf(OVERWINTER, mild)[0]).toMatch(/^plant 11-/);
+    expect(said(stepOf(OVERWINTER, mild, "plant"))).toContain("nights are the cool ones of autumn");
+    expect(said(stepOf(OVERWINTER, mild, "plant"))).not.toMatch(/frost/);
+    expect(windowsOf(OVERWINTER, garlic({ plan: { site } }))[0]).toMatch(/^plant 10-28 10-31/);
   });
 });
 
