@@ -101,8 +101,7 @@ function eventsByTask(events: readonly Event[]): ReadonlyMap<string, string> {
 
 /** Stored tasks that the newest answer left this year. */
 function leftTasks({ sql }: Pick<GardenContext, "sql">): readonly TaskRow[] {
-  const query =
-    "SELECT DISTINCT task FROM diary WHERE task IS NOT NULL AND text = 'left this year'";
+  const query = "SELECT DISTINCT task FROM said WHERE task IS NOT NULL AND text = 'left this year'";
   const left = sql
     .rows<{ readonly task: string }>(query)
     .map(({ task }) => task)

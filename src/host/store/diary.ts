@@ -31,14 +31,14 @@ function lineOf(row: DiaryRow): StoredLine {
 
 /** Every line said to a garden after the one of that number (0: every one), in the order they were said. */
 export function diaryLines(sql: SqlStore, after = 0): readonly StoredLine[] {
-  const rows = sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary WHERE id > ?1 ORDER BY id`, after);
+  const rows = sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM said WHERE id > ?1 ORDER BY id`, after);
   return rows.map(lineOf);
 }
 
 /** Every line that answers a task, in the order they were said. */
 export function answersIn(sql: SqlStore): readonly StoredLine[] {
   return sql
-    .rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary WHERE task IS NOT NULL ORDER BY id`)
+    .rows<DiaryRow>(`SELECT ${COLUMNS} FROM said WHERE task IS NOT NULL ORDER BY id`)
     .map(lineOf);
 }
 
@@ -46,7 +46,7 @@ export function answersIn(sql: SqlStore): readonly StoredLine[] {
 export function newestAnswer(sql: SqlStore, task: string): StoredLine | null {
   const row = firstRow<DiaryRow>(
     sql,
-    `SELECT ${COLUMNS} FROM diary WHERE task = ?1 ORDER BY id DESC LIMIT 1`,
+    `SELECT ${COLUMNS} FROM said WHERE task = ?1 ORDER BY id DESC LIMIT 1`,
     task,
   );
   return row && lineOf(row);
@@ -59,10 +59,34 @@ export function newestAnswers(
 ): ReadonlyMap<string, StoredLine> {
   const rows = sql.rows<DiaryRow & { readonly task: string }>(
     `SELECT ${COLUMNS} FROM diary WHERE id IN
-      (SELECT (SELECT max(id) FROM diary WHERE task = value) FROM json_each(?1))`,
+      (SELECT (SELECT max(id) FROM said WHERE task = value) FROM json_each(?1))`,
     JSON.stringify(tasks),
   );
   return new Map(rows.map((row) => [row.task, lineOf(row)]));
+}
+
+/**
+ * Lines of one person within a day, of whichever link, and of a garden in all. Source: house rule; a busy household writes a
+ * dozen a day, and a thousand a year.
+ */
+const MOST_LINES = { personADay: 200, garden: 20_000 } as const;
+
+const DAY_MS = 86_400_000;
+
+/** Why somebody can't write another line at an instant [ms since 1970 UTC], in a sentence; null where they can. */
+export function whyFull(sql: SqlStore, person: string | null, now: number): string | null {
+  const last = firstRow<{ readonly id: number | null }>(sql, "SELECT max(id) AS id FROM diary")?.id;
+  if ((last ?? 0) >= MOST_LINES.garden)
+    return `The diary is full: it has ${MOST_LINES.garden} lines.`;
+  const row = firstRow<{ readonly saidAt: number }>(
+    sql,
+    "SELECT said_at AS saidAt FROM diary WHERE person IS ?1 ORDER BY id DESC LIMIT 1 OFFSET ?2",
+    ...[person, MOST_LINES.personADay - 1],
+  );
+  const isToday = row !== null && now >= row.saidAt && now - row.saidAt < DAY_MS;
+  return isToday
+    ? `That is ${MOST_LINES.personADay} lines within a day, as many as one person may write. Tomorrow there is room again.`
+    : null;
 }
 
 /** Adds a line. Nothing is ever changed or taken away: a later line undoes. */
@@ -88,7 +112,7 @@ export function addAnswer(sql: SqlStore, said: SaidLine & { readonly task: strin
 export function addWords(sql: SqlStore, said: SaidLine & { readonly task: null }): boolean {
   const newest = firstRow<{ readonly day: string; readonly text: string }>(
     sql,
-    "SELECT day, text FROM diary WHERE task IS NULL AND person IS ?1 ORDER BY id DESC LIMIT 1",
+    "SELECT day, text FROM said WHERE task IS NULL AND person IS ?1 ORDER BY id DESC LIMIT 1",
     said.person,
   );
   const same = newest?.text === said.text && newest.day === isoOf(said.day);

@@ -20,7 +20,7 @@ const EMPTIED = [
     "former",
     "weather",
   ],
-  ...["moved", "feeds", "ledger", "writes", "garden"],
+  ...["moved", "taken_back", "feeds", "ledger", "writes", "garden"],
 ];
 
 /**

@@ -176,6 +176,22 @@ const STEPS: readonly string[] = [
   CREATE TRIGGER weather_changed AFTER UPDATE OF changes ON weather WHEN NEW.changes > OLD.changes BEGIN
     UPDATE garden SET revision = revision + 1, changed_at = max(changed_at, NEW.changed_at);
   END;`,
+  `-- Lines of one person that the owner took back in one go, by their numbers, and what is left to be read.
+  CREATE TABLE taken_back (
+    person TEXT,
+    first INTEGER NOT NULL,
+    last INTEGER NOT NULL,
+    at INTEGER NOT NULL
+  ) STRICT;
+  CREATE VIEW said AS SELECT * FROM diary WHERE NOT EXISTS (
+    SELECT 1 FROM taken_back AS t WHERE t.person IS diary.person AND diary.id BETWEEN t.first AND t.last
+  );
+  CREATE TRIGGER lines_taken_back AFTER INSERT ON taken_back BEGIN
+    UPDATE garden SET revision = revision + 1, changed_at = max(changed_at, NEW.at);
+  END;
+  CREATE TRIGGER lines_had_back AFTER DELETE ON taken_back BEGIN
+    UPDATE garden SET revision = revision + 1;
+  END;`,
 ];
 
 /** Brings a garden's tables up to the newest step, each step whole or not at all. */

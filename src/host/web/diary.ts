@@ -1,15 +1,16 @@
-import { type Day, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/index.ts";
+import { type Day, dayAt, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/index.ts";
 import { buildRecord } from "../store/build.ts";
-import { addWords, diaryLines, type StoredLine } from "../store/diary.ts";
+import { addWords, diaryLines, type StoredLine, whyFull } from "../store/diary.ts";
 import { diaryReport, type ReportedLine } from "../store/diary-report.ts";
-import type { StoredGarden } from "../store/gardens.ts";
+import { type StoredGarden, zoneOf } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
+import { daysOfManyLines } from "../store/taken-back.ts";
 import { tasksById } from "../store/tasks.ts";
 import { pageResponse, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { writeAndRebuild } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn, withYear } from "./garden-request.ts";
-import { diaryPage } from "./pages/diary.tsx";
+import { diaryPage, type ManyLines } from "./pages/diary.tsx";
 
 /** Bytes of a line and its day. */
 const MOST_BYTES = 4000;
@@ -30,7 +31,9 @@ export async function answerDiary(gardenRequest: GardenRequest): Promise<Respons
   const text = (form?.get("say") ?? "").replace(/\s+/g, " ").trim();
   const named = form?.get("day") ?? "";
   const day = named === "" ? today : dayFromIso(named);
-  const wrong = day === null ? "There is no such day." : wrongIn(text, day, { today, stored });
+  const wrong =
+    whyFull(context.sql, link.person, context.now()) ??
+    (day === null ? "There is no such day." : wrongIn(text, day, { today, stored }));
   if (day === null || wrong !== null)
     return show(gardenRequest, today, { said: text.slice(0, MOST_LETTERS), wrong });
   const said = { day, text, task: null, person: link.person, saidAt: context.now() };
@@ -56,8 +59,24 @@ function show(
   const lines = linesShown(gardenRequest.context.sql).map(({ day, text, understood }) => {
     return { day: sayDay(day, true), text, understood };
   });
-  const shown = { today: isoOf(today), said, wrong, lines };
+  const shown = { today: isoOf(today), said, wrong, lines, many: manyLines(gardenRequest) };
   return pageResponse(wrong === null ? 200 : 400, diaryPage(frameOf(gardenRequest), shown));
+}
+
+/** What one person said in great number within a day, which the owner alone can take back in one go. */
+function manyLines({ context, link, stored }: GardenRequest): readonly ManyLines[] {
+  if (link.role !== "owner") return [];
+  const people = stored.plans.flatMap(({ summary }) => summary.people);
+  return daysOfManyLines(context.sql).map(
+    ({ person, first, last, count, saidAt, isTakenBack }) => ({
+      person: person ?? "",
+      name: people.find(({ key }) => key === person)?.name ?? person ?? "the household's link",
+      lines: `${first}-${last}`,
+      count,
+      day: sayDay(dayAt(saidAt, zoneOf(stored)), true),
+      isTakenBack,
+    }),
+  );
 }
 
 /** The diary as the last build understood it, and what was said since, the newest day first. */

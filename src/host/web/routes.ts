@@ -15,6 +15,7 @@ import {
   answerSheet,
   answerYear,
 } from "./reports.ts";
+import { answerTakeBack } from "./taken-back.ts";
 
 /**
  * Something under a link: the path that follows the link, what may be done with it, whose it is, and its answer. What the
@@ -45,6 +46,7 @@ export const ROUTES: readonly Route[] = [
   { path: /^calendar$/, methods: LOOK, who: ALL, answer: answerCalendar },
   { path: /^(on\/.+)$/, methods: FORM, who: HOUSEHOLD, answer: answerEvent },
   { path: /^diary$/, methods: FORM, who: HOUSEHOLD, answer: answerDiary },
+  { path: /^diary\/back$/, methods: ["POST"], who: OWNER, answer: answerTakeBack },
   { path: /^frost$/, methods: LOOK, who: HOUSEHOLD, answer: answerFrost },
   { path: /^room$/, methods: LOOK, who: HOUSEHOLD, answer: answerRoom },
   { path: /^pictures$/, methods: LOOK, who: HOUSEHOLD, answer: answerPictures },

@@ -1,7 +1,7 @@
 import { type Answer, isAnswer, type TaskCard, UNDO } from "../../app/records.ts";
 import { sayDay } from "../../base/index.ts";
 import { buildRecord } from "../store/build.ts";
-import { addAnswer, diaryLines, type StoredLine } from "../store/diary.ts";
+import { addAnswer, diaryLines, type StoredLine, whyFull } from "../store/diary.ts";
 import type { StoredGarden } from "../store/gardens.ts";
 import { hasTask } from "../store/tasks.ts";
 import { plain } from "./answers.ts";
@@ -67,6 +67,8 @@ export async function answerTap(gardenRequest: GardenRequest): Promise<Response>
   const said = answerIn(await formOf(request, MOST_BYTES));
   if (said === null || !hasTask(context.sql, said.task))
     return plain(400, "That was no answer to a job.\n");
+  const full = whyFull(context.sql, link.person, context.now());
+  if (full !== null) return plain(429, `${full}\n`);
   const by = { person: link.person, saidAt: context.now() };
   const line = { day: todayIn(gardenRequest), ...said, ...by };
   writeAndRebuild(context, () => addAnswer(context.sql, line), Boolean);

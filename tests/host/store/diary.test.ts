@@ -9,6 +9,7 @@ import {
   newestAnswer,
   newestAnswers,
   type SaidLine,
+  whyFull,
   withDiary,
 } from "../../../src/host/store/diary.ts";
 import { gardenRecord, loadFullPlans, loadGarden } from "../../../src/host/store/gardens.ts";
@@ -130,4 +131,19 @@ describe("the diary", () => {
 test("plans to which nothing was said stay the very same", () => {
   const plans: readonly Plan[] = [];
   expect(withDiary(plans, [])).toBe(plans);
+});
+
+test("one person may write two hundred lines within a day, whichever link it is by, and others still may", async () => {
+  const now = SAVED_AT + 86_400_000;
+  await inStore("full", (sql) => {
+    savePlan(sql, firstOf("full"));
+    for (let count = 0; count < 199; count += 1) addLine(sql, { ...UP, saidAt: now - 1000 });
+    expect(whyFull(sql, "oda", now)).toBeNull();
+    addLine(sql, { ...UP, saidAt: now });
+    expect(whyFull(sql, "oda", now)).toContain("200 lines within a day");
+    expect(whyFull(sql, "imre", now)).toBeNull();
+    expect(whyFull(sql, null, now)).toBeNull();
+    expect(whyFull(sql, "oda", now + 86_400_000)).toBeNull();
+    expect(whyFull(sql, "oda", now - 3_600_000)).toBeNull();
+  });
 });

@@ -7,16 +7,30 @@ export type LineShown = {
   readonly understood: readonly string[];
 };
 
-/** The diary: a line to add, and what was said, newest first. */
+/** What one person wrote in great number on a day: who (key, and name as it is shown), and the lines' numbers from first to last. */
+export type ManyLines = {
+  readonly person: string;
+  readonly name: string;
+  readonly lines: string;
+  readonly count: number;
+  readonly day: string;
+  readonly isTakenBack: boolean;
+};
+
+/** The diary: a line to add, what was said, newest first, and what the owner may take back in one go. */
 export type DiaryPageProps = {
   readonly today: string;
   readonly said: string;
   readonly wrong: string | null;
   readonly lines: readonly LineShown[];
+  readonly many: readonly ManyLines[];
 };
 
 /** Something that happened said in plain words, and what was said before. */
-export function diaryPage(frame: Frame, { today, said, wrong, lines }: DiaryPageProps): string {
+export function diaryPage(
+  frame: Frame,
+  { today, said, wrong, lines, many }: DiaryPageProps,
+): string {
   return renderPage({
     title: "The diary",
     frame,
@@ -49,7 +63,26 @@ export function diaryPage(frame: Frame, { today, said, wrong, lines }: DiaryPage
             ))}
           </dl>
         )}
+        {many.length > 0 && <h2>Many lines in a day</h2>}
+        {many.map((each) => (
+          <ManyLinesForm {...each} />
+        ))}
       </>
     ),
   });
+}
+
+function ManyLinesForm({ person, name, lines, count, day, isTakenBack }: ManyLines) {
+  return (
+    <form method="post" action="diary/back">
+      <p>
+        {name}, {day}: {count} lines{isTakenBack ? ", taken back" : ""}
+      </p>
+      <input type="hidden" name="person" value={person} />
+      <input type="hidden" name="lines" value={lines} />
+      <button type="submit" name="do" value={isTakenBack ? "have back" : "take back"}>
+        {isTakenBack ? "Count them again" : "Take them all back"}
+      </button>
+    </form>
+  );
 }

@@ -5,14 +5,32 @@ const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
 
 test("a line is said in words for a day not after today, and what was said stands below", () => {
   const lines = [{ day: "24 May 2027", text: "carrots <up>", understood: ["seen: carrots up"] }];
-  const html = diaryPage(FRAME, { today: "2027-05-24", said: "", wrong: null, lines });
+  const many = [
+    {
+      person: "imre",
+      name: "Imre",
+      lines: "3-43",
+      count: 40,
+      day: "9 May 2027",
+      isTakenBack: false,
+    },
+  ];
+  const html = diaryPage(FRAME, { today: "2027-05-24", said: "", wrong: null, lines, many });
+  expect(html).toContain("Imre, 9 May 2027: 40 lines");
+  expect(html).toContain('action="diary/back"');
   expect(html).toContain('type="date" value="2027-05-24" max="2027-05-24"');
   expect(html).toContain("carrots &lt;up&gt;");
   expect(html).toContain("seen: carrots up");
 });
 
 test("what could not be written down stays in its field with the reason", () => {
-  const shown = { today: "2027-05-24", said: 'x"', wrong: "That day is still to come.", lines: [] };
+  const shown = {
+    today: "2027-05-24",
+    said: 'x"',
+    wrong: "That day is still to come.",
+    lines: [],
+    many: [],
+  };
   const html = diaryPage(FRAME, shown);
   expect(html).toContain('value="x&quot;"');
   expect(html).toContain("That day is still to come.");
