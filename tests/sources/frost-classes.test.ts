@@ -211,8 +211,11 @@ describe("the frosts that a frost night reckons with", () => {
   /** Ours [°F] for what is grown, or where the list names the blossom, in flower. */
   const killsF = (key: string) => {
     const stage = key === "pea" ? "in flower" : ROOTS.includes(key) ? "bearing" : "standing";
-    return degrees(must(hardinessOf(ours(key), stage).killsC));
+    const { killsC, spared } = hardinessOf(ours(key), stage);
+    return spared === "under the soil" ? NO_NIGHT_F : degrees(must(killsC));
   };
+  /** A carrot that is ready lies in the soil: no night hurts it, which is below 20 °F as the list has it. */
+  const NO_NIGHT_F: NumberRange = [0, 0];
   const ROOTS = ["beet", "carrot", "radish", "turnip", "rutabaga"];
   const theirs = (at: string): NumberRange =>
     at === "<20" ? [0, 20] : (spanOf(at) as NumberRange);
