@@ -37,6 +37,7 @@ const BEAN_LOOK: Care = {
 const POLES = {
   things: ["poles or a trellis taller than you"],
   how: "Put them up before the seed goes in, tied fast at the top. Late in summer they catch the wind.",
+  first: null,
 } as const satisfies Crop["support"];
 
 /** Vines at the top of their poles. */

@@ -26,6 +26,7 @@ export const RASPBERRY: Crop = {
   support: {
     things: ["posts and two wires"],
     how: "Stretch the wires between posts along the row, at the height of your hip and your eyes.",
+    first: null,
   },
   perennial: bearing(2, { days: [50, 75], weeks: [3, 5], years: [8, 12] }),
   care: [

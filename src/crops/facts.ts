@@ -172,6 +172,8 @@ export type Support = {
   /** As a list is read: `a trellis 6 ft high`. */
   readonly things: readonly string[];
   readonly how: string;
+  /** A full sentence on what comes before raised plants go in beside it; null where nothing has to. */
+  readonly first: string | null;
 };
 
 /** Parts of the world that differ in their pests and animals. */

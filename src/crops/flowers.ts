@@ -97,6 +97,7 @@ export const SWEET_PEA: Crop = {
   support: {
     things: ["canes or netting taller than you"],
     how: "Put them up before the plants are in, and tie netting tight.",
+    first: null,
   },
   care: [
     {

@@ -41,7 +41,7 @@ export const CUCUMBER: Crop = {
     apartCm: fromMemory(12 * 2.54, CITE.missouri),
     rowsCm: derived(48 * 2.54, CITE.missouri, "the rows of cantaloupe given there, its near kin"),
     things: ["a watering can"],
-    how: "Put up what they climb first, on the north side. Slip them out whole, for their roots hate to be touched, and water in.",
+    how: "Slip them out whole, for their roots hate to be touched, and water in.",
   },
   outdoors: {
     ...OUTDOORS_DEFAULTS,
@@ -56,6 +56,7 @@ export const CUCUMBER: Crop = {
   support: {
     things: ["a trellis or netting"],
     how: "Put it up before they are in, on the north side, so that it shades nothing else.",
+    first: "Put up what they climb first, on the north side.",
   },
   care: [
     {

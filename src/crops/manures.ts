@@ -8,6 +8,7 @@ import {
   OUTDOORS_DEFAULTS,
   WARM_WARMTH,
 } from "./figures.ts";
+import { winterLife } from "./winter-life.ts";
 
 /** Sown broadcast to feed the soil: cut down before it sets seed and dug in, and the bed rests before the next crop. */
 const GREEN = {
@@ -94,6 +95,7 @@ export const CLOVER: Crop = {
   family: "pea family",
   frost: commonPractice("very hardy"),
   outdoors: broadcast(-3, 45),
+  winter: winterLife(-12, "after it", { weeks: [6, 12] }),
   harvest: cutDown([70, 90], "The first flower heads open.", 14),
 };
 
@@ -107,6 +109,7 @@ export const RYE: Crop = {
   family: "grass family",
   frost: commonPractice("very hardy"),
   outdoors: broadcast(18, 40),
+  winter: winterLife(-25, "after it", { weeks: [0, 12] }),
   warmth: null,
   harvest: cutDown([200, 225], "It is knee-high, and no ear shows yet.", 14),
 };

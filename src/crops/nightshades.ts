@@ -41,12 +41,13 @@ export const TOMATO: Crop = {
     apartCm: published(18 * 2.54, CITE.missouri),
     rowsCm: published(42 * 2.54, CITE.missouri),
     things: ["soft ties", "a watering can"],
-    how: "Drive the stake first, then plant deep, up to the first leaves. Water in and tie loosely.",
+    how: "Plant deep, up to the first leaves. Water in and tie loosely.",
   },
   flowers: { daysBeforeHarvest: commonPractice([40, 50]), forBees: false },
   support: {
     things: ["a stake or cage for each plant"],
     how: "Drive it in before the plant goes beside it, so that no roots are speared.",
+    first: "Drive the stake first.",
   },
   care: [
     {

@@ -68,6 +68,7 @@ export const BROAD_BEAN: Crop = {
   support: {
     things: ["stakes and string"],
     how: "Stake the corners of the row as you sow, and draw string around it as they grow.",
+    first: null,
   },
   care: [
     {
@@ -169,6 +170,7 @@ export const PEA: Crop = {
   support: {
     things: ["twiggy sticks or netting"],
     how: "Push them in as you sow, along the row. Peas without something to hold lie down and rot.",
+    first: null,
   },
   care: [
     {

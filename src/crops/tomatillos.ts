@@ -42,6 +42,7 @@ export const TOMATILLO: Crop = {
   support: {
     things: ["a cage for each plant"],
     how: "Set the cage over the plant while it is small; the branches lean and break.",
+    first: null,
   },
   warmth: WARM_WARMTH,
   eaten: "fruit",

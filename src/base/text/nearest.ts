@@ -28,19 +28,25 @@ export function editDistanceWithin(a: string, b: string, limit: number): number 
 
 /**
  * The known word nearest to a misspelt one, or null where none is near: at most one letter in three may be
- * wrong, and at most three. Case does not matter; of equally near words the first in the list wins.
- * Source: house rule: beyond a third of its letters a word reads as another word, not as a slip.
+ * wrong, and at most three. Case does not matter; of equally near words one with the same consonants wins (`beat` is
+ * beet and not bean), else the first in the list.
+ * Source: house rule: beyond a third of its letters a word reads as another word, not as a slip; vowels are misspelt by ear.
  */
 export function nearest(word: string, known: readonly string[]): string | null {
   const small = word.toLowerCase().slice(0, 60);
   const limit = Math.min(3, Math.max(1, Math.floor(small.length / 3)));
   let best: { word: string; far: number } | null = null;
   for (const candidate of known) {
-    const far = editDistanceWithin(small, candidate.toLowerCase(), limit);
-    if (far !== null && (best === null || far < best.far)) best = { word: candidate, far };
+    const letters = candidate.toLowerCase();
+    const slips = editDistanceWithin(small, letters, limit);
+    if (slips === null) continue;
+    const far = consonants(letters) === consonants(small) ? slips - 0.5 : slips;
+    if (best === null || far < best.far) best = { word: candidate, far };
   }
   return best?.word ?? null;
 }
+
+const consonants = (word: string) => word.replace(/[aeiou]/g, "");
 
 /** `Did you mean X` where a known word is near, else the given advice. */
 export function suggestion(word: string, known: readonly string[], otherwise: string): string {

@@ -1,7 +1,6 @@
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { BOARD } from "./board.ts";
 import { CURE_AND_STORE, FILL_IN_AND_BLANCH, SCOUT, STOP_THE_TOPS, YEARLY } from "./care.ts";
-import { CLOCHES } from "./cloches.ts";
 import { CLOSE_BED } from "./close-bed.ts";
 import { COVER } from "./cover.ts";
 import { underCover } from "./cover-periods.ts";
@@ -52,7 +51,6 @@ const ALL = [
   CURE_AND_STORE,
   YEARLY,
   WARM_BED,
-  CLOCHES,
   COVER,
   WEED,
   WATER,

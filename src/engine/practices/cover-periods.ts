@@ -221,7 +221,8 @@ function coverAskedFor(
   if (inSince !== null && context.crop.perennial) return overHarvest(period);
   const place = inSince === null ? dayInPlace(context) : coveredSince(context, inSince);
   if (!place) return [];
-  const on = thing === "cloche" && inSince === null ? twoWeeksBefore(place) : place;
+  const on = thing === "cloche" && inSince === null ? clochesOn(context, place) : place;
+  if (on === null) return [];
   return inTime({ ...period, on, off: thing === "net" ? null : afterFrosts(context, place) });
 }
 
@@ -241,6 +242,29 @@ const coveredSince = (context: SowingContext, day: Day): CoverDay => ({
 
 /** Days ahead that cloches are put out. Source: common practice, two weeks, so that the soil is warm by then. */
 const CLOCHES_AHEAD_DAYS = 14;
+
+/** Mean air [°C] in which what goes in needs no cloches. Source: house rule, 60 °F. */
+const MILD_C = 15.5;
+
+/** Days before the usual first frost by which cloches stand over what went in while it was mild. Source: house rule. */
+const BEFORE_FROST_DAYS = 10;
+
+/** Cloches warm what goes in early, and go over late sowings as the frosts come; null over what goes in for the summer. */
+function clochesOn(context: SowingContext, place: CoverDay): CoverDay | null {
+  const since = place.stage.day;
+  const { firstFrost, lastFrost } = context.plan.site;
+  const frost = firstFrost?.usual;
+  const isLate = frost !== undefined && since >= plus(frost, -SUMMER_DAYS);
+  if (!isLate || since <= (lastFrost?.late ?? since - 1))
+    return context.climate.airC(since) < MILD_C ? twoWeeksBefore(place) : null;
+  const day = latest(since, plus(frost, -BEFORE_FROST_DAYS));
+  return {
+    context,
+    window: window(latest(since, plus(day, -7)), day, plus(day, 10), "earlier"),
+    basis: combineBasis(place.basis, ["first frost"]),
+    stage: { day: frost, told: "Some days before the usual first frost, " },
+  };
+}
 
 function twoWeeksBefore(place: CoverDay): CoverDay {
   const day = plus(place.stage.day, -CLOCHES_AHEAD_DAYS);

@@ -74,14 +74,17 @@ function onTask(period: CoverPeriod, shared: SharedCover): TaskOf<"cover"> {
 const factsOf = ({ plan }: SowingContext, against: Pest) =>
   pestFactsIn(regionOf(plan.site), against);
 
-function sayOn({ against, thing, context, on: { stage } }: CoverPeriod): readonly Sentence[] {
-  if (against === null)
-    return [
-      how(howCovered(thing, false)),
-      thing === "cloche"
-        ? why("The soil warms under cloches for two weeks before ", { day: stage.day }, ".")
-        : why("You asked for it; it goes on the day the crop goes in."),
-    ];
+/** Why a cover that the plan asks for goes on then. */
+function whyAskedFor({ thing, on: { stage, basis } }: CoverPeriod): Sentence {
+  if (thing !== "cloche") return why("You asked for it; it goes on the day the crop goes in.");
+  if (basis.includes("first frost"))
+    return why("It grows on for weeks under them; first frost is about ", { day: stage.day }, ".");
+  return why("The soil warms under cloches for two weeks before ", { day: stage.day }, ".");
+}
+
+function sayOn(period: CoverPeriod): readonly Sentence[] {
+  const { against, thing, context } = period;
+  if (against === null) return [how(howCovered(thing, false)), whyAskedFor(period)];
   const { keepsOff, sealed, wintersAfter } = factsOf(context, against);
   const shows = context.crop.covers.find((cover) => cover.against === against)?.on === "up";
   return [

@@ -105,6 +105,7 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
       kinds: hardens ? [HARDENED] : [],
       title: { verb: "Set out", object: objectOf(context), where: "bed" },
       say: [
+        ...(crop.support?.first ? [how(crop.support.first)] : []),
         how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
         reason(context, out, guards),

@@ -31,6 +31,11 @@ describe("the nearest word", () => {
     expect(nearest("wintersquashwxyz", ["wintersquash"])).toBeNull();
   });
 
+  it("is the one that sounds like it among equally near ones", () => {
+    expect(nearest("beat", ["bean", "beet"])).toBe("beet");
+    expect(nearest("leak", ["lead", "leek"])).toBe("leek");
+  });
+
   it("is the first of equally near ones", () => {
     expect(nearest("bat", ["cat", "hat"])).toBe("cat");
   });

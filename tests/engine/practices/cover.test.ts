@@ -88,6 +88,17 @@ describe("a cover that the plan asks for", () => {
     expect(said(stepOf(carrots, "off"))).toContain("Take the cloches off, wash them");
   });
 
+  test("of cloches goes over what was sown late before the first frost, and over nothing sown for summer", () => {
+    const sown = (start: string): Given => ({
+      acts: { start },
+      planting: { under: ["cloche"] },
+    });
+    const late = growingOf(QUARRY, "carrot", sown("2027-08-20"));
+    expect(windowsOf(late)[0]).toBe("on 09-15 09-22 10-02");
+    expect(said(stepOf(late, "on"))).toContain("first frost is about 2 Oct");
+    expect(windowsOf(growingOf(QUARRY, "carrot", sown("2027-07-02")))).toEqual([]);
+  });
+
   test("lies from autumn to spring over what was sown in an earlier year, and is only taken off", () => {
     const inSince = isoDay("2026-09-20");
     const given: Given = {

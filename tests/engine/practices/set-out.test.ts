@@ -12,7 +12,7 @@ import {
 } from "../../../src/engine/practices/set-out.ts";
 import { plantingTask } from "../../../src/engine/practices/task.ts";
 import type { Site } from "../../../src/garden/model/plan.ts";
-import { ALONE, isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
+import { ALONE, isoDay, normalsOf, planOf, QUARRY, tellOf } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
 
@@ -34,9 +34,19 @@ describe("setting tomatoes out", () => {
 
   test("says how far apart, with everything that belongs to that hour", () => {
     const [task] = tasksIn(SETTING_OUT, tomatoes());
-    expect(said(task)).toContain("18 in apart. Drive the stake first");
+    expect(said(task)).toContain(
+      "how: Drive the stake first.\nhow: Set them 18 in apart. Plant deep",
+    );
     expect(said(task)).toContain("sign: A grey day or late afternoon");
     expect(task?.needs).toEqual(["soft ties", "a watering can", "a stake or cage for each plant"]);
+  });
+
+  test("puts up no stake where a trellis stands", () => {
+    const text = QUARRY.replace("tomato: 6 plants", "tomato: 6 plants, on a trellis");
+    const { scheduled } = tellOf(text, { on: "2027-01-01" });
+    const task = scheduled.find(({ task: { id } }) => id === "2027/tomato/set-out/1")?.task;
+    expect(said(task)).not.toContain("stake");
+    expect(task?.needs).toEqual(["soft ties", "a watering can"]);
   });
 
   test("tells the odds", () => {
