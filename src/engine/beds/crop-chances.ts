@@ -13,9 +13,14 @@ export type CropChance = StartChance & {
   readonly name: string;
   readonly family: Family;
   readonly way: StartMethod;
-  /** Whether it is a perennial, which only has to take root. */
-  readonly forYears: boolean;
+  /** What it is grown for: a harvest this year, years of them (it only has to take root), or to feed the soil. */
+  readonly purpose: "harvest" | "years" | "soil";
 };
+
+function purposeOf({ perennial, digInDays }: Crop): CropChance["purpose"] {
+  if (perennial) return "years";
+  return digInDays ? "soil" : "harvest";
+}
 
 type ChanceInput = {
   readonly plan: Plan;
@@ -46,9 +51,7 @@ export function chancesIn(
       const planting = assumedPlanting(crop, way, { bed, year: plan.year });
       const answer = answerOf({ ...alone, crop: cropFor(planting) ?? crop, planting }, day);
       const { key, many: name, family } = crop;
-      return answer
-        ? [{ ...answer, crop: key, name, family, way, forYears: crop.perennial !== null }]
-        : [];
+      return answer ? [{ ...answer, crop: key, name, family, way, purpose: purposeOf(crop) }] : [];
     }),
   );
 }

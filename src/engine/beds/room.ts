@@ -25,6 +25,8 @@ export type BedSpace = FreeSpace & {
   }[];
   readonly crops: readonly CropChance[];
   readonly perennials: readonly CropChance[];
+  /** What is sown to be dug in. */
+  readonly greenManures: readonly CropChance[];
 };
 
 /** The room of a bed, by its key; null where no plan has such a bed. Calculated anew for the day. */
@@ -47,8 +49,9 @@ export function roomIn(year: YearCourse, bedKey: string, day: Day): BedSpace | n
     ...freeOn(found, occupancyIn(found, plantings), day),
     unknown: noDays.map(({ planting }) => nameOf(planting)),
     away: familiesAway(found, plan, year.plans),
-    crops: chances.filter(({ forYears }) => !forYears),
-    perennials: chances.filter(({ forYears }) => forYears),
+    crops: chances.filter(({ purpose }) => purpose === "harvest"),
+    perennials: chances.filter(({ purpose }) => purpose === "years"),
+    greenManures: chances.filter(({ purpose }) => purpose === "soil"),
   };
 }
 

@@ -31,6 +31,7 @@ export function roomText(room: BedSpace, measures: Measures): RoomText {
     { name: "A gamble:", lines: readyLines(of("a gamble")) },
     { name: "Not yet:", lines: openingLines(of("not yet")) },
     { name: "Too late, or nothing for this place:", lines: lateLines(of("too late")) },
+    { name: "To feed the soil:", lines: soilLines(room.greenManures) },
     { name: "To stand for years:", lines: perennialLines(room.perennials) },
   ];
   return {
@@ -163,5 +164,12 @@ function perennialLines(chances: readonly CropChance[]): readonly string[] {
       : verdict === "safe"
         ? "time enough to take root"
         : "next spring, to take root before the frost",
+  );
+}
+
+function soilLines(chances: readonly CropChance[]): readonly string[] {
+  const wanted = chances.filter(({ verdict }) => verdict !== "too late");
+  return linesByWording(wanted, ({ verdict, opens }) =>
+    verdict === "not yet" && opens !== null ? `from ${sayDay(opens)}` : "to be dug in this year",
   );
 }
