@@ -2,11 +2,25 @@ import { type Event, updateFormerTasks } from "../../app/records.ts";
 import { buildRecord, storeBuildRecord } from "../store/build.ts";
 import { diaryLines, newestAnswer } from "../store/diary.ts";
 import { storeDiaryReport } from "../store/diary-report.ts";
-import { formerTasks, readableEvents, storeEvents, storeFormerTasks } from "../store/events.ts";
+import {
+  formerTasks,
+  inDayOrder,
+  readableEvents,
+  storedEvents,
+  storeEvents,
+  storeFormerTasks,
+} from "../store/events.ts";
 import { loadGarden, type StoredGarden } from "../store/gardens.ts";
 import { type MovedTask, storeMoved } from "../store/moved.ts";
 import { loadReadPlan, savedPlan, storeReading } from "../store/plans.ts";
-import { storeTasks, type TaskRow, taskCards, tasksById } from "../store/tasks.ts";
+import {
+  type StoredTasks,
+  storedTasks,
+  storeTasks,
+  type TaskRow,
+  taskCards,
+  tasksById,
+} from "../store/tasks.ts";
 import { storeYear } from "../store/year.ts";
 import { buildInput, type GardenContext, readingsOf, weatherDueAt } from "../web/garden-context.ts";
 import { changesBetween } from "./changes-between.ts";
@@ -14,15 +28,18 @@ import type { BuiltYear, Engine } from "./engine.ts";
 
 /**
  * Builds the year from plans and diary and stores it, whole or not at all, with what moved since the last build and the alarm
- * for the turn of the day. Texts that an older code read are read anew first. Does nothing where there is no garden.
+ * for the turn of the day. Texts that an older code read are read anew first. Gives the events as they are stored; null where
+ * there is no garden, and nothing is done.
  */
-export function buildYear(context: GardenContext, engine: Engine): void {
+export function buildYear(context: GardenContext, engine: Engine): readonly Event[] | null {
   const { sql } = context;
   readAnew(context, engine);
   const stored = loadGarden(sql);
-  if (stored === null) return;
-  const built = engine.build(buildInput(context, stored));
-  sql.transaction(() => storeBuild(context, stored, built));
+  if (stored === null) return null;
+  const tasks = storedTasks(sql);
+  const built = engine.build(buildInput(context, stored, tasks));
+  sql.transaction(() => storeBuild(context, { stored, tasks }, built));
+  return inDayOrder(built.events);
 }
 
 /** Reads the texts again that an older code read, or whose reading is lost. One that no longer passes keeps its old reading. */
@@ -39,7 +56,10 @@ function readAnew({ sql, code }: GardenContext, engine: Engine): void {
   }
 }
 
-function storeBuild(context: GardenContext, stored: StoredGarden, built: BuiltYear): void {
+/** The garden that was built from, and its tasks as they stood. */
+type BuiltFrom = { readonly stored: StoredGarden; readonly tasks: StoredTasks };
+
+function storeBuild(context: GardenContext, { stored, tasks }: BuiltFrom, built: BuiltYear): void {
   const { sql, now, code, ring } = context;
   const before = buildRecord(sql);
   const lines = diaryLines(sql, before.line);
@@ -47,14 +67,14 @@ function storeBuild(context: GardenContext, stored: StoredGarden, built: BuiltYe
     storeMoved(
       sql,
       lines.map(({ id }) => id),
-      movedSince(context, built),
+      movedSince(tasks, built),
     );
-  storeFormerTasks(
-    sql,
-    updateFormerTasks(formerTasks(sql), { was: readableEvents(sql), is: built.events, now: now() }),
-  );
-  storeTasks(sql, rowsOf(context, built));
-  storeEvents(sql, built.events);
+  const events = storedEvents(sql);
+  const former = formerTasks(sql);
+  const change = { was: readableEvents(events), is: built.events, now: now() };
+  storeFormerTasks(sql, updateFormerTasks(former, change), former);
+  storeTasks(sql, rowsOf(context, built), tasks);
+  storeEvents(sql, built.events, events);
   storeYear(sql, built.year);
   storeDiaryReport(sql, built.diary);
   const { number } = before;
@@ -65,8 +85,8 @@ function storeBuild(context: GardenContext, stored: StoredGarden, built: BuiltYe
   ring(Math.min(built.until, Math.max(weatherDueAt(context, stored) ?? built.until, now())));
 }
 
-function movedSince({ sql }: GardenContext, { cards }: BuiltYear): readonly MovedTask[] {
-  return changesBetween(taskCards(sql), new Map(cards.map((card) => [card.id, card])));
+function movedSince(tasks: StoredTasks, { cards }: BuiltYear): readonly MovedTask[] {
+  return changesBetween(taskCards(tasks), new Map(cards.map((card) => [card.id, card])));
 }
 
 /** A row for each task that is scheduled, has a day in a mean year, or was left this year, so that it can be had back. */

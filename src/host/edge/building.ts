@@ -15,8 +15,8 @@ const PAUSES = { first: 60_000, longest: 6 * 3_600_000 } as const;
 export async function payBuild(context: GardenContext): Promise<boolean> {
   try {
     const engine = await context.engine();
-    if (isYearBehind(context)) buildYear(context, engine);
-    if ((await writeFeedsBehind(context, engine)) === 0) return true;
+    const events = isYearBehind(context) ? buildYear(context, engine) : null;
+    if ((await writeFeedsBehind(context, engine, events)) === 0) return true;
   } catch (error) {
     console.error(`garden ${gardenRecord(context.sql)?.id}: the year could not be built:`, error);
     noteFailure(context, discardBuild);

@@ -25,12 +25,16 @@ import type { Engine } from "./engine.ts";
 
 /**
  * Writes every feed that shows an earlier build than the last, each whole or not at all. One that fails is logged, keeps what
- * it had and no other waiting; gives how many failed.
+ * it had and no other waiting; gives how many failed. `built`: the events that were just stored, null where none were.
  */
-export async function writeFeedsBehind(context: GardenContext, engine: Engine): Promise<number> {
+export async function writeFeedsBehind(
+  context: GardenContext,
+  engine: Engine,
+  built: readonly Event[] | null = null,
+): Promise<number> {
   const { sql } = context;
   const behind = feedsBehind(sql, buildRecord(sql).number);
-  const events = behind.length === 0 ? [] : allEvents(sql);
+  const events = behind.length === 0 ? [] : (built ?? allEvents(sql));
   let failed = 0;
   for (const key of behind)
     try {

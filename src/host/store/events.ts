@@ -29,9 +29,30 @@ export function allEvents(sql: SqlStore): readonly Event[] {
 
 const ALL = "SELECT json FROM events ORDER BY day, key";
 
-/** Those events of the year that can be read, in day order. */
-export function readableEvents(sql: SqlStore): readonly Event[] {
-  return sql.rows<EventRow>(ALL).flatMap(({ json }) => parseStoredJson<Event>(json) ?? []);
+/** Events in the order in which `allEvents` gives them once they are stored. */
+export function inDayOrder(events: readonly Event[]): readonly Event[] {
+  return [...events].sort(
+    (a, b) => a.day - b.day || compare(a.key, b.key) || compare(a.set, b.set),
+  );
+}
+
+const compare = (a: string, b: string) => (a < b ? -1 : Number(a > b));
+
+/** The events that are stored, unparsed, in day order: a build reads them once. */
+export type StoredEvents = readonly {
+  readonly key: string;
+  readonly inSet: string;
+  readonly json: string;
+}[];
+
+/** Every stored event, readable or not. */
+export function storedEvents(sql: SqlStore): StoredEvents {
+  return sql.rows("SELECT key, in_set AS inSet, json FROM events ORDER BY day, key");
+}
+
+/** Those of them that can be read. */
+export function readableEvents(events: StoredEvents): readonly Event[] {
+  return events.flatMap(({ json }) => parseStoredJson<Event>(json) ?? []);
 }
 
 /** The event of that key, or else the one that a task of that id stands in; null where there is neither. */
@@ -42,10 +63,12 @@ export function eventOf(sql: SqlStore, key: string): Event | null {
 }
 
 /** Stores the year's events in place of those that stood, only those that differ. Every one of a key and set is another. */
-export function storeEvents(sql: SqlStore, events: readonly Event[]): void {
-  type Row = { readonly key: string; readonly inSet: string; readonly json: string };
-  const stored = sql.rows<Row>("SELECT key, in_set AS inSet, json FROM events");
-  const had = new Map(stored.map((row) => [`${row.inSet} ${row.key}`, row]));
+export function storeEvents(
+  sql: SqlStore,
+  events: readonly Event[],
+  stood: StoredEvents = storedEvents(sql),
+): void {
+  const had = new Map(stood.map((row) => [`${row.inSet} ${row.key}`, row]));
   for (const event of events) {
     const name = `${event.set} ${event.key}`;
     const json = JSON.stringify(event);
@@ -78,8 +101,11 @@ export function formerTasksOf(sql: SqlStore, event: string): readonly string[] {
 }
 
 /** Stores what events were told with before, in place of what stood. */
-export function storeFormerTasks(sql: SqlStore, former: FormerTasks): void {
-  const had = formerTasks(sql);
+export function storeFormerTasks(
+  sql: SqlStore,
+  former: FormerTasks,
+  had: FormerTasks = formerTasks(sql),
+): void {
   for (const [event, { tasks, at }] of Object.entries(former))
     if (had[event]?.at !== at)
       sql.rows(

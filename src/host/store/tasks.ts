@@ -45,41 +45,53 @@ export function hasTask(sql: SqlStore, id: string): boolean {
   return firstRow(sql, query, id) !== null;
 }
 
+/** Every stored task by id, unparsed: a build reads them once, and takes from them all that it has to know. */
+export type StoredTasks = ReadonlyMap<string, StoredTaskRow>;
+
+/** Every stored task, in the order of ids. */
+export function storedTasks(sql: SqlStore): StoredTasks {
+  const rows = sql.rows<StoredTaskRow>(`SELECT ${TASK_COLUMNS} FROM tasks ORDER BY id`);
+  return new Map(rows.map((row) => [row.id, row]));
+}
+
 /** How each task was last published. */
-export function publishedState(sql: SqlStore): PublishedState {
-  type Row = { readonly id: string; readonly published: string };
-  const rows = sql.rows<Row>(
-    "SELECT id, published FROM tasks WHERE published IS NOT NULL ORDER BY id",
-  );
+export function publishedState(tasks: StoredTasks): PublishedState {
   const state: Record<string, PublishedTask> = {};
-  for (const { id, published } of rows) {
+  for (const { id, published } of tasks.values()) {
     const task = parseStoredJson<PublishedTask>(published);
     if (task) state[id] = task;
   }
   return state;
 }
 
-/** Each task's due day in a mean year, as it is kept. */
-export function baselineDays(sql: SqlStore): Baseline {
-  type Row = { readonly id: string; readonly baseline: Day };
-  const rows = sql.rows<Row>("SELECT id, baseline FROM tasks WHERE baseline IS NOT NULL");
-  return Object.fromEntries(rows.map(({ id, baseline }) => [id, baseline]));
+type DueRow = Pick<TaskRow, "id" | "baseline">;
+
+/** Each task's due day in a mean year, of those that have one. */
+export function baselineDays(tasks: Iterable<DueRow>): Baseline {
+  const days: Record<string, Day> = {};
+  for (const { id, baseline } of tasks) if (baseline !== null) days[id] = baseline;
+  return days;
+}
+
+/** The same as they are stored, where nothing else is asked of the tasks. */
+export function loadBaseline(sql: SqlStore): Baseline {
+  return baselineDays(sql.rows<DueRow>("SELECT id, baseline FROM tasks ORDER BY id"));
 }
 
 /** The cards of the tasks that are scheduled, by id. */
-export function taskCards(sql: SqlStore): ReadonlyMap<string, TaskCard> {
-  type Row = { readonly card: string };
-  const rows = sql.rows<Row>(
-    "SELECT card FROM tasks WHERE card IS NOT NULL AND published IS NOT NULL",
-  );
-  const cards = rows.flatMap(({ card }) => parseStoredJson<TaskCard>(card) ?? []);
+export function taskCards(tasks: StoredTasks): ReadonlyMap<string, TaskCard> {
+  const scheduled = [...tasks.values()].filter(({ published }) => published !== null);
+  const cards = scheduled.flatMap(({ card }) => parseStoredJson<TaskCard>(card) ?? []);
   return new Map(cards.map((card) => [card.id, card]));
 }
 
 /** Stores the year's tasks in place of those that stood: only rows that differ are written. */
-export function storeTasks(sql: SqlStore, tasks: readonly TaskRow[]): void {
-  const stored = sql.rows<StoredTaskRow>(`SELECT ${TASK_COLUMNS} FROM tasks`);
-  const had = new Map(stored.map((row) => [row.id, row]));
+export function storeTasks(
+  sql: SqlStore,
+  tasks: readonly TaskRow[],
+  stood: StoredTasks = storedTasks(sql),
+): void {
+  const had = new Map(stood);
   for (const task of tasks) {
     const row = rowOf(task);
     const was = had.get(task.id);

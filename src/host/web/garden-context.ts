@@ -2,7 +2,7 @@ import type { BuildInput, Engine } from "../edge/engine.ts";
 import { buildRecord, isDayOver, type OwedBuild, owedBuild } from "../store/build.ts";
 import { gardenRecord, loadFullPlans, loadGarden, type StoredGarden } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
-import { baselineDays, publishedState } from "../store/tasks.ts";
+import { baselineDays, publishedState, type StoredTasks } from "../store/tasks.ts";
 import { loadWeather, weatherRecord } from "../store/weather.ts";
 import type { CellAnswer, CellQuestion } from "../weather/cell.ts";
 import { cellName } from "../weather/sources.ts";
@@ -53,15 +53,19 @@ export function writeAndRebuild<Result>(
   return result;
 }
 
-/** What the year is built from at this instant. */
-export function buildInput({ sql, now }: GardenContext, stored: StoredGarden): BuildInput {
+/** What the year is built from at this instant, over the tasks that stand. */
+export function buildInput(
+  { sql, now }: GardenContext,
+  stored: StoredGarden,
+  tasks: StoredTasks,
+): BuildInput {
   const holds = buildRecord(sql).baselineOf === readingsOf(stored);
   return {
     id: stored.id,
     plans: loadFullPlans(sql, stored).plans,
     instant: now(),
-    published: publishedState(sql),
-    baseline: holds ? baselineDays(sql) : null,
+    published: publishedState(tasks),
+    baseline: holds ? baselineDays(tasks.values()) : null,
     weather: loadWeather(sql, weatherCellOf(stored)),
   };
 }

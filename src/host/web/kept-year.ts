@@ -8,7 +8,7 @@ import { loadGarden } from "../store/gardens.ts";
 import { loadPlannedSeasons, storePlannedSeasons } from "../store/planned-seasons.ts";
 import { loadReadPlan } from "../store/plans.ts";
 import type { SqlStore } from "../store/sql.ts";
-import { baselineDays } from "../store/tasks.ts";
+import { loadBaseline } from "../store/tasks.ts";
 import {
   distrustYear,
   loadObservations,
@@ -31,7 +31,7 @@ export function keptYear(context: GardenContext): Promise<ReviewedYear & Pick<Ye
     const course = courseIn(sql, plans);
     const order = loadTaskOrder(sql, yearsOf(plans));
     const scheduled = order && loadOutlines(sql, order);
-    return course && scheduled && { ...course, scheduled, baseline: baselineDays(sql) };
+    return course && scheduled && { ...course, scheduled, baseline: loadBaseline(sql) };
   });
 }
 

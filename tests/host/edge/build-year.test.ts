@@ -1,13 +1,14 @@
 import { describe, expect, test, vi } from "vitest";
 import type { TaskCard } from "../../../src/app/answers.ts";
+import type { Event } from "../../../src/app/records.ts";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import type { Engine } from "../../../src/host/edge/engine.ts";
 import { buildRecord } from "../../../src/host/store/build.ts";
 import { addLine } from "../../../src/host/store/diary.ts";
-import { allEvents, formerTasks } from "../../../src/host/store/events.ts";
+import { allEvents, formerTasks, inDayOrder } from "../../../src/host/store/events.ts";
 import { movedBy } from "../../../src/host/store/moved.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
-import { publishedState, tasksById } from "../../../src/host/store/tasks.ts";
+import { publishedState, storedTasks, tasksById } from "../../../src/host/store/tasks.ts";
 import { ask, engine, inStore, linkTo, MORNING, PLAN, publish, shellWith } from "../web/garden.ts";
 
 const shell = shellWith();
@@ -37,10 +38,24 @@ describe("the year", () => {
   test("is stored whole: events, tasks as they were published, and what it was made from", async () => {
     await publish(shell, "quarry-lane");
     await inStore("quarry-lane", (sql) => {
-      expect(Object.keys(publishedState(sql))).toContain(THIN);
+      expect(Object.keys(publishedState(storedTasks(sql)))).toContain(THIN);
       expect(allEvents(sql).map(({ title }) => title)).toContain("Thin beets");
       expect(buildRecord(sql)).toMatchObject({ number: 1, revision: 1, code: "code 1" });
       expect(tasksById(sql, [THIN])[0]?.event).toBe(THIN);
+    });
+  });
+
+  test("gives feeds the events that it has stored, in their order, without reading them again", async () => {
+    let built: readonly Event[] = [];
+    const build: Engine["build"] = (input) => {
+      const year = engine.build(input);
+      built = year.events;
+      return year;
+    };
+    await publish({ ...shell, engine: engineWith({ build }) }, "weir");
+    await inStore("weir", (sql) => {
+      expect(allEvents(sql).length).toBeGreaterThan(1);
+      expect(inDayOrder(built)).toStrictEqual(allEvents(sql));
     });
   });
 
@@ -55,7 +70,7 @@ describe("the year", () => {
     await publish({ ...shell, engine: engineWith({ build }) }, "brook", later, 1);
     await inStore("brook", (sql) => {
       expect(allEvents(sql).map(({ title }) => title)).not.toContain("Thin carrots");
-      expect(Object.keys(publishedState(sql))).toContain(THIN);
+      expect(Object.keys(publishedState(storedTasks(sql)))).toContain(THIN);
       expect(buildRecord(sql)).toMatchObject({ number: 1, failures: 1 });
     });
   });

@@ -6,6 +6,7 @@ import {
   eventsBetween,
   formerTasks,
   formerTasksOf,
+  inDayOrder,
   storeEvents,
   storeFormerTasks,
 } from "../../../src/host/store/events.ts";
@@ -23,6 +24,8 @@ describe("events", () => {
     await inStore("days", (sql) => {
       storeEvents(sql, [event("a", 3), event("c", 2), event("b", 2), event("d", 4)]);
       expect(keys(allEvents(sql))).toEqual(["b", "c", "a", "d"]);
+      const unordered = [event("a", 3), event("c", 2), event("b", 2), event("d", 4)];
+      expect(inDayOrder(unordered)).toEqual(allEvents(sql));
       expect(keys(eventsBetween(sql, { from: 2 as Day, before: 4 as Day, set: "tasks" }))).toEqual([
         "b",
         "c",
@@ -33,8 +36,10 @@ describe("events", () => {
 
   test("of one key stand in both sets apart", async () => {
     await inStore("sets", (sql) => {
-      storeEvents(sql, [event("a", 1, "sessions"), event("a", 1, "tasks")]);
+      const both = [event("a", 1, "tasks"), event("a", 1, "sessions")];
+      storeEvents(sql, both);
       expect(allEvents(sql)).toHaveLength(2);
+      expect(inDayOrder(both)).toEqual(allEvents(sql));
       const days = { from: 1 as Day, before: 2 as Day };
       const inSet = (set: "sessions" | "tasks") => eventsBetween(sql, { ...days, set });
       expect(inSet("tasks").map(({ set }) => set)).toEqual(["tasks"]);

@@ -6,9 +6,10 @@ import { addLine } from "../../../src/host/store/diary.ts";
 import { storeFormerTasks } from "../../../src/host/store/events.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import {
-  baselineDays,
   hasTask,
+  loadBaseline,
   publishedState,
+  storedTasks,
   storeTasks,
   type TaskRow,
   taskCards,
@@ -72,15 +73,15 @@ describe("tasks", () => {
         row("b", { published: null, card: null }),
         row("c", { baseline: null }),
       ]);
-      expect(publishedState(sql)).toEqual({ a: PUBLISHED, c: PUBLISHED });
-      expect(baselineDays(sql)).toEqual({ a: TODAY, b: TODAY });
+      expect(publishedState(storedTasks(sql))).toEqual({ a: PUBLISHED, c: PUBLISHED });
+      expect(loadBaseline(sql)).toEqual({ a: TODAY, b: TODAY });
     });
   });
 
   test("that were left have a card and are not scheduled", async () => {
     await inStore("left", (sql) => {
       storeTasks(sql, [row("a"), row("b", { published: null, event: null })]);
-      expect([...taskCards(sql).keys()]).toEqual(["a"]);
+      expect([...taskCards(storedTasks(sql)).keys()]).toEqual(["a"]);
     });
   });
 
@@ -88,8 +89,8 @@ describe("tasks", () => {
     await inStore("cut", (sql) => {
       storeTasks(sql, [row("a"), row("b")]);
       sql.rows(`UPDATE tasks SET published = '{"day":', card = '{"id' WHERE id = 'a'`);
-      expect(publishedState(sql)).toEqual({ b: PUBLISHED });
-      expect([...taskCards(sql).keys()]).toEqual(["b"]);
+      expect(publishedState(storedTasks(sql))).toEqual({ b: PUBLISHED });
+      expect([...taskCards(storedTasks(sql)).keys()]).toEqual(["b"]);
     });
   });
 });

@@ -6,7 +6,7 @@ import { gardenRecord } from "../../../../src/host/store/gardens.ts";
 import { isGone } from "../../../../src/host/store/leaving.ts";
 import { linkUse } from "../../../../src/host/store/links.ts";
 import { allVersions, savedPlan } from "../../../../src/host/store/plans.ts";
-import { publishedState } from "../../../../src/host/store/tasks.ts";
+import { publishedState, storedTasks } from "../../../../src/host/store/tasks.ts";
 import { inStore } from "../../in-store.ts";
 import { ports } from "../../ports.ts";
 import { ask, engine, linkTo, MORNING, PLAN, publish, shellWith } from "../../web/garden.ts";
@@ -106,7 +106,7 @@ describe("a garden of the former store", () => {
         [{ link: "helper-oda-1", at: SAVED_AT }],
         ["imre", "oda"],
       ]);
-      expect(Object.keys(publishedState(sql))).toContain(THIN);
+      expect(Object.keys(publishedState(storedTasks(sql)))).toContain(THIN);
     });
   });
 
