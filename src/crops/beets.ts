@@ -14,6 +14,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { COOL_SOIL_C, LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
+import { STORE_BEETS } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
 
 /** Beet: clusters of seed, thinned once. */
@@ -60,6 +61,7 @@ export const BEET: Crop = {
   ],
   repeatEveryDays: fromMemory([14, 21], "usual extension succession lists"),
   warmth: COOL_WARMTH,
+  care: [STORE_BEETS],
   eaten: "root",
   harvest: {
     ...HARVEST_DEFAULTS,

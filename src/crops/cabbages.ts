@@ -14,6 +14,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { CABBAGE_NET } from "./raising.ts";
+import { STORE_CABBAGES } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
 
 const BASE_40: Warmth = { ...COOL_WARMTH, baseC: published((40 - 32) / 1.8, CITE.peet) };
@@ -85,6 +86,7 @@ export const CABBAGE: Crop = {
   warmth: BASE_40,
   limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 28 }) },
   winter: winterLife(-8, "after it", { weeks: [6, 13] }),
+  care: [STORE_CABBAGES],
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

@@ -13,6 +13,7 @@ import {
   THINNED_AT,
 } from "./figures.ts";
 import { COOL_SOIL_C } from "./raising.ts";
+import { STORE_CARROTS } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
 
 /** Carrot: slow seed, best under a board; thinned twice. */
@@ -53,6 +54,7 @@ export const CARROT: Crop = {
   ],
   repeatEveryDays: fromMemory([21, 28], "usual extension succession lists"),
   warmth: COOL_WARMTH,
+  care: [STORE_CARROTS],
   eaten: "root",
   harvest: {
     ...HARVEST_DEFAULTS,

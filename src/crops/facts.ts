@@ -234,6 +234,8 @@ export type Care = {
   readonly needs: readonly string[];
   /** Regions in which it is told, where its pest does not live everywhere. */
   readonly regions?: readonly Region[];
+  /** Told only while it still stands: not more than so many days after it was ripe, and with nothing sown in its place. */
+  readonly standsDays?: Figure<number>;
   /** `bearing`: only in summers in which it is harvested; `frozen ground`: only where winters freeze the ground. */
   readonly only?: readonly ("bearing" | "frozen ground")[];
 };

@@ -50,6 +50,7 @@ export const SPRING_CABBAGE: Crop = {
   one: "spring cabbage",
   many: "spring cabbages",
   alsoCalled: ["spring greens", "overwintering cabbage", "overwintering cabbages"],
+  care: [],
   harvest: {
     ...CABBAGE.harvest,
     from: "sowing",

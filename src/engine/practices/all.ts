@@ -7,6 +7,7 @@ import { underCover } from "./cover-periods.ts";
 import { DRAIN } from "./drain.ts";
 import { FEED } from "./feed.ts";
 import { FIRST_FROST } from "./first-frost.ts";
+import { READY_THE_GARDEN } from "./garden-year.ts";
 import { GREENHOUSE } from "./greenhouse.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
@@ -22,6 +23,7 @@ import { SOIL_TEST } from "./soil-test.ts";
 import { SOW_INDOORS } from "./sow-indoors.ts";
 import { SOW_OUTDOORS } from "./sow-outdoors.ts";
 import { STAKE_AND_TRAIN } from "./stake-and-train.ts";
+import { CHECK_THE_STORES } from "./stores.ts";
 import type { TaskOf } from "./task.ts";
 import { THIN } from "./thin.ts";
 import { THINGS_TO_HAVE } from "./things-to-have.ts";
@@ -63,6 +65,8 @@ const ALL = [
   CLOSE_BED,
   DRAIN,
   SOIL_TEST,
+  READY_THE_GARDEN,
+  CHECK_THE_STORES,
 ] as const;
 
 /** The name of a practice. */

@@ -21,7 +21,7 @@ import {
 import { summersOf } from "../growth/perennial.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
-import { growsOnFrom } from "../growth/through-winter.ts";
+import { growsOnFrom, winterEndOf } from "../growth/through-winter.ts";
 import { glassEnd } from "../growth/under-glass.ts";
 import { upMilestone } from "../growth/up.ts";
 import { regionOf } from "../rules/regions.ts";
@@ -100,6 +100,7 @@ export function careTasks<Name extends CarePractice>(
     const stage = stageOf(context, care.from);
     if (!isReached(stage)) return [];
     const due = plus(stage.usual, middle(care.days.value));
+    if (care.standsDays && !stillStands(context, due, care.standsDays.value)) return [];
     return due < anchor.day ? [] : [careTask(context, practice, { care, stage })];
   });
 }
@@ -111,6 +112,26 @@ function applies(context: SowingContext, { regions, only }: Care): boolean {
   const bears = () => summersOf(context) >= (crop.perennial?.firstHarvestYear.value ?? 1);
   if (only?.includes("bearing") && !bears()) return false;
   return !only?.includes("frozen ground") || groundFreezes(climate, seasonOf(plan));
+}
+
+/** Whether it is ripe by a day, became so at most so many days before, nothing else grows in its place, and no winter harvest brings it in. */
+function stillStands(context: SowingContext, day: Day, days: number): boolean {
+  const ripe = ripeMilestone(context);
+  const { plan, planting } = context;
+  const followed = plan.plantings.some(({ after }) => after === planting.key);
+  if (!isReached(ripe) || followed || winterEndOf(context, ripe.usual) !== null) return false;
+  return ripe.early <= day && plus(ripe.usual, days) >= day;
+}
+
+/** The day on which what still stands in its bed is brought in before hard frost; null where nothing does. */
+export function standsUntil(context: SowingContext): Day | null {
+  for (const care of context.sowing > 1 ? [] : context.crop.care) {
+    const stage = care.standsDays && applies(context, care) ? stageOf(context, care.from) : null;
+    if (!stage || !care.standsDays || !isReached(stage)) continue;
+    const due = plus(stage.usual, middle(care.days.value));
+    if (stillStands(context, due, care.standsDays.value)) return due;
+  }
+  return null;
 }
 
 type DueCare = { readonly care: Care; readonly stage: ReachedMilestone };

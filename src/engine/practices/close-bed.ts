@@ -2,6 +2,7 @@ import { type Day, earliest, latest, litres, plus } from "../../base/index.ts";
 import { type Bed, seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
+import { standsUntil } from "./care.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
@@ -27,38 +28,53 @@ function emptyOn({ contexts, anchors }: WholeGarden, bed: Bed, frost: Day): Day 
     mine.some(({ crop }) => crop.perennial !== null || crop.overwinter !== null)
   )
     return null;
-  const ends = mine.map(
-    ({ planting, sowing }) => anchors.get(anchorKey(planting.key, sowing, "end"))?.day ?? frost,
-  );
+  const ends = mine.map((context) => {
+    const { planting, sowing } = context;
+    const end = anchors.get(anchorKey(planting.key, sowing, "end"))?.day ?? frost;
+    return latest(end, standsUntil(context) ?? end);
+  });
   return latest(...ends);
 }
+
+/** Bags and tubs are emptied: their old mix feeds a bed, and is not planted again. */
+const TIPPED_OUT: readonly Sentence[] = [
+  how(
+    "Tip the old mix out over a bed or onto the heap; what grew sick goes in the bin. Brush the bags out and store them dry.",
+  ),
+  sign("The last of the crop is out."),
+  why("Old mix is spent, and carries diseases into the next year."),
+  caution("Full bags are heavy: empty half with a scoop first."),
+];
 
 function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly TaskOf<"close the bed">[] {
   const empty = emptyOn(garden, bed, frost);
   const { to } = seasonOf(garden.plan);
-  if (empty === null || bed.kind !== "bed" || empty > to) return [];
+  if (empty === null || bed.kind === "greenhouse" || empty > to) return [];
+  const bags = bed.kind === "bags";
   const due = earliest(latest(plus(empty, 3), plus(frost, -21)), to);
   return [
     sharedTask(garden.plan.year, bed.key, "close the bed", "1", {
       window: window(plus(empty, 1), due, plus(latest(due, frost), MAY_WAIT_DAYS)),
       harm: "when you can",
       rhythm: "session",
-      minutes: 45,
+      minutes: bags ? 30 : 45,
       kinds: ["lifting"],
-      title: { verb: "Close … for winter", object: bed.name, where: null },
-      say: [
-        how("Clear what is dead; sick plants go in the bin and not on the heap."),
-        ...compostSentences(bed),
-        how("Cover it with leaves or straw."),
-        sign("Nothing you want grows in it."),
-        why("Bare soil washes out over winter; fed now it is ready in spring."),
-        caution(
-          "Raw manure: at least 120 days before you harvest what touches soil, 90 for the rest.",
-        ),
-      ],
+      title: { verb: bags ? "Tip out" : "Close … for winter", object: bed.name, where: null },
+      say: bags
+        ? TIPPED_OUT
+        : [
+            how("Clear what is dead; sick plants go in the bin and not on the heap."),
+            ...compostSentences(bed),
+            how("Cover it with leaves or straw."),
+            sign("Nothing you want grows in it."),
+            why("Bare soil washes out over winter; fed now it is ready in spring."),
+            caution(
+              "Raw manure: at least 120 days before you harvest what touches soil, 90 for the rest.",
+            ),
+          ],
       because: [["After the last of the bed is out, about ", { day: empty }, "."]],
       basis: ["first frost"],
-      needs: ["compost", "leaves or straw"],
+      needs: bags ? [] : ["compost", "leaves or straw"],
     }),
   ];
 }

@@ -3,7 +3,7 @@ import { plus } from "../../../src/base/days/day.ts";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { CLOSE_BED } from "../../../src/engine/practices/close-bed.ts";
 import { seasonOf } from "../../../src/garden/model/season.ts";
-import { QUARRY } from "../../gardens.ts";
+import { QUARRY, tellOf } from "../../gardens.ts";
 import { anchor, growingOf } from "../growth/growing.ts";
 import { ending, toldWith, wordsOf } from "./garden.ts";
 import { sharedIn } from "./told.ts";
@@ -36,5 +36,15 @@ describe("closing a bed", () => {
         toldWith([crop]).filter(({ task }) => task.practice === CLOSE_BED.name),
         crop,
       ).toEqual([]);
+  });
+
+  test("tips bags out instead, since old mix is not planted again", () => {
+    const close = ending(
+      tellOf(QUARRY, { on: "2027-01-01" }).scheduled,
+      "/bed/bags/close-the-bed/1",
+    );
+    expect(close.task.title).toEqual({ verb: "Tip out", object: "Bags", where: null });
+    expect(wordsOf(close)).not.toContain("Spread");
+    expect(close.task.needs).toEqual([]);
   });
 });

@@ -1,0 +1,179 @@
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import { isRaised, seasonOf } from "../../garden/model/index.ts";
+import { anchorOf, inPlace, type SowingContext } from "../growth/sowing-context.ts";
+import { deed } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
+import { caution, how, type Sentence, sign, why } from "./sentence.ts";
+import { sharedTask, type TaskOf, type Window, window } from "./task.ts";
+
+type GardenJob = {
+  readonly step: string;
+  readonly window: Window;
+  readonly verb: string;
+  readonly object: string;
+  readonly minutes: number;
+  readonly indoors?: true;
+  readonly say: readonly Sentence[];
+  readonly because: string;
+};
+
+/** The first day of some, none for none. */
+const firstOf = (days: readonly (Day | undefined)[]): Day | null => {
+  const known = days.filter((day) => day !== undefined);
+  return known.length === 0 ? null : earliest(...(known as [Day, ...Day[]]));
+};
+
+/** New this year, and not brought in from an earlier file. */
+const newHere = ({ contexts }: WholeGarden): readonly SowingContext[] =>
+  contexts.filter(({ planting }) => planting.inSince === null);
+
+/** Days before the first sowing indoors by which pots are clean. Source: house rule; time to dry. */
+const POTS_AHEAD_DAYS = 10;
+
+/** Pots before the first sowing under cover; none where nothing is raised. */
+function pots(garden: WholeGarden): GardenJob | null {
+  const raised = newHere(garden).filter(
+    ({ planting }) => planting.start === "seed indoors" || planting.start === "winter-sown",
+  );
+  const first = firstOf(raised.map((context) => anchorOf(context, "start")?.day));
+  if (first === null) return null;
+  const due = plus(first, -POTS_AHEAD_DAYS);
+  return {
+    step: "pots",
+    window: window(plus(due, -21), due, plus(first, -1), "earlier"),
+    verb: "Clean",
+    object: "pots and trays",
+    minutes: 30,
+    indoors: true,
+    say: [
+      how("Scrub pots, trays and boxes in hot soapy water, rinse them and let them dry."),
+      why("Old compost carries the mould that fells seedlings."),
+    ],
+    because: "Before the first sowing indoors.",
+  };
+}
+
+/** Days from the season's first in which tools wait on a wet afternoon. Source: house rule; the dead of winter. */
+const TOOLS = { due: 14, latest: 42 } as const;
+
+/** Tools in the dead of winter, with the pots where those are washed then. */
+function tools(garden: WholeGarden, washing: GardenJob | null): GardenJob {
+  const { from } = seasonOf(garden.plan);
+  const last = plus(from, TOOLS.latest);
+  const together = washing && washing.window.due <= last ? washing.window.due : null;
+  return {
+    step: "tools",
+    window: window(from, latest(from, together ?? plus(from, TOOLS.due)), last),
+    verb: "Clean",
+    object: "the tools",
+    minutes: 30,
+    indoors: true,
+    say: [
+      how(
+        "Scrub the soil off, file hoes and spades sharp, hone knives and shears, and oil metal and handles.",
+      ),
+      why("A sharp hoe halves the weeding, and clean blades carry no disease."),
+    ],
+    because: "In the dead of winter, when nothing else waits.",
+  };
+}
+
+/** Days before the first thing goes into a bed by which it is ready. Source: house rule; weeds come up and are raked off. */
+const BEDS_AHEAD_DAYS = 10;
+
+/** Beds before the first of them is sown or planted; none without open beds. */
+function beds(garden: WholeGarden): GardenJob | null {
+  const { plan } = garden;
+  const open = new Map(plan.beds.filter(({ kind }) => kind === "bed").map((bed) => [bed.key, bed]));
+  const began = newHere(garden).flatMap((context) => {
+    const bed = open.get(context.planting.bed ?? "");
+    const day = (isRaised(context.planting.start) ? inPlace(context) : anchorOf(context, "start"))
+      ?.day;
+    return bed && day !== undefined ? [{ bed, day }] : [];
+  });
+  const first = firstOf(began.map(({ day }) => day));
+  const bed = began.find(({ day }) => day === first)?.bed;
+  const { from } = seasonOf(plan);
+  if (first === null || !bed || plus(first, -1) <= from) return null;
+  const due = latest(from, plus(first, -BEDS_AHEAD_DAYS));
+  return {
+    step: "beds",
+    window: window(latest(from, plus(due, -10)), due, plus(first, -1)),
+    verb: "Make … ready",
+    object: "the beds",
+    minutes: 60,
+    say: [
+      how(
+        `Begin with ${bed.name}, sown or planted from about `,
+        { day: first },
+        open.size > 1 ? "; the others a week before their turn. " : ". ",
+        "Pull the weeds, spread an inch of compost where autumn brought none, loosen with a fork and rake level.",
+      ),
+      sign("A handful of soil crumbles."),
+      caution("Stay off wet soil: trodden now, it is hard all summer."),
+    ],
+    because: "Before the first thing goes into a bed.",
+  };
+}
+
+/** Days from the last frost, or from the start of a season without frost, on which a heap is turned. Source: common practice; it works again as the air warms. */
+const HEAP = { afterLastFrost: 0, afterStart: 90 } as const;
+
+/** The heap once it works again; none without open beds to feed. */
+function heap({ plan }: WholeGarden): GardenJob | null {
+  if (plan.beds.every(({ kind }) => kind !== "bed")) return null;
+  const frost = plan.site.lastFrost;
+  const due = frost
+    ? plus(frost.usual, HEAP.afterLastFrost)
+    : plus(seasonOf(plan).from, HEAP.afterStart);
+  return {
+    step: "compost",
+    window: window(plus(due, -21), due, plus(due, 35)),
+    verb: "Turn",
+    object: "the compost heap",
+    minutes: 30,
+    say: [
+      how(
+        "If you keep a heap, fork it over, the outside to the middle, and water what is dry. Dark, crumbly compost is ready to spread.",
+      ),
+      why("Air makes it warm again, and it is ready by autumn."),
+    ],
+    because: "As the air warms and the heap begins to work.",
+  };
+}
+
+function tasks(garden: WholeGarden): readonly TaskOf<"ready the garden">[] {
+  if (garden.contexts.length === 0) return [];
+  const washing = pots(garden);
+  const jobs = [tools(garden, washing), washing, beds(garden), heap(garden)];
+  return jobs.flatMap((job) => {
+    if (job === null) return [];
+    const { step, verb, object, because, ...parts } = job;
+    return [
+      sharedTask(garden.plan.year, null, "ready the garden", step, {
+        ...parts,
+        harm: "when you can",
+        rhythm: "session",
+        title: { verb, object, where: null },
+        because: [[because]],
+        basis: ["time of year"],
+      }),
+    ];
+  });
+}
+
+/** What a garden itself needs once a year: clean tools and pots, beds ready for the first seed, the heap turned. */
+export const READY_THE_GARDEN = definePractice({
+  name: "ready the garden",
+  words: ["getting ready", "cleaning tools", "making beds ready"],
+  deeds: [
+    deed(["(?:cleaned|sharpened|oiled) (?:the )?tools"], { about: "garden", step: "tools" }),
+    deed(["(?:cleaned|washed|scrubbed) (?:the )?(?:pots|trays|pots and trays)"], {
+      about: "garden",
+      step: "pots",
+    }),
+    deed(["(?:made|got) (?:the )?beds ready"], { about: "garden", step: "beds" }),
+    deed(["turned (?:the )?(?:compost|heap|compost heap)"], { about: "garden", step: "compost" }),
+  ],
+  tasks: { shared: tasks },
+});

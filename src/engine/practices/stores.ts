@@ -1,0 +1,68 @@
+import { joinFirst, plus } from "../../base/index.ts";
+import { deed } from "./deeds.ts";
+import { definePractice, type WholeGarden } from "./practice.ts";
+import { how, sign, why } from "./sentence.ts";
+import { isMany, objectOf, sharedTask, type TaskOf, window } from "./task.ts";
+
+/** Days after the usual first frost on which stores are looked through. Source: common practice, about monthly; house rule, twice. */
+const LOOKS = [60, 120] as const;
+/** Days that a look may wait. Source: house rule; one rotten bulb needs weeks to spoil a box. */
+const MAY_WAIT_DAYS = 21;
+/** So many crops are named. */
+const NAMED = 4;
+
+/** What a garden puts away for the winter, by name and each once, in the plan's order. */
+function storedCrops({ contexts }: WholeGarden): readonly string[] {
+  const stored = contexts.filter(
+    ({ crop, planting }) =>
+      planting.known &&
+      crop.care.some(
+        ({ practice, from }) => practice === "cure and store" && from === "first harvest",
+      ),
+  );
+  return [
+    ...new Set(stored.map((context) => (isMany(context) ? objectOf(context) : context.crop.many))),
+  ];
+}
+
+/** Twice a winter, where something is stored; none where there is no frost to store for. */
+function tasks(garden: WholeGarden): readonly TaskOf<"check the stores">[] {
+  const frost = garden.plan.site.firstFrost;
+  const crops = storedCrops(garden);
+  if (!frost || crops.length === 0) return [];
+  return LOOKS.map((days, i) => {
+    const due = plus(frost.usual, days);
+    return sharedTask(garden.plan.year, null, "check the stores", String(i + 1), {
+      window: window(plus(due, -10), due, plus(due, MAY_WAIT_DAYS)),
+      harm: "when you can",
+      rhythm: "daily",
+      minutes: 15,
+      indoors: true,
+      title: { verb: "Look through", object: "the stores", where: null },
+      say: [
+        how(
+          `Turn over ${joinFirst(crops, NAMED)}. Take out what is soft, mouldy or sprouting, and use that first.`,
+        ),
+        sign("A sweet or sour smell, or a damp patch."),
+        why("One that rots spoils those it touches."),
+      ],
+      because: [["Counted from the usual first frost, ", { day: frost.usual }, "."]],
+      basis: ["first frost"],
+    });
+  });
+}
+
+/** What was put away for the winter, looked through while it lasts. */
+export const CHECK_THE_STORES = definePractice({
+  name: "check the stores",
+  words: ["checking stores", "checking the stores"],
+  deeds: [
+    deed(
+      ["(?:checked|looked through|went through|sorted) (?:the )?(?:stores|store|winter stores)"],
+      {
+        about: "garden",
+      },
+    ),
+  ],
+  tasks: { shared: tasks },
+});
