@@ -2,6 +2,7 @@ import type { Plan, WeatherSource } from "../../app/index.ts";
 import { parseStoredJson } from "./bytes.ts";
 import { loadText, storeText } from "./pieces.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
+import { thinVersions } from "./thinning.ts";
 
 /** The texts of the files a plan names, by the name it gives them (`weather.yaml`). */
 export type PlanFileTexts = Readonly<Record<string, string>>;
@@ -123,6 +124,7 @@ export function savePlan(sql: SqlStore, wanted: PlanToStore): number | null {
       ...[garden, savedAt, origin],
     );
     insertVersion(sql, { ...wanted, version: base + 1 });
+    thinVersions(sql, wanted.year);
     return base + 1;
   });
 }

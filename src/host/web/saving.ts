@@ -15,6 +15,10 @@ import { type GardenContext, writeAndRebuild } from "./garden-context.ts";
 const KIB = 1024;
 /** Bytes of a plan, and of the files beside it together. */
 const MOST = 256 * KIB;
+/** Files beside a plan, and letters of the name of one. Source: house rule; a garden has its weather and some calendars. */
+const MOST_BESIDE = { files: 40, letters: 100 } as const;
+/** Years of one garden. Source: house rule. */
+const MOST_YEARS = 50;
 /** Bytes of the JSON or the form that carries them, which write some characters longer. */
 export const MOST_CARRIED = 1024 * KIB;
 
@@ -47,8 +51,11 @@ export async function saveText(context: GardenContext, wanted: PlanToSave): Prom
   const { sql, code, now } = context;
   const { garden, year, text, file, beside } = wanted;
   if (isTooLong(wanted)) return { kind: "too long" };
+  const saved = plansInForce(sql);
+  const many = tooManyIn(wanted, saved);
+  if (many !== null) return { kind: "problems", problems: [many] };
   const { checkPlan } = await context.engine();
-  const others = otherPlans(sql, { plans: plansInForce(sql) }, year);
+  const others = otherPlans(sql, { plans: saved }, year);
   const { plan, problems } = checkPlan(
     { text, garden, file, beside },
     others,
@@ -65,6 +72,37 @@ export async function saveText(context: GardenContext, wanted: PlanToSave): Prom
   );
   if (version === null) return { kind: "another", inForce: savedPlan(sql, year) };
   return { kind: "saved", version, problems };
+}
+
+/** What a garden has too many of, in numbers; null where it has not. */
+function tooManyIn(
+  { file, beside, year }: PlanToSave,
+  saved: readonly Pick<SavedPlan, "year">[],
+): Problem | null {
+  const names = Object.keys(beside);
+  const say = (is: string, shouldBe: string): Problem => {
+    return {
+      code: "too-many-files",
+      weight: "problem",
+      at: { file, line: 1, column: 1 },
+      is,
+      shouldBe,
+    };
+  };
+  if (names.length > MOST_BESIDE.files)
+    return say(`${names.length} files lie beside this plan`, `Keep at most ${MOST_BESIDE.files}`);
+  if (names.some((name) => name.length > MOST_BESIDE.letters))
+    return say(
+      "a file beside this plan has a very long name",
+      `Name it with at most ${MOST_BESIDE.letters} letters`,
+    );
+  const isNew = saved.every((each) => each.year !== year);
+  return isNew && saved.length >= MOST_YEARS
+    ? say(
+        `this garden has ${saved.length} years already`,
+        "Take the old ones with you and begin another garden",
+      )
+    : null;
 }
 
 function wrongYear(file: string, is: number, year: number): Problem {

@@ -27,3 +27,15 @@ test("a plan of another year is a problem of its first line", async () => {
     problems: [{ code: "wrong-year", at: { line: 1 }, is: "this plan is for 2026" }],
   });
 });
+
+test("more files beside a plan than are kept, or one with a name without end, is told in numbers", async () => {
+  const many = Object.fromEntries(Array.from({ length: 41 }, (_, i) => [`${i}.yaml`, ""]));
+  const outcome = await saveText(context, { ...WANTED, text: "", beside: many });
+  expect(outcome).toMatchObject({
+    problems: [{ is: "41 files lie beside this plan", shouldBe: "Keep at most 40" }],
+  });
+  const long = { [`${"x".repeat(101)}.yaml`]: "" };
+  expect(await saveText(context, { ...WANTED, text: "", beside: long })).toMatchObject({
+    problems: [{ code: "too-many-files", shouldBe: "Name it with at most 100 letters" }],
+  });
+});
