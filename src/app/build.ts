@@ -4,6 +4,7 @@ import {
   coldNightsIn,
   type Garden,
   type Horizon,
+  hardDaysIn,
   horizonOf,
   type PublishedState,
   publishedStateOf,
@@ -50,8 +51,9 @@ export function buildSchedule(
   published: PublishedState,
 ): Schedule {
   const year = buildYear(garden, horizon, published);
-  const coldNights = coldNightsIn(year, garden.weather ?? null);
-  const events = yearEvents(year, coldNights);
+  const weather = garden.weather ?? null;
+  const ahead = { coldNights: coldNightsIn(year, weather), hardDays: hardDaysIn(year, weather) };
+  const events = yearEvents(year, ahead);
   const keys = new Set(events.map(({ key }) => key));
   const { scheduled } = year;
   return { year, scheduled, events, publishedState: publishedStateOf(scheduled, keys) };

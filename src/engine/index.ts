@@ -12,6 +12,7 @@ export {
   frostTonight,
   type PlantTonight,
 } from "./beds/frost-tonight.ts";
+export { type HardDay, hardDaysIn } from "./beds/hard-days.ts";
 export type { FrostNeed, LeaveReason } from "./beds/night-needs.ts";
 export type { Life, SowingRecord } from "./beds/planting-record.ts";
 export { type BedSpace, roomIn } from "./beds/room.ts";

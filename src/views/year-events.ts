@@ -1,16 +1,23 @@
-import type { ColdNight, Year } from "../engine/index.ts";
+import type { ColdNight, HardDay, Year } from "../engine/index.ts";
 import { wholeGarden } from "../garden/model/index.ts";
 import { awayEvents } from "./away/events.ts";
 import type { Event } from "./events/event.ts";
 import { eventsOf } from "./events/events.ts";
 import { frostNightEvents } from "./events/frost-nights.ts";
+import { hardDayEvents } from "./events/hard-days.ts";
 import { seasonEvent } from "./events/open.ts";
 
+/** What the forecast asks for in the days ahead; nothing where nobody is asked. */
+export type DaysAhead = {
+  readonly coldNights: readonly ColdNight[];
+  readonly hardDays: readonly HardDay[];
+};
+
 /**
- * All events that a year's feeds are chosen from, from the horizon's first day on: jobs, absences, cold nights ahead,
+ * All events that a year's feeds are chosen from, from the horizon's first day on: jobs, absences, cold nights and hard days ahead,
  * and the season's own line. In no particular order.
  */
-export function yearEvents(year: Year, coldNights: readonly ColdNight[]): readonly Event[] {
+export function yearEvents(year: Year, { coldNights, hardDays }: DaysAhead): readonly Event[] {
   const { horizon, published: publishedState } = year;
   const shown = year.scheduled.filter(({ day }) => day >= horizon.firstDay);
   const plan = wholeGarden(year.plans);
@@ -18,6 +25,7 @@ export function yearEvents(year: Year, coldNights: readonly ColdNight[]): readon
     ...eventsOf(shown, { plan, publishedState, openDays: horizon.openDays }),
     ...awayEvents(year, horizon.firstDay),
     ...frostNightEvents(year.plans, coldNights),
+    ...hardDayEvents(year.plans, hardDays),
     seasonEvent(plan, horizon.firstDay),
   ];
 }

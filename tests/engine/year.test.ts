@@ -9,6 +9,9 @@ import { isoDay, QUARRY, tellOf } from "../gardens.ts";
 import { LIVED } from "../views/paper/paper-year.ts";
 import { firstPlan, GARDENS } from "../views/pictures/drawn.ts";
 
+/** No weather is known. */
+const NOTHING_AHEAD = { coldNights: [], hardDays: [] };
+
 const AWAY = LIVED.replace(
   "beds:\n",
   "away:\n  - everybody, 1 Aug to 8 Aug\n  - Oda, 1 to 9 Sep\nbeds:\n",
@@ -21,7 +24,7 @@ function shown(year: Year) {
   const plan = firstPlan(year);
   const today = isoDay("2027-06-10");
   return {
-    events: yearEvents(year, []),
+    events: yearEvents(year, NOTHING_AHEAD),
     frost: frostTonight(year, today, -1),
     pictures: (["frost", "soil", "season"] as const).map((subject) =>
       drawPicture(subject, { year, plan, today, form: "phone" }),

@@ -24,5 +24,6 @@ export {
   type KnownWeather,
   mergeWeather,
   WARNED_DAYS,
+  type WeatherDay,
   type WeatherSource,
 } from "./weather.ts";
