@@ -20,8 +20,10 @@ export const upMilestone: OfSowing<Milestone> = memoizeBySowing(["start", "up"],
 
 function upOf(context: SowingContext): Milestone {
   const seen = anchorOf(context, "up");
-  if (seen) return seenMilestone(seen.day);
   const start = anchorOf(context, "start");
+  // Green from before the row went in, by the diary too, was of what stood there before.
+  const ofBefore = seen && start?.from === "diary" && seen.day <= start.day;
+  if (seen && !ofBefore) return seenMilestone(seen.day);
   if (!start) return { none: "it is not in yet" };
   const { comesUp, indoors } = context.crop;
   if (comesUp.kind === "days")

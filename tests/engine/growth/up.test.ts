@@ -42,6 +42,17 @@ describe("when it shows above the soil", () => {
     expect(daysOf(up("carrot", {}))).toBe("it is not in yet");
   });
 
+  test("is no green that was seen before the row was sown", () => {
+    const before = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03", up: "2027-04-24" } });
+    const start = { day: SOWN, from: "diary", basis: ["seen"], task: null } as const;
+    const sown = {
+      ...before,
+      anchors: new Map([...before.anchors, ["2027/carrot|1|start", start]]),
+    };
+    expect(daysOf(upMilestone(sown as typeof before))).toBe("05-18 05-23 05-29");
+    expect(daysOf(upMilestone(before))).toBe("04-24 04-24 04-24");
+  });
+
   test("is what was seen, and no longer reckoned", () => {
     const seen = up("carrot", { acts: { start: "2027-05-03", up: "2027-05-24" } });
     expect(daysOf(seen)).toBe("05-24 05-24 05-24");

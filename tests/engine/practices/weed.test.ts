@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { weekdayOf } from "../../../src/base/days/day.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { WholeGarden } from "../../../src/engine/practices/practice.ts";
 import { WEED } from "../../../src/engine/practices/weed.ts";
-import { QUARRY } from "../../gardens.ts";
+import { ALONE, QUARRY, tellOf } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, sharedIn, tasksIn, titles, windows, windowsOf } from "./told.ts";
 
@@ -31,16 +32,25 @@ function gardenWith(contexts: readonly SowingContext[], given: Given = {}): Whol
   return { plan, climate, contexts: contexts, anchors: new Map(), observations: [], around };
 }
 
+test("all beds of a fortnight are weeded on one Saturday, where somebody is there on it", () => {
+  const days = tellOf(ALONE, { on: "2027-01-02" })
+    .scheduled.filter(({ task }) => task.practice === "weed" && task.subject.kind === "bed")
+    .map(({ day }) => day);
+  expect(days.length).toBeGreaterThan(10);
+  expect(new Set(days.map((day) => (day - (days[0] ?? 0)) % 14))).toEqual(new Set([0]));
+  expect(days.map(weekdayOf)).toEqual(days.map(() => 6));
+});
+
 describe("weeding bed by bed", () => {
   const tasks = sharedIn(WEED, gardenWith([growingOf(QUARRY, "beet", SOWN)]));
 
   test("begins five weeks after the first thing went in, and is every four weeks to the frost", () => {
     expect(windows(tasks)).toEqual([
-      "1 05-31 06-07 06-17",
-      "2 06-28 07-05 07-15",
-      "3 07-26 08-02 08-12",
-      "4 08-23 08-30 09-09",
-      "5 09-20 09-27 10-07",
+      "1 05-25 06-07 06-17",
+      "2 06-22 07-05 07-15",
+      "3 07-20 08-02 08-12",
+      "4 08-17 08-30 09-09",
+      "5 09-14 09-27 10-07",
     ]);
   });
 
@@ -77,14 +87,14 @@ describe("weeding bed by bed", () => {
       growingOf(QUARRY, "beet", SOWN),
       growingOf(QUARRY, "carrot", { acts: { start: "2027-04-20" } }),
     ];
-    expect(windows(sharedIn(WEED, gardenWith(both)))[0]).toBe("1 05-18 05-25 06-04");
+    expect(windows(sharedIn(WEED, gardenWith(both)))[0]).toBe("1 05-12 05-25 06-04");
   });
 
   test("counts from setting out where plants were raised elsewhere", () => {
     const out = growingOf(QUARRY, "tomato", {
       acts: { start: "2027-04-09", "set out": "2027-05-21" },
     });
-    expect(windows(sharedIn(WEED, gardenWith([out])))[0]).toBe("1 06-18 06-25 07-05");
+    expect(windows(sharedIn(WEED, gardenWith([out])))[0]).toBe("1 06-12 06-25 07-05");
   });
 
   test("is not told of bags, or of a bed with nothing in it", () => {
