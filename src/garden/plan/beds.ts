@@ -75,7 +75,7 @@ const plainBed: Made = {
 
 /** Bags by their number, with what one holds before or behind it: `6 grow bags of 10 gal`, `4 40-litre pots`. */
 const BAGS =
-  /^(\d+)(?: ?[x×] ?| )(?:([\d.,]+[- ]?(?:gal|gallons?|l|lit(?:re|er)s?)) )?(?:(?:grow|fabric|plastic|clay|wooden|big|large|small) ?)*(?:bags?|pots?|tubs?|barrels?|buckets?|containers?|planters?)(?: (of .+|.+ each))?$/i;
+  /^(\d+)(?: ?[x×] ?| )(?:([\d.,]+[- ]?(?:gal|gallons?|l|lit(?:re|er)s?)) )?(?:(?:grow|fabric|plastic|clay|wooden|half|big|large|small) ?)*(?:bags?|pots?|tubs?|barrels?|buckets?|containers?|planters?|(?:hanging )?baskets?)(?: (of .+|.+ each))?$/i;
 
 /** A bed of the plain kind, which its size alone follows. */
 const PLAIN = /^(?:a |the )?(?:raised |open |garden )?(?:bed|row|border|plot)$/i;

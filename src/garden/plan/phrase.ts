@@ -1,5 +1,5 @@
 import { editDistance, editDistanceWithin, type Problem } from "../../base/index.ts";
-import { coverWords, fixtureWords } from "../../crops/index.ts";
+import { coverWords, fixtureWords, plantCoverOf } from "../../crops/index.ts";
 import { diagnostic } from "./codes.ts";
 import { PLANTED_PARTS } from "./planting-start.ts";
 import { leafOf, sliceWords, type TreeEntry, type Words, wordsAt } from "./tree.ts";
@@ -16,6 +16,9 @@ const UNITS = "in|inch|inches|ft|foot|feet|yd|yards?|cm|m|metres?|meters?|[\"']"
 
 const COVERS = coverWords("plants").join("|");
 
+/** The example of what lies over it. */
+const UNDER = "under a board";
+
 const FIXTURES = fixtureWords().join("|");
 
 /**
@@ -26,7 +29,7 @@ export const PHRASE_FORMS: readonly PhraseForm[] = [
   {
     like: "18 plants",
     pattern:
-      /^(\d+) (?:(?:young |small )?plants?|slips?|runners?|trees?|bush(?:es)?|canes?|clumps?|heads?)$/i,
+      /^(\d+) (?:(?:young |small )?plants?|slips?|runners?|trees?|bush(?:es)?|canes?|clumps?|heads?|vines?)$/i,
     keys: { plants: 1 },
   },
   { like: "60 cloves", pattern: /^(\d+) cloves?$/i, keys: { cloves: 1 } },
@@ -98,7 +101,7 @@ export const PHRASE_FORMS: readonly PhraseForm[] = [
   },
   { like: "4 times", pattern: /^(\d+) (?:times|sowings)$/i, keys: { times: 1 } },
   {
-    like: "under a board",
+    like: UNDER,
     pattern: new RegExp(
       `^(?:under|covered (?:with|by)) (?:an? |the )?((?:${COVERS})(?: and .+)?)$`,
       "i",
@@ -233,8 +236,15 @@ export function nearMiss(text: string): string | null {
     const far = farFrom(part, words);
     if (far !== null && (best === null || far < best.far)) best = { like, far };
   }
+  if (best?.like === UNDER) return underCover(text);
   if (best) return withNumber(best.like, number);
   return number === "" ? null : withNumber("18 plants", number);
+}
+
+/** What lies over it with the cover that was meant, where that is one; else the example. */
+function underCover(text: string): string {
+  const cover = text.slice(text.indexOf(" ") + 1);
+  return plantCoverOf(cover) === null ? UNDER : `under ${cover}`;
 }
 
 /** An example with another number, and its word in the singular for one. */

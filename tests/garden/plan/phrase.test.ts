@@ -105,6 +105,8 @@ describe("a planting's phrase", () => {
       ["3 tres", "3 trees"],
       ["5 tims", "5 times"],
       ["on a trelis", "on a trellis"],
+      ["undr fleece", "under fleece"],
+      ["unter an insect net", "under an insect net"],
       ["undr a board", "under a board"],
       ["under a bord", "under a board"],
       ["sproutd first", "sprouted first"],
