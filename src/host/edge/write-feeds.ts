@@ -17,7 +17,7 @@ import {
   markFeed,
   storeFeed,
 } from "../store/feeds.ts";
-import { loadGarden, type StoredGarden } from "../store/gardens.ts";
+import { gardenRecord, loadGarden, type StoredGarden } from "../store/gardens.ts";
 import { isRevoked } from "../store/links.ts";
 import type { GardenContext } from "../web/garden-context.ts";
 import { lastModifiedAt } from "../web/validators.ts";
@@ -41,7 +41,7 @@ export async function writeFeedsBehind(
       await writeFeed(context, engine, key, events);
     } catch (error) {
       failed += 1;
-      console.error(`garden ${loadGarden(sql)?.id}: a feed could not be written:`, error);
+      console.error(`garden ${gardenRecord(sql)?.id}: a feed could not be written:`, error);
     }
   return failed;
 }
@@ -57,7 +57,7 @@ export async function writeFeed(
   events: readonly Event[] | null = null,
 ): Promise<void> {
   const { sql } = context;
-  const link = readSegment(loadGarden(sql)?.id ?? "", key.link);
+  const link = readSegment(gardenRecord(sql)?.id ?? "", key.link);
   const feed = link && readFeed(link, key.feed);
   const path = link && (await pathOf(link, context.key));
   sql.transaction(() => {
