@@ -5,7 +5,7 @@ import { boughtIn, boughtPlantsIn } from "./bought.ts";
 import { type DiaryContext, note, observed } from "./clause.ts";
 import { deedsIn } from "./deeds.ts";
 import { deniedIn, missedIn, type Postponement, postponementIn, undoneIn } from "./denials.ts";
-import { endedIn, movedIn } from "./losses.ts";
+import { endedIn, mayBeFruit, movedIn } from "./losses.ts";
 import { measurementIn } from "./measurements.ts";
 import type { Observation } from "./observation.ts";
 import { asDone, putOffIn } from "./put-off.ts";
@@ -170,6 +170,8 @@ function parseEnding(
   if ("why" in subject)
     return moved || subject.why.includes(" fits ") ? [note(attributed.line, subject.why)] : null;
   const { planting, sowing } = subject;
+  if ("kind" in ending && mayBeFruit(text) && cropFor(planting)?.perennial)
+    return [note(attributed.line, `only the fruit of ${sayPlanting(planting)} may be meant`)];
   if ("kind" in ending && FROST.test(text) && growsAgain(planting))
     return [note(attributed.line, `${sayPlanting(planting)} grows again from below`)];
   if ("kind" in ending)

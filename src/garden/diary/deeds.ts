@@ -2,7 +2,14 @@ import type { Planting } from "../model/plan.ts";
 import type { Deed, PlantingCondition, PracticeWords, Vocabulary } from "../model/vocabulary.ts";
 import { type DiaryContext, inEach, type LineBy, note, observed } from "./clause.ts";
 import type { Observation } from "./observation.ts";
-import { bedNamed, mayStand, overwinters, planOn, sayPlanting, subjectOf } from "./subjects.ts";
+import {
+  bedNamed,
+  mayStand,
+  overwinters,
+  planInSeason,
+  sayPlanting,
+  subjectOf,
+} from "./subjects.ts";
 
 /** A deed and the practice that it is of. */
 type PracticeDeed = { readonly practice: PracticeWords; readonly deed: Deed };
@@ -71,7 +78,7 @@ function observeNamed(
   if (ofPlantings.length > 0 && "planting" in found)
     return observePlanting(line, found, ofPlantings);
   const ofBed = deeds.find(({ deed }) => deed.about === "bed");
-  const plan = planOn(day, context.plans);
+  const plan = planInSeason(day, context.plans);
   const bed = ofBed && plan ? bedNamed(name.replace(/^the /, ""), [plan]) : null;
   if (ofBed && plan && bed) return doneTo(line, `${plan.year}/bed/${bed.key}`, ofBed);
   return note(
@@ -99,7 +106,7 @@ function observeUnnamed(
   [first, ...rest]: readonly PracticeDeed[],
   { plans }: DiaryContext,
 ): Observation {
-  const plan = planOn(line.line.day, plans);
+  const plan = planInSeason(line.line.day, plans);
   if (!first || !plan) return note(line.line, null);
   const garden = [first, ...rest].find(({ deed }) => deed.about === "garden");
   if (garden) return doneTo(line, `${plan.year}/garden`, garden);

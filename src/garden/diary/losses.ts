@@ -1,7 +1,13 @@
 const PESTS =
-  "(?:something|slugs?|snails?|rabbits?|hares?|deer|moose|elk|mouse|mice|rats?|voles?|moles?|gophers?|squirrels?|chipmunks?|groundhogs?|raccoons?|badgers?|foxes|possums?|wallab(?:y|ies)|kangaroos?|sheep|goats?|cows?|hens|chickens|the (?:dog|cat|hens|goats)|birds?|pigeons?|crows?|rooks|jays?|magpies|pheasants?|cockatoos|cockatoo|sparrows|ants|cutworms?|caterpillars|grasshoppers|root maggots|maggots|flea beetles|frost|hail|blight|drought|damping off)";
+  "(?:the )?(?:something|slugs?|snails?|rabbits?|hares?|deer|moose|elk|mouse|mice|rats?|voles?|moles?|gophers?|squirrels?|chipmunks?|groundhogs?|raccoons?|badgers?|foxes|possums?|wallab(?:y|ies)|kangaroos?|sheep|goats?|cows?|hens?|chickens?|dog|cat|birds?|pigeons?|crows?|rooks|jays?|magpies|pheasants?|cockatoos|cockatoo|sparrows|ants|cutworms?|caterpillars|grasshoppers|root maggots|maggots|flea beetles|frost|hail|blight|drought|damping off)";
 const ATE =
   "(?:ate|has eaten|have eaten|took|has taken|have taken|killed|ruined|destroyed|flattened|finished(?: off)?|dug up|carried off|got)";
+/** Words of eating and taking, which of plants that stand for years may be the fruit alone. */
+const EATING = /\b(?:ate|eaten|took|taken|got|had)\b/;
+
+/** Whether a loss may be of the fruit, and the plants stand. */
+export const mayBeFruit = (text: string): boolean => EATING.test(text);
+
 /** What is left of a loss when it is only some of them. */
 const SOME =
   /^(?:(?:a|an|one|some|half|most|many|part|several|few|two|three|four|five|six|\d+|leaves|tips|tops|fruits?|flowers)\b|the (?:leaves|tips|tops|fruits?|flowers)\b|.+ (?:leaves|tips|tops|fruits?|flowers)$)/;
@@ -18,7 +24,9 @@ const FAILED = [
 ];
 const LOST = [
   /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up)(?: (?:by|to|in|of) .+)?$/,
-  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|ruined) by .+$/,
+  new RegExp(
+    `^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|ruined|killed|destroyed) by (?:an? )?${PESTS}$`,
+  ),
   new RegExp(
     `^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:gone|lost) to ${PESTS}$`,
   ),

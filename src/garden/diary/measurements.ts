@@ -2,7 +2,7 @@ import { type Quantity, quantityFrom, temperatureFrom } from "../../base/index.t
 import type { DiaryLine, Plan } from "../model/plan.ts";
 import { note } from "./clause.ts";
 import type { Observation } from "./observation.ts";
-import { bedNamed, planOn, subjectOf } from "./subjects.ts";
+import { bedNamed, planInSeason, subjectOf } from "./subjects.ts";
 
 const TEMPERATURE =
   "(?<value>[-−]?\\d+(?:[.,]\\d+)?) ?(?<unit>° ?[fc]|[fc]\\b|°|deg(?:rees)?(?: [fc])?)?";
@@ -96,6 +96,6 @@ function degrees(
   plans: readonly Plan[],
 ): Quantity | null {
   const letter = /[fc]$/.exec(unit)?.[0];
-  const measures = planOn(day, plans)?.measures ?? "metric";
+  const measures = planInSeason(day, plans)?.measures ?? "metric";
   return temperatureFrom(letter ? `${value} °${letter.toUpperCase()}` : value, measures);
 }

@@ -42,10 +42,12 @@ function firstFruitIn(
   plans: DiaryContext["plans"],
 ): readonly Observation[] | null {
   const name = FIRST_FRUIT.exec(text)?.groups?.subject;
-  if (name === undefined || name.endsWith("s")) return null;
-  const subject = subjectOf(name, line, plans);
-  const crop = "why" in subject ? null : cropFor(subject.planting);
-  if ("why" in subject || (crop?.eaten !== "fruit" && !crop?.perennial)) return null;
+  if (name === undefined) return null;
+  const subject = subjectOf(name, { day: line.day }, plans);
+  if ("why" in subject) return null;
+  const crop = cropFor(subject.planting);
+  const isOneFruit = crop?.eaten === "fruit" && !name.endsWith("s");
+  if (!isOneFruit && !crop?.perennial) return null;
   const { planting, sowing } = subject;
   return [{ kind: "seen", day: line.day, planting: planting.key, stage: "first ripe", sowing }];
 }

@@ -44,6 +44,9 @@ function readClause(
   clause: string,
   { before, context }: Surroundings,
 ): ReadClause {
+  // What was watered in was what was named, and not the whole garden.
+  if (before.name !== null && /^watered(?: in| well)*$/.test(clause))
+    return { facts: null, name: null };
   for (const said of [completed(clause, before), clause, headed(clause, before)]) {
     if (said === null) continue;
     const facts = observationsInClause(attributed, said, context);

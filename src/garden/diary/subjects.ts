@@ -68,7 +68,7 @@ function subjectCalled(name: string, groups: readonly (readonly Planting[])[]): 
 }
 
 /** The plan whose season a day lies in; where there is none, the newest. */
-export function planOn(day: Day, plans: readonly Plan[]): Plan | null {
+export function planInSeason(day: Day, plans: readonly Plan[]): Plan | null {
   const newestFirst = [...plans].sort((a, b) => b.year - a.year);
   const inSeason = newestFirst.find((plan) => {
     const { from, to } = seasonOf(plan);

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
 import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { observationsInClause } from "../../../src/garden/diary/clause-facts.ts";
-import { on, PLAN } from "../plan/canonical.ts";
+import { least, on, PLAN, planOf } from "../plan/canonical.ts";
 
 const line = { day: on(5, 13), text: "as written", at: { file: "f", line: 1, column: 1 } };
 const facts = (text: string) =>
@@ -41,6 +41,14 @@ test("bought plants are the planting's, and bought seed is ordered", () => {
 test("frost takes only the tops of what grows again from below", () => {
   expect(said("potatoes frosted")).toEqual(["note: early red potato grows again from below"]);
   expect(said("tomatoes frosted")).toEqual(["lost 2027/tomato 05-13"]);
+});
+
+test("eaten fruit of what stands for years takes nothing from the plants", () => {
+  const plan = planOf(least("crops:\n  - strawberry: 20 plants, in since 1 May 2025"));
+  const text = "the dog ate the strawberries";
+  expect(
+    observationsInClause({ line, by: null, text }, text, { plans: [plan], vocabulary: PRACTICES }),
+  ).toMatchObject([{ kind: "note", why: "only the fruit of strawberry may be meant" }]);
 });
 
 test("what is moved to where the plan has it is set out", () => {

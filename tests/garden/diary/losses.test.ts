@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { endedIn, movedIn } from "../../../src/garden/diary/losses.ts";
+import { endedIn, mayBeFruit, movedIn } from "../../../src/garden/diary/losses.ts";
 
 test("what came to nothing is told from what is gone", () => {
   expect(endedIn("nothing came of the peas")).toEqual({ kind: "failed", subject: "the peas" });
@@ -18,8 +18,15 @@ test("some of it gone is no loss, and supper none either", () => {
     "slugs ate some lettuce",
     "peas eaten for supper",
     "we had the peas",
+    "tomatoes eaten by imre's sister",
   ])
     expect(endedIn(text), text).toBeNull();
+});
+
+test("eating may be of the fruit alone, frost is not", () => {
+  expect(mayBeFruit("the dog ate the strawberries")).toBe(true);
+  expect(mayBeFruit("strawberries killed by frost")).toBe(false);
+  expect(endedIn("the frost took the runner beans")?.subject).toBe("the runner beans");
 });
 
 test("what was moved has its bed", () => {

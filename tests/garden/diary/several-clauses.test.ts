@@ -28,6 +28,10 @@ test("a clause leaves out what the one before has said", () => {
   ]);
 });
 
+test("what is watered in is what was named, and not the whole garden", () => {
+  expect(said("tomatoes planted out and watered")).toEqual(["done 2027/tomato"]);
+});
+
 test("new ones are bought of what was lost", () => {
   expect(said("tomatoes frosted, bought new ones")).toEqual([
     "lost 2027/tomato",
