@@ -213,6 +213,71 @@ export const MISSES: readonly Miss[] = [
     name: "collards height, crop sheets",
     why: "3 to 4 in there, from memory; Florida's and North Dakota's 1 to 2 in, read, are ours.",
   },
+  {
+    file: "overwintering.yaml",
+    name: "broad_bean limit",
+    why: "Zone 6b there is where hardy kinds live at all, under snow as well; ours is what a gardener may count on in the open.",
+  },
+  {
+    file: "florida-planting-dates.yaml",
+    name: "bean, bush, north",
+    why: "From 1 March there; at even odds and soil of 55 °F ours go in three weeks sooner.",
+  },
+  {
+    file: "florida-planting-dates.yaml",
+    name: "bean, pole, north",
+    why: "As bush beans.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "cilantro, oregon_western_valleys, Mar",
+    why: "In March there; ours wait for soil of 50 °F, five days past the half month.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "turnip, oregon_western_valleys, Mar",
+    why: "In March there; ours wait till the cold while young does not make them bolt.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "parsley, oregon_western_valleys, Mar",
+    why: "In March there; ours wait for soil of 50 °F, in which it comes up in a month.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "summer squash, oregon_western_valleys, May",
+    why: "In May there, for plants or seed under cover as well; ours are sown in warm soil of the open.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "tomato, oregon_western_valleys, indoors",
+    why: "In February there, for a heated house; ours are counted back six to eight weeks from setting out in May.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "pepper, oregon_western_valleys, indoors",
+    why: "As tomatoes.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "eggplant, oregon_western_valleys, indoors",
+    why: "As tomatoes.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "cantaloupe/melon, oregon_western_valleys, May",
+    why: "In May there, under covers; ours wait for soil and nights of the open.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "turnip, uk_stafford, Mar",
+    why: "As in Oregon.",
+  },
+  {
+    file: "maritime-months.yaml",
+    name: "garlic, uk_stafford, Mar",
+    why: "Planted in spring there as well; ours knows garlic of autumn alone, which makes the bigger bulbs.",
+  },
 ];
 
 /** The names of the misses of one file. */

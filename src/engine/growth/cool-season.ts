@@ -44,11 +44,15 @@ function extremesOf(climate: Climate, from: Day): Extremes {
 /** Days from the middle of winter to the last frost, at the most, in such a place. Source: house rule; four months with frost are a winter. */
 const FROST_DAYS = 60;
 
-/** Whether the place has its season of cool crops from autumn to spring: a winter they grow in, and a summer too hot for them. */
+/**
+ * Whether the place has its season of cool crops from autumn to spring: a winter they grow in, and a summer too hot for them.
+ * Not said of a place with frost whose means are not known.
+ */
 export function hasCoolSeason({ climate, plan }: SowingContext): boolean {
   const { from } = seasonOf(plan);
   const last = plan.site.lastFrost?.usual ?? from;
   if (climate.underGlass || last > from + FROST_DAYS) return false;
+  if (climate.rough && plan.site.lastFrost) return false;
   const { leastC, mostC } = extremesOf(climate, from);
   return leastC >= GROWS_IN_WINTER_C && mostC > HOT_SUMMER_C;
 }
@@ -83,13 +87,21 @@ export function coolSeasonStart(context: SowingContext, isGood: (day: Day) => bo
   return first;
 }
 
-/** How much warmer than the coldest day it may be for cloves to go in where nothing freezes [K]. Source: house rule. */
-const NEAR_COLDEST_K = 5;
+/** A winter in which roots never stop: its coldest day has at least this mean [°C]. Source: house rule; western Oregon's, where October is garlic's month. */
+const MILD_WINTER_C = 3;
 
-/** The first cool day for cloves in a place without frost: within a few degrees of the coldest. */
+/**
+ * How cool a day's mean air is when cloves go in by cool days [°C], or how much warmer than the coldest it may be [K], whichever
+ * is warmer. Source: house rule; October by the sea, November in places without frost, as is said there.
+ */
+const CLOVES = { coolC: 10, nearColdestK: 5 } as const;
+
+/** The first cool day for cloves in a place without frost, or with a winter in which their roots never stop; null elsewhere. */
 export function firstCoolDay(context: SowingContext): Day | null {
-  const { leastC } = extremesOf(context.climate, seasonOf(context.plan).from);
-  return cooledTo(context, leastC + NEAR_COLDEST_K);
+  const { plan, climate } = context;
+  const { leastC } = extremesOf(climate, seasonOf(plan).from);
+  if (plan.site.firstFrost && leastC < MILD_WINTER_C) return null;
+  return cooledTo(context, Math.max(CLOVES.coolC, leastC + CLOVES.nearColdestK));
 }
 
 /** Nights that tender crops must have where no frost gives their day [°C]. Source: common practice, 50 °F, unless the crop names its own. */

@@ -208,8 +208,8 @@ function firstUpAfter(
 }
 
 /**
- * When cloves go in for the winter, by its middle at the latest, inside the gardener's own span; null in a place
- * without frost or for another crop.
+ * When cloves go in for the winter: after the killing frost, or on the first cool days where winter is mild; by its middle
+ * at the latest, inside the gardener's own span; null for another crop.
  */
 export function autumnPlantingDay(context: SowingContext): DateDecision | null {
   const { crop, planting, plan } = context;
@@ -219,10 +219,13 @@ export function autumnPlantingDay(context: SowingContext): DateDecision | null {
   const own = ownTests(context);
   const { within } = planting;
   if (!crop.overwinter) return null;
-  const best = dates ? afterKillingFrost(context, dates, crop.overwinter) : firstCoolDay(context);
+  const cool = firstCoolDay(context);
+  const frost = dates && afterKillingFrost(context, dates, crop.overwinter);
+  const isCool = cool !== null && (frost === null || cool < frost);
+  const best = isCool ? cool : frost;
   if (best === null)
     return within ? decideDate([{ basis: "given", day: within.from }, ...own], null) : null;
-  const basis = dates ? "first frost" : "cold";
+  const basis = isCool ? "cold" : "first frost";
   if (!within) return decideDate([{ basis, day: best }, ...own], null);
   const inside = earliest(latest(best, within.from), within.to);
   const by = inside === best ? basis : "given";

@@ -46,7 +46,7 @@ function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[]
           " apart. Water.",
         ),
         sign(
-          frost
+          byFrost(decision)
             ? "A hard frost has come, and the soil can still be worked."
             : "The heat is over, and nights are the cool ones of autumn.",
         ),
@@ -60,6 +60,9 @@ function autumnPlanting(context: SowingContext): readonly TaskOf<"overwinter">[]
     }),
   ];
 }
+
+/** Whether the frosts of the place give the day, and not its cool days. */
+const byFrost = ({ basis }: DateDecision) => !basis.includes("cold");
 
 function whyNow({ tests }: DateDecision, killing: Day | null): Sentence {
   const by = (basis: Basis) => tests.some((test) => test.basis === basis);

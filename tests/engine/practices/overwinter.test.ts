@@ -67,10 +67,10 @@ describe("planting garlic where the first frost is usual on 2 October", () => {
   test("is told by cool nights in a place without frost, and never by a hard frost", () => {
     const site = { ...garlic().plan.site, firstFrost: null };
     const mild = garlic({ ...ANY_TIME, plan: { site } });
-    expect(windowsOf(OVERWINTER, mild)[0]).toMatch(/^plant 11-/);
+    expect(windowsOf(OVERWINTER, mild)[0]).toMatch(/^plant 09-26 09-29/);
     expect(said(stepOf(OVERWINTER, mild, "plant"))).toContain("nights are the cool ones of autumn");
     expect(said(stepOf(OVERWINTER, mild, "plant"))).not.toMatch(/frost/);
-    expect(windowsOf(OVERWINTER, garlic({ plan: { site } }))[0]).toMatch(/^plant 10-28 10-31/);
+    expect(windowsOf(OVERWINTER, garlic({ plan: { site } }))[0]).toMatch(/^plant 10-01 10-01/);
   });
 });
 
