@@ -10,8 +10,9 @@ import { stopDay } from "../growth/stopping.ts";
 import { upMilestone } from "../growth/up.ts";
 import { type Guards, settingOutGuards, testReasons, whyDecided } from "./date-decision-texts.ts";
 import { deed, PLANTED, RAISED, verb } from "./deeds.ts";
+import { hardeningLadder, NIGHTS, WHOLE_DAYS } from "./harden-off.ts";
 import { definePractice } from "./practice.ts";
-import { caution, how, type Sentence, sign, why } from "./sentence.ts";
+import { caution, householdOnly, how, type Sentence, sign, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Days that hardened plants may wait for their bed. Source: common practice; pots dry out and roots circle. */
@@ -69,6 +70,23 @@ function lastDay(context: SowingContext, out: DateDecision): Day {
   return latest(out.day, earliest(day, stopDay(context, out.stop)));
 }
 
+/** The most days from one day out to the next that plants stay hardened. Source: house rule; a weekend away does no harm. */
+const STAYS_HARDENED_DAYS = 3;
+
+/** Whether somebody is about throughout the ladder before a day, but for a weekend. */
+function canHarden({ planting, crop, around }: SowingContext, setOut: Day): boolean {
+  const days = planting.hardenDays ?? crop.indoors?.hardenDays.value ?? 0;
+  const rungs = hardeningLadder(setOut, Math.max(WHOLE_DAYS + NIGHTS, days), around);
+  return rungs.every(({ day }, i) => (rungs[i + 1]?.day ?? setOut) - day <= STAYS_HARDENED_DAYS);
+}
+
+/** The first day from the one on which they may go out that has somebody about to harden them off before it, and does no harm yet; else that day. */
+function hardenedBy(context: SowingContext, day: Day, last: Day): Day {
+  for (let later = day; later <= last; later = plus(later, 1))
+    if (canHarden(context, later)) return later;
+  return day;
+}
+
 function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
   const { planting, crop } = context;
   const facts = crop.settingOut;
@@ -88,6 +106,12 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
     : [];
   const open = isTender(crop) && !context.climate.underGlass;
   const hardens = open && planting.start === "seed indoors";
+  const last = fixed ? out.day : lastDay(context, out);
+  const day = hardens && !fixed ? hardenedBy(context, out.day, last) : out.day;
+  const moved =
+    day === out.day
+      ? []
+      : [householdOnly(why("Not sooner, because nobody is there to harden them off."))];
   const bought = open && planting.start === "plants";
   const glass = bought
     ? [
@@ -98,7 +122,7 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
     : [];
   return [
     plantingTask(context, "set out", "1", {
-      window: window(out.day, out.day, fixed ? out.day : lastDay(context, out)),
+      window: window(day, day, last),
       harm: "this week",
       rhythm: "session",
       minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,
@@ -109,6 +133,7 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
         how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
         reason(context, out, guards),
+        ...moved,
         ...hoops,
         ...glass,
       ],

@@ -153,8 +153,8 @@ export function eventsOf(
   }
   const rest = scheduled.filter((each) => !isStillOpen.has(each) && !persons.has(each));
   const days = wholeDaysOf(rest, publishedState);
-  const inBoth = new Set(days.flatMap(({ rungs, jobs }) => (jobs.length === 0 ? rungs : [])));
-  for (const each of rest) if (!days.some(({ holds }) => holds.has(each))) inBoth.add(each);
+  const inBoth = new Set(rest);
+  for (const { jobs } of days) for (const job of jobs) inBoth.delete(job);
   const setOf = (each: ScheduledTask): "tasks" | "both" => (inBoth.has(each) ? "both" : "tasks");
   const isAlike = (a: ScheduledTask, b: ScheduledTask) =>
     isAlikeTask(a, b) && inBoth.has(a) === inBoth.has(b);

@@ -14,12 +14,11 @@ const BEFORE_RUNG = 10;
 
 /**
  * What falls on one day for the same people outside their sessions: what hardens off (lead first), and jobs told with it;
- * either may be empty. `holds`: all of them.
+ * either may be empty.
  */
 export type WholeDay = {
   readonly rungs: readonly ScheduledTask[];
   readonly jobs: readonly ScheduledTask[];
-  readonly holds: ReadonlySet<ScheduledTask>;
 };
 
 /** Whether a task is anything else than a carrying out or a bringing in. */
@@ -50,17 +49,11 @@ export function wholeDaysOf(
     const joined = able.filter(joins);
     const apart = groupsOfPeople(able.filter((each) => !joins(each)));
     return [
-      ...(rungs.length > 0 ? [wholeDay(rungs, joined)] : []),
-      ...apart.filter(areUnlike).map((jobs) => wholeDay([], jobs)),
+      ...(rungs.length > 0 ? [{ rungs, jobs: joined }] : []),
+      ...apart.filter(areUnlike).map((jobs) => ({ rungs: [], jobs })),
     ];
   });
 }
-
-const wholeDay = (rungs: readonly ScheduledTask[], jobs: readonly ScheduledTask[]): WholeDay => ({
-  rungs,
-  jobs,
-  holds: new Set([...rungs, ...jobs]),
-});
 
 const areUnlike = ([first, ...others]: readonly ScheduledTask[]) =>
   first !== undefined && others.some((each) => !isAlikeTask(first, each));

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { buildSchedule, horizonAt } from "../../../src/app/build.ts";
-import { isoOf, plus } from "../../../src/base/days/day.ts";
+import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
 import { lastFrostAt } from "../../../src/engine/climate/frost.ts";
 import { STOP_DAYS } from "../../../src/engine/growth/stopping.ts";
 import type { Task } from "../../../src/engine/practices/all.ts";
@@ -267,5 +267,39 @@ describe("plants that go out within four days of each other", () => {
         });
       }),
     );
+  });
+});
+
+describe("plants that nobody is there to harden off", () => {
+  const setOut = (away: string) => {
+    const { scheduled } = tellOf(away === "" ? ALONE : `${ALONE}away:\n  - everybody, ${away}\n`, {
+      on: "2027-01-02",
+    });
+    const find = (end: RegExp) => scheduled.filter(({ task }) => end.test(task.id));
+    const [out] = find(/tomato\/set-out\/1$/);
+    const rungs = find(/tomato\/harden-off\/out-/).map(({ day }) => day);
+    return { day: out?.day ?? 0, out, rungs: rungs.sort((a, b) => a - b) };
+  };
+  const plain = setOut("");
+  const span = (from: number, to: number) =>
+    `${isoOf(plus(plain.day as Day, from))} to ${isoOf(plus(plain.day as Day, to))}`;
+
+  test("go out later, after a ladder without a gap, where that does no harm", () => {
+    const moved = setOut(span(-9, -4));
+    expect(moved.day).toBeGreaterThan(plain.day);
+    expect(moved.day - plain.day).toBeLessThanOrEqual(10);
+    expect(JSON.stringify(moved.out?.task.say)).toContain("nobody is there to harden them off");
+    const days = [...moved.rungs, moved.day];
+    const gaps = days.slice(1).map((day, i) => day - (days[i] ?? 0));
+    expect(Math.max(...gaps)).toBeLessThanOrEqual(3);
+  });
+
+  test("go out on their day after a weekend away", () => {
+    expect(setOut(span(-6, -5)).day).toBe(plain.day);
+  });
+
+  test("go out on their day where waiting would not help before it does harm", () => {
+    const long = setOut(span(-9, 20));
+    expect(JSON.stringify(long.out?.task.say)).not.toContain("nobody is there");
   });
 });
