@@ -219,7 +219,7 @@ export const SUNFLOWER: Crop = {
     holdsDays: commonPractice(21),
     verb: "Cut",
     sign: "The back of the head is yellow going brown.",
-    how: "Cut heads with a foot of stem and hang them dry, or leave them to the birds.",
+    how: "Cut heads with a forearm of stem and hang them dry, or leave them to the birds.",
   },
 };
 

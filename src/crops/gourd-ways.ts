@@ -51,7 +51,7 @@ export const BEETLE_LOOK: Care = {
   how: "Look into flowers and under leaves in the cool of the morning. Knock striped beetles into soapy water.",
   sign: "Round holes in leaves, or one stem that wilts alone.",
   why: "They carry a wilt that no spray cures.",
-  caution: "Never spray open flowers, for bees are in them.",
+  caution: "Never spray open flowers: bees are at work in there.",
   harm: "when you can",
   minutes: 10,
   needs: ["a pot of soapy water"],

@@ -187,7 +187,7 @@ export const MELON: Crop = {
     verb: "Pick",
     sign: "It smells sweet, and comes off its stalk at a light push; honeydews turn cream instead.",
     how: "Look every other day and lift each one. Cut honeydews, for they don't come off by themselves.",
-    caution: "Wash them before you cut them.",
+    caution: "Wash melons before you cut one open.",
   },
 };
 

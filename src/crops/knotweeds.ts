@@ -89,7 +89,7 @@ export const RHUBARB: Crop = {
     bearsDays: commonPractice([42, 70]),
     holdsDays: commonPractice(5),
     verb: "Pull",
-    sign: "Stalks are a foot long and the leaf is open.",
+    sign: "Stalks are as long as your forearm, and the leaf is open.",
     how: "Pull and twist from the base; leave at least half the stalks on the plant.",
     caution:
       "Rhubarb leaves are poisonous: never eat any. Leave stalks that a hard frost has softened.",

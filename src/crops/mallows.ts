@@ -86,7 +86,7 @@ export const OKRA: Crop = {
       how: "Look at buds and young leaves for greenfly and stink bugs. Wash off the first and pick off the others.",
       sign: "Pods bend like a hook, or leaves feel sticky.",
       why: "A few are soon many.",
-      caution: "Never spray open flowers, for bees are in them.",
+      caution: "Never spray open flowers: bees are at work in there.",
       harm: "when you can",
       minutes: 5,
       needs: [],

@@ -167,7 +167,7 @@ export const MUSTARD: Crop = {
     holdsDays: commonPractice(7),
     verb: "Cut",
     sign: "The leaves are a hand long.",
-    how: "Take outer leaves and leave the heart, or cut all of it an inch up.",
+    how: "Take outer leaves and leave the heart, or cut all of it two fingers up.",
   },
 };
 
@@ -195,7 +195,7 @@ export const ARUGULA: Crop = {
     holdsDays: commonPractice(7),
     verb: "Cut",
     sign: "The leaves are as long as a finger.",
-    how: "Cut an inch above the soil, and water: it grows again.",
+    how: "Cut two fingers above the soil, and water: it grows again.",
   },
 };
 

@@ -163,7 +163,7 @@ export const ONION: Crop = {
     ...ONION_SETTING_OUT,
     apartCm: published(4 * 2.54, CITE.colorado),
     things: ["a watering can"],
-    how: "Trim long tops, plant an inch deep, firm, and water in. Thicker than a pencil they may bolt: plant the thin ones.",
+    how: "Trim long tops, plant a thumb's width deep, firm, and water in. Thicker than a pencil they may bolt: plant the thin ones.",
   },
   outdoors: {
     ...OUTDOORS_DEFAULTS,

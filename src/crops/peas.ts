@@ -94,7 +94,7 @@ export const BROAD_BEAN: Crop = {
       how: "Wash blackfly off with a hard jet of water, or rub them off. Look again in three days.",
       sign: "Black clusters under the top leaves.",
       why: "They double within days.",
-      caution: "Never spray open flowers, for bees are in them.",
+      caution: "Never spray open flowers: bees are at work in there.",
       harm: "when you can",
       minutes: 5,
       needs: [],

@@ -71,7 +71,7 @@ export const CELERY: Crop = {
       days: commonPractice([-21, -14]),
       verb: "Wrap",
       how: "Tie the stalks together and wrap them in card, leaves free.",
-      sign: "They stand a foot high.",
+      sign: "They stand as high as your forearm is long.",
       why: "Two or three weeks in the dark make the stalks mild.",
       caution: null,
       harm: "when you can",

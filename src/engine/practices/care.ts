@@ -1,4 +1,4 @@
-import { type Day, degreesC, plus } from "../../base/index.ts";
+import { capital, type Day, degreesC, plus } from "../../base/index.ts";
 import {
   type Care,
   type CarePractice,
@@ -158,7 +158,7 @@ function careTask<Name extends CarePractice>(
     ],
     because: [
       [`Counted from ${STAGES[care.from]}, `, { day: stage.usual }, "."],
-      [`${saySource(care.days.source)}.`],
+      [`${capital(saySource(care.days.source))}.`],
     ],
     basis: stage.basis,
     needs: care.needs,

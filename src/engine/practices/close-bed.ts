@@ -1,4 +1,4 @@
-import { type Day, earliest, latest, litres, plus } from "../../base/index.ts";
+import { cm, type Day, earliest, latest, litres, plus } from "../../base/index.ts";
 import { type Bed, seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
@@ -15,7 +15,7 @@ const MAY_WAIT_DAYS = 21;
 
 /** How much compost an inch over the bed is; nothing where the plan gives no size. */
 function compostSentences({ lengthCm, widthCm }: Bed): readonly Sentence[] {
-  if (!lengthCm || !widthCm) return [how("Spread an inch of compost.")];
+  if (!lengthCm || !widthCm) return [how("Spread ", { quantity: cm(COMPOST_CM) }, " of compost.")];
   const volume = (lengthCm.si * widthCm.si * COMPOST_CM) / 1000;
   return [how("Spread compost over it, about ", { quantity: litres(volume) }, ".")];
 }

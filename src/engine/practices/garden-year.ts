@@ -1,4 +1,4 @@
-import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import { cm, type Day, earliest, latest, plus } from "../../base/index.ts";
 import { isRaised, seasonOf } from "../../garden/model/index.ts";
 import { anchorOf, inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { deed } from "./deeds.ts";
@@ -107,7 +107,9 @@ function beds(garden: WholeGarden): GardenJob | null {
         `Begin with ${bed.name}, sown or planted from about `,
         { day: first },
         open.size > 1 ? "; the others a week before their turn. " : ". ",
-        "Pull the weeds, spread an inch of compost where autumn brought none, loosen with a fork and rake level.",
+        "Pull the weeds, spread ",
+        { quantity: cm(2.54) },
+        " of compost where autumn brought none, loosen with a fork and rake level.",
       ),
       sign("A handful of soil crumbles."),
       caution("Stay off wet soil: trodden now, it is hard all summer."),

@@ -100,7 +100,7 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
   const hoops = out.stopped
     ? [
         caution(
-          "The soil is cold still: plant under hoops and fleece, and leave them on until nights are mild.",
+          "The soil is cold still: plant under hoops and fleece, and keep both on until nights are mild.",
         ),
       ]
     : [];

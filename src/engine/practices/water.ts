@@ -126,7 +126,7 @@ function reason(
 }
 
 const BACKFLOW = caution(
-  "Drip lines need a backflow preventer where they join the house's water; local rules say which.",
+  "A drip line needs a backflow preventer where it joins the house's water; local rules say which.",
 );
 
 /** What the week's need was reckoned from, as `why` tells it. */

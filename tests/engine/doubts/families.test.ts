@@ -40,4 +40,21 @@ describe("a family back in its bed", () => {
     const later = bed("tomato").replace("South bed:", "Long bed:\n    was: South bed");
     expect(codes(year(2026, bed("potato")), year(2027, later))).toEqual(["family-too-soon@12"]);
   });
+
+  it("is doubted where garlic follows the garlic lifted from its bed that summer", () => {
+    const two = (next: string, where = "") => `beds:
+  South bed:
+    is: 12 x 4 ft
+    crops:
+      - garlic: 40 cloves, in since 14 Oct 2026
+${where}      - name: next garlic
+        crop: ${next}`;
+    const again = "garlic\n        cloves: 40\n        plant: this October";
+    const [doubt, ...more] = familyDoubts([year(2027, two(again))]);
+    expect(more).toEqual([]);
+    expect(doubt?.code).toBe("family-too-soon");
+    expect(doubt?.is).toContain("South bed had garlic this year");
+    const elsewhere = "  North bed:\n    is: 12 x 4 ft\n    crops:\n";
+    expect(familyDoubts([year(2027, two(again, elsewhere))])).toEqual([]);
+  });
 });
