@@ -71,7 +71,7 @@ function sayObservation(observation: Observation, plans: readonly Plan[]): strin
     case "seen":
       return `seen: ${plantingName(observation.planting)} ${observation.stage}${nth(observation.sowing)}`;
     case "not yet":
-      return `not yet: ${plantingName(observation.planting)}, ${"stage" in observation.of ? (observation.of.stage === "anything" ? "nothing to see" : observation.of.stage) : job(observation.of.practice, observation.of.step)}${nth(observation.sowing)}${observation.until === undefined ? "" : ` until ${sayDay(observation.until)}`}`;
+      return `not yet: ${plantingName(observation.planting)}, ${"stage" in observation.of ? (observation.of.stage === "anything" ? "no sign yet" : observation.of.stage) : job(observation.of.practice, observation.of.step)}${nth(observation.sowing)}${observation.until === undefined ? "" : ` until ${sayDay(observation.until)}`}`;
     case "left":
       return `left this year: ${observation.practice}, ${plantingName(observation.planting)}`;
     case "failed":
