@@ -1,4 +1,4 @@
-import { type Day, latest, plus } from "../../base/index.ts";
+import { type Day, plus } from "../../base/index.ts";
 import {
   type CoverFacts,
   type Pest,
@@ -7,57 +7,28 @@ import {
   pestCoverIn,
 } from "../../crops/index.ts";
 import { isRaised } from "../../garden/model/index.ts";
-import { type Basis, combineBasis } from "../growth/anchors.ts";
-import { nextAnniversary } from "../growth/autumn.ts";
+import { combineBasis } from "../growth/anchors.ts";
 import { flowerMilestone } from "../growth/flower.ts";
-import {
-  isReached,
-  type Milestone,
-  middle,
-  milestoneOn,
-  type ReachedMilestone,
-} from "../growth/milestones.ts";
+import { isReached, type Milestone, middle, milestoneOn } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { growsOnFrom } from "../growth/through-winter.ts";
 import { upMilestone } from "../growth/up.ts";
+import { coverAskedFor } from "./asked-covers.ts";
+import {
+  type CoverDay,
+  type CoverPeriod,
+  dayInPlace,
+  inTime,
+  type LaidCover,
+  MAY_STAY_DAYS,
+} from "./cover-days.ts";
 import { sowingNumbers } from "./repeat.ts";
-import { type TaskOf, type Window, window } from "./task.ts";
-
-/** A day that a cover goes on or comes off, and of which sowing and stage that is. */
-export type CoverDay = {
-  readonly context: SowingContext;
-  readonly window: Window;
-  readonly basis: readonly Basis[];
-  /** The stage's day, and how `why` names it. */
-  readonly stage: { readonly day: Day; readonly told: string };
-};
-
-/** What is laid over plants and taken off again. */
-export type LaidCover = Exclude<PlantCoverName, "board">;
-
-/** A planting's cover from the day it goes on to the day it comes off; off is null where nobody but the gardener says when. */
-export type CoverPeriod = {
-  readonly context: SowingContext;
-  readonly against: Pest | null;
-  readonly thing: LaidCover;
-  /** How its ids end: nothing, or the pest where the planting has a cover before this one. */
-  readonly suffix: string;
-  readonly on: CoverDay;
-  readonly off: CoverDay | null;
-  readonly offSign: string | null;
-  /** Whether bees end it, so that it comes off whatever stands beside it. */
-  readonly forBees: boolean;
-};
-
-/** Days that taking off may wait where no bee is waiting for it. Source: house rule; a net too long harms little. */
-const MAY_STAY_DAYS = 10;
-/** Days past its first flower by which bees must be let in. Source: covers off at first flower, within three days; the first flowers are male. */
-const BEES_WAIT_DAYS = 2;
+import { type TaskOf, window } from "./task.ts";
 
 /**
- * The covers of a planting, by its crop's facts in their order (none of them under glass), then what else the plan asks for. None once bees must reach
- * its flowers, for a later sowing, which stands under the first one's, and for what was raised past the stage it is for.
+ * The covers of a planting, by its crop's facts in their order (none of them under glass), then what else the plan
+ * asks for. None once bees must reach its flowers, for a later sowing, which stands under the first one's, and for what was raised past the stage it is for.
  */
 export function coversOf(context: SowingContext): readonly CoverPeriod[] {
   const known = covers.get(context) ?? calculateCovers(context);
@@ -132,17 +103,6 @@ function goesOn(context: SowingContext, { on, against }: CoverFacts): CoverDay |
   };
 }
 
-function dayInPlace(context: SowingContext): CoverDay | null {
-  const anchor = inPlace(context);
-  if (!anchor) return null;
-  return {
-    context,
-    window: window(anchor.day, anchor.day, plus(anchor.day, 3), "earlier"),
-    basis: anchor.basis,
-    stage: { day: anchor.day, told: "As it goes into its place, " },
-  };
-}
-
 function dayGrownOn(context: SowingContext, day: Day): CoverDay {
   return {
     context,
@@ -182,137 +142,6 @@ function comesOff(first: SowingContext, { off, offDays }: CoverFacts): CoverDay 
     };
   }
   return null;
-}
-
-/** The cover with its end no later than the first flower that bees must reach; none where that opens before it is on. */
-function inTime(period: Omit<CoverPeriod, "forBees">): readonly CoverPeriod[] {
-  const { context, on, off } = period;
-  const flower = context.crop.flowers?.forBees ? flowerMilestone(context) : null;
-  if (!flower || !isReached(flower)) return [{ ...period, forBees: false }];
-  if (flower.usual <= on.window.due) return [];
-  if (off && off.window.latest < flower.early) return [{ ...period, forBees: false }];
-  return [{ ...period, off: beforeBees(context, flower, on.window.due), forBees: true }];
-}
-
-/** Off as the first flower opens, on the early side, since it hides from who does not look. */
-function beforeBees(context: SowingContext, flower: ReachedMilestone, on: Day): CoverDay {
-  const { early, usual, basis } = flower;
-  return {
-    context,
-    window: window(latest(plus(on, 1), early), usual, plus(usual, BEES_WAIT_DAYS), "earlier"),
-    basis,
-    stage: { day: usual, told: "As its first flower opens, about " },
-  };
-}
-
-/**
- * A cover the plan asks for and the facts do not: on as it goes into its place, cloches two weeks before to warm it. Off for
- * bees; fabric and cloches also when frosts are over, and over what stands for years after its harvest. `before`: how many
- * covers the planting has before this one.
- */
-function coverAskedFor(
-  context: SowingContext,
-  thing: LaidCover,
-  before: number,
-): readonly CoverPeriod[] {
-  const { inSince } = context.planting;
-  const suffix = before === 0 ? "" : `-${thing}`;
-  const period = { context, against: null, thing, suffix, offSign: OFF_SIGNS[thing] };
-  if (inSince !== null && context.crop.perennial) return overHarvest(period);
-  const place = inSince === null ? dayInPlace(context) : coveredSince(context, inSince);
-  if (!place) return [];
-  const on = thing === "cloche" && inSince === null ? clochesOn(context, place) : place;
-  if (on === null) return [];
-  return inTime({ ...period, on, off: thing === "net" ? null : afterFrosts(context, place) });
-}
-
-const OFF_SIGNS: Readonly<Record<LaidCover, string | null>> = {
-  net: null,
-  fabric: "Nights stay mild, or the leaves press against it.",
-  cloche: "Nights stay mild, or the leaves press against the top.",
-};
-
-/** What was sown in an earlier year lies under its cover since then. */
-const coveredSince = (context: SowingContext, day: Day): CoverDay => ({
-  context,
-  window: window(day, day, day),
-  basis: ["given"],
-  stage: { day, told: "As it went into its place, " },
-});
-
-/** Days ahead that cloches are put out. Source: common practice, two weeks, so that the soil is warm by then. */
-const CLOCHES_AHEAD_DAYS = 14;
-
-/** Mean air [°C] in which what goes in needs no cloches. Source: house rule, 60 °F. */
-const MILD_C = 15.5;
-
-/** Days before the usual first frost by which cloches stand over what went in while it was mild. Source: house rule. */
-const BEFORE_FROST_DAYS = 10;
-
-/** Cloches warm what goes in early, and go over late sowings as the frosts come; null over what goes in for the summer. */
-function clochesOn(context: SowingContext, place: CoverDay): CoverDay | null {
-  const since = place.stage.day;
-  const { firstFrost, lastFrost } = context.plan.site;
-  const frost = firstFrost?.usual;
-  const isLate = frost !== undefined && since >= plus(frost, -SUMMER_DAYS);
-  if (!isLate || since <= (lastFrost?.late ?? since - 1))
-    return context.climate.airC(since) < MILD_C ? twoWeeksBefore(place) : null;
-  const day = latest(since, plus(frost, -BEFORE_FROST_DAYS));
-  return {
-    context,
-    window: window(latest(since, plus(day, -7)), day, plus(day, 10), "earlier"),
-    basis: combineBasis(place.basis, ["first frost"]),
-    stage: { day: frost, told: "Some days before the usual first frost, " },
-  };
-}
-
-function twoWeeksBefore(place: CoverDay): CoverDay {
-  const day = plus(place.stage.day, -CLOCHES_AHEAD_DAYS);
-  return { ...place, window: window(plus(day, -4), day, plus(day, 7)) };
-}
-
-/** What goes under its cover so long after the frosts, or later, keeps it till the next spring's [days]. Source: house rule. */
-const SUMMER_DAYS = 90;
-
-/** A cover that is asked for lies at least so long [days]. Source: house rule, three weeks: until roots have taken hold. */
-const LEAST_DAYS = 21;
-
-/** Nine springs in ten have had their last frost by then, and it has lain for some weeks; null in a place without frost. */
-function afterFrosts(context: SowingContext, place: CoverDay): CoverDay | null {
-  const frost = context.plan.site.lastFrost;
-  if (!frost) return null;
-  const since = place.stage.day;
-  const day = latest(
-    nextAnniversary(frost.late, plus(since, -SUMMER_DAYS)),
-    plus(since, LEAST_DAYS),
-  );
-  return {
-    context,
-    window: window(plus(day, -7), day, plus(day, MAY_STAY_DAYS)),
-    basis: ["last frost"],
-    stage: { day, told: "Frosts are over and it has rooted by about " },
-  };
-}
-
-/** Days before its harvest that what stands for years is covered. Source: house rule; before birds and late frosts find it. */
-const BEFORE_HARVEST_DAYS = 14;
-
-function overHarvest(
-  period: Pick<CoverPeriod, "context" | "against" | "thing" | "suffix" | "offSign">,
-): readonly CoverPeriod[] {
-  const { context } = period;
-  const ripe = ripeMilestone(context);
-  const weeks = context.crop.perennial?.harvestWeeks.value[1] ?? 0;
-  if (!isReached(ripe)) return [];
-  const at = (day: Day, told: string): CoverDay => ({
-    context,
-    window: window(plus(day, -4), day, plus(day, 7)),
-    basis: ripe.basis,
-    stage: { day: ripe.usual, told },
-  });
-  const on = at(plus(ripe.usual, -BEFORE_HARVEST_DAYS), "Two weeks before its first harvest, ");
-  const off = at(plus(ripe.usual, 7 * weeks), "After the weeks of its harvest, from ");
-  return [{ ...period, on, off, offSign: "The last of it is picked.", forBees: false }];
 }
 
 /**

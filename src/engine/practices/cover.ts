@@ -1,21 +1,34 @@
+import { type Day, latest, plus } from "../../base/index.ts";
 import { coverNamed, coverWords, isPestCover, type Pest } from "../../crops/index.ts";
+import { type Anchors, anchorKey } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { regionOf } from "../rules/regions.ts";
-import { type CoverDay, type CoverPeriod, coversOf } from "./cover-periods.ts";
+import type { CoverDay, CoverPeriod } from "./cover-days.ts";
+import { coversOf } from "./cover-periods.ts";
 import { howCovered, pestFactsIn } from "./cover-pests.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
+import { sowingNumbers } from "./repeat.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type TaskOf } from "./task.ts";
+import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Covers that are one net: of one bed, against the same pest, at the same time; the first to go on stands first. */
 type SharedCover = readonly [CoverPeriod, ...CoverPeriod[]];
 
-function tasks({ contexts }: WholeGarden): readonly TaskOf<"cover">[] {
+function tasks({ contexts, anchors }: WholeGarden): readonly TaskOf<"cover">[] {
   return sharedCoversOf(contexts.flatMap(coversOf)).flatMap((shared) => [
     ...shared.filter(isToPutOn).map((each) => onTask(each, shared)),
-    ...offTasks(shared),
+    ...offTasks(shared, (period) => lastEndOf(period, anchors)),
   ]);
+}
+
+/** The day the last sowing under a cover is out of its place; null where that is not known. */
+function lastEndOf({ context }: CoverPeriod, anchors: Anchors): Day | null {
+  const { planting } = context;
+  const ends = sowingNumbers(context).map(
+    (sowing) => anchors.get(anchorKey(planting.key, sowing, "end"))?.day ?? null,
+  );
+  return ends.includes(null) ? null : ends.reduce((a, b) => (a && b && a > b ? a : b), null);
 }
 
 /** What was sown in an earlier year is covered already; what stands for years is covered each year. */
@@ -114,20 +127,51 @@ function sayUnder(
 }
 
 /** What bees must reach comes off by itself; all the rest on one day, when the last of them may. */
-function offTasks(shared: SharedCover): readonly TaskOf<"cover">[] {
+function offTasks(shared: SharedCover, endOf: EndOf): readonly TaskOf<"cover">[] {
   const own = shared.filter(({ forBees }) => forBees);
   const rest = shared.filter(({ forBees, off }) => !forBees && off);
   const last = rest.reduce<CoverPeriod["off"]>(
     (late, { off }) => (late && off && late.window.due >= off.window.due ? late : off),
     null,
   );
-  const together = rest.length > 1 ? idOf(shared[0], "off") : null;
+  const { under, off } = stillUnder(rest, last, endOf);
+  const [lead, ...others] = under;
+  const together = lead && others.length > 0 ? idOf(lead, "off") : null;
   return [
     ...own.flatMap((each) =>
       each.off ? [offTask(each, each.off, { shared, together: null })] : [],
     ),
-    ...rest.flatMap((each) => (last ? [offTask(each, last, { shared, together })] : [])),
+    ...under.flatMap((each) => (off ? [offTask(each, off, { shared, together })] : [])),
   ];
+}
+
+type EndOf = (period: CoverPeriod) => Day | null;
+
+/** Days after a harvest is over within which its net is still taken off with the others. Source: house rule, a week. */
+const STILL_THERE_DAYS = 7;
+
+/**
+ * Those that still stand under a shared cover when it comes off, and that day: what was cleared before has nothing over it.
+ * Where all are cleared sooner, it comes off with the last of them.
+ */
+function stillUnder(
+  rest: readonly CoverPeriod[],
+  last: CoverPeriod["off"],
+  endOf: EndOf,
+): { readonly under: readonly CoverPeriod[]; readonly off: CoverPeriod["off"] } {
+  if (!last) return { under: rest, off: last };
+  const isThere = (end: Day | null) =>
+    end === null || plus(end, STILL_THERE_DAYS) >= last.window.due;
+  const under = rest.filter((each) => isThere(endOf(each)));
+  const ends = rest.map((each) => endOf(each) ?? last.window.due);
+  if (under.length > 0) return { under, off: last };
+  const over = latest(...ends);
+  const off: CoverDay = {
+    ...last,
+    window: window(over, plus(over, 1), plus(over, STILL_THERE_DAYS)),
+    stage: { day: over, told: "The last under it is out about " },
+  };
+  return { under: rest.filter((each) => endOf(each) === over), off };
 }
 
 const idOf = ({ context, suffix }: CoverPeriod, step: "on" | "off") =>

@@ -1,10 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import {
-  type CoverDay,
-  coversOf,
-  underCover,
-} from "../../../src/engine/practices/cover-periods.ts";
+import type { CoverDay } from "../../../src/engine/practices/cover-days.ts";
+import { coversOf, underCover } from "../../../src/engine/practices/cover-periods.ts";
 import { THIN } from "../../../src/engine/practices/thin.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { growingOf } from "../growth/growing.ts";

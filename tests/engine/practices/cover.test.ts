@@ -5,7 +5,7 @@ import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts
 import type { Task } from "../../../src/engine/practices/all.ts";
 import { COVER } from "../../../src/engine/practices/cover.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
-import { type Given, growingOf } from "../growth/growing.ts";
+import { anchor, type Given, growingOf } from "../growth/growing.ts";
 import { said, sharedIn, titles, windows } from "./told.ts";
 
 /** Covers of a garden with nothing but these in it. */
@@ -256,6 +256,23 @@ describe("plantings of one bed against the same pest", () => {
     const off = "off 06-24 06-29 07-14";
     expect(windowsOf(beet, carrot)).toEqual([...shared, off, off]);
     expect(windowsOf(carrot, beet)).toEqual([...shared, off, off]);
+  });
+
+  test("that are cleared long before the rest have nothing taken off", () => {
+    const { plan, climate, around } = growingOf(QUARRY, "beet");
+    const garden = (...ends: readonly (readonly [string, string])[]) =>
+      sharedIn(COVER, {
+        ...{ plan, climate, around, contexts: [beet, carrot], observations: [] },
+        anchors: new Map(ends.map(([key, day]) => [key, anchor(isoDay(day))])),
+      });
+    const off = (...ends: readonly (readonly [string, string])[]) =>
+      windows(garden(...ends).filter(({ step }) => step === "off"));
+    const last = "off 06-24 06-29 07-14";
+    expect(off(["2027/beet|1|end", "2027-06-10"])).toEqual([last]);
+    expect(off(["2027/beet|1|end", "2027-06-25"])).toEqual([last, last]);
+    expect(off(["2027/beet|1|end", "2027-06-10"], ["2027/carrot|1|end", "2027-06-12"])).toEqual([
+      "off 06-12 06-13 06-19",
+    ]);
   });
 
   test("say so: the later goes under what is there, and all come off on one day", () => {
