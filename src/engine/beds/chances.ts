@@ -47,8 +47,15 @@ export function chanceOf(context: SowingContext, day: Day): StartChance | null {
   const outcome = outcomeOn(context, from);
   if (outcome.why !== null && isSpoilt(outcome.why)) return later(context, from, outcome.why);
   if (outcome.inTime === "none") return { ...outcome, verdict: "too late", opens: null };
-  if (from > day) return { ...outcome, verdict: "not yet", opens: from };
-  return { ...outcome, verdict: outcome.inTime === "any" ? "safe" : "a gamble", opens: null };
+  const inTime = outcome.inTime === "any" && isHeldOut(context) ? "usual" : outcome.inTime;
+  if (from > day) return { ...outcome, inTime, verdict: "not yet", opens: from };
+  return { ...outcome, inTime, verdict: inTime === "any" ? "safe" : "a gamble", opens: null };
+}
+
+/** Whether in a cold season plants would go out in soil still too cold for them, so that the season is not over first. */
+function isHeldOut(context: SowingContext): boolean {
+  const out = context.planting.start === "plants" ? settingOutDay(context) : null;
+  return out !== null && out.stop !== null && (out.stopped || out.late >= out.stop);
 }
 
 /** The day from which frost and soil allow a start, calculated as for the plan's own sowings. */

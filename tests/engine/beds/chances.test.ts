@@ -20,6 +20,12 @@ describe("what a start comes to", () => {
     expect(verdicts).toEqual(["safe", "a gamble", "too late"]);
   });
 
+  test("is a gamble at best for plants whose soil stays too cold for them", () => {
+    const text = `${QUARRY}crops:\n  - okra: 6 plants, bought\n`;
+    const okra = growingOf(text, "okra", PLANTS);
+    expect(chanceOf(okra, isoDay("2027-08-01"))?.verdict).not.toBe("safe");
+  });
+
   test("is what growth reckons of it: ready in a usual season when the milestone says", () => {
     const growing = growingOf(QUARRY, "carrot");
     const answer = chanceOf(growing, isoDay("2027-05-20"));
