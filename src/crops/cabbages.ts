@@ -55,7 +55,7 @@ export const CABBAGE: Crop = {
     apartCm: published(18 * 2.54, CITE.colorado),
     rowsCm: published(24 * 2.54, CITE.missouri),
     things: ["collars of card", "a net, hoops and pegs", "a watering can"],
-    how: "Plant up to the first leaves, firm hard so that a tug on a leaf does not lift them, and water in.",
+    how: "Plant up to the first leaves, firm hard so that a tug on a leaf does not lift them, and water in. Where cutworms bite stems off, push a ring of card into the soil round each.",
   },
   outdoors: {
     ...OUTDOORS_DEFAULTS,

@@ -72,7 +72,7 @@ export const CORN: Crop = {
         " come.",
       ],
       sign: "Silks chewed, or crumbs on the tip of an ear.",
-      why: "Ears are sweet soon, and others know it too.",
+      why: "Sweet ears draw every animal about.",
       caution: "Sprays: read the label first, and follow it.",
       harm: "when you can",
       minutes: 10,

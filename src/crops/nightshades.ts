@@ -41,7 +41,7 @@ export const TOMATO: Crop = {
     apartCm: published(18 * 2.54, CITE.missouri),
     rowsCm: published(42 * 2.54, CITE.missouri),
     things: ["soft ties", "a watering can"],
-    how: "Plant deep, up to the first leaves. Water in and tie loosely.",
+    how: "Plant deep, up to the first leaves. Water in and tie loosely. Where cutworms bite stems off, push a ring of card into the soil round each.",
   },
   flowers: { daysBeforeHarvest: commonPractice([40, 50]), forBees: false },
   support: {

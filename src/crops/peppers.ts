@@ -56,7 +56,7 @@ export const PEPPER: Crop = {
     apartCm: commonPractice(18 * 2.54),
     rowsCm: commonPractice(30 * 2.54),
     things: ["short stakes and ties", "a watering can"],
-    how: "Plant no deeper than they stood, with a stake beside each. Water in and tie loosely.",
+    how: "Plant no deeper than they stood, with a stake beside each. Water in and tie loosely. Where cutworms bite stems off, push a ring of card into the soil round each.",
   },
   flowers: { daysBeforeHarvest: commonPractice([35, 45]), forBees: false },
   care: [
@@ -171,7 +171,7 @@ export const EGGPLANT: Crop = {
       verb: "Check",
       how: "Crush orange eggs under the leaves and drop striped beetles into soapy water. Look again each week.",
       sign: "Leaves with many small holes or bare edges.",
-      why: "Without the fabric, potato beetles find eggplants too.",
+      why: "Once the fabric is off, potato beetles come to the leaves.",
       caution: "Sprays: read the label first, and follow it.",
       harm: "when you can",
       minutes: 10,

@@ -11,3 +11,10 @@ test("carrots, beets and cabbages are brought in before the ground freezes, if t
     expect(care.days.value[0]).toBeGreaterThan(0);
   }
 });
+
+test("plants whose stems cutworms bite off are ringed with card as they go out", () => {
+  const ringed = CROPS.filter(({ settingOut }) => settingOut?.how.includes("ring of card"));
+  expect(ringed.map(({ key }) => key)).toEqual(
+    expect.arrayContaining(["cabbage", "pepper", "tomato"]),
+  );
+});
