@@ -66,7 +66,7 @@ type JobWords = Pick<Care, "verb" | "how" | "sign" | "why">;
 export const yearlyJob = (
   step: string,
   days: NumberRange,
-  words: JobWords & Partial<Pick<Care, "caution" | "minutes" | "needs" | "harm" | "from">>,
+  words: JobWords & Partial<Pick<Care, "caution" | "minutes" | "needs" | "harm" | "from" | "only">>,
 ): Care => ({
   practice: "yearly",
   step,
@@ -112,6 +112,7 @@ export const nettedInFruit = (days: NumberRange): Care =>
     how: "Hang a fine net clear of the fruit and close it at the ground, so that no bird is caught in it. It comes off after the last picking.",
     sign: "The first fruit turns colour.",
     why: "Birds take the crop in a morning.",
+    only: ["bearing"],
     harm: "this week",
     minutes: 20,
     needs: ["a fruit net and pegs"],

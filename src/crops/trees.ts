@@ -23,6 +23,7 @@ const THINNED: Care = yearlyJob("thin", [40, 60], {
   ],
   sign: "The fruits are as big as a walnut.",
   why: "Fewer grow bigger, no branch breaks, and it fruits again next year.",
+  only: ["bearing"],
 });
 
 const FALLEN: Care = yearlyJob("fallen", [14, 35], {
@@ -81,6 +82,7 @@ const prunedInSummer = (days: readonly [number, number]): Care =>
     how: "On a dry day, once the fruit is picked, take out what is dead, crossing or too tall.",
     sign: "The fruit is picked, and leaves are still green.",
     why: "Cut in winter, stone fruit catches diseases through the wounds.",
+    only: ["bearing"],
     minutes: 45,
     needs: ["clean sharp secateurs"],
   });

@@ -10,6 +10,7 @@ import { seasonOf } from "../../garden/model/index.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { groundFreezes } from "../climate/winter-cold.ts";
 import { combineBasis } from "../growth/anchors.ts";
+import { springAfter } from "../growth/autumn.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
   isReached,
@@ -57,6 +58,8 @@ function stageOf(context: SowingContext, from: Care["from"]): Milestone {
     case "first harvest":
       return ripeMilestone(context);
     case "last frost":
+      if (!lastFrost && context.crop.perennial)
+        return milestoneOn(springAfter(context, seasonOf(context.plan).from), ["time of year"]);
       return on(lastFrost?.usual, "last frost");
     case "first frost":
       return on(underGlass ? glassEnd(context)?.day : firstFrost?.usual, "first frost");
@@ -157,7 +160,11 @@ function careTask<Name extends CarePractice>(
       ...(care.caution === null ? [] : [caution(...piecesOf(care.caution, region))]),
     ],
     because: [
-      [`Counted from ${STAGES[care.from]}, `, { day: stage.usual }, "."],
+      [
+        `Counted from ${stage.basis[0] === "time of year" ? "spring" : STAGES[care.from]}, `,
+        { day: stage.usual },
+        ".",
+      ],
       [`${capital(saySource(care.days.source))}.`],
     ],
     basis: stage.basis,

@@ -4,7 +4,7 @@ import { commonPractice } from "../../../src/crops/figures.ts";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { practiceOf } from "../../../src/engine/practices/all.ts";
 import { careTasks, piecesOf } from "../../../src/engine/practices/care.ts";
-import { isoDay } from "../../gardens.ts";
+import { isoDay, tellOf } from "../../gardens.ts";
 import { always, growingOf } from "../growth/growing.ts";
 import { ending, planWith, toldWith } from "./garden.ts";
 
@@ -106,5 +106,24 @@ describe("what is told only in some places and years", () => {
 
   test("is no winter straw where the ground does not freeze", () => {
     expect(yearly("2025-08-15", { site: always(5) })).toEqual(["net", "straw", "runners"]);
+  });
+});
+
+describe("the yearly work of a fruit tree", () => {
+  const steps = (crop: string, frost: string) => {
+    const text = `garden: T\nyear: 2027\nplace:\n  clock: Europe/Madrid\n  latitude: 36.8\n  last frost: ${frost}\n  first frost: ${frost === "none" ? "none" : "about 2 Nov"}\ncrops:\n  - ${crop}\n`;
+    return tellOf(text, { on: "2027-01-01" })
+      .scheduled.filter(({ task }) => task.practice === "yearly")
+      .map(({ task }) => task.step)
+      .sort();
+  };
+
+  test("counts from spring where there is no frost to count from", () => {
+    expect(steps("apple: 2 trees, in since 1 Nov 2020", "none")).toEqual(["feed", "prune", "thin"]);
+  });
+
+  test("has no fruit to thin or to net before it bears", () => {
+    expect(steps("plum: 1 tree, in since 1 Nov 2026", "about 1 Apr")).toEqual(["fallen", "feed"]);
+    expect(steps("plum: 1 tree, in since 1 Nov 2020", "about 1 Apr")).toContain("thin");
   });
 });
