@@ -242,6 +242,7 @@ export const CILANTRO: Crop = {
 export const DILL: Crop = {
   ...CILANTRO,
   key: "dill",
+  winter: null,
   one: "dill",
   many: "dill",
   alsoCalled: ["dill weed"],

@@ -3,7 +3,7 @@ import { isTender, type Start } from "../../crops/index.ts";
 import { firstFrostAt } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { anchorKey } from "../growth/anchors.ts";
-import { autumnAfter } from "../growth/autumn.ts";
+import { autumnAfter, winterOpens } from "../growth/autumn.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { nextGoodStart, type Refusal, refusalOf, worthwhileUntil } from "../growth/limits.ts";
 import { type RipeBySeason, ripeInSeasons } from "../growth/ripe.ts";
@@ -46,7 +46,7 @@ export function chanceOf(context: SowingContext, day: Day): StartChance | null {
   const from = latest(day, first);
   const outcome = outcomeOn(context, from);
   if (outcome.why !== null && isSpoilt(outcome.why)) return later(context, from, outcome.why);
-  if (outcome.inTime === "none") return { ...outcome, verdict: "too late", opens: null };
+  if (outcome.inTime === "none") return forWinter(context, from) ?? tooLate(outcome);
   const inTime = outcome.inTime === "any" && isHeldOut(context) ? "usual" : outcome.inTime;
   if (from > day) return { ...outcome, inTime, verdict: "not yet", opens: from };
   return { ...outcome, inTime, verdict: inTime === "any" ? "safe" : "a gamble", opens: null };
@@ -56,6 +56,20 @@ export function chanceOf(context: SowingContext, day: Day): StartChance | null {
 function isHeldOut(context: SowingContext): boolean {
   const out = context.planting.start === "plants" ? settingOutDay(context) : null;
   return out !== null && out.stop !== null && (out.stopped || out.late >= out.stop);
+}
+
+const tooLate = (outcome: StartOutcome): StartChance => ({
+  ...outcome,
+  verdict: "too late",
+  opens: null,
+});
+
+/** What is too late for this year, and may be sown for the winter later in autumn; null where it may not. */
+function forWinter(context: SowingContext, day: Day): StartChance | null {
+  const opens = winterOpens(context, day);
+  if (opens === null || opens <= day) return null;
+  const then = outcomeOn(context, opens);
+  return then.inTime === "none" ? null : { ...then, verdict: "not yet", opens };
 }
 
 /** The day from which frost and soil allow a start, calculated as for the plan's own sowings. */

@@ -90,6 +90,14 @@ export function frozenFrom({ climate, bed }: SowingContext, autumn: Autumn): Day
 /** Soil that no fork goes into [°C]. Source: house rule; half a degree above freezing, since a mean hides the nights. */
 const FROZEN_SOIL_C = 0.5;
 
+/** The first day of the time in which a crop is sown for the winter after a day; null where it is not, or the winter is too cold. */
+export function winterOpens(context: SowingContext, from: Day): Day | null {
+  const weeks = context.crop.winter?.sownWeeksBefore ?? null;
+  const autumn = weeks && autumnAfter(context, from);
+  if (!weeks || !autumn || tooColdFrom(context, autumn) !== null) return null;
+  return plus(autumn.killing, -7 * weeks.value[1]);
+}
+
 /** Whether the gardener gave the day that it went in. */
 const isGiven = ({ planting: { fixed, within, inSince } }: SowingContext) =>
   (fixed.start ?? fixed.out ?? within ?? inSince) !== null;

@@ -99,6 +99,7 @@ function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const start = anchorOf(context, "start");
   const frost = plan.site.firstFrost;
   if (!crop.overwinter || !start || !frost || context.planting.inSince !== null) return [];
+  if (!groundFreezes(context.climate, seasonOf(plan))) return [];
   const killing = nextAnniversary(
     killingFrost(frost, plan.site.killingFrost),
     plus(start.day, -60),

@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { autumnAfter, frozenFrom, wintersYoung } from "../../../src/engine/growth/autumn.ts";
+import { chanceOf } from "../../../src/engine/beds/chances.ts";
+import {
+  autumnAfter,
+  frozenFrom,
+  winterOpens,
+  wintersYoung,
+} from "../../../src/engine/growth/autumn.ts";
 import { growsOnFrom, winterEndOf } from "../../../src/engine/growth/through-winter.ts";
 import { isoDay } from "../../gardens.ts";
 import { due, dueDays, withCrops } from "../../winters.ts";
@@ -75,6 +81,16 @@ describe("what went in in autumn", () => {
     expect(wintersYoung(cold, isoDay("2027-10-10"))).toBe(false);
     const given = growingOf(withCrops("cold", ["broad bean: 1 row, sow 10 Oct"]), "broad-bean");
     expect(wintersYoung(given, isoDay("2027-10-10"))).toBe(true);
+  });
+
+  test("waits for its time in autumn where it is too late for this year's harvest", () => {
+    const beans = growingOf(withCrops("maritime", ["broad bean: 2 rows"]), "broad-bean");
+    const chance = chanceOf(beans, isoDay("2027-09-20"));
+    expect(chance?.verdict).toBe("not yet");
+    expect(chance?.opens && isoOf(chance.opens)).toBe("2027-10-18");
+    expect(winterOpens(beans, isoDay("2027-09-20"))).toBe(isoDay("2027-10-18"));
+    const cold = growingOf(withCrops("cold", ["broad bean: 2 rows"]), "broad-bean");
+    expect(winterOpens(cold, isoDay("2027-09-20"))).toBeNull();
   });
 
   test("grows on four weeks before the last frost", () => {

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { OVERWINTER } from "../../../src/engine/practices/overwinter.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
+import { due, dueDays, withCrops } from "../../winters.ts";
 import { always, anchor, type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
 
@@ -82,6 +83,12 @@ describe("garlic planted on 27 October", () => {
       "weed 05-05 05-16 05-26",
       "stalks 06-14 06-24 07-04",
     ]);
+  });
+
+  test("is not mulched where the soil does not freeze", () => {
+    const days = dueDays(withCrops("maritime", ["garlic: 60 cloves, plant this October"]));
+    expect(due(days, "garlic/overwinter/plant")).toMatch(/^2027-10-/);
+    expect(due(days, "garlic/overwinter/mulch")).toBe("-");
   });
 
   test("is mulched with 4 to 6 in of straw or leaves, once the soil's top has frozen", () => {
