@@ -3,7 +3,6 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { chooseEvents, type FeedChoice } from "../../src/app/feed.ts";
 import { type Day, isoOf } from "../../src/base/days/day.ts";
-import { gardenText } from "../bench/garden.ts";
 import { planOf, tellOf } from "../gardens.ts";
 
 const GARDENS = ["cold", "maritime", "mediterranean", "southern", "very-short"];
@@ -71,10 +70,4 @@ describe.each(texts)("%s", (_, written) => {
       expect(new Set(rungs.map(({ day }) => day)).size).toBe(rungs.length);
     });
   });
-});
-
-test("a garden of 60 plantings has fewer than 300 all-day events", () => {
-  const { events } = tellOf(gardenText({ year: 2027, plantings: 60 }), { on: "2027-01-02" });
-  const tasks = events.filter(({ set, kind }) => set !== "sessions" && kind !== "season");
-  expect(tasks.length).toBeLessThan(300);
 });

@@ -2,8 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Day } from "../../src/base/days/day.ts";
 import { chooseEvents } from "../../src/views/calendar/choose-events.ts";
 import type { Event } from "../../src/views/events/event.ts";
-import { samples } from "../depth.ts";
-import { random } from "../garden/plan/random.ts";
+import { drawnFor, samples } from "../depth.ts";
 import { gardenOf } from "../gardens.ts";
 import { once } from "../once.ts";
 import { dawn, toldAt } from "./feeds.ts";
@@ -33,8 +32,7 @@ function aDay(events: readonly Event[]): readonly number[] {
 
 const GARDENS = samples(6, 3);
 const gardens = once(() => {
-  // Always these: one garden in some thirty of its kind has a few events more than 300.
-  const roll = random(61);
+  const roll = drawnFor(61);
   return Array.from({ length: GARDENS }, () => `${anyTrade(roll, 60, 3)}${PEOPLE}`).map((text) =>
     toldAt(gardenOf(text), dawn("2027-01-01")),
   );

@@ -1,7 +1,7 @@
 import { capital, joinWords, sayMinute } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import { sayEach, sayPart, type Voice } from "./sentences.ts";
-import { shorten } from "./texts.ts";
+import { doneText, shorten } from "./texts.ts";
 import { titleNaming } from "./titles.ts";
 
 /** What goes out, and the task of bringing it in again that day; null for a night out. */
@@ -38,12 +38,16 @@ export function hardeningTitle(rungs: readonly ScheduledTask[]): string {
 /** Plants that are out for the same hours in the same way. */
 type OutAlike = { readonly hours: string; readonly way: string; readonly objects: string[] };
 
-/** `own`: whether each says when it stays out for good. */
-function outAlike(outings: readonly Outing[], voice: Voice, own: boolean): readonly OutAlike[] {
+/** `firsts`: the first sentence of each; `own`: whether each says when it stays out for good. */
+function outAlike(
+  outings: readonly Outing[],
+  voice: Voice,
+  { firsts, own }: { readonly firsts: readonly string[]; readonly own: boolean },
+): readonly OutAlike[] {
   const all: OutAlike[] = [];
-  for (const outing of outings) {
+  for (const [i, outing] of outings.entries()) {
     const hours = sayHours(outing, voice);
-    const [first = ""] = sayEach(outing.out.task.say, "how", voice);
+    const first = firsts[i] ?? "";
     const way = own ? `${first} ${sayPart(outing.out.task.say, "why", voice)}` : first;
     const { object } = outing.out.task.title;
     const known = all.find((each) => each.hours === hours && each.way === way);
@@ -58,7 +62,7 @@ const once = (texts: readonly string[]) =>
 
 /**
  * What goes out on one day and till when, a line for those that are out alike; then what is the same for all, what to do
- * when they are back, and when each stays out for good. At most so many characters; whole lines are dropped from the third on.
+ * when they are back, and when each stays out for good; first of all that it is done, where all is. At most so many characters; whole lines are dropped from the third on.
  */
 export function hardeningText(
   rungs: readonly ScheduledTask[],
@@ -67,13 +71,20 @@ export function hardeningText(
 ): string {
   const outings = outingsOf(rungs);
   const whys = new Set(outings.map(({ out }) => sayPart(out.task.say, "why", voice)));
-  const lines = outAlike(outings, voice, whys.size > 1).map(({ hours, way, objects }) => {
-    const names = joinWords(objects);
-    return `${hours === "" ? capital(names) : `${hours}, ${names}`}: ${way}`;
-  });
-  const ways = outings.flatMap(({ out }) => sayEach(out.task.say, "how", voice).slice(1));
+  const ways = outings.map(({ out }) => sayEach(out.task.say, "how", voice));
+  const firsts = ways.map(([first = ""]) => first);
+  const lines = outAlike(outings, voice, { firsts, own: whys.size > 1 }).map(
+    ({ hours, way, objects }) => {
+      const names = joinWords(objects);
+      return `${hours === "" ? capital(names) : `${hours}, ${names}`}: ${way}`;
+    },
+  );
+  const [first] = rungs;
+  const done = first && rungs.every((each) => each.done) ? doneText(first, voice) : "";
   const backs = outings.map(({ back }) => (back ? sayPart(back.task.say, "how", voice) : ""));
-  const parts = [lines.join("\n"), once(ways), once(backs), whys.size > 1 ? "" : once([...whys])];
+  const rest = ways.flatMap((way) => way.slice(1));
+  const why = whys.size > 1 || done !== "" ? "" : once([...whys]);
+  const parts = [done, lines.join("\n"), once(rest), once(backs), why];
   return shorten(
     parts.filter((part) => part !== ""),
     longest,

@@ -32,7 +32,8 @@ export function lastDayText({ task, day, window, done }: ScheduledTask): string 
   return task.harm === "tonight" ? "Don't leave it a day longer." : "";
 }
 
-function doneText({ done }: ScheduledTask, voice: Voice): string {
+/** `Done 9 May, Oda.`, without the person for readers; empty of what is not done. */
+export function doneText({ done }: ScheduledTask, voice: Voice): string {
   if (!done) return "";
   const by = done.by !== null && voice.audience === "household" ? `, ${voice.nameOf(done.by)}` : "";
   return `Done ${sayDay(done.day)}${by}.`;

@@ -86,6 +86,17 @@ describe("what hardens off on one day", () => {
     expect(text).not.toMatch(/\d\d:\d\d|Imre|Oda/);
   });
 
+  test("says that it is done, once all is, and by whom to the household alone", () => {
+    const done = rungs("basil", { hours: 4 }).map((each) => ({
+      ...each,
+      at: null,
+      done: { day: inDays(0), by: "imre" },
+    }));
+    expect(hardeningText(done, household, 450)).toMatch(/^Done 8 May, Imre\.\nBasil: Out for 4/);
+    expect(hardeningText(done, reader, 450)).toMatch(/^Done 8 May\.\nBasil/);
+    expect(hardeningText(done, household, 450)).not.toContain("for good");
+  });
+
   test("is no longer than it may be", () => {
     const all = ["basil", "peppers", "melons"].flatMap((crop, i) => rungs(crop, { hours: i + 1 }));
     expect(hardeningText(all, household, 120).length).toBeLessThanOrEqual(120);
