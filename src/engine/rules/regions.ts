@@ -30,12 +30,12 @@ const AREAS: Readonly<Record<string, Region>> = {
   Australia: "australia",
 };
 
-/** South of this latitude America has other pests and animals. Source: house rule; about where Mexico ends. */
-const NORTH_AMERICA_FROM = 14;
+/** Zones of South America, which has other pests and animals than the north. Source: the names of the IANA time zone database. */
+const SOUTH_AMERICAN =
+  /^America\/(?:Argentina\/.+|Araguaina|Asuncion|Bahia|Belem|Boa_Vista|Bogota|Buenos_Aires|Campo_Grande|Caracas|Cayenne|Coyhaique|Cuiaba|Eirunepe|Fortaleza|Guayaquil|Guyana|La_Paz|Lima|Maceio|Manaus|Montevideo|Noronha|Paramaribo|Porto_Velho|Punta_Arenas|Recife|Rio_Branco|Santarem|Santiago|Sao_Paulo)$/;
 
-/** Which part of the world a garden lies in, for the pests and animals that live there; by its zone, and in America by its latitude too. */
-export function regionOf({ clock, latitude }: Pick<Site, "clock" | "latitude">): Region {
-  const region = ZONES[clock] ?? AREAS[clock.split("/")[0] ?? ""] ?? "elsewhere";
-  const south = latitude !== null && latitude < NORTH_AMERICA_FROM;
-  return region === "north america" && south ? "elsewhere" : region;
+/** Which part of the world a garden lies in, for the pests and animals that live there; by its zone. */
+export function regionOf({ clock }: Pick<Site, "clock">): Region {
+  if (SOUTH_AMERICAN.test(clock)) return "elsewhere";
+  return ZONES[clock] ?? AREAS[clock.split("/")[0] ?? ""] ?? "elsewhere";
 }
