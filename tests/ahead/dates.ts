@@ -24,12 +24,12 @@ export function askedIn(
 ): readonly Asked[] {
   const truth = observedIn(station, year);
   const seed = `${station.name} ${year}`;
-  const lived = casesOf(station, year, truth).filter(({ settled }) => !settled);
+  const lived = casesOf(station, year, { observed: truth }).filter(({ settled }) => !settled);
   const told = new Map<Day, ReadonlyMap<string, Day | null>>();
   const toldOn = (asOf: Day) => {
     const there = told.get(asOf);
     if (there) return there;
-    const cases = casesOf(station, year, observedOn(truth, asOf, seed));
+    const cases = casesOf(station, year, { observed: observedOn(truth, asOf, seed) });
     const days = new Map(cases.map((each) => [keyOf(each), each.came]));
     told.set(asOf, days);
     return days;

@@ -1,5 +1,5 @@
 import { sayDay } from "../../src/base/days/day.ts";
-import { type Case, hindcast, STAGES } from "./hindcast.ts";
+import { type Case, hindcast, hindcastPublished, STAGES } from "./hindcast.ts";
 import { isInside, measured } from "./measured.ts";
 
 const COLUMNS = [
@@ -70,4 +70,23 @@ export function tableOf(cases: readonly Case[]): string {
   ].join("\n");
 }
 
+/** A table's row over all and one a stage, for those who tell less than monthly means. */
+function toldRows(name: string, cases: readonly Case[]): string {
+  const stages = STAGES.map((stage) =>
+    rowOf(
+      `  ${stage}`,
+      cases.filter((each) => each.stage === stage),
+    ),
+  );
+  return [rowOf(name, cases), ...stages].join("\n");
+}
+
 console.log(tableOf(hindcast()));
+console.log(
+  "Told less than monthly means; stations: of climate-normals.csv, against their own means.\n",
+);
+console.log(line("", COLUMNS));
+console.log(toldRows("years, frost dates", hindcast("frost dates")));
+console.log(toldRows("years, two numbers", hindcast("two numbers")));
+console.log(toldRows("stations, frost dates", hindcastPublished("frost dates")));
+console.log(toldRows("stations, two numbers", hindcastPublished("two numbers")));

@@ -57,14 +57,17 @@ export function frostsOf({ frosts, lowC }: StationClimate): readonly [last: stri
 /** What a gardener there may tell: frost dates alone, these with both temperatures, or every monthly mean. */
 export type Told = "frost dates" | "two numbers" | "means";
 
+/** Both temperatures as a plan has them, to the whole degree as a gardener knows them. */
+export function temperatureLines({ lowC, highC }: Pick<Normals, "lowC" | "highC">): string {
+  const [hot, cold] = [Math.round(Math.max(...highC)), Math.round(Math.min(...lowC))];
+  return `  hottest afternoons: ${hot} °C\n  coldest nights: ${cold} °C\n`;
+}
+
 /** The plan of a station's gardener who tells so much; `more`: further lines of the plan. */
 export function planAt(station: StationClimate, told: Told, more = "crops: [carrot]\n"): Plan {
   const { clock, latitude, lowC, highC } = station;
   const [last, first] = frostsOf(station);
-  const numbers =
-    told === "two numbers"
-      ? `  hottest afternoons: ${Math.max(...highC)} °C\n  coldest nights: ${Math.min(...lowC)} °C\n`
-      : "";
+  const numbers = told === "two numbers" ? temperatureLines({ lowC, highC }) : "";
   const plan = planOf(
     `garden: Station\nyear: 2027\nmeasures: metric\nplace:\n  clock: ${clock}\n  latitude: ${latitude}\n` +
       `  last frost: ${last}\n  first frost: ${first}\n${numbers}${more}`,

@@ -32,6 +32,8 @@ export type Climate = Air & {
   readonly rough: boolean;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
+  /** Whether a day's air is measured or forecast, and not of the smooth curve. */
+  readonly isObserved: (day: Day) => boolean;
   /** A key that is equal for beds with equal soil: open, under film, or a bed's own where it was measured. */
   readonly soilKey: (bed: Bed | null) => string;
   /** Standard deviation [K] of the month's mean from year to year, at that time of year. */
@@ -178,6 +180,7 @@ export function climateFrom(data: ClimateData): Climate {
       measured.appliesTo(bed)
         ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.correctionK(day, bed, warmerK))
         : estimate(day, bed, warmerK),
+    isObserved: (day) => observedWeather.has(day),
     soilKey: (bed) =>
       measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : `${houseKey(bed)}${soilWarmedBy(bed).by}`,
     spreadK: (day) =>

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { isoOf, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
+import { climateOf } from "../../../src/engine/climate/climate.ts";
 import { firstWarmSoil } from "../../../src/engine/growth/warm-soil.ts";
 import { seasonOf } from "../../../src/garden/model/season.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
@@ -61,5 +62,31 @@ describe("the first day of warm enough soil", () => {
   test("is looked for in the year's own season", () => {
     const next = growingOf(QUARRY.replace("2027", "2031"), "beet");
     expect(firstWarmSoil(next, celsius(45), 0)).toBe(plus(isoDay("2027-05-03"), 1461));
+  });
+});
+
+describe("soil of days whose weather is known", () => {
+  const mild = (days: number) =>
+    new Map(
+      Array.from({ length: 60 }, (_, on) => {
+        const highC = on >= 20 && on < 20 + days ? 60 : 0;
+        return [plus(isoDay("2027-02-01"), on), { lowC: 0, highC }] as const;
+      }),
+    );
+  const withDays = (days: number) => {
+    const climate = climateOf(planOf(QUARRY), [], mild(days));
+    const day = firstWarmSoil({ ...beet, climate }, 7, 0);
+    return day === null ? null : day;
+  };
+
+  test("counts once it has been warm for five days running, and a shorter spell for nothing", () => {
+    const long = withDays(8);
+    const { climate } = { climate: climateOf(planOf(QUARRY), [], mild(8)) };
+    if (long === null) throw new Error("a warm spell");
+    expect(long).toBeLessThan(isoDay("2027-04-01"));
+    for (let back = 0; back < 5; back++)
+      expect(climate.soilC(plus(long, -back), beet.bed)).toBeGreaterThanOrEqual(7);
+    expect(climate.soilC(plus(long, -5), beet.bed)).toBeLessThan(7);
+    expect(withDays(1)).toBeGreaterThan(isoDay("2027-04-01"));
   });
 });
