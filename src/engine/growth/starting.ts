@@ -10,6 +10,7 @@ import { type FrostDates, seasonOf } from "../../garden/model/index.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { anchorKey, MOST_SOWINGS } from "./anchors.ts";
+import { autumnAfter } from "./autumn.ts";
 import { coolSeasonStart, firstCoolDay, firstMildNight } from "./cool-season.ts";
 import {
   type DateDecision,
@@ -104,6 +105,17 @@ function settingOutFrost({ crop, plan, bed }: SowingContext, facts: SettingOut):
   return plus(day, facts.weeksFromLastFrost.value * 7);
 }
 
+/**
+ * The last day to set out what lives through the winter young, its least weeks before the usual killing frost, so that it
+ * roots; no sooner than the usual last frost. Null for another crop and without frost.
+ */
+function rootingDay(context: SowingContext): Day | null {
+  const weeks = context.crop.winter?.sownWeeksBefore?.value;
+  const dates = frostsAt(context.plan.site, context.bed).lastFrost;
+  const autumn = weeks && dates && autumnAfter(context, dates.usual);
+  return autumn && weeks && dates ? latest(dates.usual, plus(autumn.killing, -7 * weeks[0])) : null;
+}
+
 function settingOutTests(
   context: SowingContext,
   { soilMinC, weeksFromLastFrost: weeks }: SettingOut,
@@ -111,7 +123,10 @@ function settingOutTests(
 ): readonly DateTest[] {
   const { from, to } = seasonOf(context.plan);
   const tests: DateTest[] = [...lightTests(context)];
-  if (frost !== null)
+  const rooting = rootingDay(context);
+  if (frost !== null && rooting !== null && rooting < frost)
+    tests.push({ basis: "first frost", day: rooting });
+  else if (frost !== null)
     tests.push({ basis: "last frost", day: frost, frost: plus(frost, -7 * weeks.value) });
   if (frost === null && !context.climate.underGlass && isTender(context.crop))
     tests.push({ basis: "cold", day: firstMildNight(context) });

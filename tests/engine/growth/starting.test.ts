@@ -101,6 +101,19 @@ describe("when hardy plants go out", () => {
     const lettuce = settingOutDay(growingOf(QUARRY, "lettuce"));
     expect(told(lettuce)).toBe("2027-04-08");
   });
+
+  test("is two weeks before the killing frost for what has to root by winter, sooner by the last frost", () => {
+    const beds = QUARRY.replace(
+      "lettuce: 2 rows, every 14 days, 3 times",
+      "spring cabbage: 8 plants",
+    );
+    const short = beds
+      .replace("20 Apr, 6 May, 21 May", "1 Jun, 10 Jun, 20 Jun")
+      .replace("about 2 Oct", "about 26 Aug");
+    const cabbage = (text: string) => settingOutDay(growingOf(text, "spring-cabbage"));
+    expect(tests(cabbage(beds))).toEqual(["last frost 09-30"]);
+    expect(tests(cabbage(short))).toEqual(["first frost 08-26"]);
+  });
 });
 
 describe("over any climate and risk, tomatoes", () => {
