@@ -17,9 +17,6 @@ const MEAN_LOW_C = 8;
 const DRY_MM = 25;
 /** Days in its place before leaves meet and stay wet. Source: house rule; about a month. */
 const LEAVES_MEET_DAYS = 30;
-/** The step of the search, in days. */
-const LOOK_EVERY_DAYS = 5;
-
 /** The first day, leaves having met and fruit or tubers not yet being ripe, that is usually mild and wet enough; null where none is. */
 function firstBlightDay(context: SowingContext): Day | null {
   const anchor = inPlace(context);
@@ -27,11 +24,7 @@ function firstBlightDay(context: SowingContext): Day | null {
   if (!anchor || !isReached(ripe)) return null;
   const { climate, plan } = context;
   const rain = plan.site.normals?.rainMm ?? null;
-  for (
-    let day = plus(anchor.day, LEAVES_MEET_DAYS);
-    day <= ripe.usual;
-    day = plus(day, LOOK_EVERY_DAYS)
-  ) {
+  for (let day = plus(anchor.day, LEAVES_MEET_DAYS); day <= ripe.usual; day = plus(day, 1)) {
     const wet = rain === null || (rain[partsOf(day).month - 1] ?? 0) >= DRY_MM;
     if (wet && climate.air(day).lowC >= MEAN_LOW_C) return day;
   }
