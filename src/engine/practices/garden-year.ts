@@ -1,5 +1,6 @@
-import { cm, type Day, earliest, latest, plus } from "../../base/index.ts";
-import { isRaised, seasonOf } from "../../garden/model/index.ts";
+import { cm, latest, plus } from "../../base/index.ts";
+import { isRaised, type Plan, seasonOf } from "../../garden/model/index.ts";
+import { type Anchor, type Basis, combineBasis } from "../growth/anchors.ts";
 import { anchorOf, inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
@@ -15,13 +16,20 @@ type GardenJob = {
   readonly indoors?: true;
   readonly say: readonly Sentence[];
   readonly because: string;
+  readonly basis: readonly Basis[];
 };
 
-/** The first day of some, none for none. */
-const firstOf = (days: readonly (Day | undefined)[]): Day | null => {
-  const known = days.filter((day) => day !== undefined);
-  return known.length === 0 ? null : earliest(...(known as [Day, ...Day[]]));
-};
+/** What the days of a season hang on: both frosts, or the calendar where there are none. */
+const seasonBasis = ({ site }: Plan): readonly Basis[] =>
+  site.lastFrost && site.firstFrost ? ["last frost", "first frost"] : ["time of year"];
+
+/** The first of some acts, null for none. */
+const firstOf = (acts: readonly (Anchor | null)[]): Anchor | null =>
+  acts.reduce((first, act) => (act && (!first || act.day < first.day) ? act : first), null);
+
+/** What the first of some acts hangs on: what each of them does, since any may come first. */
+const basisOf = (acts: readonly (Anchor | null)[]): readonly Basis[] =>
+  combineBasis(...acts.map((act) => act?.basis ?? []));
 
 /** New this year, and not brought in from an earlier file. */
 const newHere = ({ contexts }: WholeGarden): readonly SowingContext[] =>
@@ -35,8 +43,9 @@ function pots(garden: WholeGarden): GardenJob | null {
   const raised = newHere(garden).filter(
     ({ planting }) => planting.start === "seed indoors" || planting.start === "winter-sown",
   );
-  const first = firstOf(raised.map((context) => anchorOf(context, "start")?.day));
-  if (first === null) return null;
+  const acts = raised.map((context) => anchorOf(context, "start"));
+  const first = firstOf(acts)?.day;
+  if (first === undefined) return null;
   const due = plus(first, -POTS_AHEAD_DAYS);
   return {
     step: "pots",
@@ -50,6 +59,7 @@ function pots(garden: WholeGarden): GardenJob | null {
       why("Old compost carries the mould that fells seedlings."),
     ],
     because: "Before the first sowing indoors.",
+    basis: basisOf(acts),
   };
 }
 
@@ -75,6 +85,7 @@ function tools(garden: WholeGarden, washing: GardenJob | null): GardenJob {
       why("A sharp hoe halves the weeding, and clean blades carry no disease."),
     ],
     because: "In the dead of winter, when nothing else waits.",
+    basis: combineBasis(seasonBasis(garden.plan), washing?.basis ?? []),
   };
 }
 
@@ -87,14 +98,14 @@ function beds(garden: WholeGarden): GardenJob | null {
   const open = new Map(plan.beds.filter(({ kind }) => kind === "bed").map((bed) => [bed.key, bed]));
   const began = newHere(garden).flatMap((context) => {
     const bed = open.get(context.planting.bed ?? "");
-    const day = (isRaised(context.planting.start) ? inPlace(context) : anchorOf(context, "start"))
-      ?.day;
-    return bed && day !== undefined ? [{ bed, day }] : [];
+    const act = isRaised(context.planting.start) ? inPlace(context) : anchorOf(context, "start");
+    return bed && act ? [{ bed, act }] : [];
   });
-  const first = firstOf(began.map(({ day }) => day));
-  const bed = began.find(({ day }) => day === first)?.bed;
+  const acts = began.map(({ act }) => act);
+  const first = firstOf(acts)?.day;
+  const bed = began.find(({ act }) => act.day === first)?.bed;
   const { from } = seasonOf(plan);
-  if (first === null || !bed || plus(first, -1) <= from) return null;
+  if (first === undefined || !bed || plus(first, -1) <= from) return null;
   const due = latest(from, plus(first, -BEDS_AHEAD_DAYS));
   return {
     step: "beds",
@@ -115,6 +126,7 @@ function beds(garden: WholeGarden): GardenJob | null {
       caution("Stay off wet soil: trodden now, it is hard all summer."),
     ],
     because: "Before the first thing goes into a bed.",
+    basis: combineBasis(basisOf(acts), seasonBasis(plan)),
   };
 }
 
@@ -141,6 +153,7 @@ function heap({ plan }: WholeGarden): GardenJob | null {
       why("Air makes it warm again, and it is ready by autumn."),
     ],
     because: "As the air warms and the heap begins to work.",
+    basis: frost ? ["last frost"] : ["time of year"],
   };
 }
 
@@ -158,7 +171,6 @@ function tasks(garden: WholeGarden): readonly TaskOf<"ready the garden">[] {
         rhythm: "session",
         title: { verb, object, where: null },
         because: [[because]],
-        basis: ["time of year"],
       }),
     ];
   });
