@@ -6,7 +6,10 @@ import { once } from "../once.ts";
 import { dawn, toldAt } from "./feeds.ts";
 import { HALF_A_YEAR, mirrored } from "./mirrored.ts";
 
-const NEW_CROPS = ALONE.replace(
+/** In a zone whose part of the world no latitude changes, so that south lives what lives north. */
+const HERE = ALONE.replace("America/Denver", "Europe/Zurich");
+
+const NEW_CROPS = HERE.replace(
   /beds:[\s\S]*/,
   `beds:
   Long bed:
@@ -38,7 +41,7 @@ const LONG = NEW_CROPS.replace("20 Apr, 6 May, 21 May", "1 Feb, 20 Feb, 12 Mar")
   .replace(/high: .*/, "high: [55, 59, 67, 74, 81, 87, 90, 89, 84, 75, 65, 57]");
 
 /** Nothing known but the frost dates. */
-const ROUGH = ALONE.replace(/ {2}weather:\n.*\n.*\n/, "");
+const ROUGH = HERE.replace(/ {2}weather:\n.*\n.*\n/, "");
 
 /** No night of frost, and no winter. */
 const FROSTLESS = LONG.replace(/(last|first) frost: .*/g, "$1 frost: none").replace(
@@ -46,7 +49,7 @@ const FROSTLESS = LONG.replace(/(last|first) frost: .*/g, "$1 frost: none").repl
   "latitude: 21",
 );
 
-const GARDENS = { ALONE, NEW_CROPS, LONG, ROUGH, FROSTLESS } as const;
+const GARDENS = { HERE, NEW_CROPS, LONG, ROUGH, FROSTLESS } as const;
 
 /** Crops that the length of the day bears on. */
 const BY_DAY_LENGTH = ["spinach"];
