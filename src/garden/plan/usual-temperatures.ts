@@ -75,4 +75,4 @@ function missingOf(hot: Words | null, cold: Words | null): FilledDefault {
 }
 
 /** Source: the widths of tests/hindcast, with frost dates alone and with both numbers. */
-const WORTH = "about half as wide";
+const WORTH = "about a quarter closer";
