@@ -9,6 +9,7 @@ export function isGone(sql: SqlStore): boolean {
 const EMPTIED = [
   ...[
     "plans",
+    "in_force",
     "people",
     "diary",
     "revoked",

@@ -73,13 +73,9 @@ function askedOf({ forecast, latitude, longitude }: Plan["site"]): WeatherAsked 
   return { source: forecast, latitude, longitude };
 }
 
-/** Every year's plan in force, in year order. */
+/** Every year's plan in force, in year order. However many versions are kept, one row a year is read. */
 export function plansInForce(sql: SqlStore): readonly SavedPlan[] {
-  const rows = sql.rows<PlanRow>(
-    `SELECT ${COLUMNS} FROM plans AS p
-      WHERE version = (SELECT max(version) FROM plans WHERE year = p.year) ORDER BY year`,
-  );
-  return rows.map(planOf);
+  return sql.rows<PlanRow>(`SELECT ${COLUMNS} FROM in_force ORDER BY year`).map(planOf);
 }
 
 /** The plan in force for a year, with its texts; null where none was ever saved. */

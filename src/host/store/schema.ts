@@ -192,6 +192,36 @@ const STEPS: readonly string[] = [
   CREATE TRIGGER lines_had_back AFTER DELETE ON taken_back BEGIN
     UPDATE garden SET revision = revision + 1;
   END;`,
+  `-- What pages show of each year's newest version, apart from its text and from all that were before it.
+  CREATE TABLE in_force (
+    year INTEGER PRIMARY KEY,
+    version INTEGER NOT NULL,
+    file TEXT NOT NULL,
+    summary TEXT NOT NULL,
+    read_by TEXT NOT NULL,
+    published TEXT,
+    saved_at INTEGER NOT NULL
+  ) STRICT;
+  INSERT INTO in_force (year, version, file, summary, read_by, published, saved_at)
+    SELECT year, version, file, summary, read_by, published, saved_at FROM plans AS p
+    WHERE version = (SELECT max(version) FROM plans WHERE year = p.year);
+  CREATE TRIGGER comes_into_force AFTER INSERT ON plans
+  WHEN NEW.version >= coalesce((SELECT version FROM in_force WHERE year = NEW.year), 0) BEGIN
+    INSERT OR REPLACE INTO in_force (year, version, file, summary, read_by, published, saved_at)
+      VALUES (NEW.year, NEW.version, NEW.file, NEW.summary, NEW.read_by, NEW.published, NEW.saved_at);
+  END;
+  CREATE TRIGGER changes_in_force AFTER UPDATE ON plans BEGIN
+    UPDATE in_force SET file = NEW.file, summary = NEW.summary, read_by = NEW.read_by,
+      published = NEW.published, saved_at = NEW.saved_at
+      WHERE year = NEW.year AND version = NEW.version;
+  END;
+  CREATE TRIGGER goes_out_of_force AFTER DELETE ON plans
+  WHEN EXISTS (SELECT 1 FROM in_force WHERE year = OLD.year AND version = OLD.version) BEGIN
+    DELETE FROM in_force WHERE year = OLD.year;
+    INSERT INTO in_force (year, version, file, summary, read_by, published, saved_at)
+      SELECT year, version, file, summary, read_by, published, saved_at FROM plans
+      WHERE year = OLD.year ORDER BY version DESC LIMIT 1;
+  END;`,
 ];
 
 /** Brings a garden's tables up to the newest step, each step whole or not at all. */

@@ -55,6 +55,7 @@ test("a garden deleted for good leaves nothing in any table but the mark that it
       [
         ...all,
         "fingerprints",
+        "in_force",
         "people",
         "pieces",
         "plans",

@@ -1,3 +1,5 @@
+import { runInDurableObject } from "cloudflare:test";
+import { env } from "cloudflare:workers";
 import { beforeAll, describe, expect, test } from "vitest";
 import { gardenRecord, loadGarden } from "../../../src/host/store/gardens.ts";
 import { linkUse } from "../../../src/host/store/links.ts";
@@ -6,6 +8,7 @@ import {
   insertVersion,
   loadReadPlan,
   type PlanToStore,
+  plansInForce,
   planVersion,
   planVersions,
   savedPlan,
@@ -13,6 +16,7 @@ import {
   storeReading,
   summaryOf,
 } from "../../../src/host/store/plans.ts";
+import { type SqlStore, sqlStoreOf } from "../../../src/host/store/sql.ts";
 import { inStore } from "../in-store.ts";
 import { bare, firstOf } from "./made.ts";
 
@@ -90,6 +94,48 @@ describe("saving a plan", () => {
     await inStore("crowd", (sql) => savePlan(sql, people(["Oda", "Imre"], 0)));
     await inStore("crowd", (sql) => savePlan(sql, people(["Cy"], 1)));
     expect((await inStore("crowd", linkUse)).people).toEqual(["cy", "imre", "oda"]);
+  });
+});
+
+/** The plans in force as the versions themselves say it. */
+const newestVersions = (sql: SqlStore) =>
+  sql.rows<{ readonly year: number; readonly version: number }>(
+    "SELECT year, max(version) AS version FROM plans GROUP BY year ORDER BY year",
+  );
+const inForce = (sql: SqlStore) =>
+  plansInForce(sql).map(({ year, version }) => ({ year, version }));
+
+describe("the plans in force", () => {
+  test("are each year's newest version, whatever is saved, changed or taken away", async () => {
+    await inStore("in-force", (sql) => {
+      for (const base of [0, 1, 2]) savePlan(sql, firstOf("in-force", { base }));
+      savePlan(sql, firstOf("in-force", { year: 2026 }));
+      expect(inForce(sql)).toEqual(newestVersions(sql));
+      sql.rows("UPDATE plans SET read_by = 'code 9', file = 'other.yaml' WHERE version = 3");
+      sql.rows("UPDATE plans SET read_by = 'code 8' WHERE version = 2");
+      expect(plansInForce(sql)[1]).toMatchObject({ readBy: "code 9", file: "other.yaml" });
+      sql.rows("DELETE FROM plans WHERE version IN (1, 3)");
+      expect(inForce(sql)).toEqual([{ year: 2027, version: 2 }]);
+      expect(plansInForce(sql)[0]?.readBy).toBe("code 8");
+      sql.rows("DELETE FROM plans");
+      expect(plansInForce(sql)).toEqual([]);
+    });
+  });
+
+  test("are read in one row a year, however many versions are kept", async () => {
+    await runInDurableObject(env.GARDENS.getByName("many-versions"), (_, { storage }) => {
+      const sql = sqlStoreOf(storage);
+      for (let base = 0; base < 25; base++) savePlan(sql, firstOf("many-versions", { base }));
+      let read = 0;
+      const rows = <Row>(query: string) => {
+        const cursor = storage.sql.exec<never>(query);
+        const found: readonly Row[] = cursor.toArray();
+        read += cursor.rowsRead;
+        return found;
+      };
+      expect(inForce({ ...sql, rows })).toEqual([{ year: 2027, version: 25 }]);
+      expect(read).toBe(1);
+    });
   });
 });
 

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
+import { insertVersion, plansInForce } from "../../../src/host/store/plans.ts";
 import { migrate } from "../../../src/host/store/schema.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import { inStore } from "../in-store.ts";
+import { firstOf } from "./made.ts";
 
 const stepsDone = (sql: SqlStore) =>
   sql.rows<{ readonly version: number }>("SELECT version FROM schema").length;
@@ -28,5 +30,23 @@ test("a step that fails leaves nothing of itself, and is tried again", async () 
     expect(() => sql.rows("SELECT * FROM half")).toThrow("no such table");
     migrate(sql, [...made, "CREATE TABLE half (at INTEGER)"]);
     expect(sql.rows("SELECT * FROM half")).toEqual([]);
+  });
+});
+
+/** What the fifth step made, taken away, so that the store is as it was before. */
+const BEFORE_IN_FORCE = `DROP TABLE in_force; DROP TRIGGER comes_into_force;
+  DROP TRIGGER changes_in_force; DROP TRIGGER goes_out_of_force; DELETE FROM schema WHERE version >= 5`;
+
+test("of plans saved before that step the newest of each year are in force", async () => {
+  await inStore("older", (sql) => {
+    sql.rows(BEFORE_IN_FORCE);
+    const { base: _, first: __, origin: ___, garden: ____, ...rest } = firstOf("older");
+    for (const version of [1, 2, 3]) insertVersion(sql, { ...rest, version });
+    insertVersion(sql, { ...rest, year: 2026, version: 4 });
+    migrate(sql);
+    expect(plansInForce(sql)).toMatchObject([
+      { year: 2026, version: 4, readBy: "code 1", summary: { name: "older" } },
+      { year: 2027, version: 3 },
+    ]);
   });
 });
