@@ -37,7 +37,9 @@ const NOTHING: PollAnswer = { kind: "nothing" };
  */
 export async function answerPoll(context: GardenContext, asked: PollRequest): Promise<PollAnswer> {
   const { sql, code, now } = context;
-  const record = pollRecord(sql, asked, { code, now: now() });
+  const { tags, since } = asked.conditions;
+  const held = tags ?? (since === null ? "" : null);
+  const record = pollRecord(sql, asked, { code, now: now(), held });
   if (record === null || !isOpen(record, asked.link)) return NOTHING;
   const stored = answerStored(context, asked, record);
   if (stored !== null) {
@@ -69,18 +71,20 @@ async function writeFirst(context: GardenContext, asked: PollRequest): Promise<P
   }
   const record = feedRecord(sql, asked);
   if (record === null) return NOTHING;
-  return answerStored(context, asked, record) ?? { kind: "later" };
+  return answerStored(context, asked, { ...record, bytes: null }) ?? { kind: "later" };
 }
+
+type StoredFeed = Pick<PollRecord, "print" | "size" | "lastModified" | "bytes">;
 
 /** What is stored, or that the client has it already; null where nothing is, or it wants bytes that are not whole. */
 function answerStored(
   { sql, epoch, now }: GardenContext,
   { conditions, coding, ...key }: PollRequest,
-  { print, size, lastModified }: Pick<PollRecord, "print" | "size" | "lastModified">,
+  { print, size, lastModified, bytes }: StoredFeed,
 ): PollAnswer | null {
   if (print === null || size === null || lastModified === null) return null;
   const has = { etag: etagOf(print, epoch, coding), lastModified };
   if (isNotModified(conditions, { ...has, now: now() })) return { kind: "same", ...has };
-  const body = feedBody(sql, { ...key, size });
+  const body = feedBody(sql, { ...key, size }, bytes);
   return body && { kind: "whole", ...has, body };
 }

@@ -1,6 +1,6 @@
 import type { Ledger } from "../../app/index.ts";
 import { byteLength, endsWhole, zip } from "./bytes.ts";
-import { dropPieces, loadBytes, storeBytes } from "./pieces.ts";
+import { dropPieces, loadBytes, PIECE_BYTES, storeBytes } from "./pieces.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /** Which feed of a garden: the link's part of the path and what follows the link (`quiet/tasks.ics`). */
@@ -34,13 +34,17 @@ export function feedsBehind(sql: SqlStore, build: number): readonly FeedRecord[]
   return sql.rows<FeedRecord>(query, build);
 }
 
-const bodyOf = ({ link, feed }: FeedKey) => `body/${link}/${feed}`;
+/** Where a feed's bytes lie among the pieces. */
+export const bodyOf = ({ link, feed }: FeedKey) => `body/${link}/${feed}`;
 
-/** A feed's gzipped bytes; null where they are not whole. */
+/** A feed's gzipped bytes; null where they are not whole. `first` is their first piece where it is at hand, mostly the only one. */
 export function feedBody(
   sql: SqlStore,
   record: FeedKey & Pick<FeedRecord, "size">,
+  first: ArrayBuffer | null = null,
 ): Uint8Array<ArrayBuffer> | null {
+  const alone = first && new Uint8Array(first);
+  if (alone && alone.length < PIECE_BYTES) return endsWhole(alone, record.size) ? alone : null;
   const bytes = loadBytes(sql, bodyOf(record));
   return bytes !== null && endsWhole(bytes, record.size) ? bytes : null;
 }

@@ -49,6 +49,33 @@ test("a feed gives back what was written, and its size in bytes", async () => {
   });
 });
 
+test("a first piece at hand is the whole where it is not full, else the rest is looked up", async () => {
+  await inStore("pieces-at-hand", (sql) => {
+    const record = (size: number) => ({
+      ...KEY,
+      build: 1,
+      code: "",
+      until: 0,
+      size,
+      print: "",
+      lastModified: 0,
+    });
+    const first = () =>
+      sql.rows<{ readonly bytes: ArrayBuffer }>("SELECT bytes FROM pieces WHERE part = 0")[0]
+        ?.bytes;
+    storeFeed(sql, writtenFeed("small"));
+    const small = first() ?? null;
+    sql.rows("DELETE FROM pieces");
+    expect(unzip(feedBody(sql, record(5), small) ?? new Uint8Array())).toBe("small");
+    expect(feedBody(sql, record(6), small)).toBeNull();
+    // No gzip, but it ends as one of 77 bytes.
+    const long = new Uint8Array(300_000);
+    new DataView(long.buffer).setUint32(long.length - 4, 77, true);
+    storeFeedBytes(sql, record(77), long);
+    expect(feedBody(sql, record(77), first() ?? null)).toEqual(long);
+  });
+});
+
 test("a body that was cut short is none, and its record stays", async () => {
   await inStore("cut", (sql) => {
     storeFeed(sql, writtenFeed("whole"));

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { storeBuildRecord } from "../../../src/host/store/build.ts";
+import { unzip } from "../../../src/host/store/bytes.ts";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
 import { revoke, showNextOwner } from "../../../src/host/store/links.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
@@ -11,13 +12,14 @@ import { firstOf } from "./made.ts";
 
 const KEY = { link: "reader-1", feed: "tasks.ics" };
 
-const look = (sql: SqlStore) => pollRecord(sql, KEY, { code: "code 1", now: 50 });
+const look = (sql: SqlStore, held: string | null = null) =>
+  pollRecord(sql, KEY, { code: "code 1", now: 50, held });
 
 test("a poll looks once for its garden, its link, its feed and the build that is owed", async () => {
   await inStore("looked", (sql) => {
     expect(look(sql)).toBeNull();
     savePlan(sql, firstOf("g"));
-    const never = { print: null, size: null, lastModified: null };
+    const never = { print: null, size: null, lastModified: null, bytes: null };
     const open = { owner: 1, ownerNext: null, revoked: 0 };
     expect(look(sql)).toEqual({ ...open, ...never, owed: 1, retryAt: 0 });
     storeBuildRecord(sql, {
@@ -29,5 +31,17 @@ test("a poll looks once for its garden, its link, its feed and the build that is
     expect(look(sql)).toMatchObject({ ownerNext: 5, owed: 0, retryAt: 7, print: "p", size: 1 });
     revoke(sql, "reader-1", 9);
     expect(look(sql)).toMatchObject({ ...never, revoked: 1 });
+  });
+});
+
+test("the bytes come along in that one look, unless the client may have them", async () => {
+  await inStore("with-bytes", (sql) => {
+    savePlan(sql, firstOf("g"));
+    storeFeed(sql, writtenFeed("x", { link: "reader-1", print: "p7" }));
+    const bytes = look(sql, "")?.bytes;
+    expect(bytes && unzip(new Uint8Array(bytes))).toBe("x");
+    expect(look(sql, '"p6.0.gz"')?.bytes).toEqual(bytes);
+    expect(look(sql, 'W/"p7.0.gz"')?.bytes).toBeNull();
+    expect(look(sql, null)?.bytes).toBeNull();
   });
 });
