@@ -110,6 +110,7 @@ test.each([
   "sheet",
   "sheet/2027-06",
   "calendar",
+  "qr.svg",
   "room",
   "room?bed=top-bed",
   "year",

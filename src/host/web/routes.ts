@@ -1,5 +1,5 @@
 import type { Role } from "../links/segment.ts";
-import { answerCalendar } from "./calendar.ts";
+import { answerCalendar, answerCalendarCode } from "./calendar.ts";
 import { answerDiary } from "./diary.ts";
 import type { GardenRequest, LinkRequest } from "./garden-request.ts";
 import { answerEvent, answerHome } from "./home.ts";
@@ -44,6 +44,7 @@ const OWNER: readonly Role[] = ["owner"];
 export const ROUTES: readonly Route[] = [
   { path: /^$/, methods: LOOK, who: ALL, answer: answerHome },
   { path: /^calendar$/, methods: LOOK, who: ALL, answer: answerCalendar },
+  { path: /^qr\.svg$/, methods: LOOK, who: ALL, answer: answerCalendarCode },
   { path: /^(on\/.+)$/, methods: FORM, who: HOUSEHOLD, answer: answerEvent },
   { path: /^diary$/, methods: FORM, who: HOUSEHOLD, answer: answerDiary },
   { path: /^diary\/back$/, methods: ["POST"], who: OWNER, answer: answerTakeBack },

@@ -1,6 +1,5 @@
 import type { Child } from "hono/jsx";
 import { type Frame, renderPage } from "./frame.tsx";
-import { Qr } from "./qr.tsx";
 
 /** An address to subscribe to: what it is called and its address on the web (`https://…/sessions.ics`). */
 export type Subscription = { readonly name: string; readonly address: string };
@@ -8,19 +7,18 @@ export type Subscription = { readonly name: string; readonly address: string };
 /** What kind of device asks, as far as it says. */
 export type Device = "apple" | "android" | "other";
 
-/** What the page of calendars shows; `page` is its own address, to be opened on a phone. */
+/** Where under a link the code of its page of calendars is drawn. */
+export const CALENDAR_CODE = "qr.svg";
+
+/** What the page of calendars shows. */
 export type CalendarPageProps = {
   readonly device: Device;
-  readonly page: string;
   readonly first: Subscription;
   readonly more: readonly Subscription[];
 };
 
 /** How to get the link's calendar into the device in hand first, then into others, and what each does with reminders. */
-export function calendarPage(
-  frame: Frame,
-  { device, page, first, more }: CalendarPageProps,
-): string {
+export function calendarPage(frame: Frame, { device, first, more }: CalendarPageProps): string {
   const ways = [...WAYS].sort((a, b) => Number(b.device === device) - Number(a.device === device));
   return renderPage({
     title: "In your calendar",
@@ -45,7 +43,11 @@ export function calendarPage(
           <>
             <h2>On your phone</h2>
             <p>Point the phone's camera at this; it opens this page there.</p>
-            <Qr address={page} says="This page's address as a code for a camera" />
+            <img
+              class="qr"
+              src={`${frame.base}${CALENDAR_CODE}`}
+              alt="This page's address as a code for a camera"
+            />
           </>
         )}
         <details>

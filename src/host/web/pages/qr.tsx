@@ -11,13 +11,25 @@ const MASK = 0;
 
 /** An address as a code to point a camera at, dark on light in any light; read out as `says`. */
 export function Qr({ address, says }: { readonly address: string; readonly says: string }) {
-  const { data, size } = encode(address, { ecc: "M", border: QUIET, maskPattern: MASK });
+  const { path, size } = codeOf(address);
   return (
     <svg class="qr" role="img" aria-label={says} viewBox={`0 0 ${size} ${size}`}>
       <rect width={size} height={size} fill="#fff" />
-      <path d={data.flatMap(runsIn).join("")} fill="#000" />
+      <path d={path} fill="#000" />
     </svg>
   );
+}
+
+/** The same as a picture of its own, for a page that is opened more often than a camera looks at it. */
+export function qrPicture(address: string): string {
+  const { path, size } = codeOf(address);
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${size} ${size}"><path d="M0 0h${size}v${size}h-${size}z" fill="#fff"/><path d="${path}" fill="#000"/></svg>`;
+}
+
+/** The dark squares of an address as a path, and how wide the whole is. */
+function codeOf(address: string): { readonly path: string; readonly size: number } {
+  const { data, size } = encode(address, { ecc: "M", border: QUIET, maskPattern: MASK });
+  return { path: data.flatMap(runsIn).join(""), size };
 }
 
 /** The dark runs of one row as pieces of a path, left to right. */

@@ -4,7 +4,6 @@ import { type CalendarPageProps, calendarPage } from "../../../../src/host/web/p
 const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
 const SHOWN: CalendarPageProps = {
   device: "other",
-  page: "https://garden.example/g/l/m/calendar",
   first: { name: "Imre", address: "https://garden.example/g/l/m/sessions.ics" },
   more: [{ name: "All jobs", address: "http://127.0.0.1:8787/g/l/m/tasks.ics" }],
 };
@@ -32,8 +31,8 @@ test("the device in hand comes first and open, and another gets a code for a pho
   expect(calendarPage(FRAME, { ...SHOWN, device: "apple" }).match(/<details open/g)).toHaveLength(
     1,
   );
-  expect(calendarPage(FRAME, SHOWN)).toContain('<svg class="qr"');
-  expect(calendarPage(FRAME, { ...SHOWN, device: "apple" })).not.toContain("<svg");
+  expect(calendarPage(FRAME, SHOWN)).toContain('<img class="qr" src="/g/l/m/qr.svg"');
+  expect(calendarPage(FRAME, { ...SHOWN, device: "apple" })).not.toContain("qr");
 });
 
 test("of each calendar it is said what becomes of reminders and how often it looks", () => {

@@ -1,6 +1,6 @@
 import { encode } from "uqr";
 import { expect, test } from "vitest";
-import { Qr } from "../../../../src/host/web/pages/qr.tsx";
+import { Qr, qrPicture } from "../../../../src/host/web/pages/qr.tsx";
 
 const ADDRESS = `https://garden.example/quarry-lane/helper-imre-1/${"A".repeat(43)}/`;
 
@@ -27,4 +27,14 @@ test("it is read out in words", () => {
   expect(`${<Qr address={ADDRESS} says="The <address>" />}`).toContain(
     'role="img" aria-label="The &lt;address&gt;"',
   );
+});
+
+test("a picture of its own shows the same squares on white", () => {
+  const picture = qrPicture(ADDRESS);
+  const page = `${<Qr address={ADDRESS} says="The address" />}`;
+  expect(painted(picture)).toEqual(painted(page));
+  const size = /viewBox="0 0 (\d+) \1"/.exec(page)?.[1];
+  expect(picture).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg" /);
+  expect(picture).toContain(`viewBox="0 0 ${size} ${size}"`);
+  expect(picture).toContain(`<path d="M0 0h${size}v${size}h-${size}z" fill="#fff"/>`);
 });
