@@ -65,6 +65,13 @@ const HEADED = {
   ],
 } as const satisfies Partial<Crop>;
 
+/** What is picked leaf by leaf is looked after as heads are, and is fed to go on. */
+const LEAFY_CARE = HEADED.care.map((care) =>
+  care.practice === "feed"
+    ? { ...care, why: "It is picked for months, and makes new leaves as long as it is fed." }
+    : care,
+);
+
 /** What is picked for months stays under its net until the butterflies are gone. */
 const LONG_NET = {
   ...CABBAGE_NET,
@@ -185,6 +192,7 @@ export const CAULIFLOWER: Crop = {
 export const KALE: Crop = {
   ...HEADED,
   covers: [LONG_NET],
+  care: LEAFY_CARE,
   key: "kale",
   one: "kale",
   many: "kale",
@@ -221,6 +229,7 @@ export const KALE: Crop = {
 export const COLLARDS: Crop = {
   ...HEADED,
   covers: [LONG_NET],
+  care: LEAFY_CARE,
   key: "collards",
   one: "collards",
   many: "collards",

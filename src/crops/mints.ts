@@ -83,7 +83,7 @@ export const BASIL: Crop = {
     from: "sowing",
     days: commonPractice([60, 70]),
     kind: "again and again",
-    bearsDays: commonPractice([50, 80]),
+    bearsDays: commonPractice([80, 120]),
     holdsDays: houseRule(5, "leaf is good for days; flowers end it"),
     verb: "Cut",
     sign: "The shoots have four pairs of leaves, and no flowers show.",

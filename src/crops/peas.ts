@@ -67,7 +67,7 @@ export const BROAD_BEAN: Crop = {
   flowers: { daysBeforeHarvest: commonPractice([32, 42]), forBees: true },
   support: {
     things: ["stakes and string"],
-    how: "Stake the corners of the row as you sow, and draw string around it as they grow.",
+    how: "Stake the corners of the row, and draw string around it as they grow.",
     first: null,
   },
   care: [
@@ -169,7 +169,7 @@ export const PEA: Crop = {
   },
   support: {
     things: ["twiggy sticks or netting"],
-    how: "Push them in as you sow, along the row. Peas without something to hold lie down and rot.",
+    how: "Push them in along the row. Peas without something to hold lie down and rot.",
     first: null,
   },
   care: [

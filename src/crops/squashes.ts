@@ -131,7 +131,7 @@ export const SUMMER_SQUASH: Crop = {
     from: "sowing",
     days: fromMemory([45, 55], CITE.missouri),
     kind: "again and again",
-    bearsDays: commonPractice([42, 63]),
+    bearsDays: commonPractice([56, 90]),
     holdsDays: commonPractice(2),
     verb: "Pick",
     sign: "As long as your hand, with skin that a nail goes through.",

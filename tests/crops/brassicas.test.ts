@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { BRASSICAS, BROCCOLI, BRUSSELS_SPROUTS, CAULIFLOWER } from "../../src/crops/brassicas.ts";
+import {
+  BRASSICAS,
+  BROCCOLI,
+  BRUSSELS_SPROUTS,
+  CAULIFLOWER,
+  COLLARDS,
+  KALE,
+} from "../../src/crops/brassicas.ts";
 
 describe("the cabbages with heads, sprouts and stems", () => {
   it("are of the cabbage family and go under a net the hour they are planted", () => {
@@ -12,6 +19,15 @@ describe("the cabbages with heads, sprouts and stems", () => {
   it("get a collar and a net in the hour they are set out", () => {
     for (const { settingOut } of BRASSICAS)
       expect(settingOut?.things.join()).toMatch(/collars.*net/);
+  });
+
+  it("are fed for heads only where they have heads", () => {
+    for (const { care } of [KALE, COLLARDS]) {
+      const [fed, looked] = care;
+      expect(fed?.practice).toBe("feed");
+      expect(fed?.why).not.toContain("head");
+      expect(looked?.practice).toBe("scout");
+    }
   });
 
   it("have a broccoli that goes on after its head, and a cauliflower that does not", () => {

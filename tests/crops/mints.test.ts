@@ -14,6 +14,10 @@ describe("the mint family", () => {
     expect(SAVORY.thinnings).toHaveLength(1);
   });
 
+  it("has basil that is cut for months, as long as its flowers are taken off", () => {
+    expect(BASIL.harvest.bearsDays?.value).toEqual([80, 120]);
+  });
+
   it("is pinched out before it is picked", () => {
     expect(BASIL.care.map(({ practice }) => practice)).toEqual(["stop the tops"]);
   });

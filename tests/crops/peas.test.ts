@@ -23,6 +23,10 @@ describe("the pea family", () => {
     for (const { thinnings } of PEA_FAMILY) expect(thinnings).toEqual([]);
   });
 
+  it("has supports that read as well for what was sown before the winter", () => {
+    for (const { support } of PEA_FAMILY) expect(support?.how ?? "").not.toContain("as you sow");
+  });
+
   it("picks them again and again for some weeks", () => {
     for (const { harvest } of [BEAN, BROAD_BEAN, PEA]) {
       expect(harvest).toMatchObject({ kind: "again and again", verb: "Pick" });

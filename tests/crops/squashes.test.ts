@@ -22,6 +22,7 @@ describe("the squashes", () => {
         key,
       ).toContain("cure and store");
     }
+    expect(SUMMER_SQUASH.harvest.bearsDays?.value).toEqual([56, 90]);
     expect(SUMMER_SQUASH.care.map(({ practice }) => practice)).not.toContain("cure and store");
   });
 

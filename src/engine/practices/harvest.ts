@@ -130,6 +130,15 @@ function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Tas
   });
 }
 
+/** How it looks when it has borne for its time, by what is picked of it. */
+function nearlyOver({ eaten, family }: Crop): string {
+  if (family === "pea family") return "New flowers and pods grow few and small.";
+  if (eaten === "root") return "What is left turns woody or begins to sprout.";
+  return eaten === "leaf"
+    ? "New shoots are few and thin, and soon run to flower or seed."
+    : "New fruit is small and misshapen, and leaves turn yellow or grey.";
+}
+
 /** The last picking of what bears for some weeks and not till frost: it frees its place. */
 function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly TaskOf<"harvest">[] {
   if (context.crop.perennial) return lastOfTheYear(context, ripe, context.crop.perennial);
@@ -152,7 +161,7 @@ function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly T
       title: { verb: `${verb} the last`, object: objectOf(context), where: "bed" },
       say: [
         how("Take what is left and clear the plants; the place is free."),
-        sign("New flowers and pods grow few and small."),
+        sign(nearlyOver(context.crop)),
         why(`It bears for about ${Math.round(most / 7)} weeks.`),
       ],
       because: [[`It bears for ${most} days from its first harvest, `, { day: ripe.usual }, "."]],

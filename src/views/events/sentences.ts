@@ -49,10 +49,12 @@ function sayPiece(piece: TextPiece, voice: Voice): string {
   return voice.nameOf(piece.person);
 }
 
-/** `6 to 8 in`; both units where they differ, one length where both read alike. */
+/** `6 to 8 in`; millimetres throughout where it begins with them, else both units where they differ, one length where both read alike. */
 function between(from: string, to: string): string {
   if (from === to) return from;
   const [value, unit] = from.split(" ");
+  const wide = unit === "mm" ? /^(?<cm>[\d.]+) cm$/.exec(to)?.groups : undefined;
+  if (wide?.cm) return `${value} to ${Number(wide.cm) * 10} mm`;
   return to.endsWith(` ${unit}`) ? `${value} to ${to}` : `${from} to ${to}`;
 }
 

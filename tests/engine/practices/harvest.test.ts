@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { HARVEST } from "../../../src/engine/practices/harvest.ts";
-import { QUARRY } from "../../gardens.ts";
+import { QUARRY, tellOf } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
+import { ending, planWith, wordsOf } from "./garden.ts";
 import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
 
 const UP = { acts: { start: "2027-05-03", up: "2027-05-20" } };
@@ -55,6 +56,23 @@ describe("what is picked again and again", () => {
       acts: { "set out": "2027-05-21", "first ripe": "2027-07-28" },
     });
     expect(said(tasksIn(HARVEST, seen)[0])).toContain("why: You saw it ready on 28 July.");
+  });
+});
+
+describe("the last picking", () => {
+  const told = tellOf(
+    planWith(["pea: 2 rows", "broccoli: 6 plants", "cucumber: 4 plants"]).replace(
+      "2 Oct",
+      "30 Nov",
+    ),
+    { on: "2027-01-01" },
+  ).scheduled;
+  const last = (key: string) => wordsOf(ending(told, `${key}/harvest/last`));
+
+  test("is known by pods of pods alone: of heads by shoots that flower, of fruit by its shape", () => {
+    expect(last("pea")).toContain("New flowers and pods grow few and small.");
+    expect(last("broccoli")).toContain("soon run to flower or seed");
+    expect(last("cucumber")).toContain("New fruit is small and misshapen");
   });
 });
 

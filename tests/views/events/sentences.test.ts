@@ -60,6 +60,12 @@ describe("pieces in words", () => {
   });
 });
 
+test("a length that begins in millimetres is said in them to its end", () => {
+  expect(sayPieces([lengthRange([0.635, 1.27])], { ...HOUSEHOLD, measures: "metric" })).toBe(
+    "5 to 15 mm",
+  );
+});
+
 describe("one part of what is said", () => {
   const say = [how("Thin."), sign("Tall."), householdOnly(how("Oda is away.")), how("Water.")];
 
