@@ -27,9 +27,9 @@ const seasonBasis = ({ site }: Plan): readonly Basis[] =>
 const firstOf = (acts: readonly (Anchor | null)[]): Anchor | null =>
   acts.reduce((first, act) => (act && (!first || act.day < first.day) ? act : first), null);
 
-/** What the first of some acts hangs on: what each of them does, since any may come first. */
+/** What the first of some acts hangs on: what each of them does, since any may come first; sorted, whatever the plan's order. */
 const basisOf = (acts: readonly (Anchor | null)[]): readonly Basis[] =>
-  combineBasis(...acts.map((act) => act?.basis ?? []));
+  [...new Set(acts.flatMap((act) => act?.basis ?? []))].sort();
 
 /** New this year, and not brought in from an earlier file. */
 const newHere = ({ contexts }: WholeGarden): readonly SowingContext[] =>
@@ -92,7 +92,7 @@ function tools(garden: WholeGarden, washing: GardenJob | null): GardenJob {
 /** Days before the first thing goes into a bed by which it is ready. Source: house rule; weeds come up and are raked off. */
 const BEDS_AHEAD_DAYS = 10;
 
-/** Beds before the first of them is sown or planted; none without open beds. */
+/** Beds before the first of them is sown or planted, of several the first by name; none without open beds. */
 function beds(garden: WholeGarden): GardenJob | null {
   const { plan } = garden;
   const open = new Map(plan.beds.filter(({ kind }) => kind === "bed").map((bed) => [bed.key, bed]));
@@ -103,7 +103,9 @@ function beds(garden: WholeGarden): GardenJob | null {
   });
   const acts = began.map(({ act }) => act);
   const first = firstOf(acts)?.day;
-  const bed = began.find(({ act }) => act.day === first)?.bed;
+  const [bed] = began
+    .flatMap((each) => (each.act.day === first ? [each.bed] : []))
+    .sort((a, b) => (a.key < b.key ? -1 : 1));
   const { from } = seasonOf(plan);
   if (first === undefined || !bed || plus(first, -1) <= from) return null;
   const due = latest(from, plus(first, -BEDS_AHEAD_DAYS));

@@ -11,7 +11,7 @@ const MAY_WAIT_DAYS = 21;
 /** So many crops are named. */
 const NAMED = 4;
 
-/** What a garden puts away for the winter, by name and each once, in the plan's order. */
+/** What a garden puts away for the winter, by name and each once, in the order of the names, since a plan's order is of no account. */
 function storedCrops({ contexts }: WholeGarden): readonly string[] {
   const stored = contexts.filter(
     ({ crop, planting }) =>
@@ -22,7 +22,7 @@ function storedCrops({ contexts }: WholeGarden): readonly string[] {
   );
   return [
     ...new Set(stored.map((context) => (isMany(context) ? objectOf(context) : context.crop.many))),
-  ];
+  ].sort();
 }
 
 /** Twice a winter, where something is stored; none where there is no frost to store for. */
