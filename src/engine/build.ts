@@ -32,6 +32,7 @@ import { tasksBySubject } from "./schedule/planting-tasks.ts";
 import { scheduleTasks } from "./schedule/schedule-tasks.ts";
 import type { PublishedState, ScheduledTask } from "./schedule/scheduled-task.ts";
 import type { Load } from "./schedule/session.ts";
+import { withSownUnsaid } from "./schedule/sown-unsaid.ts";
 import { withTaskAnchors } from "./schedule/task-anchors.ts";
 import type { Baseline, Garden, Season, Year } from "./year.ts";
 
@@ -146,7 +147,8 @@ function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput):
   const scheduled: ScheduledTask[] = [];
   let anchors: Anchors = new Map([...before, ...diaryAnchors(plan.plantings, observations)]);
   const schedule = (tasks: readonly Task[], contexts: readonly SowingContext[] = []) => {
-    const done = doneTasksOf(tasks, observations);
+    const said = doneTasksOf(tasks, observations);
+    const done = withSownUnsaid(said, tasks, { observations, contexts });
     const now = scheduleTasks(applyObservations(tasks, observations, done, anchors), {
       ...{ load, baseline, doneBefore },
       ...{ publishedState: published, weatherAsOf: weather?.asOf ?? null },

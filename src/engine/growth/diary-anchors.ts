@@ -10,7 +10,7 @@ const SEEN: readonly Basis[] = ["seen"];
 const NUMBERS = Array.from({ length: MOST_SOWINGS }, (_, i) => i + 1);
 
 /** No seed is up sooner than so many days after it went in [days]. Source: common practice; cress and radish in warm soil. */
-const UP_AFTER_DAYS = 3;
+export const UP_AFTER_DAYS = 3;
 
 /** Whether a sowing that went in on that day can have been up, and so lost, on another. */
 export const couldBeLost = (began: Day, lost: Day): boolean => began + UP_AFTER_DAYS <= lost;

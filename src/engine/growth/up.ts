@@ -1,5 +1,6 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import { combineBasis } from "./anchors.ts";
+import { UP_AFTER_DAYS } from "./diary-anchors.ts";
 import { dailyShare, GIVE_UP_DAYS, type Seed, shareIn, upOn } from "./emergence.ts";
 import { memoizeBySowing, type OfSowing } from "./memo.ts";
 import { type Milestone, middle, milestoneAfter, seenMilestone } from "./milestones.ts";
@@ -54,6 +55,19 @@ export function upFrom(context: SowingContext, sown: Day, warmerK = 0): Day | nu
   const { comesUp } = context.crop;
   if (comesUp.kind === "days") return plus(sown, middle(comesUp.days.value));
   return upOn(sown, shareIn(context.climate, seedOf(context, comesUp.row, warmerK)));
+}
+
+/** The last day on which what is up on a day can have been sown, as it usually comes up; at least three days before. */
+export function sownFor(context: SowingContext, up: Day): Day {
+  const { planting, crop } = context;
+  const warm = planting.start === "seed indoors" && crop.indoors !== null;
+  const upOf = (sown: Day) =>
+    warm ? (upIndoors(context, sown)?.usual ?? null) : upFrom(context, sown);
+  for (let back = UP_AFTER_DAYS; back < GIVE_UP_DAYS; back++) {
+    const by = upOf(plus(up, -back));
+    if (by !== null && by <= up) return plus(up, -back);
+  }
+  return plus(up, -UP_AFTER_DAYS);
 }
 
 /**

@@ -5,7 +5,7 @@ import { celsius } from "../../../src/base/quantities/quantity.ts";
 import { commonPractice } from "../../../src/crops/figures.ts";
 import { GIVE_UP_DAYS } from "../../../src/engine/growth/emergence.ts";
 import { isReached } from "../../../src/engine/growth/milestones.ts";
-import { seedOf, upFrom, upMilestone, upOutdoors } from "../../../src/engine/growth/up.ts";
+import { seedOf, sownFor, upFrom, upMilestone, upOutdoors } from "../../../src/engine/growth/up.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { always, daysOf, type Given, groundsOf, growingOf } from "./growing.ts";
 
@@ -143,6 +143,22 @@ describe("when seed sown outdoors on any day is up", () => {
       }),
       { numRuns: 40 },
     );
+  });
+});
+
+describe("when what is up was sown", () => {
+  test("is the last day from which it can be up by then, indoors and out", () => {
+    const carrot = growingOf(QUARRY, "carrot");
+    const day = sownFor(carrot, isoDay("2027-05-20"));
+    expect(upFrom(carrot, day)).toBeLessThanOrEqual(isoDay("2027-05-20"));
+    expect(upFrom(carrot, plus(day, 1))).toBeGreaterThan(isoDay("2027-05-20"));
+    const tomato = sownFor(growingOf(QUARRY, "tomato"), isoDay("2027-04-20"));
+    expect(daysOf(up("tomato", { acts: { start: isoOf(tomato) } }))).toContain("04-20");
+  });
+
+  test("is three days before where nothing can come up", () => {
+    const frozen = growingOf(QUARRY, "carrot", { plan: { site: always(celsius(20)) } });
+    expect(sownFor(frozen, SOWN)).toBe(plus(SOWN, -3));
   });
 });
 
