@@ -26,9 +26,17 @@ function firstBlightDay(context: SowingContext): Day | null {
   const rain = plan.site.normals?.rainMm ?? null;
   for (let day = plus(anchor.day, LEAVES_MEET_DAYS); day <= ripe.usual; day = plus(day, 1)) {
     const wet = rain === null || (rain[partsOf(day).month - 1] ?? 0) >= DRY_MM;
-    if (wet && climate.air(day).lowC >= MEAN_LOW_C) return day;
+    if (wet && meanLowC(climate, day) >= MEAN_LOW_C) return day;
   }
   return null;
+}
+
+/** The mean low [°C] of the days round one, so that a single mild night of this year's weather makes no summer. */
+function meanLowC({ air }: SowingContext["climate"], day: Day): number {
+  const half = Math.floor(LOOK_EVERY_DAYS / 2);
+  let sum = 0;
+  for (let off = -half; off <= half; off++) sum += air(plus(day, off)).lowC;
+  return sum / LOOK_EVERY_DAYS;
 }
 
 /** A beetle that has to be reported where it does not live yet. Source: from memory, unchecked: plant health law of the United Kingdom, Ireland, Finland and Sweden. */

@@ -1,6 +1,7 @@
-import type { Day } from "../../base/index.ts";
+import { type Day, earliest, plus } from "../../base/index.ts";
 import type { Task } from "../practices/all.ts";
 import type { Sentence, TextPiece } from "../practices/sentence.ts";
+import type { Window } from "../practices/task.ts";
 import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";
 
 /**
@@ -9,41 +10,51 @@ import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-t
  */
 export const CALM_DAYS = 3;
 
-/** How far a due day must move to be published anew: to a later day, and to an earlier one [days]. */
-export type Calm = { readonly later: number; readonly earlier: number };
-
-const USUAL_CALM: Calm = { later: CALM_DAYS, earlier: CALM_DAYS };
-
-/** The least and the most of it where the weather is known [days]. Source: house rule: a week gained, a fortnight ahead. */
-const [LEAST_GAIN_DAYS, MOST_CALM_DAYS] = [7, 14];
-
 /**
- * The same in a garden that knows its weather as of a day, where every forecast changes every day a little. What is far ahead need
- * not be known to the day yet: a quarter of the time there is. And what can go on as published is only brought forward where
- * that gains a week. Source: house rule.
- */
-export function calmOf(due: Day, weatherAsOf: Day | null): Calm {
-  if (weatherAsOf === null) return USUAL_CALM;
-  const ahead = Math.min(Math.round((due - weatherAsOf) / 4), MOST_CALM_DAYS);
-  return { later: Math.max(CALM_DAYS, ahead), earlier: Math.max(LEAST_GAIN_DAYS, ahead) };
-}
-
-/**
- * Whether what was published is still valid: the task's due day has moved by less than its calm, and the published day
- * is still inside the window, or no farther outside than a day far ahead may be. Other tasks and people's hours never move a
- * published day.
+ * Whether what was published is still valid: the task's due day has moved by less than CALM_DAYS, and the published day
+ * is still inside the window. Other tasks and people's hours never move a published day. In a garden that knows its weather as of
+ * a day, see isCalm.
  */
 export function isStillValid(
   published: PublishedTask,
   { window }: Task,
   weatherAsOf: Day | null,
 ): boolean {
-  const calm = calmOf(window.due, weatherAsOf);
-  const outside = calm.later - CALM_DAYS;
-  const inside =
-    published.day >= window.earliest - outside && published.day <= window.latest + outside;
-  const later = window.due - published.window.due;
-  return inside && later < calm.later && -later < calm.earlier;
+  if (weatherAsOf !== null) return isCalm(published, window, weatherAsOf);
+  const inside = published.day >= window.earliest && published.day <= window.latest;
+  return inside && Math.abs(window.due - published.window.due) < CALM_DAYS;
+}
+
+/** What a day must gain to be brought forward, and the most that a day far ahead may be off [days]. Source: house rule. */
+const [LEAST_GAIN_DAYS, MOST_OFF_DAYS] = [10, 14];
+
+/**
+ * Whether a published day may stay though every forecast moves the due day a little. What is far ahead may be off by a quarter of
+ * the time there is, a fortnight at most. What is near stays while it is inside its window, and is brought forward only where
+ * that gains ten days. Source: house rule.
+ */
+function isCalm({ day }: PublishedTask, window: Window, weatherAsOf: Day): boolean {
+  const ahead = Math.min(Math.round((window.due - weatherAsOf) / 4), MOST_OFF_DAYS);
+  const off = Math.max(CALM_DAYS, ahead) - CALM_DAYS;
+  const inside = day >= window.earliest - off && day <= window.latest + off;
+  return inside && day - window.due < Math.max(LEAST_GAIN_DAYS, ahead);
+}
+
+/** How much later than it must be a job is put off that this year's weather has put off before [days]. Source: house rule. */
+const ONCE_FOR_ALL_DAYS = 4;
+
+/**
+ * A window in which a job is put off that was published and has to wait for the weather: a few days later than it must, so that a cold
+ * spring does not put it off again every other day. Unchanged where it was not published, or comes no later.
+ */
+export function putOffWindow(
+  published: PublishedTask | undefined,
+  window: Window,
+  weatherAsOf: Day | null,
+): Window {
+  if (weatherAsOf === null || published === undefined || published.day >= window.due) return window;
+  const due = earliest(plus(window.due, ONCE_FOR_ALL_DAYS), window.latest);
+  return { ...window, due };
 }
 
 /** Every day that sentences name, in order. */

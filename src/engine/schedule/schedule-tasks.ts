@@ -5,7 +5,7 @@ import type { Harm, Window } from "../practices/task.ts";
 import type { ToldOn } from "../practices/told-on.ts";
 import { sharedDaysOf } from "./gather.ts";
 import type { Household } from "./household.ts";
-import { isStillValid, withPublishedDays } from "./published-state.ts";
+import { isStillValid, putOffWindow, withPublishedDays } from "./published-state.ts";
 import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";
 import {
   type Choice,
@@ -122,7 +122,9 @@ function onRound({ round }: Task, window: Window): Window {
 
 function choose(group: TaskGroup, input: SchedulingInput, shared: Day | undefined): Choice {
   const own = commonWindow(group);
-  const near = shared === undefined ? own : { ...own, due: shared };
+  const { publishedState, weatherAsOf } = input;
+  const later = putOffWindow(publishedState[group[0].id], own, weatherAsOf);
+  const near = shared === undefined ? later : { ...own, due: shared };
   const wanted = onRound(group[0], inOrder(group, near, input.days));
   const choice = chooseIn(group, wanted, input);
   if (choice.day <= own.latest || choice.note !== null) return choice;

@@ -3,10 +3,10 @@ import { plus } from "../../../src/base/index.ts";
 import { how, sign } from "../../../src/engine/practices/sentence.ts";
 import {
   CALM_DAYS,
-  calmOf,
   daysNamed,
   isStillValid,
   publishedStateOf,
+  putOffWindow,
   withPublishedDays,
 } from "../../../src/engine/schedule/published-state.ts";
 import type { PublishedTask } from "../../../src/engine/schedule/scheduled-task.ts";
@@ -56,27 +56,35 @@ describe("what was told stands", () => {
 });
 
 describe("where the weather is known", () => {
-  const far = plus(SATURDAY, -40);
-  const near = plus(SATURDAY, -8);
-  const dueIn = (days: number, before = 9) =>
+  const [far, near] = [plus(SATURDAY, -40), plus(SATURDAY, -8)];
+  const dueIn = (days: number, before = 0) =>
     taskOf({ window: windowOf(before, 9, "later", inDays(days)) });
 
-  test("what is far ahead moves by a quarter of the time there is, a fortnight at most", () => {
-    const calm = [near, far, plus(SATURDAY, -200)].map((asOf) => calmOf(SATURDAY, asOf));
-    expect(calm.map(({ later }) => later)).toEqual([3, 10, 14]);
-    expect(calm.map(({ earlier }) => earlier)).toEqual([7, 10, 14]);
-    expect(calmOf(SATURDAY, null)).toEqual({ later: 3, earlier: 3 });
-    expect(isStillValid(TOLD, dueIn(8), far)).toBe(true);
-    expect(isStillValid(TOLD, dueIn(15), far)).toBe(false);
+  test("what is far ahead may be off by a quarter of the time there is, a fortnight at most", () => {
+    expect([8, 12].map((days) => isStillValid(TOLD, dueIn(days), far))).toEqual([true, false]);
+    const years = plus(SATURDAY, -300);
+    expect([11, 12].map((days) => isStillValid(TOLD, dueIn(days), years))).toEqual([true, false]);
   });
 
-  test("what is near is put off as ever, and brought forward where that gains a week", () => {
-    expect([2, 3].map((days) => isStillValid(TOLD, dueIn(days), near))).toEqual([true, false]);
-    expect([-6, -7].map((days) => isStillValid(TOLD, dueIn(days), near))).toEqual([true, false]);
+  test("what is near stays while it is inside its window, and is brought forward where that gains ten days", () => {
+    expect([0, 1].map((days) => isStillValid(TOLD, dueIn(days), near))).toEqual([true, false]);
+    expect(isStillValid(TOLD, dueIn(1, 1), near)).toBe(true);
+    expect([-9, -10].map((days) => isStillValid(TOLD, dueIn(days), near))).toEqual([true, false]);
   });
 
-  test("what is near is never published outside its window", () => {
-    expect(isStillValid(TOLD, dueIn(2, 1), near)).toBe(false);
+  test("what has to wait is put off a few days more than it must, inside its window", () => {
+    const { window } = dueIn(3);
+    expect(putOffWindow(TOLD, window, near).due).toBe(inDays(7));
+    const short = { ...window, latest: inDays(4) };
+    expect(putOffWindow(TOLD, short, near).due).toBe(inDays(4));
+  });
+
+  test("what was not published, comes no later, or knows no weather keeps its window", () => {
+    const { window } = dueIn(3);
+    const { window: earlier } = dueIn(-1);
+    expect(putOffWindow(undefined, window, near)).toEqual(window);
+    expect(putOffWindow(TOLD, window, null)).toEqual(window);
+    expect(putOffWindow(TOLD, earlier, near)).toEqual(earlier);
   });
 });
 
