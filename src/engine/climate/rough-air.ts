@@ -26,7 +26,7 @@ const COLDEST_WITHOUT_FROST = { meanC: 9.2, sdK: 3.3 } as const;
 /** How well a gardener knows a mean [K]. Source: house rule. */
 const SAID_SD_K = 0.5;
 
-/** How far a month of real stations is off one wave, beside all that is estimated [K]. Source: measured there, each station left out in turn. */
+/** How far a month of real stations is off one wave, beside all that is estimated [K]. Source: house rule, chosen of three so that the stations above lie within it. */
 const OFF_THE_WAVE_K = 1;
 
 /** The month's mean at the top or foot of a wave of one year, as a part of its height. Source: the mean of a cosine over a twelfth. */
