@@ -17,6 +17,9 @@ const MEAN_LOW_C = 8;
 const DRY_MM = 25;
 /** Days in its place before leaves meet and stay wet. Source: house rule; about a month. */
 const LEAVES_MEET_DAYS = 30;
+/** Days whose lows are taken together. Source: house rule: one mild night of this year's weather makes no summer. */
+const MEAN_DAYS = 5;
+
 /** The first day, leaves having met and fruit or tubers not yet being ripe, that is usually mild and wet enough; null where none is. */
 function firstBlightDay(context: SowingContext): Day | null {
   const anchor = inPlace(context);
@@ -31,12 +34,12 @@ function firstBlightDay(context: SowingContext): Day | null {
   return null;
 }
 
-/** The mean low [°C] of the days round one, so that a single mild night of this year's weather makes no summer. */
+/** The mean low [°C] of the days round one. */
 function meanLowC({ air }: SowingContext["climate"], day: Day): number {
-  const half = Math.floor(LOOK_EVERY_DAYS / 2);
+  const half = Math.floor(MEAN_DAYS / 2);
   let sum = 0;
   for (let off = -half; off <= half; off++) sum += air(plus(day, off)).lowC;
-  return sum / LOOK_EVERY_DAYS;
+  return sum / MEAN_DAYS;
 }
 
 /** A beetle that has to be reported where it does not live yet. Source: from memory, unchecked: plant health law of the United Kingdom, Ireland, Finland and Sweden. */
