@@ -1,4 +1,4 @@
-import { litres, sayCount, sayQuantity } from "../../base/index.ts";
+import { joinWords, litres, sayCount, sayQuantity } from "../../base/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { bedName } from "../events/titles.ts";
 import type { AwayWaterNeed } from "./away-need.ts";
@@ -38,8 +38,8 @@ function canLine({ measures }: Plan): string {
 type WateringInterval = { readonly plan: Plan; readonly everyDays: number };
 
 /**
- * `Every third day, water: Root bed 5 cans; Salad bed 3 cans.`; beds whose need is not known are watered until the soil
- * is wet.
+ * `Every third day, water: Root bed 5 cans; Salad bed and Leaf bed 3 cans each.`, in the order of the first of each lot;
+ * beds whose need is not known are watered until the soil is wet.
  */
 function cansLine(
   when: string,
@@ -47,13 +47,22 @@ function cansLine(
   { plan, everyDays }: WateringInterval,
 ): readonly string[] {
   if (needs.length === 0) return [];
-  const parts = needs.map(({ bed, litresAWeek }) => {
+  const lots = new Map<string, string[]>();
+  for (const { bed, litresAWeek } of needs) {
     const name = bedName(plan, bed) || "what stands in no bed";
-    if (litresAWeek === null) return `${name} till it is wet a finger deep`;
-    return `${name} ${cans((litresAWeek * everyDays) / WEEK / CAN_L[plan.measures])}`;
+    const much =
+      litresAWeek === null ? WET : cans((litresAWeek * everyDays) / WEEK / CAN_L[plan.measures]);
+    lots.set(much, [...(lots.get(much) ?? []), name]);
+  }
+  const parts = [...lots].map(([much, names]) => {
+    const each = names.length > 1 && much !== WET ? " each" : "";
+    return `${joinWords(names)} ${much}${each}`;
   });
   return [`${when}, water: ${parts.join("; ")}.`];
 }
+
+/** For beds whose need is not known. */
+const WET = "till it is wet a finger deep";
 
 /** Whole cans, half a one at the least. */
 function cans(count: number): string {

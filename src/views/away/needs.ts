@@ -124,10 +124,16 @@ function pickingOf(sowing: Sowing, { span, tasks }: NeedsContext): readonly Pick
   const { kind, holdsDays } = sowing.crop.harvest;
   if (!first || kind === "once") return [];
   const from = earliest(first.day, first.window.due);
-  if (from > span.to || endOf(sowing) < span.from) return [];
+  if (from > span.to || lastPickOf(sowing, tasks) < span.from) return [];
   const quick = holdsDays.value <= GROWS_OUT_DAYS ? "grows out" : "ripens";
   const left = kind === "cut and come again" ? "stands" : quick;
   return [{ kind: "pick", task: first.task.id, bed: sowing.planting.bed, from, left }];
+}
+
+/** The day its picking ends; what stands for years is left to grow long before its season ends. */
+function lastPickOf(sowing: Sowing, tasks: NeedsContext["tasks"]): Day {
+  const last = tasks.get(`${sowing.planting.key}/harvest/last`);
+  return sowing.crop.perennial && last ? earliest(last.day, endOf(sowing)) : endOf(sowing);
 }
 
 function firstPick(

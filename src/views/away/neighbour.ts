@@ -19,6 +19,8 @@ export type NeighbourContext = {
 /** The neighbour's list: what to do and what may be eaten, then the cautions, which are always there. */
 export type NeighbourList = {
   readonly orders: readonly string[];
+  /** The same with what may be picked named and no more, for where that is too long. */
+  readonly brief: readonly string[];
   readonly cautions: readonly string[];
 };
 
@@ -32,17 +34,18 @@ export function neighbourList(
   context: NeighbourContext,
 ): NeighbourList {
   const picks = firstPickingsOf(needs, context.scheduled);
+  const work = [
+    ...needs.flatMap((need) => roofNeighbourLine(need, context.plan)),
+    ...waterLines(
+      needs.filter((need) => need.kind === "water"),
+      context.plan,
+    ),
+    ...boardLines(jobs, context.plan),
+    ...frostLine(jobs, context.plan),
+  ];
   return {
-    orders: [
-      ...needs.flatMap((need) => roofNeighbourLine(need, context.plan)),
-      ...waterLines(
-        needs.filter((need) => need.kind === "water"),
-        context.plan,
-      ),
-      ...boardLines(jobs, context.plan),
-      ...frostLine(jobs, context.plan),
-      ...pickLines(picks, context),
-    ],
+    orders: [...work, ...pickLines(picks, context)],
+    brief: [...work, ...briefPickLines(picks)],
     cautions: cautionsOf(picks, context.voice),
   };
 }
@@ -143,6 +146,24 @@ function pickLines(
     return `${capital(whereOf(first, plan))}: ${sign}${PICKING_HINTS[pick.left]}`;
   });
   return lines.length === 0 ? [] : ["Pick and eat, when:", ...new Set(lines)];
+}
+
+/** What may be picked and eaten, by name alone: what grows too large first, then the rest. */
+function briefPickLines(picks: readonly FirstPicking[]): readonly string[] {
+  const named = (quick: boolean) => [
+    ...new Set(
+      picks
+        .filter(({ pick }) => (pick.left === "grows out") === quick)
+        .map(({ first }) => first.task.title.object),
+    ),
+  ];
+  const [quick, slow] = [named(true), named(false)];
+  return [
+    ...(quick.length > 0
+      ? [`Pick every other day, even what you can't use: ${joinWords(quick)}.`]
+      : []),
+    ...(slow.length > 0 ? [`Pick and eat what is ripe: ${joinWords(slow)}.`] : []),
+  ];
 }
 
 const PICKING_HINTS: Readonly<Record<PickingNeed["left"], string>> = {

@@ -88,11 +88,18 @@ function neighbourText({ report, plan, jobs, scheduled }: AwayContext): readonly
   const { leave, needs } = report;
   if (leave.alone.length === 0 && jobs.neighbour.length === 0) return [];
   const voice = voiceOf(plan, "reader");
-  const { orders, cautions } = neighbourList(jobs.neighbour, needs, { plan, voice, scheduled });
+  const { orders, brief, cautions } = neighbourList(jobs.neighbour, needs, {
+    plan,
+    voice,
+    scheduled,
+  });
   const days = leave.alone.length > 0 ? joinWords(leave.alone.map(sayDays)) : sayDays(leave);
   const shown = orders.length > 0 ? orders : ["Nothing needs a neighbour."];
   const ends = orders.length > 0 ? [...cautions, ALL_ELSE] : [];
-  return [buildAwayText("neighbour", `For the neighbour, ${days}`, shown, ends)];
+  const title = `For the neighbour, ${days}`;
+  const full = buildAwayText("neighbour", title, shown, ends);
+  const isWhole = shown.every((line) => full.text.includes(line));
+  return [isWhole ? full : buildAwayText("neighbour", title, brief, ends)];
 }
 
 const ALL_ELSE = "All else can be left. Thank you!";

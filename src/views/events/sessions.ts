@@ -1,17 +1,30 @@
 import { earliest, joinWords, sayWeekday } from "../../base/index.ts";
-import { HARM_WEIGHT, roundMinutes, type ScheduledTask } from "../../engine/index.ts";
+import { HARM_WEIGHT, roundMinutes, type ScheduledTask, type Task } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, type Voice } from "./sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText, signText, textOf } from "./texts.ts";
 import { titleOf } from "./titles.ts";
 
-/** The jobs of a session in the order one walks: under a roof first, then bed by bed as the plan lists them, then by id. */
+/**
+ * The jobs of a session in the order one walks: what is fetched or done under a roof first, then bed by bed as the plan
+ * lists them, then by id; in its bed a planting goes in before its cover goes over it.
+ */
 export function inBedOrder(jobs: readonly ScheduledTask[], plan: Plan): readonly ScheduledTask[] {
   if (jobs.length < 2) return jobs;
   const order = new Map(plan.beds.map((bed, i) => [bed.key, i]));
   const at = ({ task }: ScheduledTask) =>
-    task.indoors ? -1 : task.bed === null ? 999 : (order.get(task.bed) ?? 999);
-  return [...jobs].sort((a, b) => at(a) - at(b) || (a.task.id < b.task.id ? -1 : 1));
+    isBeforeTheBeds(task) ? -1 : task.bed === null ? 999 : (order.get(task.bed) ?? 999);
+  return [...jobs].sort((a, b) => at(a) - at(b) || (rankIn(a.task) < rankIn(b.task) ? -1 : 1));
+}
+
+const isBeforeTheBeds = ({ indoors, practice }: Task) => indoors || practice === "things to have";
+
+/** Letters sort behind which a cover that goes on comes after all else of its planting. */
+const LAST = "~";
+
+/** Where a task stands among those of its bed, as its id sorts. */
+function rankIn({ id, practice }: Task): string {
+  return practice === "cover" ? id.replace("/cover/on", `/${LAST}cover/on`) : id;
 }
 
 /** Tasks by harm, then in walking order. */

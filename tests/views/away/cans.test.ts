@@ -35,9 +35,16 @@ describe("water for somebody with a can", () => {
     expect(waterLines([thirst("bags", 10)], METRIC)[1]).toContain("A can is 10 L;");
   });
 
+  test("names beds of the same need together", () => {
+    const beds = [thirst("root-bed", 70), thirst("south-bed", 100), thirst("salad-bed", 70)];
+    expect(waterLines(beds, METRIC)[0]).toBe(
+      "Every third day, water: Root bed and Salad bed 3 cans each; South bed 4 cans.",
+    );
+  });
+
   test("goes by the soil where the need is not known, and names what stands in no bed", () => {
     expect(waterLines([thirst("root-bed", null), thirst(null, null)], US)[0]).toBe(
-      "Every third day, water: Root bed till it is wet a finger deep; what stands in no bed till it is wet a finger deep.",
+      "Every third day, water: Root bed and what stands in no bed till it is wet a finger deep.",
     );
   });
 

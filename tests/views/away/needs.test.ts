@@ -73,6 +73,19 @@ describe("what bears", () => {
     );
   });
 
+  test("is nothing of what stands for years once it is left to grow", () => {
+    const years = awayOf(
+      LUSH.replace("      - beet: 2 rows\n", "      - rhubarb: 2 crowns, in since 20 Apr 2024\n"),
+    );
+    const last = years.scheduled.find(({ task }) => task.id === "2027/rhubarb/harvest/last");
+    if (!last) throw new Error("no last rhubarb");
+    const picked = (day: number) =>
+      needsOf(years.year, years.plan, { from: day as Day, to: day as Day }).some(
+        (need) => need.kind === "pick" && need.task === "2027/rhubarb/harvest/1",
+      );
+    expect([picked(last.day - 3), picked(last.day + 1)]).toEqual([true, false]);
+  });
+
   test("differs in how it takes being left", () => {
     const left = (id: string, days = 1) => {
       const day = dayOf(id) + days;

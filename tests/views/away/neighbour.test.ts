@@ -21,7 +21,7 @@ const listed = (
 
 describe("the neighbour's list", () => {
   test("is empty where the garden needs nobody", () => {
-    expect(listed([], [])).toEqual({ orders: [], cautions: [] });
+    expect(listed([], [])).toEqual({ orders: [], brief: [], cautions: [] });
   });
 
   test("says where trays stand and when the greenhouse wants air", () => {

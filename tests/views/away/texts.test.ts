@@ -47,6 +47,19 @@ describe("with nobody at home", () => {
     expect(linesOf(away, "back")[0]).toMatch(/^Pick bush beans/);
   });
 
+  test("a long list names what the neighbour may pick, and leaves nothing out", () => {
+    const crops = ["kale: 4 plants", "chard: 1 row", "courgette: 2 plants", "pea: 2 rows"];
+    const beds = ["Leaf", "Long", "Upper", "Lower", "Middle", "Garden wall"].map(
+      (name, i) =>
+        `  ${name} bed:\n    is: 12 x 4 ft\n    crops:\n      - ${crops[i] ?? `sunflower ${i}: 4 plants`}\n`,
+    );
+    const away = awayOf(withAway(LUSH + beds.join(""), "everybody, 4 to 11 Sep"));
+    const text = linesOf(away, "neighbour").join("\n");
+    expect(text).toMatch(/^Pick every other day, even what you can't use: .*bush beans/m);
+    expect(text).toMatch(/^Pick and eat what is ripe: .*chard/m);
+    expect(text).not.toMatch(/And \d+ more/);
+  });
+
   test("a day away asks for nothing that can wait", () => {
     const day = awayOf(withAway(QUARRY, "everybody, 9 Jul"));
     expect(linesOf(day, "before")).toEqual(["Nothing has to be done before."]);

@@ -30,6 +30,24 @@ describe("the order one walks", () => {
     expect(ids(inBedOrder([job("b"), job("a")], PLAN))).toEqual(["a", "b"]);
   });
 
+  test("has things to get before the beds, and a planting go in before its cover goes on", () => {
+    const bed = "root-bed";
+    const jobs = [
+      job("2027/kale/cover/on", { bed, practice: "cover" }),
+      job("2027/kale/set-out/1", { bed, practice: "set out" }),
+      job("2027/leek/cover/off", { bed, practice: "cover" }),
+      job("2027/leek/harvest/1", { bed, practice: "harvest" }),
+      job("2027/pea/things-to-have/cover-on", { bed, practice: "things to have" }),
+    ];
+    expect(ids(inBedOrder(jobs, PLAN))).toEqual([
+      "2027/pea/things-to-have/cover-on",
+      "2027/kale/set-out/1",
+      "2027/kale/cover/on",
+      "2027/leek/cover/off",
+      "2027/leek/harvest/1",
+    ]);
+  });
+
   test("puts what has most to lose first where that is asked", () => {
     const jobs = [
       job("a", { harm: "when you can" }),
