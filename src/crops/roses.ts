@@ -36,7 +36,7 @@ export const STRAWBERRY: Crop = {
   care: [
     {
       practice: "yearly",
-      step: "first flowers",
+      step: "first-flowers",
       from: "in place",
       days: commonPractice([21, 42]),
       verb: "Pinch the flowers off",

@@ -10,7 +10,7 @@ describe("the rose family", () => {
 
   it("are strawed, cleared of runners and mulched every year", () => {
     expect(STRAWBERRY.care.map(({ step }) => step)).toEqual([
-      "first flowers",
+      "first-flowers",
       "uncover",
       "net",
       "straw",
