@@ -14,6 +14,7 @@ import {
 import { plantingRecordsOf } from "./beds/lives.ts";
 import { wateringWeeksOf } from "./beds/watering-weeks.ts";
 import { type ClimateData, climateDataOf, climateFrom } from "./climate/climate.ts";
+import { driftK } from "./climate/drift.ts";
 import { observedWeatherOf } from "./climate/observed-weather.ts";
 import type { Anchors } from "./growth/anchors.ts";
 import { diaryAnchors, withLosses } from "./growth/diary-anchors.ts";
@@ -34,6 +35,7 @@ import type { PublishedState, ScheduledTask } from "./schedule/scheduled-task.ts
 import type { Load } from "./schedule/session.ts";
 import { withSownUnsaid } from "./schedule/sown-unsaid.ts";
 import { withTaskAnchors } from "./schedule/task-anchors.ts";
+import { withWeatherReason } from "./schedule/weather-reason.ts";
 import type { Baseline, Garden, Season, Year } from "./year.ts";
 
 /**
@@ -129,7 +131,9 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   const whole = { plan, climate, contexts, anchors: scheduler.anchors(), observations, around };
   scheduler.schedule(sayRough(sharedTasksOf(whole), climate));
   scheduler.schedule(haveReadyTasks(plan.year, scheduler.scheduled, contexts));
-  return { scheduled: scheduler.scheduled, whole, anchors: scheduler.anchors(), climate: data };
+  const drift = input.weather && driftK(data, input.weather.asOf);
+  const scheduled = scheduler.scheduled.map((each) => withWeatherReason(each, drift));
+  return { scheduled, whole, anchors: scheduler.anchors(), climate: data };
 }
 
 /** Tasks put on their days, one group after another, and the anchors that the days have set by then. */
