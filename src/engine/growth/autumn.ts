@@ -3,7 +3,7 @@ import { isSouthern, seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { middle } from "./milestones.ts";
-import type { SowingContext } from "./sowing-context.ts";
+import { inPlace, type SowingContext } from "./sowing-context.ts";
 
 /**
  * The autumn that ends growth: its first frost, early and usual, the killing frost, and the middle of the winter after
@@ -72,9 +72,13 @@ function firstInWinter(from: Day, { midwinter }: Autumn, holds: (day: Day) => bo
   return null;
 }
 
-/** The first day whose coldest nights are colder than a crop survives; null where none is. */
-export function tooColdFrom({ climate, crop }: SowingContext, autumn: Autumn): Day | null {
-  const least = crop.winter?.survivesC.value ?? 0;
+/** The first day whose coldest nights are colder than a crop survives, by more than so much [K]; null where none is. */
+export function tooColdFrom(
+  { climate, crop }: SowingContext,
+  autumn: Autumn,
+  byK: number = 0,
+): Day | null {
+  const least = (crop.winter?.survivesC.value ?? 0) - byK;
   return firstInWinter(
     autumn.usual,
     autumn,
@@ -102,10 +106,28 @@ export function winterOpens(context: SowingContext, from: Day): Day | null {
 const isGiven = ({ planting: { fixed, within, inSince } }: SowingContext) =>
   (fixed.start ?? fixed.out ?? within ?? inSince) !== null;
 
+/** Days that autumn's short days add to a packet's. Source: Virginia Cooperative Extension 426-334, the short day factor. */
+const SHORT_DAY_FACTOR_DAYS = 14;
+
+/** So much colder air does no harm under snow and fabric [K]. Source: house rule; past it nothing but a fully hardy root lives. */
+const UNDER_SNOW_K = 10;
+
+/** Half a year: what went in longer ago than that is not of this autumn [days]. */
+const OF_THIS_AUTUMN_DAYS = 182;
+
+/** Whether what went in by a day is grown before the killing frost, so that nobody means it for a hard winter. */
+function growsUp(context: SowingContext, day: Day, { killing }: Autumn): boolean {
+  const began = inPlace(context)?.day ?? day;
+  const from = began < day && day - began < OF_THIS_AUTUMN_DAYS ? began : day;
+  const [least] = context.crop.harvest.days.value;
+  return plus(from, least + SHORT_DAY_FACTOR_DAYS) <= killing;
+}
+
 /**
  * Whether a sowing that is in its place, or up, on a day lives through the coming winter while it is young, and grows on
  * after it: sown for that, in its time of autumn, where the winter is no colder than it survives. Of a day that the gardener
- * gave it is believed in any winter, sooner in a mild one and in the second half of that time in a cold one.
+ * gave it is believed in any winter, sooner in a mild one and in the second half of that time in a cold one; only where
+ * snow does not help either, what is grown by then was meant for autumn.
  */
 export function wintersYoung(context: SowingContext, from: Day): boolean {
   const weeks = context.crop.winter?.sownWeeksBefore ?? null;
@@ -115,6 +137,8 @@ export function wintersYoung(context: SowingContext, from: Day): boolean {
   const opens = plus(autumn.killing, -7 * most);
   const survives = tooColdFrom(context, autumn) === null;
   if (!isGiven(context)) return survives && from >= opens;
+  const hopeless = !survives && tooColdFrom(context, autumn, UNDER_SNOW_K) !== null;
+  if (hopeless && growsUp(context, from, autumn)) return false;
   if (!survives) return from >= plus(autumn.killing, -7 * middle(weeks.value));
   return from >= earliest(opens, plus(autumn.usual, -MEANT_DAYS));
 }

@@ -11,8 +11,15 @@ import { lastLongDay } from "./under-glass.ts";
 const HARDY_GRACE_DAYS = 14;
 
 /**
+ * Whether it is lifted to dry and be stored: onions and potatoes, whose tops the killing frost ends, and which must be in
+ * before it. Source: common practice.
+ */
+export const isCured = ({ crop }: SowingContext) =>
+  crop.care.some(({ practice, from }) => practice === "cure and store" && from === "first harvest");
+
+/**
  * The last day, in a usual year, on which a crop started on a day is still worth harvesting for the first time: the
- * first frost for tender crops, two weeks after the killing frost for the rest; under glass the last day of ten hours or
+ * first frost for tender crops, the killing frost for what is dried to keep, two weeks after it for the rest; under glass the last day of ten hours or
  * the first frost in there for tender crops, and nothing for the rest. Null where nothing ends it, as for what lives through
  * the winter young.
  */
@@ -21,7 +28,8 @@ export function lastHarvest(context: SowingContext, from: Day): Day | null {
   if (context.climate.underGlass) return lastUnderGlass(context, from, autumn);
   if (!autumn) return null;
   if (isTender(context.crop)) return autumn.usual;
-  return wintersYoung(context, from) ? null : plus(autumn.killing, HARDY_GRACE_DAYS);
+  if (wintersYoung(context, from)) return null;
+  return isCured(context) ? autumn.killing : plus(autumn.killing, HARDY_GRACE_DAYS);
 }
 
 /** What is tender must be grown while days are long enough and nothing freezes; the rest stands there through the winter. */
@@ -32,7 +40,7 @@ function lastUnderGlass(context: SowingContext, from: Day, autumn: Autumn | null
 }
 
 /**
- * The day that ends all growing for a crop: the killing frost, or the middle of winter for a crop that survives it;
+ * The day that ends all growing for a crop: the killing frost for what is tender or dried to keep, or the middle of winter for a crop that survives it;
  * null where nothing freezes, for hardy crops under glass, and for what lives through the winter young: they grow on in
  * spring.
  */
@@ -40,5 +48,7 @@ export function growthEndOf(context: SowingContext, from: Day): Day | null {
   const autumn = autumnAfter(context, from);
   if (!autumn) return null;
   if (isTender(context.crop)) return autumn.killing;
+  if (isCured(context) && !context.climate.underGlass && !wintersYoung(context, from))
+    return autumn.killing;
   return context.climate.underGlass || wintersYoung(context, from) ? null : autumn.midwinter;
 }

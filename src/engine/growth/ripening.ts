@@ -1,7 +1,8 @@
-import { type Day, plus, sayDay } from "../../base/index.ts";
+import { type Day, latest, plus, sayDay } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
 import { clockOf, packetDays } from "./clock.ts";
 import { lastHarvest } from "./ending.ts";
-import { isReached } from "./milestones.ts";
+import { isReached, type ReachedMilestone } from "./milestones.ts";
 import { ripeInSeasons, ripeMilestone } from "./ripe.ts";
 import { inPlace, type SowingContext } from "./sowing-context.ts";
 import { boundsOf, dailyWarmth, packetWarmth, warmthBetween } from "./warmth.ts";
@@ -35,6 +36,30 @@ export function ripening(context: SowingContext): Ripening {
   const only = end !== null && ripe.early <= end ? ", and in time only in a warm season" : "";
   const is = `it is ready about ${sayDay(ripe.usual)} in a usual season, after ${sayDay(end ?? ripe.usual)}${only}`;
   return { ripens: false, certain, is, fits };
+}
+
+/** Whether it is brought in ripe: where it was seen so, where a usual season does that, and where a rough curve leaves it open. */
+export function mayRipen(context: SowingContext, { seen }: ReachedMilestone): boolean {
+  if (seen) return true;
+  const answer = ripening(context);
+  return answer.ripens || (context.climate.rough && !answer.certain);
+}
+
+/** Days before the last one worth it on which what does not ripen is brought in. Source: house rule; a week for rain and weekends. */
+const UNRIPE_DAYS = 7;
+
+/**
+ * The day on which what does not get ready before winter is brought in as it is: roots, tubers, bulbs and leaves are food
+ * before that. Null where there is nothing to take: of what is tender, and of what stands for years or through the winter.
+ */
+export function takenUnripe(context: SowingContext): Day | null {
+  const began = inPlace(context)?.day ?? null;
+  const { overwinter, perennial } = context.crop;
+  if (began === null || overwinter || perennial || isTender(context.crop)) return null;
+  const ripe = ripeMilestone(context);
+  if (isReached(ripe) && mayRipen(context, ripe)) return null;
+  const end = lastHarvest(context, began);
+  return end === null || end <= began ? null : latest(began, plus(end, -UNRIPE_DAYS));
 }
 
 /** Said where a rough curve leaves it open. */

@@ -132,7 +132,21 @@ function settingOutTests(
     tests.push({ basis: "cold", day: firstMildNight(context) });
   if (soilMinC)
     tests.push({ basis: "soil", day: firstWarmSoil(context, soilMinC.value, warmerK) ?? to });
+  else tests.push(...thawTests(context, { frost, warmerK }));
   return tests.length > 0 ? tests : [{ basis: "time of year", day: from }];
+}
+
+/** Soil that can be planted [°C]: thawed and drained. Source: house rule; a little below what the hardiest seed needs. */
+const WORKABLE_SOIL_C = 2.5;
+
+/** Where the ground is still frozen on a hardy plant's frost day, it waits for soil that can be worked; else no test. */
+function thawTests(
+  context: SowingContext,
+  { frost, warmerK }: { readonly frost: Day | null; readonly warmerK: number },
+): readonly DateTest[] {
+  if (frost === null || context.climate.underGlass) return [];
+  const workable = firstWarmSoil(context, WORKABLE_SOIL_C, warmerK);
+  return workable !== null && workable > frost ? [{ basis: "soil", day: workable }] : [];
 }
 
 /**

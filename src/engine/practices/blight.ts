@@ -1,6 +1,7 @@
 import { type Day, degreesC, partsOf, plus } from "../../base/index.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
+import { takenUnripe } from "../growth/ripening.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { regionOf } from "../rules/regions.ts";
 import { caution, how, sign, why } from "./sentence.ts";
@@ -24,10 +25,11 @@ const MEAN_DAYS = 5;
 function firstBlightDay(context: SowingContext): Day | null {
   const anchor = inPlace(context);
   const ripe = ripeMilestone(context);
-  if (!anchor || !isReached(ripe)) return null;
+  const end = isReached(ripe) ? ripe.usual : takenUnripe(context);
+  if (!anchor || end === null) return null;
   const { climate, plan } = context;
   const rain = plan.site.normals?.rainMm ?? null;
-  for (let day = plus(anchor.day, LEAVES_MEET_DAYS); day <= ripe.usual; day = plus(day, 1)) {
+  for (let day = plus(anchor.day, LEAVES_MEET_DAYS); day <= end; day = plus(day, 1)) {
     const wet = rain === null || (rain[partsOf(day).month - 1] ?? 0) >= DRY_MM;
     if (wet && meanLowC(climate, day) >= MEAN_LOW_C) return day;
   }

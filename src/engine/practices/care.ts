@@ -11,6 +11,7 @@ import { frostsAt } from "../climate/frosts-at.ts";
 import { groundFreezes } from "../climate/winter-cold.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { springAfter } from "../growth/autumn.ts";
+import { isCured } from "../growth/ending.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
   isReached,
@@ -21,6 +22,7 @@ import {
 } from "../growth/milestones.ts";
 import { summersOf } from "../growth/perennial.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
+import { takenUnripe } from "../growth/ripening.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { growsOnFrom, winterEndOf } from "../growth/through-winter.ts";
 import { glassEnd } from "../growth/under-glass.ts";
@@ -56,7 +58,7 @@ function stageOf(context: SowingContext, from: Care["from"]): Milestone {
     case "flower":
       return flowerMilestone(context);
     case "first harvest":
-      return ripeMilestone(context);
+      return broughtIn(context);
     case "last frost":
       if (!lastFrost && context.crop.perennial)
         return milestoneOn(springAfter(context, seasonOf(context.plan).from), ["time of year"]);
@@ -64,6 +66,12 @@ function stageOf(context: SowingContext, from: Care["from"]): Milestone {
     case "first frost":
       return on(underGlass ? glassEnd(context)?.day : firstFrost?.usual, "first frost");
   }
+}
+
+/** When its harvest begins: as it is ripe, or, of what is dried to keep, as it is lifted before frost. */
+function broughtIn(context: SowingContext): Milestone {
+  const day = isCured(context) ? takenUnripe(context) : null;
+  return day === null ? ripeMilestone(context) : milestoneOn(day, ["first frost"]);
 }
 
 /** What lives through the winter young stands still in it: a stage before that counts from when it grows on. */

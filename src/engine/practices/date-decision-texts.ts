@@ -112,11 +112,12 @@ function soilReason(
   const { soilMinC } = guards;
   const rough = climate.rough ? ", a rough guess from your frost dates" : "";
   const spread = day === decision.day ? spreadPieces(decision) : [];
-  const at = { quantity: degreesC(soilMinC?.value ?? 0) };
-  const reason = ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."];
-  return soilMinC
-    ? [reason, [at, " is the figure of ", saySource(soilMinC.source), "."]]
-    : [reason];
+  if (!soilMinC) return [["The ground can be planted from about ", { day }, rough, ...spread, "."]];
+  const at = { quantity: degreesC(soilMinC.value) };
+  return [
+    ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."],
+    [at, " is the figure of ", saySource(soilMinC.source), "."],
+  ];
 }
 
 /** Days past the usual one after which a cold season no longer gets there in time. Source: house rule; two months. */
@@ -204,11 +205,9 @@ export function whyDecided(
         ? why(`About ${weeksFrom(guards.weeks)} the usual last frost, as early as it may go in.`)
         : oddsLeft(guards.chance, context.climate.underGlass);
     case "soil":
-      return why(
-        "The soil should have warmed to ",
-        { quantity: degreesC(guards.soilMinC?.value ?? 0) },
-        ".",
-      );
+      return guards.soilMinC
+        ? why("The soil should have warmed to ", { quantity: degreesC(guards.soilMinC.value) }, ".")
+        : why("The ground should have thawed and drained.");
     case "given":
       return why(...givenPieces(context, last.day));
     case "place free":

@@ -1,11 +1,11 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
-import { type Crop, isTender, type NumberRange, type Perennial } from "../../crops/index.ts";
+import type { Crop, NumberRange, Perennial } from "../../crops/index.ts";
 import { isLongEnough } from "../climate/sun.ts";
 import { naturalEndOf } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { isReached, middle, type ReachedMilestone } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
-import { ripening } from "../growth/ripening.ts";
+import { mayRipen, takenUnripe } from "../growth/ripening.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { winterEndOf } from "../growth/through-winter.ts";
 import { deed, verb } from "./deeds.ts";
@@ -220,27 +220,45 @@ function lastOfTheYear(
   ];
 }
 
+/** How what is not full grown is brought in: tubers when their tops are dead, bulbs to dry under a roof, the rest as it is. */
+function howUnripe({ crop }: SowingContext): string {
+  if (crop.hilling)
+    return "Once frost has blackened the tops, cut them down. Dig one to two weeks later on a dry day, and keep the tubers dark.";
+  if (crop.bulbs)
+    return "Lift all, tops standing or not, and dry them under a roof. Use thick necks first; only thin ones keep.";
+  return "What there is may be small, and is good all the same. Clear the row.";
+}
+
+/** Why it is brought in unripe: certain only where the year's curve is. */
+function whyUnripe({ climate, crop }: SowingContext): string {
+  const grown = climate.rough ? "may not be full grown" : "is not full grown";
+  return crop.hilling
+    ? "Dead tops feed no more tubers, the skins set in those days, and frozen soil spoils what it holds."
+    : `It ${grown} before winter ends it.`;
+}
+
 /** What does not get ready before winter, taken for what there is: roots, tubers and leaves are food before that. */
 function unripe(context: SowingContext): readonly TaskOf<"harvest">[] {
   const { harvest } = context.crop;
   const began = inPlace(context)?.day ?? null;
   const end = began === null ? null : lastHarvest(context, began);
-  if (began === null || end === null || isTender(context.crop) || end <= began) return [];
+  const due = takenUnripe(context);
+  if (began === null || end === null || due === null) return [];
   return [
     plantingTask(context, "harvest", harvest.kind === "cut and come again" ? "cut-1" : "1", {
-      window: window(latest(began, plus(end, -14)), latest(began, plus(end, -7)), end, "earlier"),
+      window: window(latest(began, plus(end, -14)), due, end, "earlier"),
       harm: "this week",
       rhythm: "session",
       minutes: 20,
       kinds: lifting(context),
       title: { verb: `${harvest.verb} what there is:`, object: objectOf(context), where: "bed" },
       say: [
-        how("It is smaller than it might be, and good all the same. Clear the row."),
-        why("It is not full grown before winter ends it."),
+        how(howUnripe(context)),
+        why(whyUnripe(context)),
         ...(harvest.caution ? [caution(harvest.caution)] : []),
       ],
       because: [["Winter comes before it is ready; ", { day: end }, " is the last day worth it."]],
-      basis: ["first frost"],
+      basis: context.climate.rough ? ["first frost", "warmth"] : ["first frost"],
       hangsOn: anchorTaskIds(context, "start", "set out"),
       sets: { planting: context.planting.key, sowing: context.sowing, act: "end" },
     }),
@@ -249,15 +267,9 @@ function unripe(context: SowingContext): readonly TaskOf<"harvest">[] {
 
 function tasks(context: SowingContext): readonly TaskOf<"harvest">[] {
   const ripe = ripeMilestone(context);
-  if (isReached(ripe) && (ripe.seen || mayRipen(context)))
+  if (isReached(ripe) && mayRipen(context, ripe))
     return [first(context, ripe), ...laterCuts(context, ripe), ...lastPicking(context, ripe)];
   return context.crop.perennial ? [] : unripe(context);
-}
-
-/** Whether it is brought in ripe: where a usual season does that, and where a rough curve leaves it open. */
-function mayRipen(context: SowingContext): boolean {
-  const answer = ripening(context);
-  return answer.ripens || (context.climate.rough && !answer.certain);
 }
 
 /** Bringing it in: once, again and again, or cut and come again. */

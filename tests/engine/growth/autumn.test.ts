@@ -1,7 +1,13 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
-import { autumnAfter, nextAnniversary, springAfter } from "../../../src/engine/growth/autumn.ts";
+import {
+  autumnAfter,
+  nextAnniversary,
+  springAfter,
+  wintersYoung,
+} from "../../../src/engine/growth/autumn.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
+import { due, dueDays, withCrops } from "../../winters.ts";
 import { growingOf } from "./growing.ts";
 
 const beet = growingOf(QUARRY, "beet");
@@ -34,6 +40,22 @@ describe("the autumn that ends what grows", () => {
   test("is none where nothing freezes", () => {
     const plan = { ...beet.plan, site: { ...beet.plan.site, firstFrost: null } };
     expect(autumnAfter({ ...beet, plan }, isoDay("2027-05-03"))).toBeNull();
+  });
+});
+
+describe("what the gardener sows in a winter that nothing lives through", () => {
+  const spinach = (sown: string) =>
+    growingOf(withCrops("very-short", [`spinach: 2 rows, sow ${sown}`]), "spinach");
+
+  test("is for autumn where it is grown by then", () => {
+    expect(wintersYoung(spinach("20 Jul"), isoDay("2027-07-20"))).toBe(false);
+    const days = dueDays(withCrops("very-short", ["spinach: 2 rows, sow 20 Jul"]));
+    expect(due(days, "spinach/harvest/1")).toMatch(/^2027-09-/);
+    expect(due(days, "spinach/harvest/last")).toBe("-");
+  });
+
+  test("is believed to be for spring where it is not", () => {
+    expect(wintersYoung(spinach("25 Aug"), isoDay("2027-08-25"))).toBe(true);
   });
 });
 

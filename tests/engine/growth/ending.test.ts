@@ -35,6 +35,10 @@ describe("the last day worth a first harvest", () => {
     expect(last(beet)).toBe("2027-10-30");
   });
 
+  test("is the killing frost for what is dried to keep", () => {
+    expect(last(growingOf(QUARRY, "potato"))).toBe("2027-10-16");
+  });
+
   test("is none where nothing freezes", () => {
     expect(last(mild)).toBeNull();
   });
@@ -71,6 +75,10 @@ describe("the day that ends all growing", () => {
 
   test("is the killing frost for what frost kills", () => {
     expect(ends(tomato)).toBe("2027-10-16");
+  });
+
+  test("is the killing frost for what is dried to keep: their tops are gone", () => {
+    expect(ends(growingOf(QUARRY, "potato"))).toBe("2027-10-16");
   });
 
   test("is the middle of winter for the rest", () => {

@@ -19,6 +19,7 @@ import { STOP_DAYS } from "../../../src/engine/growth/stopping.ts";
 import { upFrom } from "../../../src/engine/growth/up.ts";
 import type { Site } from "../../../src/garden/model/plan.ts";
 import { isoDay, normalsOf, planOf, QUARRY } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { always, anchor, type Given, growingOf } from "./growing.ts";
 
 const SITE = planOf(QUARRY).site;
@@ -113,6 +114,24 @@ describe("when hardy plants go out", () => {
     const cabbage = (text: string) => settingOutDay(growingOf(text, "spring-cabbage"));
     expect(tests(cabbage(beds))).toEqual(["last frost 09-30"]);
     expect(tests(cabbage(short))).toEqual(["first frost 08-26"]);
+  });
+});
+
+describe("hardy plants where spring comes all at once", () => {
+  const crops = withCrops("very-short", ["kale: 4 plants, from seed indoors"]);
+  const known = crops.replace(
+    "  first frost:",
+    "  hottest afternoons: 72 °F\n  coldest nights: -17 °F\n  first frost:",
+  );
+  const kale = settingOutDay(growingOf(known, "kale"));
+
+  test("wait till the ground has thawed, weeks after their frost day", () => {
+    expect(told(kale)).toBe("2027-05-04");
+    expect(tests(kale)).toEqual(["last frost 04-20", "soil 05-04"]);
+  });
+
+  test("have no such test where it has thawed by then", () => {
+    expect(tests(settingOutDay(growingOf(QUARRY, "lettuce")))).toEqual(["last frost 04-08"]);
   });
 });
 

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { HARVEST } from "../../../src/engine/practices/harvest.ts";
 import { QUARRY, tellOf } from "../../gardens.ts";
+import { due, dueDays, withCrops } from "../../winters.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { ending, planWith, wordsOf } from "./garden.ts";
-import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
+import { said, stepOf, tasksIn, titles, windowsOf, words } from "./told.ts";
 
 const UP = { acts: { start: "2027-05-03", up: "2027-05-20" } };
 const beets = growingOf(QUARRY, "beet", UP);
@@ -39,6 +40,31 @@ describe("what is brought in once", () => {
     expect(windowsOf(HARVEST, potatoes)).toEqual(["1 08-09 08-26 09-20"]);
     expect(said(dig)).toContain("caution: Green potatoes and potato sprouts are poisonous");
     expect(dig?.kinds).toEqual(["lifting"]);
+  });
+});
+
+describe("what is not full grown before winter", () => {
+  const crops = ["potato: 32 tubers", "onion: 80 sets", "parsnip: 1 row"];
+  const { scheduled } = tellOf(withCrops("very-short", crops), { on: "2027-01-02" });
+  const text = (id: string) => words(scheduled.find(({ task }) => task.id === id)?.task.say ?? []);
+  const days = dueDays(withCrops("very-short", crops));
+
+  test("is in before the killing frost where it is dried to keep", () => {
+    expect(due(days, "potato/harvest/1")).toBe("2027-09-13");
+    expect(due(days, "onion/harvest/1")).toBe("2027-09-13");
+  });
+
+  test("is stored all the same, and watched for blight", () => {
+    for (const key of ["potato", "onion"])
+      expect(due(days, `${key}/cure-and-store/1`)).toMatch(/^2027-(?:09|10)-/);
+    expect(due(days, "potato/scout/blight")).toMatch(/^2027-06-/);
+  });
+
+  test("is told as its crop is brought in, and as a guess where it is one", () => {
+    expect(text("2027/potato/harvest/1")).toContain("Once frost has blackened the tops, cut them");
+    expect(text("2027/onion/harvest/1")).toContain("how: Lift all, tops standing or not");
+    expect(text("2027/parsnip/harvest/1")).toContain("It may not be full grown before winter");
+    expect(text("2027/parsnip/harvest/1")).toContain("A rough guess from your frost dates.");
   });
 });
 
