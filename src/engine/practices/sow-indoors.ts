@@ -1,4 +1,4 @@
-import { degreesC, litres, plus } from "../../base/index.ts";
+import { degreesC, latest, litres, plus } from "../../base/index.ts";
 import type { Indoors } from "../../crops/index.ts";
 import type { Planting } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
@@ -34,6 +34,7 @@ function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
   const weeks = middle(facts.weeksToSettingOut.value);
   const given = planting.fixed.start;
   const due = given ?? plus(out.day, -7 * weeks);
+  const readyOn = latest(out.day, plus(due, 7 * weeks));
   return [
     plantingTask(context, "sow indoors", "1", {
       window: given
@@ -48,10 +49,10 @@ function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
         seedIn(facts),
         ...seedCompostSentences(planting),
         sign("You have light for them as soon as they show."),
-        why(`They want about ${weeks} weeks before they go out, about `, { day: out.day }, "."),
+        why(`They want about ${weeks} weeks before they go out, about `, { day: readyOn }, "."),
       ],
       because: [
-        [`Sown ${weeks} weeks before setting out about `, { day: out.day }, "."],
+        [`Sown ${weeks} weeks before setting out about `, { day: readyOn }, "."],
         ...testReasons(context, out, settingOutGuards(context, settingOut)),
       ],
       basis: given ? ["given"] : combineBasis(out.basis, ["age"]),

@@ -10,6 +10,7 @@ import {
   seedsFor,
 } from "../growth/amounts.ts";
 import type { Anchor } from "../growth/anchors.ts";
+import { wintersYoung } from "../growth/autumn.ts";
 import { bulbKindFor, bulbKindNamed } from "../growth/bulbs.ts";
 import { ripening } from "../growth/ripening.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
@@ -24,8 +25,11 @@ import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./ta
 
 /** Weeks that tubers stand in the light to sprout before they are planted. Source: common practice. */
 const SPROUT_DAYS = 28;
-/** Seed garlic is ordered so long before it is planted, since it sells out. Source: common practice. */
+/** Seed garlic, and what goes in in autumn, is ordered so long before it is planted, since it sells out. Source: common practice. */
 const CLOVES_AHEAD_DAYS = 60;
+
+/** So long after the winter's order it is another year's: autumn's sets and the beans of November, as the shops have them. Source: house rule. */
+const NOT_IN_WINTER_DAYS = { sets: 180, seed: 270 } as const;
 
 /** Days that what was ordered may be in the post. Source: house rule. */
 const POST_DAYS = 10;
@@ -40,6 +44,9 @@ const BOUGHT = {
   cloves: "bulbs",
   plants: "",
 } as const;
+
+/** What does not keep till another year, as seed does. */
+const NOT_KEPT: readonly Start[] = ["tubers", "sets", "crowns", "cloves"];
 
 /** The same as the job that wants it names it. */
 const NEEDED: Readonly<Record<Start, string>> = {
@@ -84,6 +91,8 @@ function howMany(context: SowingContext, start: Anchor): readonly Sentence[] {
     const bulbs = bulbsFor(plants);
     return [how(`${bulbs} ${bulbs === 1 ? "bulb" : "bulbs"}, about ${plants} cloves.`)];
   }
+  if (context.planting.start === "sets") return [how(`${plants} sets.`)];
+  if (context.planting.start === "crowns") return [how(`${plants} crowns.`)];
   const all = seedsOfAll(context, start);
   if (all === null) return [];
   const sowings = all.times > 1 ? ` for ${all.times} sowings` : "";
@@ -111,9 +120,12 @@ function tooSlow(context: SowingContext): readonly Sentence[] {
   return [caution(`In a usual season it is not ready here before winter ends it${other}`)];
 }
 
-/** Which kind of onion the place's days are for, where the plan names none. */
-function whichKind({ crop, planting, plan }: SowingContext): readonly Sentence[] {
+/** Which kind of onion the place's days are for, or that it is one for the winter, where the plan names none. */
+function whichKind(context: SowingContext, start: Anchor): readonly Sentence[] {
+  const { crop, planting, plan } = context;
   const { latitude } = plan.site;
+  if (crop.bulbs && planting.variety === null && wintersYoung(context, start.day))
+    return [how("Ask for a kind for autumn planting: others bolt in spring.")];
   if (!crop.bulbs || latitude === null || bulbKindNamed(planting) !== null) return [];
   return [how(`Days here are for ${bulbKindFor(latitude)} kinds.`)];
 }
@@ -127,8 +139,10 @@ function order(context: SowingContext): readonly TaskOf<"things to have">[] {
   const season = seasonOf(plan);
   const south = (plan.site.latitude ?? 1) < 0;
   const winter = dayOrThrow(plan.year, south ? 7 : 1, 25);
+  const bulbs = NOT_KEPT.includes(planting.start);
+  const later = start.day - winter > NOT_IN_WINTER_DAYS[bulbs ? "sets" : "seed"];
   const due =
-    planting.start === "cloves"
+    planting.start === "cloves" || later
       ? plus(start.day, -CLOVES_AHEAD_DAYS)
       : earliest(winter, plus(start.day, -21));
   if (due < plus(season.from, -60)) return [];
@@ -141,13 +155,15 @@ function order(context: SowingContext): readonly TaskOf<"things to have">[] {
       title: { verb: `Order ${what}:`, object: nameWithKind(context), where: null },
       say: [
         ...howMany(context, start),
-        ...whichKind(context),
-        how("See first what is left from last year and still good."),
+        ...whichKind(context, start),
+        ...(NOT_KEPT.includes(planting.start)
+          ? []
+          : [how("See first what is left from last year and still good.")]),
         why("First wanted about ", { day: start.day }, "."),
         ...tooSlow(context),
       ],
       because: [["Wanted by ", { day: start.day }, "."]],
-      basis: planting.start === "cloves" ? start.basis : ["time of year", ...start.basis],
+      basis: planting.start === "cloves" || later ? start.basis : ["time of year", ...start.basis],
       hangsOn: anchorTaskIds(context, "start"),
       brings: [NEEDED[planting.start]],
     }),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { SOW_INDOORS } from "../../../src/engine/practices/sow-indoors.ts";
 import { isoDay, normalsOf, QUARRY } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
 
@@ -27,6 +28,12 @@ describe("sowing tomatoes indoors", () => {
     const fixed = tomatoes({ planting: { fixed: { start: isoDay("2027-03-28"), out: null } } });
     expect(windowsOf(SOW_INDOORS, fixed)).toEqual(["1 03-28 03-28 03-28"]);
     expect(tasksIn(SOW_INDOORS, fixed)[0]?.basis).toEqual(["given"]);
+  });
+
+  test("on a day of late summer counts on to when they are old enough", () => {
+    const text = withCrops("maritime", ["spring cabbage: 10 plants, from seed indoors, sow 1 Aug"]);
+    const cabbage = said(tasksIn(SOW_INDOORS, growingOf(text, "spring-cabbage"))[0]);
+    expect(cabbage).toContain("go out, about 12 Sep.");
   });
 
   test("says how deep and how warm, and that light must be there", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { THINGS_TO_HAVE } from "../../../src/engine/practices/things-to-have.ts";
 import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
+import { due, dueDays, withCrops } from "../../winters.ts";
 import { growingOf } from "../growth/growing.ts";
 import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
 
@@ -31,6 +32,23 @@ describe("ordering", () => {
 
   test("of seed garlic is two months ahead, since it sells out", () => {
     expect(windowsOf(THINGS_TO_HAVE, garlic)[0]).toBe("order 08-18 08-28 09-18");
+  });
+
+  test("of what goes in in autumn waits till the shops have it", () => {
+    const days = dueDays(
+      withCrops("maritime", ["onion: 80 sets, plant 25 Sep", "broad bean: 2 rows, sow 5 Nov"]),
+    );
+    expect(due(days, "onion/things-to-have/order")).toMatch(/^2027-0[78]-/);
+    expect(due(days, "broad-bean/things-to-have/order")).toMatch(/^2027-09-/);
+  });
+
+  test("of sets says how many and which, and looks for none kept from last year", () => {
+    const autumn = withCrops("maritime", ["onion: 80 sets, plant 25 Sep"]);
+    const sets = growingOf(autumn, "onion", { acts: { start: "2027-09-25" } });
+    const text = said(stepOf(THINGS_TO_HAVE, sets, "order"));
+    expect(text).toContain("80 sets.");
+    expect(text).toContain("for autumn planting");
+    expect(text).not.toContain("last year");
   });
 
   test("names the crop where the planting's own name does not", () => {
