@@ -1,6 +1,7 @@
 import type { Care, Crop } from "./facts.ts";
 import {
   CITE,
+  COOL_WARMTH,
   CROP_DEFAULTS,
   commonPractice,
   derived,
@@ -173,7 +174,7 @@ export const POLE_BEAN: Crop = {
   },
 };
 
-/** Runner bean: red flowers on tall poles, fond of damp and of bees. */
+/** Runner bean: red flowers on tall poles, fond of damp and of bees; tender, but it grows and sets in summers too cool for its kin. */
 export const RUNNER_BEAN: Crop = {
   ...CROP_DEFAULTS,
   key: "runner-bean",
@@ -226,7 +227,7 @@ export const RUNNER_BEAN: Crop = {
   flowers: { daysBeforeHarvest: commonPractice([18, 24]), forBees: true },
   support: POLES,
   care: [LEAD_UP, BEAN_LOOK, STOP_VINES],
-  warmth: WARM_WARMTH,
+  warmth: COOL_WARMTH,
   eaten: "fruit",
   harvest: {
     ...HARVEST_DEFAULTS,

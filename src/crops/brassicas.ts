@@ -211,7 +211,7 @@ export const KALE: Crop = {
   thinnings: thinned(
     derived(inchRange(8, 12), CITE.missouri, "8 inches given there, up to half again"),
   ),
-  winter: winterLife(-12, "through it", { weeks: [8, 16] }),
+  winter: winterLife(-12, "through it", { weeks: [8, 16], inPlace: 26 }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",
@@ -301,7 +301,7 @@ export const BRUSSELS_SPROUTS: Crop = {
       needs: ["a knife"],
     },
   ],
-  winter: winterLife(-10, "through it", { sweetened: true }),
+  winter: winterLife(-10, "through it", { sweetened: true, inPlace: 26 }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

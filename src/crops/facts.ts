@@ -279,6 +279,11 @@ export type WinterLife = {
    * ready after it: least, most. Null: it has to be grown by then.
    */
   readonly sownWeeksBefore: Figure<NumberRange> | null;
+  /**
+   * Weeks before the usual first frost in which it goes into its place where it is picked till spring; null: as early as
+   * it may, since it is worth picking all summer or needs the time.
+   */
+  readonly inPlaceWeeksBefore: Figure<number> | null;
   /** Of what lived through it young: not ready before so many days from when spring begins; null: by warmth alone. */
   readonly daysAfterSpring: Figure<number> | null;
 };

@@ -143,7 +143,7 @@ export const LEEK: Crop = {
   ],
   warmth: COOL_WARMTH,
   eaten: "root",
-  winter: winterLife(-12, "through it"),
+  winter: winterLife(-12, "through it", { inPlace: 26 }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

@@ -218,7 +218,7 @@ export const RUTABAGA: Crop = {
   thinnings: thinned(commonPractice(inchRange(6, 8))),
   limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 21 }) },
   eaten: "root",
-  winter: winterLife(-10, "through it", { sweetened: true }),
+  winter: winterLife(-10, "through it", { sweetened: true, inPlace: 24 }),
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

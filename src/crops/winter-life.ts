@@ -6,6 +6,8 @@ type MoreLife = {
   /** Weeks before the usual killing frost in which it is sown, planted or set out for the winter: least, most. */
   readonly weeks?: NumberRange;
   readonly daysAfterSpring?: number;
+  /** Weeks before the usual first frost in which it goes into its place where it is picked till spring. */
+  readonly inPlace?: number;
   readonly sweetened?: boolean;
 };
 
@@ -13,13 +15,14 @@ type MoreLife = {
 export function winterLife(
   survivesC: number,
   picked: WinterLife["picked"],
-  { weeks, daysAfterSpring, sweetened = false }: MoreLife = {},
+  { weeks, daysAfterSpring, inPlace, sweetened = false }: MoreLife = {},
 ): WinterLife {
   return {
     survivesC: commonPractice(survivesC),
     picked,
     sweetened,
     sownWeeksBefore: weeks === undefined ? null : commonPractice(weeks),
+    inPlaceWeeksBefore: inPlace === undefined ? null : commonPractice(inPlace),
     daysAfterSpring: daysAfterSpring === undefined ? null : commonPractice(daysAfterSpring),
   };
 }

@@ -52,7 +52,6 @@ describe("every crop, built for a year", () => {
       "raspberry",
       "redcurrant",
       "rhubarb",
-      "runner-bean",
       "strawberry",
       "sunflower",
       "sweet-potato",

@@ -270,6 +270,11 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "maritime-months.yaml",
+    name: "Brussels sprouts, uk_stafford, Mar",
+    why: "Sown in a seedbed in March there; ours are raised in pots from then, and set out in May.",
+  },
+  {
+    file: "maritime-months.yaml",
     name: "turnip, uk_stafford, Mar",
     why: "As in Oregon.",
   },

@@ -57,6 +57,15 @@ export function hasCoolSeason({ climate, plan }: SowingContext): boolean {
   return leastC >= GROWS_IN_WINTER_C && mostC > HOT_SUMMER_C;
 }
 
+/** A summer in which cool crops never stop: its hottest day has no more than this mean [°C]. Source: house rule; Britain's and Ireland's. */
+const COOL_SUMMER_C = 18;
+
+/** Whether cool crops grow all summer, so that those for the winter need not be grown by spring; not said where means are not known. */
+export function hasCoolSummer({ climate, plan }: SowingContext): boolean {
+  if (climate.rough || climate.underGlass) return false;
+  return extremesOf(climate, seasonOf(plan).from).mostC <= COOL_SUMMER_C;
+}
+
 /** The first day after the hottest with a mean air no warmer than that [°C], and at the latest the coldest it gets; null where it never is in half a year. */
 function cooledTo({ climate, plan }: SowingContext, aboveC: number): Day | null {
   const { hottest } = extremesOf(climate, seasonOf(plan).from);

@@ -23,6 +23,7 @@ import { memoizeByPlanting } from "./memo.ts";
 import { middle } from "./milestones.ts";
 import type { SowingContext } from "./sowing-context.ts";
 import { firstStop, stopDay } from "./stopping.ts";
+import { forWinterFrom } from "./through-winter.ts";
 import { lightTests } from "./under-glass.ts";
 import { upFrom } from "./up.ts";
 import { firstWarmSoil } from "./warm-soil.ts";
@@ -37,7 +38,7 @@ function lastEnd(context: SowingContext, planting: string): Day | null {
   return ends.length === 0 ? null : latest(...ends);
 }
 
-/** The gardener's own conditions for a start: `not before`, and that its place is free. */
+/** The conditions for a start beside weather: `not before`, that its place is free, and that it is meant for the winter. */
 function ownTests(context: SowingContext): readonly DateTest[] {
   const { notBefore, after } = context.planting;
   const end = after === null ? null : lastEnd(context, after);
@@ -45,6 +46,8 @@ function ownTests(context: SowingContext): readonly DateTest[] {
   if (notBefore !== null) tests.push({ basis: "given", day: notBefore });
   if (end !== null)
     tests.push({ basis: "place free", day: plus(end, 1 + daysToRot(context, after)) });
+  const forWinter = notBefore === null ? forWinterFrom(context) : null;
+  if (forWinter !== null) tests.push({ basis: "first frost", day: forWinter });
   return tests;
 }
 

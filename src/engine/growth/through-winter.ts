@@ -1,4 +1,5 @@
 import { type Day, latest, plus } from "../../base/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import {
   type Autumn,
   autumnAfter,
@@ -7,6 +8,7 @@ import {
   tooColdFrom,
   wintersYoung,
 } from "./autumn.ts";
+import { hasCoolSummer } from "./cool-season.ts";
 import { inPlace, type SowingContext } from "./sowing-context.ts";
 
 /** Days before spring from which what lived through the winter grows on. Source: common practice, about four weeks before the last frost. */
@@ -27,6 +29,21 @@ const FLOWERS_DAYS = 14;
 
 /** Days in which what was sown for the winter, and grows on in spring, runs to flower after it begins. Source: common practice. */
 const YOUNG_FLOWERS_DAYS = 35;
+
+/**
+ * The day on which a crop that is picked through this season's winter till spring goes into its place, so that it is grown
+ * by then and not old; null where the winter ends it, where summer is not cool, and for every other crop.
+ */
+export function forWinterFrom(context: SowingContext): Day | null {
+  const { crop, plan } = context;
+  const weeks = crop.winter?.inPlaceWeeksBefore;
+  if (!weeks || !hasCoolSummer(context)) return null;
+  const autumn = autumnAfter(context, seasonOf(plan).from);
+  if (!autumn || tooColdFrom(context, autumn) !== null) return null;
+  const isDug = ROOTS.includes(crop.harvest.verb);
+  if (isDug && frozenFrom(context, autumn) !== null) return null;
+  return plus(autumn.usual, -7 * weeks.value);
+}
 
 const ROOTS: readonly string[] = ["Dig", "Lift", "Pull"];
 

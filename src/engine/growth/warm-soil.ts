@@ -7,8 +7,8 @@ import type { SowingContext } from "./sowing-context.ts";
 const warmDays = new WeakMap<Climate, Map<string, Day | null>>();
 
 /**
- * The first day of the plan's season on which the bed's soil is warm enough [°C], some days running where its weather is
- * known, in a season that much warmer than usual [K]; null where it never is.
+ * The first day of the plan's season on which the bed's soil is warm enough [°C], or as warm as is asked of a cool summer,
+ * some days running where its weather is known, in a season that much warmer than usual [K]; null where it never is.
  */
 export function firstWarmSoil(
   context: SowingContext,
@@ -26,21 +26,61 @@ export function firstWarmSoil(
 }
 
 /**
+ * How much cooler than the warmest soil of its year a crop's soil is asked to be at the most [K]. Source: house rule; where
+ * summers are cool warm crops go in late in May and not at midsummer.
+ */
+const BELOW_WARMEST_K = 3.5;
+
+/** How much less than its figure a crop's soil is asked at the most [K]. Source: house rule. */
+const LESS_K = 3.5;
+
+/** Soil up to which a crop's figure is asked everywhere [°C]. Source: house rule; seed of warm crops rots in colder. */
+const ASKED_ANYWHERE_C = 11;
+
+/** Warmest soils of a season, cached by climate, then year and bed. */
+const warmest = new WeakMap<Climate, Map<string, number>>();
+
+function warmestSoilC({ plan, climate, bed }: SowingContext): number {
+  const known = warmest.get(climate) ?? new Map<string, number>();
+  warmest.set(climate, known);
+  const key = `${plan.year}|${climate.soilKey(bed)}`;
+  const there = known.get(key);
+  if (there !== undefined) return there;
+  const { from, to } = seasonOf(plan);
+  let most = climate.soilC(from, bed);
+  for (let day = from; day <= to; day = plus(day, LOOK_EVERY_DAYS))
+    most = Math.max(most, climate.soilC(day, bed));
+  known.set(key, most);
+  return most;
+}
+
+/** Days from one look for the warmest soil to the next: a smooth year moves little in between. */
+const LOOK_EVERY_DAYS = 7;
+
+/**
+ * The soil that a crop whose figure is `soilMinC` is asked to have here [°C]: the figure, or less where a cool summer's soil
+ * is hardly warmer at its best.
+ */
+export function askedSoilC(context: SowingContext, soilMinC: number): number {
+  if (soilMinC <= ASKED_ANYWHERE_C) return soilMinC;
+  const most = warmestSoilC(context) - BELOW_WARMEST_K;
+  return Math.min(soilMinC, Math.max(ASKED_ANYWHERE_C, soilMinC - LESS_K, most));
+}
+
+/**
  * Days running on which soil of real weather has to be warm, or one mild week in February would do. The smooth curve is
  * there on one day: on average that on which real weather has been warm so long, as is measured on eight station years.
  * Source: Homan, Kansas State Research and Extension, four or five days; five leave the least bias in tests/hindcast.
  */
 const DAYS_RUNNING = 5;
 
-function lookFor(
-  { plan, climate, bed }: SowingContext,
-  soilMinC: number,
-  warmerK: number,
-): Day | null {
+function lookFor(context: SowingContext, soilMinC: number, warmerK: number): Day | null {
+  const { plan, climate, bed } = context;
   const { from, to } = seasonOf(plan);
+  const asked = askedSoilC(context, soilMinC);
   let running = 0;
   for (let day = from; day <= to; day = plus(day, 1)) {
-    running = climate.soilC(day, bed, warmerK) >= soilMinC ? running + 1 : 0;
+    running = climate.soilC(day, bed, warmerK) >= asked ? running + 1 : 0;
     if (running >= (climate.isObserved(day) ? DAYS_RUNNING : 1)) return day;
   }
   return null;

@@ -1,6 +1,7 @@
 import { capital, type Day, degreesC, plus } from "../../base/index.ts";
 import {
   type Figure,
+  houseRule,
   isTender,
   type Outdoors,
   type SettingOut,
@@ -10,6 +11,7 @@ import { sayOdds } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import type { DateDecision, DateTest } from "../growth/date-decision.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
+import { askedSoilC } from "../growth/warm-soil.ts";
 import { type ReasonLines, type Sentence, type TextPiece, why } from "./sentence.ts";
 import { type TaskParts, window } from "./task.ts";
 
@@ -24,9 +26,18 @@ export type Guards = {
   readonly whenUp: boolean;
 };
 
+/** A crop's figure for its soil, or what is asked of a cool summer's. */
+function askedHere(context: SowingContext, soilMinC: Figure<number>): Figure<number> {
+  const asked = askedSoilC(context, soilMinC.value);
+  if (asked === soilMinC.value) return soilMinC;
+  return houseRule(asked, "less than elsewhere, since soil here is hardly warmer at its best");
+}
+
 /** What a start outdoors is tested against. */
-export function outdoorGuards({ plan, crop }: SowingContext, facts: Outdoors): Guards {
-  const { soilMinC, weeksFromLastFrost } = facts;
+export function outdoorGuards(context: SowingContext, facts: Outdoors): Guards {
+  const { plan, crop } = context;
+  const { weeksFromLastFrost } = facts;
+  const soilMinC = askedHere(context, facts.soilMinC);
   const weeks = weeksFromLastFrost?.value ?? 0;
   return { chance: plan.risk.seed, soilMinC, weeks, whenUp: isTender(crop) };
 }
@@ -35,8 +46,10 @@ export function outdoorGuards({ plan, crop }: SowingContext, facts: Outdoors): G
 const USUAL_CHANCE = 0.5;
 
 /** What setting raised plants out is tested against: what frost kills runs the plan's own chance, the rest goes by the usual date. */
-export function settingOutGuards({ plan, crop }: SowingContext, facts: SettingOut): Guards {
-  const { soilMinC, weeksFromLastFrost } = facts;
+export function settingOutGuards(context: SowingContext, facts: SettingOut): Guards {
+  const { plan, crop } = context;
+  const { weeksFromLastFrost } = facts;
+  const soilMinC = facts.soilMinC && askedHere(context, facts.soilMinC);
   const chance = isTender(crop) ? plan.risk.raised : USUAL_CHANCE;
   return { chance, soilMinC, weeks: weeksFromLastFrost.value, whenUp: false };
 }
@@ -88,9 +101,7 @@ function testReason(
     case "place free":
       return [["Its place is free from ", { day: test.day }, "."]];
     case "first frost":
-      return [
-        ["Counted from the usual killing frost of autumn, it gives ", { day: test.day }, "."],
-      ];
+      return [["Counted from the usual frosts of autumn, it gives ", { day: test.day }, "."]];
     case "age":
       return [["They are old enough from ", { day: test.day }, "."]];
     case "heat":
@@ -218,6 +229,8 @@ export function whyDecided(
       return why("Sown now the long days no longer make it bolt.");
     case "cold":
       return why("Sown earlier, the cold would make it bolt.");
+    case "first frost":
+      return why("It is for the winter: grown by autumn, and not old and tough before.");
     default:
       return context.climate.underGlass
         ? why("The days are long enough now to grow under glass.")

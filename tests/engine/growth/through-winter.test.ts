@@ -35,6 +35,26 @@ const STANDING = [
   "chard: 1 row",
 ];
 
+describe("what is picked through the winter", () => {
+  const starts = (head: string) => dueDays(withCrops(head, STANDING));
+
+  test("goes in half a year before the first frost where summers are cool and winters mild", () => {
+    const days = starts("maritime");
+    expect(due(days, "kale/sow-indoors/1")).toMatch(/^2027-04-/);
+    expect(due(days, "brussels-sprouts/set-out/1")).toMatch(/^2027-05-/);
+    expect(due(days, "leek/sow-indoors/1")).toMatch(/^2027-03-|^2027-02-2/);
+    expect(due(days, "leek/set-out/1")).toMatch(/^2027-05-/);
+    expect(due(days, "rutabaga/sow-outdoors/1")).toMatch(/^2027-05-/);
+    expect(due(days, "parsnip/sow-outdoors/1")).toMatch(/^2027-0[34]-/);
+  });
+
+  test("goes in as early as it may where the winter ends it, and by the gardener's own day", () => {
+    expect(due(starts("cold"), "kale/set-out/1") < "2027-05-10").toBe(true);
+    const asked = dueDays(withCrops("maritime", ["swede: 2 rows, not before 1 Apr"]));
+    expect(due(asked, "rutabaga/sow-outdoors/1")).toMatch(/^2027-04-0/);
+  });
+});
+
 describe("what went in in autumn", () => {
   test("and is in since October is harvested in its next summer, with its jobs of spring", () => {
     const days = dueDays(inSince);

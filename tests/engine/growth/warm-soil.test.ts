@@ -3,9 +3,10 @@ import { describe, expect, test } from "vitest";
 import { isoOf, plus } from "../../../src/base/days/day.ts";
 import { celsius } from "../../../src/base/quantities/quantity.ts";
 import { climateOf } from "../../../src/engine/climate/climate.ts";
-import { firstWarmSoil } from "../../../src/engine/growth/warm-soil.ts";
+import { askedSoilC, firstWarmSoil } from "../../../src/engine/growth/warm-soil.ts";
 import { seasonOf } from "../../../src/garden/model/season.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { always, growingOf } from "./growing.ts";
 
 const beet = growingOf(QUARRY, "beet");
@@ -45,6 +46,14 @@ describe("the first day of warm enough soil", () => {
   test("is none where it never is", () => {
     expect(told(beet, 95)).toBeNull();
     expect(told(beet, 95)).toBeNull();
+  });
+
+  test("is asked less of soil that is hardly warmer at its best, so that a cool summer's courgettes go out by June", () => {
+    const cool = growingOf(withCrops("maritime", ["courgette: 3 plants"]), "summer-squash");
+    expect(askedSoilC(cool, celsius(60))).toBeLessThan(13.5);
+    expect(askedSoilC(cool, celsius(45))).toBe(celsius(45));
+    expect(told(cool, 60)).toMatch(/^2027-0(5-2|6-0)/);
+    expect(askedSoilC(growingOf(QUARRY, "beet"), celsius(60))).toBe(celsius(60));
   });
 
   test("is no later in a warmer season, nor earlier for warmer soil", () => {
