@@ -37,6 +37,9 @@ const LESS_K = 3.5;
 /** Soil up to which a crop's figure is asked everywhere [°C]. Source: house rule; seed of warm crops rots in colder. */
 const ASKED_ANYWHERE_C = 11;
 
+/** Crops that want warmer soil than that are of hot summers, and wait for it in vain [°C]. Source: house rule, 61 °F. */
+const HOT_SOIL_C = 16;
+
 /** Warmest soils of a season, cached by climate, then year and bed. */
 const warmest = new WeakMap<Climate, Map<string, number>>();
 
@@ -62,7 +65,7 @@ const LOOK_EVERY_DAYS = 7;
  * is hardly warmer at its best.
  */
 export function askedSoilC(context: SowingContext, soilMinC: number): number {
-  if (soilMinC <= ASKED_ANYWHERE_C) return soilMinC;
+  if (soilMinC <= ASKED_ANYWHERE_C || soilMinC > HOT_SOIL_C) return soilMinC;
   const most = warmestSoilC(context) - BELOW_WARMEST_K;
   return Math.min(soilMinC, Math.max(ASKED_ANYWHERE_C, soilMinC - LESS_K, most));
 }
