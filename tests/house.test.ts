@@ -48,7 +48,7 @@ const OWNED: Readonly<Record<string, readonly string[]>> = {
   // Of hono, pages are written with its JSX; its router stays outside.
   hono: [],
   "hono/jsx": ["host/web", "views/paper"],
-  "hono/html": ["views/paper"],
+  "hono/html": ["host/web", "views/paper"],
   uqr: ["host/web"],
   fflate: ["host/web"],
   diff: ["host/web"],

@@ -27,14 +27,21 @@ function taskOf({ card, published, ...rest }: StoredTaskRow): TaskRow {
 
 const TASK_COLUMNS = "id, event, card, published, baseline";
 
-/** Tasks by their ids, those that are stored, in the order of a walk through the garden, then by id. */
+/** Tasks by their ids, those that are stored, in the order of ids. */
 export function tasksById(sql: SqlStore, ids: readonly string[]): readonly TaskRow[] {
-  const rows = sql.rows<StoredTaskRow>(
-    `SELECT ${TASK_COLUMNS} FROM tasks WHERE id IN (SELECT value FROM json_each(?1)) ORDER BY id`,
-    JSON.stringify(ids),
-  );
-  const rank = ({ card }: TaskRow) => card?.bedRank ?? 0;
-  return rows.map(taskOf).sort((a, b) => rank(a) - rank(b));
+  const query = `SELECT ${TASK_COLUMNS} FROM tasks WHERE ${IS_AMONG} ORDER BY id`;
+  return sql.rows<StoredTaskRow>(query, JSON.stringify(ids)).map(taskOf);
+}
+
+const IS_AMONG = "id IN (SELECT value FROM json_each(?1))";
+
+/** The cards of tasks by their ids, those that have one, in the order of a walk through the garden, then by id. */
+export function cardsById(sql: SqlStore, ids: readonly string[]): readonly TaskCard[] {
+  const query = `SELECT card FROM tasks WHERE ${IS_AMONG} AND card IS NOT NULL ORDER BY id`;
+  return sql
+    .rows<{ readonly card: string }>(query, JSON.stringify(ids))
+    .flatMap(({ card }) => parseStoredJson<TaskCard>(card) ?? [])
+    .sort((a, b) => a.bedRank - b.bedRank);
 }
 
 /** Whether the year has, or lately had, a task of that id. */

@@ -1,4 +1,4 @@
-import { newestAnswers, type StoredLine } from "../store/diary.ts";
+import type { StoredLine } from "../store/diary.ts";
 import { movedBy } from "../store/moved.ts";
 import { type GardenView, todayIn } from "./garden-request.ts";
 import type { MovedLines } from "./pages/job.tsx";
@@ -10,12 +10,16 @@ const SHOWN_FOR_MS = 36 * 3_600_000;
 const MOST_LINES = 8;
 
 /**
- * What the newest answer to one of an event's tasks has moved beside them, by the builds before and after it. Null where none
+ * What the newest of the answers to an event's tasks has moved beside them, by the builds before and after it. Null where none
  * was given lately; `soon` where the build that knows it is still to come; empty where nothing else moves.
  */
-export function changesFromAnswer(view: GardenView, tasks: readonly string[]): MovedLines {
+export function changesFromAnswer(
+  view: GardenView,
+  tasks: readonly string[],
+  newest: ReadonlyMap<string, StoredLine>,
+): MovedLines {
   const { context } = view;
-  const answer = newestOf([...newestAnswers(context.sql, tasks).values()]);
+  const answer = newestOf([...newest.values()]);
   if (answer === null || context.now() - answer.saidAt > SHOWN_FOR_MS) return null;
   const moved = movedBy(context.sql, answer.id);
   if (moved === null) return "soon";

@@ -5,7 +5,7 @@ import { diaryReport, type ReportedLine } from "../store/diary-report.ts";
 import { type StoredGarden, zoneOf } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { daysOfManyLines } from "../store/taken-back.ts";
-import { tasksById } from "../store/tasks.ts";
+import { cardsById } from "../store/tasks.ts";
 import { pageResponse, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { writeAndRebuild } from "./garden-context.ts";
@@ -88,6 +88,6 @@ function linesShown(sql: SqlStore): readonly ReportedLine[] {
 /** A line that no build has understood yet: an answer is shown by its job's title. */
 function reportedLine(sql: SqlStore, { id, day, text, task }: StoredLine): ReportedLine {
   if (task === null) return { line: id, day, text, understood: [] };
-  const title = tasksById(sql, [task])[0]?.card?.title ?? task;
+  const title = cardsById(sql, [task])[0]?.title ?? task;
   return { line: id, day, text: "", understood: [`${text}: ${title}`] };
 }

@@ -1,8 +1,8 @@
 import type { TaskCard } from "../../app/records.ts";
 import { readEventPath } from "../links/feeds.ts";
-import { newestAnswer, newestAnswers, type StoredLine } from "../store/diary.ts";
+import { newestAnswers, type StoredLine } from "../store/diary.ts";
 import { eventOf, formerTasksOf } from "../store/events.ts";
-import { tasksById } from "../store/tasks.ts";
+import { cardsById } from "../store/tasks.ts";
 import { changesFromAnswer } from "./answer-changes.ts";
 import { notFound, pageResponse } from "./answers.ts";
 import { frameOf, type GardenRequest, withYear } from "./garden-request.ts";
@@ -46,27 +46,34 @@ function jobIn(gardenRequest: GardenRequest, key: string): JobPageProps {
   const event = eventOf(sql, key);
   const tasks = event?.tasks ?? [];
   const had = formerTasksOf(sql, key).filter((task) => !tasks.includes(task));
-  const answers = answersSinceBuild(gardenRequest.context);
+  const since = answersSinceBuild(gardenRequest.context);
   // A job that was just had back is in no event till the next build.
-  const own = event === null && answers.has(key) ? [key] : tasks;
-  const cards = (ids: readonly string[]) => cardsOf(gardenRequest, ids, answers);
-  const parts = [...cards(own).map(partOf), ...cards(had).map(movedPartOf)];
+  const own = event === null && since.has(key) ? [key] : tasks;
+  const all = [key, ...tasks, ...had];
+  const newest = newestAnswers(sql, all);
+  const cards = cardsOf(gardenRequest, [...own, ...had], { newest, since });
+  const cardsOfJob = (ids: readonly string[]) => cards.filter(({ id }) => ids.includes(id));
   return {
     job: event && jobSummaryOf(gardenRequest, event),
-    parts,
-    moved: changesFromAnswer(gardenRequest, [key, ...tasks, ...had]),
-    left: restoreTaps(newestAnswer(sql, key)),
+    parts: [...cardsOfJob(own).map(partOf), ...cardsOfJob(had).map(movedPartOf)],
+    moved: changesFromAnswer(gardenRequest, all, newest),
+    left: restoreTaps(newest.get(key) ?? null),
   };
 }
+
+/** The newest answer to each task of a page, and to each the newest that no build knows yet. */
+type Answered = {
+  readonly newest: ReadonlyMap<string, StoredLine>;
+  readonly since: ReadonlyMap<string, StoredLine>;
+};
 
 /** The cards of some tasks with what was answered since the last build; those left this year have none. */
 function cardsOf(
   { context, stored }: GardenRequest,
   ids: readonly string[],
-  answers: ReadonlyMap<string, StoredLine>,
+  { newest, since }: Answered,
 ): readonly TaskCard[] {
-  const newest = newestAnswers(context.sql, ids);
-  return tasksById(context.sql, ids)
+  return cardsById(context.sql, ids)
     .filter(({ id }) => newest.get(id)?.text !== "left this year")
-    .flatMap(({ id, card }) => (card ? [withAnswer(card, answers.get(id), stored)] : []));
+    .map((card) => withAnswer(card, since.get(card.id), stored));
 }

@@ -18,21 +18,22 @@ const FAR_AHEAD = 4000;
  */
 export function comingUp(view: GardenView): ComingJobs {
   const today = todayIn(view);
-  const jobs = (from: number, to: number) =>
-    chosenBetween(view, plus(today, from), plus(today, to));
-  const [week, weekAfter] = [jobs(0, 7), jobs(7, 14)];
-  const later = week.length + weekAfter.length === 0 ? jobs(14, FAR_AHEAD).slice(0, 1) : [];
-  return { week, weekAfter, later };
+  const next = plus(today, 7);
+  const chosen = chosenBetween(view, today, plus(next, 7));
+  const later =
+    chosen.length === 0 ? chosenBetween(view, plus(next, 7), plus(today, FAR_AHEAD)) : [];
+  const jobs = (events: readonly Event[]) => events.map((event) => jobSummaryOf(view, event));
+  return {
+    week: jobs(chosen.filter(({ day }) => day < next)),
+    weekAfter: jobs(chosen.filter(({ day }) => day >= next)),
+    later: jobs(later.slice(0, 1)),
+  };
 }
 
-function chosenBetween(view: GardenView, from: Day, before: Day): readonly JobSummary[] {
+function chosenBetween(view: GardenView, from: Day, before: Day): readonly Event[] {
   const set = view.link.role === "reader" ? "tasks" : "sessions";
-  return chooseEvents(
-    eventsBetween(view.context.sql, { from, before, set }),
-    choiceOf(view.link, set),
-  )
-    .filter(({ kind }) => kind !== "season")
-    .map((event) => jobSummaryOf(view, event));
+  const events = eventsBetween(view.context.sql, { from, before, set });
+  return chooseEvents(events, choiceOf(view.link, set)).filter(({ kind }) => kind !== "season");
 }
 
 function choiceOf({ role, person }: Link, kind: "tasks" | "sessions"): FeedChoice {

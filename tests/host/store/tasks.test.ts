@@ -6,6 +6,7 @@ import { addLine } from "../../../src/host/store/diary.ts";
 import { storeFormerTasks } from "../../../src/host/store/events.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import {
+  cardsById,
   hasTask,
   loadBaseline,
   publishedState,
@@ -41,11 +42,11 @@ describe("tasks", () => {
         row("b", { card: card("b", 2) }),
         row("d", { card: null }),
       ]);
-      expect(tasksById(sql, ["b", "a", "c", "nowhere"]).map(({ id }) => id)).toEqual([
-        "c",
-        "a",
-        "b",
-      ]);
+      const asked = ["d", "b", "a", "c", "nowhere"];
+      expect(cardsById(sql, asked).map(({ id }) => id)).toEqual(["c", "a", "b"]);
+      expect(tasksById(sql, asked).map(({ id }) => id)).toEqual(["a", "b", "c", "d"]);
+      sql.rows("UPDATE tasks SET card = '{' WHERE id = 'a'");
+      expect(cardsById(sql, asked)).toEqual([card("c", -1), card("b", 2)]);
       expect(tasksById(sql, ["b"])).toEqual([row("b", { card: card("b", 2) })]);
     });
   });

@@ -1,3 +1,4 @@
+import { html, raw } from "hono/html";
 import type { Child } from "hono/jsx";
 
 /** A garden's own page and where else its link leads, as every page under the link shows them at its foot. */
@@ -28,14 +29,7 @@ export function renderPage({ title, frame, script, children }: PageDocument): st
   const named = frame === null || frame.garden === title ? title : `${title}, ${frame.garden}`;
   const page = (
     <html lang="en">
-      <head>
-        <meta charset="utf-8" />
-        <meta name="viewport" content="width=device-width, initial-scale=1" />
-        <title>{named}</title>
-        <link rel="icon" href={ICON} />
-        <link rel="stylesheet" href="/paper.css" />
-        {script && <script src={script} defer />}
-      </head>
+      <head>{headOf(named, script)}</head>
       <body>
         <main>
           <h1>{title}</h1>
@@ -47,6 +41,17 @@ export function renderPage({ title, frame, script, children }: PageDocument): st
   );
   return `<!doctype html>${page}`;
 }
+
+/** What stands in a head, as text: the writer holds such elements back and puts them in place in the finished page, one by one. */
+function headOf(title: string, script: string | undefined): Child {
+  const scripted = script === undefined ? "" : html`<script src="${script}" defer=""></script>`;
+  return html`${HEAD}<title>${title}</title>${LOOKS}${scripted}`;
+}
+
+const HEAD = raw(
+  '<meta charset="utf-8"/><meta name="viewport" content="width=device-width, initial-scale=1"/>',
+);
+const LOOKS = raw(`<link rel="icon" href="${ICON}"/><link rel="stylesheet" href="/paper.css"/>`);
 
 function NavLinks({ frame: { garden, base, ways } }: { readonly frame: Frame }) {
   return (
