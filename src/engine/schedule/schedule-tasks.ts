@@ -202,8 +202,9 @@ function scheduleGroup(
   shared: Day | undefined,
 ): readonly ScheduledTask[] {
   if (group[0].rhythm === "timed") return group.map((task) => scheduleTimed(task, input));
-  const choice = choose(group, input, shared);
   const published = stillPublished(group, input);
+  const isKnown = published && group.every(({ id }) => input.publishedState[id]);
+  const choice = isKnown ? published : choose(group, input, shared);
   const { day, people } = published ?? choice;
   const minutes = group.reduce((sum, task) => sum + task.minutes, 0);
   if (group[0].rhythm === "session")

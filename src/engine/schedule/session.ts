@@ -21,7 +21,19 @@ export type Choice = {
 /** Days after its last good day on which a task is still scheduled. */
 const LOOK_ON_DAYS = 45;
 
-type Candidate = { readonly day: Day; readonly person: Person; readonly cost: readonly number[] };
+/** A day and a person, and what speaks against them, the weightiest first. */
+type Candidate = {
+  readonly day: Day;
+  readonly person: Person;
+  /** Minutes over the hours. */
+  readonly over: number;
+  /** Days from the due day, none where it gathers with other work. */
+  readonly apart: number;
+  /** Minutes of work they have that day already. */
+  readonly used: number;
+  /** Days from the due day, half a day more on its worse side. */
+  readonly away: number;
+};
 
 /** The people who may do a task: whose it is, and who does not leave such work out. */
 export function eligible(household: Household, tasks: readonly Task[]): readonly Person[] {
@@ -64,13 +76,17 @@ function withStandInNote(choice: Choice, tasks: readonly Task[]): Choice {
   return { ...choice, note };
 }
 
-/** Below zero where `a` is the better one. */
+/** Below zero where `a` is the better one; a day on which they work anyway is better than one more. */
 function compare(a: Candidate, b: Candidate): number {
-  for (let i = 0; i < a.cost.length; i++) {
-    const less = (a.cost[i] ?? 0) - (b.cost[i] ?? 0);
-    if (less !== 0) return less;
-  }
-  return a.day - b.day || (a.person.key < b.person.key ? -1 : 1);
+  return (
+    a.over - b.over ||
+    a.apart - b.apart ||
+    Number(b.used > 0) - Number(a.used > 0) ||
+    a.used - b.used ||
+    a.away - b.away ||
+    a.day - b.day ||
+    (a.person.key < b.person.key ? -1 : 1)
+  );
 }
 
 /** The days of a span, both ends inclusive, nearest to a day first, the earlier of two as near. */
@@ -113,18 +129,19 @@ function bestOf(
   let best: Candidate | null = null;
   for (const day of nearestFirst(span, due)) {
     const far = Math.abs(day - due);
-    if (best && best.cost[0] === 0 && far > Math.max(slack, best.cost[1] ?? 0)) break;
+    if (best && best.over === 0 && far > Math.max(slack, best.apart)) break;
     for (const person of people) {
       const free = minutesOn(household, person, day);
       const open = household.hasHours(person) ? free > 0 : household.about(person, day);
       if (!open) continue;
       const used = load.get(loadKey(person.key, day)) ?? 0;
       const over = household.hasHours(person) ? Math.max(0, used + minutes - free) : 0;
+      if (best && over > best.over) continue;
       const wrongSide = (better === "later") === day < due ? 0.5 : 0;
-      const away = Math.abs(day - due) + wrongSide;
+      const away = far + wrongSide;
       const gathers = !household.hasHours(person) && used > 0 && used + minutes <= ENOUGH_MINUTES;
-      const cost = [over, gathers && away <= slack ? 0 : away, used > 0 ? 0 : 1, used, away];
-      const candidate = { day, person, cost };
+      const apart = gathers && away <= slack ? 0 : away;
+      const candidate = { day, person, over, apart, used, away };
       if (best === null || compare(candidate, best) < 0) best = candidate;
     }
   }

@@ -96,7 +96,7 @@ export function wholeDayEvents({ rungs, jobs }: WholeDay, plan: Plan): readonly 
     set: "sessions",
     kind: "session",
     title: titleWith(alone.title, inHarmOrder(jobs, plan)),
-    text: textWith(rungs, jobs, plan),
+    text: textWith(alone.text, rungs, jobs, plan),
     readerText: "",
   });
   return [alone, { ...whole, people }];
@@ -109,14 +109,14 @@ function titleWith(head: string, jobs: readonly ScheduledTask[]): string {
   return short.length <= LONGEST_TITLE ? short : head;
 }
 
-/** What hardens off, then the jobs, with whose they are where those are not all who see them. */
+/** The text of what hardens off, then the jobs, with whose they are where those are not all who see them. */
 function textWith(
+  head: string,
   rungs: readonly ScheduledTask[],
   jobs: readonly ScheduledTask[],
   plan: Plan,
 ): string {
   const voice = voiceOf(plan, "household");
-  const head = hardeningText(rungs, voice, LONGEST_TEXT);
   const all = new Set(rungs.flatMap(({ people }) => people));
   const own = new Set(
     jobs.flatMap(({ task, people }) => (task.rhythm === "session" ? people : [])),
