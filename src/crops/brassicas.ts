@@ -1,4 +1,4 @@
-import type { Crop, NumberRange, Outdoors, SettingOut, Thinning } from "./facts.ts";
+import type { CoverFacts, Crop, NumberRange, Outdoors, SettingOut, Thinning } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
@@ -13,7 +13,7 @@ import {
   published,
   THINNED_AT,
 } from "./figures.ts";
-import { CABBAGE_NET, COOL_SOIL_C, RAISED_COOL, RAISED_SHORT } from "./raising.ts";
+import { CABBAGE_NET, COOL_SOIL_C, HEAD_CARE, RAISED_COOL, RAISED_SHORT } from "./raising.ts";
 import { winterLife } from "./winter-life.ts";
 
 /** Cabbage kin come up as cabbage does: they are one species or its sisters, with seed of one size. */
@@ -33,49 +33,21 @@ const HEADED = {
   indoors: RAISED_COOL,
   covers: [CABBAGE_NET],
   warmth: COOL_WARMTH,
-  care: [
-    {
-      practice: "feed",
-      step: "1",
-      from: "in place",
-      days: commonPractice([21, 35]),
-      verb: "Feed",
-      how: "Scratch a handful of compost or plant food round each plant, and water it in.",
-      sign: "New leaves have begun to grow after planting.",
-      why: "It makes its leaves first, and the head is as big as they are.",
-      caution: "Plant food: as much as the label says, no more.",
-      harm: "when you can",
-      minutes: 15,
-      needs: ["compost or plant food"],
-    },
-    {
-      practice: "scout",
-      step: "1",
-      from: "in place",
-      days: commonPractice([28, 42]),
-      verb: "Look under leaves of",
-      how: "Turn a few leaves over. Rub off eggs and pick off caterpillars.",
-      sign: "White butterflies fly, or small holes show.",
-      why: "A net with a gap is worse than none.",
-      caution: null,
-      harm: "this week",
-      minutes: 10,
-      needs: [],
-    },
-  ],
+  care: HEAD_CARE,
 } as const satisfies Partial<Crop>;
 
 /** What is picked leaf by leaf is looked after as heads are, and is fed to go on. */
-const LEAFY_CARE = HEADED.care.map((care) =>
+const LEAFY_CARE = HEAD_CARE.map((care) =>
   care.practice === "feed"
     ? { ...care, why: "It is picked for months, and makes new leaves as long as it is fed." }
     : care,
 );
 
 /** What is picked for months stays under its net until the butterflies are gone. */
-const LONG_NET = {
+const LONG_NET: CoverFacts = {
   ...CABBAGE_NET,
-  offDays: commonPractice<NumberRange>([80, 110]),
+  off: "first frost",
+  offDays: commonPractice<NumberRange>([-21, 0]),
   offSign: "Cold nights have come, and no white butterflies fly.",
 };
 
@@ -160,7 +132,7 @@ export const CAULIFLOWER: Crop = {
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),
   limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 21 }) },
   care: [
-    ...HEADED.care,
+    ...HEAD_CARE,
     {
       practice: "fill in and blanch",
       step: "1",
@@ -271,7 +243,7 @@ export const BRUSSELS_SPROUTS: Crop = {
   outdoors: null,
   starts: ["seed indoors", "plants"],
   care: [
-    ...HEADED.care,
+    ...HEAD_CARE,
     {
       practice: "stake and train",
       step: "1",

@@ -13,7 +13,7 @@ import {
   published,
   THINNED_AT,
 } from "./figures.ts";
-import { CABBAGE_NET } from "./raising.ts";
+import { CABBAGE_NET, HEAD_CARE } from "./raising.ts";
 import { STORE_CABBAGES } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
 
@@ -86,7 +86,7 @@ export const CABBAGE: Crop = {
   warmth: BASE_40,
   limits: { ...NO_LIMITS, coldYoung: commonPractice({ belowC: 7, days: 28 }) },
   winter: winterLife(-8, "after it", { weeks: [6, 13] }),
-  care: [STORE_CABBAGES],
+  care: [...HEAD_CARE, STORE_CABBAGES],
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

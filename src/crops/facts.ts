@@ -148,14 +148,14 @@ export type Pest =
 
 /**
  * A cover that goes on and comes off by the plant's stage. `on`: the day it is sown or set out, or the day it is up.
- * `off`: so many days after it is up, after its first flower (0: as it opens) or after its first harvest (0: as it
- * begins). What bees must reach comes off at the flower at the latest.
+ * `off`: so many days after it is up, after its first flower (0: as it opens), after its first harvest (0: as it
+ * begins) or after the usual first frost. What bees must reach comes off at the flower at the latest.
  */
 export type CoverFacts = {
   readonly against: Pest;
   readonly with: "net" | "fabric";
   readonly on: "in place" | "up";
-  readonly off: "up" | "flower" | "first harvest";
+  readonly off: "up" | "flower" | "first harvest" | "first frost";
   readonly offDays: Figure<NumberRange>;
   /** The plant's sign that the cover may come off; a full sentence. */
   readonly offSign: string;

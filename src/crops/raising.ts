@@ -1,4 +1,4 @@
-import type { CoverFacts, Figure, Indoors } from "./facts.ts";
+import type { Care, CoverFacts, Figure, Indoors } from "./facts.ts";
 import { CITE, commonPractice, derived, fromMemory, inchRange } from "./figures.ts";
 
 /** Raised like most cool crops: six weeks in cells, hardened off in two steps, not below 40 °F at night before they are used to it. */
@@ -64,3 +64,35 @@ export const LEAF_MINER_NET: CoverFacts = {
   offDays: commonPractice([35, 49]),
   offSign: "The leaves are a hand long and tough.",
 };
+
+/** What cabbages want between planting and cutting: a feed as they grow on, and a look under the leaves. */
+export const HEAD_CARE: readonly Care[] = [
+  {
+    practice: "feed",
+    step: "1",
+    from: "in place",
+    days: commonPractice([21, 35]),
+    verb: "Feed",
+    how: "Scratch a handful of compost or plant food round each plant, and water it in.",
+    sign: "New leaves have begun to grow after planting.",
+    why: "It makes its leaves first, and the head is as big as they are.",
+    caution: "Plant food: as much as the label says, no more.",
+    harm: "when you can",
+    minutes: 15,
+    needs: ["compost or plant food"],
+  },
+  {
+    practice: "scout",
+    step: "1",
+    from: "in place",
+    days: commonPractice([28, 42]),
+    verb: "Look under leaves of",
+    how: "Turn a few leaves over. Rub off eggs and pick off caterpillars.",
+    sign: "White butterflies fly, or small holes show.",
+    why: "A net with a gap is worse than none.",
+    caution: null,
+    harm: "this week",
+    minutes: 10,
+    needs: [],
+  },
+];

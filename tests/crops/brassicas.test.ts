@@ -7,6 +7,7 @@ import {
   COLLARDS,
   KALE,
 } from "../../src/crops/brassicas.ts";
+import { CABBAGE } from "../../src/crops/cabbages.ts";
 
 describe("the cabbages with heads, sprouts and stems", () => {
   it("are of the cabbage family and go under a net the hour they are planted", () => {
@@ -19,6 +20,11 @@ describe("the cabbages with heads, sprouts and stems", () => {
   it("get a collar and a net in the hour they are set out", () => {
     for (const { settingOut } of BRASSICAS)
       expect(settingOut?.things.join()).toMatch(/collars.*net/);
+  });
+
+  it("are fed and looked over like the cabbages that make heads", () => {
+    const practices = CABBAGE.care.map(({ practice }) => practice);
+    expect(practices).toEqual(expect.arrayContaining(["feed", "scout", "cure and store"]));
   });
 
   it("are fed for heads only where they have heads", () => {

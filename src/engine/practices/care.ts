@@ -112,8 +112,15 @@ export function careTasks<Name extends CarePractice>(
     if (!isReached(stage)) return [];
     const due = plus(stage.usual, middle(care.days.value));
     if (care.standsDays && !stillStands(context, due, care.standsDays.value)) return [];
+    if (practice === "stop the tops" && isBroughtIn(context, due)) return [];
     return due < anchor.day ? [] : [careTask(context, practice, { care, stage })];
   });
+}
+
+/** Whether it is cut once and ripe by a day, so that nothing is left to ripen sooner. */
+function isBroughtIn(context: SowingContext, day: Day): boolean {
+  const ripe = ripeMilestone(context);
+  return context.crop.harvest.kind === "once" && isReached(ripe) && ripe.usual <= day;
 }
 
 /** Whether its pest lives here, the crop bears already, and the winters are such as it is for. */

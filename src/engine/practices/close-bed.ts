@@ -2,6 +2,7 @@ import { cm, type Day, earliest, latest, litres, plus } from "../../base/index.t
 import { type Bed, seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { anchorKey } from "../growth/anchors.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { standsUntil } from "./care.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
@@ -20,17 +21,17 @@ function compostSentences({ lengthCm, widthCm }: Bed): readonly Sentence[] {
   return [how("Spread compost over it, about ", { quantity: litres(volume) }, ".")];
 }
 
-/** The last known end of what stands in the bed; the killing frost where an end is not known. */
+/** The last known end of what stands in the bed; the killing frost where an end is not known. Null where something stands through the winter. */
 function emptyOn({ contexts, anchors }: WholeGarden, bed: Bed, frost: Day): Day | null {
   const mine = contexts.filter(({ planting }) => planting.bed === bed.key);
-  if (
-    mine.length === 0 ||
-    mine.some(({ crop }) => crop.perennial !== null || crop.overwinter !== null)
-  )
-    return null;
+  const endOf = ({ planting, sowing }: SowingContext) =>
+    anchors.get(anchorKey(planting.key, sowing, "end"))?.day ?? null;
+  const stands = (context: SowingContext) =>
+    context.crop.perennial !== null ||
+    (context.crop.overwinter !== null && endOf(context) === null);
+  if (mine.length === 0 || mine.some(stands)) return null;
   const ends = mine.map((context) => {
-    const { planting, sowing } = context;
-    const end = anchors.get(anchorKey(planting.key, sowing, "end"))?.day ?? frost;
+    const end = endOf(context) ?? frost;
     return latest(end, standsUntil(context) ?? end);
   });
   return latest(...ends);

@@ -28,6 +28,8 @@ export type CoverPeriod = {
   readonly on: CoverDay;
   readonly off: CoverDay | null;
   readonly offSign: string | null;
+  /** Why it comes off, where that is not that they have outgrown it; a full sentence. */
+  readonly offWhy?: string;
   /** Whether bees end it, so that it comes off whatever stands beside it. */
   readonly forBees: boolean;
 };

@@ -1,4 +1,4 @@
-import { type Day, plus } from "../../base/index.ts";
+import { type Day, latest, plus } from "../../base/index.ts";
 import {
   type CoverFacts,
   type Pest,
@@ -8,12 +8,14 @@ import {
 } from "../../crops/index.ts";
 import { isRaised } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
+import { autumnAfter } from "../growth/autumn.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import { isReached, type Milestone, middle, milestoneOn } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { growsOnFrom } from "../growth/through-winter.ts";
 import { upMilestone } from "../growth/up.ts";
+import { regionOf } from "../rules/regions.ts";
 import { coverAskedFor } from "./asked-covers.ts";
 import {
   type CoverDay,
@@ -63,8 +65,40 @@ function ownCovers(context: SowingContext, asked: PestCoverName | null): readonl
     const suffix = i === 0 ? "" : `-${cover.against.replaceAll(" ", "-")}`;
     const { against, offSign } = cover;
     const period = { context, against, thing: asked ?? cover.with, suffix, offSign };
-    return on ? inTime({ ...period, on, off: comesOff(context, cover) }) : [];
+    return on
+      ? inTime({ ...period, on, off: comesOff(context, cover) }).map((each) => beforeHeat(each))
+      : [];
   });
+}
+
+/** Highs [°C] from which it is too hot under fabric that only keeps wind and cool nights off. Source: common practice, 77 °F. */
+const HOT_C = 25;
+/** The least days under it, to root. Source: common practice. */
+const ROOTED_DAYS = 14;
+/** Days that it may stay on past that. Source: house rule; one hot day cooks what is under it. */
+const HEAT_WAITS_DAYS = 7;
+
+/** Off once days are hot, where no pest is kept off by it; as it was where its first flower opens sooner. */
+function beforeHeat(period: CoverPeriod): CoverPeriod {
+  const { context, against, on, off } = period;
+  if (against !== "cucumber beetles" || regionOf(context.plan.site) === "north america")
+    return period;
+  const last = off?.window.due ?? plus(on.window.due, MAY_STAY_DAYS);
+  for (let day = plus(on.window.due, ROOTED_DAYS); day < last; day = plus(day, 1))
+    if (context.climate.air(day).highC >= HOT_C)
+      return {
+        ...period,
+        off: {
+          context,
+          window: window(plus(day, -7), day, plus(day, HEAT_WAITS_DAYS), "earlier"),
+          basis: [...on.basis],
+          stage: { day, told: "As days grow hot, about " },
+        },
+        offSign: "Days are hot, and the leaves touch the fabric.",
+        offWhy: "Nights are mild now, and on a hot day they would cook under it.",
+        forBees: false,
+      };
+  return period;
 }
 
 /** Covers of one planting that would lie over each other are the first of them, till the last comes off. */
@@ -120,10 +154,22 @@ function seedling(context: SowingContext): Milestone {
     : upMilestone(context);
 }
 
+/** The least days from going under a net to coming out, for what goes in shortly before frost. Source: house rule. */
+const LEAST_ON_DAYS = 42;
+
+/** The first frost after it is in its place; where there is none, nothing in the weather ends it. */
+function frostAfter(context: SowingContext): Milestone {
+  const anchor = inPlace(context);
+  const autumn = anchor && autumnAfter(context, anchor.day);
+  if (!autumn) return { none: "there is no frost" };
+  return milestoneOn(latest(autumn.usual, plus(anchor.day, LEAST_ON_DAYS)), ["first frost"]);
+}
+
 const STAGES = {
   up: { of: seedling, told: "Counted from the last of the seedlings, " },
   flower: { of: flowerMilestone, told: "Counted from its first flower, " },
   "first harvest": { of: ripeMilestone, told: "Counted from its first harvest, " },
+  "first frost": { of: frostAfter, told: "Counted from the usual first frost, " },
 } as const;
 
 /** By the last sowing under it that has such a day; null where none has. */

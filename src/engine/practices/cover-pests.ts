@@ -60,9 +60,22 @@ const AGAINST_WIND: PestFacts = {
   wintersAfter: null,
 };
 
-/** What a cover is for in a region. Striped cucumber beetles live in North America alone. Source: common practice. */
+/** Without root flies only what flies in from outside is kept off. */
+const AGAINST_BUTTERFLIES: PestFacts = {
+  keepsOff: "It keeps off white butterflies and moths, and so their caterpillars.",
+  sealed: true,
+  wintersAfter: null,
+};
+
+/**
+ * What a cover is for in a region. Striped cucumber beetles live in North America alone; cabbage root flies and the leaf
+ * miners of beets not in Australia and New Zealand. Source: common practice.
+ */
 export function pestFactsIn(region: Region, pest: Pest): PestFacts {
-  return pest === "cucumber beetles" && region !== "north america" ? AGAINST_WIND : PESTS[pest];
+  if (pest === "cucumber beetles" && region !== "north america") return AGAINST_WIND;
+  if (region !== "australia" && region !== "new zealand") return PESTS[pest];
+  if (pest === "cabbage pests") return AGAINST_BUTTERFLIES;
+  return pest === "leaf miners" ? PESTS.birds : PESTS[pest];
 }
 
 /** How a cover is put on; against what crawls and flies its edges are shut with soil. */

@@ -193,7 +193,7 @@ function offTask(
       object: objectOf(context),
       where: "bed",
     },
-    say: sayOff(period, shared),
+    say: sayOff(period, off, shared),
     because: because(off),
     basis: off.basis,
     hangsOn: anchorTaskIds(off.context, "start", "set out"),
@@ -213,15 +213,27 @@ function whyOff({ crop }: CoverPeriod["context"], against: CoverPeriod["against"
   return crop.perennial ? "Its harvest is over for this year." : "Frost hardly comes after this.";
 }
 
-function sayOff(period: CoverPeriod, shared: SharedCover): readonly Sentence[] {
+/** The sign for taking it off, of the last sowing where there are several. */
+const signOff = (mark: string, { context }: CoverDay) =>
+  context.sowing === 1 ? mark : `In the last sowing too, ${uncapital(mark)}`;
+
+const uncapital = (text: string) => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
+function sayOff(period: CoverPeriod, off: CoverDay, shared: SharedCover): readonly Sentence[] {
   const { forBees, offSign, against, context } = period;
   const { title } = coverNamed(shared[0].thing);
   const thing = title.toLowerCase();
   if (!forBees)
     return [
       how(takeOff(thing)),
-      sign(offSign ?? "They are tall enough."),
-      why(whyOff(context, against) ?? `They have outgrown what the ${thing} was for.`),
+      sign(signOff(offSign ?? "They are tall enough.", off)),
+      why(
+        period.offWhy ??
+          whyOff(context, against) ??
+          (off.basis.includes("first frost")
+            ? `Nothing that the ${thing} keeps off flies any more.`
+            : `They have outgrown what the ${thing} was for.`),
+      ),
     ];
   const others = shared.some((each) => !each.forBees);
   return [

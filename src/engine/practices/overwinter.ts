@@ -138,6 +138,9 @@ function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
 /** Days after the last frost at which what stood the winter is weeded. Source: common practice; weeds start before it does. */
 const SPRING_WEEDING: NumberRange = [0, 21];
 
+/** The same where the ground does not freeze and weeds grow all winter. Source: common practice, before bulbs begin to grow fast. */
+const WINTER_WEEDING: NumberRange = [-56, -28];
+
 /** A job of the spring after planting, so many days from its last frost; none before it is planted, or where there is no frost. */
 function inSpring(
   context: SowingContext,
@@ -190,11 +193,16 @@ function uncovering(context: SowingContext): readonly TaskOf<"overwinter">[] {
 }
 
 function springWeeding(context: SowingContext): readonly TaskOf<"overwinter">[] {
-  return inSpring(context, "weed", SPRING_WEEDING, {
+  const freezes = groundFreezes(context.climate, seasonOf(context.plan));
+  return inSpring(context, "weed", freezes ? SPRING_WEEDING : WINTER_WEEDING, {
     verb: "Weed between",
     minutes: 20,
     say: [
-      how("Pull the weeds by hand, and put back what mulch comes up with them."),
+      how(
+        freezes
+          ? "Pull the weeds by hand, and put back what mulch comes up with them."
+          : "Pull the weeds by hand while they are small; in mild winters they never stop growing.",
+      ),
       why("Garlic has thin leaves that never shade weeds out."),
     ],
   });

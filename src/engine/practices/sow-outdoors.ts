@@ -34,10 +34,14 @@ function upSentences(context: SowingContext, sown: Day): readonly Sentence[] {
   ];
 }
 
+/** From so far apart [cm] a few seeds share each place, which stay at their distance. Source: house rule, two feet. */
+const PLACES_CM = 60;
+
 /** How far apart seed goes: as the facts say, or thicker where the soil lets too few come up. */
 function apartPiece(context: SowingContext, facts: Outdoors, sown: Day): TextPiece {
-  const thick = sowApartCm(context, context.climate.soilC(sown, context.bed));
   const usual = facts.apartCm.value;
+  if (usual[0] >= PLACES_CM) return lengthRange(usual);
+  const thick = sowApartCm(context, context.climate.soilC(sown, context.bed));
   return thick !== null && thick < usual[0] ? { quantity: cm(thick) } : lengthRange(usual);
 }
 

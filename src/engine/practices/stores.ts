@@ -1,37 +1,53 @@
-import { joinFirst, plus } from "../../base/index.ts";
+import { type Day, earliest, joinFirst, latest, plus } from "../../base/index.ts";
+import { isReached } from "../growth/milestones.ts";
+import { ripeMilestone } from "../growth/ripe.ts";
+import type { SowingContext } from "../growth/sowing-context.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
 import { how, sign, why } from "./sentence.ts";
 import { isMany, objectOf, sharedTask, type TaskOf, window } from "./task.ts";
 
-/** Days after the usual first frost on which stores are looked through. Source: common practice, about monthly; house rule, twice. */
+/** Days after the usual first frost, or after the last was brought in where that is sooner, on which stores are looked through. Source: common practice, about monthly; house rule, twice. */
 const LOOKS = [60, 120] as const;
 /** Days that a look may wait. Source: house rule; one rotten bulb needs weeks to spoil a box. */
 const MAY_WAIT_DAYS = 21;
 /** So many crops are named. */
 const NAMED = 4;
 
-/** What a garden puts away for the winter, by name and each once, in the order of the names, since a plan's order is of no account. */
-function storedCrops({ contexts }: WholeGarden): readonly string[] {
-  const stored = contexts.filter(
+/** What a garden puts away for the winter. */
+const storedOf = ({ contexts }: WholeGarden): readonly SowingContext[] =>
+  contexts.filter(
     ({ crop, planting }) =>
       planting.known &&
       crop.care.some(
         ({ practice, from }) => practice === "cure and store" && from === "first harvest",
       ),
   );
-  return [
+
+/** By name and each once, in the order of the names, since a plan's order is of no account. */
+const namesOf = (stored: readonly SowingContext[]): readonly string[] =>
+  [
     ...new Set(stored.map((context) => (isMany(context) ? objectOf(context) : context.crop.many))),
   ].sort();
+
+/** The day from which the stores are full: the last is in, or the frost has come. */
+function fullFrom(stored: readonly SowingContext[], frost: Day): Day {
+  const days = stored.flatMap((context) => {
+    const ripe = ripeMilestone(context);
+    return isReached(ripe) ? [ripe.usual] : [];
+  });
+  return days.length === 0 ? frost : earliest(frost, latest(...days));
 }
 
 /** Twice a winter, where something is stored; none where there is no frost to store for. */
 function tasks(garden: WholeGarden): readonly TaskOf<"check the stores">[] {
   const frost = garden.plan.site.firstFrost;
-  const crops = storedCrops(garden);
+  const stored = storedOf(garden);
+  const crops = namesOf(stored);
   if (!frost || crops.length === 0) return [];
+  const full = fullFrom(stored, frost.usual);
   return LOOKS.map((days, i) => {
-    const due = plus(frost.usual, days);
+    const due = plus(full, days);
     return sharedTask(garden.plan.year, null, "check the stores", String(i + 1), {
       window: window(plus(due, -10), due, plus(due, MAY_WAIT_DAYS)),
       harm: "when you can",
@@ -46,7 +62,7 @@ function tasks(garden: WholeGarden): readonly TaskOf<"check the stores">[] {
         sign("A sweet or sour smell, or a damp patch."),
         why("One that rots spoils those it touches."),
       ],
-      because: [["Counted from the usual first frost, ", { day: frost.usual }, "."]],
+      because: [["Counted from when the stores are full, ", { day: full }, "."]],
       basis: ["first frost"],
     });
   });

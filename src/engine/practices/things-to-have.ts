@@ -87,11 +87,11 @@ function howMany(context: SowingContext, start: Anchor): readonly Sentence[] {
   const plants = plantsOf(context);
   if (plants === null) return spaceSentences(context);
   if (context.planting.start === "tubers") return [how(`${plants} seed tubers.`)];
+  if (context.planting.start === "sets") return [how(`${plants} sets.`)];
   if (context.planting.start === "cloves") {
     const bulbs = bulbsFor(plants);
     return [how(`${bulbs} ${bulbs === 1 ? "bulb" : "bulbs"}, about ${plants} cloves.`)];
   }
-  if (context.planting.start === "sets") return [how(`${plants} sets.`)];
   if (context.planting.start === "crowns") return [how(`${plants} crowns.`)];
   const all = seedsOfAll(context, start);
   if (all === null) return [];

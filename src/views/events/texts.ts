@@ -1,4 +1,4 @@
-import { capital, joinWords, sayDay, sayWeekday } from "../../base/index.ts";
+import { capital, joinWords, plus, sayDay, sayWeekday } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { sayEach, sayPart, type Voice } from "./sentences.ts";
@@ -25,9 +25,13 @@ export function lastYearText({ lastYear, done }: ScheduledTask): string {
   return lastYear === null || done ? "" : `Last year: ${sayDay(lastYear)}.`;
 }
 
+/** Days from which a day is told with its year, since without it might be the one before. Source: house rule. */
+const A_YEAR_DAYS = 330;
+
 /** The last good day, or that there is none to spare; empty where it would say nothing. */
 export function lastDayText({ task, day, window, done }: ScheduledTask): string {
   if (done || task.rhythm === "warning" || task.rhythm === "timed") return "";
+  if (window.latest > plus(day, A_YEAR_DAYS)) return `Fine till ${sayDay(window.latest, true)}.`;
   if (window.latest > day) return `Fine till ${sayWeekday(window.latest)}.`;
   return task.harm === "tonight" ? "Don't leave it a day longer." : "";
 }

@@ -5,6 +5,7 @@ import { anchorKey } from "../../../src/engine/growth/anchors.ts";
 import { practiceOf } from "../../../src/engine/practices/all.ts";
 import { careTasks, piecesOf } from "../../../src/engine/practices/care.ts";
 import { isoDay, tellOf } from "../../gardens.ts";
+import { due, dueDays, withCrops } from "../../winters.ts";
 import { always, growingOf } from "../growth/growing.ts";
 import { ending, planWith, toldWith } from "./garden.ts";
 
@@ -21,6 +22,14 @@ describe("what a crop's own list asks for", () => {
     const first = ending(placed, "/fill-in-and-blanch/1").task.window;
     expect([first.earliest - out, first.due - out]).toEqual([21, 25]);
     expect(ending(placed, "/fill-in-and-blanch/2").day).toBeGreaterThan(first.due);
+  });
+
+  test("pinches no vine whose fruits are ripe and cut before that", () => {
+    const days = dueDays(
+      withCrops("southern", ["pumpkin: 2 plants, from seed outdoors", "tomato: 2 plants"]),
+    );
+    expect(due(days, "pumpkin/stop-the-tops/1")).toBe("-");
+    expect(due(days, "tomato/stop-the-tops/1")).not.toBe("-");
   });
 
   test("is nothing before the planting is in its place", () => {

@@ -38,6 +38,12 @@ describe("closing a bed", () => {
       ).toEqual([]);
   });
 
+  test("is told of a bed whose garlic is lifted this summer", () => {
+    const since = toldWith(["garlic: 60 cloves, in since 14 Oct 2026"]);
+    const lifted = ending(since, "/garlic/harvest/1");
+    expect(ending(since, "/close-the-bed/1").day).toBeGreaterThan(lifted.day);
+  });
+
   test("tips bags out instead, since old mix is not planted again", () => {
     const close = ending(
       tellOf(QUARRY, { on: "2027-01-01" }).scheduled,

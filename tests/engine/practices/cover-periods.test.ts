@@ -3,8 +3,10 @@ import { isoOf } from "../../../src/base/days/day.ts";
 import type { CoverDay } from "../../../src/engine/practices/cover-days.ts";
 import { coversOf, underCover } from "../../../src/engine/practices/cover-periods.ts";
 import { THIN } from "../../../src/engine/practices/thin.ts";
-import { isoDay, QUARRY } from "../../gardens.ts";
+import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { growingOf } from "../growth/growing.ts";
+import { ending, wordsOf } from "./garden.ts";
 import { tasksIn } from "./told.ts";
 
 const due = (day: CoverDay | null | undefined) => (day ? isoOf(day.window.due).slice(5) : null);
@@ -49,5 +51,31 @@ describe("a sowing's tasks", () => {
     const without = growingOf(QUARRY, "beet", { acts, planting: { without: ["cover"] } });
     expect(under(without)).toEqual([null]);
     expect(under(growingOf(QUARRY, "carrot", { acts }))).toEqual([null, null]);
+  });
+});
+
+describe("in a garden of warm summers and mild winters", () => {
+  const { scheduled } = tellOf(
+    withCrops("southern", [
+      "kale: 6 plants, from seed indoors",
+      "courgette: 2 plants, from seed indoors",
+      "lettuce: 2 rows, every 14 days, 3 times",
+    ]),
+    { on: "2027-01-02" },
+  );
+  const off = (key: string) => ending(scheduled, `/${key}/cover/off`);
+
+  test("kale stays under its net till nights are cold, whatever its first harvest", () => {
+    expect(isoOf(off("kale").task.window.due)).toMatch(/^2028-05-/);
+    expect(wordsOf(off("kale"))).toContain("Nothing that the net keeps off flies any more.");
+  });
+
+  test("fabric that keeps off no beetle comes off before it is hot", () => {
+    expect(isoOf(off("summer-squash").task.window.due)).toMatch(/^2027-1[12]-/);
+    expect(wordsOf(off("summer-squash"))).toContain("on a hot day they would cook");
+  });
+
+  test("the sign is looked for in the last sowing", () => {
+    expect(wordsOf(off("lettuce"))).toContain("In the last sowing too, the plants stand");
   });
 });

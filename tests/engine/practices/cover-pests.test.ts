@@ -20,6 +20,14 @@ describe("what a cover is against", () => {
     expect(outside).toEqual(["birds"]);
   });
 
+  test("is butterflies and birds alone where root flies and leaf miners do not live", () => {
+    expect(pestFactsIn("british isles", "cabbage pests").keepsOff).toContain("root flies");
+    const away = pestFactsIn("australia", "cabbage pests");
+    expect(away.keepsOff).not.toContain("root flies");
+    expect(away.wintersAfter).toBeNull();
+    expect(pestFactsIn("australia", "leaf miners")).toEqual(pestFactsIn("australia", "birds"));
+  });
+
   test("is the wind where no striped beetles live", () => {
     expect(pestFactsIn("north america", "cucumber beetles").keepsOff).toContain("striped beetles");
     const away = pestFactsIn("british isles", "cucumber beetles");

@@ -110,6 +110,13 @@ describe("garlic planted on 27 October", () => {
     expect(said(weed)).toContain("put back what mulch comes up");
   });
 
+  test("is weeded while it is still cold where weeds grow all winter", () => {
+    const mild = stepOf(OVERWINTER, planted({ plan: { site: always(4) } }), "weed");
+    const cold = stepOf(OVERWINTER, planted(), "weed");
+    expect(mild?.window.latest ?? 0).toBeLessThan(cold?.window.earliest ?? 0);
+    expect(said(mild)).not.toContain("mulch");
+  });
+
   test("loses its stalks when they have curled once, and they are good to eat", () => {
     const stalks = stepOf(OVERWINTER, planted(), "stalks");
     expect(said(stalks)).toContain("sign: The stalks have curled once.");

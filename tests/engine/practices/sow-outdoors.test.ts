@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { SOW_OUTDOORS } from "../../../src/engine/practices/sow-outdoors.ts";
 import { isoDay, normalsOf, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
+import { ending, toldWith } from "./garden.ts";
 import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
 
 const COOL = Array<number>(12).fill(10);
@@ -11,6 +12,13 @@ const sowing = (name: string, given: Given = {}) => {
   const cool = { ...site, normals: normalsOf(COOL, COOL) };
   return growingOf(QUARRY, name, { plan: { site: cool }, ...given });
 };
+
+test("seeds that share a place keep its distance, however few come up", () => {
+  const squash = toldWith(["pumpkin: 2 plants, from seed outdoors"]);
+  expect(ending(squash, "/sow-outdoors/1").task.say[0]?.pieces).toContainEqual({
+    quantity: expect.objectContaining({ si: 152.4 }),
+  });
+});
 
 describe("sowing beets where they grow", () => {
   test("is three weeks before the last frost in warm soil, and may wait two", () => {

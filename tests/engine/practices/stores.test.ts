@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CHECK_THE_STORES } from "../../../src/engine/practices/stores.ts";
+import { due, dueDays, withCrops } from "../../winters.ts";
 import { ending, toldWith, wordsOf } from "./garden.ts";
 
 const looks = (crops: readonly string[]) =>
@@ -41,4 +42,9 @@ describe("bringing in the last before hard frost", () => {
     );
     expect(ids(["beet: 2 rows, 40 days"])).not.toContain("2027/beet/cure-and-store/winter");
   });
+});
+
+test("stores that are full in summer are looked through two months later, and not in the winter after", () => {
+  const days = dueDays(withCrops("southern", ["potato: 10 tubers"]));
+  expect(due(days, "garden/check-the-stores/1")).toMatch(/^2028-0[2-3]-/);
 });

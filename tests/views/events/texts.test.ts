@@ -44,6 +44,13 @@ describe("the last good day", () => {
     expect(lastDayText(placedOf())).toBe("Fine till Saturday 15 May.");
   });
 
+  test("that is a year away has its year", () => {
+    expect(lastDayText(placedOf({}, { window: windowOf(7, 374) }))).toMatch(
+      /^Fine till \d+ \w+ 2028\.$/,
+    );
+    expect(lastDayText(placedOf({}, { window: windowOf(7, 100) }))).not.toContain("20");
+  });
+
   test("that is today is pressed only where the row would be lost tonight", () => {
     const tight = { window: windowOf(7, 0) };
     expect(lastDayText(placedOf({}, { ...tight, harm: "tonight" }))).toBe(
