@@ -53,13 +53,27 @@ const LONG_NET: CoverFacts = {
 
 type PlantSpacing = Pick<SettingOut, "apartCm" | "rowsCm">;
 
+/** Where no root flies lay at the foot of a stem, card is for cutworms alone. */
+const CUTWORM_RING =
+  "Where cutworms bite stems off, push a ring of card into the soil round each. Water in";
+
 /** Setting out with what every cabbage plant needs then, a number of weeks from the last frost. */
 const collared = (frostWeeks: number, room: PlantSpacing): SettingOut => ({
   ...room,
   weeksFromLastFrost: published(frostWeeks, CITE.purdue),
   soilMinC: null,
   things: ["collars of card", "a net, hoops and pegs", "a watering can"],
-  how: "Plant up to the first leaves and firm hard. Lay a collar flat round each stem, water in, and close the net the same hour.",
+  how: [
+    "Plant up to the first leaves and firm hard. ",
+    {
+      regional: {
+        australia: CUTWORM_RING,
+        "new zealand": CUTWORM_RING,
+        otherwise: "Lay a collar flat round each stem, water in,",
+      },
+    },
+    " and close the net the same hour.",
+  ],
 });
 
 /** The spacing of a big head, in rows so far apart [in]. */

@@ -42,7 +42,15 @@ export const CARROT: Crop = {
       daysAfterUp: commonPractice([17, 25]),
       heightCm: THINNED_AT,
       apartCm: published(inchRange(1, 1), CITE.northDakota),
-      how: "Snip or pull on a still evening and carry the thinnings away; their smell draws the carrot fly.",
+      how: [
+        {
+          regional: {
+            australia: "Snip or pull them when the soil is damp, and firm it back round the rest.",
+            otherwise:
+              "Snip or pull on a still evening and carry the thinnings away; their smell draws the carrot fly.",
+          },
+        },
+      ],
     },
     {
       step: "2",

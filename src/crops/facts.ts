@@ -77,7 +77,7 @@ export type Thinning = {
   readonly heightCm: Figure<NumberRange>;
   readonly apartCm: Figure<NumberRange>;
   /** A full sentence on how, or on what to use the thinnings for. */
-  readonly how: string;
+  readonly how: MeasuredText;
 };
 
 /** Raising plants under cover, counted back from the day they go out. */
@@ -121,7 +121,7 @@ export type SettingOut = {
   readonly rowsCm: Figure<number>;
   /** What must be at hand then. */
   readonly things: readonly string[];
-  readonly how: string;
+  readonly how: MeasuredText;
 };
 
 /** Earthing up a row, or filling a bag. Shoots and tops are heights above the soil. */

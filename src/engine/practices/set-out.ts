@@ -8,6 +8,8 @@ import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
 import { stopDay } from "../growth/stopping.ts";
 import { upMilestone } from "../growth/up.ts";
+import { regionOf } from "../rules/regions.ts";
+import { piecesOf } from "./care.ts";
 import { type Guards, settingOutGuards, testReasons, whyDecided } from "./date-decision-texts.ts";
 import { deed, PLANTED, RAISED, verb } from "./deeds.ts";
 import { hardeningLadder, NIGHTS, WHOLE_DAYS } from "./harden-off.ts";
@@ -130,7 +132,12 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
       title: { verb: "Set out", object: objectOf(context), where: "bed" },
       say: [
         ...(crop.support?.first ? [how(crop.support.first)] : []),
-        how("Set them ", { quantity: cm(facts.apartCm.value) }, ` apart. ${facts.how}`),
+        how(
+          "Set them ",
+          { quantity: cm(facts.apartCm.value) },
+          " apart. ",
+          ...piecesOf(facts.how, regionOf(context.plan.site)),
+        ),
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
         reason(context, out, guards),
         ...moved,

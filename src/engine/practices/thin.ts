@@ -3,6 +3,8 @@ import { dayAtHeight } from "../growth/height.ts";
 import { isReached, middle } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
+import { regionOf } from "../rules/regions.ts";
+import { piecesOf } from "./care.ts";
 import { deed, verb } from "./deeds.ts";
 import { upReasons } from "./growth-reasons.ts";
 import { definePractice } from "./practice.ts";
@@ -41,7 +43,12 @@ function tasks(context: SowingContext): readonly TaskOf<"thin">[] {
         where: "bed",
       },
       say: [
-        how("Thin to ", lengthRange(thinning.apartCm.value), ` apart. ${thinning.how}`),
+        how(
+          "Thin to ",
+          lengthRange(thinning.apartCm.value),
+          " apart. ",
+          ...piecesOf(thinning.how, regionOf(context.plan.site)),
+        ),
         sign("They stand ", lengthRange(thinning.heightCm.value), " tall."),
         tall === null
           ? why(

@@ -13,6 +13,7 @@ import {
 import { plantingTask } from "../../../src/engine/practices/task.ts";
 import type { Site } from "../../../src/garden/model/plan.ts";
 import { ALONE, isoDay, normalsOf, planOf, QUARRY, tellOf } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
 
@@ -302,4 +303,14 @@ describe("plants that nobody is there to harden off", () => {
     const long = setOut(span(-9, 20));
     expect(JSON.stringify(long.out?.task.say)).not.toContain("nobody is there");
   });
+});
+
+test("collars lie flat against root flies, and stand as rings where only cutworms bite", () => {
+  const kale = ["kale: 6 plants, from seed indoors"];
+  const out = (garden: string) =>
+    tellOf(withCrops(garden, kale), { on: "2027-01-02" }).scheduled.find(({ task }) =>
+      task.id.endsWith("kale/set-out/1"),
+    )?.task;
+  expect(said(out("maritime"))).toContain("Lay a collar flat round each stem");
+  expect(said(out("southern"))).toContain("a ring of card into the soil round each. Water in and");
 });

@@ -56,3 +56,14 @@ describe("nothing is thinned", () => {
     expect(windowsOf(THIN, growingOf(QUARRY, "carrot"))).toEqual([]);
   });
 });
+
+test("carrots are thinned without a word of carrot fly where it does not live", () => {
+  const { site } = carrots.plan;
+  const there = growingOf(QUARRY, "carrot", {
+    ...UP,
+    plan: { site: { ...site, clock: "Australia/Melbourne" } },
+  });
+  expect(said(stepOf(THIN, carrots, "1"))).toContain("carrot fly");
+  expect(said(stepOf(THIN, there, "1"))).toContain("when the soil is damp");
+  expect(said(stepOf(THIN, there, "1"))).not.toContain("fly");
+});
