@@ -13,8 +13,8 @@ const USUAL_SHARE = 0.75;
 const LEAST_SHARE = 0.25;
 /** Seeds to a cell indoors, the weaker of them pinched off. Source: common practice. */
 const SEEDS_A_CELL = 2;
-/** Cloves that a bulb of seed garlic gives. Source: common practice, ten to twelve. */
-const CLOVES_A_BULB = 11;
+/** Cloves that a bulb of seed garlic gives that are worth planting. Source: common practice, six to ten, so that nobody runs short. */
+const CLOVES_A_BULB = 8;
 /**
  * Tolerance for a bed whose length is a whole number of spacings, because of rounding between inches and centimetres.
  */

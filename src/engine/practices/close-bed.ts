@@ -65,6 +65,7 @@ function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly TaskOf<"cl
         ? TIPPED_OUT
         : [
             how("Clear what is dead; sick plants go in the bin and not on the heap."),
+            ...(bed.warmed ? [how("Take the film up, and roll it away dry.")] : []),
             ...compostSentences(bed),
             how("Cover it with leaves or straw."),
             sign("Nothing you want grows in it."),

@@ -1,4 +1,4 @@
-import { type Day, latest, plus } from "../../base/index.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import type { Pest, PlantCoverName } from "../../crops/index.ts";
 import type { Basis } from "../growth/anchors.ts";
 import { flowerMilestone } from "../growth/flower.ts";
@@ -57,8 +57,14 @@ export function inTime(period: Omit<CoverPeriod, "forBees">): readonly CoverPeri
   const flower = context.crop.flowers?.forBees ? flowerMilestone(context) : null;
   if (!flower || !isReached(flower)) return [{ ...period, forBees: false }];
   if (flower.usual <= on.window.due) return [];
-  if (off && off.window.latest < flower.early) return [{ ...period, forBees: false }];
+  if (off && off.window.due < flower.early)
+    return [{ ...period, off: byFlower(off, flower.early), forBees: false }];
   return [{ ...period, off: beforeBees(context, flower, on.window.due), forBees: true }];
+}
+
+/** It may wait until the first flower, and no longer. */
+function byFlower(off: CoverDay, flower: Day): CoverDay {
+  return { ...off, window: { ...off.window, latest: earliest(off.window.latest, flower) } };
 }
 
 /** Off as the first flower opens, on the early side, since it hides from who does not look. */

@@ -142,7 +142,17 @@ function hardySteps(
       window: window(plus(nightsFrom, -1), nightsFrom, plus(nightsFrom, 1)),
       title: { verb: "Leave … out overnight", object, where: null },
       say: [
-        how("Nights out from now on where they stay above ", { quantity: degreesC(floorC) }, "."),
+        context.plan.site.lastFrost
+          ? how(
+              "Nights out from now on: under fabric where it falls below ",
+              { quantity: degreesC(floorC) },
+              ", and back in before a hard frost.",
+            )
+          : how(
+              "Nights out from now on where they stay above ",
+              { quantity: degreesC(floorC) },
+              ".",
+            ),
       ],
     }),
   ];

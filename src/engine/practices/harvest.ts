@@ -74,10 +74,10 @@ function lastGood(context: SowingContext, ripe: ReachedMilestone): Day {
   return earliest(plus(ripe.usual, keeps), latest(end, ripe.usual));
 }
 
-/** Cuts after the first, while they are still worth the knife. */
+/** Cuts after the first, while they are still worth the knife; none in a winter outdoors, when hardly anything grows back. */
 function cutsAfter(context: SowingContext, ripe: ReachedMilestone): readonly Day[] {
   const { cuts } = context.crop.harvest;
-  if (!cuts) return [];
+  if (!cuts || winterEndOf(context, ripe.usual)) return [];
   const times = context.planting.repeat ? cuts.times.value[0] : middle(cuts.times.value);
   const end = lastHarvest(context, ripe.usual);
   const every = middle(cuts.everyDays.value) * growsBack(context, ripe.usual);

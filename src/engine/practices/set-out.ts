@@ -132,6 +132,9 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
       title: { verb: "Set out", object: objectOf(context), where: "bed" },
       say: [
         ...(crop.support?.first ? [how(crop.support.first)] : []),
+        ...(context.bed?.warmed && isTender(crop)
+          ? [how("Cut a cross in the film for each.")]
+          : []),
         how(
           "Set them ",
           { quantity: cm(facts.apartCm.value) },

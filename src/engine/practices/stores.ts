@@ -11,7 +11,7 @@ import { isMany, objectOf, sharedTask, type TaskOf, window } from "./task.ts";
 const LOOKS = [60, 120] as const;
 /** Days that a look may wait. Source: house rule; one rotten bulb needs weeks to spoil a box. */
 const MAY_WAIT_DAYS = 21;
-/** So many crops are named. */
+/** So many crops are named, and one more rather than `and 1 more`. */
 const NAMED = 4;
 
 /** What a garden puts away for the winter. */
@@ -57,7 +57,7 @@ function tasks(garden: WholeGarden): readonly TaskOf<"check the stores">[] {
       title: { verb: "Look through", object: "the stores", where: null },
       say: [
         how(
-          `Turn over ${joinFirst(crops, NAMED)}. Take out what is soft, mouldy or sprouting, and use that first.`,
+          `Turn over ${joinFirst(crops, crops.length === NAMED + 1 ? NAMED + 1 : NAMED)}. Take out what is soft, mouldy or sprouting, and use that first.`,
         ),
         sign("A sweet or sour smell, or a damp patch."),
         why("One that rots spoils those it touches."),

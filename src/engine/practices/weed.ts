@@ -1,4 +1,5 @@
 import { type Day, earliest, plus } from "../../base/index.ts";
+import { isTender } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { isReached } from "../growth/milestones.ts";
@@ -76,7 +77,7 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly TaskOf<"wee
         rhythm: "session",
         minutes: 20,
         title: { verb: "Weed", object: bedName(garden, bed), where: null },
-        say: weedingSentences(mulch),
+        say: weedingSentences(mulch, isUnderFilm(garden, bed)),
         because: [
           [
             `Every ${every} days from five weeks after the first thing went in, `,
@@ -91,7 +92,18 @@ function bedTasks(garden: WholeGarden, bed: string | null): readonly TaskOf<"wee
   return tasks;
 }
 
-function weedingSentences(mulch: string | null): readonly Sentence[] {
+/** Whether a bed lies under film for what is tender in it. */
+function isUnderFilm({ plan, contexts }: WholeGarden, bed: string | null): boolean {
+  const warmed = plan.beds.some(({ key, warmed: film }) => key === bed && film);
+  return warmed && contexts.some(({ planting, crop }) => planting.bed === bed && isTender(crop));
+}
+
+function weedingSentences(mulch: string | null, film: boolean): readonly Sentence[] {
+  if (film)
+    return [
+      how("Pull what comes up in the holes of the film and along its edges; hoe what lies bare."),
+      why("What grows in a hole takes the plant's water, and lifts the film."),
+    ];
   if (mulch !== null)
     return [
       how(`Pull the few weeds that come through the ${mulch}, and top it up where soil shows.`),

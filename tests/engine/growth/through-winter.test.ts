@@ -83,6 +83,8 @@ describe("what went in in autumn", () => {
     const days = dueDays(withCrops("maritime", SOWN));
     expect(due(days, "spinach/harvest/last")).toMatch(/^2028-05-/);
     expect(due(days, "corn-salad/harvest/cut-1")).toMatch(/^2027-1[12]-/);
+    expect(due(days, "corn-salad/harvest/cut-2")).toBe("-");
+    expect(due(days, "corn-salad/harvest/last")).toMatch(/^2028-0[456]-/);
   });
 
   test("has the net against the onion fly in spring, and no bed is closed over it", () => {

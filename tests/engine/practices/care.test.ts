@@ -16,11 +16,11 @@ describe("what a crop's own list asks for", () => {
     for (const name of named) expect(Object.keys(practiceOf(name).tasks)).toEqual(["rest"]);
   });
 
-  test("counts from its stage: leeks are hilled three to four weeks after they are set out, then again", () => {
+  test("counts from its stage: leeks are earthed up seven to nine weeks after they are set out, then again", () => {
     const placed = toldWith(["leek: 40 plants, from seed indoors"]);
     const out = ending(placed, "/set-out/1").day;
     const first = ending(placed, "/fill-in-and-blanch/1").task.window;
-    expect([first.earliest - out, first.due - out]).toEqual([21, 25]);
+    expect([first.earliest - out, first.due - out]).toEqual([49, 56]);
     expect(ending(placed, "/fill-in-and-blanch/2").day).toBeGreaterThan(first.due);
   });
 

@@ -191,8 +191,10 @@ describe("hardening lettuce off", () => {
     ]);
   });
 
-  test("leaves it out at night above 45 °F", () => {
-    expect(said(stepOf(HARDEN_OFF, lettuces(), "nights"))).toContain("above 45 °F");
+  test("leaves it out at night, under fabric where that is colder than it likes", () => {
+    expect(said(stepOf(HARDEN_OFF, lettuces(), "nights"))).toContain(
+      "under fabric where it falls below 45 °F, and back in before a hard frost.",
+    );
   });
 
   test("is for anybody about", () => {

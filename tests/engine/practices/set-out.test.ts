@@ -36,7 +36,7 @@ describe("setting tomatoes out", () => {
   test("says how far apart, with everything that belongs to that hour", () => {
     const [task] = tasksIn(SETTING_OUT, tomatoes());
     expect(said(task)).toContain(
-      "how: Drive the stake first.\nhow: Set them 18 in apart. Plant deep",
+      "how: Drive the stake first.\nhow: Cut a cross in the film for each.\nhow: Set them 18 in apart. Plant deep",
     );
     expect(said(task)).toContain("sign: A grey day or late afternoon");
     expect(task?.needs).toEqual(["soft ties", "a watering can", "a stake or cage for each plant"]);

@@ -22,6 +22,18 @@ describe("looking through the stores", () => {
     expect(both.every(({ task }) => task.indoors)).toBe(true);
   });
 
+  test("names the last of five, and counts what is more than that", () => {
+    const five = [
+      "potato: 10 tubers",
+      "garlic: 30 cloves, in since 14 Oct 2026",
+      "onion: 80 plants, from seed indoors",
+      "shallot: 30 sets",
+      "winter squash: 2 plants, from seed indoors",
+    ];
+    expect(looks(five).map(wordsOf).join()).not.toContain("1 more");
+    expect(looks(five).map(wordsOf).join()).toContain("and winter squash");
+  });
+
   test("is none where nothing keeps", () => {
     expect(looks(["lettuce: 2 rows"])).toEqual([]);
   });

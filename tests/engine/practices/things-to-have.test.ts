@@ -169,7 +169,7 @@ describe("how much to order", () => {
 
   test("is tubers as they are planted, and bulbs for the cloves", () => {
     expect(order(potatoes)).toContain("how: 18 seed tubers.");
-    expect(order(garlic)).toContain("how: 5 bulbs, about 60 cloves.");
+    expect(order(garlic)).toContain("how: 8 bulbs, about 60 cloves.");
     const few = {
       ...garlic,
       planting: { ...garlic.planting, amount: { kind: "plants", count: 8 } },

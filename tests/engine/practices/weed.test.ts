@@ -32,6 +32,17 @@ function gardenWith(contexts: readonly SowingContext[], given: Given = {}): Whol
   return { plan, climate, contexts: contexts, anchors: new Map(), observations: [], around };
 }
 
+test("a bed under film is weeded in its holes and along its edges", () => {
+  const tomatoes = growingOf(QUARRY, "tomato", {
+    acts: { start: "2027-04-09", "set out": "2027-06-09" },
+  });
+  const beets = growingOf(QUARRY, "beet", SOWN);
+  const [film] = sharedIn(WEED, gardenWith([tomatoes])).filter(({ bed }) => bed === "south-bed");
+  const [bare] = sharedIn(WEED, gardenWith([beets])).filter(({ bed }) => bed === "root-bed");
+  expect(said(film)).toContain("in the holes of the film");
+  expect(said(bare)).toContain("Go through once with a hoe");
+});
+
 test("all beds of a fortnight are weeded on one Saturday, where somebody is there on it", () => {
   const days = tellOf(ALONE, { on: "2027-01-02" })
     .scheduled.filter(({ task }) => task.practice === "weed" && task.subject.kind === "bed")
