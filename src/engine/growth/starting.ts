@@ -58,14 +58,24 @@ function daysToRot({ plan }: SowingContext, before: string | null): number {
   return days ? middle(days.value) : 0;
 }
 
-/** The decision of the tests; waiting that would stop at the first stop day may go on if the season can spare it. */
+/**
+ * The decision of the tests; waiting that would stop at the first stop day may go on if the season can spare it, and not
+ * for soil that no usual year makes warm enough [degrees C].
+ */
 function decideWithStop(
   context: SowingContext,
   tests: readonly DateTest[],
-  first: Day,
+  { first, soilMinC }: { readonly first: Day; readonly soilMinC: number | null },
 ): DateDecision {
   const decision = decideDate(tests, first);
-  return decision.stopped ? decideDate(tests, stopDay(context, first)) : decision;
+  return !decision.stopped || isNeverWarm(context, soilMinC)
+    ? decision
+    : decideDate(tests, stopDay(context, first));
+}
+
+/** Whether the soil is at its warmth [degrees C] on no day of a usual year, so that waiting for it is in vain. */
+function isNeverWarm(context: SowingContext, soilMinC: number | null): boolean {
+  return soilMinC !== null && firstWarmSoil(context, soilMinC, 0) === null;
 }
 
 const outs = memoizeByPlanting<string, DateDecision | null>();
@@ -93,8 +103,12 @@ function decideSettingOut(context: SowingContext, own: readonly DateTest[]): Dat
   if (cool !== null) return decideDate([...own, { basis: "heat", day: cool }], null);
   const frost = settingOutFrost(context, facts);
   const stop = firstStop(context, frost, own);
+  const soilMinC = facts.soilMinC?.value ?? null;
   return decideAcrossSeasons(context, (warmerK) =>
-    decideWithStop(context, [...own, ...settingOutTests(context, facts, { frost, warmerK })], stop),
+    decideWithStop(context, [...own, ...settingOutTests(context, facts, { frost, warmerK })], {
+      first: stop,
+      soilMinC,
+    }),
   );
 }
 
@@ -195,7 +209,8 @@ function decideOutdoors(
   { own, warmerK }: OutdoorConditions,
 ): DateDecision {
   const { crop, plan, bed } = context;
-  const warm = firstWarmSoil(context, facts.soilMinC.value, warmerK) ?? seasonOf(plan).to;
+  const soilMinC = facts.soilMinC.value;
+  const warm = firstWarmSoil(context, soilMinC, warmerK) ?? seasonOf(plan).to;
   const dates = frostsAt(plan.site, bed).lastFrost;
   const nights: readonly DateTest[] =
     dates || context.climate.underGlass || !isTender(crop)
@@ -207,17 +222,21 @@ function decideOutdoors(
     ...nights,
   ];
   if (!dates || !facts.weeksFromLastFrost)
-    return decideWithStop(context, [...own, ...conditions], firstStop(context, null, own));
+    return decideWithStop(context, [...own, ...conditions], {
+      first: firstStop(context, null, own),
+      soilMinC,
+    });
   const safe = lastFrostAt(dates, plan.risk.seed);
+  const from = isNeverWarm(context, soilMinC) ? safe : warm;
   const weeks = facts.weeksFromLastFrost.value;
   const frost = isTender(crop)
-    ? firstUpAfter(context, { from: warm, warmerK }, plus(safe, 7 * Math.max(0, weeks)))
+    ? firstUpAfter(context, { from, warmerK }, plus(safe, 7 * Math.max(0, weeks)))
     : plus(safe, 7 * weeks);
-  const stop = firstStop(context, latest(frost, safe), own);
+  const first = firstStop(context, latest(frost, safe), own);
   return decideWithStop(
     context,
     [...own, ...conditions, { basis: "last frost", day: frost, frost: safe }],
-    stop,
+    { first, soilMinC },
   );
 }
 

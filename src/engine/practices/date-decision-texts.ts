@@ -7,6 +7,7 @@ import {
   type SettingOut,
   saySource,
 } from "../../crops/index.ts";
+import { seasonOf } from "../../garden/model/index.ts";
 import { sayOdds } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import type { DateDecision, DateTest } from "../growth/date-decision.ts";
@@ -116,7 +117,7 @@ function testReason(
 }
 
 function soilReason(
-  { climate }: SowingContext,
+  { climate, plan }: SowingContext,
   day: Day,
   { reckoned: decision, guards }: { readonly reckoned: DateDecision; readonly guards: Guards },
 ): ReasonLines {
@@ -125,8 +126,11 @@ function soilReason(
   const spread = day === decision.day ? spreadPieces(decision) : [];
   if (!soilMinC) return [["The ground can be planted from about ", { day }, rough, ...spread, "."]];
   const at = { quantity: degreesC(soilMinC.value) };
+  const isNever = day === seasonOf(plan).to;
   return [
-    ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."],
+    isNever
+      ? ["The soil never gets to ", at, " in a usual year", rough, "."]
+      : ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."],
     [at, " is the figure of ", saySource(soilMinC.source), "."],
   ];
 }

@@ -97,6 +97,26 @@ describe("when tomatoes go out", () => {
   });
 });
 
+describe("where no usual year warms the soil enough", () => {
+  const COOL = `garden: By the Sea
+year: 2027
+place:
+  clock: Europe/Dublin
+  latitude: 53.3
+  last frost: about 25 Apr
+  first frost: about 28 Oct
+  hottest afternoons: 19 °C
+  coldest nights: 2 °C
+crops:
+  - okra: 2 plants, from seed outdoors
+`;
+
+  test("seed is sown three weeks after the frost date and not when the year is over", () => {
+    const growing = growingOf(COOL, "okra");
+    expect(told(plantingOutDay(growing, outdoors(growing)))).toBe("2027-05-16");
+  });
+});
+
 describe("when hardy plants go out", () => {
   test("counts from the usual last frost and not from the risk for raised plants", () => {
     const lettuce = settingOutDay(growingOf(QUARRY, "lettuce"));

@@ -10,6 +10,7 @@ import {
   testReasons,
   whyDecided,
 } from "../../../src/engine/practices/date-decision-texts.ts";
+import { seasonOf } from "../../../src/garden/model/season.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { words } from "./told.ts";
@@ -102,6 +103,13 @@ describe("the tests a day had to pass", () => {
       "why: Frost comes after 21 May in 1 spring in 10.",
       "why: The last frost here: early 20 Apr, usual 6 May, late 21 May.",
     ]);
+  });
+
+  test("say that the soil never gets so warm, and no day, where no usual year has one", () => {
+    const never = { basis: "soil", day: seasonOf(tomatoes().plan).to } as const;
+    expect(tests(reckonedBy(FROST, never))).toContain(
+      "why: The soil never gets to 55 °F in a usual year.",
+    );
   });
 
   test("count the weeks from the frost that the crop may go in before, or waits after", () => {
