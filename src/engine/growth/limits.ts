@@ -32,9 +32,12 @@ export function refusalOf(context: SowingContext, day: Day): Refusal | null {
   return weatherRefusal(context, up, ripe);
 }
 
-/** The day until which it should bear, from its first harvest on, to be worth its place. */
+/** Days of picking for which what bears longer is worth its place. Source: house rule, six weeks; Virginia counts on no more for its last sowings. */
+const WORTH_DAYS = 42;
+
+/** The day until which it should bear, from its first harvest on, to be worth its place: as long as it does, six weeks at the most. */
 export function worthwhileUntil({ crop }: SowingContext, ripe: Day): Day {
-  return plus(ripe, crop.harvest.bearsDays?.value[0] ?? 0);
+  return plus(ripe, Math.min(crop.harvest.bearsDays?.value[0] ?? 0, WORTH_DAYS));
 }
 
 function weatherRefusal({ climate, crop }: SowingContext, up: Day, ripe: Day): Refusal | null {

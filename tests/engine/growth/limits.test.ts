@@ -59,11 +59,18 @@ describe("why a sowing comes to nothing", () => {
     const bearing = (days: number): Given => ({
       crop: { harvest: { ...beet().crop.harvest, bearsDays: commonPractice([days, days]) } },
     });
-    const ripe = ripeIfSown(beet(), on("07-20"));
+    const ripe = ripeIfSown(beet(), on("07-28"));
     const left = isoDay("2027-10-30") - (ripe ?? 0);
     expect(left).toBeGreaterThan(20);
-    expect(refusalOf(beet(bearing(left)), on("07-20"))).toBeNull();
-    expect(refusalOf(beet(bearing(left + 1)), on("07-20"))).toBe("too late");
+    expect(left).toBeLessThan(42);
+    expect(refusalOf(beet(bearing(left)), on("07-28"))).toBeNull();
+    expect(refusalOf(beet(bearing(left + 1)), on("07-28"))).toBe("too late");
+  });
+
+  test("is no winter that leaves it six weeks to bear, however long it would", () => {
+    const harvest = { ...beet().crop.harvest, bearsDays: commonPractice([56, 90] as const) };
+    const ripe = on("08-01");
+    expect(worthwhileUntil(beet({ crop: { harvest } }), ripe)).toBe(plus(ripe, 42));
   });
 
   test("is heat on the day it is ready or in the first week of picking", () => {
