@@ -97,9 +97,12 @@ export function neighbourHelp(task: Task): NeighbourHelp | null {
 export function tasksOf(contexts: readonly SowingContext[], pass: Pass): readonly Task[] {
   const practices = PRACTICES.filter(({ tasks }) => tasks[pass]);
   const tasks: Task[] = [];
+  let first: SowingContext | null = null;
   for (const context of contexts) {
+    if (context.sowing === 1) first = context;
     const own = ownTasks(context, practices, pass);
-    for (const task of pass === "rest" ? underCover(context, own) : own) tasks.push(task);
+    const all = pass === "rest" ? underCover(context, own, first) : own;
+    for (const task of all) tasks.push(task);
   }
   if (pass === "set out") return shareLadders(tasks);
   return pass === "rest" ? shareWarnings(tasks) : tasks;

@@ -192,16 +192,19 @@ function comesOff(first: SowingContext, { off, offDays }: CoverFacts): CoverDay 
 
 /**
  * A sowing's tasks with the cover that each is done under: those due after it is on and before it comes off. What puts it
- * on or takes it off, and what stands in no bed, is under none.
+ * on or takes it off, and what stands in no bed, is under none. `first` is the first sowing of a planting, mostly this one's,
+ * whose covers are calculated already.
  */
 export function underCover<Job extends TaskOf>(
   context: SowingContext,
   tasks: readonly Job[],
+  first: SowingContext | null = null,
 ): readonly Job[] {
   const { bed, without } = context.planting;
   if (bed === null || without.includes("cover") || tasks.length === 0) return tasks;
   if (context.crop.covers.length === 0 && context.planting.under.length === 0) return tasks;
-  const periods = coversOf(context.sowing === 1 ? context : { ...context, sowing: 1 });
+  const isItsOwn = first?.planting === context.planting;
+  const periods = coversOf(first && isItsOwn ? first : { ...context, sowing: 1 });
   if (periods.length === 0) return tasks;
   return tasks.map((task) => {
     const { due } = task.window;

@@ -85,10 +85,11 @@ export function withPublishedDays(
   published: readonly Day[],
 ): readonly Sentence[] {
   const now = daysNamed(say);
-  const near =
-    now.length === published.length &&
-    now.every((day, i) => Math.abs(day - (published[i] ?? 0)) < CALM_DAYS);
-  if (!near || now.every((day, i) => day === published[i])) return say;
+  if (now.length !== published.length) return say;
+  let moved = 0;
+  for (const [i, day] of now.entries())
+    moved = Math.max(moved, Math.abs(day - (published[i] ?? 0)));
+  if (moved === 0 || moved >= CALM_DAYS) return say;
   let next = 0;
   return say.map((sentence) => ({
     ...sentence,

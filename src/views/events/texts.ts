@@ -74,8 +74,8 @@ export function textOf(scheduled: ScheduledTask, voice: Voice): string {
 /** Lines joined, whole lines dropped from the third on until they fit. */
 export function shorten(lines: readonly string[], longest: number): string {
   const text = lines.join("\n");
-  if (text.length <= longest || lines.length < 3)
-    return clipped(withoutStub(lines, longest), longest);
+  if (text.length <= longest) return text;
+  if (lines.length < 3) return clipped(withoutStub(lines, longest), longest);
   return shorten([...lines.slice(0, 2), ...lines.slice(3)], longest);
 }
 
@@ -99,14 +99,14 @@ function clipped(text: string, longest: number): string {
 
 /** Lines in order while they fit into the characters with their line ends; then `And 3 more.` */
 export function asManyAsFit(lines: readonly string[], longest: number): readonly string[] {
-  if (lines.join("\n").length <= longest) return lines;
+  let kept = lines.reduce((sum, { length }) => sum + length + 1, 0);
+  if (kept - 1 <= longest) return lines;
   const more = (count: number) => `And ${count} more.`;
-  let count = lines.length - 1;
-  while (
-    count > 0 &&
-    [...lines.slice(0, count), more(lines.length - count)].join("\n").length > longest
-  )
+  let count = lines.length;
+  do {
     count -= 1;
+    kept -= (lines[count] ?? "").length + 1;
+  } while (count > 0 && kept + more(lines.length - count).length > longest);
   return [...lines.slice(0, count), more(lines.length - count)];
 }
 
