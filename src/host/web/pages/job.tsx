@@ -1,3 +1,4 @@
+import { html } from "hono/html";
 import type { Taps } from "../taps.ts";
 import { type Frame, renderPage } from "./frame.tsx";
 import { type ComingJobs, type JobSummary, Jobs } from "./week.tsx";
@@ -56,19 +57,16 @@ function alreadySaid({ said }: Taps, job: JobSummary | null): boolean {
   return said !== null && (job?.text.startsWith(said) ?? false);
 }
 
-/** A button an answer; without script, each sends itself and leads back here. */
+/**
+ * A button an answer; without script, each sends itself and leads back here. Written as text, since a session has hundreds
+ * of them and the writer takes each for one that may run script.
+ */
 function Answers({ to: { task, said, taps } }: { readonly to: Taps }) {
-  return (
-    <form method="post">
-      {said !== null && <p>{said}</p>}
-      <input type="hidden" name="task" value={task} />
-      {taps.map(({ words, says }) => (
-        <button type="submit" name="say" value={says}>
-          {words}
-        </button>
-      ))}
-    </form>
+  const told = said === null ? "" : html`<p>${said}</p>`;
+  const buttons = taps.map(
+    ({ words, says }) => html`<button type="submit" name="say" value="${says}">${words}</button>`,
   );
+  return html`<form method="post">${told}<input type="hidden" name="task" value="${task}"/>${buttons}</form>`;
 }
 
 function MovedBy({ moved }: { readonly moved: MovedLines }) {
