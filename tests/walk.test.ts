@@ -266,11 +266,11 @@ describe("9. words make two sets of events", () => {
       when: { kind: "all day" },
     });
     expect(first("tasks")?.text.split("\n")).toEqual([
-      "Add 3 in of mix round the shoots: about 3 gal a bag, 17 gal for all 6. Leave 2 to 4 in of tops in the light. Before a frost night, bury the shoots whole.",
+      "Add 3 in of mix round the shoots: about 3 gal each, 17 gal for all 6. Leave 2 to 4 in of tops in the light. Before a frost night, bury the shoots whole.",
       "Right when: shoots stand 6 to 8 in clear of the soil.",
       "Planted 8 May.",
       "Fine till Thursday 10 June.",
-      "Wet bags are heavy: lift with two.",
+      "Wet mix is heavy: lift with two.",
     ]);
   });
 

@@ -107,7 +107,7 @@ export const SWEET_POTATO: Crop = {
     verb: "Dig",
     sign: "A root you lay bare is as thick as your wrist; leaves begin to yellow.",
     how: "Cut the vines, then lift from well outside the row on a dry day. They bruise like eggs.",
-    caution: "Dig sweet potatoes at once if frost blackens the vines.",
+    caution: "Cold soil rots sweet potatoes: dig at once if a cold night blackens the vines.",
   },
 };
 

@@ -11,8 +11,11 @@ import type { SowingContext } from "./sowing-context.ts";
  */
 export const STOP_DAYS = 21;
 
-/** Days into a season without frost from which waiting for warm soil is counted. Source: house rule. */
-const NO_FROST_DAYS = 90;
+/**
+ * Days into a season without frost from which waiting for warm soil and nights is counted. Source: house rule; no season is
+ * short there, so waiting goes on until it is nearly midsummer.
+ */
+const NO_FROST_DAYS = 130;
 
 /**
  * Days of harvest that waiting may not cost: for crops that bear repeatedly, and for the rest. Source: house rule; six

@@ -40,11 +40,11 @@ function emptyOn({ contexts, anchors }: WholeGarden, bed: Bed, frost: Day): Day 
 /** Bags and tubs are emptied: their old mix feeds a bed, and is not planted again. */
 const TIPPED_OUT: readonly Sentence[] = [
   how(
-    "Tip the old mix out over a bed or onto the heap; what grew sick goes in the bin. Brush the bags out and store them dry.",
+    "Tip the old mix out over a bed or onto the heap; what grew sick goes in the bin. Brush out what held it, and store it dry.",
   ),
   sign("The last of the crop is out."),
   why("Old mix is spent, and carries diseases into the next year."),
-  caution("Full bags are heavy: empty half with a scoop first."),
+  caution("Full of wet mix they are heavy: empty half with a scoop first."),
 ];
 
 function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly TaskOf<"close the bed">[] {

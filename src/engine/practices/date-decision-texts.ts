@@ -10,11 +10,12 @@ import {
 import { seasonOf } from "../../garden/model/index.ts";
 import { sayOdds } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
+import { hasCoolSeason } from "../growth/cool-season.ts";
 import type { DateDecision, DateTest } from "../growth/date-decision.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { askedSoilC } from "../growth/warm-soil.ts";
 import { type ReasonLines, type Sentence, type TextPiece, why } from "./sentence.ts";
-import { type TaskParts, window } from "./task.ts";
+import { isMany, type TaskParts, window } from "./task.ts";
 
 /**
  * What a day was tested against: the chance of frost it may run, 0 to 1, the soil [°C] with its source, and how many weeks
@@ -106,11 +107,13 @@ function testReason(
     case "age":
       return [["They are old enough from ", { day: test.day }, "."]];
     case "heat":
-      return [["Sown from ", { day: test.day }, " on, it is past the heat."]];
+      return [["From ", { day: test.day }, " on it is past the heat."]];
     case "day length":
       return [["Sown from ", { day: test.day }, " on, the long days no longer make it bolt."]];
     case "cold":
-      return [["Sown from ", { day: test.day }, " on, the cold no longer makes it bolt."]];
+      return isTender(context.crop)
+        ? [["Nights are mild enough from about ", { day: test.day }, " on."]]
+        : [["Sown from ", { day: test.day }, " on, the cold no longer makes it bolt."]];
     default:
       return [["The time of year gives ", { day: test.day }, "."]];
   }
@@ -228,11 +231,15 @@ export function whyDecided(
     case "place free":
       return why("Its place is free now.");
     case "heat":
-      return why("Sown now it is past the summer's heat when it is ready.");
+      return hasCoolSeason(context) && !isTender(context.crop)
+        ? why("Cool months are ahead, and it grows on through them.")
+        : why("Sown now it is past the summer's heat when it is ready.");
     case "day length":
       return why("Sown now the long days no longer make it bolt.");
     case "cold":
-      return why("Sown earlier, the cold would make it bolt.");
+      return isTender(context.crop)
+        ? why(`Nights should be mild enough for ${isMany(context) ? "them" : "it"} from now on.`)
+        : why("Sown earlier, the cold would make it bolt.");
     case "first frost":
       return why("It is for the winter: grown by autumn, and not old and tough before.");
     default:

@@ -24,7 +24,7 @@ const EARLIER_DAYS = 16;
 const { name: NAME } = THINGS_TO_HAVE;
 
 /** What some bags of mix bring beside themselves: they are filled from it all summer. */
-const BAGS = "bags and mix";
+const BAGS = "bags or tubs, and mix";
 const WITH_BAGS = "bagged mix";
 
 /** What every garden has at hand already, and what is bought with the seed. Source: house rule. */

@@ -1,4 +1,5 @@
 import { inches, litres, plus } from "../../base/index.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { type Bags, bagLifts, type Lift, mixForBags } from "../growth/filling.ts";
 import { dayAtHeight } from "../growth/height.ts";
@@ -59,7 +60,7 @@ function howMuch(context: SowingContext, lifts: readonly Lift[], index: number):
       " of loose soil along the row, from both sides.",
     );
   }
-  const each: TextPiece[] = [{ quantity: litres(lift.litresABag) }, " a bag"];
+  const each: TextPiece[] = [{ quantity: litres(lift.litresABag) }, " each"];
   const all: TextPiece[] =
     bed.bags.count > 1
       ? [", ", { quantity: litres(lift.litresAll) }, ` for all ${bed.bags.count}`]
@@ -110,8 +111,10 @@ function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
         ),
         sign("Shoots stand ", lengthRange(facts.shootCm.value), " clear of the soil."),
         why(seen ? "Shoots came on " : "Planted ", { day: seen?.day ?? start.day }, "."),
-        ...(i === 0 ? [how("Before a frost night, bury the shoots whole.")] : []),
-        ...(bed?.bags && i === 0 ? [caution("Wet bags are heavy: lift with two.")] : []),
+        ...(i === 0 && frostsAt(context.plan.site, bed).lastFrost
+          ? [how("Before a frost night, bury the shoots whole.")]
+          : []),
+        ...(bed?.bags && i === 0 ? [caution("Wet mix is heavy: lift with two.")] : []),
       ],
       because: [
         [

@@ -24,7 +24,7 @@ function howPlanted(context: SowingContext): Sentence {
     return how(
       "Lay ",
       lengthRange(hilling.bagStartCm.value),
-      ` of mix in each bag, set the tubers on it with their ${up}, and cover with `,
+      ` of mix on the bottom of each, set the tubers on it with their ${up}, and cover with `,
       lengthRange(hilling.bagCoverCm.value),
       ". Water.",
     );
@@ -64,7 +64,7 @@ function tasks(context: SowingContext): readonly TaskOf<"plant">[] {
       ],
       needs:
         planting.start === "tubers" && context.bed?.bags
-          ? ["tubers", "bags and mix"]
+          ? ["tubers", "bags or tubs, and mix"]
           : [planting.start],
     }),
   ];

@@ -13,7 +13,8 @@ const POT_CM = [7.62, 10.16] as const;
 function tasks(context: SowingContext): readonly TaskOf<"pot on">[] {
   const after = context.crop.indoors?.potOnDaysAfterUp;
   const up = upMilestone(context);
-  if (context.planting.start !== "seed indoors" || !after || !isReached(up)) return [];
+  const { start, inSince } = context.planting;
+  if (start !== "seed indoors" || inSince !== null || !after || !isReached(up)) return [];
   const [least, most] = after.value;
   return [
     plantingTask(context, "pot on", "1", {

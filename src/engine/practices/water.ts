@@ -32,6 +32,7 @@ function dripBedsOf(needs: readonly WaterNeed[]): readonly DripBed[] {
 
 /** How often: nothing for once. */
 function sayTimes(times: number): string {
+  if (times === 7) return " every day";
   return times === 1 ? "" : times === 2 ? " twice" : ` ${times} times`;
 }
 

@@ -143,11 +143,20 @@ describe("the tests a day had to pass", () => {
   });
 
   test("tell from when it is past what makes it bolt", () => {
-    const past = (basis: "heat" | "cold" | "day length") =>
+    const past = (basis: "heat" | "day length") =>
       tests(reckonedBy({ basis: basis, day: isoDay("2027-08-10") }));
-    expect(past("heat")).toBe("why: Sown from 10 Aug on, it is past the heat.");
+    expect(past("heat")).toBe("why: From 10 Aug on it is past the heat.");
     expect(past("day length")).toContain("the long days no longer make it bolt");
-    expect(past("cold")).toContain("the cold no longer makes it bolt");
+    const hardy: Given = { crop: { frost: houseRule("very hardy", "for a test") } };
+    const cold = reckonedBy({ basis: "cold", day: isoDay("2027-08-10") });
+    expect(tests(cold, hardy)).toContain("the cold no longer makes it bolt");
+    expect(decided(cold, hardy)).toBe("why: Sown earlier, the cold would make it bolt.");
+  });
+
+  test("tell tender crops of mild nights instead, where there is no frost", () => {
+    const cold = reckonedBy({ basis: "cold", day: isoDay("2027-03-20") });
+    expect(tests(cold)).toBe("why: Nights are mild enough from about 20 Mar on.");
+    expect(decided(cold)).toBe("why: Nights should be mild enough for them from now on.");
   });
 
   test("tell the frost of the odds, and what is sown so as to be up no sooner", () => {

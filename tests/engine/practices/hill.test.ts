@@ -32,9 +32,9 @@ describe("hilling potatoes planted on 3 May", () => {
     expect(tasksIn(HILL, seen)[0]?.basis).toEqual(["seen"]);
   });
 
-  test("says how many inches, how many gallons a bag and for all", () => {
+  test("says how many inches, how many gallons each bag and for all", () => {
     expect(said(stepOf(HILL, potatoes(), "1"))).toContain(
-      "Add 3 in of mix round the shoots: about 3 gal a bag, 17 gal for all 6.",
+      "Add 3 in of mix round the shoots: about 3 gal each, 17 gal for all 6.",
     );
     expect(said(stepOf(HILL, potatoes(), "2"))).toContain("Add 2 in of mix");
   });
@@ -50,11 +50,13 @@ describe("hilling potatoes planted on 3 May", () => {
     expect(said(stepOf(HILL, potatoes(), "2"))).toContain("and stop 1 to 2 in under the rim.");
   });
 
-  test("says to bury shoots before a frost night, and that wet bags are heavy", () => {
+  test("says to bury shoots before a frost night, and that wet mix is heavy", () => {
     const text = said(stepOf(HILL, potatoes(), "1"));
     expect(text).toContain("Before a frost night, bury the shoots whole.");
-    expect(text).toContain("caution: Wet bags are heavy");
+    expect(text).toContain("caution: Wet mix is heavy");
     expect(stepOf(HILL, potatoes(), "1")?.kinds).toEqual(["lifting"]);
+    const site = { ...potatoes().plan.site, lastFrost: null, firstFrost: null };
+    expect(said(stepOf(HILL, potatoes({ plan: { site } }), "1"))).not.toContain("frost");
   });
 
   test("tells why it is then", () => {

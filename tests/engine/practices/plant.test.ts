@@ -30,9 +30,9 @@ describe("planting potatoes", () => {
 
   test("in a bag is so much mix below, and so much above", () => {
     expect(said(tasksIn(PLANT, potatoes())[0])).toContain(
-      "Lay 4 to 6 in of mix in each bag, set the tubers on it with their shoots up, and cover with 2 to 4 in",
+      "Lay 4 to 6 in of mix on the bottom of each, set the tubers on it with their shoots up, and cover with 2 to 4 in",
     );
-    expect(tasksIn(PLANT, potatoes())[0]?.needs).toEqual(["tubers", "bags and mix"]);
+    expect(tasksIn(PLANT, potatoes())[0]?.needs).toEqual(["tubers", "bags or tubs, and mix"]);
   });
 
   test("in a row is so deep and so far apart", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { POT_ON } from "../../../src/engine/practices/pot-on.ts";
-import { QUARRY } from "../../gardens.ts";
+import { isoDay, QUARRY } from "../../gardens.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, tasksIn, titles, windowsOf } from "./told.ts";
 
@@ -23,6 +23,11 @@ describe("potting tomatoes on that were sown indoors on 9 April", () => {
     const text = said(tasksIn(POT_ON, tomatoes())[0]);
     expect(text).toContain("Lift each by a leaf, never by the stem");
     expect(text).toContain("sign: The first true leaves are open");
+  });
+
+  test("is not told of what has stood in its bed for years", () => {
+    const in2025 = tomatoes({ planting: { inSince: isoDay("2025-10-01") } });
+    expect(tasksIn(POT_ON, in2025)).toEqual([]);
   });
 
   test("is work for a rainy day", () => {

@@ -20,7 +20,7 @@ describe("a job on paper", () => {
     expect(hill.title).toBe("Hill potatoes, Bags");
     expect(hill.how[0]).toMatch(/^Add 3 in of mix round the shoots/);
     expect(hill.sign).toMatch(/^Right when: shoots stand/);
-    expect(hill.caution).toBe("Wet bags are heavy: lift with two.");
+    expect(hill.caution).toBe("Wet mix is heavy: lift with two.");
     expect([hill.minutes, hill.done]).toEqual([45, ""]);
     expect(hill.till).toMatch(/^[A-Z][a-z]{2} \d+ June$/);
   });
@@ -28,7 +28,7 @@ describe("a job on paper", () => {
   test("with little room keeps the first sentence and drops the sign", () => {
     const hill = job(QUARRY, ["potato/hill/1"], { letters: 10, signs: false });
     expect(hill.how).toEqual([
-      "Add 3 in of mix round the shoots: about 3 gal a bag, 17 gal for all 6.",
+      "Add 3 in of mix round the shoots: about 3 gal each, 17 gal for all 6.",
     ]);
     expect(hill.sign).toBe("");
   });
