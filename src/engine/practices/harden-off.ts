@@ -1,6 +1,7 @@
 import { type Day, degreesC, plus } from "../../base/index.ts";
 import { isTender } from "../../crops/index.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
+import { isRaisedInShade } from "../growth/summer-raised.ts";
 import { deed, RAISED, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
 import { how, type Sentence, why } from "./sentence.ts";
@@ -198,6 +199,8 @@ function tasks(context: SowingContext): readonly TaskOf<"harden off">[] {
   if (context.climate.underGlass) return underGlassStep(context, out.day);
   const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? facts.hardenDays.value);
   const floorC = facts.nightFloorC.value;
+  const sown = anchorOf(context, "start");
+  if (sown && isRaisedInShade(context, sown.day)) return [];
   if (!isTender(crop)) return hardySteps(context, out.day, days, floorC);
   const shared: LadderParts = {
     object: objectOf(context),

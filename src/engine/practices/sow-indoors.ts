@@ -6,6 +6,7 @@ import { mixLitres } from "../growth/filling.ts";
 import { middle } from "../growth/milestones.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { settingOutDay } from "../growth/starting.ts";
+import { isRaisedInShade } from "../growth/summer-raised.ts";
 import { traysFor } from "../growth/trays.ts";
 import { settingOutGuards, testReasons } from "./date-decision-texts.ts";
 import { deed, SOWED } from "./deeds.ts";
@@ -35,6 +36,7 @@ function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
   const given = planting.fixed.start;
   const due = given ?? plus(out.day, -7 * weeks);
   const readyOn = latest(out.day, plus(due, 7 * weeks));
+  const inShade = isRaisedInShade(context, due);
   return [
     plantingTask(context, "sow indoors", "1", {
       window: given
@@ -44,11 +46,17 @@ function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
       rhythm: "session",
       minutes: 20,
       indoors: true,
-      title: { verb: "Sow", object: objectOf(context), where: "indoors" },
+      title: inShade
+        ? { verb: "Sow … in trays", object: objectOf(context), where: null }
+        : { verb: "Sow", object: objectOf(context), where: "indoors" },
       say: [
-        seedIn(facts),
+        seedIn(facts, inShade),
         ...seedCompostSentences(planting),
-        sign("You have light for them as soon as they show."),
+        sign(
+          inShade
+            ? "You have a shady, airy place for them, and can water every day."
+            : "You have light for them as soon as they show.",
+        ),
         why(`They want about ${weeks} weeks before they go out, about `, { day: readyOn }, "."),
       ],
       because: [
@@ -64,7 +72,13 @@ function tasks(context: SowingContext): readonly TaskOf<"sow indoors">[] {
 }
 
 /** How seed goes into its cells; what comes up only in the light is not covered. */
-function seedIn({ depthCm, soilTempC }: Indoors): Sentence {
+function seedIn({ depthCm, soilTempC }: Indoors, inShade: boolean): Sentence {
+  if (inShade)
+    return how(
+      "Two seeds to a cell, ",
+      lengthRange(depthCm.value),
+      " deep, outdoors in light shade: a house is too warm and dark now. Keep the cells damp.",
+    );
   const warm = { quantity: degreesC(soilTempC.value) };
   if (depthCm.value[1] > 0)
     return how(

@@ -53,6 +53,25 @@ function rowSentences(context: SowingContext, facts: Outdoors): readonly Sentenc
   return piece === null ? [] : [how("This time sow ", { quantity: cm(piece) }, " of row.")];
 }
 
+/** How much warmer soil is in the afternoon than over the whole day [K]. Source: house rule; half a summer day's swing, damped at seed depth. */
+const AFTERNOON_K = 4;
+
+/** Mean air of days on which soil is hot to the hand [°C]. Source: house rule; spring's warm soil asks for no shade. */
+const SUMMER_C = 20;
+
+/** What is done where seed would sleep in the afternoon's soil, though not in the whole day's. */
+function warmSoilSentences(
+  { climate, bed }: SowingContext,
+  { soilMaxC }: Outdoors,
+  sown: Day,
+): readonly Sentence[] {
+  if (soilMaxC === null || climate.airC(sown) < SUMMER_C) return [];
+  if (climate.soilC(sown, bed) + AFTERNOON_K <= soilMaxC.value) return [];
+  return [
+    how("The soil is hot now: sow in the cool of evening, and shade the row until it is up."),
+  ];
+}
+
 /** What a row of seed is sown like on a day, how much of it, and the day to sow again by where nothing has come up. */
 export function sowingSentences(
   context: SowingContext,
@@ -71,6 +90,7 @@ export function sowingSentences(
       ` apart. Water${board ? ", then lay the board over the row." : "."}`,
     ),
     ...(facts.how === null ? [] : [how(facts.how)]),
+    ...warmSoilSentences(context, facts, sown),
     ...rowSentences(context, facts),
     ...upSentences(context, sown),
     sign("A handful of soil crumbles instead of sticking."),

@@ -9,6 +9,7 @@ import {
   WHOLE_DAYS,
 } from "../../../src/engine/practices/harden-off.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
 
@@ -219,6 +220,15 @@ describe("nothing is hardened off", () => {
       [],
     );
   });
+});
+
+test("what is raised outdoors in summer's warmth needs no hardening", () => {
+  const broccoli = (start: string) =>
+    growingOf(withCrops("mediterranean", ["broccoli: 8 plants, set out 1 Oct"]), "broccoli", {
+      acts: { start, "set out": "2027-10-01" },
+    });
+  expect(tasksIn(HARDEN_OFF, broccoli("2027-08-21"))).toEqual([]);
+  expect(tasksIn(HARDEN_OFF, broccoli("2027-02-01"))).toHaveLength(2);
 });
 
 test("the last rung is always the day before setting out, where somebody is about then", () => {

@@ -73,6 +73,14 @@ describe("sowing tomatoes indoors", () => {
   });
 });
 
+test("what is sown in a hot August stands in trays outdoors, in shade", () => {
+  const plan = withCrops("mediterranean", ["broccoli: 8 plants, set out 1 Oct"]);
+  const [task] = tasksIn(SOW_INDOORS, growingOf(plan, "broccoli"));
+  expect(titles(task ? [task] : [])).toEqual(["Sow broccoli in trays"]);
+  expect(said(task)).toContain("outdoors in light shade: a house is too warm and dark now");
+  expect(said(task)).not.toContain("°F");
+});
+
 describe("nothing is sown indoors", () => {
   test("that is bought, sown outdoors or in since before", () => {
     expect(windowsOf(SOW_INDOORS, tomatoes({ planting: { start: "plants" } }))).toEqual([]);

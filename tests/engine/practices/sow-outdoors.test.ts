@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { SOW_OUTDOORS } from "../../../src/engine/practices/sow-outdoors.ts";
 import { isoDay, normalsOf, QUARRY } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { ending, toldWith } from "./garden.ts";
 import { said, tasksIn, titles, told, windowsOf } from "./told.ts";
@@ -94,6 +95,13 @@ describe("sowing carrots under a board", () => {
     const bare = sowing("carrot", { planting: { under: [] } });
     expect(said(tasksIn(SOW_OUTDOORS, bare)[0])).not.toContain("board");
   });
+});
+
+test("seed that sleeps in hot soil is sown in the evening and shaded, and not once it is cool", () => {
+  const plan = (day: string) => withCrops("mediterranean", [`lettuce: 2 rows, sow ${day}`]);
+  const text = (day: string) => said(tasksIn(SOW_OUTDOORS, growingOf(plan(day), "lettuce"))[0]);
+  expect(text("10 Sep")).toContain("sow in the cool of evening, and shade the row until it is up");
+  expect(text("20 Oct")).not.toContain("shade");
 });
 
 describe("nothing is sown outdoors", () => {
