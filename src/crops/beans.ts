@@ -11,6 +11,7 @@ import {
   inchRange,
   OUTDOORS_DEFAULTS,
   published,
+  SETS_BELOW,
   WARM_WARMTH,
 } from "./figures.ts";
 import { TENDER_NIGHT_C } from "./raising.ts";
@@ -117,6 +118,7 @@ export const BEAN: Crop = {
   repeatEveryDays: fromMemory([10, 14], "usual extension succession lists"),
   warmth: { ...WARM_WARMTH, baseC: published((50 - 32) / 1.8, CITE.peet) },
   eaten: "fruit",
+  setsBelow: SETS_BELOW,
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "sowing",

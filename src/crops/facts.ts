@@ -236,8 +236,8 @@ export type Care = {
   readonly regions?: readonly Region[];
   /** Told only while it still stands: not more than so many days after it was ripe, and with nothing sown in its place. */
   readonly standsDays?: Figure<number>;
-  /** `bearing`: only in summers in which it is harvested; `frozen ground`: only where winters freeze the ground. */
-  readonly only?: readonly ("bearing" | "frozen ground")[];
+  /** `bearing`: only in summers in which it is harvested; `frozen ground`: only where winters freeze the ground; `hot summer`: only where summer rests and winter grows. */
+  readonly only?: readonly ("bearing" | "frozen ground" | "hot summer")[];
 };
 
 /** A crop that grows for years, and is cut in spring for some weeks or picked in its season. */
@@ -373,6 +373,8 @@ export type Crop = {
   /** Null where its days depend on the time of year and not on warmth: crops that live through the winter. */
   readonly warmth: Warmth | null;
   readonly limits: CropLimits;
+  /** Hotter days or nights than these [°C] drop its flowers, and nothing sets; left out where that is not known. */
+  readonly setsBelow?: Figure<{ readonly dayC: number; readonly nightC: number }>;
   readonly harvest: Harvest;
   /** Whether late blight takes its leaves in mild, wet weather. */
   readonly lateBlight?: true;

@@ -49,6 +49,9 @@ export function saySource(source: Source): string {
   }
 }
 
+/** Days and nights in whose heat tomatoes, peppers and beans drop their flowers [°C]. */
+export const SETS_BELOW = commonPractice({ dayC: 35, nightC: 24 });
+
 /** Titles cited by more than one family, so that each is written once. */
 export const CITE = {
   purdue: "Purdue University Extension HO-203, Vegetables: frost resistance",

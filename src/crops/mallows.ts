@@ -12,7 +12,7 @@ import {
   WARM_WARMTH,
 } from "./figures.ts";
 
-/** Okra: hard seed into soil that is warm at last, cut small every other day until frost. */
+/** Okra: hard seed into soil that is warm at last, cut small every other day for months. */
 export const OKRA: Crop = {
   ...CROP_DEFAULTS,
   key: "okra",
@@ -71,7 +71,7 @@ export const OKRA: Crop = {
       verb: "Feed",
       how: "Strew compost or a garden feed along the row and water it in.",
       sign: "The first pods are cut.",
-      why: "They bear until frost and are hungry.",
+      why: "Okra bears for months and is hungry.",
       caution: "Feed: no more than the label says.",
       harm: "when you can",
       minutes: 10,

@@ -11,6 +11,7 @@ import {
   inchRange,
   OUTDOORS_DEFAULTS,
   published,
+  SETS_BELOW,
   WARM_WARMTH,
 } from "./figures.ts";
 import { PEPPERS } from "./peppers.ts";
@@ -110,6 +111,7 @@ export const TOMATO: Crop = {
   warmth: WARM_WARMTH,
   lateBlight: true,
   eaten: "fruit",
+  setsBelow: SETS_BELOW,
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",
@@ -118,7 +120,7 @@ export const TOMATO: Crop = {
     holdsDays: commonPractice(5),
     verb: "Pick",
     sign: "Coloured all over, and it comes away at a lift.",
-    how: "Pick every two or three days from now until frost; leave the stalk's green cap on.",
+    how: "Pick every two or three days from now on; leave the stalk's green cap on.",
   },
 };
 

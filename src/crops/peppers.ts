@@ -8,6 +8,7 @@ import {
   HARVEST_DEFAULTS,
   inchRange,
   published,
+  SETS_BELOW,
   WARM_WARMTH,
 } from "./figures.ts";
 
@@ -93,6 +94,7 @@ export const PEPPER: Crop = {
   // lists have 50, so they have the figures of warm crops.
   warmth: WARM_WARMTH,
   eaten: "fruit",
+  setsBelow: SETS_BELOW,
   harvest: {
     ...HARVEST_DEFAULTS,
     from: "setting out",

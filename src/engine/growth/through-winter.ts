@@ -1,4 +1,5 @@
 import { type Day, latest, plus } from "../../base/index.ts";
+import { type Crop, isTender } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import {
   type Autumn,
@@ -8,7 +9,7 @@ import {
   tooColdFrom,
   wintersYoung,
 } from "./autumn.ts";
-import { hasCoolSummer } from "./cool-season.ts";
+import { hasCoolSeason, hasCoolSummer } from "./cool-season.ts";
 import { inPlace, type SowingContext } from "./sowing-context.ts";
 
 /** Days before spring from which what lived through the winter grows on. Source: common practice, about four weeks before the last frost. */
@@ -55,7 +56,9 @@ const ROOTS: readonly string[] = ["Dig", "Lift", "Pull"];
 export function winterEndOf(context: SowingContext, ripe: Day): WinterEnd | null {
   const { winter, harvest } = context.crop;
   const start = inPlace(context);
-  if (!winter || !start || winter.picked === "after it" || context.climate.underGlass) return null;
+  if (!start || winter?.picked === "after it" || context.climate.underGlass) return null;
+  const mild = mildWinterEnd(context, start.day, ripe);
+  if (mild || !winter) return mild;
   const young = wintersYoung(context, start.day);
   if (winter.picked === "through it if sown for it" && !young) return null;
   const autumn = autumnAfter(context, young ? start.day : ripe);
@@ -65,6 +68,29 @@ export function winterEndOf(context: SowingContext, ripe: Day): WinterEnd | null
   const frozen = ROOTS.includes(harvest.verb) ? frozenFrom(context, autumn) : null;
   if (young) return spring;
   return firstEnd(autumn, frozen, tooColdFrom(context, autumn)) ?? spring;
+}
+
+/** The most days from a first harvest to the spring that ends it, in a place whose cool season nothing freezes. Source: house rule; sown in autumn. */
+const COOL_SEASON_DAYS = 200;
+
+/** Days in its row from which a root keeps as well in mild soil as in a store. Source: house rule; carrots and beets do, radishes and turnips don't. */
+const KEEPS_DAYS = 30;
+
+/** Hardy roots that are pulled as one needs them. */
+const isKeptInSoil = (crop: Crop) =>
+  crop.eaten === "root" &&
+  !isTender(crop) &&
+  crop.overwinter === null &&
+  crop.harvest.holdsDays.value >= KEEPS_DAYS;
+
+/** Without frost, what was sown as the heat went is picked on till spring; what is cut again and again has its own last cut. */
+function mildWinterEnd(context: SowingContext, start: Day, ripe: Day): WinterEnd | null {
+  const { crop } = context;
+  if (!(crop.winter || isKeptInSoil(crop)) || crop.harvest.cuts) return null;
+  if (autumnAfter(context, start) || !hasCoolSeason(context)) return null;
+  const spring = springAfter(context, ripe);
+  if (spring - ripe > COOL_SEASON_DAYS || springAfter(context, start) < spring) return null;
+  return { day: plus(spring, FLOWERS_DAYS), by: "spring" };
 }
 
 function firstEnd({ killing }: Autumn, frozen: Day | null, cold: Day | null): WinterEnd | null {

@@ -11,6 +11,7 @@ import { READY_THE_GARDEN } from "./garden-year.ts";
 import { GREENHOUSE } from "./greenhouse.ts";
 import { HARDEN_OFF } from "./harden-off.ts";
 import { HARVEST } from "./harvest.ts";
+import { HEAT } from "./heat.ts";
 import { HILL } from "./hill.ts";
 import { NOT_YET_WARNING, shareWarnings } from "./not-yet.ts";
 import { OVERWINTER } from "./overwinter.ts";
@@ -59,6 +60,7 @@ const ALL = [
   THIN,
   HILL,
   HARVEST,
+  HEAT,
   FIRST_FROST,
   OVERWINTER,
   GREENHOUSE,

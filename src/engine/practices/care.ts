@@ -11,6 +11,7 @@ import { frostsAt } from "../climate/frosts-at.ts";
 import { groundFreezes } from "../climate/winter-cold.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { springAfter } from "../growth/autumn.ts";
+import { hasCoolSeason } from "../growth/cool-season.ts";
 import { isCured } from "../growth/ending.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import {
@@ -129,6 +130,7 @@ function applies(context: SowingContext, { regions, only }: Care): boolean {
   if (regions && !climate.underGlass && !regions.includes(regionOf(plan.site))) return false;
   const bears = () => summersOf(context) >= (crop.perennial?.firstHarvestYear.value ?? 1);
   if (only?.includes("bearing") && !bears()) return false;
+  if (only?.includes("hot summer") && !hasCoolSeason(context)) return false;
   return !only?.includes("frozen ground") || groundFreezes(climate, seasonOf(plan));
 }
 
@@ -244,6 +246,6 @@ export const YEARLY = definePractice({
   deeds: [
     deed([...verb("renovated|cut back|cut down"), "did the yearly (?:care|work) (?:of|for|on) …"]),
   ],
-  thingsFor: "yearly care",
+  thingsFor: "fruit and perennials",
   tasks: { rest: (context) => careTasks(context, "yearly") },
 });

@@ -1,5 +1,6 @@
 import { type Day, plus } from "../../base/index.ts";
 import type { Basis } from "../growth/anchors.ts";
+import { coloursIndoors } from "../growth/bearing.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { glassEnd } from "../growth/under-glass.ts";
 import { deed } from "./deeds.ts";
@@ -8,9 +9,9 @@ import { definePractice } from "./practice.ts";
 import { how, sign, type TextPiece, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
-/** Fruit of the nightshade family goes on ripening once it is picked. Source: common practice. */
+/** What goes on ripening once it is picked is taken green as well. */
 function greenToo({ crop }: SowingContext): string {
-  return crop.family === "nightshade family" ? ", the green ones too; they colour indoors" : "";
+  return coloursIndoors(crop) ? ", the green ones too; they colour indoors" : "";
 }
 
 /** The day that ends it in a usual year, and how that is said. */

@@ -3,21 +3,10 @@ import { isRaised, type Plan, seasonOf } from "../../garden/model/index.ts";
 import { type Anchor, type Basis, combineBasis } from "../growth/anchors.ts";
 import { anchorOf, inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { deed } from "./deeds.ts";
+import { type BegunBed, type GardenJob, hotSummerJobs } from "./hot-summer.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
-import { caution, how, type Sentence, sign, why } from "./sentence.ts";
-import { sharedTask, type TaskOf, type Window, window } from "./task.ts";
-
-type GardenJob = {
-  readonly step: string;
-  readonly window: Window;
-  readonly verb: string;
-  readonly object: string;
-  readonly minutes: number;
-  readonly indoors?: true;
-  readonly say: readonly Sentence[];
-  readonly because: string;
-  readonly basis: readonly Basis[];
-};
+import { caution, how, sign, why } from "./sentence.ts";
+import { sharedTask, type TaskOf, window } from "./task.ts";
 
 /** What the days of a season hang on: both frosts, or the calendar where there are none. */
 const seasonBasis = ({ site }: Plan): readonly Basis[] =>
@@ -92,15 +81,20 @@ function tools(garden: WholeGarden, washing: GardenJob | null): GardenJob {
 /** Days before the first thing goes into a bed by which it is ready. Source: house rule; weeds come up and are raked off. */
 const BEDS_AHEAD_DAYS = 10;
 
-/** Beds before the first of them is sown or planted, of several the first by name; none without open beds. */
-function beds(garden: WholeGarden): GardenJob | null {
-  const { plan } = garden;
-  const open = new Map(plan.beds.filter(({ kind }) => kind === "bed").map((bed) => [bed.key, bed]));
-  const began = newHere(garden).flatMap((context) => {
+/** Each open bed with what begins one of its plantings there. */
+function begunIn(garden: WholeGarden): readonly BegunBed[] {
+  const open = new Map(openBeds(garden.plan).map((bed) => [bed.key, bed]));
+  return newHere(garden).flatMap((context) => {
     const bed = open.get(context.planting.bed ?? "");
     const act = isRaised(context.planting.start) ? inPlace(context) : anchorOf(context, "start");
     return bed && act ? [{ bed, act }] : [];
   });
+}
+
+const openBeds = ({ beds }: Plan) => beds.filter(({ kind }) => kind === "bed");
+
+/** Beds before the first of them is sown or planted, of several the first by name; none without open beds. */
+function beds({ plan }: WholeGarden, began: readonly BegunBed[]): GardenJob | null {
   const acts = began.map(({ act }) => act);
   const first = firstOf(acts)?.day;
   const [bed] = began
@@ -119,7 +113,7 @@ function beds(garden: WholeGarden): GardenJob | null {
       how(
         `Begin with ${bed.name}, sown or planted from about `,
         { day: first },
-        open.size > 1 ? "; the others a week before their turn. " : ". ",
+        openBeds(plan).length > 1 ? "; the others a week before their turn. " : ". ",
         "Pull the weeds, spread ",
         { quantity: cm(2.54) },
         " of compost where autumn brought none, loosen with a fork and rake level.",
@@ -162,7 +156,14 @@ function heap({ plan }: WholeGarden): GardenJob | null {
 function tasks(garden: WholeGarden): readonly TaskOf<"ready the garden">[] {
   if (garden.contexts.length === 0) return [];
   const washing = pots(garden);
-  const jobs = [tools(garden, washing), washing, beds(garden), heap(garden)];
+  const began = begunIn(garden);
+  const jobs = [
+    tools(garden, washing),
+    washing,
+    beds(garden, began),
+    heap(garden),
+    ...hotSummerJobs(garden, began),
+  ];
   return jobs.flatMap((job) => {
     if (job === null) return [];
     const { step, verb, object, because, ...parts } = job;
@@ -189,6 +190,7 @@ export const READY_THE_GARDEN = definePractice({
       step: "pots",
     }),
     deed(["(?:made|got) (?:the )?beds ready"], { about: "garden", step: "beds" }),
+    deed(["mulched (?:all )?the beds"], { about: "garden", step: "mulch" }),
     deed(["turned (?:the )?(?:compost|heap|compost heap)"], { about: "garden", step: "compost" }),
   ],
   tasks: { shared: tasks },

@@ -1,7 +1,6 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
-import type { Crop, NumberRange, Perennial } from "../../crops/index.ts";
+import type { Crop } from "../../crops/index.ts";
 import { isLongEnough } from "../climate/sun.ts";
-import { naturalEndOf } from "../growth/bearing.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { isReached, middle, type ReachedMilestone } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
@@ -10,7 +9,7 @@ import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { winterEndOf } from "../growth/through-winter.ts";
 import { deed, verb } from "./deeds.ts";
 import { ripeReasons } from "./growth-reasons.ts";
-import { lastOfTheWinter } from "./last-of-winter.ts";
+import { lastPicking } from "./last-picking.ts";
 import { definePractice } from "./practice.ts";
 import { caution, how, type Sentence, sign, why } from "./sentence.ts";
 import {
@@ -130,96 +129,6 @@ function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Tas
   });
 }
 
-/** How it looks when it has borne for its time, by what is picked of it. */
-function nearlyOver({ eaten, family }: Crop): string {
-  if (family === "pea family") return "New flowers and pods grow few and small.";
-  if (eaten === "root") return "What is left turns woody or begins to sprout.";
-  return eaten === "leaf"
-    ? "New shoots are few and thin, and soon run to flower or seed."
-    : "New fruit is small and misshapen, and leaves turn yellow or grey.";
-}
-
-/** The last picking of what bears for some weeks and not till frost: it frees its place. */
-function lastPicking(context: SowingContext, ripe: ReachedMilestone): readonly TaskOf<"harvest">[] {
-  if (context.crop.perennial) return lastOfTheYear(context, ripe, context.crop.perennial);
-  const winter = winterEndOf(context, ripe.usual);
-  if (winter) {
-    const isCut = context.crop.harvest.kind === "cut and come again";
-    if (isCut && cutsAfter(context, ripe).length > 0) return [];
-    return [lastOfTheWinter(context, { ripe, winter, after: isCut ? "cut-1" : "1" })];
-  }
-  const { bearsDays, verb } = context.crop.harvest;
-  const due = naturalEndOf(context);
-  if (bearsDays === null || due === null) return [];
-  const [least, most] = bearsDays.value;
-  return [
-    plantingTask(context, "harvest", "last", {
-      window: window(plus(ripe.usual, least), due, plus(due, 14)),
-      harm: "when you can",
-      rhythm: "session",
-      minutes: 15,
-      title: { verb: `${verb} the last`, object: objectOf(context), where: "bed" },
-      say: [
-        how("Take what is left and clear the plants; the place is free."),
-        sign(nearlyOver(context.crop)),
-        why(`It bears for about ${Math.round(most / 7)} weeks.`),
-      ],
-      because: [[`It bears for ${most} days from its first harvest, `, { day: ripe.usual }, "."]],
-      basis: ripe.basis,
-      after: taskIdBefore(context, "harvest", "1"),
-      hangsOn: taskIdBefore(context, "harvest", "1"),
-      sets: { planting: context.planting.key, sowing: context.sowing, act: "end" },
-    }),
-  ];
-}
-
-/** The last harvest of a year of what stands on: what is cut is left to grow, what is picked is picked clean. */
-const YEARS_LAST = {
-  rest: ([least, most]: NumberRange) => [
-    how("Leave what comes from now on to grow."),
-    sign("What comes is thinner and smaller than in the first weeks."),
-    why(`After ${least} to ${most} weeks the roots need the rest of the summer.`),
-  ],
-  clear: ([least, most]: NumberRange) => [
-    how("Take what is left, bruised and mouldy fruit too, so that nothing rots there."),
-    sign("Little is left to pick."),
-    why(`Picking goes on for ${least} to ${most} weeks.`),
-  ],
-} as const;
-
-/** What stands for years ends its harvest after some weeks, where that is told; its place stays taken. */
-function lastOfTheYear(
-  context: SowingContext,
-  ripe: ReachedMilestone,
-  { harvestWeeks, ends }: Perennial,
-): readonly TaskOf<"harvest">[] {
-  const [least, most] = harvestWeeks.value;
-  if (ends === null) return [];
-  return [
-    plantingTask(context, "harvest", "last", {
-      window: window(
-        plus(ripe.usual, 7 * least),
-        plus(ripe.usual, 7 * most),
-        plus(ripe.usual, 7 * most + 7),
-        "earlier",
-      ),
-      harm: "when you can",
-      rhythm: "session",
-      minutes: 10,
-      title: {
-        verb: `${context.crop.harvest.verb} the last`,
-        object: objectOf(context),
-        where: "bed",
-      },
-      say: YEARS_LAST[ends](harvestWeeks.value),
-      because: [["Counted from the first harvest, about ", { day: ripe.usual }, "."]],
-      basis: ripe.basis,
-      after: taskIdBefore(context, "harvest", "1"),
-      hangsOn: taskIdBefore(context, "harvest", "1"),
-    }),
-  ];
-}
-
 /** How what is not full grown is brought in: tubers when their tops are dead, bulbs to dry under a roof, the rest as it is. */
 function howUnripe({ crop }: SowingContext): string {
   if (crop.hilling)
@@ -268,7 +177,11 @@ function unripe(context: SowingContext): readonly TaskOf<"harvest">[] {
 function tasks(context: SowingContext): readonly TaskOf<"harvest">[] {
   const ripe = ripeMilestone(context);
   if (isReached(ripe) && mayRipen(context, ripe))
-    return [first(context, ripe), ...laterCuts(context, ripe), ...lastPicking(context, ripe)];
+    return [
+      first(context, ripe),
+      ...laterCuts(context, ripe),
+      ...lastPicking(context, ripe, cutsAfter(context, ripe).length > 0),
+    ];
   return context.crop.perennial ? [] : unripe(context);
 }
 

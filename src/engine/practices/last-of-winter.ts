@@ -37,6 +37,10 @@ type LastOfWinter = {
   readonly after: string;
 };
 
+/** Spring begins with the last frost, or by the time of year where there is none. */
+const springBasis = ({ plan }: SowingContext) =>
+  plan.site.lastFrost ? "last frost" : "time of year";
+
 /** The last of what is harvested through the winter: it frees its place. */
 export function lastOfTheWinter(
   context: SowingContext,
@@ -62,7 +66,7 @@ export function lastOfTheWinter(
         ? ["Counted from when spring begins, to about ", { day }, "."]
         : ["By the usual cold of this place, about ", { day }, "."],
     ],
-    basis: combineBasis(ripe.basis, [by === "spring" ? "last frost" : "cold"]),
+    basis: combineBasis(ripe.basis, [by === "spring" ? springBasis(context) : "cold"]),
     after: taskIdBefore(context, "harvest", after),
     hangsOn: taskIdBefore(context, "harvest", after),
     sets: { planting: context.planting.key, sowing: context.sowing, act: "end" },

@@ -148,6 +148,16 @@ describe("what stands the winter", () => {
     expect(winterEndOf(parsnip, isoDay("2027-09-20"))?.by).toBe("frozen soil");
   });
 
+  test("goes on to spring without frost, for what was sown as the heat went", () => {
+    const mild = withCrops("mediterranean", ["spinach: 2 rows, sow 20 Nov", "radish: 1 row"]);
+    const spinach = growingOf(mild, "spinach", { acts: { start: "2027-11-20", up: "2027-11-28" } });
+    const end = winterEndOf(spinach, isoDay("2028-01-20"));
+    expect(end?.by).toBe("spring");
+    expect(end && isoOf(end.day)).toMatch(/^2028-04-0/);
+    const radish = growingOf(mild, "radish", { acts: { start: "2027-11-20", up: "2027-11-28" } });
+    expect(winterEndOf(radish, isoDay("2027-12-28"))).toBeNull();
+  });
+
   test("has no frozen soil by the sea", () => {
     const leek = growingOf(withCrops("maritime", ["leek: 1 row"]), "leek");
     const autumn = autumnAfter(leek, isoDay("2027-09-01"));

@@ -118,6 +118,13 @@ describe("what is told only in some places and years", () => {
   });
 });
 
+test("artichokes rest and are cut down where summers are hot, and not elsewhere", () => {
+  const plan = (garden: string) => withCrops(garden, ["artichoke: 4 plants, in since 1 Oct 2025"]);
+  const cut = (garden: string) => due(dueDays(plan(garden)), "artichoke/yearly/rest");
+  expect(cut("mediterranean")).toMatch(/^2027-0[67]-/);
+  expect(cut("maritime")).toBe("-");
+});
+
 describe("the yearly work of a fruit tree", () => {
   const steps = (crop: string, frost: string) => {
     const text = `garden: T\nyear: 2027\nplace:\n  clock: Europe/Madrid\n  latitude: 36.8\n  last frost: ${frost}\n  first frost: ${frost === "none" ? "none" : "about 2 Nov"}\ncrops:\n  - ${crop}\n`;

@@ -13,9 +13,9 @@ describe("tomatoes before the first frost, usual on 2 October", () => {
     expect(titles(tasksIn(FIRST_FROST, tomatoes()))).toEqual(["Pick the last tomatoes [bed]"]);
   });
 
-  test("are picked green too, since they colour indoors, as nothing of another family does", () => {
+  test("are picked green too, since they colour indoors, as nothing but peppers does beside", () => {
     expect(said(stepOf(FIRST_FROST, tomatoes(), "pick"))).toContain("they colour indoors.");
-    const gourd = tomatoes({ crop: { family: "gourd family" } });
+    const gourd = tomatoes({ crop: { key: "eggplant" } });
     expect(said(stepOf(FIRST_FROST, gourd, "pick"))).toContain("before a frost night. Clear");
   });
 
