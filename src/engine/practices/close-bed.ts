@@ -44,7 +44,7 @@ const TIPPED_OUT: readonly Sentence[] = [
   ),
   sign("The last of the crop is out."),
   why("Old mix is spent, and carries diseases into the next year."),
-  caution("Full of wet mix they are heavy: empty half with a scoop first."),
+  caution("Wet mix is heavy: empty half with a scoop first."),
 ];
 
 function closing(garden: WholeGarden, bed: Bed, frost: Day): readonly TaskOf<"close the bed">[] {
