@@ -1,9 +1,9 @@
-import { earliest, joinWords, sayWeekday } from "../../base/index.ts";
+import { earliest, joinWords, sayWeekday, verbWith } from "../../base/index.ts";
 import { HARM_WEIGHT, roundMinutes, type ScheduledTask, type Task } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, type Voice } from "./sentences.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText, signText, textOf } from "./texts.ts";
-import { titleOf } from "./titles.ts";
+import { bedName, titleOf } from "./titles.ts";
 
 /**
  * The jobs of a session in the order one walks: what is fetched or done under a roof first, then bed by bed as the plan
@@ -120,8 +120,27 @@ export function sessionText(
   const fixed = [head, ...ends].join("\n").length + 2;
   const each = Math.floor((longest - fixed) / ordered.length) - 1;
   const jobLines = ordered.map((job) => jobLine(job, plan, voice, each));
-  const lines = asManyAsFit(jobLines, longest - fixed);
+  const isWhole = jobLines.join("\n").length <= longest - fixed;
+  const lines = asManyAsFit(isWhole ? jobLines : likeLines(ordered, plan), longest - fixed);
   return [head, ...lines, ...ends].filter((line) => line !== "").join("\n");
+}
+
+/** What a job does, and in which bed: jobs alike in that are told in one line where a line each is too much. */
+const alikeBy = ({ task: { title, bed } }: ScheduledTask) => `${title.verb}|${title.where && bed}`;
+
+/** `75 min: Order seed: arugula, beets and carrots.`: a line for all that are alike, in the order of the first of them. */
+function likeLines(jobs: readonly ScheduledTask[], plan: Plan): readonly string[] {
+  const alike = new Map<string, ScheduledTask[]>();
+  for (const job of jobs) alike.set(alikeBy(job), [...(alike.get(alikeBy(job)) ?? []), job]);
+  return [...alike.values()].map((same) => {
+    const [first] = same;
+    const minutes = roundMinutes(same.reduce((sum, { task }) => sum + task.minutes, 0));
+    if (!first || same.length === 1) return `${minutes} min: ${titleOf(same, plan)}.`;
+    const objects = joinWords([...new Set(same.map(({ task }) => task.title.object))]);
+    const bed = first.task.title.where === "bed" ? bedName(plan, first.task.bed) : "";
+    const where = bed === "" ? "" : `, ${bed}`;
+    return `${minutes} min: ${verbWith(first.task.title.verb, objects)}${where}.`;
+  });
 }
 
 /**

@@ -75,6 +75,18 @@ describe("a session's text", () => {
     ]);
   });
 
+  test("names like jobs in one line where a line each is too much", () => {
+    const crops = Array.from({ length: 40 }, (_, i) => `crop number ${i}`);
+    const orders = crops.map((object, i) =>
+      job(`order-${i + 10}`, { title: { verb: "Order seed:", object, where: null }, minutes: 5 }),
+    );
+    const [first = ""] = lines(...orders);
+    expect(first).toMatch(
+      /^\d+ min: Order seed: crop number 0, crop number 1, .* and crop number 39\.$/,
+    );
+    expect(lines(...orders).join("\n")).not.toMatch(/And \d+ more/);
+  });
+
   test("leaves out the sign and the reason first where there is little room", () => {
     const say = [how("Slowly. ".repeat(8).trim()), sign("It is tall."), why("Up on time.")];
     const few = lines(job("a", { say }), job("b", { say }));
@@ -139,7 +151,12 @@ describe("a session's text", () => {
   });
 
   test("counts the jobs of a day that holds too many to name", () => {
-    const many = Array.from({ length: 60 }, (_, i) => job(`job ${i}`, { needs: [`thing ${i}`] }));
+    const many = Array.from({ length: 60 }, (_, i) =>
+      job(`job ${i}`, {
+        needs: [`thing ${i}`],
+        title: { verb: `Do ${i} to`, object: "beets", where: "bed" },
+      }),
+    );
     const text = sessionText(many, PLAN, { voice: VOICE });
     expect(text.length).toBeLessThanOrEqual(LONGEST_SESSION);
     expect(text).toMatch(/\nAnd \d+ more\./);
