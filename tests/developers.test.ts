@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { sayDay } from "../src/base/days/day.ts";
+import { CROPS } from "../src/crops/crops.ts";
 import { PRACTICES } from "../src/engine/practices/all.ts";
 import { chooseEvents } from "../src/views/calendar/choose-events.ts";
 import { writeCalendar } from "../src/views/calendar/write.ts";
@@ -94,9 +95,10 @@ describe("the notes", () => {
     expect([...listed].sort()).toEqual([...there].sort());
   });
 
-  test("and the README name no practice by another word than the code", () => {
+  test("and the README name no practice by another word than the code, and as many crops", () => {
     const names = new Set<string>(PRACTICES.map((practice) => practice.name));
     for (const said of ["harden off", "thin", "hill"]) expect(names.has(said)).toBe(true);
+    expect(README).toContain(`\n${CROPS.length} crops: `);
     expect(README).toContain("npm ci && npm start");
     expect(README).toContain("npm ci && npm test");
   });

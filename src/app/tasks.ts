@@ -12,13 +12,21 @@ import { planOfTask, type ScheduledTask, type Year } from "../engine/index.ts";
 import { newestPlan, type Plan } from "../garden/model/index.ts";
 import { isAskedAbout, sayPart, seasonText, textOf, titleOf, voiceOf } from "../views/index.ts";
 
-/** The tasks of some of the year's plans, in day order, then by id. */
+/** The tasks of some of the year's plans, in day order, then by id; what is one practice's of one planting by its hours. */
 function tasksOf(year: Year, plans: readonly Plan[]): readonly ScheduledTask[] {
   const years = plans.map((plan) => `${plan.year}/`);
   return year.scheduled
     .filter(({ task }) => years.some((each) => task.id.startsWith(each)))
-    .sort((a, b) => a.day - b.day || (a.task.id < b.task.id ? -1 : 1));
+    .sort((a, b) => a.day - b.day || inOrder(a, b));
 }
+
+/** By id, but that plants are carried out before they are brought in. */
+function inOrder(a: ScheduledTask, b: ScheduledTask): number {
+  const hours = sameWork(a) === sameWork(b) ? (a.at?.from ?? 0) - (b.at?.from ?? 0) : 0;
+  return hours || (a.task.id < b.task.id ? -1 : 1);
+}
+
+const sameWork = ({ task }: ScheduledTask) => task.id.slice(0, task.id.lastIndexOf("/"));
 
 /** Each task of some of the year's plans in day order, as plain values: days ISO, hours local with their offset, names as the plan has them. */
 export function tasksAsJson(year: Year, plans: readonly Plan[]): readonly TaskAsJson[] {

@@ -25,3 +25,13 @@ test("the morning's list has today first, with details, then the week, then the 
 test("of plans that were not asked for nothing is told", () => {
   expect(tasksAsJson(year, [])).toEqual([]);
 });
+
+test("plants are carried out before they are brought in", () => {
+  const ids = tasksAsJson(year, year.plans).map(({ id }) => id);
+  const out = ids.filter((id) => id.includes("/harden-off/out-"));
+  expect(out.length).toBeGreaterThan(0);
+  for (const id of out) {
+    const back = ids.indexOf(id.replace("/out-", "/in-"));
+    if (back >= 0) expect(ids.indexOf(id), id).toBeLessThan(back);
+  }
+});

@@ -244,6 +244,7 @@ export const YEARLY = definePractice({
   name: "yearly",
   words: ["yearly care", "yearly work", "renovating", "renovation"],
   deeds: [
+    deed(verb("pruned"), { step: "prune" }),
     deed([...verb("renovated|cut back|cut down"), "did the yearly (?:care|work) (?:of|for|on) …"]),
   ],
   thingsFor: "fruit and perennials",

@@ -177,7 +177,7 @@ function underGlassStep(context: SowingContext, setOut: Day): readonly TaskOf<"h
       harm: "when you can",
       rhythm: "daily",
       minutes: 10,
-      title: { verb: "Stand … in their bed by day", object: objectOf(context), where: "bed" },
+      title: { verb: "Stand … in the bed by day", object: objectOf(context), where: "bed" },
       say: [
         how(
           "In their new place by day from now on, out of hard sun at first; back in the warm at night.",

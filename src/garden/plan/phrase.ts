@@ -217,7 +217,7 @@ const LONGEST_COMPARED = 40;
 const NUMBER = /^[\d.,/½¼¾]+ ?/u;
 
 /** Names that a count may have beside the examples' own, so that a slip in one of them is met too. */
-const COUNTED = ["3 trees", "3 bushes", "3 runners", "3 slips", "3 sowings"];
+const COUNTED = ["3 m", "3 trees", "3 bushes", "3 runners", "3 slips", "3 sowings"];
 
 const EXAMPLES = [...PHRASE_FORMS.map(({ like }) => like), ...COUNTED].map((like) => ({
   like,

@@ -33,7 +33,10 @@ export async function reach(
     return await asking();
   } catch (error) {
     const cause = error instanceof Error ? error.message : String(error);
-    terminal.err(`sowbell: nothing to be had from ${options.server ?? HERE}: ${cause}\n`);
+    const server = options.server ?? HERE;
+    const advice =
+      options.server === undefined ? "; start it with npm start, or name --server" : "";
+    terminal.err(`sowbell: nothing to be had from ${server}: ${cause}${advice}\n`);
     return 1;
   }
 }

@@ -155,7 +155,7 @@ function nightTrayLine({ name, place, need, floorC }: Tray, measures: Measures):
     return `Carry ${name} from the greenhouse, which nothing heats, into the house.`;
   if (need === "leave")
     return place === "indoors"
-      ? `Leave ${name} where they are, indoors.`
+      ? `Leave ${name} indoors.`
       : `Leave ${name} out: the night stays above ${floor}.`;
   if (place === "out by day") return `Bring in ${name} before dusk, as after each day out.`;
   return `Bring in ${name} tonight: ${floor === "" ? "too cold for them out" : `they stay out only above ${floor}`}.`;

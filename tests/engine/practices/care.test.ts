@@ -138,6 +138,13 @@ describe("the yearly work of a fruit tree", () => {
     expect(steps("apple: 2 trees, in since 1 Nov 2020", "none")).toEqual(["feed", "prune", "thin"]);
   });
 
+  test("is done as the diary says that it was pruned", () => {
+    const text = `garden: Orchard\nyear: 2027\nplace:\n  clock: Europe/Dublin\n  latitude: 53\n  last frost: about 1 Apr\n  first frost: about 1 Nov\ncrops:\n  - apple: 2 trees, in since 1 Nov 2020\ndiary:\n  - 2 Mar: pruned the apples\n`;
+    const { scheduled } = tellOf(text, { on: "2027-03-03" });
+    const done = scheduled.filter((each) => each.done).map(({ task }) => task.id);
+    expect(done).toEqual(["2027/apple/yearly/prune"]);
+  });
+
   test("has no fruit to thin or to net before it bears", () => {
     expect(steps("plum: 1 tree, in since 1 Nov 2026", "about 1 Apr")).toEqual(["fallen", "feed"]);
     expect(steps("plum: 1 tree, in since 1 Nov 2020", "about 1 Apr")).toContain("thin");

@@ -8,3 +8,8 @@ it("what no bed can be is told at its place, with what would be right", () => {
   expect(problem.is).toBe("sunny is not understood of a bed");
   expect(problem.shouldBe).toContain("6 grow bags of 10 gal");
 });
+
+it("a misspelt word for a house is told with the word that was meant", () => {
+  const problem = notOfABed(wordsAt("tunel", { file: "f", line: 3, column: 9 }));
+  expect(problem.shouldBe).toBe("Did you mean tunnel");
+});

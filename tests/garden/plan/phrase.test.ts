@@ -103,6 +103,7 @@ describe("a planting's phrase", () => {
       ["2 rosw", "2 rows"],
       ["1 rwo", "1 row"],
       ["3 tres", "3 trees"],
+      ["4 m2", "4 m"],
       ["5 tims", "5 times"],
       ["on a trelis", "on a trellis"],
       ["undr fleece", "under fleece"],

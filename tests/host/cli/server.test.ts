@@ -6,6 +6,7 @@ test("a server that can't be reached is told, exit 1", async () => {
   const { exit, err } = await sowbell(["links", "back-step"]);
   expect(exit).toBe(1);
   expect(err).toContain("nothing to be had");
+  expect(err).toContain("start it with npm start, or name --server");
   vi.unstubAllEnvs();
 });
 
