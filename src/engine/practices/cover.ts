@@ -2,6 +2,7 @@ import { type Day, latest, plus } from "../../base/index.ts";
 import { coverNamed, coverWords, isPestCover, type Pest } from "../../crops/index.ts";
 import { type Anchors, anchorKey } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
+import { growsOnFrom } from "../growth/through-winter.ts";
 import { regionOf } from "../rules/regions.ts";
 import type { CoverDay, CoverPeriod } from "./cover-days.ts";
 import { coversOf } from "./cover-periods.ts";
@@ -96,13 +97,19 @@ function whyAskedFor({ thing, on: { stage, basis } }: CoverPeriod): Sentence {
 }
 
 function sayOn(period: CoverPeriod): readonly Sentence[] {
-  const { against, thing, context } = period;
+  const { against, thing, context, on } = period;
   if (against === null) return [how(howCovered(thing, false)), whyAskedFor(period)];
   const { keepsOff, sealed, wintersAfter } = factsOf(context, against);
   const shows = context.crop.covers.find((cover) => cover.against === against)?.on === "up";
   return [
     how(howCovered(thing, sealed)),
-    sign(shows ? "The first seedlings show." : "They have just gone in."),
+    sign(
+      growsOnFrom(context) === on.window.due
+        ? "New leaves grow after the winter."
+        : shows
+          ? "The first seedlings show."
+          : "They have just gone in.",
+    ),
     why(keepsOff),
     ...(wintersAfter === null
       ? []
@@ -219,14 +226,25 @@ const signOff = (mark: string, { context }: CoverDay) =>
 
 const uncapital = (text: string) => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
+/** Days that a net stays on past its own time for what stands beside it before that is said. Source: house rule. */
+const LONGER_DAYS = 21;
+
+/** The sign of a cover that comes off for itself, or with the last that it is for. */
+function offSignOf({ context, off: own, offSign }: CoverPeriod, off: CoverDay): string {
+  const longer = own !== null && off.window.due - own.window.due > LONGER_DAYS;
+  const last = objectOf(off.context);
+  if (!longer || last === objectOf(context)) return offSign ?? "They are tall enough.";
+  return `It is time for ${last} too, under the same cover.`;
+}
+
 function sayOff(period: CoverPeriod, off: CoverDay, shared: SharedCover): readonly Sentence[] {
-  const { forBees, offSign, against, context } = period;
+  const { forBees, against, context } = period;
   const { title } = coverNamed(shared[0].thing);
   const thing = title.toLowerCase();
   if (!forBees)
     return [
       how(takeOff(thing)),
-      sign(signOff(offSign ?? "They are tall enough.", off)),
+      sign(signOff(offSignOf(period, off), off)),
       why(
         period.offWhy ??
           whyOff(context, against) ??

@@ -4,7 +4,8 @@ import { commonPractice } from "../../../src/crops/figures.ts";
 import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import type { Task } from "../../../src/engine/practices/all.ts";
 import { COVER } from "../../../src/engine/practices/cover.ts";
-import { isoDay, QUARRY } from "../../gardens.ts";
+import { isoDay, QUARRY, tellOf } from "../../gardens.ts";
+import { wholeGarden, withCrops } from "../../winters.ts";
 import { anchor, type Given, growingOf } from "../growth/growing.ts";
 import { said, sharedIn, titles, windows } from "./told.ts";
 
@@ -26,6 +27,22 @@ const stepOf = (growing: SowingContext, step: string) =>
   tasksOf(growing).find((task) => task.step === step);
 
 const beets = growingOf(QUARRY, "beet", { acts: { start: "2027-05-03", up: "2027-05-20" } });
+
+describe("a net over what stood the winter", () => {
+  test("goes on as new leaves grow, and not as it goes in", () => {
+    const { scheduled } = tellOf(withCrops("maritime", ["onion: 80 sets, plant 25 Sep"]), {
+      on: "2027-01-02",
+    });
+    const on = scheduled.find(({ task }) => task.id === "2027/onion/cover/on");
+    expect(JSON.stringify(on?.task.say)).toContain("New leaves grow after the winter.");
+  });
+
+  test("comes off what it was kept on for the sake of another with a sign of that", () => {
+    const { scheduled } = tellOf(wholeGarden("maritime"), { on: "2027-01-02" });
+    const off = scheduled.find(({ task }) => task.id === "2027/brussels-sprouts/cover/off");
+    expect(JSON.stringify(off?.task.say)).toContain("It is time for spring cabbage too");
+  });
+});
 
 describe("a net over beets seen up on 20 May", () => {
   test("goes on at once and comes off when they stand a hand high", () => {
