@@ -31,7 +31,7 @@ import { upMilestone } from "../growth/up.ts";
 import { regionOf } from "../rules/regions.ts";
 import { blightWatch } from "./blight.ts";
 import { deed, verb } from "./deeds.ts";
-import { GLASS_LOOK } from "./glass-look.ts";
+import { GLASS_LOOK, GLASS_STOP } from "./glass-look.ts";
 import { definePractice } from "./practice.ts";
 import { caution, how, lengthRange, sign, type TextPiece, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
@@ -95,7 +95,12 @@ export function piecesOf(text: MeasuredText, region: Region): readonly TextPiece
 /** A crop's own list, with the pests of glass in place of those that fly in the open. */
 function careOf({ crop, climate }: SowingContext): readonly Care[] {
   if (!climate.underGlass) return crop.care;
-  return crop.care.map((care) => (care.practice === "scout" ? { ...care, ...GLASS_LOOK } : care));
+  return crop.care.map((care) => {
+    if (care.practice === "scout") return { ...care, ...GLASS_LOOK };
+    return care.practice === "stop the tops" && care.from === "first frost"
+      ? { ...care, ...GLASS_STOP }
+      : care;
+  });
 }
 
 /** What a crop's own list has under a practice, each once, on the first sowing; none before it is in its place. */

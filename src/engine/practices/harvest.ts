@@ -1,6 +1,7 @@
 import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import type { Crop } from "../../crops/index.ts";
 import { isLongEnough } from "../climate/sun.ts";
+import { springAfter } from "../growth/autumn.ts";
 import { lastHarvest } from "../growth/ending.ts";
 import { isReached, middle, type ReachedMilestone } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
@@ -80,9 +81,18 @@ function cutsAfter(context: SowingContext, ripe: ReachedMilestone): readonly Day
   const times = context.planting.repeat ? cuts.times.value[0] : middle(cuts.times.value);
   const end = lastHarvest(context, ripe.usual);
   const every = middle(cuts.everyDays.value) * growsBack(context, ripe.usual);
-  return Array.from({ length: times - 1 }, (_, i) => plus(ripe.usual, (i + 1) * every)).filter(
-    (due) => end === null || due <= end,
-  );
+  const spring = cutTillSpring(context, ripe);
+  return Array.from({ length: times - 1 }, (_, i) => {
+    const due = plus(ripe.usual, (i + 1) * every);
+    return spring !== null && i === times - 2 ? latest(due, spring) : due;
+  }).filter((due) => end === null || due <= end);
+}
+
+/** The spring in which what is cut through the winter is cut for the last time, before it bolts; null for all else. */
+function cutTillSpring(context: SowingContext, ripe: ReachedMilestone): Day | null {
+  const isSlow = growsBack(context, ripe.usual) > 1;
+  const stands = winterEndOf(context, ripe.usual)?.by === "spring";
+  return isSlow || stands ? springAfter(context, ripe.usual) : null;
 }
 
 /** How many times as long leaves take to grow back in days too short to grow. Source: house rule, twice. */
@@ -118,7 +128,9 @@ function laterCuts(context: SowingContext, ripe: ReachedMilestone): readonly Tas
             : method,
         ),
         sign(mark),
-        why(`About ${every} days after the cut before.`),
+        due > ripe.usual + (i + 1) * every
+          ? why("It stands the winter and grows again as the days lengthen.")
+          : why(`About ${every} days after the cut before.`),
       ],
       because: [[`Every ${every} days from the first cut, about `, { day: ripe.usual }, "."]],
       basis: ripe.basis,

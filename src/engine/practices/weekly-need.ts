@@ -194,8 +194,9 @@ function isThirsty({ plan, climate }: WholeGarden, middle: Day, { bed, mm }: Wat
 /** Beds in the open are told together, if one of them is worth a round; a greenhouse for itself, since no rain helps it. */
 function worthWatering({ plan }: WholeGarden, needs: readonly WaterNeed[]): readonly WaterNeed[] {
   const least = plan.beds.some((bed) => bed.drip) ? LEAST_MM : LEAST_BY_HAND_MM;
-  const isWorth = ({ mm }: WaterNeed) => mm === null || mm >= least;
   const isOpen = ({ bed }: WaterNeed) => bed?.kind !== "greenhouse";
+  const isWorth = (need: WaterNeed) =>
+    need.mm === null || need.mm >= (isOpen(need) ? least : LEAST_MM);
   const round = needs.some((need) => isOpen(need) && isWorth(need));
   return needs.filter((need) => (isOpen(need) ? round : isWorth(need)));
 }

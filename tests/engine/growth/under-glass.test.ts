@@ -125,11 +125,20 @@ describe("whole gardens with glass", () => {
     expect(JSON.stringify(warning?.task.say ?? [])).not.toMatch(/tomato|pepper|cucumber/);
   });
 
+  test("pinch out tomatoes by the end of August, and are watered from planting to autumn", () => {
+    expect(dayOf(maritime(), "tomato/stop-the-tops/1")).toMatch(/^2027-0(8-2|8-3|9-0)/);
+    const weeks = maritime().flatMap(({ task }) =>
+      task.practice === "water" ? [isoOf(task.window.due)] : [],
+    );
+    expect(weeks[0]).toMatch(/^2027-0(4-2|5-0)/);
+    expect(weeks.at(-1)).toMatch(/^2027-(09-2|10)/);
+  });
+
   test("cut lettuce sown in September all winter, more seldom than in summer", () => {
     const cuts = ["cut-1", "cut-2", "cut-3"].map((cut) =>
       dayOf(maritime(), `winter-lettuce/harvest/${cut}`),
     );
-    expect(cuts.map((day) => day?.slice(0, 7))).toEqual(["2027-10", "2027-12", "2028-01"]);
+    expect(cuts.map((day) => day?.slice(0, 7))).toEqual(["2027-10", "2027-12", "2028-03"]);
   });
 
   test("plant peppers in a house kept at 60 °F as soon as it is warm in there, with no ladder", () => {
