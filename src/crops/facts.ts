@@ -67,8 +67,12 @@ export type FromSeed = {
   readonly standsIn: Figure<string> | null;
 };
 
-/** How a tuber or clove comes up: days after planting, whatever the soil. */
-export type FromTuber = { readonly kind: "days"; readonly days: Figure<NumberRange> };
+/** How a tuber or clove comes up: days after planting, whatever the soil, or in soil that warm [°C] and later in colder. */
+export type FromTuber = {
+  readonly kind: "days";
+  readonly days: Figure<NumberRange>;
+  readonly inSoilC?: Figure<number>;
+};
 
 /** One thinning. `daysAfterUp` sets the day; the height is the sign the gardener looks for. */
 export type Thinning = {

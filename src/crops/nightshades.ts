@@ -141,6 +141,7 @@ export const POTATO: Crop = {
       CITE.minnesotaHills,
       "first hilling 28 days after planting, less the ten days a shoot takes to stand six inches, four days either way",
     ),
+    inSoilC: commonPractice((50 - 32) / 1.8),
   },
   outdoors: {
     ...OUTDOORS_DEFAULTS,
@@ -165,11 +166,11 @@ export const POTATO: Crop = {
     {
       practice: "feed",
       step: "1",
-      from: "in place",
+      from: "up",
       days: derived(
-        [24, 32],
+        [6, 14],
         CITE.minnesotaHills,
-        "beside the row about four weeks after planting, four days either way",
+        "beside the row about four weeks after planting, ten days after shoots, four days either way",
       ),
       verb: "Feed",
       how: "Strew compost or a garden feed along the row and draw soil over it.",

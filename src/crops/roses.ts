@@ -66,8 +66,8 @@ export const STRAWBERRY: Crop = {
     {
       practice: "yearly",
       step: "net",
-      from: "last frost",
-      days: commonPractice([26, 40]),
+      from: "first harvest",
+      days: commonPractice([-16, -2]),
       verb: "Net over",
       how: "A net on hoops, clear of the fruit and pegged all round, so that no bird is caught in it. It comes off after the last picking.",
       sign: "The first berries turn pale.",
@@ -81,8 +81,8 @@ export const STRAWBERRY: Crop = {
     {
       practice: "yearly",
       step: "straw",
-      from: "last frost",
-      days: commonPractice([14, 28]),
+      from: "first harvest",
+      days: commonPractice([-28, -14]),
       verb: "Tuck straw under",
       how: "Tuck clean straw under the leaves and the green fruit.",
       sign: "The first small green berries hang.",
@@ -96,8 +96,8 @@ export const STRAWBERRY: Crop = {
     {
       practice: "yearly",
       step: "runners",
-      from: "last frost",
-      days: commonPractice([70, 95]),
+      from: "first harvest",
+      days: commonPractice([28, 53]),
       verb: "Cut back and feed",
       how: [
         "Cut the old leaves ",

@@ -3,7 +3,7 @@ import { combineBasis } from "./anchors.ts";
 import { UP_AFTER_DAYS } from "./diary-anchors.ts";
 import { dailyShare, GIVE_UP_DAYS, type Seed, shareIn, upOn } from "./emergence.ts";
 import { memoizeBySowing, type OfSowing } from "./memo.ts";
-import { type Milestone, middle, milestoneAfter, seenMilestone } from "./milestones.ts";
+import { type Milestone, middle, seenMilestone } from "./milestones.ts";
 import { postponed } from "./postponed.ts";
 import { warmerK } from "./seasons.ts";
 import { anchorOf, type SowingContext } from "./sowing-context.ts";
@@ -27,13 +27,38 @@ function upOf(context: SowingContext): Milestone {
   if (seen && !ofBefore) return seenMilestone(seen.day);
   if (!start) return { none: "it is not in yet" };
   const { comesUp, indoors } = context.crop;
-  if (comesUp.kind === "days")
-    return milestoneAfter(start.day, comesUp.days.value, combineBasis(start.basis, ["age"]));
+  if (comesUp.kind === "days") {
+    const [least, most] = comesUp.days.value;
+    const on = (days: number) => fromTuber(context, start.day, { days, warmerK: 0 });
+    const basis = combineBasis(start.basis, comesUp.inSoilC ? ["soil", "age"] : ["age"]);
+    const usual = on(middle(comesUp.days.value));
+    return { early: on(least), usual, late: on(most), basis, seen: false };
+  }
   const warm = context.planting.start === "seed indoors" && indoors !== null;
   const days = warm ? upIndoors(context, start.day) : upOutdoors(context, start.day);
   if (days === null) return { none: "the soil is too cold for it to come up" };
   const basis = combineBasis(start.basis, warm ? ["age"] : ["soil", "age"]);
   return { ...days, basis, seen: false };
+}
+
+/** Soil in which shoots of tubers stand still [°C]. Source: common practice, 40 °F. */
+const SHOOTS_STOP_C = 4.4;
+
+/** The day that a tuber's shoot is up after so many days in the soil that its figure is for; later in colder, but for bags, which the sun warms. */
+function fromTuber(
+  { climate, bed, crop }: SowingContext,
+  from: Day,
+  { days, warmerK }: { readonly days: number; readonly warmerK: number },
+): Day {
+  const inSoilC = crop.comesUp.kind === "days" ? crop.comesUp.inSoilC?.value : undefined;
+  if (inSoilC === undefined || bed?.bags) return plus(from, days);
+  let grown = 0;
+  for (let day = from; day < from + GIVE_UP_DAYS; day = plus(day, 1)) {
+    const warmth = climate.soilC(day, bed, warmerK) - SHOOTS_STOP_C;
+    grown += Math.max(0, Math.min(1, warmth / (inSoilC - SHOOTS_STOP_C)));
+    if (grown >= days - 1e-9) return plus(day, 1);
+  }
+  return plus(from, GIVE_UP_DAYS);
 }
 
 type DaySpread = { readonly early: Day; readonly usual: Day; readonly late: Day };
@@ -53,7 +78,8 @@ function upIndoors({ crop }: SowingContext, sown: Day): DaySpread | null {
  */
 export function upFrom(context: SowingContext, sown: Day, warmerK = 0): Day | null {
   const { comesUp } = context.crop;
-  if (comesUp.kind === "days") return plus(sown, middle(comesUp.days.value));
+  if (comesUp.kind === "days")
+    return fromTuber(context, sown, { days: middle(comesUp.days.value), warmerK });
   return upOn(sown, shareIn(context.climate, seedOf(context, comesUp.row, warmerK)));
 }
 

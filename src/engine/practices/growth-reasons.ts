@@ -34,7 +34,12 @@ function soilWhenSown(
   { climate, bed, crop, planting }: SowingContext,
   sown: Day,
 ): readonly TextPiece[] {
-  if (crop.comesUp.kind === "days") return ["Tubers and cloves go by days, whatever the soil."];
+  if (crop.comesUp.kind === "days")
+    return [
+      crop.comesUp.inSoilC && !bed?.bags
+        ? "Shoots take their days in warm soil, and longer in cold."
+        : "Tubers and cloves go by days, whatever the soil.",
+    ];
   if (planting.start === "seed indoors")
     return [
       "Indoors the seed is kept at ",

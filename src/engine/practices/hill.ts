@@ -3,8 +3,9 @@ import { frostsAt } from "../climate/frosts-at.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { type Bags, bagLifts, type Lift, mixForBags } from "../growth/filling.ts";
 import { dayAtHeight } from "../growth/height.ts";
-import { middle } from "../growth/milestones.ts";
+import { isReached, middle } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
+import { upMilestone } from "../growth/up.ts";
 import { deed, verb } from "./deeds.ts";
 import { definePractice } from "./practice.ts";
 import { caution, how, lengthRange, type Sentence, sign, type TextPiece, why } from "./sentence.ts";
@@ -87,7 +88,9 @@ function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
   const upDays = crop.comesUp.kind === "days" ? middle(crop.comesUp.days.value) : 0;
   const firstDays = middle(facts.firstDaysAfterPlanting.value);
   const tall = dayAtHeight(context, middle(facts.shootCm.value));
-  const first = tall ?? (seen ? plus(seen.day, firstDays - upDays) : plus(start.day, firstDays));
+  const up = upMilestone(context);
+  const shoots = isReached(up) ? up.usual : plus(start.day, upDays);
+  const first = tall ?? plus(seen?.day ?? shoots, firstDays - upDays);
   const between = middle(facts.daysBetween.value);
   return Array.from({ length: times }, (_, i) => {
     const due = plus(first, i * between);
@@ -119,9 +122,9 @@ function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
       because: [
         [
           i === 0
-            ? `Counted ${seen ? firstDays - upDays : firstDays} days from ${seen ? "when shoots came" : "planting"}, `
+            ? `Counted ${bags && !seen ? firstDays : firstDays - upDays} days from ${seen ? "when shoots came" : bags ? "planting" : "when shoots should come"}, `
             : `Counted ${between} days from the hilling before, from a first one after `,
-          { day: seen?.day ?? start.day },
+          { day: seen?.day ?? (bags ? start.day : shoots) },
           ".",
         ],
       ],

@@ -35,6 +35,33 @@ const STANDING = [
   "chard: 1 row",
 ];
 
+describe("a cool spring by the sea", () => {
+  const days = dueDays(
+    withCrops("maritime", [
+      "potato: 16 tubers",
+      "strawberry: 20 plants, in since 15 Aug 2025",
+      "corn salad: 2 rows, sow 25 Aug",
+    ]),
+  );
+
+  test("brings potatoes up late in cold soil, and they are hilled and fed when shoots stand", () => {
+    expect(due(days, "potato/plant/1")).toMatch(/^2027-0(3-2|3-3|4-0)/);
+    expect(due(days, "potato/hill/1")).toMatch(/^2027-05-[01]/);
+    expect(due(days, "potato/feed/1")).toMatch(/^2027-05-[01]/);
+  });
+
+  test("ripens strawberries in June, with straw and net before that", () => {
+    expect(due(days, "strawberry/harvest/1")).toMatch(/^2027-06-[12]/);
+    expect(due(days, "strawberry/yearly/straw")).toMatch(/^2027-0(5-[23]|6-0)/);
+    expect(due(days, "strawberry/yearly/net")).toMatch(/^2027-06-[01]/);
+  });
+
+  test("is when leaves cut through the winter are cut for the last time", () => {
+    expect(due(days, "corn-salad/harvest/cut-2")).toMatch(/^2027-12-/);
+    expect(due(days, "corn-salad/harvest/cut-3")).toMatch(/^2028-0[34]-/);
+  });
+});
+
 describe("what is picked through the winter", () => {
   const starts = (head: string) => dueDays(withCrops(head, STANDING));
 
