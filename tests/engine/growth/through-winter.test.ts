@@ -37,11 +37,7 @@ const STANDING = [
 
 describe("a cool spring by the sea", () => {
   const days = dueDays(
-    withCrops("maritime", [
-      "potato: 16 tubers",
-      "strawberry: 20 plants, in since 15 Aug 2025",
-      "corn salad: 2 rows, sow 25 Aug",
-    ]),
+    withCrops("maritime", ["potato: 16 tubers", "strawberry: 20 plants, in since 15 Aug 2025"]),
   );
 
   test("brings potatoes up late in cold soil, and they are hilled and fed when shoots stand", () => {
@@ -54,11 +50,6 @@ describe("a cool spring by the sea", () => {
     expect(due(days, "strawberry/harvest/1")).toMatch(/^2027-06-[12]/);
     expect(due(days, "strawberry/yearly/straw")).toMatch(/^2027-0(5-[23]|6-0)/);
     expect(due(days, "strawberry/yearly/net")).toMatch(/^2027-06-[01]/);
-  });
-
-  test("is when leaves cut through the winter are cut for the last time", () => {
-    expect(due(days, "corn-salad/harvest/cut-2")).toMatch(/^2027-12-/);
-    expect(due(days, "corn-salad/harvest/cut-3")).toMatch(/^2028-0[34]-/);
   });
 });
 
