@@ -142,8 +142,8 @@ describe("seeds", () => {
   });
 });
 
-test("sixty cloves are about five bulbs, and a few still one", () => {
-  expect([60, 12, 3, 130].map(bulbsFor)).toEqual([5, 1, 1, 12]);
+test("sixty cloves are about eight bulbs, of eight good cloves each, and a few still one", () => {
+  expect([60, 12, 3, 130].map(bulbsFor)).toEqual([8, 2, 1, 16]);
 });
 
 test("numbers of seeds are said round and never short", () => {
