@@ -210,7 +210,7 @@ export const POTATO: Crop = {
         ", in paper or crates.",
       ],
       sign: "Skins no longer rub off under your thumb.",
-      why: "Healed skins keep through winter.",
+      why: "Healed skins keep for months.",
       caution: "Keep light off potatoes: it turns them green, and green potatoes are poisonous.",
       harm: "when you can",
       minutes: 20,
