@@ -24,7 +24,7 @@ export const FEED_LEAVES: Care = {
   verb: "Feed",
   how: "Scatter compost or plant food between the rows and water it in.",
   sign: "They have made two or three new leaves.",
-  why: "Every leaf it makes before the bulb swells is a ring of the bulb.",
+  why: "Every leaf made before the bulb swells is a ring of it.",
   caution: "Plant food: as much as the label says, no more.",
   harm: "when you can",
   minutes: 15,

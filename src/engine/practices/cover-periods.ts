@@ -9,6 +9,7 @@ import {
 import { isRaised } from "../../garden/model/index.ts";
 import { combineBasis } from "../growth/anchors.ts";
 import { autumnAfter } from "../growth/autumn.ts";
+import { hasCoolSeason } from "../growth/cool-season.ts";
 import { flowerMilestone } from "../growth/flower.ts";
 import { isReached, type Milestone, middle, milestoneOn } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
@@ -78,11 +79,11 @@ const ROOTED_DAYS = 14;
 /** Days that it may stay on past that. Source: house rule; one hot day cooks what is under it. */
 const HEAT_WAITS_DAYS = 7;
 
-/** Off once days are hot, where no pest is kept off by it; as it was where its first flower opens sooner. */
+/** Off once days are hot, where no pest is kept off by it or summer would cook what is under it; as it was where its first flower opens sooner. */
 function beforeHeat(period: CoverPeriod): CoverPeriod {
-  const { context, against, on, off } = period;
-  if (against !== "cucumber beetles" || regionOf(context.plan.site) === "north america")
-    return period;
+  const { context, against, thing, on, off } = period;
+  const noPest = against === "cucumber beetles" && regionOf(context.plan.site) !== "north america";
+  if (!noPest && !(thing === "fabric" && hasCoolSeason(context))) return period;
   const last = off?.window.due ?? plus(on.window.due, MAY_STAY_DAYS);
   for (let day = plus(on.window.due, ROOTED_DAYS); day < last; day = plus(day, 1))
     if (context.climate.air(day).highC >= HOT_C)

@@ -75,6 +75,14 @@ describe("in a garden of warm summers and mild winters", () => {
     expect(wordsOf(off("summer-squash"))).toContain("on a hot day they would cook");
   });
 
+  test("fabric against beetles comes off before the heat of a hot summer too", () => {
+    const told = tellOf(withCrops("mediterranean", ["eggplant: 4 plants"]), { on: "2027-01-01" });
+    const task = told.scheduled.find(({ task: { id } }) =>
+      id.endsWith("/eggplant/cover/off"),
+    )?.task;
+    expect(task && isoOf(task.window.due)).toMatch(/^2027-05-/);
+  });
+
   test("the sign is looked for in the last sowing", () => {
     expect(wordsOf(off("lettuce"))).toContain("In the last sowing too, the plants stand");
   });
