@@ -183,6 +183,7 @@ export type Support = {
 /** Parts of the world that differ in their pests and animals. */
 export type Region =
   | "north america"
+  | "alaska"
   | "british isles"
   | "nordic countries"
   | "mainland europe"

@@ -133,22 +133,36 @@ function sayUnder(
   ];
 }
 
-/** What bees must reach comes off by itself; all the rest on one day, when the last of them may. */
-function offTasks(shared: SharedCover, endOf: EndOf): readonly TaskOf<"cover">[] {
-  const own = shared.filter(({ forBees }) => forBees);
-  const rest = shared.filter(({ forBees, off }) => !forBees && off);
-  const last = rest.reduce<CoverPeriod["off"]>(
+/** Days by which a plant may outgrow a net against birds before those beside it do. Source: house rule; two weeks bend no peas. */
+const OUTGROWN_DAYS = 14;
+
+/** Whether it has long outgrown the net of what was sown beside it later, which lies on pegs and is soon drawn back. */
+const outgrows = ({ against, off }: CoverPeriod, last: Day) =>
+  against === "birds" && off !== null && plus(off.window.due, OUTGROWN_DAYS) < last;
+
+/** The last day on which one of some covers comes off. */
+const lastOff = (periods: readonly CoverPeriod[]) =>
+  periods.reduce<CoverPeriod["off"]>(
     (late, { off }) => (late && off && late.window.due >= off.window.due ? late : off),
     null,
   );
+
+/** What bees must reach, and what has outgrown it, comes off by itself; all the rest on one day, when the last of them may. */
+function offTasks(shared: SharedCover, endOf: EndOf): readonly TaskOf<"cover">[] {
+  const together = shared.filter(({ forBees, off }) => !forBees && off);
+  const end = lastOff(together)?.window.due ?? null;
+  const early = together.filter((each) => end !== null && outgrows(each, end));
+  const own = [...shared.filter(({ forBees }) => forBees), ...early];
+  const rest = together.filter((each) => !early.includes(each));
+  const last = lastOff(rest);
   const { under, off } = stillUnder(rest, last, endOf);
   const [lead, ...others] = under;
-  const together = lead && others.length > 0 ? idOf(lead, "off") : null;
+  const withOthers = lead && others.length > 0 ? idOf(lead, "off") : null;
   return [
     ...own.flatMap((each) =>
       each.off ? [offTask(each, each.off, { shared, together: null })] : [],
     ),
-    ...under.flatMap((each) => (off ? [offTask(each, off, { shared, together })] : [])),
+    ...under.flatMap((each) => (off ? [offTask(each, off, { shared, together: withOthers })] : [])),
   ];
 }
 
@@ -237,13 +251,20 @@ function offSignOf({ context, off: own, offSign }: CoverPeriod, off: CoverDay): 
   return `It is time for ${last} too, under the same cover.`;
 }
 
+const alone = (thing: string) =>
+  `Lift the ${thing} off these alone; it stays over what is beside them.`;
+
 function sayOff(period: CoverPeriod, off: CoverDay, shared: SharedCover): readonly Sentence[] {
   const { forBees, against, context } = period;
   const { title } = coverNamed(shared[0].thing);
   const thing = title.toLowerCase();
   if (!forBees)
     return [
-      how(takeOff(thing)),
+      how(
+        shared.some((each) => each.off && outgrows(period, each.off.window.due))
+          ? alone(thing)
+          : takeOff(thing),
+      ),
       sign(signOff(offSignOf(period, off), off)),
       why(
         period.offWhy ??
@@ -255,11 +276,7 @@ function sayOff(period: CoverPeriod, off: CoverDay, shared: SharedCover): readon
     ];
   const others = shared.some((each) => !each.forBees);
   return [
-    how(
-      others
-        ? `Lift the ${thing} off these alone; it stays over what is beside them.`
-        : takeOff(thing),
-    ),
+    how(others ? alone(thing) : takeOff(thing)),
     sign("The first flower opens."),
     why("Bees must reach the flowers, or there is no fruit."),
   ];

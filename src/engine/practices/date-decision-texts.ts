@@ -8,7 +8,7 @@ import {
   saySource,
 } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
-import { sayOdds } from "../climate/frost.ts";
+import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { hasCoolSeason } from "../growth/cool-season.ts";
 import type { DateDecision, DateTest } from "../growth/date-decision.ts";
@@ -208,6 +208,12 @@ function oddsLeft(chance: number, underGlass: boolean): Sentence {
     : why(`${capital(springs)} ${after}; keep fabric handy.`);
 }
 
+/** The chance of frost after a day; of a crop that waits no weeks beyond its frost day it is the plan's own. */
+function chanceLeft({ plan, bed }: SowingContext, day: Day, { chance, weeks, whenUp }: Guards) {
+  const dates = frostsAt(plan.site, bed).lastFrost;
+  return weeks > 0 && !whenUp && dates ? chanceOfFrostAfter(dates, day) : chance;
+}
+
 /** The one reason that decided, as an event's text says it. */
 export function whyDecided(
   context: SowingContext,
@@ -221,7 +227,7 @@ export function whyDecided(
     case "last frost":
       return guards.weeks < 0
         ? why(`About ${weeksFrom(guards.weeks)} the usual last frost, as early as it may go in.`)
-        : oddsLeft(guards.chance, context.climate.underGlass);
+        : oddsLeft(chanceLeft(context, last.day, guards), context.climate.underGlass);
     case "soil":
       return guards.soilMinC
         ? why("The soil should have warmed to ", { quantity: degreesC(guards.soilMinC.value) }, ".")

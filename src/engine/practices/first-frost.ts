@@ -43,7 +43,9 @@ function underGlass(context: SowingContext): PickingEnd | null {
   return {
     day,
     how: "Pick all that is sound",
-    sign: "Nothing has coloured for a week, or leaves go grey with mould.",
+    sign: coloursIndoors(context.crop)
+      ? "Nothing has coloured for a week, or leaves go grey with mould."
+      : "Hardly anything new comes, or leaves go grey with mould.",
     why:
       by === "frost"
         ? ["Frost gets in there from about ", { day }, "; nothing heats it."]

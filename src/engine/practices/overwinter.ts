@@ -4,7 +4,7 @@ import { seasonOf } from "../../garden/model/index.ts";
 import { killingFrost } from "../climate/frost.ts";
 import { groundFreezes } from "../climate/winter-cold.ts";
 import type { Basis } from "../growth/anchors.ts";
-import { nextAnniversary } from "../growth/autumn.ts";
+import { autumnAfter, frozenFrom, nextAnniversary } from "../growth/autumn.ts";
 import type { DateDecision } from "../growth/date-decision.ts";
 import { isReached, middle } from "../growth/milestones.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
@@ -107,12 +107,16 @@ function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const lifted = afterWinter(context, start.day, crop.overwinter.harvestDaysAfterLastFrost.value);
   if (isReached(lifted) && lifted.usual < killing) return [];
   const [least, most] = crop.overwinter.mulchDaysAfterKillingFrost.value;
+  const autumn = autumnAfter(context, killing);
+  const frozen = autumn && frozenFrom(context, autumn);
+  const ahead = frozen === null ? 0 : plus(killing, least) - frozen;
+  const sooner = ahead > LATE_MULCH_DAYS ? ahead : 0;
   return [
     plantingTask(context, "overwinter", "mulch", {
       window: window(
-        plus(killing, least),
-        plus(killing, middle([least, most])),
-        plus(killing, most + 7),
+        plus(killing, least - sooner),
+        plus(killing, middle([least, most]) - sooner),
+        plus(killing, most + 7 - sooner),
       ),
       harm: "this week",
       rhythm: "session",
@@ -127,13 +131,19 @@ function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
         sign("The top of the soil has frozen."),
         why("Frost heaves bare cloves out of the soil; mulch laid sooner shelters mice."),
       ],
-      because: [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
-      basis: ["first frost"],
+      because:
+        frozen !== null && sooner > 0
+          ? [["The ground freezes for good from about ", { day: frozen }, "."]]
+          : [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
+      basis: sooner > 0 ? ["cold"] : ["first frost"],
       needs: ["straw or leaves"],
       hangsOn: anchorTaskIds(context, "start"),
     }),
   ];
 }
+
+/** Days that mulch may lie too late on frozen ground; where the soil freezes longer before its time, it is laid then. Source: house rule. */
+const LATE_MULCH_DAYS = 7;
 
 /** Days after the last frost at which what stood the winter is weeded. Source: common practice; weeds start before it does. */
 const SPRING_WEEDING: NumberRange = [0, 21];

@@ -12,7 +12,7 @@ const ROUGH = why("A rough guess from your frost dates.");
  * The tasks of a plan, each whose day depends on air or soil saying that it is a rough guess where their curve is; those of
  * a plan with monthly means, or with both its temperatures, as they are. What was seen is no guess.
  */
-export function sayRough<Told extends Pick<TaskOf, "basis" | "say">>(
+export function sayRough<Told extends Pick<TaskOf, "basis" | "say" | "practice" | "step">>(
   tasks: readonly Told[],
   { rough }: { readonly rough: boolean },
 ): readonly Told[] {
@@ -20,6 +20,12 @@ export function sayRough<Told extends Pick<TaskOf, "basis" | "say">>(
   return tasks.map((task) => (isRough(task) ? { ...task, say: [...task.say, ROUGH] } : task));
 }
 
-function isRough({ basis }: Pick<TaskOf, "basis">): boolean {
-  return !basis.includes("seen") && basis.some((each) => BY_THE_CURVE.has(each));
+/** What is brought in again on the day it was carried out hangs on that day alone. */
+const isBringingIn = ({ practice, step }: Pick<TaskOf, "practice" | "step">) =>
+  practice === "harden off" && step.startsWith("in-");
+
+function isRough({ basis, ...task }: Pick<TaskOf, "basis" | "practice" | "step">): boolean {
+  return (
+    !isBringingIn(task) && !basis.includes("seen") && basis.some((each) => BY_THE_CURVE.has(each))
+  );
 }

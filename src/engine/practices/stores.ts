@@ -1,7 +1,9 @@
 import { type Day, earliest, joinFirst, latest, plus } from "../../base/index.ts";
+import { isCured } from "../growth/ending.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ripeMilestone } from "../growth/ripe.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
+import { standsUntil } from "./care.ts";
 import { deed } from "./deeds.ts";
 import { definePractice, type WholeGarden } from "./practice.ts";
 import { how, sign, why } from "./sentence.ts";
@@ -12,16 +14,12 @@ const LOOKS = [60, 120] as const;
 /** Days that a look may wait. Source: house rule; one rotten bulb needs weeks to spoil a box. */
 const MAY_WAIT_DAYS = 21;
 /** So many crops are named, and one more rather than `and 1 more`. */
-const NAMED = 4;
+const NAMED = 5;
 
-/** What a garden puts away for the winter. */
+/** What a garden puts away for the winter: dried, or in sand. */
 const storedOf = ({ contexts }: WholeGarden): readonly SowingContext[] =>
   contexts.filter(
-    ({ crop, planting }) =>
-      planting.known &&
-      crop.care.some(
-        ({ practice, from }) => practice === "cure and store" && from === "first harvest",
-      ),
+    (context) => context.planting.known && (isCured(context) || standsUntil(context) !== null),
   );
 
 /** By name and each once, in the order of the names, since a plan's order is of no account. */
@@ -33,6 +31,7 @@ const namesOf = (stored: readonly SowingContext[]): readonly string[] =>
 /** The day from which the stores are full: the last is in, or the frost has come. */
 function fullFrom(stored: readonly SowingContext[], frost: Day): Day {
   const days = stored.flatMap((context) => {
+    if (!isCured(context)) return [frost];
     const ripe = ripeMilestone(context);
     return isReached(ripe) ? [ripe.usual] : [];
   });

@@ -21,6 +21,10 @@ const ZONES: Readonly<Record<string, Region>> = {
   NZ: "new zealand",
 };
 
+/** Zones of Alaska, where the beetles and borers of the rest of the continent do not live. Source: the names of the IANA time zone database. */
+const ALASKAN =
+  /^(?:America\/(?:Adak|Anchorage|Atka|Juneau|Metlakatla|Nome|Sitka|Yakutat)|US\/(?:Alaska|Aleutian))$/;
+
 /** Regions by a zone's first word. */
 const AREAS: Readonly<Record<string, Region>> = {
   America: "north america",
@@ -37,5 +41,6 @@ const SOUTH_AMERICAN =
 /** Which part of the world a garden lies in, for the pests and animals that live there; by its zone. */
 export function regionOf({ clock }: Pick<Site, "clock">): Region {
   if (SOUTH_AMERICAN.test(clock)) return "elsewhere";
+  if (ALASKAN.test(clock)) return "alaska";
   return ZONES[clock] ?? AREAS[clock.split("/")[0] ?? ""] ?? "elsewhere";
 }

@@ -352,3 +352,17 @@ describe("two covers of one crop", () => {
     expect(steps).toEqual(["on", "off", "on-birds", "off-birds"]);
   });
 });
+
+describe("a net over several crops of a bed", () => {
+  const crops = ["pea: 2 rows", "lettuce: 2 rows, every 14 days, 4 times"];
+  const { scheduled } = tellOf(withCrops("very-short", crops), { on: "2027-01-02" });
+  const off = (key: string) =>
+    scheduled.find(({ task }) => task.id === `2027/${key}/cover/off`)?.task;
+
+  test("comes off peas that have outgrown it weeks before the last lettuce", () => {
+    const [peas, lettuce] = [off("pea"), off("lettuce")];
+    expect(peas && lettuce && lettuce.window.due - peas.window.due).toBeGreaterThan(28);
+    expect(said(peas)).toContain("Lift the net off these alone");
+    expect(said(lettuce)).toContain("how: Take the net off");
+  });
+});

@@ -78,6 +78,17 @@ describe("the one reason that decided", () => {
     expect(at(0.01)).toBe("why: Hardly any spring still has a frost after this.");
   });
 
+  test("is what is left weeks after that day, for what waits so long", () => {
+    const later = { ...FROST, day: isoDay("2027-06-04") };
+    const weeks = decided(reckonedBy(later), {}, { ...GUARDS, weeks: 2 });
+    expect(weeks).toBe("why: Hardly any spring still has a frost after this.");
+  });
+
+  test("is the thaw, for what needs no more than that", () => {
+    const thawed = decided(reckonedBy(FROST, SOIL), {}, { ...GUARDS, soilMinC: null });
+    expect(thawed).toBe("why: The ground should have thawed and drained.");
+  });
+
   test("is the place, where that was free last of all", () => {
     expect(decided(reckonedBy(FROST, GIVEN, FREE))).toBe("why: Its place is free now.");
   });

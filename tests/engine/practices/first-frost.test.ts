@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { FIRST_FROST } from "../../../src/engine/practices/first-frost.ts";
-import { QUARRY } from "../../gardens.ts";
+import { QUARRY, tellOf } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, tasksIn, titles, windowsOf } from "./told.ts";
 
@@ -46,5 +47,21 @@ describe("nothing is told", () => {
   test("of plants that go out after the frost", () => {
     const late = tomatoes({ acts: { "set out": "2027-10-05" } });
     expect(windowsOf(FIRST_FROST, late)).toEqual([]);
+  });
+});
+
+describe("what ends in a tunnel", () => {
+  const texts = (crop: string) => {
+    const text = withCrops("very-short", [crop]).replace(
+      "is: 6 x 1.2 m",
+      "is: hoop house, 6 x 2 m",
+    );
+    const { scheduled } = tellOf(text, { on: "2027-01-02" });
+    return said(scheduled.find(({ task }) => task.id.endsWith("/first-frost/pick"))?.task);
+  };
+
+  test("goes by colour where fruit colours, and by growth where it does not", () => {
+    expect(texts("tomato: 4 plants, from seed indoors")).toContain("sign: Nothing has coloured");
+    expect(texts("basil: 4 plants, from seed indoors")).toContain("sign: Hardly anything new");
   });
 });

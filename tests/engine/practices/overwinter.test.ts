@@ -149,3 +149,13 @@ describe("garlic from elsewhere in time", () => {
     expect(windowsOf(OVERWINTER, garlic(), ["rest"])).toEqual([]);
   });
 });
+
+describe("garlic where the ground freezes early", () => {
+  test("is mulched then, and not weeks later in the snow", () => {
+    const text = withCrops("very-short", ["garlic: 60 cloves, plant this September"]).replace(
+      "  first frost:",
+      "  hottest afternoons: 72 °F\n  coldest nights: -17 °F\n  first frost:",
+    );
+    expect(due(dueDays(text), "garlic/overwinter/mulch")).toMatch(/^2027-10-[12]/);
+  });
+});

@@ -49,6 +49,17 @@ describe("a plan of frost dates alone", () => {
 });
 
 test("what was seen is no guess", () => {
-  const seen = [{ basis: ["seen", "warmth"] as const, say: [] }];
+  const seen = [{ practice: "harvest", step: "1", basis: ["seen", "warmth"] as const, say: [] }];
   expect(sayRough(seen, { rough: true })).toEqual(seen);
+});
+
+test("what is brought in again hangs on the carrying out alone", () => {
+  const rung = (step: string) => ({
+    practice: "harden off",
+    step,
+    basis: ["soil"] as const,
+    say: [],
+  });
+  const [out, back] = sayRough([rung("out-1"), rung("in-1")], { rough: true });
+  expect([out?.say.length, back?.say.length]).toEqual([1, 0]);
 });

@@ -18,7 +18,7 @@ describe("looking through the stores", () => {
       "2027/garden/check-the-stores/2",
     ]);
     const words = both.map(wordsOf).join();
-    expect(words).toContain("Turn over garlic and potatoes.");
+    expect(words).toContain("Turn over carrots, garlic and potatoes.");
     expect(both.every(({ task }) => task.indoors)).toBe(true);
   });
 

@@ -3,7 +3,9 @@ import { regionOf } from "../../../src/engine/rules/regions.ts";
 
 test.each([
   ["America/Denver", "north america"],
-  ["America/Anchorage", "north america"],
+  ["America/Anchorage", "alaska"],
+  ["US/Alaska", "alaska"],
+  ["America/Whitehorse", "north america"],
   ["America/Santiago", "elsewhere"],
   ["America/Lima", "elsewhere"],
   ["America/Argentina/Salta", "elsewhere"],
