@@ -32,6 +32,13 @@ function tooFull(
   { count, most }: { readonly count: number; readonly most: number },
 ): Problem {
   const what = planting.amount?.kind === "rows" ? "rows" : "plants";
+  if (most === 0)
+    return diagnostic(
+      "bed-too-full",
+      planting.at,
+      `${bed?.name ?? "A bag"} is too small for ${planting.written}`,
+      "Give it a larger place, or a bed without a size",
+    );
   return diagnostic(
     "bed-too-full",
     planting.at,

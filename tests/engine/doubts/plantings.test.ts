@@ -36,6 +36,13 @@ describe("plantings too many for their bed", () => {
     expect(bed("12 x 4 ft", "moonflower: 900 plants")).toEqual([]);
   });
 
+  it("are doubted as too small where not one has room", () => {
+    const plan = "beds:\n  Open:\n    is: 6 x 1.2 m\n    crops:\n      - plum: 1 tree";
+    const [doubt] = bedSizeDoubts(planOf(least(plan)));
+    expect(doubt?.is).toBe("Open is too small for plum");
+    expect(doubt?.shouldBe).toBe("Give it a larger place, or a bed without a size");
+  });
+
   it("are doubted in words that say what to do", () => {
     const [doubt] = bedSizeDoubts(planOf(TEXT.replace("18 plants", "90 plants")));
     expect(doubt).toMatchObject({
