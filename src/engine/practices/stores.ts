@@ -22,6 +22,12 @@ const storedOf = ({ contexts }: WholeGarden): readonly SowingContext[] =>
     (context) => context.planting.known && (isCured(context) || standsUntil(context) !== null),
   );
 
+/** Whether it is in before the first look: what is planted in autumn stands in its bed till summer. */
+function isInBy(context: SowingContext, day: Day): boolean {
+  const ripe = ripeMilestone(context);
+  return !isReached(ripe) || ripe.usual <= day;
+}
+
 /** By name and each once, in the order of the names, since a plan's order is of no account. */
 const namesOf = (stored: readonly SowingContext[]): readonly string[] =>
   [
@@ -41,9 +47,11 @@ function fullFrom(stored: readonly SowingContext[], frost: Day): Day {
 /** Twice a winter, where something is stored; none where there is no frost to store for. */
 function tasks(garden: WholeGarden): readonly TaskOf<"check the stores">[] {
   const frost = garden.plan.site.firstFrost;
-  const stored = storedOf(garden);
+  if (!frost) return [];
+  const first = plus(frost.usual, LOOKS[0]);
+  const stored = storedOf(garden).filter((context) => isInBy(context, first));
   const crops = namesOf(stored);
-  if (!frost || crops.length === 0) return [];
+  if (crops.length === 0) return [];
   const full = fullFrom(stored, frost.usual);
   return LOOKS.map((days, i) => {
     const due = plus(full, days);

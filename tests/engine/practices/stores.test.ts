@@ -1,10 +1,18 @@
 import { describe, expect, test } from "vitest";
 import { CHECK_THE_STORES } from "../../../src/engine/practices/stores.ts";
-import { due, dueDays, withCrops } from "../../winters.ts";
+import { tellOf } from "../../gardens.ts";
+import { due, dueDays, wholeGarden, withCrops } from "../../winters.ts";
 import { ending, toldWith, wordsOf } from "./garden.ts";
 
 const looks = (crops: readonly string[]) =>
   toldWith(crops).filter(({ task }) => task.practice === CHECK_THE_STORES.name);
+
+test("what is planted in autumn is in no store before it is lifted", () => {
+  const { scheduled } = tellOf(wholeGarden("maritime"), { on: "2027-01-02" });
+  const look = scheduled.find(({ task }) => task.id === "2027/garden/check-the-stores/1");
+  expect(JSON.stringify(look?.task.say)).toContain("garlic, potatoes and shallots");
+  expect(JSON.stringify(look?.task.say)).not.toContain("onions");
+});
 
 describe("looking through the stores", () => {
   test("is twice a winter, and names what is stored", () => {
