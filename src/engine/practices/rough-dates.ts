@@ -24,8 +24,11 @@ export function sayRough<Told extends Pick<TaskOf, "basis" | "say" | "practice" 
 const isBringingIn = ({ practice, step }: Pick<TaskOf, "practice" | "step">) =>
   practice === "harden off" && step.startsWith("in-");
 
+/** Tools and pots are cleaned in winter, whatever the spring: no date is said that could be wrong. */
+const isCleaning = ({ practice, step }: Pick<TaskOf, "practice" | "step">) =>
+  practice === "ready the garden" && (step === "tools" || step === "pots");
+
 function isRough({ basis, ...task }: Pick<TaskOf, "basis" | "practice" | "step">): boolean {
-  return (
-    !isBringingIn(task) && !basis.includes("seen") && basis.some((each) => BY_THE_CURVE.has(each))
-  );
+  if (isBringingIn(task) || isCleaning(task) || basis.includes("seen")) return false;
+  return basis.some((each) => BY_THE_CURVE.has(each));
 }
