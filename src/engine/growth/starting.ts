@@ -7,6 +7,7 @@ import {
   type SettingOut,
 } from "../../crops/index.ts";
 import { type FrostDates, seasonOf } from "../../garden/model/index.ts";
+import { climateOf } from "../climate/climate.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { anchorKey, MOST_SOWINGS } from "./anchors.ts";
@@ -156,13 +157,17 @@ function settingOutTests(
 /** Soil that can be planted [°C]: thawed and drained. Source: house rule; a little below what the hardiest seed needs. */
 const WORKABLE_SOIL_C = 2.5;
 
-/** Where the ground is still frozen on a hardy plant's frost day, it waits for soil that can be worked; else no test. */
+/**
+ * Where the ground is still frozen on a hardy plant's frost day, it waits for soil that can be worked; else no test. By the
+ * usual year: one mild week thaws the top alone.
+ */
 function thawTests(
   context: SowingContext,
   { frost, warmerK }: { readonly frost: Day | null; readonly warmerK: number },
 ): readonly DateTest[] {
   if (frost === null || context.climate.underGlass) return [];
-  const workable = firstWarmSoil(context, WORKABLE_SOIL_C, warmerK);
+  const usual = { ...context, climate: climateOf(context.plan, []).at(context.bed) };
+  const workable = firstWarmSoil(usual, WORKABLE_SOIL_C, warmerK);
   return workable !== null && workable > frost ? [{ basis: "soil", day: workable }] : [];
 }
 
