@@ -110,7 +110,7 @@ function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const autumn = autumnAfter(context, killing);
   const frozen = autumn && frozenFrom(context, autumn);
   const ahead = frozen === null ? 0 : plus(killing, least) - frozen;
-  const sooner = ahead > LATE_MULCH_DAYS ? ahead : 0;
+  const sooner = Math.max(0, ahead - LATE_MULCH_DAYS);
   return [
     plantingTask(context, "overwinter", "mulch", {
       window: window(
@@ -135,7 +135,7 @@ function mulch(context: SowingContext): readonly TaskOf<"overwinter">[] {
         frozen !== null && sooner > 0
           ? [["The ground freezes for good from about ", { day: frozen }, "."]]
           : [["Five to seven weeks after the usual killing frost, ", { day: killing }, "."]],
-      basis: sooner > 0 ? ["cold"] : ["first frost"],
+      basis: frozen === null ? ["first frost"] : ["first frost", "cold"],
       needs: ["straw or leaves"],
       hangsOn: anchorTaskIds(context, "start"),
     }),
