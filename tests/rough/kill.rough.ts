@@ -95,7 +95,7 @@ type Round = {
 
 async function round(at: number): Promise<Round> {
   const garden = `lane-${at}`;
-  await mustPublish(running, garden, laneText(10));
+  await mustPublish(running, garden, laneText(14));
   const jobs = await jobsOf(garden);
   const when = { answered: 2 + 16 * (at % 6), laterMs: at % 2 === 0 ? 0 : (at * 7) % 41 };
   const tapped = await tapAndKill(await linkAt(running, garden, "helper"), jobs, when);

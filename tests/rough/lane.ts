@@ -3,7 +3,7 @@ import type { Role } from "../../src/host/links/segment.ts";
 import { type Answer, call, textOf } from "./calls.ts";
 import { type Runtime, SECRET } from "./runtime.ts";
 
-/** Crops of a bed, with enough work in them that ten beds have far more than a hundred jobs. */
+/** Crops of a bed, with enough work in them that fourteen beds have more than a hundred jobs to tap. */
 const CROPS = [
   "carrot: NAME, 3 rows, under a board",
   "beet: NAME, 2 rows",
