@@ -62,9 +62,10 @@ async function wrongWithTabs(page: Page): Promise<readonly string[]> {
   return wrong;
 }
 
-/** Goes on by Tab until that is in focus; throws where it never is. */
+/** Goes on by Tab until that is in focus, once round the page at the most; throws where it never is. */
 async function tabTo(page: Page, name: string): Promise<void> {
-  for (let presses = 0; presses < 120; presses++) {
+  const stops = await page.locator("a, button, input, select, textarea, summary").count();
+  for (let presses = 0; presses <= stops + 1; presses++) {
     await page.keyboard.press("Tab");
     const now = await page.evaluate(() => {
       const { activeElement: at } = document;
