@@ -4,7 +4,7 @@ import { observationsInClause } from "./clause-facts.ts";
 import type { Observation, ObservedStage } from "./observation.ts";
 import { sayPlanting, subjectOf } from "./subjects.ts";
 
-const BETWEEN = /[,;.:] +(?:and +|but +)?|\.{2,} *| and | but | - /;
+const BETWEEN = /[,;.:] +(?:and +|but +)?|\.{2,} *| but | - /;
 
 /** Words after which a line as a whole is no report: questions, conditions, choices, jokes and second thoughts. */
 const NO_REPORT =
@@ -23,7 +23,7 @@ export function observationsInClauses(
 ): readonly Observation[] | null {
   const { text } = attributed;
   if (NO_REPORT.test(text)) return null;
-  const clauses = text.split(BETWEEN).filter((clause) => clause.trim() !== "");
+  const clauses = clausesOf(attributed, context).filter((clause) => clause.trim() !== "");
   const found: Observation[] = [];
   let before: ReadClause = { facts: null, name: null };
   for (const clause of clauses) {
@@ -35,6 +35,15 @@ export function observationsInClauses(
   const gone = facts.some(({ kind }) => kind === "lost");
   if (facts.length === 0) return null;
   return gone ? found.filter(({ kind }) => kind !== "done") : found;
+}
+
+/** What stands between commas and the like; where that says nothing as a whole, as `tomatoes and peppers` does, what stands between its `and`s. */
+function clausesOf(attributed: AttributedLine, context: DiaryContext): readonly string[] {
+  return attributed.text.split(BETWEEN).flatMap((clause) => {
+    if (!clause.includes(" and ")) return [clause];
+    const whole = observationsInClause(attributed, clause.trim(), context);
+    return whole && observed(whole) ? [clause] : clause.split(" and ");
+  });
 }
 
 type Surroundings = { readonly before: ReadClause; readonly context: DiaryContext };

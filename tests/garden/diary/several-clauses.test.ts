@@ -20,6 +20,19 @@ test("each clause says its own, and remarks say nothing", () => {
   expect(said("what a day, what a night")).toBeNull();
 });
 
+test("two crops of one deed stay together, whatever is said behind them", () => {
+  const both = ["done 2027/beet", "done 2027/carrot"];
+  for (const text of [
+    "thinned beets and carrots, a warm day",
+    "beets and carrots thinned, then tea",
+  ])
+    expect(said(text)).toEqual(both);
+  expect(said("beets up and thinned the carrots, then tea")).toEqual([
+    "seen 2027/beet",
+    "done 2027/carrot",
+  ]);
+});
+
 test("a clause leaves out what the one before has said", () => {
   expect(said("beets up, carrots not")).toEqual(["seen 2027/beet", "not yet 2027/carrot"]);
   expect(said("beets came up patchy, sowed them again")).toEqual([
