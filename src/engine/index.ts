@@ -20,6 +20,7 @@ export type { Tray } from "./beds/trays-tonight.ts";
 export type { BedWater, WateringWeek } from "./beds/watering-weeks.ts";
 export { buildBaseline, buildYear } from "./build.ts";
 export { type Climate, climateFrom } from "./climate/climate.ts";
+export { WORTH_SAYING_K, weeksBefore } from "./climate/drift.ts";
 export { chanceOfFrostAfter, firstFrostAt, lastFrostAt, sayOdds } from "./climate/frost.ts";
 export { ONE_IN_TEN } from "./climate/normal.ts";
 export { sunsetOn } from "./climate/sun.ts";

@@ -1,3 +1,4 @@
+import { WORTH_SAYING_K } from "../climate/drift.ts";
 import type { Basis } from "../growth/anchors.ts";
 import { type Sentence, why } from "../practices/sentence.ts";
 import { CALM_DAYS } from "./published-state.ts";
@@ -6,8 +7,8 @@ import type { ScheduledTask } from "./scheduled-task.ts";
 /** What a day hangs on where warmth or cold can move it. */
 const BY_WARMTH: readonly Basis[] = ["soil", "warmth", "heat", "cold"];
 
-/** Differences from a usual month that are worth a word, and a stronger one [K]. Source: house rule. */
-const [WORTH_SAYING_K, MUCH_K] = [1, 2.5];
+/** A difference from a usual month that is worth a stronger word [K]. Source: house rule. */
+const MUCH_K = 2.5;
 
 /**
  * The same task, with what the last weeks were like where that can have moved it: its day hangs on warmth, nothing was seen of it, and

@@ -1,5 +1,11 @@
 import { type Day, earliest, latest, plus, sayDay, sayQuantity } from "../../base/index.ts";
-import { type Climate, climateFrom, seasonFor } from "../../engine/index.ts";
+import {
+  type Climate,
+  climateFrom,
+  seasonFor,
+  WORTH_SAYING_K,
+  weeksBefore,
+} from "../../engine/index.ts";
 import { curveOf, outlineOf } from "./curve.ts";
 import { axisPx, degreeLabels, readableRange, type TemperatureField, yOf } from "./degrees.ts";
 import { RAIN_HIGH_PX, rainBars, rainOf, rainText } from "./rain.ts";
@@ -11,12 +17,6 @@ import { todayLabel } from "./today.ts";
 
 /** Days that are drawn before today, where so many are known. Source: house rule: a season's quarter. */
 const DAYS_BEHIND = 92;
-
-/** Days over which the season so far is compared with a usual one. Source: house rule: four weeks. */
-const COMPARED_DAYS = 28;
-
-/** A difference from a usual season that is worth a word [K]. Source: house rule; less is felt by no plant. */
-const WORTH_SAYING_K = 1;
 
 /** Height of the field on a phone [px]. */
 const PHONE_HIGH_PX = 300;
@@ -87,20 +87,20 @@ function drawnOf({ year, plan, today }: Sketch): Drawn {
 }
 
 /** How the last weeks were, in words; that nothing is known where it is not. */
-function comparison({ plan, today }: Sketch, { known, actual, usual }: Drawn): string {
-  const last = known.filter(
-    ({ day }) => today !== null && day < today && day >= plus(today, -COMPARED_DAYS),
-  );
-  if (last.length === 0) return "Nothing is known of this season's weather yet.";
-  const warmerK =
-    last.reduce((sum, { day }) => sum + actual.airC(day) - usual.airC(day), 0) / last.length;
+function comparison({ year, plan, today }: Sketch, { known, actual }: Drawn): string {
+  const weeks = today === null ? null : weeksBefore(seasonFor(year, plan).climate, today);
+  if (today === null || weeks === null) return "Nothing is known of this season's weather yet.";
+  const { since, warmerK } = weeks;
   const off = sayQuantity({ kind: "difference", si: Math.abs(warmerK), said: null }, plan.measures);
   const air =
     Math.abs(warmerK) < WORTH_SAYING_K
       ? "as warm as usual"
       : `${off} ${warmerK > 0 ? "warmer" : "colder"} than usual`;
-  const since = sayDay(last[0]?.day ?? plus(today ?? (0 as Day), -COMPARED_DAYS));
-  return `The days since ${since} were ${air}.${rainText(rainOf(last, actual), plan.measures)}`;
+  const rain = rainOf(
+    known.filter(({ day }) => day < today && day >= since),
+    actual,
+  );
+  return `The days since ${sayDay(since)} were ${air}.${rainText(rain, plan.measures)}`;
 }
 
 function fieldOf(
