@@ -60,4 +60,4 @@ export { numberFrom, quantityFrom, temperatureFrom } from "./quantities/read.ts"
 export { sayQuantity } from "./quantities/say.ts";
 export { editDistance, editDistanceWithin, nearest, suggestion } from "./text/nearest.ts";
 export { slug } from "./text/slug.ts";
-export { capital, joinFirst, joinWords, sayCount, verbWith } from "./text/words.ts";
+export { capital, joinFirst, joinWords, sayCount, verbWith, verbWithin } from "./text/words.ts";

@@ -48,7 +48,7 @@ const STOP_VINES: Care = {
   step: "1",
   from: "up",
   days: commonPractice([40, 55]),
-  verb: "Pinch out the tips of",
+  verb: "Pinch the tips off",
   how: "Pinch out the tips where the vines have come to the top of their poles.",
   sign: "Tips wave above the poles.",
   why: "They branch and bear lower down, where you can reach.",

@@ -165,7 +165,7 @@ export const MELON: Crop = {
       step: "1",
       from: "first frost",
       days: commonPractice([-52, -42]),
-      verb: "Pinch out the tips of",
+      verb: "Pinch the tips off",
       how: "Pinch out the tips of the vines and take off fruits smaller than an egg. Lay a tile under the rest.",
       sign: "Each vine has a few melons that swell.",
       why: "What sets from now on won't ripen before frost.",

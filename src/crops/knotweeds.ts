@@ -51,7 +51,7 @@ export const RHUBARB: Crop = {
       step: "flowers",
       from: "last frost",
       days: commonPractice([7, 35]),
-      verb: "Take the flowers off",
+      verb: "Take flowers off",
       how: "Twist the flower stalks off at the base as soon as they show.",
       sign: "A thick stalk with a round bud stands among the leaves.",
       why: "Seed takes from the roots what next year's stalks need.",

@@ -98,7 +98,7 @@ export const TOMATO: Crop = {
       step: "1",
       from: "first frost",
       days: commonPractice([-35, -28]),
-      verb: "Pinch out the tips of",
+      verb: "Pinch the tips off",
       how: "Pinch out the tip of every stem two leaves above its last green fruit. Leave bush kinds as they are.",
       sign: null,
       why: "A flower that opens now won't ripen this year.",

@@ -76,7 +76,7 @@ export const BROAD_BEAN: Crop = {
       step: "1",
       from: "flower",
       days: commonPractice([14, 22]),
-      verb: "Pinch out the tips of",
+      verb: "Pinch the tips off",
       how: "Pinch out the soft tip of every plant, a finger long. Clean tips are good to eat, cooked.",
       sign: "The lowest pods show below the flowers.",
       why: "Blackfly settle on the tips first, and the pods fill sooner.",

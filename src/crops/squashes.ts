@@ -37,7 +37,7 @@ const STOP_VINES: Care = {
   step: "1",
   from: "first frost",
   days: commonPractice([-49, -38]),
-  verb: "Pinch out the tips of",
+  verb: "Pinch the tips off",
   how: "Pinch out the tips of the vines and take off flowers and the smallest fruits.",
   sign: "Each vine has two or three fruits that swell.",
   why: "What sets from now on won't ripen before frost.",

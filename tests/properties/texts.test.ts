@@ -19,6 +19,8 @@ type Told = {
   readonly id: string;
   readonly part: string;
   readonly text: string;
+  readonly verb?: string;
+  readonly object?: string;
 };
 
 function toldBy(garden: string, text: string): readonly Told[] {
@@ -34,7 +36,7 @@ function toldBy(garden: string, text: string): readonly Told[] {
         text: words,
       });
       return [
-        told("title", verbWith(title.verb, title.object)),
+        { ...told("title", verbWith(title.verb, title.object)), ...title },
         ...say.map(({ part, pieces }) => told(part, sayPieces(pieces, voice))),
         ...because.map((pieces) => told("because", sayPieces(pieces, voice))),
       ];
@@ -67,7 +69,20 @@ const names = new RegExp(`\\b(?:${[...plurals, ...singulars].join("|")})\\b`, "i
 const agreeing = (subjects: readonly string[], verbs: string) =>
   new RegExp(`^(?:${subjects.join("|")}) (?:${verbs})\\b`, "i");
 
+/** What a lock screen shows of a title for certain. Source: house rule. */
+const AT_A_GLANCE = 25;
+
 describe("what gardens are told", () => {
+  test("has titles that say what to do with what at a glance", () => {
+    const hidden = seen(({ part, verb = "", object = "", text }) => {
+      const [before = ""] = verb.split("…");
+      const glance = text.slice(0, AT_A_GLANCE).toLowerCase();
+      const named = glance.includes(object.slice(0, 4).toLowerCase());
+      return part === "title" && !(glance.startsWith(before.trim().toLowerCase()) && named);
+    });
+    expect(hidden).toEqual([]);
+  });
+
   test("are thousands of sentences", () => {
     expect(texts().length).toBeGreaterThan(5000);
   });

@@ -104,7 +104,7 @@ describe("any crops of the trade in any garden", () => {
   test("things are named on Saturdays, where nobody's days are in the way", () => {
     const ready = gardens()
       .flatMap(({ told }) => told.scheduled)
-      .filter(({ task }) => task.title.verb === "Have ready for");
+      .filter(({ task }) => task.title.verb === "…: get things ready");
     expect(ready.length).toBeGreaterThan(GARDENS * 4);
     expect(ready.filter(({ day }) => weekdayOf(day) !== 6).map(({ task }) => task.id)).toEqual([]);
   });

@@ -20,7 +20,20 @@ export function joinFirst(words: readonly string[], count: number): string {
   return more <= 0 ? joinWords(words) : `${words.slice(0, count).join(", ")} and ${more} more`;
 }
 
-/** A verb with what it is done to: behind it, or where it has `…`: `Thin beets`, `Thin carrots again`. */
+/**
+ * A verb with what it is done to, as a title begins: behind it, or where it has `…`: `Thin beets`, `Thin carrots again`,
+ * `Beets: get things ready`.
+ */
 export function verbWith(verb: string, objects: string): string {
+  return capital(wordingWith(verb, objects));
+}
+
+/** The same in the midst of a sentence: `thin beets`, `beets: get things ready`; a name that stands first keeps its capital. */
+export function verbWithin(verb: string, objects: string): string {
+  const wording = wordingWith(verb, objects);
+  return verb.startsWith("…") ? wording : wording.charAt(0).toLowerCase() + wording.slice(1);
+}
+
+function wordingWith(verb: string, objects: string): string {
   return verb.includes("…") ? verb.replace("…", () => objects) : `${verb} ${objects}`;
 }

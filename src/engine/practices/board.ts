@@ -122,7 +122,7 @@ function tasks(context: SowingContext): readonly TaskOf<"board">[] {
       ...shared,
       window: window(plus(look, -1), look, look, "earlier"),
       minutes: 5,
-      title: { verb: "Look under the board:", object, where: "bed" },
+      title: { verb: "Look under board:", object, where: "bed" },
       say: [
         how("From tonight lift an edge each evening, and water if the soil is dry."),
         sign("Any green at all means off tonight."),

@@ -65,7 +65,7 @@ function paleLeaves(context: SowingContext): readonly TaskOf<"feed">[] {
       harm: "when you can",
       rhythm: "session",
       minutes: 5,
-      title: { verb: "Look for pale leaves on", object: objectOf(context), where: "bed" },
+      title: { verb: "Look … over for pale leaves", object: objectOf(context), where: "bed" },
       say: [...paleSay(crop), caution("Feed: no more than the label says.")],
       because: [
         [

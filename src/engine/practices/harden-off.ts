@@ -104,7 +104,7 @@ function rungTasks(
       basis,
       hangsOn,
     });
-  const out = task("out", night ? "Leave … out overnight" : "Carry out", outSay(rung, shared));
+  const out = task("out", night ? "Leave out overnight:" : "Carry out", outSay(rung, shared));
   return night ? [out] : [out, task("in", "Bring in", [BACK])];
 }
 
@@ -141,7 +141,7 @@ function hardySteps(
     plantingTask(context, "harden off", "nights", {
       ...shared,
       window: window(plus(nightsFrom, -1), nightsFrom, plus(nightsFrom, 1)),
-      title: { verb: "Leave … out overnight", object, where: null },
+      title: { verb: "Leave out overnight:", object, where: null },
       say: [
         context.plan.site.lastFrost
           ? how(

@@ -78,7 +78,7 @@ function readyParts(needed: ThingsForJob, context: SowingContext | undefined): T
     harm: "when you can",
     rhythm: "daily",
     minutes: 10,
-    title: { verb: "Have ready for", object: objectFor(needed, context), where: null },
+    title: { verb: "…: get things ready", object: objectFor(needed, context), where: null },
     say: [
       how(
         `${capital(things.join("; "))}, by `,

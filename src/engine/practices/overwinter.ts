@@ -222,7 +222,7 @@ function stalks(context: SowingContext): readonly TaskOf<"overwinter">[] {
   const { overwinter } = context.crop;
   if (!overwinter) return [];
   return inSpring(context, "stalks", overwinter.cutStalksDaysAfterLastFrost.value, {
-    verb: "Snap the flower stalks off",
+    verb: "Snap … flower stalks off",
     minutes: 10,
     say: [
       how(

@@ -68,7 +68,7 @@ function galeWords(plan: Plan, hard: Extract<HardDay, { kind: "gale" }>): HardDa
         ? [`Weigh down or bury the edges of what lies over ${joinFirst(hard.covered, NAMES)}.`]
         : []),
       ...(hard.hardening.length > 0
-        ? [`Keep ${joinFirst(hard.hardening, NAMES)} in: a day lost does no harm.`]
+        ? [`Keep ${joinFirst(hard.hardening, NAMES)} in: a day lost will not hurt them.`]
         : []),
       "Tie in what is tall.",
       `The forecast says gusts to ${gust}.`,

@@ -1,9 +1,9 @@
-import { joinFirst, joinWords, sayCount, verbWith } from "../../base/index.ts";
+import { joinFirst, joinWords, sayCount, verbWith, verbWithin } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 
-/** A title is useful alone on a lock screen and never longer than this. */
-export const LONGEST_TITLE = 50;
+/** A title is useful alone on a lock screen, most of it in its first 25 characters, and never longer than this. */
+export const LONGEST_TITLE = 49;
 
 /** Found only where characters may be fewer than their halves. */
 const HALVES = /[\ud800-\udbff]/;
@@ -74,8 +74,8 @@ export function sessionTitle(jobs: readonly ScheduledTask[], lead = ""): string 
   }
   const all = [...byVerb].map(([verbs, objects], i) => {
     const [verb = "", where] = verbs.split("|");
-    const wording = `${verbWith(verb, joinWords([...objects]))}${where ? ` ${where}` : ""}`;
-    return i === 0 && lead === "" ? wording : wording.charAt(0).toLowerCase() + wording.slice(1);
+    const named = (i === 0 && lead === "" ? verbWith : verbWithin)(verb, joinWords([...objects]));
+    return `${named}${where ? ` ${where}` : ""}`;
   });
   for (let count = all.length; count > 0; count--) {
     const more = all.length - count;

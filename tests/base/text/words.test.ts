@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { capital, joinFirst, joinWords, sayCount, verbWith } from "../../../src/base/text/words.ts";
+import {
+  capital,
+  joinFirst,
+  joinWords,
+  sayCount,
+  verbWith,
+  verbWithin,
+} from "../../../src/base/text/words.ts";
 
 test("a text begins with a capital, an empty one stays empty", () => {
   expect(capital("beets")).toBe("Beets");
@@ -34,4 +41,11 @@ test("a verb has its objects behind it, or where they belong", () => {
   expect(verbWith("Thin", "beets")).toBe("Thin beets");
   expect(verbWith("Get … onto their sticks", "peas")).toBe("Get peas onto their sticks");
   expect(verbWith("Thin … again", "$& carrots")).toBe("Thin $& carrots again");
+  expect(verbWith("…: get things ready", "beets")).toBe("Beets: get things ready");
+});
+
+test("in the midst of a title it begins small, unless a name stands first", () => {
+  expect(verbWithin("Thin", "beets")).toBe("thin beets");
+  expect(verbWithin("…: get things ready", "beets")).toBe("beets: get things ready");
+  expect(verbWithin("…: get things ready", "Root bed")).toBe("Root bed: get things ready");
 });

@@ -17,7 +17,7 @@ describe("a board over carrots sown on 3 May", () => {
       "off 05-18 05-23 05-24",
     ]);
     expect(titles(tasksIn(BOARD, carrots()))).toEqual([
-      "Look under the board: carrots [bed]",
+      "Look under board: carrots [bed]",
       "Board off carrots [bed]",
     ]);
   });

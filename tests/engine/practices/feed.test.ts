@@ -17,7 +17,7 @@ describe("a look for pale leaves", () => {
 
   test("comes ten to fourteen days after they are up in soil still cold", () => {
     expect(windowsOf(FEED, beets)).toEqual(["pale 05-30 06-01 06-07"]);
-    expect(titles(tasksIn(FEED, beets))).toEqual(["Look for pale leaves on beets [bed]"]);
+    expect(titles(tasksIn(FEED, beets))).toEqual(["Look beets over for pale leaves [bed]"]);
     expect(said(tasksIn(FEED, beets)[0])).toContain("caution: Feed: no more than the label says.");
   });
 

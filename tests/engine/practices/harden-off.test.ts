@@ -124,7 +124,7 @@ describe("hardening tomatoes off", () => {
     const all = titles(tasksIn(HARDEN_OFF, tomatoes()));
     expect(all[0]).toBe("Carry out tomatoes");
     expect(all[1]).toBe("Bring in tomatoes");
-    expect(all.at(-1)).toBe("Leave tomatoes out overnight");
+    expect(all.at(-1)).toBe("Leave out overnight: tomatoes");
   });
 
   test("has each rung on its day alone", () => {
@@ -188,7 +188,7 @@ describe("hardening lettuce off", () => {
     ]);
     expect(titles(tasksIn(HARDEN_OFF, lettuces()))).toEqual([
       "Start hardening off lettuce",
-      "Leave lettuce out overnight",
+      "Leave out overnight: lettuce",
     ]);
   });
 

@@ -65,7 +65,7 @@ describe("a title", () => {
     expect(titleOf([beets], PLAN)).toBe("Thin beets of the kind that nobody remembers");
   });
 
-  test("is cut where even the crop is too long, and never longer than fifty characters", () => {
+  test("is cut where even the crop is too long, and always under fifty characters", () => {
     const title = titleOf([thin(LONG)], PLAN);
     expect(title).toMatch(/^Thin some parsnips.*…$/);
     expect([...title].length).toBeLessThanOrEqual(LONGEST_TITLE);
