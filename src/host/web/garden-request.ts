@@ -6,7 +6,7 @@ import { type GardenRecord, loadGarden, type StoredGarden, zoneOf } from "../sto
 import { revokedLinks } from "../store/links.ts";
 import type { GardenContext } from "./garden-context.ts";
 import { gardenNameOf } from "./link-offers.ts";
-import type { Frame, NavLink } from "./pages/frame.tsx";
+import { type Frame, MORE, type NavLink } from "./pages/frame.tsx";
 
 /** A garden as a page tells it to the holder of a link, whose path is `base`. */
 export type GardenView = {
@@ -59,25 +59,19 @@ export function todayIn({ context, stored }: Pick<GardenView, "context" | "store
   return dayAt(context.now(), zoneOf(stored));
 }
 
+const TODAY: NavLink = { name: "Today", path: "" };
+
 const HOUSEHOLD: readonly NavLink[] = [
-  { name: "Frost tonight", path: "frost" },
-  { name: "Room in the beds", path: "room" },
-  { name: "The season in pictures", path: "pictures" },
-  { name: "This month on paper", path: "sheet" },
-  { name: "The year looked back on", path: "year" },
-  { name: "The diary", path: "diary" },
+  TODAY,
+  { name: "Beds", path: "room" },
+  { name: "Frost", path: "frost" },
+  { name: "Diary", path: "diary" },
+  { name: "More", path: MORE },
 ];
 
-const OWNER: readonly NavLink[] = [
-  { name: "The plan", path: "plan" },
-  { name: "Links to hand on", path: "links" },
-  { name: "Take it with you, or end it", path: "leaving" },
-];
+const READER: readonly NavLink[] = [TODAY, { name: "In your calendar", path: "calendar" }];
 
-/** What stands at the foot of a page under a link: the garden and wherever else this link leads. */
+/** The bar at the foot of a page under a link. */
 export function frameOf({ stored, link, base }: GardenView): Frame {
-  const own = link.role === "owner" ? [] : [{ name: "In your calendar", path: "calendar" }];
-  const household = link.role === "reader" ? [] : HOUSEHOLD;
-  const owner = link.role === "owner" ? OWNER : [];
-  return { garden: gardenNameOf(stored), base, ways: [...own, ...household, ...owner] };
+  return { garden: gardenNameOf(stored), base, ways: link.role === "reader" ? READER : HOUSEHOLD };
 }

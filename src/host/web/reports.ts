@@ -6,6 +6,7 @@ import { weatherCellOf } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
 import { keptCourse, keptMonth, keptPlanned, keptYear } from "./kept-year.ts";
 import { bedsOf } from "./link-offers.ts";
+import { withBar } from "./pages/frame.tsx";
 import { frostPage, picturesPage, roomPage } from "./pages/reports.tsx";
 
 function queryValue({ request }: GardenRequest, name: string): string | null {
@@ -86,7 +87,8 @@ export async function answerSheet(gardenRequest: GardenRequest, said?: string): 
   const { context, link } = gardenRequest;
   const engine = await context.engine();
   const asked = { month, person: link.person, today: todayIn(gardenRequest) };
-  return paper(engine.month(await keptMonth(context, month), asked));
+  const sheet = engine.month(await keptMonth(context, month), asked);
+  return paper(withBar(sheet, frameOf(gardenRequest)));
 }
 
 function monthAsked(said: string): Day | null {
@@ -101,5 +103,5 @@ export async function answerYear(gardenRequest: GardenRequest, said?: string): P
   const year = said === undefined ? null : Number(said);
   const asked = { year, today: todayIn(gardenRequest), planned: keptPlanned(context) };
   const html = engine.review(await keptYear(context), asked);
-  return html === null ? notFound() : paper(html);
+  return html === null ? notFound() : paper(withBar(html, frameOf(gardenRequest)));
 }

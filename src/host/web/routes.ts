@@ -5,6 +5,7 @@ import type { GardenRequest, LinkRequest } from "./garden-request.ts";
 import { answerEvent, answerHome } from "./home.ts";
 import { answerArchive, answerLeaving } from "./leaving.ts";
 import { answerLinks, answerRevoke } from "./links.ts";
+import { answerMore } from "./more.ts";
 import { answerCheck, answerNewest, answerPlanPage, answerVersion } from "./plan-page.ts";
 import { answerPlan, answerPublish } from "./plans.ts";
 import {
@@ -43,6 +44,7 @@ const OWNER: readonly Role[] = ["owner"];
 /** Everything under a link that is no feed, for a garden that is there. The first whose path fits answers. */
 export const ROUTES: readonly Route[] = [
   { path: /^$/, methods: LOOK, who: ALL, answer: answerHome },
+  { path: /^more$/, methods: LOOK, who: HOUSEHOLD, answer: answerMore },
   { path: /^calendar$/, methods: LOOK, who: ALL, answer: answerCalendar },
   { path: /^qr\.svg$/, methods: LOOK, who: ALL, answer: answerCalendarCode },
   { path: /^(on\/.+)$/, methods: FORM, who: HOUSEHOLD, answer: answerEvent },

@@ -47,9 +47,9 @@ describe("an owner's links", () => {
     expect((await ask(shell, imre)).status).toBe(200);
   });
 
-  test("say which of them a calendar has asked with", async () => {
+  test("say which of them a calendar uses", async () => {
     await ask(shell, `${await linkTo("quarry-lane", "helper", "imre")}sessions.ics`);
-    expect(await page()).toMatch(/Imre<\/h3><p class="faint">A calendar has asked with it\./);
+    expect(await page()).toMatch(/Imre<\/h3><p class="faint">A calendar uses it\./);
   });
 
   test("of somebody no plan names any more can still be seen and revoked", async () => {

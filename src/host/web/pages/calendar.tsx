@@ -1,5 +1,5 @@
 import type { Child } from "hono/jsx";
-import { type Frame, renderPage } from "./frame.tsx";
+import { type Frame, MORE, renderPage } from "./frame.tsx";
 
 /** An address to subscribe to: what it is called and its address on the web (`https://…/sessions.ics`). */
 export type Subscription = { readonly name: string; readonly address: string };
@@ -23,6 +23,7 @@ export function calendarPage(frame: Frame, { device, first, more }: CalendarPage
   return renderPage({
     title: "In your calendar",
     frame,
+    place: frame.ways.some(({ path }) => path === "calendar") ? "calendar" : MORE,
     children: (
       <>
         <p>

@@ -34,6 +34,7 @@ export function diaryPage(
   return renderPage({
     title: "The diary",
     frame,
+    place: "diary",
     children: (
       <>
         <p>
@@ -45,7 +46,9 @@ export function diaryPage(
           <input id="say" name="say" class="wide" value={said} maxlength={300} required />
           <label for="day">On which day?</label>
           <input id="day" name="day" type="date" value={today} max={today} required />
-          <button type="submit">Write it down</button>
+          <button type="submit" class="fill">
+            Write it down
+          </button>
         </form>
         {wrong !== null && <p role="alert">{wrong}</p>}
         {lines.length > 0 && (

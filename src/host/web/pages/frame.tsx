@@ -1,22 +1,28 @@
 import { html, raw } from "hono/html";
 import type { Child } from "hono/jsx";
+import { BAR_STYLE } from "../style/bar.ts";
 
-/** A garden's own page and where else its link leads, as every page under the link shows them at its foot. */
+/** A garden's own page and where else its link leads, as the bar at the foot of every page under the link has it. */
 export type Frame = {
   readonly garden: string;
   /** The link's path, with its closing slash. */
   readonly base: string;
-  /** What it leads to besides: names, and what follows the link. */
+  /** The places in the bar, five at the most: names, and what follows the link. */
   readonly ways: readonly NavLink[];
 };
 
 /** One way on: its name and its path under the link. */
 export type NavLink = { readonly name: string; readonly path: string };
 
-/** A page and what it shows; `frame` null for a page that belongs to no garden; `script` a script of ours that it can do without. */
+/**
+ * A page and what it shows; `frame` null for a page that belongs to no garden; `place` the path of the bar's place that it
+ * belongs to, `more` where none is said; `under` a line below the title; `script` a script of ours that it can do without.
+ */
 export type PageDocument = {
   readonly title: string;
   readonly frame: Frame | null;
+  readonly place?: string;
+  readonly under?: string;
   readonly script?: string;
   readonly children: Child;
 };
@@ -24,18 +30,29 @@ export type PageDocument = {
 /** Where the pages' icon is served. */
 export const ICON = "/icon.svg";
 
-/** A whole document: the title as its one first heading, what it shows, and below it the ways on. */
-export function renderPage({ title, frame, script, children }: PageDocument): string {
-  const named = frame === null || frame.garden === title ? title : `${title}, ${frame.garden}`;
+/** The place of every page that the bar does not name. */
+export const MORE = "more";
+
+/**
+ * A whole document: a head with the garden's name over the title, its one first heading; what it shows; and the bar at the
+ * foot. On the garden's own page, whose title is the garden's name, the head is the name and the line below it.
+ */
+export function renderPage(shown: PageDocument): string {
+  const { title, frame, place = MORE, under, script, children } = shown;
+  const own = frame === null || frame.garden === title;
   const page = (
     <html lang="en">
-      <head>{headOf(named, script)}</head>
+      <head>{headOf(own ? title : `${title}, ${frame.garden}`, script)}</head>
       <body>
         <main>
-          <h1>{title}</h1>
+          <header class={own && under !== undefined ? "top own" : "top"}>
+            {!own && <p>{frame.garden}</p>}
+            <h1>{title}</h1>
+            {under !== undefined && <p>{under}</p>}
+          </header>
           {children}
         </main>
-        {frame && <NavLinks frame={frame} />}
+        {frame && <Bar frame={frame} place={place} />}
       </body>
     </html>
   );
@@ -49,23 +66,30 @@ function headOf(title: string, script: string | undefined): Child {
 }
 
 const HEAD = raw(
-  '<meta charset="utf-8"/><meta name="viewport" content="width=device-width, initial-scale=1"/>',
+  '<meta charset="utf-8"/><meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover"/>',
 );
 const LOOKS = raw(`<link rel="icon" href="${ICON}"/><link rel="stylesheet" href="/paper.css"/>`);
 
-function NavLinks({ frame: { garden, base, ways } }: { readonly frame: Frame }) {
+/** The bar at the foot; the place one is at is marked. */
+function Bar({ frame, place }: { readonly frame: Frame; readonly place: string }) {
+  const { garden, base, ways } = frame;
   return (
-    <nav aria-label={garden}>
+    <nav class="bar" aria-label={garden}>
       <ul>
-        <li>
-          <a href={base}>{garden}</a>
-        </li>
         {ways.map(({ name, path }) => (
           <li>
-            <a href={`${base}${path}`}>{name}</a>
+            <a href={`${base}${path}`} aria-current={path === place ? "true" : undefined}>
+              {name}
+            </a>
           </li>
         ))}
       </ul>
     </nav>
   );
+}
+
+/** A sheet to be printed, with the bar under what its screen shows; the paper stays as it is. */
+export function withBar(sheet: string, frame: Frame): string {
+  const bar = html`<style>${raw(BAR_STYLE)}</style>${<Bar frame={frame} place={MORE} />}`;
+  return sheet.replace("</body>", () => `${bar}</body>`);
 }

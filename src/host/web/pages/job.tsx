@@ -32,6 +32,7 @@ export function jobPage(frame: Frame, { job, parts, moved, left }: JobPageProps)
   return renderPage({
     title: job?.title ?? (alone ? alone.title : "These jobs have moved or are done"),
     frame,
+    place: "",
     children: (
       <>
         {job && <p class="faint">{job.when}</p>}
@@ -97,6 +98,7 @@ export function gonePage(frame: Frame, { coming, left, moved }: GonePageProps): 
   return renderPage({
     title: "This one is off the list",
     frame,
+    place: "",
     children: (
       <>
         {left && <Answers to={left} />}

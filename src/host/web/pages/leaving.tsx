@@ -6,7 +6,7 @@ export function leavingPage(
   { file, wrong }: { file: string; wrong: boolean },
 ): string {
   return renderPage({
-    title: "Take it with you, or end it",
+    title: "Download or delete",
     frame,
     children: (
       <>
@@ -17,13 +17,13 @@ export function leavingPage(
         </p>
         <p>
           <a class="do" href={file} download={file}>
-            Take everything along
+            Download everything
           </a>
         </p>
-        <h2>End it</h2>
+        <h2>Delete this garden</h2>
         <p>
           This deletes the garden for good: plans, diary, calendars and links. Calendars keep what
-          they last had. Nobody can bring it back, so take it along first.
+          they last had. Nobody can bring it back, so download everything first.
         </p>
         <form method="post">
           <label for="name">To be sure, type the garden's name: {frame.garden}</label>
@@ -35,7 +35,9 @@ export function leavingPage(
             aria-describedby={wrong ? "wrong" : undefined}
             aria-invalid={wrong ? "true" : undefined}
           />
-          <button type="submit">Delete this garden for good</button>
+          <button type="submit" class="end">
+            Delete this garden for good
+          </button>
         </form>
         {wrong && (
           <p id="wrong" role="alert">

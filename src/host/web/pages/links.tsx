@@ -1,7 +1,8 @@
+import { AskFirst } from "./ask.tsx";
 import { type Frame, renderPage } from "./frame.tsx";
 import { Qr } from "./qr.tsx";
 
-/** A link as its owner sees it: whose it is, its part of the path (`helper-imre-1`), and whether a calendar has asked with it. */
+/** A link as its owner sees it: whose it is, its part of the path (`helper-imre-1`), and whether a calendar uses it. */
 export type LinkEntry = { readonly name: string; readonly segment: string; readonly used: boolean };
 
 /** A link that was revoked: its part of the path and the day, in words. */
@@ -51,9 +52,15 @@ export function linksPage(
             Show my next link
           </button>
           {others && (
-            <button type="submit" name="do" value="close">
-              Close every other link of an owner
-            </button>
+            <AskFirst what="Close every other owner's link">
+              <p>
+                Only the link you are here by opens as the owner's from then on. Have you kept it
+                somewhere safe?
+              </p>
+              <button type="submit" class="end" name="do" value="close">
+                Yes, close every other
+              </button>
+            </AskFirst>
           )}
         </form>
         {revoked.length > 0 && <h2>Revoked</h2>}
@@ -81,18 +88,28 @@ function LinkRow({
   return (
     <form method="post" aria-label={name}>
       <h3>{name}</h3>
-      <p class="faint">
-        {used ? "A calendar has asked with it." : "No calendar has asked with it yet."}
-      </p>
+      <p class="faint">{used ? "A calendar uses it." : "No calendar uses it yet."}</p>
       <input type="hidden" name="link" value={segment} />
       {shows && (
         <button type="submit" name="do" value="show">
           Show the link<span class="unseen"> of {name}</span>
         </button>
       )}
-      <button type="submit" name="do" value="revoke">
-        Revoke it<span class="unseen">, the link of {name}</span>
-      </button>
+      <AskFirst
+        what={
+          <>
+            Revoke it<span class="unseen">, the link of {name}</span>
+          </>
+        }
+      >
+        <p>
+          Whoever has this link is shut out at once, and its calendars get no more news. A new link
+          takes its place here.
+        </p>
+        <button type="submit" class="end" name="do" value="revoke">
+          Yes, revoke it<span class="unseen">, the link of {name}</span>
+        </button>
+      </AskFirst>
     </form>
   );
 }
@@ -118,7 +135,7 @@ export function linkPage(frame: Frame | null, { name, address, feed }: LinkPageP
         <p>
           {feed === null
             ? "It opens everything in the garden, so keep it to yourself, and keep it well: a bookmark, a password store, a slip of paper in a drawer. Another device's camera can look at the code."
-            : "Send it, or let the other phone's camera look at the code. It opens a page that puts the jobs into that phone's calendar."}
+            : "Send it, or let the other phone's camera look at the code. It opens what is to be done today, and leads from there into that phone's calendar."}
         </p>
         <p>
           <a class="do" href={address}>

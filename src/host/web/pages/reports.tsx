@@ -22,6 +22,7 @@ export function frostPage(
   return renderPage({
     title: "Frost tonight",
     frame,
+    place: "frost",
     children: (
       <>
         <form method="get">
@@ -36,7 +37,9 @@ export function frostPage(
             aria-describedby={wrong ? "wrong" : undefined}
             aria-invalid={wrong ? "true" : undefined}
           />
-          <button type="submit">What to cover</button>
+          <button type="submit" class="fill">
+            What to cover
+          </button>
         </form>
         {wrong && <p id="wrong">That is no temperature. Write it like 29, 29 °F or -2 °C.</p>}
         {report && (
@@ -60,6 +63,7 @@ export function roomPage(frame: Frame, { beds, bed, report }: RoomPageProps): st
   return renderPage({
     title: "Room in the beds",
     frame,
+    place: "room",
     children: (
       <>
         {beds.length === 0 && <p>The plan names no beds.</p>}
@@ -73,7 +77,9 @@ export function roomPage(frame: Frame, { beds, bed, report }: RoomPageProps): st
                 </option>
               ))}
             </select>
-            <button type="submit">What fits in it</button>
+            <button type="submit" class="fill">
+              What fits in it
+            </button>
           </form>
         )}
         {report && <ReportSections head={report.head} sections={report.sections} foot={[]} />}

@@ -23,6 +23,7 @@ export function weekPage(frame: Frame, { coming, calendar }: WeekPageProps): str
   return renderPage({
     title: frame.garden,
     frame,
+    place: "",
     children: (
       <>
         <p>

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { type Frame, renderPage } from "../../../../src/host/web/pages/frame.tsx";
+import { type Frame, renderPage, withBar } from "../../../../src/host/web/pages/frame.tsx";
 
 const FRAME: Frame = {
   garden: "Quarry <Lane>",
   base: "/g/l/m/",
-  ways: [{ name: "Frost tonight", path: "frost" }],
+  ways: [{ name: "Frost", path: "frost" }],
 };
 
 test("a page is a whole document in its language with one heading, and fetches from here alone", () => {
@@ -22,11 +22,29 @@ test("its title says which garden, and what a gardener wrote is text", () => {
   expect(own).toContain("<title>Quarry &lt;Lane&gt;</title>");
 });
 
-test("the ways on stand below what the page is for, in a landmark of their own", () => {
+test("the bar stands below what the page is for, in a landmark of its own, and marks where one is", () => {
   const html = renderPage({ title: "Room", frame: FRAME, children: <p>Free.</p> });
   expect(html.indexOf("<main>")).toBeLessThan(html.indexOf("<nav"));
-  expect(html).toContain('<a href="/g/l/m/frost">Frost tonight</a>');
+  expect(html).toContain('<a href="/g/l/m/frost">Frost</a>');
+  const frost = renderPage({ title: "Frost", frame: FRAME, place: "frost", children: <p /> });
+  expect(frost).toContain('<a href="/g/l/m/frost" aria-current="true">Frost</a>');
   expect(renderPage({ title: "Room", frame: null, children: <p /> })).not.toContain("<nav");
+});
+
+test("the garden's name stands over every title but its own, and a line may stand below", () => {
+  const html = renderPage({ title: "Frost", frame: FRAME, children: <p /> });
+  expect(html).toContain('<header class="top"><p>Quarry &lt;Lane&gt;</p><h1>Frost</h1></header>');
+  const own = { title: FRAME.garden, frame: FRAME, under: "Tuesday", children: <p /> };
+  expect(renderPage(own)).toContain(
+    '<header class="top own"><h1>Quarry &lt;Lane&gt;</h1><p>Tuesday</p></header>',
+  );
+});
+
+test("a sheet gets the bar with its style, and is else as it was", () => {
+  const sheet = "<!doctype html>\n<html><body><main>$& May</main></body></html>\n";
+  const barred = withBar(sheet, FRAME);
+  expect(barred).toMatch(/<style>[^<]*\.bar \{[^<]*<\/style><nav class="bar"/);
+  expect(barred.replace(/<style>.*<\/nav>/s, "")).toBe(sheet);
 });
 
 test("a script is asked for only by the page that has one", () => {

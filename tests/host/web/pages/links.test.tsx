@@ -8,9 +8,11 @@ test("each link is shown or revoked by a form of its own, named for whom it is",
   const rows = [{ name: "Imre <x>", segment: "helper-imre-1", used: true }];
   const html = linksPage(FRAME, { ...NONE, rows });
   expect(html).toContain('<input type="hidden" name="link" value="helper-imre-1"/>');
-  expect(html).toContain('<button type="submit" name="do" value="revoke">');
+  expect(html).toMatch(
+    /<details class="ask"><summary>Revoke it.*<button type="submit" class="end" name="do" value="revoke">Yes/,
+  );
   expect(html).toContain("Imre &lt;x&gt;");
-  expect(html).toContain("A calendar has asked with it.");
+  expect(html).toContain("A calendar uses it.");
 });
 
 test("whose link it is stands one level below the page's parts", () => {
