@@ -40,7 +40,7 @@ const CORE = new Set(["base", "crops", "garden", "engine", "views"]);
 const OWNED: Readonly<Record<string, readonly string[]>> = {
   "date-fns-tz": ["base/days"],
   yaml: ["garden/plan"],
-  valibot: ["garden/plan", "garden/forecast"],
+  valibot: ["garden/plan", "garden/forecast", "host/backup"],
   suncalc: ["engine/climate"],
   "csv-parse": ["garden/station"],
   "ical-generator": ["views/calendar"],
@@ -50,7 +50,7 @@ const OWNED: Readonly<Record<string, readonly string[]>> = {
   "hono/jsx": ["host/web", "views/paper"],
   "hono/html": ["host/web", "views/paper"],
   uqr: ["host/web"],
-  fflate: ["host/web"],
+  fflate: ["host/backup"],
   diff: ["host/web"],
 };
 

@@ -9,10 +9,11 @@ const root = new URL("..", import.meta.url).pathname;
 const inWorker = [
   "tests/canaries.test.ts",
   "tests/host/worker.test.ts",
-  "tests/host/edge/{large,object,build-year,building,poll,refresh-weather,weather-cell,write-feeds}.test.ts",
+  "tests/host/backup/{archive-files,restore,take-snapshot}.test.ts",
+  "tests/host/edge/{copy-nightly,large,object,build-year,building,poll,refresh-weather,weather-cell,write-feeds}.test.ts",
   "tests/host/store/**/*.test.ts",
   "tests/host/weather/cell.test.ts",
-  "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,kept-year,leaving,links,routes,plan-page,plans,taken-back,tapped,visit}.test.ts",
+  "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,kept-year,leaving,links,routes,plan-page,plans,restoring,taken-back,tapped,visit}.test.ts",
 ];
 
 /**
@@ -61,6 +62,7 @@ export default defineConfig({
             miniflare: {
               cf: false,
               d1Databases: ["FORMER"],
+              r2Buckets: ["BACKUPS"],
               bindings: {
                 SECRET: "a secret for tests, of more than 32 characters",
                 DEPTH: DEPTH.full ? "full" : "usual",

@@ -56,6 +56,18 @@ interface D1Database {
   batch<Row>(statements: readonly D1PreparedStatement[]): Promise<D1Result<Row>[]>;
 }
 
+/** Object storage, as far as copies of gardens are kept there. */
+interface R2Object {
+  readonly key: string;
+}
+interface R2Bucket {
+  put(key: string, value: Uint8Array): Promise<R2Object>;
+  head(key: string): Promise<R2Object | null>;
+  get(key: string): Promise<(R2Object & { arrayBuffer(): Promise<ArrayBuffer> }) | null>;
+  list(of: { readonly prefix: string }): Promise<{ readonly objects: readonly R2Object[] }>;
+  delete(keys: readonly string[]): Promise<void>;
+}
+
 /** What the platform knows of a request: the codings its client takes, and the zone it seems to be in. */
 interface RequestFacts {
   readonly clientAcceptEncoding?: string;
@@ -84,6 +96,8 @@ interface Bindings {
   readonly WEATHER?: DurableObjectNamespace<import("./worker.ts").WeatherCell>;
   /** A store of the former kind, whose gardens are brought over as they are asked for. */
   readonly DB?: D1Database;
+  /** Where each garden is copied to every night; without it no copies are made. */
+  readonly BACKUPS?: R2Bucket;
   /** How often somebody without a good link may ask; without it nobody is limited. */
   readonly STRANGERS?: RateLimiter;
   readonly VERSION: { readonly id: string };

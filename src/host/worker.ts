@@ -1,5 +1,6 @@
 import { gardenObject, realPorts } from "./edge/object.ts";
 import { weatherCell } from "./edge/weather-cell.ts";
+import { logFailure } from "./log.ts";
 import { unavailable } from "./web/answers.ts";
 import { answerRequest } from "./web/app.ts";
 import { appContextOf } from "./web/app-context.ts";
@@ -21,8 +22,7 @@ export default {
     try {
       return await answerRequest(request, await appContextOf(bindings));
     } catch (error) {
-      console.error("nothing can be answered:", error);
-      return unavailable();
+      return unavailable(logFailure("an answer", error));
     }
   },
 };

@@ -10,6 +10,7 @@ export class GardenObject extends gardenObject({
   settings: (bindings) => ports.settings(bindings),
   sqlOf: (storage) => ports.sqlOf(storage),
   askCell: (bindings) => ports.askCell(bindings),
+  copies: (bindings) => ports.copies(bindings),
   former: (bindings) => ports.former(bindings),
 }) {}
 

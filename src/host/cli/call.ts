@@ -52,6 +52,8 @@ export const OPTIONS = {
   at: { type: "string" },
   weather: { type: "string" },
   contact: { type: "string" },
+  over: { type: "boolean" },
+  as: { type: "string" },
   help: { type: "boolean" },
 } as const;
 

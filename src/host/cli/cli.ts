@@ -11,6 +11,7 @@ import { INVITE } from "./invite.ts";
 import { LINKS } from "./links.ts";
 import { PICTURE } from "./picture.ts";
 import { PUBLISH } from "./publish.ts";
+import { RESTORE } from "./restore.ts";
 import { ROOM } from "./room.ts";
 import { SHEET } from "./sheet.ts";
 import { SITE } from "./site.ts";
@@ -36,6 +37,7 @@ sowbell year PLAN [--on DAY] [--to FILE]
 sowbell links [GARDEN] [--server URL]
 sowbell invite [--server URL]
 sowbell publish FOLDER [--server URL]
+sowbell restore ARCHIVE [--over] [--as GARDEN] [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
              [--where COLUMN=VALUE] [--in UNIT] [--latitude DEGREES] > weather.yaml
 sowbell site --at LATITUDE,LONGITUDE > weather.yaml
@@ -63,6 +65,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   links: LINKS,
   invite: INVITE,
   publish: PUBLISH,
+  restore: RESTORE,
   site: SITE,
   weather: WEATHER,
 };

@@ -22,7 +22,13 @@ import {
   tasksById,
 } from "../store/tasks.ts";
 import { storeYear } from "../store/year.ts";
-import { buildInput, type GardenContext, readingsOf, weatherDueAt } from "../web/garden-context.ts";
+import {
+  buildInput,
+  copyDueAt,
+  type GardenContext,
+  readingsOf,
+  weatherDueAt,
+} from "../web/garden-context.ts";
 import { changesBetween } from "./changes-between.ts";
 import type { BuiltYear, Engine } from "./engine.ts";
 
@@ -82,7 +88,8 @@ function storeBuild(context: GardenContext, { stored, tasks }: BuiltFrom, built:
   const line = lines.at(-1)?.id ?? before.line;
   const kept = { line, baselineOf: readingsOf(stored), failures: 0, retryAt: 0 };
   storeBuildRecord(sql, { number: number + 1, ...made, ...kept });
-  ring(Math.min(built.until, Math.max(weatherDueAt(context, stored) ?? built.until, now())));
+  const others = [weatherDueAt(context, stored), copyDueAt(context, stored)];
+  ring(Math.min(built.until, ...others.map((due) => Math.max(due ?? built.until, now()))));
 }
 
 function movedSince(tasks: StoredTasks, { cards }: BuiltYear): readonly MovedTask[] {

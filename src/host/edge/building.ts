@@ -1,3 +1,4 @@
+import { logFailure } from "../log.ts";
 import { buildRecord, discardBuild, storeBuildRecord } from "../store/build.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { type GardenContext, isYearBehind } from "../web/garden-context.ts";
@@ -18,7 +19,7 @@ export async function payBuild(context: GardenContext): Promise<boolean> {
     const events = isYearBehind(context) ? buildYear(context, engine) : null;
     if ((await writeFeedsBehind(context, engine, events)) === 0) return true;
   } catch (error) {
-    console.error(`garden ${gardenRecord(context.sql)?.id}: the year could not be built:`, error);
+    logFailure("building the year", error, gardenRecord(context.sql)?.id);
     noteFailure(context, discardBuild);
     return false;
   }
@@ -41,7 +42,7 @@ function noteFailure(
       ring(retryAt);
     });
   } catch (error) {
-    console.error("a failure could not be noted:", error);
+    logFailure("noting a failure", error);
   }
 }
 

@@ -1,5 +1,6 @@
 import { DurableObject } from "cloudflare:workers";
 import { keyFrom } from "../links/mac.ts";
+import { logFailure } from "../log.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { bringOver } from "../store/old/bring-over.ts";
 import { migrate } from "../store/schema.ts";
@@ -8,6 +9,7 @@ import { unavailable } from "../web/answers.ts";
 import { type GardenContext, nextRing } from "../web/garden-context.ts";
 import { answerVisit, type Visit } from "../web/visit.ts";
 import { payBuild } from "./building.ts";
+import { copyNightly } from "./copy-nightly.ts";
 import type { Engine } from "./engine.ts";
 import { answerPoll, type PollAnswer, type PollRequest } from "./poll.ts";
 import { type Rebuilder, rebuilderOf } from "./rebuilder.ts";
@@ -27,6 +29,8 @@ export type ObjectPorts = {
   readonly sqlOf: (storage: DurableObjectStorage) => SqlStore;
   /** What asks a cell for its weather; null: there are no cells here. */
   readonly askCell: (bindings: Bindings) => GardenContext["askCell"];
+  /** Where copies of gardens are kept; null: nowhere. */
+  readonly copies: (bindings: Bindings) => R2Bucket | null;
   /** The store that gardens are brought over from; null: none is bound. */
   readonly former: (bindings: Bindings) => D1Database | null;
 };
@@ -41,6 +45,7 @@ export function realPorts(engine: () => Promise<Engine>): ObjectPorts {
     ...{ now: Date.now, engine, pause, settings: settingsOf, sqlOf: sqlStoreOf },
     askCell: ({ WEATHER }) =>
       WEATHER ? (cell, question) => WEATHER.getByName(cell).ask(question) : null,
+    copies: ({ BACKUPS }) => BACKUPS ?? null,
     former: ({ DB }) => DB ?? null,
   };
 }
@@ -49,13 +54,12 @@ export function realPorts(engine: () => Promise<Engine>): ObjectPorts {
 async function orElse<Answer>(
   garden: string,
   work: () => Promise<Answer>,
-  otherwise: () => Answer,
+  otherwise: (number: string) => Answer,
 ): Promise<Answer> {
   try {
     return await work();
   } catch (error) {
-    console.error(`garden ${garden}: a request failed:`, error);
-    return otherwise();
+    return otherwise(logFailure("a request", error, garden));
   }
 }
 
@@ -111,6 +115,7 @@ export function gardenObject(ports: ObjectPorts) {
       const context = await this.#context(garden.id);
       await refreshWeather(context);
       if ((nextRing(context) ?? 0) <= ports.now()) await this.#rebuilder.now();
+      await copyNightly(context);
       const next = nextRing(context);
       if (next !== null) context.ring(next);
     }
@@ -124,6 +129,7 @@ export function gardenObject(ports: ObjectPorts) {
         ...{ sql: this.#sql, key: await this.#key, now, code, epoch, origin },
         engine,
         askCell: ports.askCell(this.env),
+        copies: ports.copies(this.env),
         ring: (at) => void this.ctx.storage.setAlarm(at),
         rebuild: () => this.#rebuilder.start(),
         catchUp: () => this.#rebuilder.resume(),

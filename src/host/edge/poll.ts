@@ -1,3 +1,4 @@
+import { logFailure } from "../log.ts";
 import { buildRecord, discardBuild } from "../store/build.ts";
 import { type FeedKey, feedBody, feedRecord } from "../store/feeds.ts";
 import { type PollRecord, pollRecord } from "../store/polls.ts";
@@ -65,7 +66,7 @@ async function writeFirst(context: GardenContext, asked: PollRequest): Promise<P
     if (buildRecord(sql).number === 0 && !(await context.buildNow())) return { kind: "later" };
     await writeFeed(context, await context.engine(), asked);
   } catch (error) {
-    console.error(`garden ${asked.garden}: a feed could not be written:`, error);
+    logFailure("writing a feed", error, asked.garden);
     discardBuild(sql);
     return { kind: "later" };
   }

@@ -4,6 +4,7 @@ import type { Event, FeedChoice } from "../../app/records.ts";
 import { eventPath, type Feed, readFeed } from "../links/feeds.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, readSegment } from "../links/segment.ts";
+import { logFailure } from "../log.ts";
 import { type BuildRecord, buildRecord } from "../store/build.ts";
 import { allEvents } from "../store/events.ts";
 import {
@@ -41,7 +42,7 @@ export async function writeFeedsBehind(
       await writeFeed(context, engine, key, events);
     } catch (error) {
       failed += 1;
-      console.error(`garden ${gardenRecord(sql)?.id}: a feed could not be written:`, error);
+      logFailure("writing a feed", error, gardenRecord(sql)?.id);
     }
   return failed;
 }
@@ -94,7 +95,7 @@ function writeOver(
   const had = over && feedLedger(sql, key);
   const { choice } = feed;
   const { text, ledger } = engine.writeFeed({
-    ...{ garden: stored.id, name: nameOf(engine, stored, choice), choice, events },
+    ...{ garden: stored.uids, name: nameOf(engine, stored, choice), choice, events },
     link: pageOf,
     cause: causeOf(context, stored, { over, isLedgerLost: had === null }),
     ledger: had,

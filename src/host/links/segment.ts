@@ -2,7 +2,7 @@
  * What a link lets its holder do. An admin holds the deployment's own key: it brings plans in and makes gardens. An
  * invitation makes its one garden.
  */
-export type Role = "owner" | "helper" | "reader" | "admin" | "invitation";
+export type Role = (typeof ROLES)[number];
 
 /**
  * What a link says. `person` is the key of the helper whose own link it is; null for the household's, and for every
@@ -16,7 +16,8 @@ export type Link = {
   readonly serial: number;
 };
 
-const ROLES: readonly Role[] = ["owner", "helper", "reader", "admin", "invitation"];
+/** Every role there is. */
+export const ROLES = ["owner", "helper", "reader", "admin", "invitation"] as const;
 const PLAIN = /^[A-Za-z0-9_-]$/;
 
 /**

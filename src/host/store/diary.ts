@@ -35,6 +35,11 @@ export function diaryLines(sql: SqlStore, after = 0): readonly StoredLine[] {
   return rows.map(lineOf);
 }
 
+/** Every line that was ever said, those taken back too, in the order they were said. */
+export function storedDiary(sql: SqlStore): readonly StoredLine[] {
+  return sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary ORDER BY id`).map(lineOf);
+}
+
 /** Every line that answers a task, in the order they were said. */
 export function answersIn(sql: SqlStore): readonly StoredLine[] {
   return sql
@@ -69,7 +74,7 @@ export function newestAnswers(
  * Lines of one person within a day, of whichever link, and of a garden in all. Source: house rule; a busy household writes a
  * dozen a day, and a thousand a year.
  */
-const MOST_LINES = { personADay: 200, garden: 20_000 } as const;
+export const MOST_LINES = { personADay: 200, garden: 20_000 } as const;
 
 const DAY_MS = 86_400_000;
 

@@ -129,6 +129,30 @@ function storeEntry(sql: SqlStore, { link, feed, event, entry }: EntryToStore): 
   );
 }
 
+/** When a feed last changed [ms since 1970 UTC], and each event's sequence and stamp in it. */
+export type FeedRevisions = {
+  readonly lastModified: number;
+  readonly events: Readonly<Record<string, readonly [sequence: number, stamp: number]>>;
+};
+
+/** Notes what a feed once told, without its text, so that whatever it tells next is newer. A feed that is there stays. */
+export function restoreRevisions(
+  sql: SqlStore,
+  { link, feed }: FeedKey,
+  { lastModified, events }: FeedRevisions,
+): void {
+  if (feedRecord(sql, { link, feed }) !== null) return;
+  sql.rows(
+    `INSERT INTO feeds (link, feed, build, code, until, size, print, last_modified)
+      VALUES (?1, ?2, 0, '', 0, 0, '', ?3)`,
+    ...[link, feed, lastModified],
+  );
+  for (const [event, [sequence, stamp]] of Object.entries(events)) {
+    const entry = { fingerprint: "", sequence, stamp, when: "", text: null };
+    storeEntry(sql, { link, feed, event, entry });
+  }
+}
+
 /** Notes that a feed's bytes are those of that build too. */
 export function markFeed(sql: SqlStore, { link, feed }: FeedKey, shows: FeedBuild): void {
   sql.rows(

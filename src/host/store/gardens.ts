@@ -9,6 +9,8 @@ import { firstRow, type SqlStore } from "./sql.ts";
  */
 export type GardenRecord = {
   readonly id: string;
+  /** The id that the UIDs of its events are made from: its own, or that of the garden it was restored from. */
+  readonly uids: string;
   readonly revision: number;
   readonly changedAt: number;
   readonly origin: string;
@@ -23,7 +25,7 @@ export type StoredGarden = GardenRecord & { readonly plans: readonly SavedPlan[]
 export function gardenRecord(sql: SqlStore): GardenRecord | null {
   return firstRow<GardenRecord>(
     sql,
-    "SELECT id, revision, changed_at AS changedAt, origin, owner, owner_next AS ownerNext FROM garden",
+    "SELECT id, coalesce(uids, id) AS uids, revision, changed_at AS changedAt, origin, owner, owner_next AS ownerNext FROM garden",
   );
 }
 

@@ -5,6 +5,24 @@ export function isGone(sql: SqlStore): boolean {
   return firstRow(sql, "SELECT 1 FROM gone") !== null;
 }
 
+/**
+ * Empties the garden so that it can be made anew from an archive, inside a transaction: what stays is its record, its links, and what
+ * calendars were told, so that what they are told next counts as newer.
+ */
+export function clearForRestoring(sql: SqlStore): void {
+  sql.rows("INSERT INTO gone (at) VALUES (0)");
+  for (const table of REMADE) sql.rows(`DELETE FROM ${table}`);
+  sql.rows("DELETE FROM pieces WHERE name NOT GLOB 'body/*'");
+  sql.rows("DELETE FROM gone");
+  sql.rows("UPDATE feeds SET build = 0");
+}
+
+/** Tables that an archive, or the next build, fills again. */
+const REMADE = [
+  ...["plans", "in_force", "diary", "taken_back", "fingerprints", "build", "tasks", "events"],
+  ...["former", "moved", "weather"],
+];
+
 /** Tables of which nothing stays. */
 const EMPTIED = [
   ...[
@@ -20,6 +38,7 @@ const EMPTIED = [
     "events",
     "former",
     "weather",
+    "copies",
   ],
   ...["moved", "taken_back", "feeds", "ledger", "writes", "garden"],
 ];

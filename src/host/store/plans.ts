@@ -206,9 +206,15 @@ export function planVersion(
   return row && { text: row.text, beside: JSON.parse(row.beside) };
 }
 
-/** Every version of every year's plan with its text, oldest first. */
-export function allVersions(
-  sql: SqlStore,
-): readonly { readonly year: number; readonly version: number; readonly text: string }[] {
-  return sql.rows("SELECT year, version, text FROM plans ORDER BY year, version");
+/** A version as it was saved, without what was read of it. */
+export type SavedVersion = Omit<PlanVersion, "plan" | "readBy">;
+
+/** Every version of every year's plan with its texts, oldest first. */
+export function allVersions(sql: SqlStore): readonly SavedVersion[] {
+  type Row = Omit<SavedVersion, "beside"> & { readonly beside: string };
+  return sql
+    .rows<Row>(
+      "SELECT year, version, file, published, saved_at AS savedAt, text, beside FROM plans ORDER BY year, version",
+    )
+    .map((row) => ({ ...row, beside: parseStoredJson<PlanFileTexts>(row.beside) ?? {} }));
 }

@@ -222,13 +222,23 @@ const STEPS: readonly string[] = [
       SELECT year, version, file, summary, read_by, published, saved_at FROM plans
       WHERE year = OLD.year ORDER BY version DESC LIMIT 1;
   END;`,
+  `-- The id that UIDs are made from, where it is that of the garden which this one was restored from; null: its own.
+  ALTER TABLE garden ADD COLUMN uids TEXT;
+  -- The last copy of the garden that was stored elsewhere, and when it is tried again after one that failed.
+  CREATE TABLE copies (
+    only INTEGER PRIMARY KEY CHECK (only = 1),
+    copied_at INTEGER,
+    retry_at INTEGER NOT NULL,
+    failures INTEGER NOT NULL
+  ) STRICT;`,
 ];
 
 /** Brings a garden's tables up to the newest step, each step whole or not at all. */
 export function migrate(sql: SqlStore, steps: readonly string[] = STEPS): void {
   sql.rows("CREATE TABLE IF NOT EXISTS schema (version INTEGER NOT NULL) STRICT");
-  type Row = { readonly version: number | null };
-  const done = firstRow<Row>(sql, "SELECT max(version) AS version FROM schema")?.version ?? 0;
+  // Counted by rows, of which every step has one: a number in them may be damaged.
+  type Row = { readonly done: number };
+  const done = firstRow<Row>(sql, "SELECT count(*) AS done FROM schema")?.done ?? 0;
   for (const [at, step] of steps.entries()) {
     if (at < done) continue;
     sql.transaction(() => {

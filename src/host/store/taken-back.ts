@@ -32,6 +32,11 @@ export function daysOfManyLines(sql: SqlStore): readonly DayOfLines[] {
   return rows.map(({ takenBack, ...row }) => ({ ...row, isTakenBack: takenBack === 1 }));
 }
 
+/** All that was taken back and is not had back, in the order of its lines, each with the instant [ms since 1970 UTC]. */
+export function takenBackRanges(sql: SqlStore): readonly (LineRange & { readonly at: number })[] {
+  return sql.rows("SELECT person, first, last, at FROM taken_back ORDER BY first, last");
+}
+
 /** Takes those lines back at an instant [ms since 1970 UTC]: they stay in the store and are read no more. Twice is once. */
 export function takeBack(sql: SqlStore, { person, first, last }: LineRange, at: number): void {
   const same = "SELECT 1 FROM taken_back WHERE person IS ?1 AND first = ?2 AND last = ?3";

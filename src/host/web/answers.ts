@@ -27,9 +27,11 @@ export function notAllowed(allow: string): Response {
   return plain(405, "Not that way.\n", { Allow: allow });
 }
 
-/** For now nothing can be answered; a calendar keeps what it has and asks again. */
-export function unavailable(): Response {
-  return plain(503, "Not just now. Please try again later.\n", { "Retry-After": "600" });
+/** For now nothing can be answered; a calendar keeps what it has and asks again. `number` is what the log has for it, null where it has none. */
+export function unavailable(number: string | null = null): Response {
+  const told =
+    number === null ? "" : ` If it stays so, say this number to whoever runs it: ${number}`;
+  return plain(503, `Not just now. Please try again later.${told}\n`, { "Retry-After": "600" });
 }
 
 /** A short line of text, never stored on the way. */

@@ -1,6 +1,8 @@
 import { readFeed } from "../links/feeds.ts";
 import { checkLink } from "../links/mac.ts";
 import type { Link } from "../links/segment.ts";
+import { logFailure } from "../log.ts";
+import { MOST_ARCHIVE } from "../store/thinning.ts";
 import { notAllowed, notFound, pageResponse, plain, unavailable, withPages } from "./answers.ts";
 import type { AppContext } from "./app-context.ts";
 import { ICON_SVG, STYLESHEET } from "./assets.ts";
@@ -46,8 +48,7 @@ async function answerAllowed(asked: Asked): Promise<Response> {
       (await OPEN.get(url.pathname)?.()) ?? (parts ? await answerLink(asked, parts) : notFound())
     );
   } catch (error) {
-    console.error("a request failed:", error);
-    return unavailable();
+    return unavailable(logFailure("a request", error));
   }
 }
 
@@ -83,7 +84,7 @@ function allowed(path: string, parts: PathParts | null): readonly string[] {
   if (path.endsWith(".ics")) return LOOK;
   const { segment = "", rest = "" } = parts ?? {};
   // An invitation's page takes a form where a garden's own takes none.
-  if (segment.startsWith("invitation-") && (rest === "" || rest === "check")) return FORM;
+  if (segment.startsWith("invitation-") && /^(?:check|restore)?$/.test(rest)) return FORM;
   return routeAt(rest)?.route.methods ?? LOOK;
 }
 
@@ -105,9 +106,14 @@ async function pass(
 ): Promise<Response | null> {
   const origin = context.origin ?? url.origin;
   const visit = { link, rest, origin, zone: request.cf?.timezone ?? null };
-  const passed = isWrite(request) ? await withBodyRead(request, MOST_CARRIED) : request;
+  const passed = isWrite(request) ? await withBodyRead(request, mostIn(rest)) : request;
   const answer = await context.gardenOf(link.garden).visit(visit, passed);
   return answer && new Response(answer.body, answer);
+}
+
+/** Bytes that are read of a body: an archive may be long. */
+function mostIn(rest: string): number {
+  return rest === "archive" || rest === "restore" ? MOST_ARCHIVE.packed : MOST_CARRIED;
 }
 
 function isSecure(request: Request, { protocol, hostname }: URL): boolean {

@@ -16,6 +16,7 @@ import {
 } from "./pages/begin.tsx";
 import { linkPage } from "./pages/links.tsx";
 import { planIn, problemsForScript } from "./plan-page.ts";
+import { answerRestoreInvited } from "./restoring.ts";
 import { MOST_CARRIED, NOT_SAVED_YET, saveText } from "./saving.ts";
 
 /** Letters of an answer, and lines of people or beds. */
@@ -31,6 +32,7 @@ export async function answerInvitation(
   rest: string,
 ): Promise<Response | null> {
   const { context, link, request } = linkRequest;
+  if (rest === "restore" && request.method === "POST") return answerRestoreInvited(linkRequest);
   const open = isInvited(context.sql, writeSegment(link));
   if (request.method !== "POST") return open ? pageResponse(200, firstPage(linkRequest)) : null;
   const form = await formOf(request, MOST_CARRIED);
@@ -49,7 +51,10 @@ export async function answerInvitation(
   }
   const wrong = await wrongIn(linkRequest, formAnswers);
   if (wrong.length > 0)
-    return pageResponse(422, gardenFormPage(formAnswers, zones(formAnswers.clock), wrong));
+    return pageResponse(
+      422,
+      gardenFormPage(formAnswers, zones(formAnswers.clock), wrong, under(linkRequest, "restore")),
+    );
   return pageResponse(
     200,
     cropsPage(
@@ -82,6 +87,7 @@ function firstPage(linkRequest: LinkRequest): string {
     { ...empty, year: String(next), measures: "metric", clock },
     zones(clock),
     [],
+    under(linkRequest, "restore"),
   );
 }
 
@@ -171,9 +177,14 @@ async function textPage(
   text: string,
   why: string | null = null,
 ): Promise<string> {
-  const check = `${new URL(linkRequest.request.url).pathname.replace(/\/?$/, "/")}check`;
+  const check = under(linkRequest, "check");
   const { problems } = await read(linkRequest, text);
   return firstTextPage({ text, check, problems, why });
+}
+
+/** The path of something under the invitation. */
+function under({ request }: LinkRequest, rest: string): string {
+  return `${new URL(request.url).pathname.replace(/\/?$/, "/")}${rest}`;
 }
 
 async function checkText(linkRequest: LinkRequest, form: URLSearchParams): Promise<Response> {

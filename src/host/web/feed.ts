@@ -1,6 +1,7 @@
 import type { PollAnswer } from "../edge/poll.ts";
 import type { Feed } from "../links/feeds.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
+import { logFailure } from "../log.ts";
 import { unzip } from "../store/bytes.ts";
 import { feedHeaders, unavailable } from "./answers.ts";
 import type { AppContext } from "./app-context.ts";
@@ -27,8 +28,7 @@ export async function answerFeed(
     if (answer.kind === "later") return withoutStore(request);
     return calendarResponse(answer, feed, coding === "gzip");
   } catch (error) {
-    console.error(`garden ${key.garden}: its object does not answer:`, error);
-    return withoutStore(request);
+    return withoutStore(request, logFailure("a garden's object", error, key.garden));
   }
 }
 
@@ -59,9 +59,9 @@ function about(feed: Feed): Record<string, string> {
   };
 }
 
-function withoutStore(request: Request): Response {
+function withoutStore(request: Request, number: string | null = null): Response {
   const held = heldBy(request.headers);
-  if (!held.any) return unavailable();
+  if (!held.any) return unavailable(number);
   const etag: Record<string, string> = held.etag === null ? {} : { ETag: held.etag };
   return new Response(null, { status: 304, headers: { ...feedHeaders(), ...etag } });
 }

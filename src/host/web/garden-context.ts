@@ -1,6 +1,15 @@
+import { dayAt, plus, startOf } from "../../base/index.ts";
 import type { BuildInput, Engine } from "../edge/engine.ts";
+import { logFailure } from "../log.ts";
 import { buildRecord, isDayOver, type OwedBuild, owedBuild } from "../store/build.ts";
-import { gardenRecord, loadFullPlans, loadGarden, type StoredGarden } from "../store/gardens.ts";
+import { copyRecord } from "../store/copies.ts";
+import {
+  gardenRecord,
+  loadFullPlans,
+  loadGarden,
+  type StoredGarden,
+  zoneOf,
+} from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { baselineDays, publishedState, type StoredTasks } from "../store/tasks.ts";
 import { loadWeather, weatherRecord } from "../store/weather.ts";
@@ -22,6 +31,8 @@ export type GardenContext = {
   readonly engine: () => Promise<Engine>;
   /** Asks a cell for its weather; null: there are no cells here. */
   readonly askCell: ((cell: string, question: CellQuestion) => Promise<CellAnswer>) | null;
+  /** Where copies of gardens are kept; null: nowhere. */
+  readonly copies: R2Bucket | null;
   /** Sets the object's alarm [ms since 1970 UTC]; inside a transaction it is part of it. */
   readonly ring: (at: number) => void;
   /** Builds the year behind the answer, since plans or diary have just changed. */
@@ -75,7 +86,7 @@ export function readingsOf({ plans }: StoredGarden): string {
   return plans.map(({ year, version, readBy }) => `${year}.${version} ${readBy}`).join(", ");
 }
 
-type Clocked = Pick<GardenContext, "sql" | "code" | "now">;
+type Clocked = Pick<GardenContext, "sql" | "code" | "now" | "copies">;
 
 /** Whether a build is owed: plans, diary, code or day are others than the last build's, or a feed shows an earlier one. */
 export function isBuildOwed({ sql, code, now }: Clocked): boolean {
@@ -90,10 +101,17 @@ export function isYearBehind({ sql, code, now }: Clocked): boolean {
   return build.revision !== garden.revision || build.code !== code || isDayOver(build, now());
 }
 
-/** Builds behind the answer where a build is owed, unless it is the pause after one that failed. */
+/**
+ * Builds behind the answer where a build is owed, unless it is the pause after one that failed. Never throws: the answer that it comes
+ * behind stands, and may say that something was stored.
+ */
 export function catchUpIfOwed(context: GardenContext): void {
   const { sql, code, now } = context;
-  catchUpOn(owedBuild(sql, code, now()), context);
+  try {
+    catchUpOn(owedBuild(sql, code, now()), context);
+  } catch (error) {
+    logFailure("looking for what is owed", error);
+  }
 }
 
 /** The same by a look that was had already; null: there is no garden. */
@@ -114,7 +132,8 @@ export function nextRing(context: Clocked): number | null {
   if (garden === null) return gardenRecord(sql) === null ? null : buildRecord(sql).until;
   const { owed, retryAt } = owedBuild(sql, code, now()) ?? { owed: 0, retryAt: 0 };
   const build = owed === 1 ? Math.max(retryAt, now()) : buildRecord(sql).until;
-  return Math.min(build, Math.max(weatherDueAt(context, garden) ?? build, now()));
+  const others = [weatherDueAt(context, garden), copyDueAt(context, garden)];
+  return Math.min(build, ...others.map((due) => Math.max(due ?? build, now())));
 }
 
 /** No answer holds so long [ms]; what is due later was put off by a clock that ran ahead. Source: house rule. */
@@ -130,6 +149,26 @@ export function weatherDueAt(
   const record = weatherRecord(sql);
   if (record?.cell !== cell || record.nextAt > now() + LONGEST_WEATHER_MS) return 0;
   return record.nextAt;
+}
+
+/** The pause after a copy that failed [ms]. Source: house rule. */
+export const COPY_PAUSE_MS = 3_600_000;
+
+/**
+ * When the garden is to be copied next [ms since 1970 UTC]: with the turn of its day, or after the pause of one that failed; null where
+ * there is no bucket. A copy of a day still to come was made by a clock that ran ahead.
+ */
+export function copyDueAt(
+  { sql, now, copies }: Pick<GardenContext, "sql" | "now" | "copies">,
+  garden: StoredGarden,
+): number | null {
+  if (copies === null) return null;
+  const { copiedAt, retryAt } = copyRecord(sql);
+  if (retryAt > now() && retryAt <= now() + COPY_PAUSE_MS) return retryAt;
+  const zone = zoneOf(garden);
+  const today = dayAt(now(), zone);
+  const last = copiedAt === null ? null : dayAt(copiedAt, zone);
+  return last === today && (copiedAt ?? 0) <= now() ? startOf(plus(today, 1), zone) : 0;
 }
 
 /** The cell whose weather is the garden's, by its newest plan; null where that names nobody to ask. */

@@ -1,3 +1,4 @@
+import { logFailure } from "../log.ts";
 import { notFound, tooOften } from "./answers.ts";
 import type { AppContext } from "./app-context.ts";
 
@@ -21,7 +22,7 @@ async function isWithin(limiter: RateLimiter | null, key: string): Promise<boole
   try {
     return limiter === null || (await limiter.limit({ key })).success;
   } catch (error) {
-    console.error("a limit can't be kept:", error);
+    logFailure("keeping a limit", error);
     return true;
   }
 }

@@ -1,4 +1,5 @@
 import { dayAt, type Problem, sayAdvice, sayDay } from "../../base/index.ts";
+import { logFailure } from "../log.ts";
 import { answersIn, linesForPlan } from "../store/diary.ts";
 import { otherPlans, zoneOf } from "../store/gardens.ts";
 import {
@@ -35,8 +36,18 @@ export async function answerPlanPage(
       : version === at.version
         ? { kind: "saved", version }
         : { kind: "nothing" };
-  const problems = await problemsIn(gardenRequest, at, at.text);
+  const problems = await problemsShown(gardenRequest, at);
   return show(gardenRequest, at, { status: 200, word, problems, base: at.version, text: at.text });
+}
+
+/** What is wrong with a text that is stored; nothing where that can't be said, since that it is stored must be. */
+async function problemsShown(gardenRequest: GardenRequest, at: PlanDraft) {
+  try {
+    return await problemsIn(gardenRequest, at, at.text);
+  } catch (error) {
+    logFailure("checking a stored plan", error, gardenRequest.stored.id);
+    return [];
+  }
 }
 
 /** A year's plan as it stands: version 0 for the year that is not written yet. */

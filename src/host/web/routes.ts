@@ -16,6 +16,7 @@ import {
   answerSheet,
   answerYear,
 } from "./reports.ts";
+import { answerRestore, answerRestoreForm } from "./restoring.ts";
 import { answerTakeBack } from "./taken-back.ts";
 
 /**
@@ -64,6 +65,8 @@ export const ROUTES: readonly Route[] = [
   { path: /^links\/([^/]+)$/, methods: ["DELETE"], who: OWNER, answer: answerRevoke },
   { path: /^plans\/([1-9]\d{3})$/, methods: [...LOOK, "PUT"], who: OWNER, answer: answerPlanFile },
   { path: /^leaving$/, methods: FORM, who: OWNER, answer: answerLeaving },
+  { path: /^restore$/, methods: ["POST"], who: OWNER, answer: answerRestoreForm },
+  { path: /^archive$/, methods: ["PUT"], who: OWNER, answer: answerRestore },
   { path: /^[^/]+\.zip$/, methods: LOOK, who: OWNER, answer: answerArchive },
 ];
 

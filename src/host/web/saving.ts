@@ -10,6 +10,7 @@ import {
   savedPlan,
   savePlan,
 } from "../store/plans.ts";
+import { bytesInForce, MOST_GARDEN_BYTES } from "../store/thinning.ts";
 import { type GardenContext, writeAndRebuild } from "./garden-context.ts";
 
 const KIB = 1024;
@@ -52,7 +53,7 @@ export async function saveText(context: GardenContext, wanted: PlanToSave): Prom
   const { garden, year, text, file, beside } = wanted;
   if (isTooLong(wanted)) return { kind: "too long" };
   const saved = plansInForce(sql);
-  const many = tooManyIn(wanted, saved);
+  const many = tooManyIn(wanted, saved) ?? tooLarge(sql, wanted);
   if (many !== null) return { kind: "problems", problems: [many] };
   const { checkPlan } = await context.engine();
   const others = otherPlans(sql, { plans: saved }, year);
@@ -103,6 +104,23 @@ function tooManyIn(
         "Take the old ones with you and begin another garden",
       )
     : null;
+}
+
+/** That the plans in force would come to more than a garden may have, in numbers; null where they do not. */
+function tooLarge(
+  sql: GardenContext["sql"],
+  { year, file, text, beside }: PlanToSave,
+): Problem | null {
+  const bytes = bytesInForce(sql, year) + bytesOf([text, JSON.stringify(beside)]);
+  if (bytes <= MOST_GARDEN_BYTES) return null;
+  const [is, most] = [bytes, MOST_GARDEN_BYTES].map((each) => Math.ceil(each / (1024 * KIB)));
+  return {
+    code: "too-many-files",
+    weight: "problem",
+    at: { file, line: 1, column: 1 },
+    is: `all plans of this garden, with the files beside them, come to ${is} MiB`,
+    shouldBe: `Keep them within ${most} MiB`,
+  };
 }
 
 function wrongYear(file: string, is: number, year: number): Problem {

@@ -17,7 +17,13 @@ test("a garden that is not there has no record", async () => {
 test("a garden's record says who it is and when it last changed", async () => {
   await inStore("hill", (sql) => savePlan(sql, firstOf("hill")));
   expect(await inStore("hill", gardenRecord)).toEqual({
-    ...{ id: "hill", revision: 1, changedAt: SAVED_AT, origin: "https://garden.example" },
+    ...{
+      id: "hill",
+      uids: "hill",
+      revision: 1,
+      changedAt: SAVED_AT,
+      origin: "https://garden.example",
+    },
     ...{ owner: 1, ownerNext: null },
   });
 });

@@ -33,9 +33,10 @@ test("a step that fails leaves nothing of itself, and is tried again", async () 
   });
 });
 
-/** What the fifth step made, taken away, so that the store is as it was before. */
+/** What the fifth step and those behind it made, taken away, so that the store is as it was before. */
 const BEFORE_IN_FORCE = `DROP TABLE in_force; DROP TRIGGER comes_into_force;
-  DROP TRIGGER changes_in_force; DROP TRIGGER goes_out_of_force; DELETE FROM schema WHERE version >= 5`;
+  DROP TRIGGER changes_in_force; DROP TRIGGER goes_out_of_force;
+  ALTER TABLE garden DROP COLUMN uids; DROP TABLE copies; DELETE FROM schema WHERE version >= 5`;
 
 test("of plans saved before that step the newest of each year are in force", async () => {
   await inStore("older", (sql) => {
@@ -48,5 +49,16 @@ test("of plans saved before that step the newest of each year are in force", asy
       { year: 2026, version: 4, readBy: "code 1", summary: { name: "older" } },
       { year: 2027, version: 3 },
     ]);
+  });
+});
+
+test("a step's number that was damaged runs no step twice and leaves none out", async () => {
+  await inStore("damaged", (sql) => {
+    const steps = stepsDone(sql);
+    for (const wrong of [0, 9999]) {
+      sql.rows("UPDATE schema SET version = ?1 WHERE rowid = ?2", wrong, steps);
+      migrate(sql);
+      expect(stepsDone(sql)).toBe(steps);
+    }
   });
 });

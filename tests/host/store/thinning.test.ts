@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { insertVersion, planVersions, savePlan } from "../../../src/host/store/plans.ts";
-import { thinnedVersions, type VersionSize } from "../../../src/host/store/thinning.ts";
+import {
+  bytesInForce,
+  MOST_GARDEN_BYTES,
+  thinnedVersions,
+  thinVersions,
+  type VersionSize,
+} from "../../../src/host/store/thinning.ts";
 import { inStore } from "../in-store.ts";
 import { firstOf, SAVED_AT } from "./made.ts";
 
@@ -56,5 +62,26 @@ test("a save lets go of what is too old, and numbers go on rising", async () => 
     expect(savePlan(sql, { ...first, first: false, base: 60, savedAt: SAVED_AT + 61 })).toBe(61);
     const versions = planVersions(sql, first.year).map(({ version }) => version);
     expect(versions).toEqual(range(30).map((at) => 61 - at));
+  });
+});
+
+test("a garden keeps no more than it may have, the oldest versions of any year go first, none in force goes", async () => {
+  await inStore("large", (sql) => {
+    const { base: _, first: __, origin: ___, garden: ____, ...rest } = firstOf("large");
+    const text = "x".repeat(250 * 1024);
+    const each = { ...rest, text };
+    for (let at = 0; at < 3 * 35; at += 1) {
+      const [year, version] = [2025 + (at % 3), 1 + Math.floor(at / 3)];
+      insertVersion(sql, { ...each, year, version, savedAt: SAVED_AT + at * 40 * DAY });
+    }
+    for (const year of [2025, 2026, 2027]) thinVersions(sql, year);
+    const kept = [2025, 2026, 2027].map((year) => planVersions(sql, year));
+    const all = kept.flat();
+    expect(all.length * text.length).toBeLessThanOrEqual(MOST_GARDEN_BYTES);
+    expect(all.length * text.length).toBeGreaterThan(MOST_GARDEN_BYTES - 4 * text.length);
+    for (const versions of kept) expect(versions[0]?.version).toBe(35);
+    const oldest = Math.min(...all.map(({ savedAt }) => savedAt));
+    expect(all.length).toBe(Math.round((SAVED_AT + 104 * 40 * DAY - oldest) / (40 * DAY)) + 1);
+    expect(bytesInForce(sql, 2027)).toBe(2 * (text.length + 2));
   });
 });

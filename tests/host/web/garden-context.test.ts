@@ -22,7 +22,7 @@ const BUILT = {
 
 function contextOf(sql: SqlStore, over: Partial<GardenContext> = {}) {
   const spies = { ring: vi.fn(), rebuild: vi.fn(), catchUp: vi.fn() };
-  const rest = { sql, code: "code 1", now: () => SAVED_AT };
+  const rest = { sql, code: "code 1", now: () => SAVED_AT, copies: null };
   return { ...rest, ...spies, ...over } as unknown as GardenContext & typeof spies;
 }
 

@@ -37,7 +37,9 @@ describe("everything as files", () => {
     expect([...found.keys()].sort()).toEqual(
       [
         "quarry-lane/2027.yaml",
+        "quarry-lane/SHA256SUMS",
         "quarry-lane/diary.csv",
+        "quarry-lane/garden.json",
         ...["bed-south-bed", "household", "person-imre", "person-oda", "tasks"].map(
           (name) => `quarry-lane/calendars/${name}.ics`,
         ),

@@ -25,11 +25,15 @@ export const FIELDS = [
   "beds",
 ] as const;
 
-/** The first page: place, frost dates, people and beds, with what was typed so far and what is wrong with it. */
+/**
+ * The first page: place, frost dates, people and beds, with what was typed so far and what is wrong with it. `restore`: where a
+ * garden's archive goes instead.
+ */
 export function gardenFormPage(
   formAnswers: FormAnswers,
   zones: readonly string[],
   wrong: readonly string[],
+  restore: string,
 ): string {
   return renderPage({
     title: "A new garden",
@@ -126,6 +130,14 @@ export function gardenFormPage(
             On to the crops
           </button>
         </form>
+        <details>
+          <summary>I have the archive of a garden</summary>
+          <form method="post" action={restore} enctype="multipart/form-data">
+            <label for="archive">The archive, a .zip file that a Sowbell made</label>
+            <input class="wide" id="archive" name="archive" type="file" accept=".zip" required />
+            <button type="submit">Make the garden from it</button>
+          </form>
+        </details>
       </>
     ),
   });

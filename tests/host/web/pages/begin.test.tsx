@@ -14,17 +14,19 @@ test("the first page keeps what was typed and tells what is wrong with it", () =
     { ...TYPED, clock: "Europe/Oslo", measures: "metric" },
     ["UTC", "Europe/Oslo"],
     ["There is no day <x>."],
+    "/g/invitation-1/m/restore",
   );
   expect(html).toContain('value="&lt;garden&gt;"');
   expect(html).toContain("\n&lt;beds&gt;</textarea>");
   expect(html).toMatch(/<option value="Europe\/Oslo" selected/);
   expect(html).toMatch(/value="metric" checked/);
+  expect(html).toContain('action="/g/invitation-1/m/restore" enctype="multipart/form-data"');
   expect(html).toContain("There is no day &lt;x&gt;.");
   expect(html.replaceAll(/&\w+;/g, "")).not.toContain("<x>");
 });
 
 test("every field of the first page has its label", () => {
-  const html = gardenFormPage(TYPED, ["UTC"], []);
+  const html = gardenFormPage(TYPED, ["UTC"], [], "restore");
   const ids = [...html.matchAll(/ id="(\w+)"/g)].map(([, id]) => id);
   for (const id of ids) expect(html, id).toContain(`<label for="${id}">`);
   expect(ids.length).toBeGreaterThan(6);
