@@ -33,6 +33,12 @@ export type Anchors = ReadonlyMap<string, Anchor>;
 /** The most sowings of one planting in a season. Source: house rule: once a week from spring to midsummer. */
 export const MOST_SOWINGS = 12;
 
+/**
+ * The highest number that a sowing can have: sowings which a hot summer leaves out keep their numbers, so that those of
+ * autumn come after them. Source: house rule: once a week for a year.
+ */
+export const LAST_SOWING_NUMBER = 52;
+
 /** The key of an anchor in Anchors. */
 export function anchorKey(planting: string, sowing: number, act: AnchorAct): string {
   return `${planting}|${sowing}|${act}`;

@@ -1,13 +1,13 @@
 import type { Day } from "../../base/index.ts";
 import type { Observation } from "../../garden/index.ts";
 import type { Planting } from "../../garden/model/index.ts";
-import { type Anchor, type Anchors, anchorKey, type Basis, MOST_SOWINGS } from "./anchors.ts";
+import { type Anchor, type Anchors, anchorKey, type Basis, LAST_SOWING_NUMBER } from "./anchors.ts";
 
 /** One list each, so that equal anchors have an equal basis. */
 const GIVEN: readonly Basis[] = ["given"];
 const SEEN: readonly Basis[] = ["seen"];
 
-const NUMBERS = Array.from({ length: MOST_SOWINGS }, (_, i) => i + 1);
+const NUMBERS = Array.from({ length: LAST_SOWING_NUMBER }, (_, i) => i + 1);
 
 /** No seed is up sooner than so many days after it went in [days]. Source: common practice; cress and radish in warm soil. */
 export const UP_AFTER_DAYS = 3;

@@ -10,7 +10,7 @@ import { type FrostDates, seasonOf } from "../../garden/model/index.ts";
 import { climateOf } from "../climate/climate.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
-import { anchorKey, MOST_SOWINGS } from "./anchors.ts";
+import { anchorKey, LAST_SOWING_NUMBER } from "./anchors.ts";
 import { autumnAfter } from "./autumn.ts";
 import { coolSeasonStart, firstCoolDay, firstMildNight } from "./cool-season.ts";
 import {
@@ -32,7 +32,7 @@ import { firstWarmSoil } from "./warm-soil.ts";
 /** The last day on which a sowing of that planting is still in its place; null where no end is known. */
 function lastEnd(context: SowingContext, planting: string): Day | null {
   const ends: Day[] = [];
-  for (let sowing = 1; sowing <= MOST_SOWINGS; sowing++) {
+  for (let sowing = 1; sowing <= LAST_SOWING_NUMBER; sowing++) {
     const end = context.anchors.get(anchorKey(planting, sowing, "end"));
     if (end) ends.push(end.day);
   }

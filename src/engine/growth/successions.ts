@@ -1,7 +1,8 @@
-import { type Day, plus } from "../../base/index.ts";
+import { type Day, earliest, plus } from "../../base/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
+import { frostsAt } from "../climate/frosts-at.ts";
 import { rowCm } from "./amounts.ts";
-import { MOST_SOWINGS } from "./anchors.ts";
+import { LAST_SOWING_NUMBER, MOST_SOWINGS } from "./anchors.ts";
 import { autumnAfter } from "./autumn.ts";
 import { refusalOf } from "./limits.ts";
 import { memoizeByPlanting } from "./memo.ts";
@@ -16,7 +17,7 @@ export type SuccessionSowing = {
   readonly ripe: Day | null;
 };
 
-/** Days from the first sowing over which sowings go on where nothing freezes. Source: house rule, half a year. */
+/** Days from the first sowing over which sowings go on where no frost ends them. Source: house rule, half a year. */
 const WITHOUT_FROST_DAYS = 183;
 
 const successions = memoizeByPlanting<Day, readonly SuccessionSowing[]>();
@@ -39,9 +40,9 @@ function calculateSowings(context: SowingContext, first: Day): readonly Successi
   const { repeat } = context.planting;
   if (!repeat || ripe === null) return sowings;
   const times = repeat.times ?? MOST_SOWINGS;
-  const last = Math.min(first + WITHOUT_FROST_DAYS, seasonOf(context.plan).to);
+  const last = lastSowingDay(context, first);
   let before = first;
-  for (let number = 2; number <= MOST_SOWINGS && sowings.length < times; number++) {
+  for (let number = 2; number <= LAST_SOWING_NUMBER && sowings.length < times; number++) {
     const wanted = plus(ripe, (number - 1) * repeat.everyDays);
     const day = sowingDayFor(context, wanted, before);
     const refusal = refusalOf(context, day);
@@ -50,6 +51,14 @@ function calculateSowings(context: SowingContext, first: Day): readonly Successi
     if (refusal === null) sowings.push({ number, day, ripe: ripeIfSown(context, day) });
   }
   return sowings;
+}
+
+/** The season's last day, or half a year after the first sowing where no frost ends the sowings. */
+function lastSowingDay({ plan, bed }: SowingContext, first: Day): Day {
+  const { to } = seasonOf(plan);
+  return frostsAt(plan.site, bed).firstFrost === null
+    ? earliest(plus(first, WITHOUT_FROST_DAYS), to)
+    : to;
 }
 
 /** Whether a sowing would live through the winter and be ready after it: that is no row of even harvests any longer. */

@@ -1,6 +1,6 @@
 import { type Day, latest, plus } from "../../base/index.ts";
 import { beginsOf, type NotYet, type Observation } from "../../garden/index.ts";
-import { type Anchors, anchorKey, MOST_SOWINGS } from "../growth/anchors.ts";
+import { type Anchors, anchorKey, LAST_SOWING_NUMBER } from "../growth/anchors.ts";
 import { couldBeLost } from "../growth/diary-anchors.ts";
 import { LOOK_AGAIN_DAYS } from "../growth/postponed.ts";
 import { PRACTICES, type Task } from "../practices/all.ts";
@@ -78,7 +78,7 @@ function beginningDays(
   const days = new Map<string, Map<number, Day>>();
   for (const planting of plantings) {
     const own = new Map<number, Day>();
-    for (let sowing = 1; sowing <= MOST_SOWINGS; sowing++) {
+    for (let sowing = 1; sowing <= LAST_SOWING_NUMBER; sowing++) {
       const anchor = anchors.get(anchorKey(planting, sowing, "start"));
       if (anchor) own.set(sowing, anchor.day);
     }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Anchors } from "../../../src/engine/growth/anchors.ts";
+import { type Anchors, LAST_SOWING_NUMBER } from "../../../src/engine/growth/anchors.ts";
 import { diaryAnchors, withLosses } from "../../../src/engine/growth/diary-anchors.ts";
 import type { Observation, ObservedStage } from "../../../src/garden/diary/observation.ts";
 import { isoDay, planOf, QUARRY } from "../../gardens.ts";
@@ -90,6 +90,6 @@ describe("a loss", () => {
   });
 
   test("ends every sowing where none could be up", () => {
-    expect(ended(began("2027-07-03"), null)).toHaveLength(12);
+    expect(ended(began("2027-07-03"), null)).toHaveLength(LAST_SOWING_NUMBER);
   });
 });

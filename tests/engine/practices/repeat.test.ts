@@ -56,7 +56,7 @@ describe("sowings without an end", () => {
     sowingNumbers(lettuce({ planting: { repeat: { everyDays, times: null } } }));
 
   test("go on while there is time before the frost, and in a winter as mild as here before its middle", () => {
-    expect(every(28)).toEqual([1, 2, 3, 4, 5, 6, 7]);
+    expect(every(28)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9]);
   });
 
   test("are a dozen at the most", () => {
@@ -74,6 +74,16 @@ describe("sowings without an end", () => {
     for (const spoilt of [2, 3, 4, 5, 6]) expect(numbers).not.toContain(spoilt);
     expect(numbers).toContain(1);
     expect(numbers).toContain(9);
+  });
+
+  test("go on in autumn, however many a long hot summer leaves out", () => {
+    const summer = COOL.map((mean, month) => (month >= 4 && month <= 7 ? 35 : mean));
+    const site = { ...lettuce().plan.site, normals: normalsOf(summer, summer) };
+    const numbers = sowingNumbers(
+      lettuce({ plan: { site }, planting: { repeat: { everyDays: 7, times: null } } }),
+    );
+    expect(numbers.length).toBeLessThanOrEqual(MOST_SOWINGS);
+    expect(numbers.filter((number) => number > MOST_SOWINGS).length).toBeGreaterThan(2);
   });
 
   test("count half a year where there is no frost", () => {
