@@ -19,7 +19,7 @@ import { TENDER_NIGHT_C } from "./raising.ts";
 const RAW = "Cook beans before you eat any: raw ones, dry ones above all, can make you ill.";
 
 /** A look for bean beetles, while they are few. */
-const BEAN_LOOK: Care = {
+export const BEAN_LOOK: Care = {
   practice: "scout",
   step: "1",
   from: "up",
@@ -245,67 +245,5 @@ export const RUNNER_BEAN: Crop = {
   },
 };
 
-/** Edamame: soybeans picked green, all within a few days. */
-export const EDAMAME: Crop = {
-  ...CROP_DEFAULTS,
-  key: "edamame",
-  one: "edamame",
-  many: "edamame",
-  alsoCalled: [
-    "edamame bean",
-    "edamame beans",
-    "soybean",
-    "soybeans",
-    "soya bean",
-    "soya beans",
-    "green soybean",
-    "green soybeans",
-  ],
-  family: "pea family",
-  frost: derived("tender", CITE.purdue, "the class of snap bean there, its near kin"),
-  starts: ["seed outdoors"],
-  comesUp: {
-    kind: "table",
-    row: "bean_snap",
-    standsIn: houseRule("bean_snap", "a bean of the same size and the same warm soil"),
-  },
-  outdoors: {
-    ...OUTDOORS_DEFAULTS,
-    depthCm: derived(
-      inchRange(1, 1),
-      CITE.idaho,
-      "three times the seed's width, about a third of an inch",
-    ),
-    apartCm: commonPractice(inchRange(3, 4)),
-    rowsCm: commonPractice(18 * 2.54),
-    soilMinC: derived(
-      (60 - 32) / 1.8,
-      CITE.kansas,
-      "55 given there for snap bean; soybeans want more",
-    ),
-    weeksFromLastFrost: derived(
-      1,
-      CITE.purdue,
-      "snap bean there on the date, and a week for warmer soil",
-    ),
-    how: "Cover the row with a net if birds take your seedlings.",
-  },
-  care: [BEAN_LOOK],
-  repeatEveryDays: commonPractice([10, 14]),
-  warmth: WARM_WARMTH,
-  eaten: "fruit",
-  harvest: {
-    ...HARVEST_DEFAULTS,
-    from: "sowing",
-    days: commonPractice([75, 95]),
-    kind: "once",
-    holdsDays: commonPractice(5),
-    verb: "Pick",
-    sign: "Pods are bright green and the beans in them nearly touch.",
-    how: "Pull whole plants and strip the pods in the shade. All are ripe within a few days.",
-    caution: "Boil edamame in the pod before you eat the beans.",
-  },
-};
-
-/** The beans of the pea family that want warm soil, by name. */
-export const BEANS: readonly Crop[] = [BEAN, EDAMAME, POLE_BEAN, RUNNER_BEAN];
+/** The beans of warm soil whose pods are eaten, by name. */
+export const BEANS: readonly Crop[] = [BEAN, POLE_BEAN, RUNNER_BEAN];

@@ -13,6 +13,7 @@ import {
   published,
   THINNED_AT,
 } from "./figures.ts";
+import { kindsOf } from "./kinds.ts";
 import { COOL_SOIL_C, LEAF_MINER_NET, RAISED_COOL } from "./raising.ts";
 import { STORE_BEETS } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
@@ -24,6 +25,7 @@ export const BEET: Crop = {
   one: "beet",
   many: "beets",
   alsoCalled: ["beetroot", "beetroots", "beet root", "table beet", "table beets"],
+  kinds: kindsOf(["red", "golden"], "beet", "beets"),
   family: "beet family",
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed outdoors"],
@@ -82,6 +84,7 @@ export const SPINACH: Crop = {
   one: "spinach",
   many: "spinach",
   alsoCalled: ["spinaches", "true spinach", "leaf spinach", "baby spinach"],
+  kinds: ["winter spinach", "summer spinach"],
   family: "beet family",
   frost: published("very hardy", CITE.purdue),
   starts: ["seed outdoors"],

@@ -77,6 +77,47 @@ export const AUTUMN_RASPBERRY: Crop = {
   ],
 };
 
+/** Blackberry and its hybrids: long canes that fruit once, trained along wires. */
+export const BLACKBERRY: Crop = {
+  ...RASPBERRY,
+  key: "blackberry",
+  one: "blackberry",
+  many: "blackberries",
+  alsoCalled: [
+    "bramble",
+    "brambles",
+    "loganberry",
+    "loganberries",
+    "tayberry",
+    "tayberries",
+    "boysenberry",
+    "boysenberries",
+  ],
+  settingOut: plantedBare(
+    7,
+    7,
+    "Spread the roots a hand deep, firm them, and cut the cane to a hand above the soil. Water in.",
+  ),
+  perennial: bearing(2, { days: [80, 110], weeks: [3, 5], years: [10, 15] }),
+  care: [
+    FED_IN_SPRING,
+    yearlyJob("canes", [125, 160], {
+      verb: "Cut old canes of",
+      how: "Cut the canes that fruited at the ground, and tie this year's along the wires.",
+      sign: "The last fruit is picked.",
+      why: "A cane fruits once; the new ones want its light.",
+      caution: "Wear gloves and something over your eyes: the canes are thorny and spring back.",
+      minutes: 45,
+      needs: ["secateurs", "string", "gloves"],
+    }),
+  ],
+  harvest: picked(2, {
+    sign: "Black and dull all over, and it comes off at a touch.",
+    how: "Pick every two or three days, dry, into flat boxes.",
+    holdsDays: 3,
+  }),
+};
+
 const BUSH_PLANTING =
   "Spread the roots in a wide hole with compost, firm the soil well, and water it in.";
 
@@ -202,6 +243,7 @@ export const BLUEBERRY: Crop = {
 export const BERRIES: readonly Crop[] = [
   RASPBERRY,
   AUTUMN_RASPBERRY,
+  BLACKBERRY,
   BLACKCURRANT,
   REDCURRANT,
   GOOSEBERRY,

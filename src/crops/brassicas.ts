@@ -133,6 +133,7 @@ export const CAULIFLOWER: Crop = {
   one: "cauliflower",
   many: "cauliflowers",
   alsoCalled: ["caulis", "summer cauliflower"],
+  kinds: ["romanesco", "romanescos"],
   comesUp: { kind: "table", row: "cauliflower", standsIn: null },
   settingOut: collared(-2, headRoom(24)),
   outdoors: {
@@ -183,6 +184,7 @@ export const KALE: Crop = {
   one: "kale",
   many: "kale",
   alsoCalled: ["curly kale", "borecole", "black kale", "lacinato kale"],
+  kinds: ["cavolo nero", "tuscan kale", "red kale", "russian kale", "dinosaur kale"],
   frost: published("very hardy", CITE.purdue),
   indoors: RAISED_SHORT,
   settingOut: collared(-4, {

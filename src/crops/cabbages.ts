@@ -7,12 +7,14 @@ import {
   derived,
   fromMemory,
   HARVEST_DEFAULTS,
+  houseRule,
   inchRange,
   NO_LIMITS,
   OUTDOORS_DEFAULTS,
   published,
   THINNED_AT,
 } from "./figures.ts";
+import { kindsOf } from "./kinds.ts";
 import { CABBAGE_NET, HEAD_CARE } from "./raising.ts";
 import { STORE_CABBAGES } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
@@ -33,6 +35,7 @@ export const CABBAGE: Crop = {
     "white cabbage",
     "savoy cabbage",
   ],
+  kinds: kindsOf(["winter", "autumn", "storage", "pointed"], "cabbage", "cabbages"),
   family: "cabbage family",
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed indoors", "plants", "seed outdoors"],
@@ -146,6 +149,64 @@ export const RADISH: Crop = {
   },
 };
 
+/** Winter radish, daikon and black radish: sown as summer goes for big roots that keep; in spring it runs to seed. */
+export const WINTER_RADISH: Crop = {
+  ...RADISH,
+  key: "winter-radish",
+  one: "winter radish",
+  many: "winter radishes",
+  alsoCalled: [
+    "daikon",
+    "daikons",
+    "daikon radish",
+    "mooli",
+    "moolis",
+    "black radish",
+    "black radishes",
+  ],
+  frost: commonPractice("frost tolerant"),
+  comesUp: {
+    kind: "table",
+    row: "radish",
+    standsIn: houseRule("radish", "the same kind of plant and seed, grown for longer"),
+  },
+  outdoors: {
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(0.5, 1)),
+    apartCm: commonPractice(inchRange(1, 2)),
+    rowsCm: commonPractice(12 * 2.54),
+    soilMinC: commonPractice((45 - 32) / 1.8),
+    weeksFromLastFrost: commonPractice(-2),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: commonPractice([10, 16]),
+      heightCm: THINNED_AT,
+      apartCm: commonPractice(inchRange(4, 6)),
+      how: "Pull the weakest on a damp day; the thinnings are good to eat.",
+    },
+  ],
+  repeatEveryDays: null,
+  limits: {
+    ...NO_LIMITS,
+    longDays: commonPractice({ hours: 13.5, aboveC: 12 }),
+    coldYoung: commonPractice({ belowC: 8, days: 14 }),
+  },
+  forAutumn: true,
+  winter: winterLife(-4, "through it"),
+  harvest: {
+    ...HARVEST_DEFAULTS,
+    from: "sowing",
+    days: commonPractice([55, 70]),
+    kind: "once",
+    holdsDays: commonPractice(28),
+    verb: "Lift",
+    sign: "The root's shoulder stands out of the soil, as thick as its kind grows.",
+    how: "Loosen long roots with a fork before you pull, twist the tops off, and keep them cold and damp.",
+  },
+};
+
 /** Turnip: thinned once, pulled young. */
 export const TURNIP: Crop = {
   ...CROP_DEFAULTS,
@@ -198,4 +259,4 @@ export const TURNIP: Crop = {
 };
 
 /** The cabbage family, for rotations and shared pests. */
-export const CABBAGE_FAMILY: readonly Crop[] = [CABBAGE, RADISH, TURNIP];
+export const CABBAGE_FAMILY: readonly Crop[] = [CABBAGE, RADISH, WINTER_RADISH, TURNIP];

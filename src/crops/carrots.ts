@@ -7,11 +7,13 @@ import {
   derived,
   fromMemory,
   HARVEST_DEFAULTS,
+  houseRule,
   inchRange,
   OUTDOORS_DEFAULTS,
   published,
   THINNED_AT,
 } from "./figures.ts";
+import { kindsOf } from "./kinds.ts";
 import { COOL_SOIL_C } from "./raising.ts";
 import { STORE_CARROTS } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
@@ -23,6 +25,7 @@ export const CARROT: Crop = {
   one: "carrot",
   many: "carrots",
   alsoCalled: [],
+  kinds: kindsOf(["early", "maincrop", "storage"], "carrot", "carrots"),
   family: "carrot family",
   frost: published("frost tolerant", CITE.purdue),
   starts: ["seed outdoors"],
@@ -198,5 +201,39 @@ export const PARSNIP: Crop = {
   },
 };
 
+/** Hamburg parsley: parsley grown for its root, as parsnips are. */
+export const HAMBURG_PARSLEY: Crop = {
+  ...PARSNIP,
+  key: "hamburg-parsley",
+  one: "Hamburg parsley",
+  many: "Hamburg parsley",
+  alsoCalled: ["hamburg parsley", "root parsley", "parsley root", "turnip-rooted parsley"],
+  frost: commonPractice("frost tolerant"),
+  comesUp: { kind: "table", row: "parsley", standsIn: houseRule("parsley", "it is a parsley") },
+  outdoors: {
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(0.25, 0.5)),
+    apartCm: commonPractice(inchRange(1, 1)),
+    rowsCm: commonPractice(12 * 2.54),
+    soilMinC: commonPractice((45 - 32) / 1.8),
+    weeksFromLastFrost: commonPractice(-3),
+  },
+  thinnings: [
+    {
+      step: "1",
+      daysAfterUp: commonPractice([20, 30]),
+      heightCm: THINNED_AT,
+      apartCm: commonPractice(inchRange(3, 5)),
+      how: "Snip the weakest at ground level; the leaves are good to eat.",
+    },
+  ],
+  harvest: {
+    ...PARSNIP.harvest,
+    days: commonPractice([90, 110]),
+    sign: "The roots' shoulders are a thumb thick.",
+    caution: null,
+  },
+};
+
 /** The carrot family, for rotations and shared pests. */
-export const CARROT_FAMILY: readonly Crop[] = [CARROT, PARSLEY, PARSNIP];
+export const CARROT_FAMILY: readonly Crop[] = [CARROT, HAMBURG_PARSLEY, PARSLEY, PARSNIP];

@@ -13,6 +13,7 @@ import type { Crop, Start } from "./facts.ts";
 import { type FixtureName, isClimbed } from "./fixtures.ts";
 import { FLOWERS } from "./flowers.ts";
 import { GOURD_FAMILY } from "./gourds.ts";
+import { GRAPE } from "./grapes.ts";
 import { GRASS_FAMILY } from "./grasses.ts";
 import { HERBS } from "./herbs.ts";
 import { HONEYSUCKLE_FAMILY } from "./honeysuckles.ts";
@@ -25,8 +26,11 @@ import { NASTURTIUM_FAMILY } from "./nasturtiums.ts";
 import { NIGHTSHADES } from "./nightshades.ts";
 import { ONION_FAMILY } from "./onions.ts";
 import { PEA_FAMILY } from "./peas.ts";
+import { QUICK_GREENS } from "./quick-greens.ts";
 import { ROSE_FAMILY } from "./roses.ts";
 import { SALADS } from "./salads.ts";
+import { LONG_ROOTS } from "./salsify.ts";
+import { SOFT_HERBS } from "./soft-herbs.ts";
 import { OVER_WINTER } from "./sprouting.ts";
 import { TOMATILLO } from "./tomatillos.ts";
 import { TREES } from "./trees.ts";
@@ -40,11 +44,13 @@ export const CROPS: readonly Crop[] = [
   ...CABBAGE_FAMILY,
   ...BRASSICAS,
   ...MUSTARDS,
+  ...QUICK_GREENS,
   ...CARROT_FAMILY,
   ...UMBELS,
   ...DAISY_FAMILY,
   ...SALADS,
   ...COMPOSITES,
+  ...LONG_ROOTS,
   ...GOURD_FAMILY,
   ...GRASS_FAMILY,
   ...HONEYSUCKLE_FAMILY,
@@ -59,9 +65,11 @@ export const CROPS: readonly Crop[] = [
   ...OVER_WINTER,
   CHIVES,
   ...HERBS,
+  ...SOFT_HERBS,
   TOMATILLO,
   ...FLOWERS,
   ...BERRIES,
+  GRAPE,
   ...TREES,
   ...GREEN_MANURES,
 ];
@@ -69,9 +77,13 @@ export const CROPS: readonly Crop[] = [
 const byKey = new Map(CROPS.map((crop) => [crop.key, crop]));
 const byName = new Map(
   CROPS.flatMap((crop) =>
-    [crop.key, crop.one, crop.many, ...crop.alsoCalled].map((name) => [name, crop] as const),
+    [crop.key, crop.one, crop.many, ...crop.alsoCalled, ...crop.kinds].map(
+      (name) => [name, crop] as const,
+    ),
   ),
 );
+const kinds = new Set(CROPS.flatMap((crop) => crop.kinds));
+const asNamed = (name: string) => name.trim().toLowerCase().replace(/\s+/g, " ");
 
 /** The crop of that key, or null where the facts have none. */
 export function cropOf(key: string): Crop | null {
@@ -80,7 +92,12 @@ export function cropOf(key: string): Crop | null {
 
 /** The crop that a gardener means by a name of the trade (`beetroot`, `Spuds`), or null. Case and spaces do not matter. */
 export function cropNamed(name: string): Crop | null {
-  return byName.get(name.trim().toLowerCase().replace(/\s+/g, " ")) ?? null;
+  return byName.get(asNamed(name)) ?? null;
+}
+
+/** Whether a name is that of a kind (`gherkin`), and not one of the crop's own. Case and spaces do not matter. */
+export function isKind(name: string): boolean {
+  return kinds.has(asNamed(name));
 }
 
 /**

@@ -58,6 +58,7 @@ export type Family =
   | "nasturtium family"
   | "gooseberry family"
   | "heather family"
+  | "grape family"
   | "borage family";
 
 /** How seed comes up: a row of the days table, its own or that of a crop that comes up like it. */
@@ -349,6 +350,11 @@ export type Crop = {
   readonly many: string;
   /** Other names of the trade, singular and plural, lower case. */
   readonly alsoCalled: readonly string[];
+  /**
+   * Kinds that go by a name of their own and are grown like the crop, lower case: `gherkin`, `early potatoes`. A planting
+   * of one has that name for its key, so that a kind may be added without renaming anything in a garden.
+   */
+  readonly kinds: readonly string[];
   readonly family: Family;
   readonly frost: Figure<FrostClass>;
   /** Ways it can begin, the usual one first. */
@@ -381,6 +387,8 @@ export type Crop = {
   /** Hotter days or nights than these [°C] drop its flowers, and nothing sets; left out where that is not known. */
   readonly setsBelow?: Figure<{ readonly dayC: number; readonly nightC: number }>;
   readonly harvest: Harvest;
+  /** Whether it is grown for autumn: where its spring sowing would bolt, it goes in after the long days. */
+  readonly forAutumn?: true;
   /** Whether late blight takes its leaves in mild, wet weather. */
   readonly lateBlight?: true;
   /** The part that is eaten, or looked at; pictures draw it. */

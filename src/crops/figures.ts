@@ -133,6 +133,7 @@ export const WARM_WARMTH: Warmth = {
 /** The facts of a crop that needs nothing special; each crop's own facts replace some of them. */
 export const CROP_DEFAULTS = {
   alsoCalled: [],
+  kinds: [],
   slow: false,
   indoors: null,
   settingOut: null,

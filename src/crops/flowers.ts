@@ -131,5 +131,86 @@ export const SWEET_PEA: Crop = {
   },
 };
 
+/** Zinnia: wants warm soil, and flowers the more it is cut. */
+export const ZINNIA: Crop = {
+  ...MARIGOLD,
+  key: "zinnia",
+  one: "zinnia",
+  many: "zinnias",
+  alsoCalled: [],
+  indoors: { ...RAISED_WARM, weeksToSettingOut: commonPractice([4, 5]), potOnDaysAfterUp: null },
+  harvest: {
+    ...MARIGOLD.harvest,
+    days: commonPractice([60, 75]),
+    verb: "Cut",
+    sign: "The first flowers are open, and their stems no longer bend.",
+    how: "Cut long stems above a pair of leaves; two shoots follow from there.",
+  },
+};
+
+/** Cosmos: tall and airy, in flower until the frost where it is picked over. */
+export const COSMOS: Crop = {
+  ...ZINNIA,
+  key: "cosmos",
+  one: "cosmos",
+  many: "cosmos",
+  alsoCalled: [],
+  settingOut: {
+    weeksFromLastFrost: commonPractice(0),
+    soilMinC: null,
+    apartCm: commonPractice(14 * 2.54),
+    rowsCm: commonPractice(14 * 2.54),
+    things: ["a watering can", "sticks"],
+    how: "Plant them as deep as they stood, pinch out the tip, water in, and give each a stick.",
+  },
+};
+
+/** Borage: sown where it grows, for bees and for its blue flowers; it comes again by itself. */
+export const BORAGE: Crop = {
+  ...CROP_DEFAULTS,
+  key: "borage",
+  one: "borage",
+  many: "borage",
+  alsoCalled: ["starflower"],
+  family: "borage family",
+  frost: commonPractice("frost tolerant"),
+  starts: ["seed outdoors", "seed indoors", "plants"],
+  comesUp: {
+    kind: "table",
+    row: "beet",
+    standsIn: houseRule("beet", "seed as big, sown as early, and up in one to two weeks"),
+  },
+  indoors: { ...RAISED_COOL, weeksToSettingOut: commonPractice([3, 4]) },
+  settingOut: {
+    weeksFromLastFrost: commonPractice(-1),
+    soilMinC: null,
+    apartCm: commonPractice(15 * 2.54),
+    rowsCm: commonPractice(15 * 2.54),
+    things: ["a watering can"],
+    how: "Plant it while young: its taproot does not like to be moved. Water in.",
+  },
+  outdoors: {
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(0.5, 0.5)),
+    apartCm: commonPractice(inchRange(12, 15)),
+    rowsCm: commonPractice(18 * 2.54),
+    soilMinC: commonPractice((50 - 32) / 1.8),
+    weeksFromLastFrost: commonPractice(-2),
+  },
+  warmth: COOL_WARMTH,
+  harvest: {
+    ...HARVEST_DEFAULTS,
+    from: "sowing",
+    days: commonPractice([50, 65]),
+    kind: "again and again",
+    bearsDays: commonPractice([42, 63]),
+    holdsDays: commonPractice(10),
+    verb: "Pick",
+    sign: "The first blue flowers are open.",
+    how: "Pick flowers for the bowl, and leave the rest to the bees.",
+    caution: "Eat little borage, and none when pregnant or with liver trouble: ask a doctor.",
+  },
+};
+
 /** Flowers among the vegetables that are grown for themselves. */
-export const FLOWERS: readonly Crop[] = [MARIGOLD, SWEET_PEA];
+export const FLOWERS: readonly Crop[] = [MARIGOLD, ZINNIA, COSMOS, BORAGE, SWEET_PEA];

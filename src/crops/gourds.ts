@@ -12,6 +12,7 @@ import {
   WARM_WARMTH,
 } from "./figures.ts";
 import { BEETLE_FABRIC, BEETLE_LOOK, FEED_AT_FRUIT, GOURD_INDOORS } from "./gourd-ways.ts";
+import { kindsOf } from "./kinds.ts";
 import { SQUASHES } from "./squashes.ts";
 
 /** Cucumber: no cold at all; sown into warm soil, or raised three weeks indoors. */
@@ -30,6 +31,7 @@ export const CUCUMBER: Crop = {
     "pickling cucumber",
     "pickling cucumbers",
   ],
+  kinds: [...kindsOf(["slicing"], "cucumber", "cucumbers"), "gherkin", "gherkins"],
   family: "gourd family",
   frost: published("warm loving", CITE.purdue),
   starts: ["seed outdoors", "seed indoors", "plants"],

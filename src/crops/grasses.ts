@@ -102,5 +102,42 @@ export const CORN: Crop = {
   },
 };
 
+/** Popcorn: corn that stays on its stalk until it is hard; grown near sweet corn in flower, it spoils it. */
+export const POPCORN: Crop = {
+  ...CORN,
+  key: "popcorn",
+  one: "popcorn",
+  many: "popcorn",
+  alsoCalled: ["pop corn", "popping corn"],
+  repeatEveryDays: null,
+  care: [
+    ...CORN.care,
+    {
+      practice: "cure and store",
+      step: "dry",
+      from: "first harvest",
+      days: commonPractice([21, 35]),
+      verb: "Shell and store",
+      how: "Try a few kernels each week. When they pop, rub all off the cobs and store them in jars.",
+      sign: "A few kernels pop well, and none is left soft.",
+      why: "Too damp they only crack; too dry they no longer pop.",
+      caution: null,
+      harm: "when you can",
+      minutes: 20,
+      needs: ["jars"],
+    },
+  ],
+  harvest: {
+    ...HARVEST_DEFAULTS,
+    from: "sowing",
+    days: commonPractice([100, 115]),
+    kind: "once",
+    holdsDays: commonPractice(21),
+    verb: "Pick",
+    sign: "Husks are dry and papery, and a nail leaves no mark on a kernel.",
+    how: "Pick on a dry day before the frost, strip the husks back and hang the ears up under a roof.",
+  },
+};
+
 /** The grass family, for rotations and shared pests. */
-export const GRASS_FAMILY: readonly Crop[] = [CORN];
+export const GRASS_FAMILY: readonly Crop[] = [CORN, POPCORN];

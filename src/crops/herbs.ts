@@ -10,7 +10,7 @@ import {
 import { RAISED_COOL } from "./raising.ts";
 
 /** Set out as plants, so far apart [in], once hard frost is over. */
-const plantedOut = (apartIn: number, how: string): SettingOut => ({
+export const plantedOut = (apartIn: number, how: string): SettingOut => ({
   weeksFromLastFrost: commonPractice(-2),
   soilMinC: null,
   apartCm: commonPractice(apartIn * 2.54),
@@ -20,7 +20,7 @@ const plantedOut = (apartIn: number, how: string): SettingOut => ({
 });
 
 /** Herbs that stand for years: bought or raised from fine slow seed, cut from the first summer on. */
-const HERB = {
+export const HERB = {
   ...CROP_DEFAULTS,
   family: "mint family",
   frost: commonPractice("very hardy"),
@@ -43,7 +43,7 @@ const HERB = {
 } as const satisfies Partial<Crop>;
 
 /** Tips cut as they are wanted, from a few weeks after it is set out. */
-const cut = (sign: string, how: string): Crop["harvest"] => ({
+export const cut = (sign: string, how: string): Crop["harvest"] => ({
   ...HARVEST_DEFAULTS,
   from: "setting out",
   days: commonPractice([45, 60]),
@@ -55,7 +55,7 @@ const cut = (sign: string, how: string): Crop["harvest"] => ({
 });
 
 /** A job of every year with shears, counted from the usual last frost [days]. */
-const trimmed = (
+export const trimmed = (
   days: readonly [number, number],
   words: Pick<Care, "step" | "verb" | "how" | "sign" | "why">,
 ): Care => ({
@@ -185,5 +185,54 @@ export const MINT: Crop = {
   ),
 };
 
+/** Lavender: a low shrub, trimmed once its flowers fade. */
+export const LAVENDER: Crop = {
+  ...HERB,
+  key: "lavender",
+  one: "lavender",
+  many: "lavender",
+  alsoCalled: ["english lavender", "common lavender", "lavenders"],
+  settingOut: plantedOut(18, "Plant it no deeper than it stood, in sun and where water runs off."),
+  care: [
+    trimmed([85, 110], {
+      step: "trim",
+      verb: "Trim",
+      how: "Take off the flower stalks with a finger's length of green, never down into bare wood.",
+      sign: "The flowers have faded.",
+      why: "It does not grow again from bare wood, and untrimmed it falls open.",
+    }),
+  ],
+  harvest: cut(
+    "The lowest flowers of a spike are open.",
+    "Cut spikes with long stalks on a dry morning.",
+  ),
+};
+
+/** Lemon balm: cut down in summer before it seeds itself about. */
+export const LEMON_BALM: Crop = {
+  ...HERB,
+  key: "lemon-balm",
+  one: "lemon balm",
+  many: "lemon balm",
+  alsoCalled: ["balm", "melissa"],
+  settingOut: plantedOut(
+    18,
+    "Plant it as deep as it stood, in sun or half shade, and water it in.",
+  ),
+  care: [
+    trimmed([50, 75], {
+      step: "trim",
+      verb: "Cut down",
+      how: "Cut it all down to a finger's height and water it well: fresh leaves follow.",
+      sign: "Flower buds show.",
+      why: "In seed it comes up all over the garden.",
+    }),
+  ],
+  harvest: cut(
+    "The stems are a hand high.",
+    "Cut stems above a pair of leaves; they branch there.",
+  ),
+};
+
 /** The mint family's herbs that stand for years. */
-export const HERBS: readonly Crop[] = [THYME, OREGANO, SAGE, MINT];
+export const HERBS: readonly Crop[] = [THYME, OREGANO, SAGE, MINT, LAVENDER, LEMON_BALM];

@@ -14,7 +14,7 @@ export {
   pestCoverIn,
   plantCoverOf,
 } from "./covers.ts";
-export { CROPS, canBegin, cropFor, cropNamed, cropNames, isTender } from "./crops.ts";
+export { CROPS, canBegin, cropFor, cropNamed, cropNames, isKind, isTender } from "./crops.ts";
 export { canBeCutAgain } from "./cutting.ts";
 export { COLUMNS_F, EMERGENCE_ROWS, type EmergenceDays } from "./emergence.ts";
 export type {

@@ -28,6 +28,7 @@ export const SCALLION: Crop = {
     "bunching onion",
     "bunching onions",
   ],
+  kinds: ["welsh onion", "welsh onions"],
   family: "onion family",
   frost: commonPractice("very hardy"),
   starts: ["seed outdoors", "seed indoors", "plants", "sets"],

@@ -27,7 +27,7 @@ const BEETLE_NET: CoverFacts = {
 };
 
 /** What the greens of the family have in common: sown in their place, and up as quickly as radish. */
-const GREENS = {
+export const GREENS = {
   ...CROP_DEFAULTS,
   family: "cabbage family",
   starts: ["seed outdoors", "seed indoors", "plants"],
@@ -41,7 +41,8 @@ const GREENS = {
   warmth: COOL_WARMTH,
 } as const satisfies Partial<Crop>;
 
-const sown = (
+/** How greens are sown, seed so far apart [in], and from which week on from the last frost. */
+export const sown = (
   apartIn: readonly [number, number],
   frostWeeks: Outdoors["weeksFromLastFrost"],
 ): Outdoors => ({
@@ -57,7 +58,8 @@ const sown = (
   weeksFromLastFrost: frostWeeks,
 });
 
-const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
+/** Thinned once, to so much apart [cm]. */
+export const thinned = (apart: Thinning["apartCm"]): readonly Thinning[] => [
   {
     step: "1",
     daysAfterUp: commonPractice([10, 18]),
@@ -178,6 +180,7 @@ export const ARUGULA: Crop = {
   one: "arugula",
   many: "arugula",
   alsoCalled: ["rocket", "salad rocket", "roquette", "rucola"],
+  kinds: ["wild rocket", "wild arugula"],
   frost: commonPractice("very hardy"),
   starts: ["seed outdoors"],
   indoors: null,

@@ -14,6 +14,7 @@ import {
   SETS_BELOW,
   WARM_WARMTH,
 } from "./figures.ts";
+import { kindsOf } from "./kinds.ts";
 import { PEPPERS } from "./peppers.ts";
 import { COOL_SOIL_C, TENDER_NIGHT_C } from "./raising.ts";
 
@@ -24,6 +25,7 @@ export const TOMATO: Crop = {
   one: "tomato",
   many: "tomatoes",
   alsoCalled: ["tomatos", "cherry tomato", "cherry tomatoes"],
+  kinds: kindsOf(["paste", "plum", "beefsteak", "slicing", "bush", "vine"], "tomato", "tomatoes"),
   family: "nightshade family",
   frost: published("tender", CITE.purdue),
   starts: ["seed indoors", "plants"],
@@ -131,6 +133,11 @@ export const POTATO: Crop = {
   one: "potato",
   many: "potatoes",
   alsoCalled: ["potatos", "spud", "spuds", "new potato", "new potatoes"],
+  kinds: kindsOf(
+    ["early", "second early", "maincrop", "red", "white", "salad", "seed"],
+    "potato",
+    "potatoes",
+  ),
   family: "nightshade family",
   frost: published("very hardy", CITE.purdue),
   starts: ["tubers"],

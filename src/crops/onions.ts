@@ -12,6 +12,7 @@ import {
   OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
+import { kindsOf } from "./kinds.ts";
 import { LEEKS } from "./leeks.ts";
 import { FEED_LEAVES, ONION_SETTING_OUT } from "./onion-ways.ts";
 import { COOL_SOIL_C, RAISED_COOL } from "./raising.ts";
@@ -24,6 +25,7 @@ export const GARLIC: Crop = {
   one: "garlic",
   many: "garlic",
   alsoCalled: ["garlics", "hardneck garlic", "softneck garlic"],
+  kinds: ["elephant garlic"],
   family: "onion family",
   frost: houseRule("very hardy", "stands the winter in the ground under a mulch"),
   starts: ["cloves"],
@@ -153,6 +155,7 @@ export const ONION: Crop = {
     "intermediate onion",
     "intermediate onions",
   ],
+  kinds: kindsOf(["red", "yellow", "white", "brown", "sweet", "maincrop"], "onion", "onions"),
   family: "onion family",
   frost: published("very hardy", CITE.purdue),
   starts: ["seed indoors", "sets", "plants", "winter-sown", "seed outdoors"],

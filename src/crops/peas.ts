@@ -14,6 +14,7 @@ import {
   OUTDOORS_DEFAULTS,
   published,
 } from "./figures.ts";
+import { SHELL_BEANS } from "./shell-beans.ts";
 import { winterLife } from "./winter-life.ts";
 
 /** Broad bean: sown as early as peas, topped when the first pods show. */
@@ -228,4 +229,4 @@ export const PEA: Crop = {
 };
 
 /** The pea family, for rotations and shared pests. */
-export const PEA_FAMILY: readonly Crop[] = [...BEANS, BROAD_BEAN, PEA];
+export const PEA_FAMILY: readonly Crop[] = [...BEANS, ...SHELL_BEANS, BROAD_BEAN, PEA];

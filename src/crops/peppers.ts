@@ -39,6 +39,7 @@ export const PEPPER: Crop = {
     "jalapeno",
     "jalapenos",
   ],
+  kinds: ["paprika"],
   family: "nightshade family",
   frost: published("warm loving", CITE.purdue),
   starts: ["seed indoors", "plants"],

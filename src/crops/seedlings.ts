@@ -38,6 +38,7 @@ export const SEEDLINGS_PERCENT: Readonly<Record<string, readonly Percent[]>> = {
 /** The table's name of a crop where it differs from ours. */
 const ROW_OF: Readonly<Record<string, string>> = {
   bean: "bean_snap",
+  "lima-bean": "bean_lima",
   melon: "muskmelon",
   "pole-bean": "bean_snap",
 };

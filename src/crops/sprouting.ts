@@ -47,6 +47,7 @@ export const SPRING_CABBAGE: Crop = {
   ...forWinter(CABBAGE, 21, [240, 275]),
   winter: winterLife(-8, "after it", { weeks: [2, 16] }),
   key: "spring-cabbage",
+  kinds: [],
   one: "spring cabbage",
   many: "spring cabbages",
   alsoCalled: ["spring greens", "overwintering cabbage", "overwintering cabbages"],

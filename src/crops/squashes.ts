@@ -91,6 +91,7 @@ export const SUMMER_SQUASH: Crop = {
     "vegetable marrow",
     "vegetable marrows",
   ],
+  kinds: ["patty pan", "patty pans"],
   family: "gourd family",
   frost: published("warm loving", CITE.purdue),
   starts: ["seed outdoors", "seed indoors", "plants"],

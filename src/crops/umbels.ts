@@ -261,5 +261,22 @@ export const DILL: Crop = {
   },
 };
 
+/** Chervil: like cilantro, but it wants it cool and half shaded. */
+export const CHERVIL: Crop = {
+  ...CILANTRO,
+  key: "chervil",
+  one: "chervil",
+  many: "chervil",
+  alsoCalled: ["leaf chervil", "garden chervil"],
+  limits: { ...NO_LIMITS, longDays: commonPractice({ hours: 14, aboveC: 17 }) },
+  repeatEveryDays: commonPractice([14, 28]),
+  harvest: {
+    ...CILANTRO.harvest,
+    days: commonPractice([40, 55]),
+    sign: "The plants stand a hand high.",
+    how: "Cut outer leaves low down, before any flower stalk shows.",
+  },
+};
+
 /** Celery and its kin, and the herbs of the family. */
-export const UMBELS: readonly Crop[] = [CELERY, CELERIAC, FENNEL, CILANTRO, DILL];
+export const UMBELS: readonly Crop[] = [CELERY, CELERIAC, FENNEL, CILANTRO, CHERVIL, DILL];

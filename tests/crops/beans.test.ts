@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { fahrenheit } from "../../src/base/quantities/quantity.ts";
-import { BEAN, BEANS, EDAMAME, POLE_BEAN, RUNNER_BEAN } from "../../src/crops/beans.ts";
+import { BEAN, BEANS, POLE_BEAN, RUNNER_BEAN } from "../../src/crops/beans.ts";
 import { isTender } from "../../src/crops/crops.ts";
 
 describe("the beans of warm soil", () => {
   it("are tender and of the pea family", () => {
-    expect(BEANS).toEqual([BEAN, EDAMAME, POLE_BEAN, RUNNER_BEAN]);
+    expect(BEANS).toEqual([BEAN, POLE_BEAN, RUNNER_BEAN]);
     for (const crop of BEANS) {
       expect(isTender(crop), crop.key).toBe(true);
       expect(crop.family, crop.key).toBe("pea family");
@@ -32,10 +32,5 @@ describe("the beans of warm soil", () => {
 
   it("warn of eating them raw", () => {
     for (const { key, harvest } of BEANS) expect(harvest.caution, key).toMatch(/raw|boil/i);
-  });
-
-  it("are gathered at one go where they are edamame", () => {
-    expect(EDAMAME.harvest).toMatchObject({ kind: "once", bearsDays: null });
-    expect(RUNNER_BEAN.harvest.kind).toBe("again and again");
   });
 });

@@ -1,12 +1,26 @@
 import { describe, expect, it } from "vitest";
 import { fahrenheit } from "../../src/base/quantities/quantity.ts";
-import { CABBAGE, CABBAGE_FAMILY, RADISH, TURNIP } from "../../src/crops/cabbages.ts";
+import {
+  CABBAGE,
+  CABBAGE_FAMILY,
+  RADISH,
+  TURNIP,
+  WINTER_RADISH,
+} from "../../src/crops/cabbages.ts";
 import { saySource } from "../../src/crops/figures.ts";
 import { inch } from "./walk.ts";
 
 describe("the cabbage family", () => {
+  it("has winter radishes grown for autumn, slower and farther apart than spring ones", () => {
+    expect([RADISH, WINTER_RADISH].map(({ forAutumn }) => forAutumn ?? false)).toEqual([
+      false,
+      true,
+    ]);
+    expect(WINTER_RADISH.harvest.days.value[0]).toBeGreaterThan(RADISH.harvest.days.value[1]);
+  });
+
   it("is of one family", () => {
-    expect(CABBAGE_FAMILY).toEqual([CABBAGE, RADISH, TURNIP]);
+    expect(CABBAGE_FAMILY).toEqual([CABBAGE, RADISH, WINTER_RADISH, TURNIP]);
     for (const { family } of CABBAGE_FAMILY) expect(family).toBe("cabbage family");
   });
 

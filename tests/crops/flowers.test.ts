@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { FLOWERS, MARIGOLD, SWEET_PEA } from "../../src/crops/flowers.ts";
+import { BORAGE, COSMOS, FLOWERS, MARIGOLD, SWEET_PEA, ZINNIA } from "../../src/crops/flowers.ts";
 
 describe("flowers among the vegetables", () => {
   it("are marigolds, which frost kills, and sweet peas, which stand some", () => {
-    expect(FLOWERS).toEqual([MARIGOLD, SWEET_PEA]);
+    expect(FLOWERS).toEqual([MARIGOLD, ZINNIA, COSMOS, BORAGE, SWEET_PEA]);
     expect([MARIGOLD, SWEET_PEA].map(({ frost }) => frost.value)).toEqual([
       "tender",
       "frost tolerant",

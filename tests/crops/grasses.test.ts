@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { fahrenheit } from "../../src/base/quantities/quantity.ts";
 import { isTender } from "../../src/crops/crops.ts";
-import { CORN, GRASS_FAMILY } from "../../src/crops/grasses.ts";
+import { CORN, GRASS_FAMILY, POPCORN } from "../../src/crops/grasses.ts";
 
 describe("the grass family", () => {
   it("is of one family", () => {
-    expect(GRASS_FAMILY).toEqual([CORN]);
+    expect(GRASS_FAMILY).toEqual([CORN, POPCORN]);
     for (const { family } of GRASS_FAMILY) expect(family).toBe("grass family");
   });
 

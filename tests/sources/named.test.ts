@@ -7,6 +7,8 @@ import { csvOf, yamlOf } from "./read.ts";
 
 /** Names of the tables that are ours by another key. */
 const OURS: Readonly<Record<string, string>> = {
+  bean_bush_lima: "lima-bean",
+  bean_lima: "lima-bean",
   bean_pole_snap: "pole-bean",
   bean_snap: "bean",
   cantaloupe: "melon",
@@ -34,9 +36,10 @@ const OURS: Readonly<Record<string, string>> = {
 
 /** Kinds of one vegetable that a table names by its one word; the same sheets plant and space them alike. */
 const KINDS: Readonly<Record<string, readonly string[]>> = {
-  bean: ["pole-bean"],
+  bean: ["pole-bean", "dry-bean"],
   broccoli: ["sprouting-broccoli"],
   cabbage: ["spring-cabbage"],
+  corn: ["popcorn"],
   lettuce: ["head-lettuce"],
   onion: ["scallion"],
 };
@@ -124,7 +127,7 @@ const SHEETS: readonly (readonly [RegExp, RegExp])[] = [
   [/garlic|Anoka/i, /^garlic$/],
   [/Succession Planting/, /^lettuce$/],
   [/Virginia Cooperative Extension 426-331/, /^asparagus$/],
-  [/growing degree days/, /^corn$/],
+  [/growing degree days/, /^(?:pop)?corn$/],
 ];
 
 const wholeSheet = (found: Found) =>

@@ -58,7 +58,7 @@ const ROWS: Readonly<Record<string, string>> = {
 const THINNED = Object.keys(ROWS);
 /** Our crops that are thinned and stand in no sheet, or there only by the place of two or three seeds. */
 const NO_SHEET: readonly string[] =
-  "cabbage broccoli cauliflower bok-choy chinese-cabbage mustard fennel dill endive radicchio melon pumpkin summer-squash winter-squash watermelon okra savory".split(
+  "cabbage winter-radish broccoli cauliflower bok-choy chinese-cabbage mustard rapini komatsuna hamburg-parsley fennel chervil dill endive radicchio salsify scorzonera melon pumpkin summer-squash winter-squash watermelon okra savory".split(
     " ",
   );
 

@@ -69,7 +69,8 @@ const LOOK_AHEAD_DAYS = 183;
 /**
  * A calculated sowing day moved out of heat, long days and cold in which it would fail. Where only cold is in the way,
  * it waits for warmth. Where heat or long days are in the way, it waits for the other side of summer, but only if the
- * gardener's wish or a place that was taken put it there: a spring day that the season itself gives (`first`) stays.
+ * gardener's wish or a place that was taken put it there: a spring day that the season itself gives (`first`) stays,
+ * but for a crop that is grown for autumn.
  */
 export function withinLimits(
   context: SowingContext,
@@ -78,7 +79,8 @@ export function withinLimits(
 ): DateDecision {
   const refusal = hasLimits(context) ? refusalOf(context, decision.day) : null;
   if (refusal === null || refusal === "too late" || refusal === "never up") return decision;
-  if (refusal !== "cold" && decision.day <= first()) return decision;
+  const staysInSpring = refusal !== "cold" && !context.crop.forAutumn;
+  if (staysInSpring && decision.day <= first()) return decision;
   const better = nextGoodStart(context, decision.day);
   if (better === null) return decision;
   const basis = REFUSAL_BASIS[refusal];

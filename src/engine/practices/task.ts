@@ -255,10 +255,10 @@ const cropNames = new WeakMap<Crop, readonly OneAndMany[]>();
 function namesOf(crop: Crop): readonly OneAndMany[] {
   const known = cropNames.get(crop);
   if (known) return known;
-  const { alsoCalled } = crop;
-  const others = alsoCalled.flatMap((one) => {
+  const alsoNamed = [...crop.alsoCalled, ...crop.kinds];
+  const others = alsoNamed.flatMap((one) => {
     if (NEVER_MANY.has(one)) return [];
-    const many = [`${one}s`, `${one}es`].find((form) => alsoCalled.includes(form));
+    const many = [`${one}s`, `${one}es`].find((form) => alsoNamed.includes(form));
     return many === undefined ? [] : [{ one, many }];
   });
   const names = [{ one: crop.one, many: crop.many }, ...others];

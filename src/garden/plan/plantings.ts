@@ -1,5 +1,5 @@
 import { slug, suggestion } from "../../base/index.ts";
-import { type Crop, cropNamed, cropNames } from "../../crops/index.ts";
+import { type Crop, cropNamed, cropNames, isKind } from "../../crops/index.ts";
 import type { Bed, Planting } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import {
@@ -113,20 +113,23 @@ function withThoseOfBed<Thing>(
   return [...new Set([...own, ...ofBed])];
 }
 
-/** `was:`, else `name:`, else crop and variety. */
+/** `was:`, else `name:`, else crop or kind, and variety. */
 function identity(tree: Tree, written: Words, crop: Crop | null): Words {
   const named = wordsUnder(tree, "was") ?? wordsUnder(tree, "name");
   if (named) return crop ? asKeyed(named, crop) : named;
   const variety = wordsUnder(tree, "variety")?.text ?? "";
-  return wordsAt(`${crop?.key ?? written.text} ${variety}`.trim(), written.at);
+  const name = crop && !isKind(written.text) ? crop.key : written.text;
+  return wordsAt(`${name} ${variety}`.trim(), written.at);
 }
 
 /** A name that begins with any trade name of its crop gets the crop's key there: `was: beetroot` was `beet`. */
 function asKeyed(named: Words, crop: Crop): Words {
   const parts = named.text.trim().split(/[\s,:]+/);
-  for (let count = parts.length; count > 0; count--)
-    if (cropNamed(parts.slice(0, count).join(" ")) === crop)
+  for (let count = parts.length; count > 0; count--) {
+    const first = parts.slice(0, count).join(" ");
+    if (cropNamed(first) === crop && !isKind(first))
       return wordsAt([crop.key, ...parts.slice(count)].join(" "), named.at);
+  }
   return named;
 }
 
@@ -144,11 +147,14 @@ function cropOfWords(words: Words, { problems }: ReadLog): Crop | null {
       "crop-unknown",
       words.at,
       `${words.text.slice(0, 60)} is not in the crop facts`,
-      suggestion(words.text, cropNames(), "It stays in the plan, without work of its own"),
+      suggestion(words.text, cropNames(), grownLike(words.text)),
     ),
   );
   return null;
 }
+
+const grownLike = (name: string) =>
+  `It stays in the plan, without work of its own; write ${name.slice(0, 40)}: like … with a crop that grows alike`;
 
 function readWhose(tree: Tree, reading: PlantingReadContext): string | null {
   const words = wordsUnder(tree, "for");

@@ -161,6 +161,14 @@ describe("a reckoned day within a crop's limits", () => {
     expect(withinLimits(beet(LONG), reckoned, () => on("05-20"))).toBe(reckoned);
   });
 
+  test("leaves spring for autumn with a crop that is grown for autumn", () => {
+    const autumn = beet({ crop: { ...LONG.crop, forAutumn: true } });
+    const moved = withinLimits(autumn, reckoned, () => on("05-20"));
+    expect(moved.day).toBe(nextGoodStart(autumn, on("05-20")));
+    expect(moved.day).toBeGreaterThan(on("06-20"));
+    expect(moved.basis).toEqual(["given", "day length"]);
+  });
+
   test("waits for warmth where cold makes it bolt, whoever put it there", () => {
     const early = decideDate([{ basis: "soil", day: on("04-15") }], null);
     const moved = withinLimits(beet(COLD), early, () => on("04-15"));

@@ -1,0 +1,222 @@
+import { BEAN, BEAN_LOOK } from "./beans.ts";
+import type { Care, Crop } from "./facts.ts";
+import {
+  CITE,
+  CROP_DEFAULTS,
+  commonPractice,
+  derived,
+  fromMemory,
+  HARVEST_DEFAULTS,
+  houseRule,
+  inchRange,
+  OUTDOORS_DEFAULTS,
+  published,
+  WARM_WARMTH,
+} from "./figures.ts";
+
+/** Plants that were pulled dry, hung up and threshed. */
+const DRIED: Care = {
+  practice: "cure and store",
+  step: "dry",
+  from: "first harvest",
+  days: commonPractice([10, 18]),
+  verb: "Thresh and store",
+  how: "Shell them when no nail dents a bean. Freeze them for three days against weevils, let them dry again, and store them in jars.",
+  sign: "The beans rattle, and a nail leaves no dent.",
+  why: "Damp beans turn mouldy in the jar.",
+  caution: "Boil dried beans hard for ten minutes before they simmer: half raw they make you ill.",
+  harm: "when you can",
+  minutes: 30,
+  needs: ["jars"],
+};
+
+/** Edamame: soybeans picked green, all within a few days. */
+export const EDAMAME: Crop = {
+  ...CROP_DEFAULTS,
+  key: "edamame",
+  one: "edamame",
+  many: "edamame",
+  alsoCalled: [
+    "edamame bean",
+    "edamame beans",
+    "soybean",
+    "soybeans",
+    "soya bean",
+    "soya beans",
+    "green soybean",
+    "green soybeans",
+  ],
+  family: "pea family",
+  frost: derived("tender", CITE.purdue, "the class of snap bean there, its near kin"),
+  starts: ["seed outdoors"],
+  comesUp: {
+    kind: "table",
+    row: "bean_snap",
+    standsIn: houseRule("bean_snap", "a bean of the same size and the same warm soil"),
+  },
+  outdoors: {
+    ...OUTDOORS_DEFAULTS,
+    depthCm: derived(
+      inchRange(1, 1),
+      CITE.idaho,
+      "three times the seed's width, about a third of an inch",
+    ),
+    apartCm: commonPractice(inchRange(3, 4)),
+    rowsCm: commonPractice(18 * 2.54),
+    soilMinC: derived(
+      (60 - 32) / 1.8,
+      CITE.kansas,
+      "55 given there for snap bean; soybeans want more",
+    ),
+    weeksFromLastFrost: derived(
+      1,
+      CITE.purdue,
+      "snap bean there on the date, and a week for warmer soil",
+    ),
+    how: "Cover the row with a net if birds take your seedlings.",
+  },
+  care: [BEAN_LOOK],
+  repeatEveryDays: commonPractice([10, 14]),
+  warmth: WARM_WARMTH,
+  eaten: "fruit",
+  harvest: {
+    ...HARVEST_DEFAULTS,
+    from: "sowing",
+    days: commonPractice([75, 95]),
+    kind: "once",
+    holdsDays: commonPractice(5),
+    verb: "Pick",
+    sign: "Pods are bright green and the beans in them nearly touch.",
+    how: "Pull whole plants and strip the pods in the shade. All are ripe within a few days.",
+    caution: "Boil edamame in the pod before you eat the beans.",
+  },
+};
+
+/** Bean for drying: left on the plant until the pods rattle, all gathered at once. */
+export const DRY_BEAN: Crop = {
+  ...BEAN,
+  key: "dry-bean",
+  one: "dry bean",
+  many: "dry beans",
+  alsoCalled: [
+    "drying bean",
+    "drying beans",
+    "shell bean",
+    "shell beans",
+    "shelling bean",
+    "shelling beans",
+    "haricot bean",
+    "haricot beans",
+    "borlotti bean",
+    "borlotti beans",
+    "kidney bean",
+    "kidney beans",
+    "black bean",
+    "black beans",
+    "pinto bean",
+    "pinto beans",
+  ],
+  care: [BEAN_LOOK, DRIED],
+  repeatEveryDays: null,
+  harvest: {
+    ...HARVEST_DEFAULTS,
+    from: "sowing",
+    days: commonPractice([90, 105]),
+    kind: "once",
+    holdsDays: commonPractice(10),
+    verb: "Pull",
+    sign: "Leaves have fallen, and most pods are dry and rattle.",
+    how: "Pull whole plants on a dry day, and hang them under a roof. Rain for days ahead: pull them now.",
+    caution: "Never eat kidney beans and their kin raw or half cooked: boil them well.",
+  },
+};
+
+/** Lima bean: wants more warmth than any bean, and time. */
+export const LIMA_BEAN: Crop = {
+  ...BEAN,
+  key: "lima-bean",
+  one: "lima bean",
+  many: "lima beans",
+  alsoCalled: ["lima", "limas", "butter bean", "butter beans", "bush lima", "bush lima bean"],
+  frost: published("warm loving", CITE.purdue),
+  comesUp: { kind: "table", row: "bean_lima", standsIn: null },
+  outdoors: {
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(1, 1)),
+    apartCm: commonPractice(inchRange(4, 4)),
+    rowsCm: commonPractice(24 * 2.54),
+    soilMinC: commonPractice((65 - 32) / 1.8),
+    weeksFromLastFrost: published(1, CITE.purdue),
+    soilMaxC: derived(
+      (89 - 32) / 1.8,
+      CITE.harrington,
+      "88 in 100 come up at 86 °F and 2 at 95; half at about 89",
+    ),
+  },
+  warmth: WARM_WARMTH,
+  repeatEveryDays: null,
+  harvest: {
+    ...HARVEST_DEFAULTS,
+    from: "sowing",
+    days: fromMemory([65, 75], CITE.missouri),
+    kind: "again and again",
+    bearsDays: commonPractice([21, 35]),
+    holdsDays: commonPractice(5),
+    verb: "Pick",
+    sign: "Pods are plump and bright, and the beans stand out in them.",
+    how: "Pick twice a week with both hands, and shell them the same day.",
+    caution: "Boil lima beans well before you eat them; raw ones are poisonous.",
+  },
+};
+
+/** Cowpea: fond of heat and drought, eaten green in the pod, shelled or dried. */
+export const COWPEA: Crop = {
+  ...BEAN,
+  key: "cowpea",
+  one: "cowpea",
+  many: "cowpeas",
+  alsoCalled: [
+    "southern pea",
+    "southern peas",
+    "black-eyed pea",
+    "black-eyed peas",
+    "black eyed pea",
+    "black eyed peas",
+    "yardlong bean",
+    "yardlong beans",
+    "asparagus bean",
+    "asparagus beans",
+  ],
+  frost: commonPractice("warm loving"),
+  comesUp: {
+    kind: "table",
+    row: "bean_snap",
+    standsIn: houseRule("bean_snap", "a bean of the same size; warm soil brings both up in a week"),
+  },
+  outdoors: {
+    ...OUTDOORS_DEFAULTS,
+    depthCm: commonPractice(inchRange(1, 1)),
+    apartCm: commonPractice(inchRange(4, 6)),
+    rowsCm: commonPractice(24 * 2.54),
+    soilMinC: commonPractice((65 - 32) / 1.8),
+    weeksFromLastFrost: commonPractice(2),
+  },
+  setsBelow: commonPractice({ dayC: 40, nightC: 27 }),
+  warmth: WARM_WARMTH,
+  repeatEveryDays: null,
+  harvest: {
+    ...HARVEST_DEFAULTS,
+    from: "sowing",
+    days: commonPractice([60, 75]),
+    kind: "again and again",
+    bearsDays: commonPractice([28, 42]),
+    holdsDays: commonPractice(5),
+    verb: "Pick",
+    sign: "Pods are full and begin to change colour.",
+    how: "Pick twice a week; shell them green, or let the last dry on the plant.",
+    caution: "Boil cowpeas well before you eat them.",
+  },
+};
+
+/** Beans of warm soil that are grown for their seed, by name. */
+export const SHELL_BEANS: readonly Crop[] = [COWPEA, DRY_BEAN, EDAMAME, LIMA_BEAN];
