@@ -130,14 +130,41 @@ const waysText = (chances: readonly CropChance[]) =>
     .map((ways) => `${ways[0]?.name ?? ""} (${ways.map(({ way }) => way).join(", ")})`)
     .join(", ");
 
-/** By the day they may go in, the soonest first, with the reason to wait where it is not spring. */
+/** By the day they may go in, the soonest first, then by the reason to wait where it is not spring. */
 function openingLines(chances: readonly CropChance[]): readonly string[] {
   const sorted = [...chances].sort((a, b) => (a.opens ?? 0) - (b.opens ?? 0));
-  return linesByWording(sorted, ({ opens, why, inTime }) => {
-    const from = `from ${sayDay(opens ?? (0 as Day))}`;
-    const odds = inTime === "any" ? "" : ", a gamble even then";
-    return `${from}${why === null ? "" : `, till then ${REASONS[why]}`}${odds}`;
-  });
+  const waiting = sorted.filter(({ why }) => why !== null);
+  const days = [
+    ...groupsBy(
+      sorted.filter(({ why }) => why === null),
+      fromText,
+    ),
+  ];
+  return [
+    ...days.map(([from, all]) => `${capital(from)}${withGambles(all)}`),
+    ...[...groupsBy(waiting, ({ why }) => REASONS[why ?? "too late"])].map(
+      ([reason, all]) => `Wait, since till then ${reason}: ${waitingText(all)}`,
+    ),
+  ];
+}
+
+const fromText = ({ opens }: CropChance) => `from ${sayDay(opens ?? (0 as Day))}`;
+
+/** `: turnips (seed); a gamble: cowpeas (seed)`. */
+function withGambles(chances: readonly CropChance[]): string {
+  const isSafe = ({ inTime }: CropChance) => inTime === "any";
+  const [safe, others] = [chances.filter(isSafe), chances.filter((each) => !isSafe(each))];
+  const gambles = others.length > 0 ? [`a gamble: ${waysText(others)}`] : [];
+  return safe.length > 0 ? `: ${[waysText(safe), ...gambles].join("; ")}` : `, ${gambles.join("")}`;
+}
+
+/** `spinach (seed) from 8 July, celeriac (plants) from 31 May, a gamble even then`. */
+function waitingText(chances: readonly CropChance[]): string {
+  const wordingOf = (chance: CropChance) =>
+    `${fromText(chance)}${chance.inTime === "any" ? "" : ", a gamble even then"}`;
+  return [...groupsBy(chances, wordingOf)]
+    .map(([wording, all]) => `${waysText(all)} ${wording}`)
+    .join("; ");
 }
 
 function lateLines(chances: readonly CropChance[]): readonly string[] {
@@ -149,12 +176,21 @@ function linesByWording(
   chances: readonly CropChance[],
   wordingOf: (chance: CropChance) => string,
 ): readonly string[] {
+  return [...groupsBy(chances, wordingOf)].map(
+    ([wording, all]) => `${capital(wording)}: ${waysText(all)}`,
+  );
+}
+
+function groupsBy(
+  chances: readonly CropChance[],
+  wordingOf: (chance: CropChance) => string,
+): ReadonlyMap<string, readonly CropChance[]> {
   const groups = new Map<string, CropChance[]>();
   for (const chance of chances) {
     const wording = wordingOf(chance);
     groups.set(wording, [...(groups.get(wording) ?? []), chance]);
   }
-  return [...groups].map(([wording, all]) => `${capital(wording)}: ${waysText(all)}`);
+  return groups;
 }
 
 function perennialLines(chances: readonly CropChance[]): readonly string[] {

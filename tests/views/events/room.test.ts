@@ -41,9 +41,14 @@ describe("a bed's room in words", () => {
   });
 
   test("says what a crop waits for beside spring", () => {
-    expect(section("2027-05-20", "Not yet")).toContain(
-      "till then it would bolt in the long days: spinach (seed)",
+    expect(section("2027-05-20", "Not yet")).toMatch(
+      /^Wait, since till then it would bolt in the long days: .*spinach \(seed\) from \d+ July/m,
     );
+    expect(section("2027-05-20", "Not yet").match(/long days/g)).toHaveLength(1);
+  });
+
+  test("has what is a gamble behind what is safe from the same day on", () => {
+    expect(section("2027-05-20", "Not yet")).toMatch(/^From \d+ May: [^;]+; a gamble: [^;]+$/m);
   });
 
   test("says of bags how much is free, and what is better not there", () => {
