@@ -11,6 +11,7 @@ import { INVITE } from "./invite.ts";
 import { LINKS } from "./links.ts";
 import { PICTURE } from "./picture.ts";
 import { PUBLISH } from "./publish.ts";
+import { RECOVER } from "./recover.ts";
 import { RESTORE } from "./restore.ts";
 import { ROOM } from "./room.ts";
 import { SHEET } from "./sheet.ts";
@@ -37,6 +38,7 @@ sowbell year PLAN [--on DAY] [--to FILE]
 sowbell links [GARDEN] [--server URL]
 sowbell invite [--server URL]
 sowbell publish FOLDER [--server URL]
+sowbell recover GARDEN [--server URL]
 sowbell restore ARCHIVE [--over] [--as GARDEN] [--server URL]
 sowbell site STATION.csv [--low COLUMN] [--high COLUMN] [--rain COLUMN] [--date COLUMN]
              [--where COLUMN=VALUE] [--in UNIT] [--latitude DEGREES] > weather.yaml
@@ -65,6 +67,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   links: LINKS,
   invite: INVITE,
   publish: PUBLISH,
+  recover: RECOVER,
   restore: RESTORE,
   site: SITE,
   weather: WEATHER,

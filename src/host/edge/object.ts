@@ -3,10 +3,12 @@ import { keyFrom } from "../links/mac.ts";
 import { logFailure } from "../log.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { bringOver } from "../store/old/bring-over.ts";
+import type { Recovered } from "../store/owners.ts";
 import { migrate } from "../store/schema.ts";
 import { type SqlStore, sqlStoreOf } from "../store/sql.ts";
 import { unavailable } from "../web/answers.ts";
 import { type GardenContext, nextRing } from "../web/garden-context.ts";
+import { recover } from "../web/recovery.ts";
 import { answerVisit, type Visit } from "../web/visit.ts";
 import { payBuild } from "./building.ts";
 import { copyNightly } from "./copy-nightly.ts";
@@ -101,6 +103,11 @@ export function gardenObject(ports: ObjectPorts) {
       const { garden } = visit.link;
       const answer = async () => answerVisit(await this.#context(garden), visit, request);
       return orElse(garden, answer, unavailable);
+    }
+
+    /** Lets an owner in again by the garden's phrase; null where it is another. */
+    async recover(garden: string, phrase: string): Promise<Recovered | null> {
+      return recover(await this.#context(garden), garden, phrase);
     }
 
     /** Waits until no build is on its way. */

@@ -1,9 +1,10 @@
 import { logFailure } from "../log.ts";
 import { buildRecord, discardBuild } from "../store/build.ts";
 import { type FeedKey, feedBody, feedRecord } from "../store/feeds.ts";
+import { opensAsOwner } from "../store/owners.ts";
 import { type PollRecord, pollRecord } from "../store/polls.ts";
+import type { SqlStore } from "../store/sql.ts";
 import { catchUpIfOwed, catchUpOn, type GardenContext } from "../web/garden-context.ts";
-import { opensAsOwner } from "../web/garden-request.ts";
 import { type Coding, type Conditions, etagOf, isNotModified } from "../web/validators.ts";
 import { writeFeed } from "./write-feeds.ts";
 
@@ -41,7 +42,7 @@ export async function answerPoll(context: GardenContext, asked: PollRequest): Pr
   const { tags, since } = asked.conditions;
   const held = tags ?? (since === null ? "" : null);
   const record = pollRecord(sql, asked, { code, now: now(), held });
-  if (record === null || !isOpen(record, asked.link)) return NOTHING;
+  if (record === null || !isOpen(sql, record, asked.link)) return NOTHING;
   const stored = answerStored(context, asked, record);
   if (stored !== null) {
     catchUpOn(record, context);
@@ -53,10 +54,10 @@ export async function answerPoll(context: GardenContext, asked: PollRequest): Pr
 }
 
 /** Whether a link opens anything here: not revoked, and of an owner the serial in force. */
-function isOpen(record: PollRecord, link: string): boolean {
+function isOpen(sql: SqlStore, record: PollRecord, link: string): boolean {
   if (record.revoked === 1) return false;
   const serial = /^owner-(\d+)$/.exec(link)?.[1];
-  return serial === undefined || opensAsOwner(record, Number(serial));
+  return serial === undefined || opensAsOwner(sql, Number(serial));
 }
 
 /** Writes the feed first; the year too, where it was never built. */

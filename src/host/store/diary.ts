@@ -70,6 +70,26 @@ export function newestAnswers(
   return new Map(rows.map((row) => [row.task, lineOf(row)]));
 }
 
+/** The line about a task before the one of that number; null where there is none. */
+export function answerBefore(sql: SqlStore, task: string, id: number): StoredLine | null {
+  const row = firstRow<DiaryRow>(
+    sql,
+    `SELECT ${COLUMNS} FROM said WHERE task = ?1 AND id < ?2 ORDER BY id DESC LIMIT 1`,
+    ...[task, id],
+  );
+  return row && lineOf(row);
+}
+
+/** Who said each of some lines (key of a person; null: not known), by the lines' numbers. */
+export function peopleOfLines(
+  sql: SqlStore,
+  lines: readonly number[],
+): ReadonlyMap<number, string | null> {
+  type Row = Pick<StoredLine, "id" | "person">;
+  const query = "SELECT id, person FROM diary WHERE id IN (SELECT value FROM json_each(?1))";
+  return new Map(sql.rows<Row>(query, JSON.stringify(lines)).map(({ id, person }) => [id, person]));
+}
+
 /**
  * Lines of one person within a day, of whichever link, and of a garden in all. Source: house rule; a busy household writes a
  * dozen a day, and a thousand a year.

@@ -5,7 +5,7 @@ import { firstRow, type SqlStore } from "./sql.ts";
 
 /**
  * A garden's record. `revision` rises with every change of plans or diary, `changedAt` [ms since 1970 UTC] is the newest
- * of them; `owner` is the serial that opens as the owner, `ownerNext` one shown to take its place; null: none was.
+ * of them; `owner` is the serial in force of the owner's links.
  */
 export type GardenRecord = {
   readonly id: string;
@@ -15,7 +15,6 @@ export type GardenRecord = {
   readonly changedAt: number;
   readonly origin: string;
   readonly owner: number;
-  readonly ownerNext: number | null;
 };
 
 /** A garden's record with its plans in force, in year order, at least one. */
@@ -25,7 +24,7 @@ export type StoredGarden = GardenRecord & { readonly plans: readonly SavedPlan[]
 export function gardenRecord(sql: SqlStore): GardenRecord | null {
   return firstRow<GardenRecord>(
     sql,
-    "SELECT id, coalesce(uids, id) AS uids, revision, changed_at AS changedAt, origin, owner, owner_next AS ownerNext FROM garden",
+    "SELECT id, coalesce(uids, id) AS uids, revision, changed_at AS changedAt, origin, owner FROM garden",
   );
 }
 

@@ -39,6 +39,8 @@ const EMPTIED = [
     "former",
     "weather",
     "copies",
+    "next_owners",
+    "recovery",
   ],
   ...["moved", "taken_back", "feeds", "ledger", "writes", "garden"],
 ];

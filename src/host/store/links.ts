@@ -34,23 +34,6 @@ export function isRevoked(sql: SqlStore, link: string): boolean {
   return firstRow(sql, "SELECT 1 FROM revoked WHERE link = ?1", link) !== null;
 }
 
-/** Lets a link of that serial open as the owner beside the one in force, till one of them closes the other. */
-export function showNextOwner(sql: SqlStore, serial: number): void {
-  sql.rows("UPDATE garden SET owner_next = ?1", serial);
-}
-
-/** Makes that serial the only one that opens as the owner, and forgets what was written for any other. */
-export function closeOtherOwners(sql: SqlStore, serial: number): void {
-  sql.transaction(() => {
-    sql.rows("UPDATE garden SET owner = ?1, owner_next = NULL", serial);
-    const others = sql.rows<{ readonly link: string }>(
-      "SELECT DISTINCT link FROM feeds WHERE link GLOB 'owner-*' AND link <> ?1",
-      `owner-${serial}`,
-    );
-    for (const { link } of others) dropFeedsOf(sql, link);
-  });
-}
-
 /**
  * Revokes one link, given as its part of the path (`helper-imre-1`), at an instant [ms since 1970 UTC], and forgets what was
  * written for it. Again is no mistake.

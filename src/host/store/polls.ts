@@ -3,12 +3,10 @@ import { bodyOf, type FeedKey } from "./feeds.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /**
- * Whatever a poll needs to know: the owner's serials, whether its link was revoked (0 or 1), the build that is owed, and the feed
+ * Whatever a poll needs to know: whether its link was revoked (0 or 1), the build that is owed, and the feed
  * as it was last written, null where it never was.
  */
 export type PollRecord = OwedBuild & {
-  readonly owner: number;
-  readonly ownerNext: number | null;
   readonly revoked: number;
   readonly print: string | null;
   readonly size: number | null;
@@ -33,7 +31,7 @@ export function pollRecord(
 ): PollRecord | null {
   return firstRow<PollRecord>(
     sql,
-    `SELECT ${OWED_COLUMNS}, owner, owner_next AS ownerNext,
+    `SELECT ${OWED_COLUMNS},
       EXISTS (SELECT 1 FROM revoked WHERE revoked.link = ?3) AS revoked,
       polled.print, polled.size, polled.last_modified AS lastModified,
       CASE WHEN instr(?5, polled.print) = 0 THEN

@@ -231,6 +231,15 @@ const STEPS: readonly string[] = [
     retry_at INTEGER NOT NULL,
     failures INTEGER NOT NULL
   ) STRICT;`,
+  `-- Serials shown to take the place of the owner's, each open till one of them closes the others; garden.owner_next is no longer used.
+  CREATE TABLE next_owners (serial INTEGER PRIMARY KEY, shown_at INTEGER NOT NULL) STRICT;
+  INSERT INTO next_owners (serial, shown_at) SELECT owner_next, changed_at FROM garden WHERE owner_next IS NOT NULL;
+  -- What is stored of the phrase that lets a shut-out owner in.
+  CREATE TABLE recovery (
+    only INTEGER PRIMARY KEY CHECK (only = 1),
+    fingerprint TEXT NOT NULL,
+    made_at INTEGER NOT NULL
+  ) STRICT;`,
 ];
 
 /** Brings a garden's tables up to the newest step, each step whole or not at all. */

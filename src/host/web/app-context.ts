@@ -1,11 +1,13 @@
 import type { PollAnswer, PollRequest } from "../edge/poll.ts";
 import { keyFrom } from "../links/mac.ts";
+import type { Recovered } from "../store/owners.ts";
 import type { Visit } from "./visit.ts";
 
 /** A garden's object as it is called from outside. */
 export type GardenStub = {
   poll(asked: PollRequest): Promise<PollAnswer>;
   visit(visit: Visit, request: Request): Promise<Response | null>;
+  recover(garden: string, phrase: string): Promise<Recovered | null>;
 };
 
 /** What a request works with before its garden's object has it. */

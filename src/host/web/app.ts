@@ -13,6 +13,7 @@ import { ICON } from "./pages/frame.tsx";
 import { frontPage } from "./pages/front.tsx";
 import { PLAN_SCRIPT } from "./pages/plan.tsx";
 import { PLAN_JS } from "./plan-script.ts";
+import { answerRecovery } from "./recovery-page.ts";
 import { FORM, LOOK, routeAt } from "./routes.ts";
 import { MOST_CARRIED } from "./saving.ts";
 
@@ -45,20 +46,28 @@ async function answerAllowed(asked: Asked): Promise<Response> {
   if (isWrite(request) && !isFromHere(request)) return plain(403, "Not from there.\n");
   try {
     return (
-      (await OPEN.get(url.pathname)?.()) ?? (parts ? await answerLink(asked, parts) : notFound())
+      (await OPEN.get(url.pathname)?.(asked)) ??
+      (parts ? await answerLink(asked, parts) : notFound())
     );
   } catch (error) {
     return unavailable(logFailure("a request", error));
   }
 }
 
+/** Where a shut-out owner's phrase is taken. */
+const RECOVERY = "/recover";
+
 /** What is open to everybody, by its path. */
-const OPEN: ReadonlyMap<string, () => Response> = new Map([
+const OPEN: ReadonlyMap<string, (asked: Asked) => Response | Promise<Response>> = new Map<
+  string,
+  (asked: Asked) => Response | Promise<Response>
+>([
   ["/", () => pageResponse(200, frontPage())],
   ["/healthz", () => plain(200, "ok\n")],
   ["/robots.txt", () => plain(200, "User-agent: *\nDisallow:\n")],
   ["/paper.css", () => withPages("css", STYLESHEET)],
   [ICON, () => withPages("svg+xml", ICON_SVG)],
+  [RECOVERY, ({ context, request }) => answerRecovery(context, request)],
   [PLAN_SCRIPT, () => withPages("javascript", PLAN_JS)],
 ]);
 
@@ -82,6 +91,7 @@ function partsOf(path: string): PathParts | null {
 
 function allowed(path: string, parts: PathParts | null): readonly string[] {
   if (path.endsWith(".ics")) return LOOK;
+  if (path === RECOVERY) return FORM;
   const { segment = "", rest = "" } = parts ?? {};
   // An invitation's page takes a form where a garden's own takes none.
   if (segment.startsWith("invitation-") && /^(?:check|restore)?$/.test(rest)) return FORM;

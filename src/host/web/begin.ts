@@ -1,6 +1,5 @@
 import type { CropName, FirstAnswers } from "../../app/index.ts";
 import { dayAt, isoOf } from "../../base/index.ts";
-import { pathOf } from "../links/mac.ts";
 import { writeSegment } from "../links/segment.ts";
 import { isInvited } from "../store/invitations.ts";
 import { planVersion } from "../store/plans.ts";
@@ -14,8 +13,8 @@ import {
   firstTextPage,
   gardenFormPage,
 } from "./pages/begin.tsx";
-import { linkPage } from "./pages/links.tsx";
 import { planIn, problemsForScript } from "./plan-page.ts";
+import { ownersPage } from "./recovery.ts";
 import { answerRestoreInvited } from "./restoring.ts";
 import { MOST_CARRIED, NOT_SAVED_YET, saveText } from "./saving.ts";
 
@@ -212,15 +211,7 @@ async function saveFirst(
       return pageResponse(422, await textPage(linkRequest, text, NOT_SAVED_YET), SCRIPTED);
   }
   const first = planVersion(context.sql, { year, version: 1 });
-  return first?.text === text
-    ? pageResponse(200, await ownersPage(linkRequest), { "Cache-Control": "no-store" })
-    : null;
+  return first?.text === text ? ownersPage(linkRequest, 1) : null;
 }
 
 const FIRST = { base: 0, first: true } as const;
-
-async function ownersPage({ context, link, origin }: LinkRequest): Promise<string> {
-  const owner = { garden: link.garden, role: "owner", person: null, serial: 1 } as const;
-  const address = `${origin}${await pathOf(owner, context.key)}`;
-  return linkPage(null, { name: "Your garden's own link", address, feed: null });
-}

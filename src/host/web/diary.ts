@@ -1,6 +1,6 @@
 import { type Day, dayAt, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/index.ts";
 import { buildRecord } from "../store/build.ts";
-import { addWords, diaryLines, type StoredLine, whyFull } from "../store/diary.ts";
+import { addWords, diaryLines, peopleOfLines, type StoredLine, whyFull } from "../store/diary.ts";
 import { diaryReport, type ReportedLine } from "../store/diary-report.ts";
 import { type StoredGarden, zoneOf } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
@@ -10,6 +10,7 @@ import { pageResponse, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { writeAndRebuild } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn, withYear } from "./garden-request.ts";
+import { sayPerson } from "./link-offers.ts";
 import { diaryPage, type ManyLines } from "./pages/diary.tsx";
 
 /** Bytes of a line and its day. */
@@ -56,8 +57,16 @@ function show(
   today: Day,
   { said, wrong }: { readonly said: string; readonly wrong: string | null },
 ): Response {
-  const lines = linesShown(gardenRequest.context.sql).map(({ day, text, understood }) => {
-    return { day: sayDay(day, true), text, understood };
+  const { context, stored } = gardenRequest;
+  const reported = linesShown(context.sql);
+  const people = peopleOfLines(
+    context.sql,
+    reported.flatMap(({ line }) => line ?? []),
+  );
+  const lines = reported.map(({ line, day, text, understood }) => {
+    // Of a line in a plan it is not known who wrote it.
+    const by = line === null ? null : sayPerson(stored, people.get(line) ?? null);
+    return { day: sayDay(day, true), by, text, understood };
   });
   const shown = { today: isoOf(today), said, wrong, lines, many: manyLines(gardenRequest) };
   return pageResponse(wrong === null ? 200 : 400, diaryPage(frameOf(gardenRequest), shown));
@@ -66,11 +75,10 @@ function show(
 /** What one person said in great number within a day, which the owner alone can take back in one go. */
 function manyLines({ context, link, stored }: GardenRequest): readonly ManyLines[] {
   if (link.role !== "owner") return [];
-  const people = stored.plans.flatMap(({ summary }) => summary.people);
   return daysOfManyLines(context.sql).map(
     ({ person, first, last, count, saidAt, isTakenBack }) => ({
       person: person ?? "",
-      name: people.find(({ key }) => key === person)?.name ?? person ?? "the household's link",
+      name: sayPerson(stored, person),
       lines: `${first}-${last}`,
       count,
       day: sayDay(dayAt(saidAt, zoneOf(stored)), true),

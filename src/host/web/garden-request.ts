@@ -2,8 +2,9 @@ import { type Day, dayAt } from "../../base/index.ts";
 import { pathOf } from "../links/mac.ts";
 import { type Link, writeSegment } from "../links/segment.ts";
 import { buildRecord } from "../store/build.ts";
-import { type GardenRecord, loadGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
+import { loadGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
 import { revokedLinks } from "../store/links.ts";
+import { opensAsOwner } from "../store/owners.ts";
 import type { GardenContext } from "./garden-context.ts";
 import { gardenNameOf } from "./link-offers.ts";
 import { type Frame, MORE, type NavLink } from "./pages/frame.tsx";
@@ -36,16 +37,8 @@ export async function openGarden(linkRequest: LinkRequest): Promise<GardenReques
   const stored = loadGarden(context.sql);
   const revoked = revokedLinks(context.sql);
   if (stored === null || revoked.includes(writeSegment(link))) return null;
-  if (link.role === "owner" && !opensAsOwner(stored, link.serial)) return null;
+  if (link.role === "owner" && !opensAsOwner(context.sql, link.serial)) return null;
   return { ...linkRequest, stored, revoked, base: await pathOf(link, context.key) };
-}
-
-/** Whether an owner's link of that serial opens: the one in force, or the one shown to take its place. */
-export function opensAsOwner(
-  { owner, ownerNext }: Pick<GardenRecord, "owner" | "ownerNext">,
-  serial: number,
-): boolean {
-  return serial === owner || serial === ownerNext;
 }
 
 /** Sees to it that there is a year to show, built now where there never was one. Throws where that can't be done. */

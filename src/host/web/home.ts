@@ -1,12 +1,14 @@
-import type { TaskCard } from "../../app/records.ts";
+import { type TaskCard, UNDO } from "../../app/records.ts";
+import { sayDay } from "../../base/index.ts";
 import { readEventPath } from "../links/feeds.ts";
-import { newestAnswers, type StoredLine } from "../store/diary.ts";
+import { answerBefore, newestAnswers, type StoredLine } from "../store/diary.ts";
 import { eventOf, formerTasksOf } from "../store/events.ts";
 import { cardsById } from "../store/tasks.ts";
 import { changesFromAnswer } from "./answer-changes.ts";
 import { notFound, pageResponse } from "./answers.ts";
 import { frameOf, type GardenRequest, withYear } from "./garden-request.ts";
 import { comingUp, jobSummaryOf, movedPartOf, partOf } from "./jobs.ts";
+import { sayPerson } from "./link-offers.ts";
 import { gonePage, type JobPageProps, jobPage } from "./pages/job.tsx";
 import { weekPage } from "./pages/week.tsx";
 import { answersSinceBuild, answerTap, restoreTaps, withAnswer } from "./taps.ts";
@@ -58,7 +60,21 @@ function jobIn(gardenRequest: GardenRequest, key: string): JobPageProps {
     parts: [...cardsOfJob(own).map(partOf), ...cardsOfJob(had).map(movedPartOf)],
     moved: changesFromAnswer(gardenRequest, all, newest),
     left: restoreTaps(newest.get(key) ?? null),
+    takenBack: takenBackIn(gardenRequest, newest),
   };
+}
+
+/** That somebody took back what somebody else had said of a job, a sentence each, while nothing newer is said of it. */
+function takenBackIn(
+  { context, stored }: GardenRequest,
+  newest: ReadonlyMap<string, StoredLine>,
+): readonly string[] {
+  return [...newest].flatMap(([task, { id, text, person, day }]) => {
+    const before = text.startsWith(UNDO) ? answerBefore(context.sql, task, id) : null;
+    if (before === null || before.person === person) return [];
+    const [by, of] = [sayPerson(stored, person), sayPerson(stored, before.person)];
+    return [`On ${sayDay(day)} ${by} took back what ${of} had said: ${before.text}.`];
+  });
 }
 
 /** The newest answer to each task of a page, and to each the newest that no build knows yet. */

@@ -3,7 +3,7 @@ import { notFound, tooOften } from "./answers.ts";
 import type { AppContext } from "./app-context.ts";
 
 /** After how many seconds a limit begins anew. The same period stands in wrangler.toml. */
-const PERIOD_S = 60;
+export const PERIOD_S = 60;
 
 /**
  * The one answer to whoever has no link that opens anything: forged, revoked, never given out, or of a garden that is gone,
@@ -13,14 +13,17 @@ export async function answerUnauthorized(
   { unauthorized }: Pick<AppContext, "unauthorized">,
   request: Request,
 ): Promise<Response> {
-  const key = request.headers.get("cf-connecting-ip") ?? "unknown";
-  return (await isWithin(unauthorized, key)) ? notFound() : tooOften(PERIOD_S);
+  return (await isWithinLimit({ unauthorized }, request)) ? notFound() : tooOften(PERIOD_S);
 }
 
-/** A limiter that fails limits nobody. */
-async function isWithin(limiter: RateLimiter | null, key: string): Promise<boolean> {
+/** Whether a stranger has not asked too often yet; counts this time too. A limiter that fails limits nobody. */
+export async function isWithinLimit(
+  { unauthorized }: Pick<AppContext, "unauthorized">,
+  request: Request,
+): Promise<boolean> {
+  const key = request.headers.get("cf-connecting-ip") ?? "unknown";
   try {
-    return limiter === null || (await limiter.limit({ key })).success;
+    return unauthorized === null || (await unauthorized.limit({ key })).success;
   } catch (error) {
     logFailure("keeping a limit", error);
     return true;

@@ -27,6 +27,12 @@ function peopleOf({ plans }: StoredGarden): readonly Named[] {
   return [...new Map(all.map((person) => [person.key, person])).values()];
 }
 
+/** Somebody by the newest name that a plan has for their key; null: whoever uses a link that is nobody's own. */
+export function sayPerson(garden: StoredGarden, person: string | null): string {
+  if (person === null) return "a link of the household";
+  return peopleOf(garden).find(({ key }) => key === person)?.name ?? person;
+}
+
 /** Every bed of any year's plan once, by the newest name, in the order they were first written. */
 export function bedsOf({ plans }: StoredGarden): readonly Named[] {
   const all = plans.flatMap(({ summary }) => summary.beds);

@@ -1,13 +1,22 @@
 import { dayAt, sayDay } from "../../base/index.ts";
 import { pathOf } from "../links/mac.ts";
+import { fingerprintOf, readPhrase } from "../links/phrase.ts";
 import { type Link, readSegment, writeSegment } from "../links/segment.ts";
 import { zoneOf } from "../store/gardens.ts";
-import { closeOtherOwners, type LinkUse, linkUse, revoke, showNextOwner } from "../store/links.ts";
+import { type LinkUse, linkUse, revoke } from "../store/links.ts";
+import { closeOtherOwners, hasOtherOwners, recoveryOf, showNextOwner } from "../store/owners.ts";
 import { json, notFound, pageResponse, plain } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { frameOf, type GardenRequest, type LinkRequest } from "./garden-request.ts";
 import { type HandoutLink, handoutLinks, linksInUse, linksOfFormerPeople } from "./link-offers.ts";
-import { type LinkEntry, type LinkPageProps, linkPage, linksPage } from "./pages/links.tsx";
+import {
+  type LinkEntry,
+  type LinkPageProps,
+  linkPage,
+  linksPage,
+  phrasePage,
+} from "./pages/links.tsx";
+import { drawSerial, giveRecovery } from "./recovery.ts";
 
 /** Bytes of a form that shows or revokes a link. */
 const MOST_BYTES = 2000;
@@ -30,6 +39,8 @@ export async function answerLinks(gardenRequest: GardenRequest): Promise<Respons
       return showNext(gardenRequest);
     case "close":
       return closeOthers(gardenRequest);
+    case "phrase":
+      return makeRecovery(gardenRequest, form.get("phrase") ?? "");
     case "show":
       return link ? showLink(gardenRequest, link) : plain(400, WHICH);
     case "revoke":
@@ -42,22 +53,24 @@ export async function answerLinks(gardenRequest: GardenRequest): Promise<Respons
 const WHICH = "Show or revoke which link? Look at the page of links again.\n";
 
 function showLinks(gardenRequest: GardenRequest): Response {
-  const { context, stored, request } = gardenRequest;
+  const { context, link, stored, request } = gardenRequest;
   const use = linkUse(context.sql);
   const linkSource = { key: context.key, ...gardenRequest };
   const rows = (links: readonly HandoutLink[]) => links.map((one) => rowOf(one, use));
   const revoked = use.revoked.map(({ link, at }) => {
     return { segment: link, day: sayDay(dayAt(at, zoneOf(stored)), true) };
   });
-  const others = stored.ownerNext !== null && stored.ownerNext !== stored.owner;
+  const others = hasOtherOwners(context.sql, link.serial);
   const done = new URL(request.url).searchParams.get("revoked");
+  const made = recoveryOf(context.sql);
+  const recovery = made && sayDay(dayAt(made.madeAt, zoneOf(stored)), true);
   const shown = {
     rows: rows(handoutLinks(linkSource)),
     strays: rows(linksOfFormerPeople(linkSource, use.people)),
   };
   return pageResponse(
     200,
-    linksPage(frameOf(gardenRequest), { ...shown, others, revoked, done: sayDone(done) }),
+    linksPage(frameOf(gardenRequest), { ...shown, others, recovery, revoked, done: sayDone(done) }),
   );
 }
 
@@ -80,15 +93,11 @@ async function showLink(gardenRequest: GardenRequest, link: Link): Promise<Respo
   return shown(gardenRequest, link, `The link of ${handed.name}`);
 }
 
-/** Serials of an owner's next link: so many that nobody who once had a link can have made the next one beforehand. */
-const SERIALS = { from: 100_000, to: 999_999 } as const;
-
 /** Shows an owner a link to take the place of the one in hand, which goes on opening till it is closed. */
 async function showNext(gardenRequest: GardenRequest): Promise<Response> {
   const { context, link } = gardenRequest;
-  const [random = 0] = crypto.getRandomValues(new Uint32Array(1));
-  const serial = SERIALS.from + (random % (SERIALS.to - SERIALS.from + 1));
-  showNextOwner(context.sql, serial);
+  const serial = drawSerial();
+  showNextOwner(context.sql, serial, context.now());
   return shown(gardenRequest, { ...link, serial }, "Your next link");
 }
 
@@ -103,6 +112,21 @@ async function shown(gardenRequest: GardenRequest, link: Link, name: string): Pr
 function feedOf({ role, person }: Link): string {
   if (role === "reader") return "tasks.ics";
   return person === null ? "household.ics" : "sessions.ics";
+}
+
+/**
+ * Makes a recovery phrase and shows it this once. Where there is one already, it takes that one: whoever only has the link can't
+ * take the way back from its owner.
+ */
+async function makeRecovery(gardenRequest: GardenRequest, typed: string): Promise<Response> {
+  const { context, link } = gardenRequest;
+  const had = recoveryOf(context.sql);
+  const phrase = had && (await readPhrase(link.garden, typed, context.key));
+  if (had !== null && (phrase === null || fingerprintOf(phrase) !== had.fingerprint))
+    return plain(403, "That is not the garden's phrase. Whoever runs this Sowbell can void it.\n");
+  const made = await giveRecovery(context, link.garden);
+  const page = phrasePage(frameOf(gardenRequest), link.garden, made);
+  return pageResponse(200, page, { "Cache-Control": "no-store" });
 }
 
 /** Makes the link in hand the only one that opens as the owner. */

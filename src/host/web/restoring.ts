@@ -1,4 +1,3 @@
-import { pathOf } from "../links/mac.ts";
 import { writeSegment } from "../links/segment.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { isInvited } from "../store/invitations.ts";
@@ -9,8 +8,8 @@ import { writeAndRebuild } from "./garden-context.ts";
 import { frameOf, type GardenRequest, type LinkRequest } from "./garden-request.ts";
 import { isNamed, leavingOf } from "./leaving.ts";
 import { leavingPage } from "./pages/leaving.tsx";
-import { linkPage } from "./pages/links.tsx";
 import { notRestoredPage } from "./pages/restoring.tsx";
+import { ownersPage } from "./recovery.ts";
 
 const MIB = 1024 * 1024;
 
@@ -101,10 +100,12 @@ export async function answerRestoreInvited(linkRequest: LinkRequest): Promise<Re
   const sent = await sentIn(request);
   if (sent === null)
     return open ? pageResponse(400, notRestoredPage(["No archive was sent."])) : null;
-  if (!open) return (await isOf(linkRequest, sent.bytes)) ? ownersPage(linkRequest) : null;
+  if (!open) return (await isOf(linkRequest, sent.bytes)) ? ownersPage(linkRequest, 1) : null;
   const outcome = await restore(linkRequest, sent.bytes, false);
   if (outcome.kind === "wrong") return pageResponse(422, notRestoredPage(outcome.why));
-  return outcome.kind === "restored" ? ownersPage(linkRequest) : null;
+  return outcome.kind === "restored"
+    ? ownersPage(linkRequest, gardenRecord(context.sql)?.owner ?? 1)
+    : null;
 }
 
 /** Whether the garden that is there was made from that archive: every plan in force there is a version here. */
@@ -118,14 +119,6 @@ async function isOf({ context }: LinkRequest, bytes: Uint8Array): Promise<boolea
   } catch {
     return false;
   }
-}
-
-async function ownersPage({ context, link, origin }: LinkRequest): Promise<Response> {
-  const serial = gardenRecord(context.sql)?.owner ?? 1;
-  const owner = { garden: link.garden, role: "owner", person: null, serial } as const;
-  const address = `${origin}${await pathOf(owner, context.key)}`;
-  const page = linkPage(null, { name: "Your garden's own link", address, feed: null });
-  return pageResponse(200, page, { "Cache-Control": "no-store" });
 }
 
 /** The archive and the name in a form that carries a file; null where it carries none. */

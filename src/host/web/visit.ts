@@ -6,6 +6,7 @@ import { isWrite } from "./body.ts";
 import { catchUpIfOwed, type GardenContext } from "./garden-context.ts";
 import { type LinkRequest, openGarden } from "./garden-request.ts";
 import { answerAdminLinks, answerRevoke } from "./links.ts";
+import { answerReplaceOwner } from "./recovery.ts";
 import { answerRestore } from "./restoring.ts";
 import { answerPlanFile, routeAt } from "./routes.ts";
 
@@ -63,6 +64,8 @@ async function answerAdmin(linkRequest: LinkRequest, rest: string): Promise<Resp
   if (year !== undefined) return answerPlanFile(linkRequest, year);
   if (rest === "archive") return answerRestore(linkRequest);
   const other = A_LINK.exec(rest)?.[1];
+  if (other === "owner" && linkRequest.request.method === "DELETE")
+    return answerReplaceOwner(linkRequest);
   if (other !== undefined) return answerRevoke(linkRequest, other);
   const gardenRequest = rest === "links" ? await openGarden(linkRequest) : null;
   return gardenRequest === null ? notFound() : answerAdminLinks(gardenRequest);

@@ -2,7 +2,8 @@ import { describe, expect, test, vi } from "vitest";
 import { answerPoll, type PollRequest } from "../../../src/host/edge/poll.ts";
 import { storeBuildRecord } from "../../../src/host/store/build.ts";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { revoke, showNextOwner } from "../../../src/host/store/links.ts";
+import { revoke } from "../../../src/host/store/links.ts";
+import { showNextOwner } from "../../../src/host/store/owners.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import type { GardenContext } from "../../../src/host/web/garden-context.ts";
@@ -57,7 +58,7 @@ describe("a poll", () => {
     await inStore("closed", async (sql) => {
       const kind = async (link: string) => (await answerPoll(polled(sql), { ...ASKED, link })).kind;
       expect(await kind("owner-12")).toBe("nothing");
-      showNextOwner(sql, 12);
+      showNextOwner(sql, 12, 0);
       expect([await kind("owner-1"), await kind("owner-12"), await kind("owner-2")]).toEqual([
         "whole",
         "whole",

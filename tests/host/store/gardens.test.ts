@@ -24,7 +24,7 @@ test("a garden's record says who it is and when it last changed", async () => {
       changedAt: SAVED_AT,
       origin: "https://garden.example",
     },
-    ...{ owner: 1, ownerNext: null },
+    owner: 1,
   });
 });
 

@@ -1,19 +1,9 @@
 import { expect, test } from "vitest";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { gardenRecord } from "../../../src/host/store/gardens.ts";
-import {
-  closeOtherOwners,
-  isRevoked,
-  linkUse,
-  revoke,
-  revokedLinks,
-  showNextOwner,
-} from "../../../src/host/store/links.ts";
-import { savePlan } from "../../../src/host/store/plans.ts";
+import { isRevoked, linkUse, revoke, revokedLinks } from "../../../src/host/store/links.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import { inStore } from "../in-store.ts";
 import { writtenFeed } from "./feeds.ts";
-import { firstOf } from "./made.ts";
 
 const NOW = Date.UTC(2027, 4, 8);
 
@@ -42,18 +32,5 @@ test("a link is in use once a feed was written for it, whichever", async () => {
     for (const feed of ["tasks.ics", "sessions.ics"])
       storeFeed(sql, writtenFeed("x", { link: "helper-1", feed }));
     expect(linksWithFeeds(sql)).toEqual(["helper-1"]);
-  });
-});
-
-test("an owner's next link opens beside the one in force, until one closes all others", async () => {
-  await inStore("mill", (sql) => {
-    savePlan(sql, firstOf("mill"));
-    for (const link of ["owner-1", "owner-123456", "helper-1"])
-      storeFeed(sql, writtenFeed("x", { link }));
-    showNextOwner(sql, 123_456);
-    expect(gardenRecord(sql)).toMatchObject({ owner: 1, ownerNext: 123_456 });
-    closeOtherOwners(sql, 123_456);
-    expect(gardenRecord(sql)).toMatchObject({ owner: 123_456, ownerNext: null });
-    expect(linksWithFeeds(sql)).toEqual(["helper-1", "owner-123456"]);
   });
 });

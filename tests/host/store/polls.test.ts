@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { storeBuildRecord } from "../../../src/host/store/build.ts";
 import { unzip } from "../../../src/host/store/bytes.ts";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { revoke, showNextOwner } from "../../../src/host/store/links.ts";
+import { revoke } from "../../../src/host/store/links.ts";
 import { savePlan } from "../../../src/host/store/plans.ts";
 import { pollRecord } from "../../../src/host/store/polls.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
@@ -20,15 +20,14 @@ test("a poll looks once for its garden, its link, its feed and the build that is
     expect(look(sql)).toBeNull();
     savePlan(sql, firstOf("g"));
     const never = { print: null, size: null, lastModified: null, bytes: null };
-    const open = { owner: 1, ownerNext: null, revoked: 0 };
+    const open = { revoked: 0 };
     expect(look(sql)).toEqual({ ...open, ...never, owed: 1, retryAt: 0 });
     storeBuildRecord(sql, {
       ...{ number: 1, revision: 1, code: "code 1", until: 51, line: 0 },
       ...{ baselineOf: null, failures: 1, retryAt: 7 },
     });
-    showNextOwner(sql, 5);
     storeFeed(sql, writtenFeed("x", { link: "reader-1", print: "p" }));
-    expect(look(sql)).toMatchObject({ ownerNext: 5, owed: 0, retryAt: 7, print: "p", size: 1 });
+    expect(look(sql)).toMatchObject({ owed: 0, retryAt: 7, print: "p", size: 1 });
     revoke(sql, "reader-1", 9);
     expect(look(sql)).toMatchObject({ ...never, revoked: 1 });
   });

@@ -36,7 +36,8 @@ test("a step that fails leaves nothing of itself, and is tried again", async () 
 /** What the fifth step and those behind it made, taken away, so that the store is as it was before. */
 const BEFORE_IN_FORCE = `DROP TABLE in_force; DROP TRIGGER comes_into_force;
   DROP TRIGGER changes_in_force; DROP TRIGGER goes_out_of_force;
-  ALTER TABLE garden DROP COLUMN uids; DROP TABLE copies; DELETE FROM schema WHERE version >= 5`;
+  ALTER TABLE garden DROP COLUMN uids; DROP TABLE copies;
+  DROP TABLE next_owners; DROP TABLE recovery; DELETE FROM schema WHERE version >= 5`;
 
 test("of plans saved before that step the newest of each year are in force", async () => {
   await inStore("older", (sql) => {

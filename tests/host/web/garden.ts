@@ -242,4 +242,5 @@ export function put(body: unknown, base: number | null): RequestInit {
 export const DOWN = (): GardenStub => ({
   poll: () => Promise.reject(new Error("the object is down")),
   visit: () => Promise.reject(new Error("the object is down")),
+  recover: () => Promise.reject(new Error("the object is down")),
 });

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { gardenRecord } from "../../../src/host/store/gardens.ts";
-import { closeOtherOwners, showNextOwner } from "../../../src/host/store/links.ts";
+import { closeOtherOwners, showNextOwner } from "../../../src/host/store/owners.ts";
 import { savedPlan } from "../../../src/host/store/plans.ts";
 
 import { ask, inStore, linkTo, PLAN, publish, put, type Shell, shellWith } from "./garden.ts";
@@ -133,7 +133,7 @@ describe("publishing over the owner's link", () => {
   test("ends when another owner's link has closed this one", async () => {
     const second = await linkTo("quarry-lane", "owner", null, 2);
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);
-    await inStore("quarry-lane", (sql) => showNextOwner(sql, 2));
+    await inStore("quarry-lane", (sql) => showNextOwner(sql, 2, 0));
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(200);
     await inStore("quarry-lane", (sql) => closeOtherOwners(sql, 1));
     expect((await ask(shell, `${second}plans/2027`)).status).toBe(404);

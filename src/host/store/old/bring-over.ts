@@ -8,6 +8,7 @@ import {
 import { parseStoredJson, unzip } from "../bytes.ts";
 import { storeEvents, storeFormerTasks } from "../events.ts";
 import { storeFeedBytes, storeLedger } from "../feeds.ts";
+import { showNextOwner } from "../owners.ts";
 import { insertVersion } from "../plans.ts";
 import { firstRow, type SqlStore } from "../sql.ts";
 import { storeTasks } from "../tasks.ts";
@@ -57,9 +58,10 @@ function copyGarden(sql: SqlStore, { garden, plans, diary, revoked, feeds, goneA
 function copyRecord(sql: SqlStore, garden: OldGardenRow): void {
   const { id, changed_at, origin, owner, owner_next } = garden;
   sql.rows(
-    "INSERT INTO garden (only, id, changed_at, origin, owner, owner_next) VALUES (1, ?1, ?2, ?3, ?4, ?5)",
-    ...[id, changed_at, origin, owner, owner_next],
+    "INSERT INTO garden (only, id, changed_at, origin, owner) VALUES (1, ?1, ?2, ?3, ?4)",
+    ...[id, changed_at, origin, owner],
   );
+  if (owner_next !== null) showNextOwner(sql, owner_next, changed_at);
 }
 
 /** Versions come oldest first, so that what was read of the newest stays. */

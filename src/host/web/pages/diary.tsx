@@ -1,8 +1,9 @@
 import { type Frame, renderPage } from "./frame.tsx";
 
-/** A line of the diary: its day in words, what was said (empty for an answer tapped), and how it was understood. */
+/** A line of the diary: its day in words, who said it (null: not known), what was said (empty for an answer tapped), and how it was understood. */
 export type LineShown = {
   readonly day: string;
+  readonly by: string | null;
   readonly text: string;
   readonly understood: readonly string[];
 };
@@ -53,9 +54,12 @@ export function diaryPage(
         {wrong !== null && <p role="alert">{wrong}</p>}
         {lines.length > 0 && (
           <dl>
-            {lines.map(({ day, text, understood }) => (
+            {lines.map(({ day, by, text, understood }) => (
               <>
-                <dt>{day}</dt>
+                <dt>
+                  {day}
+                  {by !== null && <span class="faint">, {by}</span>}
+                </dt>
                 <dd>
                   {text !== "" && <p>{text}</p>}
                   {understood.map((each) => (

@@ -24,10 +24,15 @@ export type JobPageProps = {
   readonly moved: MovedLines;
   /** Where this very job was left this year, the way to have it back. */
   readonly left: Taps | null;
+  /** That somebody took back what another had said, a sentence each. */
+  readonly takenBack: readonly string[];
 };
 
 /** One event's page, with each task in it; a task alone needs no title of its own. */
-export function jobPage(frame: Frame, { job, parts, moved, left }: JobPageProps): string {
+export function jobPage(
+  frame: Frame,
+  { job, parts, moved, left, takenBack }: JobPageProps,
+): string {
   const alone = parts.length === 1 ? parts[0] : undefined;
   return renderPage({
     title: job?.title ?? (alone ? alone.title : "These jobs have moved or are done"),
@@ -37,6 +42,9 @@ export function jobPage(frame: Frame, { job, parts, moved, left }: JobPageProps)
       <>
         {job && <p class="faint">{job.when}</p>}
         {left && <Answers to={left} />}
+        {takenBack.map((line) => (
+          <p>{line}</p>
+        ))}
         <MovedBy moved={moved} />
         {job && <p class="text">{job.text}</p>}
         {parts.map(({ title, now, window, why, taps }) => (

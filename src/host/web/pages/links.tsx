@@ -1,6 +1,7 @@
 import { AskFirst } from "./ask.tsx";
 import { type Frame, renderPage } from "./frame.tsx";
 import { Qr } from "./qr.tsx";
+import { Phrase } from "./recovery.tsx";
 
 /** A link as its owner sees it: whose it is, its part of the path (`helper-imre-1`), and whether a calendar uses it. */
 export type LinkEntry = { readonly name: string; readonly segment: string; readonly used: boolean };
@@ -13,6 +14,8 @@ export type LinksPageProps = {
   readonly rows: readonly LinkEntry[];
   readonly strays: readonly LinkEntry[];
   readonly others: boolean;
+  /** The day on which the garden's recovery phrase was made, in words; null: it has none. */
+  readonly recovery: string | null;
   readonly revoked: readonly RevokedLink[];
   readonly done: string | null;
 };
@@ -20,7 +23,7 @@ export type LinksPageProps = {
 /** Every link that is in use, each with a way to show it and one to revoke it, and an owner's own. */
 export function linksPage(
   frame: Frame,
-  { rows, strays, others, revoked, done }: LinksPageProps,
+  { rows, strays, others, recovery, revoked, done }: LinksPageProps,
 ): string {
   return renderPage({
     title: "Links to hand on",
@@ -62,6 +65,32 @@ export function linksPage(
               </button>
             </AskFirst>
           )}
+        </form>
+        <h2>Your way back</h2>
+        <form method="post">
+          {recovery === null ? (
+            <p>
+              The garden has no recovery phrase yet. With one on paper you get in again when your
+              link is lost, or when somebody who has it shuts you out.
+            </p>
+          ) : (
+            <p>
+              A recovery phrase was made on {recovery}. To have another in its place, type it here.
+            </p>
+          )}
+          {recovery !== null && <label for="phrase">The phrase you have</label>}
+          {recovery !== null && (
+            <input
+              class="wide"
+              id="phrase"
+              name="phrase"
+              autocapitalize="none"
+              autocomplete="off"
+            />
+          )}
+          <button type="submit" name="do" value="phrase">
+            {recovery === null ? "Make a recovery phrase" : "Make another phrase"}
+          </button>
         </form>
         {revoked.length > 0 && <h2>Revoked</h2>}
         {revoked.length > 0 && (
@@ -114,15 +143,29 @@ function LinkRow({
   );
 }
 
+/** The garden's recovery phrase, the one time it is shown. */
+export function phrasePage(frame: Frame, garden: string, phrase: string): string {
+  return renderPage({
+    title: "Your recovery phrase",
+    frame,
+    children: <Phrase garden={garden} phrase={phrase} />,
+  });
+}
+
 /** A link shown: whose it is, its address, and the feed it is for, null where it is an owner's. */
 export type LinkPageProps = {
   readonly name: string;
   readonly address: string;
   readonly feed: string | null;
+  /** The garden's id and its recovery phrase, where that was just made. */
+  readonly recovery?: { readonly garden: string; readonly phrase: string };
 };
 
 /** One link as text and as a code for a camera. */
-export function linkPage(frame: Frame | null, { name, address, feed }: LinkPageProps): string {
+export function linkPage(
+  frame: Frame | null,
+  { name, address, feed, recovery }: LinkPageProps,
+): string {
   return renderPage({
     title: name,
     frame,
@@ -147,6 +190,7 @@ export function linkPage(frame: Frame | null, { name, address, feed }: LinkPageP
             The calendar alone: <code>{feed}</code>
           </p>
         )}
+        {recovery && <Phrase {...recovery} />}
       </>
     ),
   });

@@ -94,7 +94,7 @@ describe("a garden of the former store", () => {
 
   test("is here with every version, its diary, its links and how its tasks were published", async () => {
     await inStore("old", (sql) => {
-      expect(gardenRecord(sql)).toMatchObject({ id: "old", owner: 123_456, ownerNext: null });
+      expect(gardenRecord(sql)).toMatchObject({ id: "old", owner: 123_456 });
       expect(allVersions(sql).map(({ text }) => text)).toEqual([OLD, PLAN]);
       expect(savedPlan(sql, 2027)).toMatchObject({ version: 2, savedAt: SAVED_AT });
       expect(diaryLines(sql).map(({ text, task }) => [text, task])).toEqual([

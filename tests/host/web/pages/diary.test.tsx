@@ -4,7 +4,9 @@ import { diaryPage } from "../../../../src/host/web/pages/diary.tsx";
 const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
 
 test("a line is said in words for a day not after today, and what was said stands below", () => {
-  const lines = [{ day: "24 May 2027", text: "carrots <up>", understood: ["seen: carrots up"] }];
+  const lines = [
+    { day: "24 May 2027", by: "Oda", text: "carrots <up>", understood: ["seen: carrots up"] },
+  ];
   const many = [
     {
       person: "imre",
@@ -21,6 +23,7 @@ test("a line is said in words for a day not after today, and what was said stand
   expect(html).toContain('type="date" value="2027-05-24" max="2027-05-24"');
   expect(html).toContain("carrots &lt;up&gt;");
   expect(html).toContain("seen: carrots up");
+  expect(html).toContain('24 May 2027<span class="faint">, Oda</span>');
 });
 
 test("what could not be written down stays in its field with the reason", () => {

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { linkPage, linksPage } from "../../../../src/host/web/pages/links.tsx";
 
 const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
-const NONE = { rows: [], strays: [], others: false, revoked: [], done: null };
+const NONE = { rows: [], strays: [], others: false, recovery: null, revoked: [], done: null };
 
 test("each link is shown or revoked by a form of its own, named for whom it is", () => {
   const rows = [{ name: "Imre <x>", segment: "helper-imre-1", used: true }];
