@@ -23,8 +23,8 @@ export type {
   Year,
   YearCourse,
 } from "../engine/index.ts";
-export { buildBaseline, buildYear, type Horizon, planOn } from "../engine/index.ts";
-export { newestPlan } from "../garden/model/index.ts";
+export { buildBaseline, buildYear, type Horizon } from "../engine/index.ts";
+export { newestPlan, planOn } from "../garden/model/index.ts";
 export { type TaskCard, taskCards } from "../views/index.ts";
 
 /** What a garden's feeds are written from: its year, the events made of it, and what has been published once they are. */

@@ -1,6 +1,6 @@
 import type { Day } from "../base/index.ts";
-import { planOn, type YearCourse } from "../engine/index.ts";
-import type { Plan } from "../garden/model/index.ts";
+import type { YearCourse } from "../engine/index.ts";
+import { type Plan, planOn } from "../garden/model/index.ts";
 import { drawPicture, type PictureForm, type PictureSubject } from "../views/index.ts";
 
 export type { PictureForm, PictureSubject } from "../views/index.ts";

@@ -5,7 +5,7 @@
 export type { SeasonEnd, StartChance } from "./beds/chances.ts";
 export { type ColdNight, coldNightsIn } from "./beds/cold-nights.ts";
 export type { CropChance } from "./beds/crop-chances.ts";
-export type { BedOccupant } from "./beds/free.ts";
+export type { BedOccupant, FreeSpace } from "./beds/free.ts";
 export {
   type BedTonight,
   type FrostTonight,
@@ -14,8 +14,8 @@ export {
 } from "./beds/frost-tonight.ts";
 export { type HardDay, hardDaysIn } from "./beds/hard-days.ts";
 export type { FrostNeed, LeaveReason } from "./beds/night-needs.ts";
-export type { Life, SowingRecord } from "./beds/planting-record.ts";
-export { type BedSpace, roomIn } from "./beds/room.ts";
+export type { Life, PlantingRecord, SowingRecord } from "./beds/planting-record.ts";
+export { type BedSpace, freeInBeds, roomIn } from "./beds/room.ts";
 export type { Tray } from "./beds/trays-tonight.ts";
 export type { BedWater, WateringWeek } from "./beds/watering-weeks.ts";
 export { buildBaseline, buildYear } from "./build.ts";
@@ -31,7 +31,7 @@ export type { PacketComparison } from "./growth/packet.ts";
 export { neighbourHelp, PRACTICES, practiceOf, type Task } from "./practices/all.ts";
 export type { Sentence, SentencePart, TextPiece } from "./practices/sentence.ts";
 export { objectOf, roundMinutes } from "./practices/task.ts";
-export { type Horizon, horizonOf, planOn } from "./schedule/horizon.ts";
+export { type Horizon, horizonOf } from "./schedule/horizon.ts";
 export { type Household, householdOf } from "./schedule/household.ts";
 export { picksOf, tasksById, tasksBySubject } from "./schedule/planting-tasks.ts";
 export { publishedStateOf } from "./schedule/published-state.ts";
@@ -49,6 +49,7 @@ export {
   type Garden,
   type PlantingInYear,
   plantingsIn,
+  type Season,
   seasonFor,
   type Year,
   type YearCourse,

@@ -1,10 +1,9 @@
 import type { Day } from "../../base/index.ts";
 import type { Crop } from "../../crops/index.ts";
-import type { Bed, Plan, Planting } from "../../garden/model/index.ts";
+import { type Bed, type Plan, type Planting, planOn } from "../../garden/model/index.ts";
 import { glassOf } from "../climate/glass.ts";
 import { type FrostStage, frostStage, hardinessOf } from "../growth/hardiness.ts";
 import { objectOf } from "../practices/task.ts";
-import { planOn } from "../schedule/horizon.ts";
 import { type PlantingInYear, plantingsIn, type YearCourse } from "../year.ts";
 import {
   type FrostNeed,

@@ -1,7 +1,11 @@
 import type { Day } from "../../base/index.ts";
-import { type KnownWeather, WARNED_DAYS, type WeatherDay } from "../../garden/model/index.ts";
+import {
+  type KnownWeather,
+  planOn,
+  WARNED_DAYS,
+  type WeatherDay,
+} from "../../garden/model/index.ts";
 import { objectOf } from "../practices/task.ts";
-import { planOn } from "../schedule/horizon.ts";
 import { type PlantingInYear, plantingsIn, seasonFor, type YearCourse } from "../year.ts";
 import { trayPlace } from "./trays-tonight.ts";
 

@@ -8,11 +8,13 @@ import { comparePacket } from "../growth/packet.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { WholeGarden } from "../practices/practice.ts";
+import { objectOf } from "../practices/task.ts";
+import { rowCm, spacingCm } from "../rules/spacing.ts";
 import type { ScheduledTask } from "../schedule/scheduled-task.ts";
 import { coverSpansOf } from "./cover-spans.ts";
 import { fullAndEnd } from "./ends.ts";
 import { hardeningSteps } from "./hardening-steps.ts";
-import type { ActDay, PlantingRecord, SowingRecord } from "./planting-record.ts";
+import type { ActDay, PlantingRecord, SowingRecord, Spacing } from "./planting-record.ts";
 
 /** A plan's season after it was scheduled: the acts of all years, and the tasks of a planting by its key. */
 export type ScheduledSeason = Pick<WholeGarden, "plan" | "climate" | "observations"> & {
@@ -35,7 +37,15 @@ function plantingRecordOf(planting: Planting, season: ScheduledSeason): Planting
   const packet = context && sowings.length > 0 ? comparePacket(context) : null;
   const hardening = hardeningSteps(tasks);
   const covers = context ? coverSpansOf(context, tasks) : [];
-  return { planting: planting.key, bed: planting.bed, sowings, covers, hardening, packet };
+  const name = context ? objectOf(context) : (planting.name ?? planting.written);
+  const spacing = context ? spacingOf(context) : null;
+  const { key, bed } = planting;
+  return { planting: key, name, spacing, bed, sowings, covers, hardening, packet };
+}
+
+function spacingOf({ planting, crop }: SowingContext): Spacing | null {
+  const apartCm = spacingCm(crop, planting);
+  return apartCm === 0 ? null : { apartCm, rowCm: rowCm(crop, apartCm) };
 }
 
 /** The first sowing of a planting; null for a crop that the facts do not have. */
@@ -83,8 +93,13 @@ function sowingRecordOf(
   const inPlace = latest(up, moved ?? up);
   const rest = fullAndEnd(context, tasks, { inPlace, end: acts.end?.day ?? null });
   const emergence = emergenceOf(context, emerges);
-  return [{ sowing: context.sowing, starts, out: moved, up, ...rest, acts, emergence }];
+  const placed = moved ?? (isNeverSetOut(context) ? null : starts);
+  return [{ sowing: context.sowing, starts, out: moved, placed, up, ...rest, acts, emergence }];
 }
+
+/** Whether a sowing that has no day to go out is one of seedlings, and not of what has long stood there. */
+const isNeverSetOut = ({ planting }: SowingContext) =>
+  planting.start === "seed indoors" && planting.inSince === null;
 
 const ACTS: readonly AnchorAct[] = ["start", "set out", "end", "up", "flower", "first ripe"];
 

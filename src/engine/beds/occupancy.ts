@@ -2,7 +2,7 @@ import { type Day, midway } from "../../base/index.ts";
 import type { Bed, Planting } from "../../garden/model/index.ts";
 import { bedShare } from "../rules/spacing.ts";
 import type { PlantingInYear } from "../year.ts";
-import type { Life } from "./planting-record.ts";
+import type { SowingRecord } from "./planting-record.ts";
 
 /**
  * A planting in a bed: the days of its sowings there, and the share of the bed that it takes once grown, null where
@@ -34,17 +34,15 @@ const YOUNG_SHARE = 0.5;
 /** Everything that is in a bed at any time, in the plans' order; plantings without days there are left out. */
 export function occupancyIn(bed: Bed, plantings: readonly PlantingInYear[]): readonly Occupancy[] {
   return plantings.flatMap(({ planting, crop, lives }) => {
-    const spans = planting.bed === bed.key ? lives.flatMap((life) => spanOf(planting, life)) : [];
+    const spans = planting.bed === bed.key ? lives.flatMap(spanOf) : [];
     if (!crop || spans.length === 0) return [];
     return [{ planting, spans, share: bedShare(planting, crop, bed) }];
   });
 }
 
 /** Nothing for seedlings that are never set out. */
-function spanOf({ start, inSince }: Planting, life: Life): readonly OccupancySpan[] {
-  if (start === "seed indoors" && life.out === null && inSince === null) return [];
-  const from = life.out ?? life.starts;
-  return [{ from, fullFrom: midway(from, life.full), ends: life.ends, gone: life.gone }];
+function spanOf({ placed: from, full, ends, gone }: SowingRecord): readonly OccupancySpan[] {
+  return from === null ? [] : [{ from, fullFrom: midway(from, full), ends, gone }];
 }
 
 /** Until when a sowing counts: its end, when it begins to go, or the day by which the last of it is gone. */

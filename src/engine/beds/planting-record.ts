@@ -31,6 +31,8 @@ export type ActDay = Pick<Anchor, "day" | "from">;
 
 /** A sowing's life with the days of its acts and stages as far as they are known, and when it is to come up. */
 export type SowingRecord = Life & {
+  /** The day from which it stands in its bed; null where it is raised and never set out. */
+  readonly placed: Day | null;
   readonly acts: Readonly<Partial<Record<AnchorAct, ActDay>>>;
   /** The usual day and the last likely one; null where it was seen, never comes up, or was raised elsewhere. */
   readonly emergence: { readonly day: Day; readonly late: Day } | null;
@@ -53,9 +55,16 @@ export type CoverSpan = {
   readonly to: Day | null;
 };
 
+/** How near plants stand to each other in the row, and rows to each other, once grown [cm]. */
+export type Spacing = { readonly apartCm: number; readonly rowCm: number };
+
 /** The course of a planting, by its key. */
 export type PlantingRecord = {
   readonly planting: string;
+  /** As a sentence says it: `beets`, `second garlic`. */
+  readonly name: string;
+  /** Null where the facts have none. */
+  readonly spacing: Spacing | null;
   /** Key of its bed, the new one where the diary has moved it; null where it has none. */
   readonly bed: string | null;
   /** In order; none where nothing is known of the crop's days, or it has none this season. */

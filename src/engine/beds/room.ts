@@ -55,6 +55,13 @@ export function roomIn(year: YearCourse, bedKey: string, day: Day): BedSpace | n
   };
 }
 
+/** What stands and what is free in each bed of the season's plan, by its key, without what still fits. */
+export function freeInBeds(year: YearCourse, day: Day): ReadonlyMap<string, FreeSpace> {
+  const plantings = plantingsIn(year);
+  const { beds } = seasonPlanOn(year.plans, day);
+  return new Map(beds.map((bed) => [bed.key, freeOn(bed, occupancyIn(bed, plantings), day)]));
+}
+
 const nameOf = ({ name, written }: Planting): string => name ?? written;
 
 function familiesAway(bed: Bed, { year }: Plan, plans: readonly Plan[]): BedSpace["away"] {

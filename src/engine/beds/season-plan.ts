@@ -1,6 +1,11 @@
 import type { Day } from "../../base/index.ts";
-import { type FrostDates, type Plan, plusYears, seasonOf } from "../../garden/model/index.ts";
-import { planOn } from "../schedule/horizon.ts";
+import {
+  type FrostDates,
+  type Plan,
+  planOn,
+  plusYears,
+  seasonOf,
+} from "../../garden/model/index.ts";
 
 /**
  * The plan in whose season a day falls; where there is no plan for that season, the nearest one with its year and

@@ -23,6 +23,11 @@ export function spacingCm(crop: Crop, { start }: Pick<Planting, "start">): numbe
   return thinned ?? crop.outdoors?.apartCm.value[0] ?? 0;
 }
 
+/** The least distance of rows in a bed [cm], of plants that stand so far apart in the row. */
+export function rowCm(crop: Crop, apartCm: number): number {
+  return Math.min(apartCm * ROWS_PER_SPACING, crop.outdoors?.rowsCm.value ?? apartCm);
+}
+
 /**
  * How much of a planting its bed has room for once grown, counted as the plan counts it: rows, plants, or centimetres
  * of row; not rounded. Null where the bed's size, the amount or the crop's spacing is not known.
@@ -34,8 +39,7 @@ export function bedCapacity(planting: Planting, crop: Crop, bed: Bed): number | 
   if (bed.bags) return kind === "plants" ? inBags(apart, bed.bags) : null;
   if (!bed.lengthCm || !bed.widthCm) return null;
   if (kind === "plants") return (bed.lengthCm.si * bed.widthCm.si) / apart ** 2;
-  const rowCm = Math.min(apart * ROWS_PER_SPACING, crop.outdoors?.rowsCm.value ?? apart);
-  const rows = bed.widthCm.si / rowCm;
+  const rows = bed.widthCm.si / rowCm(crop, apart);
   return kind === "rows" ? rows : rows * bed.lengthCm.si;
 }
 

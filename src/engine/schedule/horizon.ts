@@ -7,7 +7,7 @@ import {
   startOf,
   weekdayOf,
 } from "../../base/index.ts";
-import { type Plan, plusYears, seasonOf } from "../../garden/model/index.ts";
+import { type Plan, planOn, plusYears, seasonOf } from "../../garden/model/index.ts";
 
 /** Today, as the core knows it. Equal inputs give equal output at every instant before `until`. */
 export type Horizon = {
@@ -21,13 +21,6 @@ export type Horizon = {
 
 /** The least number of past months that a feed shows. */
 const MONTHS_SHOWN = 6;
-
-/** The plan whose season a day falls in, else the last that began before it, else the first. Plans in year order, not empty. */
-export function planOn(plans: readonly Plan[], day: Day): Plan {
-  const [first] = plans;
-  if (!first) throw new RangeError("a garden without a plan has no season");
-  return plans.findLast((plan) => seasonOf(plan).from <= day) ?? first;
-}
 
 /** The day the season of a day began; a season behind the last plan's begins whole years after that one. Plans in year order, not empty. */
 function seasonStart(plans: readonly Plan[], day: Day): Day {

@@ -18,7 +18,7 @@ export type {
   Site,
 } from "./plan.ts";
 export { bedOf, isRaised, plantingRanks } from "./plantings.ts";
-export { isSouthern, plusYears, seasonOf } from "./season.ts";
+export { isSouthern, planOn, plusYears, seasonOf } from "./season.ts";
 export type { Deed, PlantingCondition, PracticeWords } from "./vocabulary.ts";
 export {
   type KnownWeather,

@@ -45,6 +45,13 @@ function seasonWithoutFrost({ year, site }: Pick<Plan, "year" | "site">) {
     : { from: dayOrThrow(year, 1, 1), to: dayOrThrow(year, 12, 31) };
 }
 
+/** The plan whose season a day falls in, else the last that began before it, else the first. Plans in year order, not empty. */
+export function planOn(plans: readonly Plan[], day: Day): Plan {
+  const [first] = plans;
+  if (!first) throw new RangeError("a garden without a plan has no season");
+  return plans.findLast((plan) => seasonOf(plan).from <= day) ?? first;
+}
+
 /** Whether the site is south of the equator; false where the latitude is not known. */
 export function isSouthern(site: Pick<Site, "latitude">): boolean {
   return site.latitude !== null && site.latitude < 0;

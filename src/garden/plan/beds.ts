@@ -64,9 +64,10 @@ function readBed({ key: name, value }: TreeEntry, key: string, reading: BedReadi
   };
 }
 
-type Made = Pick<Bed, "kind" | "keptAbove" | "lengthCm" | "widthCm" | "bags">;
+type Made = Pick<Bed, "kind" | "house" | "keptAbove" | "lengthCm" | "widthCm" | "bags">;
 const plainBed: Made = {
   kind: "bed",
+  house: null,
   keptAbove: null,
   lengthCm: null,
   widthCm: null,
@@ -126,6 +127,7 @@ function readHouse(
   const keptAbove = heat ? heat.keptAbove : tunnel ? null : reading.heated;
   return {
     kind: "greenhouse",
+    house: tunnel ? "film" : "glass",
     keptAbove,
     lengthCm: size?.length ?? null,
     widthCm: size?.width ?? null,

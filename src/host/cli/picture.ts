@@ -1,4 +1,5 @@
 import {
+  bedsFromAbove,
   type PictureForm,
   type PictureSubject,
   type Plan,
@@ -24,13 +25,22 @@ const FORMS: readonly PictureForm[] = ["phone", "page"];
 
 function run(call: Call): Exit {
   rejectExtraWords(1, call);
-  const subject = oneOf(SUBJECTS, "of", call.options.of);
+  const subject = oneOf([...SUBJECTS, "beds"], "of", call.options.of);
   const form = oneOf(FORMS, "for", call.options.for ?? "phone");
   const loaded = load(call);
   if (!loaded) return 1;
   const { day } = today(call, loaded);
   const plan = planIn(loaded, call.options, day);
-  call.terminal.out(picture(yearOn(call, loaded), subject, { plan, today: day, form }));
+  const year = yearOn(call, loaded);
+  const drawn =
+    subject === "beds"
+      ? bedsFromAbove(year, day, { subject: { kind: "standing" }, form })?.svg
+      : picture(year, subject, { plan, today: day, form });
+  if (drawn === undefined) {
+    call.terminal.err("sowbell: the plan names no beds to draw\n");
+    return 1;
+  }
+  call.terminal.out(drawn);
   return 0;
 }
 
@@ -52,5 +62,5 @@ function planIn({ requestedPlans }: LoadedGarden, { year }: Options, day: Day): 
   return plan;
 }
 
-/** `picture PLAN --of frost|soil|season`: a drawing of the year as one SVG on standard output. */
+/** `picture PLAN --of beds|frost|soil|season|weather`: a drawing of the beds or of the year as one SVG on standard output. */
 export const PICTURE: Command = { takes: ["of", "year", "for", "on", "weather"], run };

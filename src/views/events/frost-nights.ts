@@ -8,14 +8,8 @@ import {
   sayDay,
   sayQuantity,
 } from "../../base/index.ts";
-import {
-  type ColdNight,
-  type FrostNeed,
-  type FrostTonight,
-  planOn,
-  sunsetOn,
-} from "../../engine/index.ts";
-import type { Plan } from "../../garden/model/index.ts";
+import { type ColdNight, type FrostNeed, type FrostTonight, sunsetOn } from "../../engine/index.ts";
+import { type Plan, planOn } from "../../garden/model/index.ts";
 import { type Event, eventFor } from "./event.ts";
 import { frostTonightText, type Section } from "./frost-tonight.ts";
 import { asManyAsFit, LONGEST_SESSION } from "./texts.ts";

@@ -74,8 +74,11 @@ const isBusy = ({ beds, trays }: FrostTonight) =>
   trays.some(({ need }) => need !== "leave") ||
   beds.some(({ plants }) => plants.some(({ need }) => need.kind !== "leave"));
 
-/** Similar needs are in one line: work first, what dies first in front, then what is left alone. */
-function nightBedSection(bed: BedTonight, only: boolean): Section {
+/**
+ * A bed's night in words, `only` where there is no other. Similar needs are in one line: work first, what dies first in front,
+ * then what is left alone.
+ */
+export function nightBedSection(bed: BedTonight, only: boolean): Section {
   const groups = new Map<string, PlantTonight[]>();
   for (const plant of bed.plants) {
     const key = `${JSON.stringify(plant.need)}${plant.need.kind === "beyond" ? plant.family : ""}`;

@@ -1,6 +1,6 @@
 import { degreesC, isoOf, joinFirst, joinWords, sayQuantity } from "../../base/index.ts";
-import { type HardDay, planOn } from "../../engine/index.ts";
-import type { Plan } from "../../garden/model/index.ts";
+import type { HardDay } from "../../engine/index.ts";
+import { type Plan, planOn } from "../../garden/model/index.ts";
 import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
 
 /** Names that a sentence takes before the rest are counted. Source: house rule. */

@@ -11,6 +11,7 @@ import type {
   BedOccupant,
   BedSpace,
   CropChance,
+  FreeSpace,
   Refusal,
   SeasonEnd,
   StartChance,
@@ -41,13 +42,11 @@ export function roomText(room: BedSpace, measures: Measures): RoomText {
 }
 
 function roomHeadLines(room: BedSpace, measures: Measures): readonly string[] {
-  const { name, day, standing, coming, unknown } = room;
-  const [next] = coming;
+  const { name, day, standing, unknown } = room;
   return [
     `${name} on ${sayDay(day, true)}`,
     ...(standing.length === 0 ? ["Nothing stands in it."] : standing.map(standLine)),
-    ...(standing.length === 0 ? [] : [freeLine(room, measures)]),
-    ...(next ? [`From ${sayDay(next.from)} it is wanted for ${next.name}.`] : []),
+    ...freeLines(room, measures),
     ...(unknown.length > 0 ? [`When ${joinWords(unknown)} will stand there is not known.`] : []),
     ...room.away.map(
       ({ family, had, year }) =>
@@ -57,13 +56,23 @@ function roomHeadLines(room: BedSpace, measures: Measures): readonly string[] {
   ];
 }
 
+/** What is free in a bed, from when, and from when it is wanted; an empty bed is all free, and that is not said. */
+export function freeLines(space: FreeSpace, measures: Measures): readonly string[] {
+  const { standing, coming } = space;
+  const [next] = coming;
+  return [
+    ...(standing.length === 0 ? [] : [freeLine(space, measures)]),
+    ...(next ? [`From ${sayDay(next.from)} it is wanted for ${next.name}.`] : []),
+  ];
+}
+
 /** Both days, for plants that go little by little. */
 function standLine({ name, ends, gone }: BedOccupant): string {
   const till = ends >= gone ? sayDay(gone) : `${sayDay(ends)} to ${sayDay(gone)}`;
   return `${capital(name)} till about ${till}.`;
 }
 
-function freeLine({ freeShare, freeCm, freeFrom }: BedSpace, measures: Measures): string {
+function freeLine({ freeShare, freeCm, freeFrom }: FreeSpace, measures: Measures): string {
   const all = `all of it about ${sayDay(freeFrom)}`;
   if (freeShare === null) return `Free: ${all}.`;
   if (freeShare < LEAST_FREE) return `Nothing is free before; ${all}.`;

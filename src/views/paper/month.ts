@@ -1,6 +1,6 @@
 import { type Day, earliest, MONTHS, monthStart, partsOf, plus, sayDay } from "../../base/index.ts";
-import { planOn, type ScheduledTask } from "../../engine/index.ts";
-import type { Plan } from "../../garden/model/index.ts";
+import type { ScheduledTask } from "../../engine/index.ts";
+import { type Plan, planOn } from "../../garden/model/index.ts";
 import { chooseEvents } from "../calendar/choose-events.ts";
 import type { Event } from "../events/event.ts";
 import { usualFrostText } from "../pictures/frost-text.ts";

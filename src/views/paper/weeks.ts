@@ -1,6 +1,6 @@
 import { type Day, type DaySpan, earliest, latest, plus, weekdayOf } from "../../base/index.ts";
-import { planOfTask, planOn, type ScheduledTask, tasksById } from "../../engine/index.ts";
-import type { Plan } from "../../garden/model/index.ts";
+import { planOfTask, type ScheduledTask, tasksById } from "../../engine/index.ts";
+import { type Plan, planOn } from "../../garden/model/index.ts";
 import type { Event } from "../events/event.ts";
 import { inBedOrder } from "../events/sessions.ts";
 import { type JobSpace, type SheetJob, sheetJobOf } from "./job.ts";

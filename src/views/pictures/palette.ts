@@ -14,6 +14,10 @@ export type Ink =
   | "frost"
   /** The edge of the frost, drawn where it is the matter. */
   | "ice"
+  /** The soil of a bed seen from above. */
+  | "earth"
+  /** What is marked in it. */
+  | "mark"
   /** Plants, by what is eaten of them. */
   | "leaf"
   | "root"
@@ -31,6 +35,8 @@ export const DAYLIGHT: Palette = {
   warm: "#c58a43",
   frost: "#86a5bf",
   ice: "#3f6585",
+  earth: "#f0e4cb",
+  mark: "#8a3a12",
   leaf: "#4c6b36",
   root: "#934826",
   fruit: "#7c3752",
@@ -45,13 +51,15 @@ export const LAMPLIGHT: Palette = {
   warm: "#8a5a24",
   frost: "#46637f",
   ice: "#8fb4d3",
+  earth: "#2c261c",
+  mark: "#f0a868",
   leaf: "#83a45f",
   root: "#d08a62",
   fruit: "#c98aab",
 };
 
 /** Printed: the daylight inks on white. Source: house rule: a printer spends no ink on the ground. */
-export const PRINTED: Palette = { ...DAYLIGHT, paper: "#ffffff" };
+export const PRINTED: Palette = { ...DAYLIGHT, paper: "#ffffff", earth: "#ffffff" };
 
 /** How strong the bands are at most, 0 to 1. Source: house rule: names are written on them. */
 export const BAND_OPACITY = { frost: 0.5, warm: 0.34 } as const;
@@ -80,4 +88,5 @@ export const STYLE = [
   classes,
   ".name{font-weight:600}.aside{font-style:italic}",
   `.over text{paint-order:stroke;stroke-width:5px;stroke-linejoin:round;stroke:${DAYLIGHT.paper};stroke:var(--paper)}`,
+  `.in-bed text{paint-order:stroke;stroke-width:4px;stroke-linejoin:round;stroke:${DAYLIGHT.earth};stroke:var(--earth)}`,
 ].join("");

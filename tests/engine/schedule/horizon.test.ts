@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { dayOrThrow, isoOf } from "../../../src/base/days/day.ts";
 import { startOf } from "../../../src/base/days/instants.ts";
-import { horizonOf, planOn } from "../../../src/engine/schedule/horizon.ts";
+import { horizonOf } from "../../../src/engine/schedule/horizon.ts";
+import { planOn } from "../../../src/garden/model/season.ts";
 import { least, PLAN, planOf } from "../../garden/plan/canonical.ts";
 
 const DENVER = "America/Denver";
