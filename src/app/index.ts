@@ -3,7 +3,7 @@
  */
 
 export { absences } from "./away.ts";
-export { type BedsDrawing, type BedsSubject, bedsFromAbove } from "./beds.ts";
+export { type BedsDrawing, bedsInFrost, bedsPlanned, bedsStanding, bedsWithRoom } from "./beds.ts";
 export {
   type Baseline,
   buildBaseline,

@@ -3,6 +3,7 @@
  */
 
 export { type Answer, isAnswer, type TaskCard, UNDO } from "./answers.ts";
+export { type BedsDrawing, PICTURE_STYLE } from "./bed-drawings.ts";
 export { changeText, goneText } from "./change-text.ts";
 export {
   chooseEvents,

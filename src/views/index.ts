@@ -21,7 +21,6 @@ export type { ReviewedYear } from "./paper/planting-history.ts";
 export { type YearReport, yearReport } from "./paper/year.ts";
 export { yearPage } from "./paper/year-page.tsx";
 export { frostNotes, roomNotes } from "./pictures/from-above/notes.ts";
-export { type BedsDrawing, drawBeds } from "./pictures/from-above/picture.ts";
 export { drawPicture } from "./pictures/picture.ts";
 export type { PictureForm, PictureSubject } from "./pictures/sketch.ts";
 export { yearEvents } from "./year-events.ts";

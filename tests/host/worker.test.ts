@@ -205,7 +205,7 @@ test("frost tonight, the pictures and the month on paper are the household's", a
     true,
   ]);
   expect((await get("frost?low=cold")).status).toBe(400);
-  for (const drawing of ["season.svg", "frost.svg", "soil.svg"]) {
+  for (const drawing of ["beds.svg", "season.svg", "frost.svg", "soil.svg"]) {
     const answer = await get(drawing);
     expect(answer.headers.get("content-type")).toBe("image/svg+xml; charset=utf-8");
     expect(await answer.text()).toMatch(/^<svg [\s\S]*<\/svg>\s*$/);
@@ -214,6 +214,6 @@ test("frost tonight, the pictures and the month on paper are the household's", a
   expect([sheet.status, await sheet.text()]).toEqual([200, expect.stringContaining("June 2027")]);
   expect((await get("sheet/2027-13")).status).toBe(404);
   const reader = await at("reader", null);
-  for (const rest of ["frost", "pictures", "season.svg", "sheet"])
+  for (const rest of ["frost", "pictures", "beds.svg", "season.svg", "sheet"])
     expect((await get(rest, reader)).status, rest).toBe(404);
 });

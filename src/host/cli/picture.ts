@@ -1,5 +1,5 @@
 import {
-  bedsFromAbove,
+  bedsStanding,
   type PictureForm,
   type PictureSubject,
   type Plan,
@@ -25,7 +25,7 @@ const FORMS: readonly PictureForm[] = ["phone", "page"];
 
 function run(call: Call): Exit {
   rejectExtraWords(1, call);
-  const subject = oneOf([...SUBJECTS, "beds"], "of", call.options.of);
+  const subject = oneOf(["beds", ...SUBJECTS], "of", call.options.of);
   const form = oneOf(FORMS, "for", call.options.for ?? "phone");
   const loaded = load(call);
   if (!loaded) return 1;
@@ -34,7 +34,7 @@ function run(call: Call): Exit {
   const year = yearOn(call, loaded);
   const drawn =
     subject === "beds"
-      ? bedsFromAbove(year, day, { subject: { kind: "standing" }, form })?.svg
+      ? bedsStanding(year, day, form)?.svg
       : picture(year, subject, { plan, today: day, form });
   if (drawn === undefined) {
     call.terminal.err("sowbell: the plan names no beds to draw\n");

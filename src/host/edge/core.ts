@@ -1,5 +1,9 @@
 import {
   bedRoom,
+  bedsInFrost,
+  bedsPlanned,
+  bedsStanding,
+  bedsWithRoom,
   buildSchedule,
   checkPlan,
   cropNames,
@@ -72,6 +76,13 @@ export const engine: Engine = {
   writeFeed,
   frost: (year, today, lowC) => frostNight(year, today, lowC).text,
   room: (year, today, bed) => bedRoom(year, bed, today)?.text ?? null,
+  beds: (year, today) => bedsStanding(year, today, "phone"),
+  bedsPlanned: (year, today, of) => {
+    const plan = year.plans.find((each) => each.year === of);
+    return plan === undefined ? null : bedsPlanned(year, plan, today);
+  },
+  bedsWithRoom: (year, today) => bedsWithRoom(year, today, "inset"),
+  bedsInFrost,
   draw: (year, today, subject) => picture(year, subject, { plan: null, today, form: "phone" }),
   month,
   review,

@@ -24,36 +24,44 @@ export async function answerFrost(gardenRequest: GardenRequest): Promise<Respons
   const low = typed && Math.abs(typed.si) <= MOST_C ? typed : null;
   const forecast = forecastOf(gardenRequest);
   const lowC = said === null ? (forecast?.tonightC ?? null) : (low?.si ?? null);
-  const report = lowC === null ? null : await frostReport(gardenRequest, lowC);
+  const night = lowC === null ? null : await nightAt(gardenRequest, lowC);
   const wrong = said !== null && low === null;
   const unit = measures === "us" ? "°F" : "°C";
   return pageResponse(
     wrong ? 400 : 200,
     frostPage(frameOf(gardenRequest), {
-      ...{ unit, said: said ?? "", wrong, report },
+      ...{ unit, said: said ?? "", wrong },
+      report: night?.report ?? null,
+      beds: night?.beds ?? null,
       forecast: forecast?.shown ?? null,
     }),
   );
 }
 
-async function frostReport(gardenRequest: GardenRequest, lowC: number) {
+async function nightAt(gardenRequest: GardenRequest, lowC: number) {
   const { context } = gardenRequest;
-  const engine = await context.engine();
-  return engine.frost(await keptCourse(context), todayIn(gardenRequest), lowC);
+  const [engine, today] = [await context.engine(), todayIn(gardenRequest)];
+  const course = await keptCourse(context);
+  const report = engine.frost(course, today, lowC);
+  return { report, beds: engine.bedsInFrost(course, today, lowC) };
 }
 
 /** What stands in a bed and what still fits in it (`?bed=south-bed`); 404 for a bed that no plan has. */
 export async function answerRoom(gardenRequest: GardenRequest): Promise<Response> {
   const [beds, bed] = [bedsOf(gardenRequest.stored), queryValue(gardenRequest, "bed")];
-  const report = bed === null ? null : await roomReport(gardenRequest, bed);
+  const room = beds.length === 0 ? null : await roomAt(gardenRequest, bed);
+  const [report, drawing] = [room?.report ?? null, room?.drawing ?? null];
   const missing = bed !== null && report === null;
-  return pageResponse(missing ? 404 : 200, roomPage(frameOf(gardenRequest), { beds, bed, report }));
+  const page = roomPage(frameOf(gardenRequest), { beds, bed, report, drawing });
+  return pageResponse(missing ? 404 : 200, page);
 }
 
-async function roomReport(gardenRequest: GardenRequest, bed: string) {
+async function roomAt(gardenRequest: GardenRequest, bed: string | null) {
   const { context } = gardenRequest;
-  const engine = await context.engine();
-  return engine.room(await keptCourse(context), todayIn(gardenRequest), bed);
+  const [engine, today] = [await context.engine(), todayIn(gardenRequest)];
+  const course = await keptCourse(context);
+  const report = bed === null ? null : engine.room(course, today, bed);
+  return { report, drawing: engine.bedsWithRoom(course, today) };
 }
 
 const PICTURES: Readonly<Record<string, PictureSubject>> = {
@@ -67,17 +75,22 @@ const PICTURES: Readonly<Record<string, PictureSubject>> = {
 export function answerPictures(gardenRequest: GardenRequest): Response {
   const asksForWeather = weatherCellOf(gardenRequest.stored) !== null;
   const files = Object.keys(PICTURES).filter((file) => file !== "weather.svg" || asksForWeather);
-  return pageResponse(200, picturesPage(frameOf(gardenRequest), files));
+  const beds = bedsOf(gardenRequest.stored).length > 0 ? [BEDS] : [];
+  return pageResponse(200, picturesPage(frameOf(gardenRequest), [...beds, ...files]));
 }
 
-/** One of the pictures, by its file's name. */
+/** The drawing of the beds, by its file's name. */
+const BEDS = "beds.svg";
+
+/** One of the pictures, by its file's name; 404 for the beds of a garden without any. */
 export async function answerPicture(gardenRequest: GardenRequest, file: string): Promise<Response> {
   const picture = Object.hasOwn(PICTURES, file) ? PICTURES[file] : undefined;
-  if (picture === undefined) return notFound();
+  if (picture === undefined && file !== BEDS) return notFound();
   const { context } = gardenRequest;
-  const engine = await context.engine();
+  const [engine, today] = [await context.engine(), todayIn(gardenRequest)];
   const course = await keptCourse(context);
-  return pictureResponse(engine.draw(course, todayIn(gardenRequest), picture));
+  const svg = picture ? engine.draw(course, today, picture) : engine.beds(course, today)?.svg;
+  return svg === undefined ? notFound() : pictureResponse(svg);
 }
 
 /** A month on paper, `2027-06`; this month where none is said. */

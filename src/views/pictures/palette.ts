@@ -69,11 +69,14 @@ const variables = (palette: Palette) =>
     .map(([ink, colour]) => `--${ink}:${colour}`)
     .join(";");
 
+/** Only in a picture: a page may have the same words for other things. */
+const IN = ".sowbell-picture ";
+
 /** Each class twice, the colour itself first, for what reads SVG and knows no variables. */
 const classes = (Object.keys(DAYLIGHT) as readonly Ink[])
   .map((ink) => {
     const both = (property: string) => `${property}:${DAYLIGHT[ink]};${property}:var(--${ink})`;
-    return `.${ink}{${both("fill")}}.${ink}-line{fill:none;${both("stroke")}}.${ink}-stop{${both("stop-color")}}`;
+    return `${IN}.${ink}{${both("fill")}}${IN}.${ink}-line{fill:none;${both("stroke")}}${IN}.${ink}-stop{${both("stop-color")}}`;
   })
   .join("");
 
@@ -81,12 +84,12 @@ const classes = (Object.keys(DAYLIGHT) as readonly Ink[])
 const TYPE = "Charter,'Iowan Old Style',Georgia,'Noto Serif','Liberation Serif',serif";
 
 /** The style of every picture: daylight, lamplight and printed in one, kept to the picture it stands in. */
-export const STYLE = [
+export const PICTURE_STYLE = [
   `.sowbell-picture{${variables(DAYLIGHT)};font-family:${TYPE}}`,
   `@media (prefers-color-scheme:dark){.sowbell-picture{${variables(LAMPLIGHT)}}}`,
   `@media print{.sowbell-picture{${variables(PRINTED)}}}`,
   classes,
-  ".name{font-weight:600}.aside{font-style:italic}",
-  `.over text{paint-order:stroke;stroke-width:5px;stroke-linejoin:round;stroke:${DAYLIGHT.paper};stroke:var(--paper)}`,
-  `.in-bed text{paint-order:stroke;stroke-width:4px;stroke-linejoin:round;stroke:${DAYLIGHT.earth};stroke:var(--earth)}`,
+  `${IN}.name{font-weight:600}${IN}.aside{font-style:italic}`,
+  `${IN}.over text{paint-order:stroke;stroke-width:5px;stroke-linejoin:round;stroke:${DAYLIGHT.paper};stroke:var(--paper)}`,
+  `${IN}.in-bed text{paint-order:stroke;stroke-width:4px;stroke-linejoin:round;stroke:${DAYLIGHT.earth};stroke:var(--earth)}`,
 ].join("");

@@ -1,5 +1,5 @@
 import { cleanLine, cleanText } from "../calendar/clean.ts";
-import { STYLE } from "./palette.ts";
+import { PICTURE_STYLE } from "./palette.ts";
 
 /** Attributes of an element; numbers are written to a tenth. */
 export type Attributes = Readonly<Record<string, string | number>>;
@@ -99,9 +99,11 @@ export type PictureParts = {
   readonly title: string;
   readonly description: string;
   readonly parts: readonly string[];
+  /** For a page that has the style and a ground already. */
+  readonly inset?: boolean;
 };
 
-/** One SVG file: scales with its width, carries its own style, and says in words what it shows. */
+/** One SVG file: scales with its width, carries its own style and ground, and says in words what it shows. */
 export function pictureSvg({
   subject,
   widthPx,
@@ -109,6 +111,7 @@ export function pictureSvg({
   title,
   description,
   parts,
+  inset = false,
 }: PictureParts): string {
   const [w, h] = [Math.ceil(widthPx), Math.ceil(heightPx)];
   const ids = { title: `${subject}-title`, desc: `${subject}-desc` };
@@ -122,8 +125,12 @@ export function pictureSvg({
   const inside = [
     element("title", { id: ids.title }, escapeXml(title)),
     element("desc", { id: ids.desc }, escapeXml(description)),
-    element("style", {}, STYLE),
-    element("rect", { class: "paper", width: w, height: h }),
+    ...(inset
+      ? []
+      : [
+          element("style", {}, PICTURE_STYLE),
+          element("rect", { class: "paper", width: w, height: h }),
+        ]),
     ...parts,
   ];
   return `${element("svg", head, `\n${inside.join("\n")}\n`)}\n`;

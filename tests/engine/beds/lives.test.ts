@@ -46,3 +46,16 @@ test("each sowing of a succession has its own, and an unknown crop none", () => 
   expect(starts).toEqual([...starts].sort((a, b) => a - b));
   expect(lives(GARDENS["no beds, nobody, no latitude"] ?? "", "quince")).toEqual([]);
 });
+
+test("a planting's record says how it is called and how far apart it stands, and a sowing's from when it is in its bed", () => {
+  const { seasons } = sketchOf(QUARRY).year;
+  const record = (key: string) => seasons[0]?.plantings.find(({ planting }) => planting === key);
+  expect(record("2027/beet")?.name).toBe("beets");
+  const { apartCm = 0, rowCm = 0 } = record("2027/beet")?.spacing ?? {};
+  expect(apartCm).toBeGreaterThan(4);
+  expect(rowCm).toBeGreaterThan(apartCm);
+  const [tomato] = record("2027/tomato")?.sowings ?? [];
+  expect(tomato?.placed).toBe(tomato?.out);
+  const [beet] = record("2027/beet")?.sowings ?? [];
+  expect(beet?.placed).toBe(beet?.starts);
+});

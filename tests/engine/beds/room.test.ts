@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cropOf } from "../../../src/crops/crops.ts";
-import { roomIn } from "../../../src/engine/beds/room.ts";
+import { freeInBeds, roomIn } from "../../../src/engine/beds/room.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { bedOf, yearOf } from "./gardens.ts";
 
@@ -58,4 +58,11 @@ describe("the room of a bed", () => {
   test("is null where no plan has such a bed", () => {
     expect(roomIn(LANE, "sald-bed", isoDay("2027-05-20"))).toBeNull();
   });
+});
+
+test("what is free in each bed is what the room of each says", () => {
+  const day = isoDay("2027-07-01");
+  const free = freeInBeds(LANE, day);
+  expect([...free.keys()]).toEqual(["bags", "root-bed", "salad-bed", "south-bed", "garlic-bed"]);
+  for (const [bed, space] of free) expect(room(bed, "2027-07-01")).toMatchObject(space);
 });

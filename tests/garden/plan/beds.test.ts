@@ -94,7 +94,9 @@ describe("beds", () => {
       kind: "greenhouse",
       widthCm: { said: { value: 6 } },
     });
-    expect(bed("greenhouse")).toMatchObject({ kind: "greenhouse", lengthCm: null });
+    expect(bed("greenhouse")).toMatchObject({ kind: "greenhouse", house: "glass", lengthCm: null });
+    expect(bed("tunnel, 6 x 3 m")).toMatchObject({ kind: "greenhouse", house: "film" });
+    expect(bed("12 x 4 ft")).toMatchObject({ kind: "bed", house: null });
   });
 
   it("can be of no known size", () => {

@@ -23,6 +23,15 @@ describe("picture", () => {
     });
   });
 
+  test("draws the beds as they stand, and says where a plan names none", async () => {
+    const beds = await said("--of", "beds", "--on", "2027-07-04");
+    expect(beds[0]).toMatch(/, 4 July 2027$/);
+    const bare = folderOf({ "2027.yaml": PLAN.slice(0, PLAN.indexOf("beds:")) });
+    const { exit, out, err } = await sowbell(["picture", bare, "--of", "beds"]);
+    expect([exit, out]).toEqual([1, ""]);
+    expect(err).toContain("names no beds");
+  });
+
   test("draws today by --on, else by the clock", async () => {
     expect(await said("--of", "season", "--on", "2027-07-04")).toContain("today 4 July");
     expect(await said("--of", "season", "--on", "2027-07-04")).not.toContain("today 1 March");

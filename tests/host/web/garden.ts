@@ -163,6 +163,7 @@ export const engine: Engine = {
   feedName,
   writeFeed,
   ...{ readWeather: unused, mergeWeather: unused },
+  ...{ beds: unused, bedsPlanned: unused, bedsWithRoom: () => null, bedsInFrost: unused },
   ...{ frost: unused, room: unused, draw: unused, month: unused, review: unused },
   firstPlan: unused,
   nextYear: (text, year) => text.replace(/year \d+/, `year ${year}`),

@@ -66,7 +66,14 @@ describe("who is let in where", () => {
   });
 
   test("every place names who may come, and no path leads to two", () => {
-    for (const rest of ["", ...HOUSEHOLD, ...OWNERS, "on/2027/beet/thin/1", "season.svg"])
+    for (const rest of [
+      "",
+      ...HOUSEHOLD,
+      ...OWNERS,
+      "on/2027/beet/thin/1",
+      "season.svg",
+      "beds.svg",
+    ])
       expect(
         ROUTES.filter(({ path }) => path.test(rest)),
         rest,

@@ -5,8 +5,8 @@ import {
   type Ink,
   LAMPLIGHT,
   type Palette,
+  PICTURE_STYLE,
   PRINTED,
-  STYLE,
 } from "../../../src/views/pictures/palette.ts";
 
 type Colour = readonly [red: number, green: number, blue: number];
@@ -62,9 +62,9 @@ describe.each(Object.entries({ DAYLIGHT, LAMPLIGHT, PRINTED }))("in %s", (_, pal
 });
 
 test("the style holds all three, printed last and on white, and every colour also without variables", () => {
-  expect(STYLE).toContain("@media (prefers-color-scheme:dark)");
-  expect(STYLE.indexOf("@media print")).toBeGreaterThan(STYLE.indexOf("dark"));
+  expect(PICTURE_STYLE).toContain("@media (prefers-color-scheme:dark)");
+  expect(PICTURE_STYLE.indexOf("@media print")).toBeGreaterThan(PICTURE_STYLE.indexOf("dark"));
   expect(PRINTED.paper).toBe("#ffffff");
   for (const [ink, hex] of Object.entries(DAYLIGHT))
-    expect(STYLE).toContain(`.${ink}{fill:${hex};fill:var(--${ink})}`);
+    expect(PICTURE_STYLE).toContain(`.${ink}{fill:${hex};fill:var(--${ink})}`);
 });

@@ -8,7 +8,7 @@ export type BedSize = { readonly lengthCm: number; readonly widthCm: number };
  * shorter, so that they have `totalCm` together; plants `apartCm` from each other, null where that or their number is not
  * known, and then a row is drawn as a line.
  */
-export type Block = BedSize & {
+export type RowBlock = BedSize & {
   readonly rows: number;
   readonly totalCm: number;
   readonly apartCm: number | null;
@@ -22,7 +22,7 @@ export function blockOf(
   { amount, spacing, sowings }: Pick<Standing, "amount" | "spacing" | "sowings">,
   bed: BedSize,
   among: number,
-): Block {
+): RowBlock {
   const apartCm = spacing && Math.min(spacing.apartCm, bed.lengthCm);
   const rowCm = spacing?.rowCm ?? DEFAULT_ROW_CM;
   if (amount === null || (amount.kind === "plants" && apartCm === null))
@@ -50,14 +50,14 @@ type Rows = {
 };
 
 /** So much of a row in as few rows as the bed's length allows. */
-function rowsOf(totalCm: number, { bed, rowCm, apartCm }: Rows): Block {
+function rowsOf(totalCm: number, { bed, rowCm, apartCm }: Rows): RowBlock {
   const rows = Math.max(1, Math.ceil(totalCm / bed.lengthCm - 1e-9));
   const lengthCm = Math.min(totalCm, bed.lengthCm);
   return { lengthCm, widthCm: rows * rowCm, rows, totalCm, apartCm };
 }
 
 /** So many plants in as few rows as the bed's length allows, as even as may be. */
-function plantsOf(count: number, bed: BedSize, apartCm: number): Block {
+function plantsOf(count: number, bed: BedSize, apartCm: number): RowBlock {
   const most = Math.max(1, Math.floor(bed.lengthCm / apartCm + 1e-9));
   const rows = Math.max(1, Math.ceil(count / most));
   const inRow = Math.ceil(count / rows);

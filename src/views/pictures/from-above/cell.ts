@@ -2,10 +2,11 @@ import { joinWords } from "../../../base/index.ts";
 import { widthOf, wrapped } from "../measure.ts";
 import type { PictureSheet } from "../sheet.ts";
 import { plainLine, type TextRun, textLine } from "../svg.ts";
+import type { BedContent, DrawnBed } from "./bed-content.ts";
 import { asInSentence, sizeText } from "./bed-words.ts";
 import type { BedDetails } from "./details.ts";
 import { drawBags } from "./draw-bags.ts";
-import { type BedContent, type DrawnBed, drawBed } from "./draw-bed.ts";
+import { drawBed } from "./draw-bed.ts";
 import { type GroundScale, type Outline, outlineOf, type ShelfRoom } from "./ground.ts";
 import type { Cell, WordsHeight } from "./shelves.ts";
 import type { BedsSketch } from "./sketch.ts";
@@ -52,11 +53,14 @@ function heightOf(details: BedDetails, textPx: number, cell: DrawnCell): WordsHe
   };
 }
 
-type Spot = Pick<BedContent, "at"> & { readonly scale: GroundScale; readonly outline: Outline };
+type GroundSpot = Pick<BedContent, "at"> & {
+  readonly scale: GroundScale;
+  readonly outline: Outline;
+};
 
 function drawGround(
   { bed, standing, note }: BedDetails,
-  { scale, outline, at }: Spot,
+  { scale, outline, at }: GroundSpot,
   { sheet, sketch }: CellDrawing,
 ): DrawnBed {
   const content: BedContent = {

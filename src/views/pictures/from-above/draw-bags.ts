@@ -1,6 +1,8 @@
 import type { Bed } from "../../../garden/model/index.ts";
+import type { Point } from "../curve.ts";
 import { element, tenth } from "../svg.ts";
-import { type BedContent, type DrawnBed, isMarked, markIn } from "./draw-bed.ts";
+import { type BedContent, type DrawnBed, isMarked } from "./bed-content.ts";
+import { markIn } from "./marks.ts";
 import { type Standing, standsOn } from "./standing.ts";
 
 /** A planting in some of the bags: the first of them and how many, both counted from 0, and its plants in all. */
@@ -53,8 +55,6 @@ export function drawBags(
   );
   return { svg: [...rims, ...plants, ...framed.flat()], named: 0, unnamed };
 }
-
-type Point = { readonly x: number; readonly y: number };
 
 /** The rim of a bag, and within it the edge of its soil. */
 function rimAt({ x, y }: Point, radiusPx: number): string {

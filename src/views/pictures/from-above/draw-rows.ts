@@ -1,7 +1,7 @@
 import { type Box, clash } from "../labels.ts";
 import { element, tenth } from "../svg.ts";
-import type { Block } from "./block.ts";
-import { type BedContent, boxesOf } from "./draw-bed.ts";
+import { type BedContent, boxesOf } from "./bed-content.ts";
+import type { RowBlock } from "./block.ts";
 import { STRIP_GAP_PX } from "./ground.ts";
 import type { Place, WiderBlock } from "./places.ts";
 import { type RowPiece, rowPiecesOn } from "./rows.ts";
@@ -20,7 +20,7 @@ const NAME_EM = 1.16;
 
 /** How thick the rows of a block are drawn [px]; `apart` 0 where its plants are not told from each other. */
 function thicknessOf(
-  { apartCm }: Block,
+  { apartCm }: RowBlock,
   pxPerCm: number,
 ): { readonly apart: number; readonly px: number } {
   const apart = (apartCm ?? 0) * pxPerCm;
@@ -34,7 +34,7 @@ function thicknessOf(
 type Sizes = Pick<BedContent, "pxPerCm" | "wordsPx">;
 
 /** The least height of the rows of a block [px]. */
-const rowsPx = (block: Block, pxPerCm: number) =>
+const rowsPx = (block: RowBlock, pxPerCm: number) =>
   block.rows * (thicknessOf(block, pxPerCm).px + BETWEEN_PX);
 
 /** Widths a block would rather have: for its rows, for a name over them where they are sown, for a name above them. */
@@ -48,7 +48,7 @@ export function widerFor({ pxPerCm, wordsPx }: Sizes): WiderBlock {
 }
 
 /** Room above the rows of a block for its name [px]; 0 where there is none. */
-export function headOf(block: Block, { pxPerCm, wordsPx }: Sizes): number {
+export function headOf(block: RowBlock, { pxPerCm, wordsPx }: Sizes): number {
   const namePx = wordsPx * NAME_EM;
   const heightPx = block.widthCm * pxPerCm;
   return heightPx + 1e-6 >= namePx + rowsPx(block, pxPerCm) ? namePx : 0;

@@ -1,7 +1,7 @@
 import { allFree, type Box, boxOf } from "../labels.ts";
 import { widthOf } from "../measure.ts";
 import { type TextRun, type TextSpot, textLine } from "../svg.ts";
-import { type BedContent, groundBoxes, isMarked } from "./draw-bed.ts";
+import { type BedContent, groundBoxes, isMarked } from "./bed-content.ts";
 import { type DrawnRows, headOf } from "./draw-rows.ts";
 import type { Place } from "./places.ts";
 

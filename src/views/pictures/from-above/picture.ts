@@ -37,7 +37,7 @@ export function drawBeds(sketch: BedsSketch): BedsDrawing | null {
   const told = words.map(({ name, text }) => `${name}: ${text}`);
   const [widthPx, heightPx] = [sheet.widthPx, sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2];
   const svg = pictureSvg({
-    ...{ subject: "beds", widthPx, heightPx },
+    ...{ subject: "beds", widthPx, heightPx, inset: sketch.inset },
     title: `The beds of ${titleOf(sketch)}`,
     description: [sketch.notes?.text ?? "", ...told].filter(Boolean).join(" "),
     parts: [
@@ -63,9 +63,17 @@ function footOf(
 
 const titleOf = ({ plan, day }: BedsSketch) => `${plainLine(plan.name)}, ${sayDay(day, true)}`;
 
-function headOf(sheet: PictureSheet, sketch: BedsSketch) {
+/** A page has a title of its own. */
+function headOf(sheet: PictureSheet, sketch: BedsSketch): TextBlock {
+  if (sketch.inset) return { svg: [], endsPx: 0 };
   return pictureHead(sheet, titleOf(sketch), sketch.notes?.text ?? "");
 }
+
+/** A drawing in a page: as wide as a phone's column is, with room for a line at its edge [px]. */
+const INSET = { widthPx: 358, marginPx: 4 } as const;
+
+const sheetFor = ({ form, inset }: BedsSketch): PictureSheet =>
+  inset ? { ...sheetOf("phone"), ...INSET } : sheetOf(form);
 
 /** Space between beds side by side, and least width of a bed's words [px], by form. */
 const GAP_PX = { phone: 14, page: 26 } as const;
@@ -77,7 +85,7 @@ type Layout = { readonly sheet: PictureSheet; readonly shelves: Shelves };
 function layOut(whole: WholeDrawing): Layout {
   const { sketch, details } = whole;
   const { beds } = details;
-  const form = sheetOf(sketch.form);
+  const form = sheetFor(sketch);
   if (form.heightPx === null) {
     const scale = scaleFor(beds, shelvingOn({ sheet: form, sketch }, "rough"));
     const shelving = shelvingOn({ sheet: form, sketch }, "exact");

@@ -1,10 +1,10 @@
-import { type BedSize, type Block, blockOf } from "./block.ts";
+import { type BedSize, blockOf, type RowBlock } from "./block.ts";
 import { meet, type Standing } from "./standing.ts";
 
 /** A planting's place in its bed [cm]: x along the bed from its left end, y across it from its upper side. */
 export type Place = {
   readonly standing: Standing;
-  readonly block: Block;
+  readonly block: RowBlock;
   readonly x: number;
   readonly y: number;
 };
@@ -13,7 +13,7 @@ export type Place = {
 const SAME_CM = 1e-6;
 
 /** Widths that a block would rather have than its own [cm], rising, the last one the best. */
-export type WiderBlock = (standing: Standing, block: Block) => readonly number[];
+export type WiderBlock = (standing: Standing, block: RowBlock) => readonly number[];
 
 /** More plantings than these are not widened one by one. Source: house rule; it takes too long. */
 const MOST_WIDENED = 12;
@@ -65,9 +65,9 @@ function placed(all: readonly Unplaced[], bed: BedSize): readonly Place[] {
   return places;
 }
 
-type Spot = Pick<Place, "x" | "y">;
+type Corner = Pick<Place, "x" | "y">;
 
-function predecessorSpots({ standing }: Unplaced, places: readonly Place[]): readonly Spot[] {
+function predecessorSpots({ standing }: Unplaced, places: readonly Place[]): readonly Corner[] {
   const { after } = standing;
   if (after === null) return [];
   const before = places.filter(
@@ -77,7 +77,7 @@ function predecessorSpots({ standing }: Unplaced, places: readonly Place[]): rea
 }
 
 /** Upper left corners beside and below the others, the uppermost first, then the leftmost. */
-function spotsAmong(others: readonly Place[]): readonly Spot[] {
+function spotsAmong(others: readonly Place[]): readonly Corner[] {
   const ys = [0, ...others.map(({ y, block }) => y + block.widthCm)].sort((a, b) => a - b);
   const xs = [0, ...others.map(({ x, block }) => x + block.lengthCm)].sort((a, b) => a - b);
   return ys.flatMap((y) => xs.map((x) => ({ x, y })));

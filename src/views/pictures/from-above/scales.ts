@@ -3,7 +3,7 @@ import { type GroundScale, type ShelfRoom, sizeOf } from "./ground.ts";
 import { type Shelves, type Shelving, shelvesAt } from "./shelves.ts";
 
 /** Least and most length of a metre in the drawing [px]. Source: house rule: rows of a bed 1.2 m wide can be told apart. */
-const METRE_PX = { least: 30, most: 105 } as const;
+const METRE_PX = { least: 29, most: 105 } as const;
 
 /** Strips that a very long bed may be laid in, and the most height of a very wide one [px]. Source: house rule. */
 const [MOST_STRIPS, MOST_WIDE_PX] = [8, 560];
@@ -62,8 +62,10 @@ function boundsFor(
     .map(sizeOf);
   const longest = Math.max(0, ...sizes.map(({ lengthCm }) => lengthCm));
   const widest = Math.max(0, ...sizes.map(({ widthCm }) => widthCm));
+  const whole = sizes.filter(({ lengthCm }) => (lengthCm * METRE_PX.least) / 100 <= widthPx);
   const most = Math.min(
     METRE_PX.most / 100,
+    ...whole.map(({ lengthCm }) => widthPx / lengthCm),
     ...(longest > 0 ? [(MOST_STRIPS * widthPx) / longest] : []),
     ...(widest > 0 ? [MOST_WIDE_PX / widest] : []),
   );

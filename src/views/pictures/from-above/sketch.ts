@@ -36,5 +36,7 @@ export type BedsSketch = {
   readonly plan: Plan;
   readonly day: Day;
   readonly form: PictureForm;
+  /** Drawn into a page, which has a title, a ground and the style already. */
+  readonly inset: boolean;
   readonly notes: BedNotes | null;
 };

@@ -1,4 +1,4 @@
-import { capital, type Day } from "../../../base/index.ts";
+import { capital, type Day, earliest } from "../../../base/index.ts";
 import type { PlantingRecord } from "../../../engine/index.ts";
 import { type Planting, seasonOf } from "../../../garden/model/index.ts";
 import { plainLine } from "../svg.ts";
@@ -19,11 +19,15 @@ export type Standing = Pick<PlantingRecord, "spacing"> &
 export type StandingByBed = ReadonlyMap<string | null, readonly Standing[]>;
 
 /** Everything that stands in the garden this season, bed by bed; a bed with nothing in it is left out. */
-export function standingByBed({ year, plan, day }: BedsSketch): StandingByBed {
+export function standingByBed({
+  year,
+  plan,
+  day,
+}: Pick<BedsSketch, "year" | "plan" | "day">): StandingByBed {
   const keys = new Set(plan.beds.map(({ key }) => key));
   const season = seasonOf(plan);
   const [from, till] = [Math.min(day, season.from), Math.max(day, season.to)];
-  const byBed = new Map<string | null, Named[]>();
+  const byBed = new Map<string | null, StandingVariety[]>();
   for (const found of recordsOf(year)) {
     const standing = standingOf(found);
     const shows = standing.sowings.some((each) => each.from <= till && each.gone > from);
@@ -32,7 +36,7 @@ export function standingByBed({ year, plan, day }: BedsSketch): StandingByBed {
     const key = bed !== null && keys.has(bed) ? bed : null;
     byBed.set(key, [...(byBed.get(key) ?? []), standing]);
   }
-  const named = (all: readonly Named[]) =>
+  const named = (all: readonly StandingVariety[]) =>
     all.map((each) => ({ ...each, name: labelOf(each, all) }));
   return new Map([...byBed].map(([key, all]) => [key, named(all)]));
 }
@@ -50,9 +54,9 @@ function recordsOf({ plans, seasons }: StandingYears): readonly PlantingWithReco
   });
 }
 
-type Named = Standing & Pick<Planting, "variety">;
+type StandingVariety = Standing & Pick<Planting, "variety">;
 
-function standingOf({ planting, record }: PlantingWithRecord): Named {
+function standingOf({ planting, record }: PlantingWithRecord): StandingVariety {
   const { key, amount, after, variety } = planting;
   const sowings = record.sowings.flatMap(({ placed, gone }) =>
     placed === null ? [] : [{ from: placed, gone }],
@@ -65,7 +69,7 @@ function standingOf({ planting, record }: PlantingWithRecord): Named {
 }
 
 /** Its name, with its variety where another one in the bed is called the same. */
-function labelOf({ key, name, variety }: Named, all: readonly Named[]): string {
+function labelOf({ key, name, variety }: StandingVariety, all: readonly StandingVariety[]): string {
   const alike = all.some((other) => other.key !== key && other.name === name);
   return alike && variety !== null ? `${name} (${plainLine(variety)})` : name;
 }
@@ -80,4 +84,17 @@ export function meet(a: Standing, b: Standing): boolean {
   return a.sowings.some((one) =>
     b.sowings.some((other) => one.from < other.gone && other.from < one.gone),
   );
+}
+
+/** The day of the plan's season on which most of its own plantings stand, the first of them; the season's first where none ever does. */
+export function fullestDay(sketch: Pick<BedsSketch, "year" | "plan">): Day {
+  const season = seasonOf(sketch.plan);
+  const all = [...standingByBed({ ...sketch, day: season.from }).values()].flat();
+  const days = all.flatMap(({ sowings }) => sowings.map(({ from }) => from));
+  const within = days.filter((day) => day >= season.from && day <= season.to);
+  const count = (day: Day) => all.filter((each) => standsOn(each, day)).length;
+  const counted = within.map((day) => ({ day, count: count(day) }));
+  const most = Math.max(0, ...counted.map((each) => each.count));
+  const fullest = counted.filter((each) => each.count === most).map(({ day }) => day);
+  return fullest.length === 0 ? season.from : earliest(...fullest);
 }

@@ -1,7 +1,7 @@
 import type { Bed } from "../../../garden/model/index.ts";
 import { element, tenth } from "../svg.ts";
-import type { BedContent } from "./draw-bed.ts";
-import { isSized, STRIP_GAP_PX } from "./ground.ts";
+import type { BedContent } from "./bed-content.ts";
+import { isSized, STRIP_GAP_PX, sizeOf } from "./ground.ts";
 
 /** Distance of a tunnel's hoops and of a greenhouse's bars [cm]. Source: house rule, about as they are built. */
 const [HOOPS_CM, BARS_CM] = [100, 60];
@@ -11,10 +11,11 @@ type Ground = Pick<BedContent, "at" | "outline" | "pxPerCm">;
 /** A bed's soil with its edge, as what it is: boards, glass, hoops, or dashed where its size is a stand-in. */
 export function walls(bed: Bed, ground: Ground): string {
   const { at, outline } = ground;
+  const wholePx = sizeOf(bed).lengthCm * ground.pxPerCm;
   const strips = Array.from({ length: outline.strips }, (_, i) => ({
     x: at.x,
     y: at.y + i * (outline.stripPx + STRIP_GAP_PX),
-    width: outline.widthPx,
+    width: Math.min(outline.widthPx, wholePx - i * outline.widthPx),
     height: outline.stripPx,
     i,
   }));
