@@ -54,8 +54,8 @@ describe("picture", () => {
 
 describe("wrong usage is told", () => {
   test.each([
-    [[], /--of: frost, soil, season or weather/],
-    [["--of", "moon"], /--of moon: frost, soil, season or weather/],
+    [[], /--of: beds, frost, soil, season or weather/],
+    [["--of", "moon"], /--of moon: beds, frost, soil, season or weather/],
     [["--of", "soil", "--for", "wall"], /--for wall: phone or page/],
     [["--of", "soil", "--year", "1999"], /--year 1999: the plan is of 2027/],
   ])("for %j", async (args, message) => {
