@@ -210,8 +210,9 @@ export const STOP_THE_TOPS = definePractice({
   words: ["pinching", "pinching out", "pinching tips", "topping", "stopping", "stopping the tops"],
   deeds: [
     deed([
-      "pinched (?:out )?(?:the )?(?:tops|tips)(?: out)?(?: of| off| from| on) …",
+      "pinched|nipped|took (?:out )?(?:the )?(?:tops|tips|growing tips)(?: out| off)?(?: of| off| from| on)? …",
       ...verb("stopped|topped|pinched(?: out)?"),
+      "… (?:tops|tips) (?:removed|off|out|pinched(?: out)?)",
     ]),
   ],
   tasks: { rest: (context) => careTasks(context, "stop the tops") },
@@ -239,7 +240,12 @@ export const SCOUT = definePractice({
 export const CURE_AND_STORE = definePractice({
   name: "cure and store",
   words: ["cure", "curing", "store", "storing", "storage", "curing and storing"],
-  deeds: [deed(verb("cured|stored"))],
+  deeds: [
+    deed([
+      ...verb("cured|stored|hung(?: up)?|plaited|strung(?: up)?|clamped"),
+      "… (?:in store|in the clamp|in sand)",
+    ]),
+  ],
   thingsFor: "storing",
   tasks: { rest: (context) => careTasks(context, "cure and store") },
 });
@@ -249,8 +255,11 @@ export const YEARLY = definePractice({
   name: "yearly",
   words: ["yearly care", "yearly work", "renovating", "renovation"],
   deeds: [
-    deed(verb("pruned"), { step: "prune" }),
-    deed([...verb("renovated|cut back|cut down"), "did the yearly (?:care|work) (?:of|for|on) …"]),
+    deed([...verb("pruned"), "gave … (?:the chop|a prune|a pruning)"], { step: "prune" }),
+    deed([
+      ...verb("renovated|cut back|cut down", "renovated|cut back|cut down|cut to (?:the )?ground"),
+      "did the yearly (?:care|work) (?:of|for|on) …",
+    ]),
   ],
   thingsFor: "fruit and perennials",
   tasks: { rest: (context) => careTasks(context, "yearly") },

@@ -96,7 +96,9 @@ export const CLOSE_BED = definePractice({
     deed(
       [
         "closed the bed(?: for (?:the )?winter)?",
-        "closed … for (?:the )?winter",
+        "closed|cleared … for (?:the )?winter",
+        "put … to bed for (?:the )?winter",
+        "… cleared for (?:the )?winter",
         "… closed for (?:the )?winter",
         ...verb("closed"),
       ],

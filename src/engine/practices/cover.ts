@@ -293,6 +293,7 @@ export const COVER = definePractice({
     deed(
       [
         `(?:took (?:the )?)?(?:${THINGS}) off …`,
+        `(?:removed (?:the )?)?(?:${THINGS}) (?:removed )?from …`,
         ...verb("uncovered", `uncovered|(?:${THINGS}) off`),
       ],
       { step: "off" },
@@ -300,7 +301,10 @@ export const COVER = definePractice({
     deed(
       [
         `(?:put )?(?:the |a |some )?(?:${THINGS}) (?:on|over) …`,
-        ...verb("covered|netted", `covered|netted|(?:${THINGS}) on`),
+        ...verb(
+          "covered|netted|fleeced|cloched",
+          `covered|netted|fleeced|under (?:${THINGS})|(?:${THINGS}) on`,
+        ),
       ],
       { step: "on" },
     ),

@@ -36,17 +36,24 @@ export function verb(forms: string, formsBehind = forms): readonly string[] {
   return [`${forms} …`, `… ${formsBehind}`];
 }
 
+/** Rough words for putting something somewhere, which take their meaning from the particle behind. */
+export const PUT =
+  "put|got|stuck|bunged|chucked|whacked|popped|shoved|tucked|dibbed|dug|slotted|dropped|plonked|heeled|bedded";
+
 /** How sowing is said, whichever way it begins. */
 export const SOWED = verb(
-  "(?:sowed|sown|seeded|started)(?: indoors| outdoors| inside| outside)?",
-  "(?:sown|sowed|seeded|started)(?: indoors| outdoors| inside| outside| in trays| in the greenhouse)?",
+  "(?:sowed|sown|seeded|started|drilled|scattered|broadcast)(?: indoors| outdoors| inside| outside)?",
+  "(?:sown|sowed|seeded|started|drilled)(?: indoors| outdoors| inside| outside| in trays| in the greenhouse)?",
 );
 
 /** How planting is said, whichever way it begins. */
-export const PLANTED = verb("planted", "planted(?: up)?|in the ground|gone in|went in");
+export const PLANTED = verb(
+  "planted(?: up)?",
+  "planted(?: up)?|in the ground|gone in|went in|goes in",
+);
 
 /** How what goes straight into the ground is said to be there: raised plants may also be in for the night. */
-export const IN = ["… in"];
+export const IN = ["… in", `(?:${PUT}) … in`, `(?:${PUT}) in …`, "… into the ground"];
 
 /** How plants begin that were raised or bought before they go out. */
 export const RAISED: readonly Planting["start"][] = ["plants", "seed indoors", "winter-sown"];

@@ -138,7 +138,13 @@ function inBags(context: SowingContext, task: TaskOf<"feed">): TaskOf<"feed"> {
 export const FEED = definePractice({
   name: "feed",
   words: ["feeding", "fertilizing", "fertilising", "side dressing", "top dressing"],
-  deeds: [deed([...verb("fed|fertilized|fertilised|side-dressed|top-dressed"), "gave … a feed"])],
+  deeds: [
+    deed([
+      ...verb("fed|fertilized|fertilised|side-dressed|top-dressed|manured"),
+      "gave … (?:a |the |their |its |some )?(?:liquid |tomato |first |weekly )?(?:feed|seaweed|comfrey|nettle tea|nettle water|comfrey tea|fish|blood and bone|fertilizer|fertiliser)",
+      "(?:tomato |liquid )?feed (?:on|for) …",
+    ]),
+  ],
   thingsFor: "feeding",
   tasks: {
     rest: (context) =>

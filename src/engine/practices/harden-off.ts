@@ -220,7 +220,17 @@ function tasks(context: SowingContext): readonly TaskOf<"harden off">[] {
 export const HARDEN_OFF = definePractice({
   name: "harden off",
   words: ["hardening", "hardening off"],
-  deeds: [deed(verb("hardened off"), { of: { begun: RAISED } })],
+  deeds: [
+    deed(
+      [
+        ...verb("hardened off"),
+        "hardening off …",
+        "… hardening off",
+        "(?:started )?hardening (?:off )?of …",
+      ],
+      { of: { begun: RAISED } },
+    ),
+  ],
   away: { neighbour: { help: "trays", may: ({ rhythm }) => rhythm === "timed" } },
   tasks: { rest: tasks },
 });

@@ -204,15 +204,22 @@ export const HARVEST = definePractice({
   deeds: [
     deed(
       [
-        "pulled … out",
-        ...verb("cleared|pulled out", "cleared|pulled out|finished|over"),
+        "pulled|ripped|tore|yanked|dug … out|up",
+        ...verb(
+          "cleared(?: out| away)?|pulled out|ripped out|ripped up|grubbed out",
+          "cleared(?: out| away)?|pulled out|ripped out|grubbed out|finished|finish|over|composted|on (?:the )?compost",
+        ),
         "(?:stopped|finished) (?:cutting|picking|harvesting|pulling) …",
-        "(?:dug|lifted|picked|cut|pulled) (?:the )?last of …",
+        "(?:dug|dug up|lifted|picked|cut|pulled|ate|had|harvested) (?:the )?(?:last|rest|remainder|last of|rest of|remainder of) …",
+        "(?:the )?(?:last|final) (?:cut of|pick of|picking of|pull of|cutting of|of) …",
       ],
       { step: "last" },
     ),
     deed([
-      ...verb("cut|picked|pulled|lifted|dug up|dug|harvested"),
+      ...verb(
+        "cut|picked|pulled|lifted|dug up|dug|harvested|gathered|ate|shelled",
+        "cut|picked|pulled|lifted|dug up|dug|harvested|gathered",
+      ),
       "picking …",
       "… (?:cropping(?: well)?|out of the ground)",
     ]),

@@ -78,7 +78,12 @@ function tasks(context: SowingContext): readonly TaskOf<"heat">[] {
 export const HEAT = definePractice({
   name: "heat",
   words: ["shading", "shade"],
-  deeds: [deed(verb("shaded"))],
+  deeds: [
+    deed([
+      ...verb("shaded", "shaded|under (?:shade net|shade cloth)"),
+      "(?:put )?(?:the |a |some )?(?:shade net|shade netting|shade cloth) (?:on|over) …",
+    ]),
+  ],
   thingsFor: "the heat",
   tasks: { rest: tasks },
 });

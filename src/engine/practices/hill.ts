@@ -140,7 +140,7 @@ function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
 export const HILL = definePractice({
   name: "hill",
   words: ["hilling", "hilling up", "earthing", "earthing up", "earth up"],
-  deeds: [deed(verb("hilled(?: up)?|earthed up"))],
+  deeds: [deed([...verb("hilled(?: up)?|earthed up|ridged(?: up)?"), "earthed|hilled … up"])],
   answers: { done: "Hilled today", notYet: "Not tall enough yet" },
   thingsFor: "hilling",
   tasks: { rest: tasks },

@@ -11,7 +11,7 @@ import { upMilestone } from "../growth/up.ts";
 import { regionOf } from "../rules/regions.ts";
 import { piecesOf } from "./care.ts";
 import { type Guards, settingOutGuards, testReasons, whyDecided } from "./date-decision-texts.ts";
-import { deed, PLANTED, RAISED, verb } from "./deeds.ts";
+import { deed, IN, PLANTED, RAISED, verb } from "./deeds.ts";
 import { hardeningLadder, NIGHTS, WHOLE_DAYS } from "./harden-off.ts";
 import { definePractice } from "./practice.ts";
 import { caution, householdOnly, how, type Sentence, sign, why } from "./sentence.ts";
@@ -199,13 +199,18 @@ export const SETTING_OUT = definePractice({
   deeds: [
     deed(
       [
-        ...verb("(?:set|planted|put) out|transplanted", "(?:set|planted|put) out|transplanted|out"),
-        "set|planted|put … out",
+        ...verb(
+          "(?:set|planted|put|bedded) out|transplanted",
+          "(?:set|planted|put|gone|went|bedded) out|transplanted|out|outside",
+        ),
+        "set|planted|put|got|moved … out|outside",
+        "… (?:i |we )?(?:put|planted) outside",
         "… plants (?:are )?in",
       ],
       { of: { begun: RAISED, isNew: true } },
     ),
     deed(PLANTED, { of: { begun: RAISED, overwinters: false, isNew: true } }),
+    deed(IN, { of: { begun: RAISED, overwinters: false, isNew: true, whenOut: true } }),
   ],
   answers: { done: "Out today", notYet: "Too cold yet" },
   tasks: { "set out": tasks },

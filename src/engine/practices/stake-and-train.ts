@@ -66,12 +66,19 @@ export const STAKE_AND_TRAIN = definePractice({
       [
         "put (?:up )?(?:the )?(?:supports|stakes|canes|poles|trellis|netting)(?: up)? for …",
         "… supported",
+        "(?:supports|stakes|canes|poles|trellis|netting|sticks|wigwam) (?:up |in |out )?for …",
+        "… (?:supports|stakes|canes|poles|trellis|netting|sticks|wigwam) (?:are )?(?:up|in)",
       ],
       {
         step: "support",
       },
     ),
-    deed([...verb("staked|caged|trellised"), ...verb("tied(?: in| up)?|trained|led up")]),
+    deed([
+      ...verb("staked|caged|trellised|propped(?: up)?"),
+      ...verb("tied(?: in| up| back)?|trained|led up"),
+      "… tied to (?:the |their |a )?(?:fence|canes|cane|stakes|stake|poles|strings|string|wires|wire|trellis|frame)",
+      "tied … (?:in|up|to the fence|to canes|to the canes|to stakes|to the wires)",
+    ]),
   ],
   tasks: { rest: (context) => [...supports(context), ...careTasks(context, "stake and train")] },
 });

@@ -178,7 +178,7 @@ export const WATER = definePractice({
   deeds: [
     deed(
       [
-        "watered(?: (?:everything|(?:all )?(?:the )?(?:beds|garden)))?",
+        "watered(?: (?:everything|(?:all )?(?:the )?(?:beds|garden)|twice|again))?",
         "(?:everything|(?:all )?(?:the )?(?:beds|garden)) (?:is |are |was |were )?watered",
       ],
       { about: "garden" },

@@ -129,8 +129,20 @@ export const WEED = definePractice({
   name: "weed",
   words: ["weeding", "hoeing"],
   deeds: [
-    deed([...verb("weeded|hoed"), "(?:weeded|hoed) (?:between|among|around) …"]),
-    deed(verb("weeded|hoed"), { about: "bed" }),
+    deed([
+      ...verb("weeded|hoed|hand-weeded", "weeded|hoed"),
+      "(?:weeded|hoed) (?:between|among|around|along|through|round) …",
+      "(?:did|done|finished) (?:the )?(?:weeding|hoeing) (?:of|in|on|for|round) …",
+    ]),
+    deed(
+      [
+        ...verb("weeded|hoed"),
+        "(?:did|done|finished) (?:the )?(?:weeding|hoeing) (?:of|in|on) …",
+        "weeded|hoed … through",
+        "weeded|hoed through …",
+      ],
+      { about: "bed" },
+    ),
   ],
   answers: { done: "Weeded today" },
   tasks: { rest: firstWeeding, shared: tasksOfBeds },

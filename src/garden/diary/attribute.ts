@@ -15,13 +15,21 @@ export function attributeLine(line: DiaryLine, plans: readonly Plan[]): Attribut
   const people = plans.flatMap((plan) => plan.people);
   for (const { key, name } of people) {
     const small = name.toLowerCase();
-    const before = [`${small}: `, `${small} has `, `${small} `].find((lead) =>
-      text.startsWith(lead),
-    );
+    const before = leadsOf(small).find((lead) => text.startsWith(lead));
     if (before) return { line, text: plainWording(text.slice(before.length)), by: key };
     const behind = [` by ${small}`, ` (${small})`, `, ${small}`].find((end) => text.endsWith(end));
     if (behind) return { line, text: plainWording(text.slice(0, -behind.length)), by: key };
   }
   const said = text.replace(/^(?:i|we|i have|we have|i've|we've) (?=\S)/, "");
   return { line, text: plainWording(said), by: null };
+}
+
+/** How a line begins that is told by somebody of that name, or of them: `oda: `, `oda says she has `. */
+function leadsOf(name: string): readonly string[] {
+  const told = ["says", "said", "reckons"].flatMap((tells) =>
+    ["she has", "he has", "they have", "she's", "he's", "she", "he"].map(
+      (who) => `${name} ${tells} ${who} `,
+    ),
+  );
+  return [...told, `${name}: `, `${name} has `, `${name} `];
 }

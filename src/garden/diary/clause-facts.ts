@@ -4,21 +4,30 @@ import type { AttributedLine } from "./attribute.ts";
 import { boughtIn, boughtPlantsIn } from "./bought.ts";
 import { type DiaryContext, note, observed } from "./clause.ts";
 import { deedsIn } from "./deeds.ts";
-import { deniedIn, missedIn, type Postponement, postponementIn, undoneIn } from "./denials.ts";
-import { endedIn, mayBeFruit, movedIn } from "./losses.ts";
+import {
+  deniedIn,
+  missedIn,
+  type Postponement,
+  postponementIn,
+  tooSmallIn,
+  undoneIn,
+} from "./denials.ts";
+import { endedIn, isOmitted, mayBeFruit, movedIn } from "./losses.ts";
 import { measurementIn } from "./measurements.ts";
 import type { Observation } from "./observation.ts";
+import { partly } from "./partly.ts";
 import { asDone, putOffIn } from "./put-off.ts";
 import { isActObservation } from "./resolve-conflicts.ts";
 import { stagesIn } from "./seen.ts";
+import { withoutShare } from "./share.ts";
 import { sownAgainIn } from "./sown-again.ts";
 import { bedNamed, sayPlanting, subjectOf } from "./subjects.ts";
 import { dayAhead, withOwnDay } from "./when.ts";
-import { shorterWordings } from "./wording.ts";
+import { wordingsOf } from "./wordings.ts";
 
 /** Words of what is not so, or not yet, or not ours. */
 const NOT_SO =
-  /\b(?:not|no|never|nothing|none|yet|cannot|\w+n't|will|shall|should|must|would|could|might|may be|tomorrow|if|need|needs|plan|want|hope|nearly|almost|half|forgot|tried|maybe|perhaps|neighbou?rs?|soon|next week|time to|ready for)\b/;
+  /\b(?:not|no|never|nothing|none|yet|cannot|\w+n't|will|shall|should|must|would|could|might|may be|tomorrow|if|need|needs|plan|planning|want|hope|hoping|hopefully|all being well|with luck|going to|gonna|about to|due|thinking|nearly|almost|half|forgot|tried|maybe|perhaps|neighbou?rs?|next door|soon|next week|time to|ready for)\b/;
 
 /**
  * The facts of one clause, on the day that it names, else on its line's; null where it has none. A note in it says why it
@@ -31,9 +40,20 @@ export function observationsInClause(
 ): readonly Observation[] | null {
   const { text, day } = withOwnDay(clause, attributed.line.day);
   const dated = { ...attributed, line: { ...attributed.line, day } };
+  const whole = withoutShare(text);
+  const facts = readIn(dated, whole ?? text, context);
+  if (whole === null || !facts || !observed(facts)) return facts;
+  return facts.map((each) => partly(each, dated.line, context));
+}
+
+function readIn(
+  attributed: AttributedLine,
+  text: string,
+  context: DiaryContext,
+): readonly Observation[] | null {
   let nearly: readonly Observation[] | null = null;
-  for (const wording of shorterWordings(text)) {
-    const facts = factsIn(dated, wording, context);
+  for (const wording of wordingsOf(text, context.plans)) {
+    const facts = factsIn(attributed, wording, context);
     if (facts && observed(facts)) return facts;
     nearly ??= facts;
   }
@@ -75,6 +95,9 @@ function parseUndo(
   return undo.length > 0 ? undo : [note(attributed.line, `there is nothing to undo in ${what}`)];
 }
 
+/** Words of a date, which can lie behind; `it dries` and `the snow is gone` are days nobody knows. */
+const NAMES_A_DAY = /\d|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/;
+
 /** A sowing, planting or setting out that waits; null where no planting is named that can be begun so. */
 function parsePutOff(
   attributed: AttributedLine,
@@ -88,7 +111,7 @@ function parsePutOff(
   for (const way of asDone(putOff)) {
     const waiting = deedsIn(attributed, way, context)?.flatMap((each) => asNotYet(each)) ?? [];
     if (waiting.length === 0) continue;
-    if (putOff.until !== null && until === null)
+    if (putOff.until !== null && until === null && NAMES_A_DAY.test(putOff.until))
       return [note(line, `${putOff.until} is no day ahead`)];
     return waiting.map((each) => (until === null ? each : { ...each, until }));
   }
@@ -103,7 +126,7 @@ function parseDenial(
 ): readonly Observation[] | null {
   const postponement = postponementIn(text, context.vocabulary);
   if (postponement) return [observePostponement(attributed, postponement, context)];
-  const missed = missedIn(text);
+  const missed = missedIn(text) ?? tooSmallIn(text);
   const found =
     missed === null ? null : subjectOf(missed, { day: attributed.line.day }, context.plans);
   if (found && "planting" in found) return [missing(attributed, found)];
@@ -146,9 +169,17 @@ function observePostponement(
   if ("why" in subject) return note(attributed.line, subject.why);
   const { key: planting } = subject.planting;
   const { practice } = postponement;
+  const until = postponement.until === undefined ? null : dayAhead(postponement.until, day);
   return postponement.leftOut
     ? { kind: "left", day, planting, practice, text }
-    : { kind: "not yet", day, planting, of: { practice, step: null }, sowing: subject.sowing };
+    : {
+        kind: "not yet",
+        day,
+        planting,
+        of: { practice, step: null },
+        sowing: subject.sowing,
+        ...(until === null ? {} : { until }),
+      };
 }
 
 /** What failed, was lost, or was moved to another bed; null where the line tells of no such thing. */
@@ -163,7 +194,8 @@ function parseEnding(
   const ending = moved ?? endedIn(text);
   // What failed is told by what did not come; the rest is not so where the line says not.
   const failed = ending !== null && "kind" in ending && ending.kind === "failed";
-  if (ending === null || (!failed && NOT_SO.test(text.replace(/^(?:are |is )?not growing/, ""))))
+  const sure = failed || isOmitted(text);
+  if (ending === null || (!sure && NOT_SO.test(text.replace(/^(?:are |is )?not growing/, ""))))
     return null;
   const search = { day, all: true } as const;
   const subject = subjectOf(ending.subject.replace(/^(?:the|all the) /, ""), search, plans);

@@ -56,9 +56,31 @@ function observe(
   { name, deeds }: Reading,
   context: DiaryContext,
 ): readonly Observation[] {
-  return name === null
-    ? [observeUnnamed(line, deeds, context)]
-    : inEach(name, (one) => observeNamed(line, { name: one, deeds }, context));
+  if (name === null) return [observeUnnamed(line, deeds, context)];
+  const all = observeAll(line, { name, deeds }, context);
+  return all ?? inEach(name, (one) => observeNamed(line, { name: one, deeds }, context));
+}
+
+const ALL_BEDS =
+  /^(?:everything|everywhere|right|the lot|(?:all |all of )?(?:the |my |our )?(?:whole |entire )?(?:garden|plot|allotment|place|beds))$/;
+const ALL_IN = /^(?:everything|the lot|all|all the crops|all the plants) in (?:the )?(?<bed>.+)$/;
+
+/** What is done to every bed, or to every planting of one bed; null where the name means no such whole. */
+function observeAll(
+  line: LineBy,
+  { name, deeds }: { readonly name: string; readonly deeds: readonly PracticeDeed[] },
+  context: DiaryContext,
+): readonly Observation[] | null {
+  const plan = planInSeason(line.line.day, context.plans);
+  const ofBed = deeds.find(({ deed }) => deed.about === "bed");
+  if (plan && ofBed && ALL_BEDS.test(name))
+    return plan.beds.map(({ key }) => doneTo(line, `${plan.year}/bed/${key}`, ofBed));
+  const bed = plan && bedNamed(ALL_IN.exec(name)?.groups?.bed ?? "", [plan]);
+  if (!plan || !bed) return null;
+  return plan.plantings
+    .filter((planting) => planting.bed === bed.key && mayStand(planting, line.line.day))
+    .map((planting) => observeNamed(line, { name: sayPlanting(planting), deeds }, context))
+    .filter(({ kind }) => kind === "done");
 }
 
 /** A planting of that name, else a bed. */
@@ -72,11 +94,17 @@ function observeNamed(
   const canBe = (planting: Planting) =>
     ofPlantings.some(
       ({ practice, deed }) =>
-        canBeSaidOf(planting, deed.of) && (isAhead(practice) || mayStand(planting, day)),
+        canBeSaidOf(planting, deed.of) &&
+        isInTime(deed.of, line, context) &&
+        (isAhead(practice) || mayStand(planting, day)),
     );
   const found = subjectOf(name, { day, canBe }, context.plans);
   if (ofPlantings.length > 0 && "planting" in found)
-    return observePlanting(line, found, ofPlantings);
+    return observePlanting(
+      line,
+      found,
+      ofPlantings.filter(({ deed }) => isInTime(deed.of, line, context)),
+    );
   const ofBed = deeds.find(({ deed }) => deed.about === "bed");
   const plan = planInSeason(day, context.plans);
   const bed = ofBed && plan ? bedNamed(name.replace(/^the /, ""), [plan]) : null;
@@ -140,6 +168,25 @@ function doneTo(
 /** Whether a practice is done before a planting is in its place. */
 const isAhead = ({ name, begins }: PracticeWords) =>
   begins !== null || name === "set out" || name === "things to have" || name === "pot on";
+
+/** Days before the usual last frost from which raised plants may be out. Source: house rule; the hardy go a month before it. */
+const OUT_BEFORE_FROST_DAYS = 30;
+
+/** Words of a shelter, or of a cold hour: what is in there is not planted. */
+const SHELTERED =
+  /\b(?:night|tonight|overnight|frost|cold|porch|house|kitchen|shed|garage|indoors|inside|storm)\b/;
+
+/** Whether raised plants that are in can be in the ground on that day, and not as seed in a tray or for the night. */
+function isInTime(
+  { whenOut }: PlantingCondition,
+  { line }: LineBy,
+  { plans }: DiaryContext,
+): boolean {
+  if (whenOut !== true) return true;
+  const lastFrost = planInSeason(line.day, plans)?.site.lastFrost;
+  if (!lastFrost || SHELTERED.test(line.text.toLowerCase())) return false;
+  return line.day >= lastFrost.usual - OUT_BEFORE_FROST_DAYS;
+}
 
 /** Whether a name can mean that planting at all: what is in since another year is not sown, and a board needs a board. */
 function canBeSaidOf({ inSince, under }: Planting, of: PlantingCondition): boolean {

@@ -3,6 +3,7 @@ import { namedPractice } from "../plan/practices.ts";
 
 /** A line that says what is not so, turned into the deed it denies: `carrots not up yet` into `carrots up`. */
 const DENIAL_PATTERNS: readonly (readonly [RegExp, string])[] = [
+  [/^(?<name>.+?) (?:is|are) (?:still )?bare$/, "$<name> covered"],
   [/^(?:still )?no (?:sign|trace) of (?<name>.+?)(?: yet| so far)?$/, "$<name> up"],
   [
     /^nothing (?:to see |showing |up )?(?:yet )?(?:in|of|from) (?<name>.+?)(?: yet| so far)?$/,
@@ -34,12 +35,35 @@ export function deniedIn(text: string): string | null {
 }
 
 const TOO_SMALL =
-  /^(?<subject>.+?) (?:is |are )?(?:still )?(?:too (?:small|short|young)|not (?:tall|big|old|ready)(?: enough)?(?: yet)?)(?: to (?:be )?| for )(?<work>.+?)(?: yet)?$/;
+  /^(?<subject>.+?) (?:is |are )?(?:still )?(?:too (?:small|short|young)|not (?:tall|big|old|ready)(?: enough)?(?: yet)?)(?: still)?(?: to (?:be )?| for )(?<work>.+?)(?: yet)?$/;
 const LEFT =
   /^(?:left|leaving|skipped|skipping|no) (?:the |out the )?(?<work>.+?)(?: of| for| the)+ (?:the )?(?<subject>.+?) (?:this|for this) year$/;
 
+const UNTIL = "(?: (?:until|till|til|to|for) (?<until>.+))?";
+const WAITS = [
+  new RegExp(
+    `^(?<work>[a-z]+(?: out| off| on)?) (?:of )?(?:the )?(?<subject>.+?) (?:is |was |are |has been )?(?:put off|postponed|delayed|can wait|must wait|has to wait|will wait)${UNTIL}$`,
+  ),
+  new RegExp(
+    `^(?:put off|postponed|delayed|holding off|held off)(?: on| with)? (?:the )?(?<work>[a-z]+ing(?: out| off| on)?) (?:of )?(?:the )?(?<subject>.+?)${UNTIL}$`,
+  ),
+];
+
+const SIZE =
+  "(?:(?:is|are|still|only|just|far|way|much|a bit|diameter|bulbs|roots|heads|fruits|stems|\\d[\\d.,]* ?(?:cm|mm|in)) )*";
+const SMALL = new RegExp(
+  `^(?<subject>.+?) ${SIZE}(?:too (?:small|short|young|tiny|early|green|hard)|like (?:grass|golf balls|marbles|pencils|string|peas)|tiny|titchy|the size of (?:marbles|peas|golf balls|pencils))(?: yet| still| for now)?(?: to (?:pick|eat|pull|cut|lift|dig|move|bother with))?$`,
+);
+
+/** The name of what is said to be too small for whatever comes next; null where a line says nothing of the kind. */
+export function tooSmallIn(text: string): string | null {
+  return SMALL.exec(text)?.groups?.subject ?? null;
+}
+
 /** The practice of a word for a job, past forms too: `thin`, `thinning`, `thinned`, `weeded`, `covered`. */
 function asJob(work: string, vocabulary: Vocabulary): string | null {
+  if (/^(?:put|plant|planted|set|go|move) (?:\w+ )?out(?:side|doors)?$/.test(work))
+    return namedPractice("set out", vocabulary);
   const forms = [
     work,
     work.replace(/([a-z])\1ed$/, "$1"),
@@ -54,6 +78,8 @@ export type Postponement = {
   readonly subject: string;
   readonly practice: string;
   readonly leftOut: boolean;
+  /** Until when, in the words of the line, where it says so. */
+  readonly until?: string;
 };
 
 /** A job that a line puts off since its plants are not ready, or leaves out for the year. */
@@ -61,10 +87,12 @@ export function postponementIn(text: string, vocabulary: Vocabulary): Postponeme
   for (const [pattern, left] of [
     [LEFT, true],
     [TOO_SMALL, false],
+    ...WAITS.map((pattern) => [pattern, false] as const),
   ] as const) {
-    const { subject, work } = pattern.exec(text)?.groups ?? {};
+    const { subject, work, until } = pattern.exec(text)?.groups ?? {};
     const practice = work === undefined ? null : asJob(work, vocabulary);
-    if (subject !== undefined && practice !== null) return { subject, practice, leftOut: left };
+    if (subject !== undefined && practice !== null)
+      return { subject, practice, leftOut: left, ...(until === undefined ? {} : { until }) };
   }
   return null;
 }

@@ -1,7 +1,7 @@
-const PESTS =
-  "(?:the )?(?:something|slugs?|snails?|rabbits?|hares?|deer|moose|elk|mouse|mice|rats?|voles?|moles?|gophers?|squirrels?|chipmunks?|groundhogs?|raccoons?|badgers?|foxes|possums?|wallab(?:y|ies)|kangaroos?|sheep|goats?|cows?|hens?|chickens?|dog|cat|birds?|pigeons?|crows?|rooks|jays?|magpies|pheasants?|cockatoos|cockatoo|sparrows|ants|cutworms?|caterpillars|grasshoppers|root maggots|maggots|flea beetles|frost|hail|blight|drought|damping off)";
+import { ANY_PEST as PESTS } from "./pests.ts";
+
 const ATE =
-  "(?:ate|has eaten|have eaten|took|has taken|have taken|killed|ruined|destroyed|flattened|finished(?: off)?|dug up|carried off|got)";
+  "(?:ate|burned|burnt|scorched|cooked|fried|wiped out|stripped|has eaten|have eaten|took|has taken|have taken|killed|ruined|destroyed|flattened|finished(?: off)?|dug up|carried off|got)";
 /** Words of eating and taking, which of plants that stand for years may be the fruit alone. */
 const EATING = /\b(?:ate|eaten|took|taken|got|had)\b/;
 
@@ -16,6 +16,7 @@ const SEED = "(?<subject>.+?) seeds?";
 const FAILED = [
   /^(?<subject>.+?) (?:has |have |all )*(?:failed|never came up|did not come up|didn't come up|came to nothing|(?:is |are |was |were )?a (?:complete |total )?failure|rotted(?: in the ground)?)$/,
   /^nothing came of (?<subject>.+)$/,
+  /^(?:sowing|planting) (?:of )?(?<subject>.+?) (?:has |have |all )*failed$/,
   new RegExp(`^${PESTS} (?:${ATE}|had)(?: all)? ${SEED}$`),
   new RegExp(`^${PESTS} (?:carried|dug|took|scratched|pulled)(?: all)? ${SEED} (?:off|up|out)$`),
   new RegExp(`^${PESTS} (?:scratched|pulled) up(?: all)? (?<subject>.+)$`),
@@ -23,7 +24,7 @@ const FAILED = [
   /^(?<subject>.+?) seeds? (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|gone|washed (?:out|away)|rotted)(?: by .+)?$/,
 ];
 const LOST = [
-  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up)(?: (?:by|to|in|of) .+)?$/,
+  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up|(?:black |brown |green )?mush|toast|goners?|a goner|blackened|done for|wiped out|kaput|no more)(?: (?:by|to|in|of) .+)?$/,
   new RegExp(
     `^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|ruined|killed|destroyed) by (?:an? )?${PESTS}$`,
   ),
@@ -34,7 +35,12 @@ const LOST = [
   new RegExp(`^${PESTS} (?:${ATE}|had all)(?: all)? (?<subject>.+)$`),
   new RegExp(`^${PESTS} had (?<subject>the .+)$`),
   new RegExp(`^${PESTS} dug(?: all)? (?<subject>.+?) (?:up|out)$`),
-  /^(?:is |are )?(?:not growing|skipped|skipping|leaving out|left out|not bothering with|giving up on) (?:the |any )?(?<subject>.+?) this year$/,
+];
+const OMITTED = [
+  /^(?:is |are )?(?:not growing|skipped|skipping|leaving out|left out|not bothering with|giving up on) (?:the |any )?(?<subject>.+?) this (?:year|season)$/,
+  /^(?:don't think (?:i'm|we're)|won't be|not|am not|are not|aren't) (?:doing|growing|sowing|planting|having|bothering with) (?:the |any )?(?<subject>.+?) this (?:year|season)$/,
+  /^(?:will |we'll |i'll )?(?:give|gave|giving) (?<subject>.+?) a (?:miss|rest)(?: this (?:year|season))?$/,
+  /^no (?<subject>[\w' ]+?) this (?:year|season)$/,
 ];
 
 /** The planting, by name, that came to nothing or is gone; null where a line tells of no such thing, or of some of it alone. */
@@ -43,7 +49,7 @@ export function endedIn(
 ): { readonly kind: "failed" | "lost"; readonly subject: string } | null {
   for (const [kind, patterns] of [
     ["failed", FAILED],
-    ["lost", LOST],
+    ["lost", [...OMITTED, ...LOST]],
   ] as const)
     for (const pattern of patterns) {
       const subject = pattern.exec(text)?.groups?.subject;
@@ -51,6 +57,9 @@ export function endedIn(
     }
   return null;
 }
+
+/** Whether a planting is left out for the year, which is told by what is not done. */
+export const isOmitted = (text: string): boolean => OMITTED.some((pattern) => pattern.test(text));
 
 const MOVED = [
   /^moved (?<subject>.+?) (?:in)?to (?<bed>.+)$/,

@@ -1,26 +1,4 @@
-/** What gardeners call a crop among themselves, and the name of the trade that the facts know it by. */
-const NICKNAMES: Readonly<Record<string, string>> = {
-  toms: "tomatoes",
-  tomatos: "tomatoes",
-  potatos: "potatoes",
-  tatties: "potatoes",
-  taters: "potatoes",
-  earlies: "potatoes",
-  "first earlies": "potatoes",
-  "second earlies": "potatoes",
-  maincrop: "potatoes",
-  cuke: "cucumber",
-  zuke: "zucchini",
-  zukes: "zucchini",
-  broc: "broccoli",
-  brocolli: "broccoli",
-  caulis: "cauliflower",
-  runners: "runner beans",
-  broads: "broad beans",
-  sprouts: "brussels sprouts",
-  strawbs: "strawberries",
-  strawberrys: "strawberries",
-};
+import { NICKNAMES } from "./nicknames.ts";
 
 const COUNT =
   "(?:about |some |both |all |the |our |my |its? |an? |another |few |last |rest |next year's |new )*";

@@ -1,6 +1,7 @@
 import { type Quantity, quantityFrom, temperatureFrom } from "../../base/index.ts";
 import type { DiaryLine, Plan } from "../model/plan.ts";
 import { note } from "./clause.ts";
+import { dryDaysIn } from "./dry-days.ts";
 import type { Observation } from "./observation.ts";
 import { bedNamed, planInSeason, subjectOf } from "./subjects.ts";
 
@@ -10,18 +11,25 @@ const TEMPERATURE =
 const DEGREES = TEMPERATURE.replace(/\?$/, "");
 const SOIL = [
   new RegExp(
-    `^(?:(?<first>.+?) )?soil(?: temperature| temp)?(?:,? (?:in|of|at) (?:the )?(?<bed>.+?))?,?(?: is| was| at|:)? ${TEMPERATURE}$`,
+    `^(?:(?<first>.+?) )?soil(?: temperature| temp| thermometer)?(?:,? (?:in|of|at) (?:the )?(?<bed>.+?))?,?(?: is| was| at| says| reads| shows| up to| down to| still|:)* ${TEMPERATURE}$`,
   ),
   new RegExp(
-    `^soil(?: temperature| temp)?(?: is| was|:)? ${TEMPERATURE} (?:in|of|at) (?:the )?(?<bed>.+)$`,
+    `^soil(?: temperature| temp| thermometer)?(?: is| was| says| reads| shows| up to| still|:)* ${TEMPERATURE} (?:in|of|at) (?:the )?(?<bed>.+)$`,
   ),
+  new RegExp(`^${DEGREES} (?:soil|in the soil|soil temperature|soil temp)$`),
   new RegExp(`^${DEGREES} (?:in|at) (?:the )?(?<bed>.+)$`),
 ];
+/** Words for a bed that has no name. */
+const SOME_BED = /^(?:raised |veg |vegetable )?(?:bed|beds|soil|ground|garden|plot)$/;
 const LOW = [
   new RegExp(
-    `^(?:a |the )?(?:night'?s? )?(?:low|lowest|min|minimum)(?: temp| temperature)?(?: of| was| is| last night| tonight|:)* ${TEMPERATURE}(?: last night| overnight)?$`,
+    `^(?:a |the |outside |outdoor )?(?:night'?s? )?(?:low|lowest|min|minimum)\\.?(?: temp| temperature)?(?: of| was| is| last night| tonight|:)* ${TEMPERATURE}(?: last night| overnight)?$`,
   ),
-  new RegExp(`^${DEGREES} last night$`),
+  new RegExp(`^${DEGREES} (?:last night|overnight)$`),
+  /^(?<value>[-−]\d+(?:[.,]\d+)?)(?<unit>) (?:last night|overnight|this morning)$/,
+  new RegExp(
+    `^(?:the )?nights? (?:(?:is|are|was|were|still|down to|at|of|around|about|only) )*${TEMPERATURE}$`,
+  ),
   new RegExp(`^(?:a |hard |light )*frost,?(?: of| down to)? ${TEMPERATURE}$`),
   new RegExp(`^(?:it )?(?:went |got |fell )?down to ${TEMPERATURE}(?: last night| overnight)?$`),
 ];
@@ -32,10 +40,13 @@ const RAIN = [
   new RegExp(`^${LENGTH} (?:of )?rain(?: last night)?$`),
   new RegExp(`^${LENGTH} in (?:the )?(?:rain )?gauge$`),
   new RegExp(`^(?:rain )?gauge:? ${LENGTH}$`),
+  /^(?<value>[\d.,]+) ?(?<unit>mm) (?:since .+|overnight|last night|in the night|today|all day)$/,
 ];
 const HEIGHT = new RegExp(
-  `^(?<subject>.+?) (?:is |are |stand |stands |now )*${LENGTH}(?: tall| high)$`,
+  `^(?<subject>.+?) (?:is |are |stand |stands |now |already |maybe |about |all )*${LENGTH}(?: tall| high)$`,
 );
+/** Without a word for tall: centimetres and inches alone, since metres and feet may be a row's length. */
+const BARE_HEIGHT = /^(?<subject>[\w' ]+?) (?<value>\d[\d.,]*) ?(?<unit>cm|in|inch|inches)$/;
 
 /** The parts of the first pattern that fits. */
 function partsIn(text: string, patterns: readonly RegExp[]): RegExpExecArray["groups"] | null {
@@ -47,17 +58,25 @@ function partsIn(text: string, patterns: readonly RegExp[]): RegExpExecArray["gr
 }
 
 function rainIn(line: DiaryLine, text: string): Observation | null {
+  const days = dryDaysIn(text, line.day);
+  const none = days === null ? null : quantityFrom("0 mm");
+  if (days !== null && none)
+    return { kind: "measured", day: line.day, what: "rain", bed: null, value: none, days };
   const rain = partsIn(text, RAIN);
   const value = rain && quantityFrom(`${rain.value} ${rain.unit}`);
   return value ? { kind: "measured", day: line.day, what: "rain", bed: null, value } : null;
 }
 
+/** Nights are never so warm [°C]: the figure is in another unit, or of something else. Source: house rule. */
+const WARMEST_NIGHT_C = 30;
+
 function heightIn(line: DiaryLine, text: string, plans: readonly Plan[]): Observation | null {
-  const height = HEIGHT.exec(text)?.groups;
+  const bare = BARE_HEIGHT.exec(text)?.groups;
+  const height = HEIGHT.exec(text)?.groups ?? bare;
   const value = height && quantityFrom(`${height.value} ${height.unit}`);
   if (!value) return null;
   const subject = subjectOf((height.subject ?? "").replace(/^the /, ""), { day: line.day }, plans);
-  if ("why" in subject) return note(line, subject.why);
+  if ("why" in subject) return bare ? null : note(line, subject.why);
   const { key: planting } = subject.planting;
   return { kind: "measured", day: line.day, what: "height", bed: null, planting, value };
 }
@@ -72,6 +91,8 @@ export function measurementIn(
   if (length) return length;
   const low = partsIn(text, LOW);
   const night = low && degrees(low, line, plans);
+  if (night && night.si > WARMEST_NIGHT_C)
+    return note(line, "no night is so warm: give it with its unit");
   if (night) return { kind: "measured", day: line.day, what: "low", bed: null, value: night };
   return soilIn(line, text, plans);
 }
@@ -82,6 +103,8 @@ function soilIn(line: DiaryLine, text: string, plans: readonly Plan[]): Observat
   if (!soil || !value) return null;
   const where = soil.bed ?? soil.first?.replace(/^the /, "") ?? null;
   if (where === null) return { kind: "measured", day: line.day, what: "soil", bed: null, value };
+  if (SOME_BED.test(where) && bedNamed(where, plans) === null)
+    return { kind: "measured", day: line.day, what: "soil", bed: null, value };
   const bed = bedNamed(where, plans);
   // Degrees alone are soil's only outdoors; under glass it is the air that one measures.
   if (!text.includes("soil") && bed?.kind !== "bed") return null;

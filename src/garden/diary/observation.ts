@@ -47,6 +47,8 @@ export type Observation =
       readonly planting: string;
       readonly of: NotYet;
       readonly sowing: number | null;
+      /** Some of it was done, and the job stays open for the rest. */
+      readonly partly?: true;
       /** The day to which the gardener put it off, where the line says one. */
       readonly until?: Day;
     }
@@ -97,6 +99,8 @@ export type Observation =
       readonly what: "low" | "rain";
       readonly bed: null;
       readonly value: Quantity;
+      /** Of how many days up to this one, where it is of more than this one [days]. */
+      readonly days?: number;
     }
   | {
       readonly kind: "measured";

@@ -7,6 +7,7 @@ import { observationsInClause } from "./clause-facts.ts";
 import type { Observation } from "./observation.ts";
 import { resolveConflicts } from "./resolve-conflicts.ts";
 import { observationsInClauses } from "./several-clauses.ts";
+import { withFrontDay } from "./when.ts";
 import { otherOrders } from "./wording.ts";
 
 /**
@@ -53,12 +54,15 @@ const MAX_LINE_LETTERS = 300;
 function parseDiaryLine(line: DiaryLine, context: DiaryContext): readonly Observation[] {
   if (line.answers) return [observationOfAnswer(line, context.vocabulary)];
   if (line.text.length > MAX_LINE_LETTERS) return [note(line, null)];
-  const attributed = attributeLine(line, context.plans);
+  const read = attributeLine(line, context.plans);
+  const front = withFrontDay(read.text, line.day);
+  if ("why" in front) return [note(line, front.why)];
+  const attributed = { ...read, line: { ...line, day: front.day }, text: front.text };
   const whole = observationsInClause(attributed, attributed.text, context);
   if (whole && observed(whole)) return whole;
   for (const text of otherOrders(attributed.text)) {
     const other = observationsInClause(attributed, text, context);
     if (other && observed(other)) return other;
   }
-  return observationsInClauses(attributed, context) ?? whole ?? [note(line, null)];
+  return observationsInClauses(attributed, context) ?? whole ?? [note(attributed.line, null)];
 }

@@ -20,6 +20,9 @@ const PUT_OFF: readonly RegExp[] = [
     `^(?:not|no|no time for|couldn't do the|rained off:?) ${WORK} (?:of )?(?<subject>.+?)(?: yet)?${UNTIL}$`,
   ),
   new RegExp(
+    `^(?:will|i'll|we'll) (?:do|${WORK}) (?:the )?(?<subject>.+?) (?:on |this |at the )?(?<until>(?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow)(?: .*)?$`,
+  ),
+  new RegExp(
     `^(?:couldn't|could not|can't|cannot|didn't get (?:round )?to|did not get to|no time to) ${WORK} (?<subject>.+?)$`,
   ),
 ];

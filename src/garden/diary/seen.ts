@@ -2,7 +2,7 @@ import { cropFor } from "../../crops/index.ts";
 import type { DiaryLine, Planting } from "../model/plan.ts";
 import { type DiaryContext, inEach, note, observed } from "./clause.ts";
 import type { Observation, ObservedStage } from "./observation.ts";
-import { FIRST_FRUIT, STAGE_PHRASES } from "./stages.ts";
+import { FIRST_FRUIT, STAGE_PHRASES, TOPS_FALL } from "./stages.ts";
 import { mayStand, subjectOf } from "./subjects.ts";
 
 /** The stages that were seen, by the first phrase that fits; a note where it fits no planting, null where no phrase does. */
@@ -19,7 +19,7 @@ export function stagesIn(
     if (observed(observations)) return observations;
     nearly ??= observations;
   }
-  return nearly ?? firstFruitIn(line, text, plans);
+  return nearly ?? bulbsIn(line, text, plans) ?? firstFruitIn(line, text, plans);
 }
 
 function seen(
@@ -33,6 +33,22 @@ function seen(
   if ("why" in subject) return note(line, subject.why);
   const { planting, sowing } = subject;
   return { kind: "seen", day: line.day, planting: planting.key, stage, sowing };
+}
+
+/** Crops whose tops fall when they are ripe. */
+const BULBS: readonly string[] = ["onion", "shallot"];
+
+function bulbsIn(
+  line: DiaryLine,
+  text: string,
+  plans: DiaryContext["plans"],
+): readonly Observation[] | null {
+  const name = TOPS_FALL.exec(text)?.groups?.subject;
+  if (name === undefined) return null;
+  const subject = subjectOf(name, { day: line.day }, plans);
+  if ("why" in subject || !BULBS.includes(subject.planting.crop)) return null;
+  const { planting, sowing } = subject;
+  return [{ kind: "seen", day: line.day, planting: planting.key, stage: "first ripe", sowing }];
 }
 
 /** `First tomato`: one fruit of a crop that is eaten for it, or what is cut of one that stands for years. Of others it could be shoots. */

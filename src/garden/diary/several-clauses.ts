@@ -1,17 +1,30 @@
+import { cropNamed } from "../../crops/index.ts";
 import type { AttributedLine } from "./attribute.ts";
-import { type DiaryContext, observed } from "./clause.ts";
+import { type DiaryContext, note, observed } from "./clause.ts";
 import { observationsInClause } from "./clause-facts.ts";
-import type { Observation, ObservedStage } from "./observation.ts";
+import { type ClauseBefore, completed } from "./ellipsis.ts";
+import type { Observation } from "./observation.ts";
+import { partly } from "./partly.ts";
+import { isShare } from "./share.ts";
 import { sayPlanting, subjectOf } from "./subjects.ts";
 
-const BETWEEN = /[,;.:] +(?:and +|but +)?|\.{2,} *| but | - /;
+const BETWEEN =
+  /[,;.:!]+ +(?:and +|but +|so +)?|\.{2,} *|!+$| but | - | – | so (?=(?:i|we|got|had)\b)| because /;
+
+/** A clause that asks, by the word that it begins with; the rest of its line may still report. */
+const ASKED =
+  /(?:^|(?<=[,.;!] ))(?:and |but |or )?(?:is|are|was|were|do|does|did|should|shall|can|could|would|will|what|when|why|how|who|which|where|anyone|anybody|has anyone|(?:they|it) (?:might|may|could|will))\b[^,.;!?]*\?+ ?/g;
 
 /** Words after which a line as a whole is no report: questions, conditions, choices, jokes and second thoughts. */
 const NO_REPORT =
-  /\?|\b(?:if|unless|whether|or|dreamt?|dreamed|joke|kidding|mistake|actually|i mean|not really|scratch that|pretend|come back|recover|regrow|survived?|pull through)\b|(?:^|[,.;:!] *)no,/;
+  /\?|\b(?:if|unless|whether|or|dreamt?|dreamed|joke|kidding|mistake|actually|i mean|not really|scratch that|pretend|come back|recover|regrow|survived?|pull through|(?:stuck|put|stood|pushed|popped|firmed|propped) (?:\w+ ){1,4}back(?: up| in)?)\b|(?:^|[,.;:!] *)no,/;
 
-/** A clause and what it was found to say, with the name of the one planting it speaks of; null where that is none or several. */
-type ReadClause = { readonly facts: readonly Observation[] | null; readonly name: string | null };
+/** A clause beside its facts, with the name it leaves to those behind it. */
+type ReadClause = ClauseBefore & {
+  readonly own: readonly Observation[];
+  /** What it names where nothing of it was understood. */
+  readonly unread: string | null;
+};
 
 /**
  * What each clause of a line says; of those that say nothing, nothing. Clauses may leave out what the one before them has
@@ -21,20 +34,42 @@ export function observationsInClauses(
   attributed: AttributedLine,
   context: DiaryContext,
 ): readonly Observation[] | null {
-  const { text } = attributed;
+  const text = attributed.text.replace(ASKED, "");
   if (NO_REPORT.test(text)) return null;
-  const clauses = clausesOf(attributed, context).filter((clause) => clause.trim() !== "");
-  const found: Observation[] = [];
-  let before: ReadClause = { facts: null, name: null };
-  for (const clause of clauses) {
-    const read = readClause(attributed, clause.trim(), { before, context });
-    found.push(...(read.facts ?? []));
-    before = { facts: read.facts ?? before.facts, name: read.name ?? before.name };
+  const clauses = clausesOf({ ...attributed, text: attributed.text.replace(/\?/g, ",") }, context);
+  let found: readonly Observation[] = [];
+  let before: ReadClause = { text: "", facts: null, name: null, own: [], unread: null };
+  const unread: { readonly name: string; readonly fact: Observation }[] = [];
+  for (const clause of clauses.map((each) => each.trim()).filter(Boolean)) {
+    if (isShare(clause) && before.own.length > 0) {
+      const last = new Set(before.own);
+      found = found.map((each) => (last.has(each) ? partly(each, attributed.line, context) : each));
+      continue;
+    }
+    const read = readClause(attributed, clause, { before, context });
+    found = [...found, ...read.own];
+    if (read.unread !== null)
+      unread.push({
+        name: read.unread,
+        fact: note(attributed.line, `“${clause}” is not understood`),
+      });
+    before = { ...read, facts: read.facts ?? before.facts, name: read.name ?? before.name };
   }
-  const facts = found.filter((each) => each.kind !== "note");
-  const gone = facts.some(({ kind }) => kind === "lost");
-  if (facts.length === 0) return null;
-  return gone ? found.filter(({ kind }) => kind !== "done") : found;
+  if (!found.some(({ kind }) => kind !== "note")) return null;
+  const told = new Set(found.map((each) => nameOf([each], context)));
+  const rest = unread.filter(({ name }) => !told.has(name)).map(({ fact }) => fact);
+  return [...withoutGone(found), ...rest];
+}
+
+/** Without work on what the same line says is lost, and without remarks on words that are no crop. */
+function withoutGone(found: readonly Observation[]): readonly Observation[] {
+  const lost = new Set(found.flatMap((each) => (each.kind === "lost" ? [each.planting] : [])));
+  return found.filter((each) => {
+    if (each.kind === "done") return !lost.has(each.planting);
+    if (each.kind !== "note") return true;
+    const missing = /^no planting is called (.+)$/.exec(each.why ?? "")?.[1];
+    return missing === undefined ? each.why !== null : cropNamed(missing) !== null;
+  });
 }
 
 /** What stands between commas and the like; where that says nothing as a whole, as `tomatoes and peppers` does, what stands between its `and`s. */
@@ -46,48 +81,26 @@ function clausesOf(attributed: AttributedLine, context: DiaryContext): readonly 
   });
 }
 
-type Surroundings = { readonly before: ReadClause; readonly context: DiaryContext };
+type Surroundings = { readonly before: ClauseBefore; readonly context: DiaryContext };
 
 function readClause(
   attributed: AttributedLine,
   clause: string,
   { before, context }: Surroundings,
 ): ReadClause {
+  const mentioned = mentionedIn(clause, attributed, context);
+  const said = { text: clause, facts: null, name: mentioned, own: [], unread: null };
   // What was watered in was what was named, and not the whole garden.
-  if (before.name !== null && /^watered(?: in| well)*$/.test(clause))
-    return { facts: null, name: null };
-  for (const said of [completed(clause, before), clause, headed(clause, before)]) {
-    if (said === null) continue;
-    const facts = observationsInClause(attributed, said, context);
-    if (facts && (observed(facts) || said === clause))
-      return { facts, name: nameOf(facts, context) ?? mentionedIn(clause, attributed, context) };
+  if (before.name !== null && /^watered(?: in| well)*$/.test(clause)) return said;
+  let nearly: readonly Observation[] | null = null;
+  for (const wording of [...completed(clause, before, context), clause]) {
+    const facts = observationsInClause(attributed, wording, context);
+    if (facts && observed(facts))
+      return { ...said, facts, name: nameOf(facts, context) ?? mentioned, own: facts };
+    nearly ??= wording === clause ? facts : null;
   }
-  return { facts: null, name: mentionedIn(clause, attributed, context) };
-}
-
-const PRONOUN = /\b(?:them|those|these|new ones)\b/;
-const SAID: Readonly<Record<ObservedStage, string>> = {
-  up: "up",
-  flower: "in flower",
-  "first ripe": "ripe",
-};
-
-/** The clause with what it leaves to the one before: `carrots not`, `sowed them again`; null where it leaves nothing. */
-function completed(clause: string, { facts, name }: ReadClause): string | null {
-  const denied = /^(?<name>.+?) (?:are not|is not|aren't|isn't|not)(?: yet)?$/.exec(clause)?.groups
-    ?.name;
-  const seen = facts?.find((each) => each.kind === "seen");
-  if (denied !== undefined && seen) return `${denied} not ${SAID[seen.stage]}`;
-  if (name === null || !PRONOUN.test(clause)) return null;
-  return clause.replace(PRONOUN, (said) => (said === "new ones" ? `${name} plants` : name));
-}
-
-const BARE =
-  /^(?:delayed|postponed|put off|planted|sown|sowed|thinned|netted|covered|weeded|staked|transplanted|planted out|potted on)\b/;
-
-/** `Onions bought and planted`: work without a name is done to what was named before. */
-function headed(clause: string, { name }: ReadClause): string | null {
-  return name !== null && BARE.test(clause) ? `${name} ${clause}` : null;
+  if (nearly !== null) return { ...said, facts: nearly, own: nearly };
+  return { ...said, unread: mentioned };
 }
 
 /** What a gardener calls the one planting that facts are about. */

@@ -11,25 +11,43 @@ export const STAGE_PHRASES: readonly {
   { pattern: /^first (?:ripe|red) (?<subject>.+?)(?: eaten| picked)?$/, stage: "first ripe" },
   {
     pattern: new RegExp(
-      `^(?:picked|cut|pulled|ate|harvested|picking|cutting|pulling|eating) ${OUR}first (?:ripe )?(?<subject>.+)$`,
+      `^(?:picked|cut|pulled|ate|harvested|dug|lifted|had|gathered|picking|cutting|pulling|digging|lifting|eating) ${OUR}(?:very )?first(?: few| of)? (?:ripe )?(?<subject>.+)$`,
     ),
     stage: "first ripe",
   },
   {
     pattern: new RegExp(
-      `^${OUR}first (?:ripe )?(?<subject>.+?) (?:is |are |was |were )?(?:ripe|red|picked|cut|pulled|eaten|harvested)$`,
+      `^${OUR}first (?:harvest|picking|pick|handful|bowl|bowlful|bunch|meal|taste|cut|cutting|pulling)(?: of)? ${OUR}(?<subject>.+)$`,
     ),
     stage: "first ripe",
   },
   {
     pattern: new RegExp(
-      `^(?<subject>.+?) ${ARE}(?:first ripe|ripe|ripening|turning red|ready(?: to (?:pick|eat|cut|pull|harvest))?)$`,
+      `^(?<subject>.+?),? ${OUR}first (?:harvest|picking|pick|handful|bowl|bowlful|bunch|meal|cut|cutting)$`,
+    ),
+    stage: "first ripe",
+  },
+  {
+    pattern: new RegExp(
+      `^${OUR}first (?:ripe )?(?<subject>.+?) (?:is |are |was |were )?(?:ripe|red|picked|cut|pulled|eaten|harvested|dug|lifted)$`,
+    ),
+    stage: "first ripe",
+  },
+  {
+    pattern: new RegExp(
+      `^(?<subject>.+?) ${ARE}(?:first ripe|ripe|ripening|colouring(?: up)?|coloring(?: up)?|turning (?:red|orange|yellow|colour|color)|ready(?: to (?:pick|eat|cut|pull|harvest))?)$`,
     ),
     stage: "first ripe",
   },
   { pattern: /^ripe (?<subject>.+?), the first$/, stage: "first ripe" },
   {
-    pattern: /^(?:the )?first (?:flowers?|blossoms?|blooms?) (?:on|in|of) (?<subject>.+)$/,
+    pattern:
+      /^(?:the )?first (?:open )?(?:flowers?|blossoms?|blooms?) (?:open )?(?:on|in|of) (?<subject>.+)$/,
+    stage: "flower",
+  },
+  {
+    pattern:
+      /^(?<subject>.+?),? (?:(?:has|have|with) )?(?:its |their |the )?first (?:open )?(?:flowers?|blossoms?|blooms?)(?: open| out)?$/,
     stage: "flower",
   },
   {
@@ -45,12 +63,22 @@ export const STAGE_PHRASES: readonly {
   },
   { pattern: /^(?:see |saw )(?:the )?first (?<subject>.+)$/, stage: "up" },
   {
+    pattern:
+      /^(?:of )?\d+ (?:sown )?(?<subject>.+?) (?:cells |seeds |modules |pots )?\d+ (?:germinated|up|came up|through|emerged|sprouted)$/,
+    stage: "up",
+  },
+  { pattern: /^germination (?:of|in) (?<subject>.+)$/, stage: "up" },
+  {
     pattern: new RegExp(
-      `^(?<subject>.+?) ${ARE}(?:(?:come |came |coming |popped |popping |poking |peeping |pushing |peeking )?(?:up|through)|peeping|showing|emerged|emerging|sprouted|sprouting|germinated|germinating|appeared|breaking (?:ground|the surface)|visible)$`,
+      `^(?<subject>.+?) ${ARE}(?:(?:come |came |coming |popped |popping |poking |poked |peeping |pushing |peeking |breaking )?(?:up|through)|peeping|showing|emerged|emerging|sprouted|sprouting|germinated|germinating|appeared|breaking (?:ground|the surface)|visible)$`,
     ),
     stage: "up",
   },
 ];
+
+/** Tops that fall over, which is the sign of ripe bulbs. */
+export const TOPS_FALL =
+  /^(?<subject>.+?) (?:(?:is|are|have|has|starting to|started|tops|necks|all|going|half) )*(?:keeling over|keel over|falling over|fallen over|flopping(?: over)?|flopped(?: over)?|bending over|bent over|toppling|toppled|gone over)$/;
 
 /** A fruit on its own, `first tomato`: ripe where the crop is eaten for its fruit. */
 export const FIRST_FRUIT = /^(?:the |our |my )?(?:very )?first (?<subject>[\w' ]+)$/;

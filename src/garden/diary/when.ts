@@ -1,17 +1,46 @@
 import { type Day, dayOf, partsOf, plus, WEEKDAYS, weekdayOf } from "../../base/index.ts";
 import { readWrittenDate } from "../plan/dates.ts";
+import { countFrom } from "./counts.ts";
 
 /** Days back that a line may speak of. Source: house rule; what is told later than that is told on its own day. */
 const BACK_DAYS = 100;
 /** Days ahead to which a job may be put off. Source: house rule; more is another season's. */
 const AHEAD_DAYS = 200;
 
-const WEEKDAY = "(?:mon|tues|wednes|thurs|fri|satur|sun)day";
-const YESTERDAY = /(?:^|,? )yesterday(?: (?:morning|afternoon|evening))?(?=[ ,]|$)/;
+const WEEKDAY = "(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?";
+const YESTERDAY = /(?:^|(?<!since),? )yesterday(?: (?:morning|afternoon|evening))?(?=[ ,]|$)/;
 const ON_WEEKDAY = new RegExp(`(?:^|,? )(?:on|last) (?<weekday>${WEEKDAY})(?=[ ,]|$)`);
 const ON_DATE = /,? on (?:the )?(?<date>\d{1,2})(?:st|nd|rd|th)$/;
 const ON_DAY =
   /,? on (?:the )?(?<day>\d{1,2}(?:st|nd|rd|th)? (?:of )?[a-z]{3,9}|[a-z]{3,9} \d{1,2}(?:st|nd|rd|th)?)$/;
+
+/** A weekday or a date that a line begins with. */
+const FRONT_WEEKDAY = new RegExp(
+  `^(?:on |last )?(?<weekday>${WEEKDAY})(?:[.:,] *(?:- )?| - )(?=\\S)`,
+);
+const MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*";
+const FRONT_DATE = new RegExp(
+  `^(?:on )?(?:the )?(?<date>\\d{1,2}(?:st|nd|rd|th)? (?:of )?${MONTH}|${MONTH} \\d{1,2}(?:st|nd|rd|th)?)(?:[.:,] *(?:- )?| - | )(?=\\S)`,
+);
+/** `3/5`, which is no fraction of something. */
+const FRONT_FIGURES =
+  /^(?<date>\d{1,2}\/\d{1,2}(?:\/\d{2,4})?)[.:,]? +(?:- )?(?!(?:an? |of |in |"|inch|cup|ft|lb|kg|gal))/;
+
+/** What a line says without the day it begins with, and that day; or why nobody knows which day that is. */
+export function withFrontDay(
+  text: string,
+  day: Day,
+): { readonly text: string; readonly day: Day } | { readonly why: string } {
+  const figures = FRONT_FIGURES.exec(text)?.groups?.date;
+  const read = figures === undefined ? null : readWrittenDate(figures);
+  if (read && "wrong" in read)
+    return { why: `${read.wrong.is}: ${read.wrong.shouldBe.replace("Write", "write")}` };
+  const weekday = FRONT_WEEKDAY.exec(text)?.groups?.weekday;
+  if (weekday !== undefined) return cut(text, FRONT_WEEKDAY, weekdayAround(day, weekday, -1));
+  const date = FRONT_DATE.exec(text)?.groups?.date;
+  const found = date === undefined ? null : dayBehind(date, day);
+  return found === null ? { text, day } : cut(text, FRONT_DATE, found);
+}
 
 /** What a clause says, without the day it names, and that day; its line's own where it names none that lies behind it. */
 export function withOwnDay(text: string, day: Day): { readonly text: string; readonly day: Day } {
@@ -31,7 +60,7 @@ const cut = (text: string, pattern: RegExp, day: Day) => ({
 
 /** The day of that name from six days before to the day itself, or in the week from the day after. */
 function weekdayAround(day: Day, name: string, side: -1 | 1): Day {
-  const wanted = WEEKDAYS.findIndex((each) => each.toLowerCase() === name) + 1;
+  const wanted = WEEKDAYS.findIndex((each) => each.toLowerCase().startsWith(name.slice(0, 3))) + 1;
   const far = ((((wanted - weekdayOf(day)) * side) % 7) + 7) % 7;
   return plus(day, side * (side === 1 && far === 0 ? 7 : far));
 }
@@ -65,10 +94,11 @@ function dayBehind(written: string, day: Day): Day | null {
  */
 export function dayAhead(written: string, day: Day): Day | null {
   const text = written.replace(/^(?:about|at least|the) /, "").replace(/^weekend$/, "saturday");
-  const many = /^(?:another )?(?<count>\d{1,2}|a|one|two|three) (?<unit>day|week)s?$/.exec(
-    text,
-  )?.groups;
-  if (many) return plus(day, countOf(many.count ?? "") * (many.unit === "week" ? 7 : 1));
+  const many =
+    /^(?:another )?(?:(?<count>\d{1,2}|a|an|one|two|three|four|five|six|ten) )?(?<unit>day|week|fortnight)s?$/.exec(
+      text,
+    )?.groups;
+  if (many) return plus(day, (countFrom(many.count ?? "a") ?? 1) * (DAYS_IN[many.unit ?? ""] ?? 1));
   if (text === "next week") return plus(day, 7);
   if (text === "tomorrow") return plus(day, 1);
   const weekday = new RegExp(`^(?:next )?(${WEEKDAY})$`).exec(text)?.[1];
@@ -87,5 +117,4 @@ function dateAhead(text: string, day: Day): readonly Day[] {
   ].filter((each) => each !== null);
 }
 
-const COUNTS: Readonly<Record<string, number>> = { a: 1, one: 1, two: 2, three: 3 };
-const countOf = (text: string) => COUNTS[text] ?? Number(text);
+const DAYS_IN: Readonly<Record<string, number>> = { day: 1, week: 7, fortnight: 14 };

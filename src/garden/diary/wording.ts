@@ -1,3 +1,5 @@
+import { spelledOut } from "./spelling.ts";
+
 /** How the same is written in many ways, turned into one, in the order in which they are applied. */
 const SAME: readonly (readonly [RegExp, string])[] = [
   [/[’‘]/g, "'"],
@@ -10,6 +12,20 @@ const SAME: readonly (readonly [RegExp, string])[] = [
   [/\bdirect[- ](sow|seed)/g, "$1"],
   [/\b(sown|sowed|seeded) direct\b/g, "$1"],
   [/\bre-(sow|plant)/g, "re$1"],
+  [/\b(?:the )?\w+(?: \w+)? i meant? (?=the )/g, ""],
+  [/^\w+(?: \w+)?\? no,? (?:it's |it was )?/, ""],
+  [/\bfor to (?=\w)/g, "to "],
+  [
+    /\b(?:maybe|about|nearly|almost|just under|just over|well over|only|barely) (?=(?:an?|one|half an?|\d[\d.,]*|½) ?(?:inch|in|cm|mm|ft|foot|feet)\b)/g,
+    "",
+  ],
+  [/\b(?:up to|to|over) (?:my|the|your|our) ankles?\b|\bankle[- ]high\b/g, "10 cm tall"],
+  [/\b(?:up to|to|over) (?:my|the|your|our) knees?\b|\bknee[- ]high\b/g, "50 cm tall"],
+  [
+    /\b(?:up to|to|over) (?:my|the|your|our) (?:waist|hips?)\b|\b(?:waist|hip)[- ]high\b/g,
+    "100 cm tall",
+  ],
+  [/\b(?:up to|to|over) (?:my|the|your|our) shoulders?\b|\bshoulder[- ]high\b/g, "140 cm tall"],
   [/\b(?:half an?|½ an?) (?=inch)/g, "½ "],
   [/\b(?:an?|one) inch\b/g, "1 inch"],
   [
@@ -20,9 +36,12 @@ const SAME: readonly (readonly [RegExp, string])[] = [
 
 /** A line's small letters in plain words: one spelling of a thing, no remarks in brackets. */
 export function plainWording(text: string): string {
-  let plain = text;
+  let plain = spelledOut(text);
   for (const [pattern, same] of SAME) plain = plain.replace(pattern, same);
-  return plain.replace(/\s+/g, " ").trim();
+  return plain
+    .replace(/\s+/g, " ")
+    .replace(/[ .!,]+$/, "")
+    .trim();
 }
 
 /** Words that move nothing wherever they stand. */
@@ -31,7 +50,7 @@ const FILLERS =
 
 /** A last phrase that says where, how or how many: `in a tray`, `under fleece`, `to 4 cm`, `2 rows`. */
 const PLACES =
-  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through) /g;
+  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through|among|round|around|against|after|because|although|though|before|while|when|since|according|for|from|off|to keep) /g;
 const FIGURES = /,? (?:to )?\d+(?: x \d+)? ?(?:cm|mm|in|inch(?:es)?|ft|m|rows?|[a-z]+)(?: apart)?$/;
 
 /**
@@ -51,10 +70,16 @@ export function otherOrders(text: string): readonly string[] {
     text,
   );
   const listed = /\bseeds? (?:in|sown|started): (.+)$/.exec(text);
-  const headed = /^([^,:]+): (.+)$/.exec(text);
+  const headed = /^([^,:]+): (?!\d)(.+)$/.exec(text);
+  const firstBehind = /^(\S+) (.+?),? (?:the |our )?first(?: ones?)?$/.exec(text);
+  const numbered = /^(first|second|third|fourth|fifth|sixth) sowing (?:of )?(.+?)(?:,.*)?$/.exec(
+    text,
+  );
   return [
     ...(too ? [`${too[1]} and ${too[3]} ${too[2]}`] : []),
     ...(listed ? [`sowed ${listed[1]}`] : []),
+    ...(numbered ? [`sowed ${numbered[1]} ${numbered[2]}`] : []),
+    ...(firstBehind ? [`${firstBehind[1]} first ${firstBehind[2]}`] : []),
     ...(headed ? [`${headed[1]} ${headed[2]}`] : []),
   ];
 }

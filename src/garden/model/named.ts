@@ -6,7 +6,7 @@ import { ownName } from "./plantings.ts";
 /**
  * The plantings that a name fits, in their order: those given that name by the gardener, else those whose key it is,
  * else those of that variety or crop. Articles and the words rows and plants do not matter; plurals and trade names are
- * understood as for crops.
+ * understood as for crops; what no crop is called is the last word of one, `squash` of `winter squash`.
  */
 export function plantingsNamed(text: string, plantings: readonly Planting[]): readonly Planting[] {
   const plain = plainName(text);
@@ -17,7 +17,9 @@ export function plantingsNamed(text: string, plantings: readonly Planting[]): re
   const own = plantings.filter((planting) => [key, crop].includes(ownName(planting)));
   if (own.length > 0) return own;
   const whole = plantings.filter((planting) => namesOf(planting).includes(key));
-  return whole.length > 0 ? whole : plantings.filter((planting) => planting.crop === crop);
+  if (whole.length > 0) return whole;
+  const grown = plantings.filter((planting) => planting.crop === crop);
+  return grown.length > 0 ? grown : plantings.filter(({ written }) => written.endsWith(` ${plain}`));
 }
 
 /** A planting's name in lower case, without its article and without a last word rows or plants. */

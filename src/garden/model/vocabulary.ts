@@ -13,6 +13,8 @@ export type PlantingCondition = {
   readonly laterSowing?: true;
   /** Not what the plan has in the ground since another year. */
   readonly isNew?: true;
+  /** The line is of the days from which raised plants can be outdoors, and not of the months in which they are seed. */
+  readonly whenOut?: true;
   /** What the plan puts over it. */
   readonly under?: PlantCoverName;
 };

@@ -37,6 +37,7 @@ const JOBS: Readonly<Record<string, string>> = {
   "drain-lines": "drain the lines",
   tie: "stake and train",
   stake: "stake and train",
+  harden: "harden off",
   scapes: "overwinter stalks",
   cover: "cover on",
   uncover: "cover off",

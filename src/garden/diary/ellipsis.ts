@@ -1,0 +1,93 @@
+import type { DiaryContext } from "./clause.ts";
+import { namePlaces } from "./names.ts";
+import type { Observation, ObservedStage } from "./observation.ts";
+import { isPest, namesPest } from "./pests.ts";
+
+/**
+ * What stood before a clause: its words, the facts in them, and the name of the one planting it speaks of; null where that
+ * is none or several.
+ */
+export type ClauseBefore = {
+  readonly text: string;
+  readonly facts: readonly Observation[] | null;
+  readonly name: string | null;
+};
+
+const PRONOUN = /\b(?:them|those|these|new ones)\b/;
+/** `It` as what something was done to. */
+const IT = /^((?:\w+ed|put|cut|dug|got|set|sown|picking|cutting|pulling|eating) )it\b/;
+const NOT_WORK =
+  /^(?<not>not|no) (?<work>planting(?: out)?|sowing|setting out|transplanting)(?= |$)/;
+const TOO_SMALL =
+  /^(?:still |far |way )*too (?:small|early|young|short|tiny|green)(?: yet| still)?$/;
+const HANDS_OFF =
+  /^(?:hands off|no cutting|no picking|not cutting(?: any)?|not picking(?: any)?|leaving (?:it|them))(?: this (?:year|season))$/;
+const SAID: Readonly<Record<ObservedStage, string>> = {
+  up: "up",
+  flower: "in flower",
+  "first ripe": "ripe",
+};
+const NOT_EITHER =
+  /^(?<name>.+?) (?:are not|is not|aren't|isn't|not|haven't|hasn't)(?: yet| been done)?$/;
+const BARE =
+  /^(?:delayed|postponed|put off|planted|sown|sowed|thinned|netted|covered|weeded|hoed|staked|transplanted|planted out|potted on|tied in|tied up|picked|pulled(?= )|dug|lifted|cut|harvested|pulled out|ripped out|cleared|fed|earthed up|hilled|pruned)\b/;
+const BOUGHT =
+  /^(?:got|bought|took|picked up|grabbed|treated myself to) (?:\w+|a few|a couple|some)$/;
+const BOUGHT_THERE = /^(?:bought|got|picked up)(?: \w+)? (?:from|at) .+$/;
+const AS_PLANTS =
+  /\b(?:plants?|starts|starters|seedlings|plugs|transplants|pots?|punnets?|trays?)\b/;
+const NONE_CAME =
+  /^(?:nothing|none|not one|no sign|not a single one)(?: of (?:it|them))?(?: has| have)?(?: came| come| showed| germinated)?(?: up)?(?: at all)?$/;
+const TORN_OUT =
+  /^(?:ripped|pulled|dug|tore|threw|chucked|binned|burnt|burned|composted) (?:them|those|it|the lot|everything|all)(?: all)?(?: (?:up|out|away|on the fire|on the bonfire))?$/;
+const ALL_OF_THEM =
+  /^(?:the lot|the whole lot|every last one|every single one|every one|all of them|all of it)$/;
+const LENGTH = /^(?:only |just |about )?[\d.,/½¼¾]+ ?(?:mm|cm|in|inch|inches)$/;
+const LONGER =
+  /^(?:give (?:it|them) |another |they need |it needs |leave (?:it|them) |wait )+(?<time>(?:another |a |an |one |two |three |\d+ )*(?:week|weeks|fortnight|days))(?: .+)?$/;
+
+/** The ways to read a clause with what it leaves to the one before, `sowed them again`, `carrots not`; none where it leaves nothing. */
+export function completed(
+  clause: string,
+  before: ClauseBefore,
+  context: DiaryContext,
+): readonly string[] {
+  const { facts, name, text } = before;
+  const whole: string[] = [];
+  if (LENGTH.test(clause) && /\brain/.test(text))
+    whole.push(`rain ${clause.replace(/^[a-z ]+/, "")}`);
+  const other = NOT_EITHER.exec(clause)?.groups?.name;
+  const stage = facts?.find((each) => each.kind === "seen");
+  if (other !== undefined && stage) whole.push(`${other} not ${SAID[stage.stage]}`);
+  const deed = other === undefined ? null : withOtherName(before, other, context);
+  if (deed !== null) whole.push(`have not ${deed}`);
+  if (name === null) return whole;
+  if (PRONOUN.test(clause))
+    whole.push(clause.replace(PRONOUN, (said) => (said === "new ones" ? `${name} plants` : name)));
+  if (IT.test(clause)) whole.push(clause.replace(IT, `$1${name}`));
+  if (NONE_CAME.test(clause)) whole.push(`${name} never came up`);
+  if (BOUGHT_THERE.test(clause) || (BOUGHT.test(clause) && AS_PLANTS.test(text)))
+    whole.unshift(AS_PLANTS.test(text) ? `bought ${name} plants` : `bought ${name}`);
+  if (TORN_OUT.test(clause) && namesPest(text)) whole.unshift(`lost ${name}`);
+  if (ALL_OF_THEM.test(clause) && isPest(text)) whole.push(`${text} ate the ${name}`);
+  const time = LONGER.exec(clause)?.groups?.time;
+  if (time !== undefined) whole.push(`harvesting of ${name} put off until ${time}`);
+  if (NOT_WORK.test(clause)) whole.unshift(clause.replace(NOT_WORK, `$<not> $<work> ${name}`));
+  if (TOO_SMALL.test(clause)) whole.push(`${name} too small`);
+  if (HANDS_OFF.test(clause)) whole.push(`left the harvest of ${name} this year`);
+  if (BARE.test(clause)) whole.push(`${name} ${clause}`);
+  return whole;
+}
+
+/** The deed of the clause before, said of another planting. */
+function withOtherName(
+  { text, facts }: ClauseBefore,
+  name: string,
+  { plans }: DiaryContext,
+): string | null {
+  if (!facts?.some(({ kind }) => kind === "done")) return null;
+  const places = namePlaces(text, plans);
+  const [first] = places;
+  const last = places.at(-1);
+  return first && last ? `${text.slice(0, first.from)}${name}${text.slice(last.to)}` : null;
+}

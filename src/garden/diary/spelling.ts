@@ -1,0 +1,63 @@
+/** Short and spoken ways to write a word, and the word. */
+const SHORT: Readonly<Record<string, string>> = {
+  yr: "year",
+  yrs: "years",
+  wk: "week",
+  wks: "weeks",
+  hrs: "hours",
+  arvo: "afternoon",
+  em: "them",
+  "'em": "them",
+  yest: "yesterday",
+  tmrw: "tomorrow",
+  tomorow: "tomorrow",
+  approx: "about",
+  approximately: "about",
+  roughly: "about",
+  temp: "temperature",
+  precipitation: "rain",
+  mil: "mm",
+  mils: "mm",
+  millimetres: "mm",
+  millimeters: "mm",
+  dont: "don't",
+  doesnt: "doesn't",
+  didnt: "didn't",
+  isnt: "isn't",
+  arent: "aren't",
+  wasnt: "wasn't",
+  havent: "haven't",
+  hasnt: "hasn't",
+  cant: "can't",
+  couldnt: "couldn't",
+  wont: "won't",
+  ive: "i've",
+  weve: "we've",
+  flowring: "flowering",
+  floweing: "flowering",
+  germinatd: "germinated",
+  transplantd: "transplanted",
+  tho: "though",
+  thru: "through",
+  pcs: "plants",
+};
+
+/** Signs that dictation writes as words. */
+const SPOKEN: readonly (readonly [RegExp, string])[] = [
+  [/ (?:full stop|period)\b/g, "."],
+  [/ comma\b/g, ","],
+  [/ new line\b/g, "."],
+  [/^new line /, ""],
+];
+
+const WORD = /'?[\p{L}][\p{L}']*\.?/gu;
+
+/** A line of small letters with each word spelt as the readers know it. */
+export function spelledOut(text: string): string {
+  const said = SPOKEN.reduce((now, [pattern, sign]) => now.replace(pattern, sign), text);
+  return said.replace(WORD, (word) => {
+    const bare = word.replace(/\.$/, "");
+    const known = Object.hasOwn(SHORT, bare) ? SHORT[bare] : undefined;
+    return known === undefined ? word : known;
+  });
+}
