@@ -210,9 +210,9 @@ export const STOP_THE_TOPS = definePractice({
   words: ["pinching", "pinching out", "pinching tips", "topping", "stopping", "stopping the tops"],
   deeds: [
     deed([
-      "pinched|nipped|took (?:out )?(?:the )?(?:tops|tips|growing tips)(?: out| off)?(?: of| off| from| on)? …",
+      "(?:pinched|nipped|took) (?:out )?(?:the )?(?:tops|tips|growing tips)(?: out| off)?(?: of| off| from| on)? …",
       ...verb("stopped|topped|pinched(?: out)?"),
-      "… (?:tops|tips) (?:removed|off|out|pinched(?: out)?)",
+      "… (?:tops|tips) (?:removed|pinched(?: out)?)",
     ]),
   ],
   tasks: { rest: (context) => careTasks(context, "stop the tops") },

@@ -1,5 +1,5 @@
 import { type Day, latest, plus } from "../../base/index.ts";
-import { coverNamed, coverWords, isPestCover, type Pest } from "../../crops/index.ts";
+import { coverNamed, coverWords, type Pest } from "../../crops/index.ts";
 import { type Anchors, anchorKey } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { growsOnFrom } from "../growth/through-winter.ts";
@@ -283,7 +283,7 @@ function sayOff(period: CoverPeriod, off: CoverDay, shared: SharedCover): readon
 }
 
 /** What a diary calls the things that cover. */
-const THINGS = ["covers?", ...coverWords("plants", isPestCover)].join("|");
+const THINGS = ["covers?", ...coverWords("plants", (name) => name !== "board")].join("|");
 
 /** Covers on and off by the plant's stage: plantings of a bed share one against the same pest, and none shuts bees out. */
 export const COVER = definePractice({

@@ -227,6 +227,8 @@ export const HARDEN_OFF = definePractice({
         "hardening off …",
         "… hardening off",
         "(?:started )?hardening (?:off )?of …",
+        "hardening (?:off )?of … started",
+        "hardening off … started",
       ],
       { of: { begun: RAISED } },
     ),

@@ -139,7 +139,7 @@ export const WEED = definePractice({
         ...verb("weeded|hoed"),
         "(?:did|done|finished) (?:the )?(?:weeding|hoeing) (?:of|in|on) …",
         "weeded|hoed … through",
-        "weeded|hoed through …",
+        "(?:weeded|hoed) through …",
       ],
       { about: "bed" },
     ),

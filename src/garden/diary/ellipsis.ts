@@ -30,7 +30,7 @@ const SAID: Readonly<Record<ObservedStage, string>> = {
 const NOT_EITHER =
   /^(?<name>.+?) (?:are not|is not|aren't|isn't|not|haven't|hasn't)(?: yet| been done)?$/;
 const BARE =
-  /^(?:delayed|postponed|put off|planted|sown|sowed|thinned|netted|covered|weeded|hoed|staked|transplanted|planted out|potted on|tied in|tied up|picked|pulled(?= )|dug|lifted|cut|harvested|pulled out|ripped out|cleared|fed|earthed up|hilled|pruned)\b/;
+  /^(?:delayed|postponed|put off|planted|sown|sowed|thinned|netted|covered|weeded|hoed|staked|transplanted|planted out|potted on|tied in|tied up|picked|pulled(?= )|dug|lifted|cut|harvested|pulled out|ripped out|cleared|fed|earthed up|hilled|pruned|tops (?:removed|pinched out)$|first (?:open )?(?:flowers?|blossoms?|blooms?)$|in (?:flower|bloom)$|flowering$|ripe$|up$)(?= |$)/;
 const BOUGHT =
   /^(?:got|bought|took|picked up|grabbed|treated myself to) (?:\w+|a few|a couple|some)$/;
 const BOUGHT_THERE = /^(?:bought|got|picked up)(?: \w+)? (?:from|at) .+$/;
@@ -60,7 +60,7 @@ export function completed(
   const stage = facts?.find((each) => each.kind === "seen");
   if (other !== undefined && stage) whole.push(`${other} not ${SAID[stage.stage]}`);
   const deed = other === undefined ? null : withOtherName(before, other, context);
-  if (deed !== null) whole.push(`have not ${deed}`);
+  if (deed !== null) whole.push(`not ${deed}`);
   if (name === null) return whole;
   if (PRONOUN.test(clause))
     whole.push(clause.replace(PRONOUN, (said) => (said === "new ones" ? `${name} plants` : name)));

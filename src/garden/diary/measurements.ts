@@ -70,6 +70,9 @@ function rainIn(line: DiaryLine, text: string): Observation | null {
 /** Nights are never so warm [°C]: the figure is in another unit, or of something else. Source: house rule. */
 const WARMEST_NIGHT_C = 30;
 
+/** Soil that is sown in is never so warm [°C]. Source: house rule. */
+const WARMEST_SOIL_C = 45;
+
 function heightIn(line: DiaryLine, text: string, plans: readonly Plan[]): Observation | null {
   const bare = BARE_HEIGHT.exec(text)?.groups;
   const height = HEIGHT.exec(text)?.groups ?? bare;
@@ -101,6 +104,7 @@ function soilIn(line: DiaryLine, text: string, plans: readonly Plan[]): Observat
   const soil = partsIn(text, SOIL);
   const value = soil && degrees(soil, line, plans);
   if (!soil || !value) return null;
+  if (value.si > WARMEST_SOIL_C) return note(line, "no soil is so warm: give it with its unit");
   const where = soil.bed ?? soil.first?.replace(/^the /, "") ?? null;
   if (where === null) return { kind: "measured", day: line.day, what: "soil", bed: null, value };
   if (SOME_BED.test(where) && bedNamed(where, plans) === null)

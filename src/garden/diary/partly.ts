@@ -6,6 +6,12 @@ import { sayPlanting } from "./subjects.ts";
 /** The practice of which each day's part is a whole. */
 const PICKING = "harvest";
 
+const ONLY_SOME = "only some of";
+
+/** Whether a note is of plants that were lost in part. */
+export const isOfPart = ({ why }: Extract<Observation, { readonly kind: "note" }>): boolean =>
+  why?.startsWith(ONLY_SOME) ?? false;
+
 /**
  * What a fact says where it is so of some of the plants alone: a job stays open for the rest, what is lost in part grows
  * on, and a stage that some have reached is reached.
@@ -26,7 +32,7 @@ export function partly(fact: Observation, line: DiaryLine, { plans }: DiaryConte
       const what = fact.kind === "moved" ? "moved" : "lost";
       return note(
         line,
-        `only some of ${planting ? sayPlanting(planting) : "it"} is ${what}, and the rest keeps its dates`,
+        `${ONLY_SOME} ${planting ? sayPlanting(planting) : "it"} is ${what}, and the rest keeps its dates`,
       );
     }
     default:

@@ -1,10 +1,11 @@
 import { cropNamed } from "../../crops/index.ts";
+import { withoutLead } from "./asides.ts";
 import type { AttributedLine } from "./attribute.ts";
 import { type DiaryContext, note, observed } from "./clause.ts";
 import { observationsInClause } from "./clause-facts.ts";
 import { type ClauseBefore, completed } from "./ellipsis.ts";
 import type { Observation } from "./observation.ts";
-import { partly } from "./partly.ts";
+import { isOfPart, partly } from "./partly.ts";
 import { isShare } from "./share.ts";
 import { sayPlanting, subjectOf } from "./subjects.ts";
 
@@ -40,7 +41,7 @@ export function observationsInClauses(
   let found: readonly Observation[] = [];
   let before: ReadClause = { text: "", facts: null, name: null, own: [], unread: null };
   const unread: { readonly name: string; readonly fact: Observation }[] = [];
-  for (const clause of clauses.map((each) => each.trim()).filter(Boolean)) {
+  for (const clause of clauses.map((each) => withoutLead(each.trim())).filter(Boolean)) {
     if (isShare(clause) && before.own.length > 0) {
       const last = new Set(before.own);
       found = found.map((each) => (last.has(each) ? partly(each, attributed.line, context) : each));
@@ -55,7 +56,10 @@ export function observationsInClauses(
       });
     before = { ...read, facts: read.facts ?? before.facts, name: read.name ?? before.name };
   }
-  if (!found.some(({ kind }) => kind !== "note")) return null;
+  if (!found.some(({ kind }) => kind !== "note")) {
+    const part = found.find((each) => each.kind === "note" && isOfPart(each));
+    return part ? [part] : null;
+  }
   const told = new Set(found.map((each) => nameOf([each], context)));
   const rest = unread.filter(({ name }) => !told.has(name)).map(({ fact }) => fact);
   return [...withoutGone(found), ...rest];

@@ -4,6 +4,8 @@ import type { Observation } from "./observation.ts";
 import { subjectOf } from "./subjects.ts";
 
 const AGAIN: readonly RegExp[] = [
+  /^(?:redid|redone|redoing|re-did|re-doing|did) (?<subject>.+?)(?: again| over)?(?<= again| over)$/,
+  /^(?:redid|redone|redoing|re-did|re-doing) (?<subject>.+)$/,
   /^(?:re-?(?:sowed|sown|seeded|planted)) (?<subject>.+)$/,
   /^(?:sowed|sown|seeded|planted) (?<subject>.+?) (?:again|a second time|once more|anew)$/,
   /^(?:sowed|sown|seeded|planted) again:? (?<subject>.+)$/,

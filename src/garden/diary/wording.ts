@@ -1,3 +1,4 @@
+import { withoutTail } from "./asides.ts";
 import { spelledOut } from "./spelling.ts";
 
 /** How the same is written in many ways, turned into one, in the order in which they are applied. */
@@ -50,7 +51,7 @@ const FILLERS =
 
 /** A last phrase that says where, how or how many: `in a tray`, `under fleece`, `to 4 cm`, `2 rows`. */
 const PLACES =
-  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through|among|round|around|against|after|because|although|though|before|while|when|since|according|for|from|off|to keep) /g;
+  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through|among|round|around|against|after|because|although|though|before|while|when|since|according|for|from|off|to keep|onto|to(?= \d| big| larger| final| individual| their| a ))(?= )/g;
 const FIGURES = /,? (?:to )?\d+(?: x \d+)? ?(?:cm|mm|in|inch(?:es)?|ft|m|rows?|[a-z]+)(?: apart)?$/;
 
 /**
@@ -61,7 +62,8 @@ export function shorterWordings(text: string): readonly string[] {
   const plain = text.replace(FILLERS, "").replace(/^[ ,]+/, "");
   const bare = plain.replace(FIGURES, "");
   const cuts = [...plain.matchAll(PLACES)].map(({ index }) => plain.slice(0, index)).reverse();
-  return [...new Set([text, plain, bare, ...cuts.filter((cut) => cut.includes(" "))])];
+  const short = cuts.flatMap((cut) => [cut, withoutTail(cut)].filter((each) => !/ (?:in|on|at|to|with)$/.test(each)));
+  return [...new Set([text, plain, bare, ...short.filter((cut) => cut.includes(" "))])];
 }
 
 /** A whole line said in another order, to be read where it cannot be read as it stands. */
