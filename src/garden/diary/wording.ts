@@ -62,7 +62,9 @@ export function shorterWordings(text: string): readonly string[] {
   const plain = text.replace(FILLERS, "").replace(/^[ ,]+/, "");
   const bare = plain.replace(FIGURES, "");
   const cuts = [...plain.matchAll(PLACES)].map(({ index }) => plain.slice(0, index)).reverse();
-  const short = cuts.flatMap((cut) => [cut, withoutTail(cut)].filter((each) => !/ (?:in|on|at|to|with)$/.test(each)));
+  const short = cuts.flatMap((cut) =>
+    [cut, withoutTail(cut)].filter((each) => each === cut || !/ (?:in|on|at|to|with)$/.test(each)),
+  );
   return [...new Set([text, plain, bare, ...short.filter((cut) => cut.includes(" "))])];
 }
 
