@@ -53,7 +53,7 @@ export const PLANTED = verb(
 );
 
 /** How what goes straight into the ground is said to be there: raised plants may also be in for the night. */
-export const IN = ["… in", `(?:${PUT}) … in`, `(?:${PUT}) in …`, "… into the ground"];
+export const IN = ["… in", `(?:${PUT}) … in`, `(?:${PUT}) in …`, "… into the ground", "got … down"];
 
 /** How plants begin that were raised or bought before they go out. */
 export const RAISED: readonly Planting["start"][] = ["plants", "seed indoors", "winter-sown"];

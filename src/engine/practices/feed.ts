@@ -142,7 +142,7 @@ export const FEED = definePractice({
     deed([
       ...verb("fed|fertilized|fertilised|side-dressed|top-dressed|manured"),
       "gave … (?:a |the |their |its |some )?(?:liquid |tomato |first |weekly )?(?:feed|seaweed|comfrey|nettle tea|nettle water|comfrey tea|fish|blood and bone|fertilizer|fertiliser)",
-      "(?:tomato |liquid )?feed (?:on|for) …",
+      "(?:a )?(?:tomato |liquid )?feed (?:of seaweed |of comfrey |of nettle |of fish )?(?:on|for|to) …",
     ]),
   ],
   thingsFor: "feeding",

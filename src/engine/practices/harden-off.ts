@@ -229,6 +229,7 @@ export const HARDEN_OFF = definePractice({
         "(?:started )?hardening (?:off )?of …",
         "hardening (?:off )?of … started",
         "hardening off … started",
+        "… (?:off|out|gone) (?:to|for) hardening(?: off)?",
       ],
       { of: { begun: RAISED } },
     ),

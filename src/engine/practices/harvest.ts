@@ -211,13 +211,14 @@ export const HARVEST = definePractice({
         ),
         "(?:stopped|finished) (?:cutting|picking|harvesting|pulling) …",
         "(?:dug|dug up|lifted|picked|cut|pulled|ate|had|harvested) (?:the )?(?:last|rest|remainder|last of|rest of|remainder of) …",
+        "(?:the )?last (?:row|few|lot|bit) of … (?:up|out|dug|lifted|picked)",
         "(?:the )?(?:last|final) (?:cut of|pick of|picking of|pull of|cutting of|of) …",
       ],
       { step: "last" },
     ),
     deed([
       ...verb(
-        "cut|picked|pulled|lifted|dug up|dug|harvested|gathered|ate|shelled",
+        "cut|picked|pulled|lifted|dug up|dug|harvested|gathered|ate|shelled|hauled in",
         "cut|picked|pulled|lifted|dug up|dug|harvested|gathered",
       ),
       "picking …",

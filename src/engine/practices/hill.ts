@@ -140,7 +140,13 @@ function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
 export const HILL = definePractice({
   name: "hill",
   words: ["hilling", "hilling up", "earthing", "earthing up", "earth up"],
-  deeds: [deed([...verb("hilled(?: up)?|earthed up|ridged(?: up)?"), "earthed|hilled … up"])],
+  deeds: [
+    deed([
+      ...verb("hilled(?: up)?|earthed up|ridged(?: up)?"),
+      "earthed|hilled … up",
+      "topped up (?:the )?(?:soil|compost|mix|earth) (?:round|around|on|over) …",
+    ]),
+  ],
   answers: { done: "Hilled today", notYet: "Not tall enough yet" },
   thingsFor: "hilling",
   tasks: { rest: tasks },

@@ -51,7 +51,15 @@ function tasks(context: SowingContext): readonly TaskOf<"pot on">[] {
 export const POT_ON = definePractice({
   name: "pot on",
   words: ["potting on", "potting up", "pot up"],
-  deeds: [deed([...verb("potted (?:on|up)|pricked out"), "potting (?:on|up) …", "pricking out …"])],
+  deeds: [
+    deed([
+      ...verb("potted (?:on|up)|pricked out"),
+      "pricked off …",
+      "passed … (?:to|into) (?:bigger|larger|final) pots",
+      "potting (?:on|up) …",
+      "pricking out …",
+    ]),
+  ],
   thingsFor: "potting on",
   tasks: { rest: tasks },
 });

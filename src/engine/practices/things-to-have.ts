@@ -204,11 +204,11 @@ export const THINGS_TO_HAVE = definePractice({
   name: "things to have",
   words: ["buying", "shopping", "soaking", "sprouting"],
   deeds: [
-    deed(verb("ordered|bought"), { step: "order" }),
+    deed(verb("ordered|bought|purchased"), { step: "order" }),
     deed(
       [
         "(?:set|put) … to (?:sprout|chit)",
-        "… set to (?:sprout|chit)",
+        "… (?:set|laid|put|laid out|set out|put out) (?:to|for) (?:sprout|chit|sprouting|chitting)",
         "(?:chitted|chitting|sprouting) …",
       ],
       { step: "sprout" },

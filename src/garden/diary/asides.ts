@@ -1,6 +1,6 @@
 /** What a clause may begin with that is no part of what it tells. */
 const LEAD =
-  /^(?:(?:so|and|but|then|also|well|ok|okay|oh|ooh|ah|aha|um|uh|er|right|anyway|look|hooray|yay|yippee|whoop|whoops|oops|phew|finally|today|tonight|just|only just|now|here|meanwhile|actually|already|at last|at long last|this (?:morning|afternoon|evening)|last night|overnight|quickly|managed to get|note to (?:diary|self)|dear diary|diary|memo|reckon|i reckon|i think|we think|i see|we see|looks like|it looks like|you can see|we now have|we have now|we finally have|all)[,:;]? +)+(?=\S)/;
+  /^(?:(?:so|and|but|then|also|well|ok|okay|oh|ooh|ah|aha|um|uh|er|right|anyway|look|hooray|yay|yippee|whoop|whoops|oops|phew|finally|today|tonight|just|only just|now|here|meanwhile|actually|already|at last|at long last|this (?:morning|afternoon|evening)|last night|overnight|quickly|managed to get|note to (?:diary|self)|open diary|ok diary|okay diary|new entry|new paragraph|let's see|let me see|guess what|measured(?= soil| rain| low| night)|and also|so much for|dear diary|diary|memo|reckon|i reckon|i think|we think|i see|we see|looks like|it looks like|you can see|we now have|we have now|we finally have|all)[,:;]? +)+(?=\S)/;
 /** Who told it, where that is the household. */
 const TELLER =
   /^(?:(?:i|we|you|she|he|they|oda and (?:i|me)|imre and (?:i|me)|both of us)(?: have|'ve|'d| had| has|'s)?(?: both| all| also| just| finally| now| already| only| then| even)* +)(?=\S)/;
@@ -8,7 +8,7 @@ const TELLER =
 /** `I'm holding off`: the household again. */
 const AM = /^(?:i'm|i am|we're|we are) (?=\w+ing\b)/;
 /** Told as it is done: `we pick basil`. */
-const NOW = /^(?:i|we) (?<now>pick|cut|eat|harvest|pull|dig|lift)\b/;
+const NOW = /^(?:i|we) (?<now>pick|cut|eat|harvest|pull|dig|lift|pass)\b/;
 const PAST: Readonly<Record<string, string>> = {
   pick: "picked",
   cut: "cut",
@@ -17,7 +17,43 @@ const PAST: Readonly<Record<string, string>> = {
   pull: "pulled",
   dig: "dug",
   lift: "lifted",
+  pass: "passed",
 };
+
+/** Work as a noun, and as it is said when done. */
+const GERUND: Readonly<Record<string, string>> = {
+  thinning: "thinned",
+  sowing: "sowed",
+  planting: "planted",
+  transplanting: "transplanted",
+  weeding: "weeded",
+  hoeing: "hoed",
+  hilling: "hilled",
+  staking: "staked",
+  netting: "netted",
+  covering: "covered",
+  pruning: "pruned",
+  feeding: "fed",
+  picking: "picked",
+  harvesting: "harvested",
+  lifting: "lifted",
+  clearing: "cleared",
+  mulching: "mulched",
+};
+const COMPLETED =
+  /^(?<work>[a-z]+ing) (?:of )?(?:the )?(?<subject>.+?) (?:is |was |all |now )*(?:completed|complete|done|finished)$/;
+const DID =
+  /^(?:did|done|finished|completed) (?:the )?(?<work>[a-z]+ing) (?:of|on|in) (?:the )?(?<subject>.+)$/;
+
+/** `Thinning of carrots completed` as `thinned carrots`; the same where a clause says nothing of the kind. */
+function asPast(clause: string): string {
+  for (const pattern of [COMPLETED, DID]) {
+    const { work = "", subject } = pattern.exec(clause)?.groups ?? {};
+    const past = Object.hasOwn(GERUND, work) ? GERUND[work] : undefined;
+    if (past !== undefined) return `${past} ${subject}`;
+  }
+  return clause;
+}
 
 /** A clause without interjections in front of it and without the household as its teller. */
 export function withoutLead(clause: string): string {
@@ -30,7 +66,7 @@ export function withoutLead(clause: string): string {
       .replace(AM, "")
       .replace(TELLER, "");
   }
-  return plain;
+  return asPast(plain);
 }
 
 /** Remarks on how it went, how many there were or with what, which end a clause and move nothing. */
@@ -40,6 +76,7 @@ const TAIL: readonly RegExp[] = [
   /,? spacing .+$/,
   /,? (?:about )?\d+ ?(?:%|percent)$/,
   /,? about$/,
+  /,? out of (?:\d+|[a-z]+)(?: plants)?$/,
 ];
 
 /** A clause without remarks at its end; the same where it ends in none. */

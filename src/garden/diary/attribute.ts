@@ -36,5 +36,5 @@ function leadsOf(name: string): readonly string[] {
       (who) => `${name} ${tells} ${who} `,
     ),
   );
-  return [...told, `${name}: `, `${name} has `, `${name} `];
+  return [...told, `${name} says `, `${name} reckons `, `${name}: `, `${name} has `, `${name} `];
 }

@@ -58,3 +58,13 @@ function put(
   }
   return `${text}${clause.slice(at)}`.replace(/\s+/g, " ").trim();
 }
+
+const SOME = new RegExp(
+  `\\b(?:an?|${NUMBER}|some|several|many|most|few|couple of)(?: of)?(?: the| my| our)?(?: big| small| young| best)? $`,
+);
+
+/** Whether the first planting named is counted, so that not all of it is meant: `5 shallots`. */
+export function countsFirst(clause: string, plans: readonly Plan[]): boolean {
+  const [first] = namePlaces(clause, plans);
+  return first !== undefined && SOME.test(clause.slice(0, first.from));
+}

@@ -2,7 +2,8 @@ import type { Planting } from "../model/plan.ts";
 
 const PLANTS = "(?:plants?|starts|starters|seedlings|plugs|transplants|plug plants)";
 const SOLD = "(?:punnets?|packs?|six-packs?|flats?|trays?|pots?|dozen)";
-const GOT = "(?:bought|got|was given|were given|picked up|purchased)";
+const GOT =
+  "(?:bought|got|was given|were given|picked up|purchased|nabbed|grabbed|scored|snagged|came home with|brought home|treated myself to)";
 
 /** Bought plants and not seed, whatever the plan says. */
 const BOUGHT_PLANTS: readonly RegExp[] = [
@@ -13,7 +14,7 @@ const BOUGHT_PLANTS: readonly RegExp[] = [
 
 /** Bought, be it seed or plants. */
 const BOUGHT = [
-  /^bought (?<subject>.+?)(?: (?:from|at) .+)?$/,
+  /^(?:bought|purchased) (?<subject>.+?)(?: (?:from|at) .+)?$/,
   /^(?<subject>.+?) (?:were |was |are )?bought$/,
 ];
 

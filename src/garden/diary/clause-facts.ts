@@ -1,6 +1,7 @@
 import { cropFor } from "../../crops/index.ts";
 import type { Planting } from "../model/plan.ts";
 import type { AttributedLine } from "./attribute.ts";
+import { countsFirst } from "./bare-names.ts";
 import { boughtIn, boughtPlantsIn } from "./bought.ts";
 import { type DiaryContext, note, observed } from "./clause.ts";
 import { deedsIn } from "./deeds.ts";
@@ -42,7 +43,13 @@ export function observationsInClause(
   const dated = { ...attributed, line: { ...attributed.line, day } };
   const whole = withoutShare(text);
   const facts = readIn(dated, whole ?? text, context);
-  if (whole === null || !facts || !observed(facts)) return facts;
+  const isLoss = facts?.some(({ kind }) => kind === "lost" || kind === "failed");
+  if (
+    (whole === null && !(isLoss && countsFirst(text, context.plans))) ||
+    !facts ||
+    !observed(facts)
+  )
+    return facts;
   return facts.map((each) => partly(each, dated.line, context));
 }
 
@@ -98,6 +105,9 @@ function parseUndo(
 /** Words of a date, which can lie behind; `it dries` and `the snow is gone` are days nobody knows. */
 const NAMES_A_DAY = /\d|\b(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/;
 
+/** Why it waits, behind until when. */
+const AND_WHY = /,? (?:because|since|as|due to|if|when|with) .*$/;
+
 /** A sowing, planting or setting out that waits; null where no planting is named that can be begun so. */
 function parsePutOff(
   attributed: AttributedLine,
@@ -107,7 +117,8 @@ function parsePutOff(
   const putOff = putOffIn(text);
   if (putOff === null) return null;
   const { line } = attributed;
-  const until = putOff.until === null ? null : dayAhead(putOff.until, line.day);
+  const until =
+    putOff.until === null ? null : dayAhead(putOff.until.replace(AND_WHY, ""), line.day);
   for (const way of asDone(putOff)) {
     const waiting = deedsIn(attributed, way, context)?.flatMap((each) => asNotYet(each)) ?? [];
     if (waiting.length === 0) continue;
@@ -241,6 +252,8 @@ function parseBought(
   return [{ kind: "bought", day, planting: subject.planting.key, text: written }];
 }
 
+const LAST_ONES = /^(?:the )?last (?:row|few|lot|bit|bed|one|ones|of)\b/;
+
 /** What was done or seen; null where the clause says nothing of the kind. A note in it says why it nearly did. */
 function actObservationsIn(
   attributed: AttributedLine,
@@ -248,7 +261,8 @@ function actObservationsIn(
   context: DiaryContext,
 ): readonly Observation[] | null {
   if (NOT_SO.test(text)) return null;
-  const seen = stagesIn(attributed.line, text, context);
+  // The last of them are up when they are dug.
+  const seen = LAST_ONES.test(text) ? null : stagesIn(attributed.line, text, context);
   if (seen && observed(seen)) return seen;
   const again = sownAgainIn(attributed, text, context);
   if (again) return again;

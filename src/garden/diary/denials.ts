@@ -19,12 +19,12 @@ const DENIAL_PATTERNS: readonly (readonly [RegExp, string])[] = [
 
 /** What is missed without a word for what it should be: `no peas yet`. */
 const NONE_YET =
-  /^(?:still no (?<still>[\w' ]+?)(?: yet| so far)?|no (?<name>[\w' ]+?) (?:yet|so far))$/;
+  /^(?:still waiting (?:on|for) (?:the )?(?<waited>[\w' ]+?)(?: to (?:come up|germinate|show|ripen))?|still no (?<still>[\w' ]+?)(?: yet| so far)?|no (?<name>[\w' ]+?) (?:yet|so far))$/;
 
 /** The name of what is looked for in vain, be it green or fruit; null where a line says nothing of the kind. */
 export function missedIn(text: string): string | null {
-  const { still, name } = NONE_YET.exec(text)?.groups ?? {};
-  return still ?? name ?? null;
+  const { still, name, waited } = NONE_YET.exec(text)?.groups ?? {};
+  return still ?? name ?? waited ?? null;
 }
 
 /** The line without its denial, so that it can be read as the deed it denies; null where it denies nothing in so many words. */

@@ -1,5 +1,6 @@
 import { type Day, partsOf } from "../../base/index.ts";
 import { countFrom } from "./counts.ts";
+import { dayBehind } from "./when.ts";
 
 const NO_RAIN = [
   /^(?:still |again )?(?:no|not a drop of|hardly any|zero|not any) rain(?: at all| whatsoever| here)? (?:since|for|in|all|this|these|over|during) (?:the )?(?:last |past )?(?<span>.+)$/,
@@ -29,6 +30,8 @@ function daysIn(span: string, day: Day): number | null {
   )?.groups;
   if (many) return (countFrom(many.count ?? "") ?? 0) * (DAYS[many.unit ?? ""] ?? 0);
   if (/^(?:a )?fortnight/.test(span)) return DAYS.fortnight ?? null;
+  const since = dayBehind(span, day);
+  if (since !== null) return day - since;
   const date = Number(/^(\d{1,2})(?:st|nd|rd|th)\b/.exec(span)?.[1] ?? 0);
   if (date === 0) return null;
   const today = partsOf(day).date;

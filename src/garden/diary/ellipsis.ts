@@ -1,3 +1,4 @@
+import { coverWords } from "../../crops/index.ts";
 import type { DiaryContext } from "./clause.ts";
 import { namePlaces } from "./names.ts";
 import type { Observation, ObservedStage } from "./observation.ts";
@@ -42,9 +43,24 @@ const TORN_OUT =
   /^(?:ripped|pulled|dug|tore|threw|chucked|binned|burnt|burned|composted) (?:them|those|it|the lot|everything|all)(?: all)?(?: (?:up|out|away|on the fire|on the bonfire))?$/;
 const ALL_OF_THEM =
   /^(?:the lot|the whole lot|every last one|every single one|every one|all of them|all of it)$/;
+const NO_MORE = /^no more (?<work>cutting|picking|pulling)\b/;
+const SPENT =
+  /\b(?:gone to (?:flower|seed)|goes in seed|bolted|over|finished|woody|stringy|done)\b/;
+const THROWN =
+  /^(?:pulled|compost|composted|binned|to the (?:compost|hens|chooks|chickens)|on the (?:heap|compost)|(?:pulled|ripped|tore) (?:them |it )?out(?: for .+)?|out (?:it|they) (?:comes?|came|went|goes?))$/;
+const TOPS = /\b(?:tops|haulms?|leaves|foliage|stalks|vines)\b/;
+const TOOK = /^took (?:\d+|one|two|three|four|five|six|ten|a few|some|a couple)$/;
+const PART_OF =
+  /^(?<part>(?:only |about |nearly |almost |over )*(?:half|some|most|a few|a third|two thirds|a quarter)) (?:of (?:them|it) )?(?<said>(?:are|is|have|has|still) .+|in|out|up|done|sown|planted|sprouted|dead)$/;
+const ALL_GONE = /^(?<name>.+?) (?:is |are )?(?:all |completely )*gone$/;
+const STRING =
+  /^(?:ran|put|tied) (?:a |some )?(?:string|strings|twine) (?:round|around|along)(?: (?:them|it))?$/;
+const COVER_ON = new RegExp(
+  `^(?:the )?(?<cover>${coverWords("plants").join("|")}) (?:back )?(?<side>on|off)$`,
+);
 const LENGTH = /^(?:only |just |about )?[\d.,/½¼¾]+ ?(?:mm|cm|in|inch|inches)$/;
 const LONGER =
-  /^(?:give (?:it|them) |another |they need |it needs |leave (?:it|them) |wait )+(?<time>(?:another |a |an |one |two |three |\d+ )*(?:week|weeks|fortnight|days))(?: .+)?$/;
+  /^(?:(?:will |i'll |we'll )?give (?:it|them) |another |they need |it needs |leave (?:it|them) |wait )+(?<time>(?:another |a |an |one |two |three |more |\d+ )*(?:week|weeks|fortnight|days))(?: .+)?$/;
 
 /** The ways to read a clause with what it leaves to the one before, `sowed them again`, `carrots not`; none where it leaves nothing. */
 export function completed(
@@ -61,6 +77,8 @@ export function completed(
   if (other !== undefined && stage) whole.push(`${other} not ${SAID[stage.stage]}`);
   const deed = other === undefined ? null : withOtherName(before, other, context);
   if (deed !== null) whole.push(`not ${deed}`);
+  const gone = ALL_GONE.exec(clause)?.groups?.name;
+  if (gone !== undefined && isPest(text)) whole.push(`${text} ate the ${gone}`);
   if (name === null) return whole;
   if (PRONOUN.test(clause))
     whole.push(clause.replace(PRONOUN, (said) => (said === "new ones" ? `${name} plants` : name)));
@@ -70,12 +88,25 @@ export function completed(
     whole.unshift(AS_PLANTS.test(text) ? `bought ${name} plants` : `bought ${name}`);
   if (TORN_OUT.test(clause) && namesPest(text)) whole.unshift(`lost ${name}`);
   if (ALL_OF_THEM.test(clause) && isPest(text)) whole.push(`${text} ate the ${name}`);
+  const stop = NO_MORE.exec(clause)?.groups?.work;
+  if (stop !== undefined) whole.push(`stopped ${stop} ${name}`);
+  if (THROWN.test(clause) && !TOPS.test(text)) {
+    if (namesPest(text)) whole.unshift(`lost ${name}`);
+    else if (SPENT.test(text) || !clause.startsWith("pulled")) whole.unshift(`pulled ${name} out`);
+  }
+  if (TOOK.test(clause)) whole.push(`picked ${name}`);
+  const { part, said = "" } = PART_OF.exec(clause)?.groups ?? {};
+  if (part !== undefined) whole.unshift(`${part} of the ${name} ${said}`);
+  if (STRING.test(clause)) whole.push(`${name} supported`);
+  const { cover, side } = COVER_ON.exec(clause)?.groups ?? {};
+  if (cover !== undefined) whole.push(`${cover} ${side === "on" ? "over" : "off"} ${name}`);
   const time = LONGER.exec(clause)?.groups?.time;
   if (time !== undefined) whole.push(`harvesting of ${name} put off until ${time}`);
   if (NOT_WORK.test(clause)) whole.unshift(clause.replace(NOT_WORK, `$<not> $<work> ${name}`));
   if (TOO_SMALL.test(clause)) whole.push(`${name} too small`);
   if (HANDS_OFF.test(clause)) whole.push(`left the harvest of ${name} this year`);
-  if (BARE.test(clause)) whole.push(`${name} ${clause}`);
+  if (BARE.test(clause) && !PRONOUN.test(clause) && !IT.test(clause))
+    whole.push(`${name} ${clause}`);
   return whole;
 }
 

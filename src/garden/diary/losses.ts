@@ -1,7 +1,7 @@
 import { ANY_PEST as PESTS } from "./pests.ts";
 
 const ATE =
-  "(?:ate|burned|burnt|scorched|cooked|fried|wiped out|stripped|has eaten|have eaten|took|has taken|have taken|killed|ruined|destroyed|flattened|finished(?: off)?|dug up|carried off|got)";
+  "(?:ate|dried|dried out|dried up|yanked out|pulled out|burned|burnt|scorched|cooked|fried|wiped out|stripped|has eaten|have eaten|took|has taken|have taken|killed|ruined|destroyed|flattened|finished(?: off)?|dug up|carried off|got)";
 /** Words of eating and taking, which of plants that stand for years may be the fruit alone. */
 const EATING = /\b(?:ate|eaten|took|taken|got|had)\b/;
 
@@ -24,7 +24,7 @@ const FAILED = [
   /^(?<subject>.+?) seeds? (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|gone|washed (?:out|away)|rotted)(?: by .+)?$/,
 ];
 const LOST = [
-  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up|(?:black |brown |green )?mush|toast|goners?|a goner|blackened|done for|wiped out|kaput|no more)(?: (?:by|to|in|of) .+)?$/,
+  /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up|(?:black |brown |green )?mush|toast|goners?|a goner|blackened|done for|wiped out|kaput|had it|no more)(?: (?:by|to|in|of) .+)?$/,
   new RegExp(
     `^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|ruined|killed|destroyed) by (?:an? )?${PESTS}$`,
   ),

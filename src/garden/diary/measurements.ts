@@ -6,7 +6,7 @@ import type { Observation } from "./observation.ts";
 import { bedNamed, planInSeason, subjectOf } from "./subjects.ts";
 
 const TEMPERATURE =
-  "(?<value>[-−]?\\d+(?:[.,]\\d+)?) ?(?<unit>° ?[fc]|[fc]\\b|°|deg(?:rees)?(?: [fc])?)?";
+  "(?<value>[-−+]?\\d+(?:[.,]\\d+)?) ?(?<unit>° ?[fc]|[fc]\\b|°|deg(?:rees)?(?: [fc])?)?";
 /** The same without an unit only where it says so: `58 degrees`. */
 const DEGREES = TEMPERATURE.replace(/\?$/, "");
 const SOIL = [
@@ -27,6 +27,9 @@ const LOW = [
   ),
   new RegExp(`^${DEGREES} (?:last night|overnight)$`),
   /^(?<value>[-−]\d+(?:[.,]\d+)?)(?<unit>) (?:last night|overnight|this morning)$/,
+  /^(?:it's |it is |it was |only )?(?<value>[-−]\d+(?:[.,]\d+)?) ?(?<unit>° ?[fc]|[fc]|°|degrees)?$/,
+  /^(?:it's |it is |it was |only )?(?<value>(?:[-−]|[012]?\d|3[0-6])(?:\d)?) ?(?<unit>° ?f|f)$/,
+  /^(?:it )?(?:went |got |fell )?down to (?<value>zero)(?<unit>)(?: last night| overnight)?$/,
   new RegExp(
     `^(?:the )?nights? (?:(?:is|are|was|were|still|down to|at|of|around|about|only) )*${TEMPERATURE}$`,
   ),
@@ -39,6 +42,9 @@ const RAIN = [
   new RegExp(`^(?:rain|rained|rainfall)(?: of| was)?:? ${LENGTH}(?: last night)?$`),
   new RegExp(`^${LENGTH} (?:of )?rain(?: last night)?$`),
   new RegExp(`^${LENGTH} in (?:the )?(?:rain )?gauge$`),
+  new RegExp(
+    `^${LENGTH} (?:in one go|in (?:an|one|two|half an) hours?|in a (?:day|night|morning)|of (?:the )?wet stuff)$`,
+  ),
   new RegExp(`^(?:rain )?gauge:? ${LENGTH}$`),
   /^(?<value>[\d.,]+) ?(?<unit>mm) (?:since .+|overnight|last night|in the night|today|all day)$/,
 ];
@@ -122,7 +128,9 @@ function degrees(
   { day }: DiaryLine,
   plans: readonly Plan[],
 ): Quantity | null {
+  if (value === "zero") return temperatureFrom("0 °C", "metric");
   const letter = /[fc]$/.exec(unit)?.[0];
   const measures = planInSeason(day, plans)?.measures ?? "metric";
-  return temperatureFrom(letter ? `${value} °${letter.toUpperCase()}` : value, measures);
+  const figure = value.replace("+", "");
+  return temperatureFrom(letter ? `${figure} °${letter.toUpperCase()}` : figure, measures);
 }

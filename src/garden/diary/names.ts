@@ -11,6 +11,10 @@ const MOST_WORDS = 4;
 /** Where plantings are named in a line: from a letter to the one before another, and the name as the trade has it. */
 export type NamePlace = { readonly from: number; readonly to: number; readonly name: string };
 
+/** Words that hold a crop's name and mean none of its plantings. */
+const NO_PLANTING =
+  /^(?:carrot|cabbage|cabbage root|onion|leek|turnip) (?:fly|root fly|moth|beetles?|aphids?)$|^(?:pea|bean) (?:sticks|moth|straw|poles)$/;
+
 type KnownNames = { readonly slugs: ReadonlySet<string>; readonly crops: ReadonlySet<string> };
 
 /** A plan's names, cached, since each line of a diary is searched for them. */
@@ -26,6 +30,8 @@ function namesOf(plan: Plan): KnownNames {
           ownName(planting),
           planting.written,
           planting.written.replace(/^.* /, ""),
+          `${planting.variety} ${planting.written}`,
+          `${planting.written} ${planting.variety}`,
         ]
           .filter((name) => name !== null)
           .map(slug),
@@ -46,7 +52,10 @@ export function namePlaces(text: string, plans: readonly Plan[]): readonly NameP
   const places: NamePlace[] = [];
   for (let first = 0; first < words.length; ) {
     const place = longestFrom(text, words.slice(first, first + MOST_WORDS), plans);
-    if (place) places.push(place.place);
+    const last = places.at(-1);
+    // A second name right behind is a part of the plant: `strawberry runners`.
+    const isPart = place && last && text.slice(last.to, place.place.from) === " ";
+    if (place && !isPart) places.push(place.place);
     first += place?.words ?? 1;
   }
   return places;
@@ -64,6 +73,7 @@ function longestFrom(
     const to = words[count - 1]?.to ?? from;
     const written = text.slice(from, to);
     if (/[^\p{L}\d' -]/u.test(written)) continue;
+    if (NO_PLANTING.test(written)) return null;
     const name = NICKNAMES[written] ?? written;
     if (isNamed(name, plans)) return { place: { from, to, name }, words: count };
   }

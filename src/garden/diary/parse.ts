@@ -4,6 +4,7 @@ import { observationOfAnswer } from "./answers.ts";
 import { attributeLine } from "./attribute.ts";
 import { type DiaryContext, note, observed } from "./clause.ts";
 import { observationsInClause } from "./clause-facts.ts";
+import { namePlaces } from "./names.ts";
 import type { Observation } from "./observation.ts";
 import { resolveConflicts } from "./resolve-conflicts.ts";
 import { observationsInClauses } from "./several-clauses.ts";
@@ -54,15 +55,28 @@ const MAX_LINE_LETTERS = 300;
 function parseDiaryLine(line: DiaryLine, context: DiaryContext): readonly Observation[] {
   if (line.answers) return [observationOfAnswer(line, context.vocabulary)];
   if (line.text.length > MAX_LINE_LETTERS) return [note(line, null)];
-  const read = attributeLine(line, context.plans);
-  const front = withFrontDay(read.text, line.day);
+  const said = attributeLine(line, context.plans);
+  const front = withFrontDay(said.text, line.day);
   if ("why" in front) return [note(line, front.why)];
-  const attributed = { ...read, line: { ...line, day: front.day }, text: front.text };
+  const attributed = { ...said, line: { ...line, day: front.day }, text: front.text };
   const whole = observationsInClause(attributed, attributed.text, context);
   if (whole && observed(whole)) return whole;
   for (const text of otherOrders(attributed.text)) {
     const other = observationsInClause(attributed, text, context);
     if (other && observed(other)) return other;
   }
-  return observationsInClauses(attributed, context) ?? whole ?? [note(attributed.line, null)];
+  const read = observationsInClauses(attributed, context) ?? whole ?? [note(attributed.line, null)];
+  return read.map((each) => withPlainReason(each, context));
+}
+
+/** Words [count] of the longest name that somebody may have given a planting or a bed. Source: house rule. */
+const MOST_NAME_WORDS = 3;
+
+/** Without a reason that takes half a sentence for a name. */
+function withPlainReason(observation: Observation, { plans }: DiaryContext): Observation {
+  if (observation.kind !== "note" || observation.why === null) return observation;
+  const name = /^no (?:planting|bed) is called (.+)$/.exec(observation.why)?.[1];
+  if (name === undefined) return observation;
+  const isName = name.split(" ").length <= MOST_NAME_WORDS && namePlaces(name, plans).length === 0;
+  return isName ? observation : { ...observation, why: null };
 }

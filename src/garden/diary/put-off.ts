@@ -20,6 +20,13 @@ const PUT_OFF: readonly RegExp[] = [
     `^(?:not|no|no time for|couldn't do the|rained off:?) ${WORK} (?:of )?(?<subject>.+?)(?: yet)?${UNTIL}$`,
   ),
   new RegExp(
+    `^${WORK} (?:of )?(?:the )?(?<subject>.+?) (?:is |was )?(?:moved|pushed|shifted)(?: back)?(?: from \\w+)? (?:to|until) (?<until>.+)$`,
+  ),
+  /^(?<subject>[\w' ]+?) not this week$/,
+  new RegExp(
+    `^(?:never got (?:round )?to|didn't get (?:round )?to|haven't got (?:round )?to) (?:${WORK} )?(?:the )?(?<subject>.+?)$`,
+  ),
+  new RegExp(
     `^(?:will|i'll|we'll) (?:do|${WORK}) (?:the )?(?<subject>.+?) (?:on |this |at the )?(?<until>(?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow)(?: .*)?$`,
   ),
   new RegExp(

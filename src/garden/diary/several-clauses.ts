@@ -10,7 +10,7 @@ import { isShare } from "./share.ts";
 import { sayPlanting, subjectOf } from "./subjects.ts";
 
 const BETWEEN =
-  /[,;.:!]+ +(?:and +|but +|so +)?|\.{2,} *|!+$| but | - | – | so (?=(?:i|we|got|had)\b)| because /;
+  /[,;.:!]+ +(?:and +|but +|so +)?|\.{2,} *|!+$| but | - | – | so (?!far|much|many|few|small|big|dry|wet|hard|hot|cold|late|early|on\b|good|bad|cute)| that bad | (?=i (?:lifted|pulled|cut|dug|picked|took) (?:it|them|the)\b)| because /;
 
 /** A clause that asks, by the word that it begins with; the rest of its line may still report. */
 const ASKED =
@@ -18,7 +18,7 @@ const ASKED =
 
 /** Words after which a line as a whole is no report: questions, conditions, choices, jokes and second thoughts. */
 const NO_REPORT =
-  /\?|\b(?:if|unless|whether|or|dreamt?|dreamed|joke|kidding|mistake|actually|i mean|not really|scratch that|pretend|come back|recover|regrow|survived?|pull through|(?:stuck|put|stood|pushed|popped|firmed|propped) (?:\w+ ){1,4}back(?: up| in)?)\b|(?:^|[,.;:!] *)no,/;
+  /\?|\b(?:if|unless|whether|or|dreamt?|dreamed|joke|kidding|mistake|actually|i mean|not really|scratch that|pretend|come back|recover|regrow|survived?|pull through|(?:stuck|put|stood|pushed|popped|firmed|propped) (?:\w+ ){0,4}back(?: up| in)?)\b|(?:^|[,.;:!] *)no,/;
 
 /** A clause beside its facts, with the name it leaves to those behind it. */
 type ReadClause = ClauseBefore & {

@@ -7,13 +7,14 @@ const SHARE =
 const SHARE_OF = new RegExp(`${SHARE}(?:the |my |our |them |those |these |all )*(?:${NUMBER} )?)`);
 const HALF = /\b(?:only |just |about |nearly |almost )*half (?=(?:the|my|our|of|a row)\b)/;
 const ONLY_SOME = /\bonly (?:some|a few|half|part|one|two|three|four|five|\d+)(?: of)? /;
-const ALL_BUT = /,? (?:all|everything) (?:but|except) [^,.]+$/;
+const ALL_BUT =
+  /,? (?:(?:all|everything) but|bar|except|except for|apart from|but for) (?:the |one |a |two |\d+ |last |four |three |few |end |first )+[^,.]*$|,? (?:all|everything) (?:but|except) [^,.]+$/;
 const BEHIND =
   /(?:,| -)? (?:well |only |at least |just |about )*(?:some of (?:them|it)|half of (?:them|it)|most of (?:them|it)|the first half|half|only half|only some|in part|partly|partially|not all|not all of them|one row|only one row|just one row|one end|the rest (?:tomorrow|later|next week|to follow|another day)|rest (?:tomorrow|later|next week|to follow|another day))$/;
 
 /** A clause of some of what it names, with the words for it left out; null where it speaks of all. */
 export function withoutShare(clause: string): string | null {
-  for (const pattern of [SHARE_OF, ONLY_SOME, HALF, BEHIND, ALL_BUT]) {
+  for (const pattern of [BEHIND, ALL_BUT, SHARE_OF, ONLY_SOME, HALF]) {
     const whole = clause
       .replace(pattern, (said) => (/ of (?:the|my|our) /.test(` ${said}`) ? "the " : ""))
       .replace(/\s+/g, " ")
@@ -26,4 +27,6 @@ export function withoutShare(clause: string): string | null {
 /** Whether a clause is nothing but the words for a part: `all but four`, `half of them`. */
 export const isShare = (clause: string): boolean =>
   withoutShare(`, ${clause}`) === "" ||
-  /^(?:not all|not all of them|only the (?:tops|outer leaves))$/.test(clause);
+  /^(?:not all|not all of them|only the (?:tops|outer leaves)|(?:only |just |about )*(?:half|part of|most of|a third of) (?:the |a )?(?:row|bed|tray|packet|lot)(?: .*)?)$/.test(
+    clause,
+  );

@@ -4,6 +4,8 @@ import type { Observation } from "./observation.ts";
 import { subjectOf } from "./subjects.ts";
 
 const AGAIN: readonly RegExp[] = [
+  /^(?<subject>.+?),? (?:round|take) (?:two|2|three|3)$/,
+  /^(?<subject>.+?),? (?:second|third) (?:go|try|attempt)$/,
   /^(?:redid|redone|redoing|re-did|re-doing|did) (?<subject>.+?)(?: again| over)?(?<= again| over)$/,
   /^(?:redid|redone|redoing|re-did|re-doing) (?<subject>.+)$/,
   /^(?:re-?(?:sowed|sown|seeded|planted)) (?<subject>.+)$/,

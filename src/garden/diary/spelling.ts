@@ -1,5 +1,15 @@
+import { countFrom } from "./counts.ts";
+
 /** Short and spoken ways to write a word, and the word. */
 const SHORT: Readonly<Record<string, string>> = {
+  w: "with",
+  n: "and",
+  dunno: "don't know",
+  moisture: "rain",
+  deg: "degrees",
+  min: "min",
+  max: "max",
+  avg: "average",
   yr: "year",
   yrs: "years",
   wk: "week",
@@ -46,16 +56,30 @@ const SHORT: Readonly<Record<string, string>> = {
 const SPOKEN: readonly (readonly [RegExp, string])[] = [
   [/ (?:full stop|period)\b/g, "."],
   [/ comma\b/g, ","],
+  [/ question mark\b/g, "?"],
+  [/(?<![\d.])\.(?=\d)/g, "0."],
+  [/\bminus (?=\d)/g, "-"],
+  [/\bminus (one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen)\b/g, "-$1"],
+  [/\bw\/(?=[ \p{L}])/gu, "with"],
+  [/\b(batch|lot|sowing|round) (\d{1,2}) of \d{1,2}\b/g, "$1 $2"],
   [/ new line\b/g, "."],
   [/^new line /, ""],
 ];
+
+/** `-four` in figures. */
+function inFigures(text: string): string {
+  return text.replace(/(?<=-)[a-z]+/g, (word) => {
+    const count = countFrom(word);
+    return count === null || word === "a" || word === "an" ? word : String(count);
+  });
+}
 
 const WORD = /'?[\p{L}][\p{L}']*\.?/gu;
 
 /** A line of small letters with each word spelt as the readers know it. */
 export function spelledOut(text: string): string {
   const said = SPOKEN.reduce((now, [pattern, sign]) => now.replace(pattern, sign), text);
-  return said.replace(WORD, (word) => {
+  return inFigures(said).replace(WORD, (word) => {
     const bare = word.replace(/\.$/, "");
     const known = Object.hasOwn(SHORT, bare) ? SHORT[bare] : undefined;
     return known === undefined ? word : known;

@@ -17,13 +17,13 @@ export const STAGE_PHRASES: readonly {
   },
   {
     pattern: new RegExp(
-      `^${OUR}first (?:harvest|picking|pick|handful|bowl|bowlful|bunch|meal|taste|cut|cutting|pulling)(?: of)? ${OUR}(?<subject>.+)$`,
+      `^${OUR}first (?:harvest|picking|pick|handful|bowl|bowlful|bunch|meal|taste|cut|cutting|pulling|kilo|pound|punnet|basket|bucket|dish|trug|feed)(?: of)? ${OUR}(?<subject>.+)$`,
     ),
     stage: "first ripe",
   },
   {
     pattern: new RegExp(
-      `^(?<subject>.+?),? ${OUR}first (?:harvest|picking|pick|handful|bowl|bowlful|bunch|meal|cut|cutting)$`,
+      `^(?<subject>.+?),? ${OUR}first (?:harvest|picking|pick|handful|bowl|bowlful|bunch|meal|cut|cutting|kilo|pound|punnet|basket|bucket|dish|ones?|fruits?|pods?|heads?|spears?)$`,
     ),
     stage: "first ripe",
   },
@@ -58,6 +58,11 @@ export const STAGE_PHRASES: readonly {
   },
   {
     pattern:
+      /^(?<subject>.+?) (?:(?:is|are|first|give|gives|giving|making) )*(?:(?:truss|trusses|flowers?|blooms?|blossoms?)(?: 1| one)? (?:is |are )?(?:open|out|opening)|(?:give|gives|giving|making) (?:its |their )?flowers?)$/,
+    stage: "flower",
+  },
+  {
+    pattern:
       /^(?:see |saw )?(?:the )?(?:first )?(?:green|spears?|shoots?) (?:in|on|over|under|among|of) (?<subject>.+)$/,
     stage: "up",
   },
@@ -67,7 +72,12 @@ export const STAGE_PHRASES: readonly {
       /^(?:of )?\d+ (?:sown )?(?<subject>.+?) (?:cells |seeds |modules |pots )?\d+ (?:germinated|up|came up|through|emerged|sprouted)$/,
     stage: "up",
   },
-  { pattern: /^germination (?:of|in) (?<subject>.+)$/, stage: "up" },
+  {
+    pattern:
+      /^(?<subject>.+?) (?:emergence|germination) (?:observed|seen|noted|started|begun|complete|completed)$/,
+    stage: "up",
+  },
+  { pattern: /^(?:emergence|germination) (?:of|in) (?<subject>.+)$/, stage: "up" },
   {
     pattern: new RegExp(
       `^(?<subject>.+?) ${ARE}(?:(?:come |came |coming |popped |popping |poking |poked |peeping |pushing |peeking |breaking )?(?:up|through)|peeping|showing|emerged|emerging|sprouted|sprouting|germinated|germinating|appeared|breaking (?:ground|the surface)|visible)$`,
@@ -78,7 +88,7 @@ export const STAGE_PHRASES: readonly {
 
 /** Tops that fall over, which is the sign of ripe bulbs. */
 export const TOPS_FALL =
-  /^(?<subject>.+?) (?:(?:is|are|have|has|starting to|started|tops|necks|all|going|half) )*(?:keeling over|keel over|falling over|fallen over|flopping(?: over)?|flopped(?: over)?|bending over|bent over|toppling|toppled|gone over)$/;
+  /^(?<subject>.+?) (?:(?:is|are|have|has|starting to|started|tops|necks|all|going|half) )*(?:keeling over|keel over|falling over|fallen over|flopping(?: over)?|flopped(?: over)?|bending over|bent over|toppling|toppled|gone over|necks down|tops down|neck down)$/;
 
 /** A fruit on its own, `first tomato`: ripe where the crop is eaten for its fruit. */
 export const FIRST_FRUIT = /^(?:the |our |my )?(?:very )?first (?<subject>[\w' ]+)$/;

@@ -19,6 +19,9 @@ const FRONT_WEEKDAY = new RegExp(
   `^(?:on |last )?(?<weekday>${WEEKDAY})(?:[.:,] *(?:- )?| - )(?=\\S)`,
 );
 const MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*";
+const LAST_DATE = new RegExp(
+  `(?<! until| till| til| to| since| by| before| after| for| of| from| on| the)(?:,)? (?<date>\\d{1,2}(?:st|nd|rd|th)? ${MONTH}|${MONTH} \\d{1,2}(?:st|nd|rd|th)?)$`,
+);
 const FRONT_DATE = new RegExp(
   `^(?:on )?(?:the )?(?<date>\\d{1,2}(?:st|nd|rd|th)? (?:of )?${MONTH}|${MONTH} \\d{1,2}(?:st|nd|rd|th)?)(?:[.:,] *(?:- )?| - | )(?=\\S)`,
 );
@@ -47,6 +50,9 @@ export function withOwnDay(text: string, day: Day): { readonly text: string; rea
   if (YESTERDAY.test(text)) return cut(text, YESTERDAY, plus(day, -1));
   const weekday = ON_WEEKDAY.exec(text)?.groups?.weekday;
   if (weekday !== undefined) return cut(text, ON_WEEKDAY, weekdayAround(day, weekday, -1));
+  const last = LAST_DATE.exec(text)?.groups?.date;
+  const behind = last === undefined ? null : dayBehind(last, day);
+  if (behind !== null) return cut(text, LAST_DATE, behind);
   const date = ON_DATE.exec(text)?.groups?.date;
   const named = date === undefined ? ON_DAY.exec(text)?.groups?.day : undefined;
   const found = date === undefined ? dayBehind(named ?? "", day) : dateBehind(Number(date), day);
@@ -84,7 +90,8 @@ function daysNear(written: string, day: Day): readonly Day[] {
     .filter((each) => each !== null);
 }
 
-function dayBehind(written: string, day: Day): Day | null {
+/** The day of a written date in the weeks behind a day, or that day itself; null for what is none. */
+export function dayBehind(written: string, day: Day): Day | null {
   return daysNear(written, day).find((each) => each <= day && each >= day - BACK_DAYS) ?? null;
 }
 
@@ -93,7 +100,10 @@ function dayBehind(written: string, day: Day): Day | null {
  * or does not lie ahead of the day.
  */
 export function dayAhead(written: string, day: Day): Day | null {
-  const text = written.replace(/^(?:about|at least|the) /, "").replace(/^weekend$/, "saturday");
+  const text = written
+    .replace(/^(?:about|at least|the) /, "")
+    .replace(/ more(?= )/, "")
+    .replace(/^weekend$/, "saturday");
   const many =
     /^(?:another )?(?:(?<count>\d{1,2}|a|an|one|two|three|four|five|six|ten) )?(?<unit>day|week|fortnight)s?$/.exec(
       text,

@@ -16,6 +16,14 @@ const SAME: readonly (readonly [RegExp, string])[] = [
   [/\b(?:the )?\w+(?: \w+)? i meant? (?=the )/g, ""],
   [/^\w+(?: \w+)?\? no,? (?:it's |it was )?/, ""],
   [/\bfor to (?=\w)/g, "to "],
+  [/^.{3,60}? i meant? (?=\w+ed )/g, ""],
+  [
+    / (?:that |which )?(?:i|we|imre|oda) (?:sowed|planted|put in|started|sown)(?: (?:last|in|on|a|two|three|early|at|from|this) [\w ]*?)? (?=(?:is|are|has|have|isn't|aren't) )/g,
+    " ",
+  ],
+  [/(?<=\w) up and (?=drying|curing|hung|hanging|stored|bagged|boxed|laid out)/g, " lifted and "],
+  [/\bup ([\d½¼¾.,]+ ?(?:in|inch|inches|cm|"))(?= |$)/g, "$1 tall"],
+  [/(?<=[a-z])'s (?=had it\b)/g, " has "],
   [
     /\b(?:maybe|about|nearly|almost|just under|just over|well over|only|barely) (?=(?:an?|one|half an?|\d[\d.,]*|½) ?(?:inch|in|cm|mm|ft|foot|feet)\b)/g,
     "",
@@ -47,11 +55,11 @@ export function plainWording(text: string): string {
 
 /** Words that move nothing wherever they stand. */
 const FILLERS =
-  /(?:^|,? )(?:at last|finally|already|just|now|today|tonight|this (?:morning|afternoon|evening)|at (?:breakfast|lunch|noon|dawn|dusk)|overnight|last night|every ?day|daily|instead|so far|indoors|outdoors|inside|outside|ourselves|myself|for good)(?=[ ,]|$)/g;
+  /(?:^|,? )(?:at last|finally|already|just|now|today|tonight|then|this (?:morning|afternoon|evening)|at (?:breakfast|lunch|noon|dawn|dusk)|overnight|last night|every ?day|daily|instead|so far|indoors|outdoors|inside|outside|ourselves|myself|for good)(?=[ ,]|$)/g;
 
 /** A last phrase that says where, how or how many: `in a tray`, `under fleece`, `to 4 cm`, `2 rows`. */
 const PLACES =
-  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through|among|round|around|against|after|because|although|though|before|while|when|since|according|for|from|off|to keep|onto|to(?= \d| big| larger| final| individual| their| a ))(?= )/g;
+  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through|among|round|around|against|after|because|although|though|before|while|when|since|according|ahead|by|for|from|off|to keep|onto|to(?= \d| big| larger| final| individual| their| a ))(?= )/g;
 const FIGURES = /,? (?:to )?\d+(?: x \d+)? ?(?:cm|mm|in|inch(?:es)?|ft|m|rows?|[a-z]+)(?: apart)?$/;
 
 /**

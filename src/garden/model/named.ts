@@ -19,7 +19,9 @@ export function plantingsNamed(text: string, plantings: readonly Planting[]): re
   const whole = plantings.filter((planting) => namesOf(planting).includes(key));
   if (whole.length > 0) return whole;
   const grown = plantings.filter((planting) => planting.crop === crop);
-  return grown.length > 0 ? grown : plantings.filter(({ written }) => written.endsWith(` ${plain}`));
+  return grown.length > 0
+    ? grown
+    : plantings.filter(({ written }) => written.endsWith(` ${plain}`));
 }
 
 /** A planting's name in lower case, without its article and without a last word rows or plants. */
