@@ -73,7 +73,9 @@ describe("the potato's walk in the notes", () => {
       quiet: false,
       reader: false,
       link: null,
+      clock: "America/Denver",
       cause: 0,
+      now: 0,
       ledger: null,
     });
     for (const line of ["DTSTART;VALUE=DATE:20270605", "TRIGGER:-PT6H"]) {

@@ -32,8 +32,14 @@ type Kitchen = {
 };
 
 function publish(events: readonly Event[], cause: number, old: Kitchen | null): Kitchen {
-  const given = { garden: "g", name: "G", quiet: false, reader: false, link: null };
-  const written = writeCalendar({ ...given, events, cause, ledger: old?.ledger ?? null });
+  const given = { garden: "g", name: "G", quiet: false, reader: false, link: null, clock: "UTC" };
+  const written = writeCalendar({
+    ...given,
+    events,
+    cause,
+    now: cause,
+    ledger: old?.ledger ?? null,
+  });
   if (old?.text === written.text) return old;
   const modified = Math.max(Math.floor(cause / SECOND) * SECOND, (old?.modified ?? 0) + SECOND);
   return { ...written, bytes: new TextEncoder().encode(written.text), modified };

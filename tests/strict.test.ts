@@ -23,12 +23,17 @@ describe("the strict reader", () => {
       summary: "Thin beets, Root bed",
       description:
         "Thin to one every 3 in; pull the weakest. Rote R\u00fcben heissen so.\n\nhttps://example.org/a,b/1",
-      url: "https://example.org/a,b/1",
+      zone: null,
+      link: "https://example.org/a,b/1",
       categories: ["thin", "weed"],
       busy: false,
       alarm: 6 * 3600,
     });
     expect(events[1]?.alarm).toBeNull();
+    expect(events[1]).toMatchObject({
+      zone: "America/Denver",
+      start: { kind: "instant", at: Date.UTC(2027, 4, 10, 16) },
+    });
   });
 
   test("throws with every fault's line and name", () => {

@@ -1,17 +1,19 @@
 import { ringsBefore } from "./strict/alarm.ts";
-import { eventFaults, momentIn } from "./strict/event.ts";
+import { eventFaults, linkIn, momentIn } from "./strict/event.ts";
 import { headFaults } from "./strict/head.ts";
 import { type Fault, linesOf } from "./strict/lines.ts";
 import { fault, first } from "./strict/rules.ts";
 import { type Component, treeOf } from "./strict/tree.ts";
 import { type Moment, plainOf } from "./strict/values.ts";
+import { type Zones, zoneFaults, zonesOf } from "./strict/zone.ts";
 
 export type { Fault } from "./strict/lines.ts";
 export type { Moment } from "./strict/values.ts";
 
 /**
  * An event as a strict reader takes it. `end` is exclusive. `stamp` is DTSTAMP, and LAST-MODIFIED, in ms;
- * `alarm` is seconds before the start; null where there is none. `url` and `description` are empty for none.
+ * `alarm` is seconds before the start; null where there is none. `zone` is the time zone its hours are told in, null for
+ * whole days and UTC; `link`, which its description ends with, and `description` are empty for none.
  */
 export type StrictEvent = {
   readonly uid: string;
@@ -21,7 +23,8 @@ export type StrictEvent = {
   readonly end: Moment;
   readonly summary: string;
   readonly description: string;
-  readonly url: string;
+  readonly zone: string | null;
+  readonly link: string;
   readonly categories: readonly string[];
   readonly busy: boolean;
   readonly alarm: number | null;
@@ -44,7 +47,10 @@ export function faultsOf(bytes: Uint8Array): readonly Fault[] {
   const found = [...faults, ...shape];
   if (calendar !== null && shape.length === 0) {
     const events = calendar.parts.filter((part) => part.name === "VEVENT");
-    found.push(...headFaults(calendar), ...events.flatMap(eventFaults), ...sharedUids(events));
+    const described = zoneFaults(calendar);
+    found.push(...headFaults(calendar), ...described, ...sharedUids(events));
+    const zones = described.length > 0 ? null : zonesOf(calendar);
+    if (zones) found.push(...events.flatMap((event) => eventFaults(event, zones)));
   }
   return found.sort((a, b) => a.line - b.line);
 }
@@ -67,16 +73,19 @@ export function readStrictly(bytes: Uint8Array): StrictFeed {
     throw new Error(faults.map(({ code, line, is }) => `line ${line}: ${code}: ${is}`).join("\n"));
   }
   const { calendar } = treeOf(linesOf(bytes).lines);
+  const zones = calendar ? zonesOf(calendar) : new Map();
   return {
-    events: (calendar?.parts ?? []).map(eventOf),
+    events: (calendar?.parts ?? [])
+      .filter(({ name }) => name === "VEVENT")
+      .map((event) => eventOf(event, zones)),
     head: Object.fromEntries((calendar?.properties ?? []).map(({ name, value }) => [name, value])),
   };
 }
 
-function eventOf(event: Component): StrictEvent {
+function eventOf(event: Component, zones: Zones): StrictEvent {
   const saidIn = (name: string) => first(event, name)?.value ?? "";
-  const [start, end] = [momentIn(event, "DTSTART"), momentIn(event, "DTEND")];
-  const stamp = momentIn(event, "DTSTAMP");
+  const [start, end] = [momentIn(event, "DTSTART", zones), momentIn(event, "DTEND", zones)];
+  const stamp = momentIn(event, "DTSTAMP", zones);
   if (start === null || end === null || stamp?.kind !== "instant") throw new Error("unread time");
   return {
     uid: saidIn("UID"),
@@ -86,7 +95,8 @@ function eventOf(event: Component): StrictEvent {
     end,
     summary: plainOf(saidIn("SUMMARY")),
     description: plainOf(saidIn("DESCRIPTION")),
-    url: saidIn("URL"),
+    zone: first(event, "DTSTART")?.params.TZID ?? null,
+    link: linkIn(event),
     categories: listOf(saidIn("CATEGORIES")),
     busy: saidIn("TRANSP") === "OPAQUE",
     alarm: ringsBefore(event),

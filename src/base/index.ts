@@ -27,6 +27,8 @@ export {
   weekdayOf,
 } from "./days/day.ts";
 export {
+  type ClockChange,
+  clockChanges,
   dayAt,
   instantOf,
   isoWithOffset,
@@ -35,6 +37,7 @@ export {
   minuteAt,
   sayMinute,
   startOf,
+  wallTimeAt,
   zoneNames,
 } from "./days/instants.ts";
 export {

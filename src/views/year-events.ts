@@ -4,6 +4,7 @@ import { awayEvents } from "./away/events.ts";
 import type { Event } from "./events/event.ts";
 import { eventsOf } from "./events/events.ts";
 import { frostNightEvents } from "./events/frost-nights.ts";
+import { whereTold } from "./events/grouping.ts";
 import { hardDayEvents } from "./events/hard-days.ts";
 import { seasonEvent } from "./events/open.ts";
 
@@ -19,7 +20,7 @@ export type DaysAhead = {
  */
 export function yearEvents(year: Year, { coldNights, hardDays }: DaysAhead): readonly Event[] {
   const { horizon, published: publishedState } = year;
-  const shown = year.scheduled.filter(({ day }) => day >= horizon.firstDay);
+  const shown = year.scheduled.map(whereTold).filter(({ day }) => day >= horizon.firstDay);
   const plan = wholeGarden(year.plans);
   return [
     ...eventsOf(shown, { plan, publishedState, openDays: horizon.openDays }),

@@ -49,7 +49,9 @@ test("a feed is written of the events that its choice shows", () => {
       events,
       choice,
       link: null,
+      clock: "America/Denver",
       cause: 0,
+      now: 0,
       ledger: null,
     });
   const [all, warnings] = [write(HOUSEHOLD), write({ ...HOUSEHOLD, kind: "warnings" })];

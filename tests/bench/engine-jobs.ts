@@ -150,7 +150,9 @@ function writeFeed(events: readonly Event[], { now, choice, ledger: had }: FeedI
     quiet: false,
     reader: false,
     link: (event) => `https://sowbell.example/bench/link/mac/event/${event.key}`,
+    clock: "America/Denver",
     cause: now,
+    now,
     ledger: had,
   });
   const fingerprint = createHash("sha256").update(text).digest("base64url");

@@ -31,5 +31,6 @@ function eventOf(index: number): Event {
     day,
     busy: timed,
     remindMinutesBefore: timed ? 10 : 360,
+    weight: 10,
   };
 }

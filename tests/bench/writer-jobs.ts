@@ -47,11 +47,11 @@ function ours(events: readonly Event[]): string {
   const { head, foot } = headAndFoot(NAME);
   const revision = { sequence: 0, stamp: STAMP };
   const write = (e: Event) =>
-    writeEvent({ ...e, uid: uidOf(GARDEN, e.key), link: linkOf(e) }, revision);
+    writeEvent({ ...e, uid: uidOf(GARDEN, e.key), link: linkOf(e), clock: "UTC" }, revision);
   return head + events.map(write).join("") + foot;
 }
 
 function feed(events: readonly Event[], ledger: Ledger | null) {
   const common = { garden: GARDEN, name: NAME, quiet: false, reader: false, link: linkOf };
-  return writeCalendar({ ...common, events, cause: STAMP, ledger });
+  return writeCalendar({ ...common, events, clock: "UTC", cause: STAMP, now: STAMP, ledger });
 }

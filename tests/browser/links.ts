@@ -21,8 +21,8 @@ export async function eventsAt(feed: string): Promise<readonly StrictEvent[]> {
 /** The page of the first event in a feed whose title begins so. */
 export async function jobPageOf(feed: string, title: string): Promise<string> {
   const event = (await eventsAt(feed)).find(({ summary }) => summary.startsWith(title));
-  if (!event || event.url === "") throw new Error(`no event ${title} with a page`);
-  return event.url;
+  if (!event || event.link === "") throw new Error(`no event ${title} with a page`);
+  return event.link;
 }
 
 /** What a garden's owner finds in the archive's diary of one job, a line each, in the order it was said. */

@@ -38,7 +38,9 @@ export function write(
     quiet: choice.quiet,
     reader: choice.reader,
     link: choice.reader ? null : (event) => `https://sowbell.example/a/b/c/event/${event.key}`,
+    clock: "America/Denver",
     cause,
+    now: cause,
     ledger,
   });
 }

@@ -3,6 +3,7 @@ import type { Fault } from "./lines.ts";
 import { counted, fault, first } from "./rules.ts";
 import type { Component, Property } from "./tree.ts";
 import { type Moment, momentOf, plainOf, textFault } from "./values.ts";
+import { instantIn, type Zones } from "./zone.ts";
 
 const REPEATS = {
   RRULE: "repeats",
@@ -13,8 +14,8 @@ const REPEATS = {
 const PEOPLE = { ORGANIZER: "people-in-event", ATTENDEE: "people-in-event" };
 const RULE = {
   once: ["UID", "DTSTAMP", "LAST-MODIFIED", "SEQUENCE", "DTSTART", "DTEND", "SUMMARY", "TRANSP"],
-  maybe: ["DESCRIPTION", "CATEGORIES", "URL", "STATUS", "COLOR"],
-  refused: { ...REPEATS, ...PEOPLE, DURATION: "end-and-duration" },
+  maybe: ["DESCRIPTION", "CATEGORIES", "STATUS", "COLOR"],
+  refused: { ...REPEATS, ...PEOPLE, DURATION: "end-and-duration", URL: "link-twice" },
 };
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
 
@@ -22,10 +23,10 @@ const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[1-8][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-
  * Faults of one event, its alarm's included.
  * Source: RFC 5545, sections 3.3.11, 3.3.13, 3.6.1, 3.8.1.11, 3.8.2.2, 3.8.4.7 and 3.8.7.
  */
-export function eventFaults(event: Component): readonly Fault[] {
+export function eventFaults(event: Component, zones: Zones): readonly Fault[] {
   return [
     ...counted(event, RULE),
-    ...(["UID", "SEQUENCE", "TRANSP", "STATUS", "SUMMARY", "URL"] as const).flatMap((name) => {
+    ...(["UID", "SEQUENCE", "TRANSP", "STATUS", "SUMMARY"] as const).flatMap((name) => {
       const property = first(event, name);
       const code = property && ONE[name](property.value);
       return property && code ? [fault(code, property)] : [];
@@ -33,8 +34,8 @@ export function eventFaults(event: Component): readonly Fault[] {
     ...texts(event),
     ...linkFaults(event),
     ...stampFaults(event),
-    ...timeFaults(event),
-    ...alarmFaults(event, momentIn(event, "DTSTART")),
+    ...timeFaults(event, zones),
+    ...alarmFaults(event, momentIn(event, "DTSTART", zones)),
   ];
 }
 
@@ -45,10 +46,6 @@ const ONE = {
   TRANSP: (value: string) => (/^(OPAQUE|TRANSPARENT)$/.test(value) ? null : "transp-unknown"),
   STATUS: (value: string) => (value === "CONFIRMED" ? null : `status-${value.toLowerCase()}`),
   SUMMARY: summaryFault,
-  URL: (value: string) => {
-    if (value.includes("\\")) return "url-escaped";
-    return /^https?:\/\/[\w.~:/?#[\]@!$&'()*+,;=%-]+$/.test(value) ? null : "url-bad";
-  },
 };
 
 function summaryFault(value: string): string | null {
@@ -67,10 +64,19 @@ function texts(event: Component): readonly Fault[] {
   });
 }
 
+/** What ends a text, alone in its paragraph, and looks like a link. */
+const LAST_LINK = /(?:^|\n\n)([a-z][a-z+.-]*:\/\/\S+)$/i;
+
+/** The link that an event's text ends with; empty for none. */
+export function linkIn(event: Component): string {
+  return LAST_LINK.exec(plainOf(first(event, "DESCRIPTION")?.value ?? ""))?.[1] ?? "";
+}
+
 function linkFaults(event: Component): readonly Fault[] {
-  const [url, text] = [first(event, "URL"), first(event, "DESCRIPTION")];
-  if (!url || !text || ONE.URL(url.value)) return [];
-  return plainOf(text.value).endsWith(url.value) ? [] : [fault("link-not-in-text", url)];
+  const [text, link] = [first(event, "DESCRIPTION"), linkIn(event)];
+  if (!text || link === "") return [];
+  if (plainOf(text.value).split(link).length > 2) return [fault("link-twice", text)];
+  return /^https?:\/\/[\w.~:/?#[\]@!$&'()*+,;=%-]+$/.test(link) ? [] : [fault("link-bad", text)];
 }
 
 function stampFaults(event: Component): readonly Fault[] {
@@ -88,27 +94,35 @@ function stampFaults(event: Component): readonly Fault[] {
 }
 
 /** The moment a property of an event says, or null where it says none or a wrong one. */
-export function momentIn(event: Component, name: "DTSTART" | "DTEND" | "DTSTAMP"): Moment | null {
+export function momentIn(
+  event: Component,
+  name: "DTSTART" | "DTEND" | "DTSTAMP",
+  zones: Zones,
+): Moment | null {
   const property = first(event, name);
-  const moment = property && judged(property);
+  const moment = property && judged(property, zones);
   return typeof moment === "string" ? null : moment;
 }
 
-function judged(property: Property): Moment | string {
+function judged(property: Property, zones: Zones): Moment | string {
   const isDate = property.params.VALUE === "DATE";
-  return property.params.TZID === undefined ? momentOf(property.value, isDate) : "tzid";
+  if (property.params.TZID === undefined) return momentOf(property.value, isDate);
+  const at = isDate ? "tzid-on-date" : instantIn(zones, property);
+  return typeof at === "string" ? at : { kind: "instant", at };
 }
 
-function timeFaults(event: Component): readonly Fault[] {
+function timeFaults(event: Component, zones: Zones): readonly Fault[] {
   const times = ["DTSTART", "DTEND"].flatMap((name) => first(event, name) ?? []);
   const wrong = times.flatMap((property) => {
-    const moment = judged(property);
+    const moment = judged(property, zones);
     return typeof moment === "string" ? [fault(moment, property)] : [];
   });
-  const [start, end] = [momentIn(event, "DTSTART"), momentIn(event, "DTEND")];
+  const [start, end] = [momentIn(event, "DTSTART", zones), momentIn(event, "DTEND", zones)];
   if (start === null || end === null) return wrong;
   if (start.kind !== end.kind) return [fault("type-mismatch", event)];
   if (!isLater(end, start)) return [fault("end-not-after-start", event)];
+  const [zone, other] = times.map(({ params }) => params.TZID);
+  if (zone !== other) return [fault("two-clocks", event)];
   const busy = first(event, "TRANSP")?.value === "OPAQUE";
   return start.kind === "date" && busy ? [fault("all-day-busy", event)] : [];
 }

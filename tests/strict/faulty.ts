@@ -31,13 +31,17 @@ const MODIFIED = "LAST-MODIFIED:20270501T060000Z";
 const START = "DTSTART;VALUE=DATE:20270508";
 const END = "DTEND;VALUE=DATE:20270509";
 const SUMMARY = "SUMMARY:Thin beets\\, Root bed";
-const URL_LINE = "URL;VALUE=URI:https://example.org/a,b/1";
+const HOURS = "DTSTART;TZID=America/Denver:20270510T100000";
+const HOURS_END = "DTEND;TZID=America/Denver:20270510T110000";
+const LINK = "https://example.org/a\\,b/1";
 const ALARM_END = "END:VALARM";
 const ALARM = "BEGIN:VALARM\r\nACTION:DISPLAY\r\nTRIGGER:-PT1H\r\nDESCRIPTION:x\r\nEND:VALARM";
 const ESCAPED_NAME = "NAME:Quarry Lane\\, tasks\r\nX-WR-CALNAME:Quarry Lane\\, tasks";
 const VALID_ALARM = VALID.slice(VALID.indexOf("BEGIN:VALARM"), VALID.indexOf("END:VEVENT"));
 const SECOND = VALID.slice(VALID.lastIndexOf("BEGIN:VEVENT"), VALID.indexOf("END:VCALENDAR"));
 const EVENTS = VALID.slice(VALID.indexOf("BEGIN:VEVENT"), VALID.indexOf("END:VCALENDAR"));
+
+const ZONE = VALID.slice(VALID.indexOf("BEGIN:VTIMEZONE"), VALID.indexOf("BEGIN:VEVENT"));
 
 const OF_BYTES: readonly Faulty[] = [
   { code: "empty-body", how: "no bytes", bytes: new Uint8Array() },
@@ -72,7 +76,7 @@ const OF_SHAPE: readonly Faulty[] = [
   },
   { code: "second-calendar", how: "two calendars", bytes: bytesOf(VALID + VALID) },
   { code: "outside-calendar", how: "a line after the end", bytes: bytesOf(`${VALID}X-A:1\r\n`) },
-  swap("no-component", EVENTS, ""),
+  swap("no-component", ZONE + EVENTS, ""),
   swap("todo", EVENTS, `${EVENTS}BEGIN:VTODO\r\nUID:x\r\nEND:VTODO\r\n`),
   swap("not-an-event", EVENTS, `${EVENTS}BEGIN:VJOURNAL\r\nUID:x\r\nEND:VJOURNAL\r\n`),
 ];
@@ -119,16 +123,20 @@ const OF_EVENT: readonly Faulty[] = [
   put("dtstart-twice", START, SUMMARY),
   drop("dtend-missing", END),
   swap("end-not-after-start", END, "DTEND;VALUE=DATE:20270508"),
-  swap("end-not-after-start", "DTEND:20270510T170000Z", "DTEND:20270510T150000Z"),
+  swap("end-not-after-start", HOURS_END, HOURS_END.replace("T11", "T09")),
   swap("type-mismatch", END, "DTEND:20270509T000000Z"),
   put("end-and-duration", "DURATION:P1D", SUMMARY),
   swap("date-without-value", START, "DTSTART:20270508"),
   swap("not-a-date", START, "DTSTART;VALUE=DATE:8 May 2027"),
   swap("not-a-date", START, "DTSTART;VALUE=DATE:20270508T000000Z"),
   swap("impossible-date", START, "DTSTART;VALUE=DATE:20270230"),
-  swap("impossible-date", "DTEND:20270510T170000Z", "DTEND:20270510T250000Z"),
-  swap("floating-time", "DTSTART:20270510T160000Z", "DTSTART:20270510T160000"),
-  swap("tzid", "DTSTART:20270510T160000Z", "DTSTART;TZID=America/Denver:20270510T160000"),
+  swap("impossible-date", HOURS_END, HOURS_END.replace("T11", "T25")),
+  swap("floating-time", HOURS, "DTSTART:20270510T100000"),
+  swap("tzid-without-zone", HOURS, HOURS.replace("Denver", "Boise")),
+  swap("tzid-on-utc", HOURS, `${HOURS}Z`),
+  swap("tzid-on-date", START, "DTSTART;VALUE=DATE;TZID=America/Denver:20270508"),
+  swap("two-clocks", HOURS, "DTSTART:20270510T160000Z"),
+  swap("zone-begins-too-late", HOURS, HOURS.replace("2027", "2025")),
   put("repeats", "RRULE:FREQ=DAILY;COUNT=3", SUMMARY),
   put("repeats", "EXDATE;VALUE=DATE:20270508", SUMMARY),
   put("people-in-event", "ATTENDEE:mailto:imre@example.org", SUMMARY),
@@ -147,10 +155,32 @@ const OF_EVENT: readonly Faulty[] = [
   swap("all-day-busy", "TRANSP:TRANSPARENT", "TRANSP:OPAQUE"),
   put("status-tentative", "STATUS:TENTATIVE", SUMMARY),
   put("status-cancelled", "STATUS:CANCELLED", SUMMARY),
-  swap("url-escaped", URL_LINE, "URL;VALUE=URI:https://example.org/a\\,b/1"),
-  swap("url-bad", URL_LINE, "URL;VALUE=URI:example.org/a b"),
-  swap("url-bad", URL_LINE, "URL;VALUE=URI:javascript:alert(1)"),
-  swap("link-not-in-text", URL_LINE, "URL;VALUE=URI:https://example.org/other"),
+  put("link-twice", "URL;VALUE=URI:https://example.org/a,b/1", SUMMARY),
+  swap("link-twice", "so.\\n\\n", "so. https://example.org/a\\,b/1\\n\\n"),
+  swap("link-bad", LINK, "javascript://example.org/1"),
+];
+
+const DAYLIGHT = ZONE.slice(ZONE.indexOf("BEGIN:DAYLIGHT"), ZONE.indexOf("BEGIN:STANDARD"));
+const OBSERVANCES = ZONE.slice(ZONE.indexOf("BEGIN:DAYLIGHT"), ZONE.indexOf("END:VTIMEZONE"));
+const ONSET = "DTSTART:20260308T020000";
+const YEARLY = "RRULE:FREQ=YEARLY;BYMONTH=3;BYDAY=2SU";
+
+const OF_ZONE: readonly Faulty[] = [
+  drop("tzid-missing", "TZID:America/Denver"),
+  swap("zone-twice", ZONE, ZONE + ZONE),
+  swap("zone-unused", ZONE, ZONE + ZONE.replace("Denver", "Boise")),
+  swap("zone-after-event", ZONE + EVENTS, EVENTS + ZONE),
+  swap("zone-without-observance", OBSERVANCES, ""),
+  swap("zone-unknown-part", DAYLIGHT, DAYLIGHT.replaceAll("DAYLIGHT", "SUMMER")),
+  drop("dtstart-missing", ONSET),
+  drop("tzoffsetfrom-missing", "TZOFFSETFROM:-0700"),
+  drop("tzoffsetto-missing", "TZOFFSETTO:-0600"),
+  swap("offset-unread", "TZOFFSETTO:-0600", "TZOFFSETTO:-6"),
+  swap("offset-unread", "TZOFFSETTO:-0600", "TZOFFSETTO:-0000"),
+  swap("zone-start-not-local", ONSET, `${ONSET}Z`),
+  swap("zone-by-dates", YEARLY, "RDATE:20270314T020000"),
+  swap("zone-rule-unread", YEARLY, "RRULE:FREQ=YEARLY;BYMONTH=3;BYMONTHDAY=8"),
+  swap("zone-start-off-rule", YEARLY, YEARLY.replace("2SU", "1SU")),
 ];
 
 const OF_ALARM: readonly Faulty[] = [
@@ -181,5 +211,6 @@ export const FAULTY: readonly Faulty[] = [
   ...OF_HEAD,
   ...OF_EVENT,
   ...OF_ALARM,
+  ...OF_ZONE,
   swap("too-many-events", EVENTS, MANY.join("")),
 ];

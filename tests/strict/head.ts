@@ -72,10 +72,11 @@ function refresh(calendar: Component): readonly Fault[] {
 }
 
 function parts(calendar: Component): readonly Fault[] {
-  const strange = calendar.parts.filter((part) => part.name !== "VEVENT");
+  const strange = calendar.parts.filter(({ name }) => name !== "VEVENT" && name !== "VTIMEZONE");
+  const held = calendar.parts.filter(({ name }) => name !== "VTIMEZONE");
   return [
-    ...(calendar.parts.length === 0 ? [fault("no-component", calendar)] : []),
-    ...(calendar.parts.length >= 1000 ? [fault("too-many-events", calendar)] : []),
+    ...(held.length === 0 ? [fault("no-component", calendar)] : []),
+    ...(held.length >= 1000 ? [fault("too-many-events", calendar)] : []),
     ...strange.map((part) => fault(part.name === "VTODO" ? "todo" : "not-an-event", part)),
   ];
 }

@@ -63,6 +63,48 @@ function offsetAt(instant: number, zone: string): number {
   return Date.UTC(year, month - 1, day, hour, minute, second) - at;
 }
 
+/**
+ * What the zone's clock shows at an instant [ms since 1970 UTC], as the instant at which a clock in UTC shows the same. Days
+ * without a clock change near them are cached.
+ */
+export function wallTimeAt(instant: number, zone: string): number {
+  const day = Math.floor(instant / MS_PER_DAY) as Day;
+  return instant + (steadyOffset(day, zone) ?? offsetAt(instant, zone));
+}
+
+/** A change of a zone's clock: its instant [ms since 1970 UTC], and the offsets from UTC [ms] before and after it. */
+export type ClockChange = { readonly at: number; readonly before: number; readonly after: number };
+
+const WEEK_MS = 7 * MS_PER_DAY;
+
+/**
+ * The changes of a zone's clock between two instants [ms since 1970 UTC], the first excluded, in order. Two changes within a
+ * week that undo each other are not seen; no zone has had such since 1970.
+ */
+export function clockChanges(from: number, to: number, zone: string): readonly ClockChange[] {
+  const changes: ClockChange[] = [];
+  let before = offsetAt(from, zone);
+  for (let at = from; at < to; at += WEEK_MS) {
+    const end = Math.min(at + WEEK_MS, to);
+    const after = offsetAt(end, zone);
+    if (after !== before) changes.push({ at: changeIn(at, end, zone), before, after });
+    before = after;
+  }
+  return changes;
+}
+
+/** The first instant of the later offset, to the minute, where one begins between two instants. */
+function changeIn(from: number, to: number, zone: string): number {
+  const before = offsetAt(from, zone);
+  let [low, high] = [from / MS_PER_MINUTE, to / MS_PER_MINUTE];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (offsetAt(middle * MS_PER_MINUTE, zone) === before) low = middle;
+    else high = middle;
+  }
+  return high * MS_PER_MINUTE;
+}
+
 const steadyOffsets = new Map<string, Map<Day, number | null>>();
 
 /** Days of a zone whose offsets are cached: more than the years of one garden, and few enough to stay small. */

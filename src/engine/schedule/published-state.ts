@@ -102,14 +102,15 @@ export function withPublishedDays(
   }));
 }
 
-/** What is published of a schedule, by task; `leads` are the keys of its events. */
+/** What is published of a schedule, by task, done ones where they were told; `leads` are the keys of its events. */
 export function publishedStateOf(
   scheduled: readonly ScheduledTask[],
   leads: ReadonlySet<string>,
 ): PublishedState {
   const state: Record<string, PublishedTask> = {};
-  for (const { task, day, window, people, note } of scheduled) {
+  for (const { task, window, note, ...scheduledTask } of scheduled) {
     const { id, say } = task;
+    const { day, people } = scheduledTask.told ?? scheduledTask;
     state[id] = { day, window, people, days: daysNamed(say), lead: leads.has(id), note };
   }
   return state;

@@ -148,7 +148,7 @@ function chooseIn(group: TaskGroup, window: Window, { household, load }: Schedul
 
 function scheduleTimed(task: Task, input: SchedulingInput): ScheduledTask {
   const carrying: Carrying = carryingOn(input.household, task.window.due, task.timed?.lasts ?? 0);
-  const end = task.timed?.part === "in" ? carrying.back : carrying.out;
+  const end = carryingEnd(task, carrying);
   for (const person of input.household.people)
     if (end.people.includes(person.key) && !input.household.hasHours(person))
       addLoad(input.load, person.key, task.window.due, CARRY);
@@ -164,7 +164,7 @@ function scheduleTimed(task: Task, input: SchedulingInput): ScheduledTask {
 }
 
 type TaskSlot = Pick<ScheduledTask, "day" | "people"> &
-  Partial<Pick<ScheduledTask, "window" | "at" | "done" | "note">>;
+  Partial<Pick<ScheduledTask, "window" | "at" | "done" | "told" | "note">>;
 
 /** Builds every scheduled task with the same fields in the same order. */
 function scheduledOn(
@@ -181,6 +181,7 @@ function scheduledOn(
     usual: baseline[task.id] ?? null,
     lastYear: doneBefore.get(yearBefore(task.id)) ?? null,
     done: slot.done ?? null,
+    told: slot.told ?? null,
     note: slot.note ?? null,
   };
 }
@@ -228,8 +229,22 @@ function scheduleDone(
   const published = { ...toldFor(task, done.day, input), certainty: "done" } as const;
   input.days.set(task.id, done.day);
   const people = done.by === null ? [] : [done.by];
-  return scheduledOn(published, input, { day: done.day, people, done });
+  const told = toldBeforeDone(task, input) ?? { day: done.day, people, at: null };
+  return scheduledOn(published, input, { day: done.day, people, done, told });
 }
+
+/** Where a task stood in calendars before it was done: as last published, and carried at the hours of that day; null where it was not. */
+function toldBeforeDone(task: Task, input: SchedulingInput): ScheduledTask["told"] {
+  const published = input.publishedState[task.id];
+  if (!published) return null;
+  const { day, people } = published;
+  if (task.timed === null) return { day, people, at: null };
+  const { at } = carryingEnd(task, carryingOn(input.household, day, task.timed.lasts));
+  return { day, people, at: { from: at, to: at + CARRY } };
+}
+
+const carryingEnd = ({ timed }: Task, { out, back }: Carrying) =>
+  timed?.part === "in" ? back : out;
 
 /**
  * Every task on a day: done tasks on the day they were done, the rest one after another, most harm first, each within

@@ -21,6 +21,8 @@ export type ScheduledTask = {
   readonly lastYear: Day | null;
   /** Done on that day, by whom where the diary says (key of a person). */
   readonly done: { readonly day: Day; readonly by: string | null } | null;
+  /** Where a calendar had it before it was done, and has it still; null for what is open. */
+  readonly told: Pick<ScheduledTask, "day" | "people" | "at"> | null;
   /** Notes of scheduling: an absence it had to avoid, or that it does not fit. */
   readonly note: Sentence | null;
 };

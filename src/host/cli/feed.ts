@@ -3,6 +3,7 @@ import {
   type FeedChoice,
   feedName,
   type Ledger,
+  newestPlan,
   type Plan,
   type PublishedState,
   readLedger,
@@ -63,7 +64,9 @@ function run(call: Call): Exit {
     choice,
     events: schedule.events,
     link: null,
+    clock: newestPlan(plans).site.clock,
     cause: today(call, loaded).instant,
+    now: today(call, loaded).instant,
     ledger: ledgerFile.ledger,
   });
   terminal.out(calendar.text);

@@ -18,7 +18,7 @@ import {
   markFeed,
   storeFeed,
 } from "../store/feeds.ts";
-import { gardenRecord, loadGarden, type StoredGarden } from "../store/gardens.ts";
+import { gardenRecord, loadGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
 import { isRevoked } from "../store/links.ts";
 import type { GardenContext } from "../web/garden-context.ts";
 import { lastModifiedAt } from "../web/validators.ts";
@@ -97,7 +97,9 @@ function writeOver(
   const { text, ledger } = engine.writeFeed({
     ...{ garden: stored.uids, name: nameOf(engine, stored, choice), choice, events },
     link: pageOf,
+    clock: zoneOf(stored),
     cause: causeOf(context, stored, { over, isLedgerLost: had === null }),
+    now: now(),
     ledger: had,
   });
   const print = createHash("sha256").update(text).digest("base64url");

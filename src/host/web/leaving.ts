@@ -2,7 +2,7 @@ import type { FeedChoice } from "../../app/records.ts";
 import type { ArchiveFiles } from "../backup/archive-files.ts";
 import { deleteCopies } from "../edge/copy-nightly.ts";
 import { allEvents } from "../store/events.ts";
-import type { StoredGarden } from "../store/gardens.ts";
+import { type StoredGarden, zoneOf } from "../store/gardens.ts";
 import { deleteGarden } from "../store/leaving.ts";
 import { archive, pageResponse } from "./answers.ts";
 import { formOf } from "./body.ts";
@@ -76,7 +76,9 @@ async function calendars(
       name: gardenNameOf(stored),
       ...{ events, choice },
       link: null,
+      clock: zoneOf(stored),
       cause: stored.changedAt,
+      now: context.now(),
       ledger: null,
     });
     return [`calendars/${fileName(name)}.ics`, text] as const;

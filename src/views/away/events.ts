@@ -1,6 +1,7 @@
 import { type Day, isoOf, plus } from "../../base/index.ts";
 import type { Year } from "../../engine/index.ts";
-import { EVENING_BEFORE, type Event, eventFor } from "../events/event.ts";
+import { EVENING_BEFORE, type Event } from "../events/event.ts";
+import { eventFor } from "../events/event-for.ts";
 import type { AwayListName } from "./lists.ts";
 import { type AwayReport, awayReports } from "./report.ts";
 import { awayTexts } from "./texts.ts";

@@ -1,7 +1,7 @@
 import type { Day, DaySpan } from "../../base/index.ts";
 import { householdOf, neighbourHelp, type ScheduledTask, type Year } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { inBedOrder, inHarmOrder } from "../events/sessions.ts";
+import { inBedOrder, inHarmOrder } from "../events/job-order.ts";
 import type { AwayNeed } from "./away-need.ts";
 import { type Leave, leavesOf } from "./leave.ts";
 import {

@@ -16,7 +16,7 @@ import { repairEvent } from "./repair.ts";
 const MINUTES_PER_DAY = 1440;
 const LONGEST_TITLE = 60;
 
-/** An event in one feed's words, not yet cleaned: its link, and its reminder [minutes before], or null for none. */
+/** An event in one feed's words, not yet cleaned: its link, which its text ends with, and its reminder [minutes before], or null for none. */
 export type EventWording = {
   readonly uid: string;
   readonly title: string;
@@ -24,6 +24,8 @@ export type EventWording = {
   readonly link: string | null;
   readonly categories: readonly string[];
   readonly when: Event["when"];
+  /** The time zone that hours are written in. */
+  readonly clock: string;
   readonly busy: boolean;
   readonly remindMinutesBefore: number | null;
 };
@@ -40,7 +42,8 @@ const NO_CALENDAR = new ICalCalendar();
 export function writeEvent(wording: EventWording, revision: Revision): string {
   const title = shortenLine(cleanLine(wording.title), LONGEST_TITLE) || "Garden";
   const event = new ICalEvent(calendarDataOf(wording, title, revision), NO_CALENDAR);
-  return foldLongLines(repairEvent(event.toString(), alarmOf(wording, title, event)));
+  const alarm = alarmOf(wording, title, event);
+  return foldLongLines(repairEvent(event.toString(), { alarm, clock: wording.clock }));
 }
 
 function calendarDataOf(
@@ -66,7 +69,6 @@ function calendarDataOf(
     categories: wording.categories
       .map((name) => ({ name: cleanLine(name) }))
       .filter(({ name }) => name !== ""),
-    url: link,
   };
 }
 

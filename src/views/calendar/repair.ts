@@ -1,30 +1,35 @@
+import { isFirstShowing, timeIn } from "./zone.ts";
+
 const ALL_DAY_TWICE =
   "X-MICROSOFT-CDO-ALLDAYEVENT:TRUE\r\nX-MICROSOFT-MSNCALENDAR-ALLDAYEVENT:TRUE\r\n";
-const URL_NAME = "\r\nURL;VALUE=URI:";
 const END = "END:VEVENT\r\n";
+const HOURS = /\r\n(DTSTART|DTEND):(\d{4})(\d\d)(\d\d)T(\d\d)(\d\d)(\d\d)Z(?=\r\n)/g;
+
+/** What the library leaves out of an event: its alarm (unfolded, empty for none), and the time zone of its hours. */
+export type EventRepairs = { readonly alarm: string; readonly clock: string };
 
 /**
- * One event as the library writes it, unfolded, put right: without the two Microsoft properties, the URL
- * as the URI it is and not as TEXT, and its alarm (unfolded, empty for none) after its properties, where
- * the grammar has it. Text cannot fool it: inside a value no line end stands.
- * Source: RFC 5545, sections 3.3.13, 3.6.1 and 3.8.4.6.
+ * One event as the library writes it, unfolded, put right: without the two Microsoft properties, its hours on the garden's
+ * own clock (in UTC where that shows one of them for the second time), and its alarm after its properties, where the grammar has it. The library would write hours by the process's
+ * zone, and its stamps too. Text cannot fool it: inside a value no line end stands.
+ * Source: RFC 5545, sections 3.2.19, 3.3.5 and 3.6.1.
  */
-export function repairEvent(event: string, alarm: string): string {
-  const plain = withPlainLink(without(event, ALL_DAY_TWICE));
+export function repairEvent(event: string, { alarm, clock }: EventRepairs): string {
+  const hours = [...event.matchAll(HOURS)].map(([, , ...parts]) => instantFrom(parts));
+  const both = hours.every((at) => isFirstShowing(clock, at)) ? clock : "UTC";
+  const plain = without(event, ALL_DAY_TWICE).replace(
+    HOURS,
+    (_, name, ...parts) => `\r\n${name}${timeIn(both, instantFrom(parts.slice(0, 6)))}`,
+  );
   return alarm === "" ? plain : `${plain.slice(0, -END.length)}${alarm}${END}`;
+}
+
+function instantFrom(parts: readonly string[]): number {
+  const [year = 0, month = 1, date = 1, hour = 0, minute = 0, second = 0] = parts.map(Number);
+  return Date.UTC(year, month - 1, date, hour, minute, second);
 }
 
 function without(text: string, part: string): string {
   const at = text.indexOf(part);
   return at < 0 ? text : text.slice(0, at) + text.slice(at + part.length);
-}
-
-function withPlainLink(text: string): string {
-  const at = text.lastIndexOf(URL_NAME);
-  if (at < 0) return text;
-  const from = at + URL_NAME.length;
-  const to = text.indexOf("\r\n", from);
-  const link = text.slice(from, to);
-  if (!link.includes("\\")) return text;
-  return text.slice(0, from) + link.replace(/\\([\\;,])/g, "$1") + text.slice(to);
 }

@@ -1,5 +1,4 @@
 import type { Day } from "../../base/index.ts";
-import type { ScheduledTask } from "../../engine/index.ts";
 
 /** Which of the two sets an event is in; warnings, rungs and daily looks are in both. */
 export type EventSet = "sessions" | "tasks" | "both";
@@ -34,64 +33,11 @@ export type Event = {
   readonly day: Day;
   /** Busy in the calendar: sessions, rungs and bringings in. */
   readonly busy: boolean;
-  /** Minutes before the start (before midnight for all-day) that a reminder rings. */
-  readonly remindMinutesBefore: number;
+  /** Minutes before the start (before midnight for all-day) that a reminder rings; null where nothing is left to do. */
+  readonly remindMinutesBefore: number | null;
+  /** What overlooking it would cost, its worst task's harm; with it the reminders of a day are chosen. */
+  readonly weight: number;
 };
 
 /** Minutes before midnight that an all-day event rings: six in the evening before. Source: house rule; the one portable hour. */
 export const EVENING_BEFORE = 360;
-
-/** The parts of an event that do not follow from its tasks. */
-export type EventDetails = Pick<
-  Event,
-  | "key"
-  | "set"
-  | "kind"
-  | "when"
-  | "day"
-  | "busy"
-  | "remindMinutesBefore"
-  | "title"
-  | "text"
-  | "readerText"
->;
-
-/** An event of some tasks, in their order, lead first. */
-export function eventFor(group: readonly ScheduledTask[], details: EventDetails): Event {
-  const { tasks, people, beds, categories } = detailsFromTasks(group);
-  return {
-    key: details.key,
-    set: details.set,
-    kind: details.kind,
-    tasks,
-    people: people.sort(),
-    beds: beds.sort(),
-    title: details.title,
-    text: details.text,
-    readerText: details.readerText,
-    categories: categories.sort(),
-    when: details.when,
-    day: details.day,
-    busy: details.busy,
-    remindMinutesBefore: details.remindMinutesBefore,
-  };
-}
-
-/** Ids of tasks in their order; people, beds and practices, each once. */
-function detailsFromTasks(group: readonly ScheduledTask[]) {
-  const tasks: string[] = [];
-  const people: string[] = [];
-  const beds: string[] = [];
-  const categories: string[] = [];
-  for (const { task, people: theirs } of group) {
-    tasks.push(task.id);
-    for (const person of theirs) addOnce(people, person);
-    if (task.bed !== null) addOnce(beds, task.bed);
-    addOnce(categories, task.practice);
-  }
-  return { tasks, people, beds, categories };
-}
-
-function addOnce(texts: string[], text: string): void {
-  if (!texts.includes(text)) texts.push(text);
-}

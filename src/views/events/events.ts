@@ -6,7 +6,9 @@ import {
   tasksThatMustWait,
 } from "../../engine/index.ts";
 import type { Hours, Person, Plan } from "../../garden/model/index.ts";
-import { EVENING_BEFORE, type Event, type EventSet, eventFor } from "./event.ts";
+import { textWithDone, titleWithDone } from "./done.ts";
+import { EVENING_BEFORE, type Event, type EventSet } from "./event.ts";
+import { eventFor } from "./event-for.ts";
 import {
   type EventTaskGroup,
   groupsAlike,
@@ -15,11 +17,11 @@ import {
   isAlikeTask,
   leadFirst,
 } from "./grouping.ts";
+import { minutesOf, needsDaylight } from "./job-order.ts";
 import { isOpen, openEvent } from "./open.ts";
 import { voiceOf } from "./sentences.ts";
-import { inHarmOrder, sessionText } from "./sessions.ts";
-import { textOfAll } from "./texts.ts";
-import { sessionTitle, titleOf } from "./titles.ts";
+import { sessionText } from "./sessions.ts";
+import { visitTitle } from "./visit-title.ts";
 import { hasSecrets, isNoRung, wholeDayEvents, wholeDaysOf } from "./whole-days.ts";
 
 const BEFORE_SESSION = 30;
@@ -31,14 +33,14 @@ function taskEvent(group: readonly ScheduledTask[], plan: Plan, set: EventSet): 
   const [lead] = group;
   if (!lead) throw new RangeError("an event needs a task");
   const byName = inIdOrder(group);
-  const text = textOfAll(byName, plan, voiceOf(plan, "household"));
+  const text = textWithDone(byName, plan, voiceOf(plan, "household"));
   return eventFor(group, {
     key: lead.task.id,
     set,
     kind: KINDS[lead.task.rhythm],
-    title: titleOf(byName, plan),
+    title: titleWithDone(byName, plan),
     text,
-    readerText: group.some(hasSecrets) ? textOfAll(byName, plan, voiceOf(plan, "reader")) : text,
+    readerText: group.some(hasSecrets) ? textWithDone(byName, plan, voiceOf(plan, "reader")) : text,
     when: { kind: "all day", day: lead.day },
     day: lead.day,
     busy: false,
@@ -47,24 +49,20 @@ function taskEvent(group: readonly ScheduledTask[], plan: Plan, set: EventSet): 
 }
 
 /**
- * When somebody's work of a day begins: with their hours, or sooner if the sun would set before it is done and they are
- * at home by then.
+ * When somebody's work of a day begins: with their hours, or sooner if the sun would set before all that needs daylight is
+ * done and they are at home by then. Work under a roof is done after it, and moves nothing.
  */
-function beginsAt(person: Person, hours: Hours, { day, minutes, plan }: SessionLength): Minute {
-  const { latitude, clock } = plan.site;
-  const sunset = latitude === null ? null : sunsetOn(day, latitude, clock);
-  if (sunset === null || hours.from + minutes <= sunset) return hours.from;
+function beginsAt(person: Person, hours: Hours, { outdoors, sunset }: Daylight): Minute {
+  if (sunset === null || outdoors === 0 || hours.from + outdoors <= sunset) return hours.from;
   const home = person.home.find(
     ({ weekday, from, to }) => weekday === hours.weekday && from <= hours.from && to >= hours.from,
   );
   const soonest = home?.from ?? (person.home.length === 0 ? 0 : hours.from);
-  return Math.min(hours.from, Math.max(sunset - minutes, soonest));
+  return Math.min(hours.from, Math.max(sunset - outdoors, soonest));
 }
 
-type SessionLength = { readonly day: Day; readonly minutes: number; readonly plan: Plan };
-
-const minutesOf = (jobs: readonly ScheduledTask[]) =>
-  jobs.reduce((sum, job) => sum + job.task.minutes, 0);
+/** How long the work outdoors takes, and the day's sunset; null where none is known. */
+type Daylight = { readonly outdoors: Minute; readonly sunset: Minute | null };
 
 /** A person's tasks of a day and those that do not fit into their hours, where that is shown. */
 type Session = {
@@ -97,16 +95,20 @@ function sessionsOf(
 
 /** A person's tasks of a day from the start of their hours, for as long as those that can't wait take. */
 function sessionEvent({ person, hours, day, jobs, waiting }: Session, plan: Plan): Event {
-  const minutes = minutesOf(jobs.filter((job) => !waiting.includes(job)));
-  const { clock } = plan.site;
-  const from = instantOf(day, beginsAt(person, hours, { day, minutes, plan }), clock);
+  const now = jobs.filter((job) => !waiting.includes(job));
+  const [minutes, outdoors] = [minutesOf(now), minutesOf(now.filter(needsDaylight))];
+  const { clock, latitude } = plan.site;
+  const sunset = latitude === null ? null : sunsetOn(day, latitude, clock);
+  const begins = beginsAt(person, hours, { outdoors, sunset });
+  const from = instantOf(day, begins, clock);
+  const dark = sunset !== null && begins + minutes > sunset;
   return {
     ...eventFor(jobs, {
       key: `${person.key}/${isoOf(day)}`,
       set: "sessions",
       kind: "session",
-      title: sessionTitle(inHarmOrder(jobs, plan)),
-      text: sessionText(jobs, plan, { voice: voiceOf(plan, "household"), waiting }),
+      title: visitTitle(jobs, plan),
+      text: sessionText(jobs, plan, { voice: voiceOf(plan, "household"), waiting, dark }),
       readerText: "",
       when: { kind: "timed", from, to: from + minutes * 60_000 },
       day,
@@ -118,9 +120,9 @@ function sessionEvent({ person, hours, day, jobs, waiting }: Session, plan: Plan
 }
 
 /** Whose session a task is done in; null where it is in none. What anybody at home may do joins the first session of its day. */
-function sessionPerson({ task, people, day, done }: ScheduledTask, plan: Plan): Person | null {
+function sessionPerson({ task, people, day }: ScheduledTask, plan: Plan): Person | null {
   const joins = task.rhythm === "daily" && task.harm === "when you can";
-  if (done || !(joins || (task.rhythm === "session" && people.length === 1))) return null;
+  if (!(joins || (task.rhythm === "session" && people.length === 1))) return null;
   const gardens = ({ gardens: hours }: Person) =>
     hours.some(({ weekday }) => weekday === weekdayOf(day));
   return plan.people.find((each) => people.includes(each.key) && gardens(each)) ?? null;

@@ -10,7 +10,8 @@ import {
 } from "../../base/index.ts";
 import { type ColdNight, type FrostNeed, type FrostTonight, sunsetOn } from "../../engine/index.ts";
 import { type Plan, planOn } from "../../garden/model/index.ts";
-import { type Event, eventFor } from "./event.ts";
+import type { Event } from "./event.ts";
+import { eventFor } from "./event-for.ts";
 import { frostTonightText, type Section } from "./frost-tonight.ts";
 import { asManyAsFit, LONGEST_SESSION } from "./texts.ts";
 

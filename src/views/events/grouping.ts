@@ -4,6 +4,11 @@ import type { PublishedState, ScheduledTask } from "../../engine/index.ts";
 /** Tasks of one event. */
 export type EventTaskGroup = readonly [ScheduledTask, ...ScheduledTask[]];
 
+/** A task where calendars have it: what is done stays on the day, with the people and at the hour it was told. */
+export function whereTold(scheduled: ScheduledTask): ScheduledTask {
+  return scheduled.told ? { ...scheduled, ...scheduled.told } : scheduled;
+}
+
 /** Whether two tasks of one day are one event: the same practice and verb, for the same people. */
 export function isAlikeTask(a: ScheduledTask, b: ScheduledTask): boolean {
   return (
@@ -11,7 +16,6 @@ export function isAlikeTask(a: ScheduledTask, b: ScheduledTask): boolean {
     a.task.title.verb === b.task.title.verb &&
     a.task.rhythm === b.task.rhythm &&
     a.at?.from === b.at?.from &&
-    a.done?.day === b.done?.day &&
     a.people.length === b.people.length &&
     a.people.every((person, i) => person === b.people[i])
   );

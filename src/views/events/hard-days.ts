@@ -1,7 +1,8 @@
 import { degreesC, isoOf, joinFirst, joinWords, sayQuantity } from "../../base/index.ts";
 import type { HardDay } from "../../engine/index.ts";
 import { type Plan, planOn } from "../../garden/model/index.ts";
-import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
+import { EVENING_BEFORE, type Event } from "./event.ts";
+import { eventFor } from "./event-for.ts";
 
 /** Names that a sentence takes before the rest are counted. Source: house rule. */
 const NAMES = 6;

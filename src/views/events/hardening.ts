@@ -1,5 +1,6 @@
 import { capital, joinWords, sayMinute } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
+import { DONE_MARK, openOnes } from "./done.ts";
 import { sayEach, sayPart, type Voice } from "./sentences.ts";
 import { doneText, shorten } from "./texts.ts";
 import { titleNaming } from "./titles.ts";
@@ -27,12 +28,14 @@ function sayHours({ out, back }: Outing, { audience, nameOf }: Voice): string {
   return `${from} (${first}) to ${to} (${second})`;
 }
 
-/** `Harden off basil and peppers`, or `Leave out overnight: tomatoes` where nothing comes in again. Rungs not empty. */
+/** `Harden off basil and peppers`, with the mark where all is done, or `Leave out overnight: tomatoes` where nothing comes in again. Rungs not empty. */
 export function hardeningTitle(rungs: readonly ScheduledTask[]): string {
-  const outings = outingsOf(rungs);
+  const open = openOnes(rungs);
+  const outings = outingsOf(open.length > 0 ? open : rungs);
   const objects = [...new Set(outings.map(({ out }) => out.task.title.object))];
   const comesBack = outings.some(({ back }) => back !== null);
-  return titleNaming(comesBack ? "Harden off" : (rungs[0]?.task.title.verb ?? ""), objects, "");
+  const verb = comesBack ? "Harden off" : (outings[0]?.out.task.title.verb ?? "");
+  return titleNaming(verb, objects, { mark: open.length > 0 ? "" : DONE_MARK });
 }
 
 /** Plants that are out for the same hours in the same way. */
@@ -61,7 +64,7 @@ const once = (texts: readonly string[]) =>
   [...new Set(texts)].filter((text) => text !== "").join(" ");
 
 /**
- * What goes out on one day and till when, a line for those that are out alike; then what is the same for all, what to do
+ * Of what is still to be done: what goes out on one day and till when, a line for those that are out alike; then what is the same for all, what to do
  * when they are back, and when each stays out for good; first of all that it is done, where all is. At most so many characters; whole lines are dropped from the third on.
  */
 export function hardeningText(
@@ -69,7 +72,8 @@ export function hardeningText(
   voice: Voice,
   longest: number,
 ): string {
-  const outings = outingsOf(rungs);
+  const open = openOnes(rungs);
+  const outings = outingsOf(open.length > 0 ? open : rungs);
   const whys = new Set(outings.map(({ out }) => sayPart(out.task.say, "why", voice)));
   const ways = outings.map(({ out }) => sayEach(out.task.say, "how", voice));
   const firsts = ways.map(([first = ""]) => first);
@@ -80,7 +84,7 @@ export function hardeningText(
     },
   );
   const [first] = rungs;
-  const done = first && rungs.every((each) => each.done) ? doneText(first, voice) : "";
+  const done = first && open.length === 0 ? doneText(first, voice) : "";
   const backs = outings.map(({ back }) => (back ? sayPart(back.task.say, "how", voice) : ""));
   const rest = ways.flatMap((way) => way.slice(1));
   const why = whys.size > 1 || done !== "" ? "" : once([...whys]);

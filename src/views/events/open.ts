@@ -1,7 +1,8 @@
 import { type Day, plus } from "../../base/index.ts";
 import type { ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
+import { EVENING_BEFORE, type Event } from "./event.ts";
+import { eventFor } from "./event-for.ts";
 import { asManyAsFit, LONGEST_SESSION, lastDayText } from "./texts.ts";
 import { sessionTitle, titleOf } from "./titles.ts";
 
@@ -48,7 +49,10 @@ export function openEvent(
       key: `${person}/open`,
       set: "sessions",
       kind: "open",
-      title: sessionTitle(open, "Still open: "),
+      title: sessionTitle(
+        open.map((job) => [job]),
+        "Still open: ",
+      ),
       text,
       readerText: "",
       when: { kind: "all day", day },

@@ -97,15 +97,19 @@ function clipped(text: string, longest: number): string {
   return `${cut.slice(0, space > longest / 2 ? space : longest - 1)}…`;
 }
 
-/** Lines in order while they fit into the characters with their line ends; then `And 3 more.` */
-export function asManyAsFit(lines: readonly string[], longest: number): readonly string[] {
-  let kept = lines.reduce((sum, { length }) => sum + length + 1, 0);
-  if (kept - 1 <= longest) return lines;
+/** Lines in order while they fit into the characters with what stands between them; then `And 3 more.` */
+export function asManyAsFit(
+  lines: readonly string[],
+  longest: number,
+  between = "\n",
+): readonly string[] {
+  let kept = lines.reduce((sum, { length }) => sum + length + between.length, 0);
+  if (kept - between.length <= longest) return lines;
   const more = (count: number) => `And ${count} more.`;
   let count = lines.length;
   do {
     count -= 1;
-    kept -= (lines[count] ?? "").length + 1;
+    kept -= (lines[count] ?? "").length + between.length;
   } while (count > 0 && kept + more(lines.length - count).length > longest);
   return [...lines.slice(0, count), more(lines.length - count)];
 }
@@ -210,7 +214,9 @@ function oneLastDay(all: readonly ScheduledTask[]): string {
 export function textOfAll(all: readonly ScheduledTask[], plan: Plan, voice: Voice): string {
   const first = all[0];
   if (all.length === 1 && first) return textOf(first, voice);
-  const same = new Set(all.map((each) => sayPart(each.task.say, "how", voice))).size === 1;
+  const ofEach = (each: ScheduledTask) =>
+    `${sayPart(each.task.say, "how", voice)}${doneText(each, voice)}`;
+  const same = new Set(all.map(ofEach)).size === 1;
   if (same && first) return sameForAll(first, all, plan, voice);
   const ways = all.map((each) => [each, sayEach(each.task.say, "how", voice)] as const);
   const shared = (ways[0]?.[1] ?? []).filter((way) => ways.every(([, its]) => its.includes(way)));

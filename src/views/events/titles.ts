@@ -1,5 +1,5 @@
 import { joinFirst, joinWords, sayCount, verbWith, verbWithin } from "../../base/index.ts";
-import type { ScheduledTask } from "../../engine/index.ts";
+import type { ScheduledTask, TaskOutline } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 
 /** A title is useful alone on a lock screen, most of it in its first 25 characters, and never longer than this. */
@@ -30,13 +30,17 @@ export function bedName(plan: Plan, key: string | null): string {
   return plan.beds.find((bed) => bed.key === key)?.name ?? "";
 }
 
-/** As many objects as fit behind the verb, then how many more. */
-export function titleNaming(verb: string, objects: readonly string[], end: string): string {
+/** As many objects as fit behind the verb, then how many more; `mark` stands before it, `end` behind. */
+export function titleNaming(
+  verb: string,
+  objects: readonly string[],
+  { end = "", mark = "" }: { readonly end?: string; readonly mark?: string } = {},
+): string {
   for (let count = objects.length; count > 0; count--) {
-    const title = `${verbWith(verb, joinFirst(objects, count))}${end}`;
+    const title = `${mark}${verbWith(verb, joinFirst(objects, count))}${end}`;
     if (fits(title)) return title;
   }
-  return clip(verbWith(verb, joinFirst(objects, 1)), LONGEST_TITLE);
+  return clip(`${mark}${verbWith(verb, joinFirst(objects, 1))}`, LONGEST_TITLE);
 }
 
 /** Each once, in the order they first stand. */
@@ -45,9 +49,9 @@ const onceEach = <Thing>(things: readonly Thing[]): readonly Thing[] =>
 
 /**
  * Verb, crops and place of similar tasks, in at most LONGEST_TITLE characters; the place where all share one and there
- * is room. Tasks not empty; objects in the order given, each once.
+ * is room. Tasks not empty; objects in the order given, each once; `mark` stands before it.
  */
-export function titleOf(scheduled: readonly ScheduledTask[], plan: Plan): string {
+export function titleOf(scheduled: readonly ScheduledTask[], plan: Plan, mark = ""): string {
   const first = scheduled[0];
   if (!first) throw new RangeError("a title needs a task");
   const { verb, where } = first.task.title;
@@ -55,32 +59,92 @@ export function titleOf(scheduled: readonly ScheduledTask[], plan: Plan): string
   const beds = onceEach(scheduled.map(({ task }) => task.bed));
   const bed = where === "bed" && beds.length === 1 ? bedName(plan, beds[0] ?? null) : "";
   const end = where !== null && where !== "bed" ? ` ${where}` : bed === "" ? "" : `, ${bed}`;
-  const full = titleNaming(verb, objects, end);
-  return full.endsWith(end) || where !== "bed" ? full : titleNaming(verb, objects, "");
+  const full = titleNaming(verb, objects, { end, mark });
+  return full.endsWith(end) || where !== "bed" ? full : titleNaming(verb, objects, { mark });
 }
 
 /**
- * Some tasks in few words, similar ones together and the most harmful first: `Sow beets and carrots; thin lettuce`. As
- * many as fit; not empty.
+ * Similar tasks in one line with all their names, where there is more room than on a lock screen: `Thin beets and
+ * carrots, Root bed; lettuce, Salad bed`. Beds in the order of their first task. Not empty.
  */
-export function sessionTitle(jobs: readonly ScheduledTask[], lead = ""): string {
-  const byVerb = new Map<string, Set<string>>();
-  for (const { task } of jobs) {
-    const { verb, object, where } = task.title;
-    const verbs = where !== null && where !== "bed" ? `${verb}|${where}` : verb;
-    const known = byVerb.get(verbs);
-    if (known) known.add(object);
-    else byVerb.set(verbs, new Set([object]));
+export function wholeTitle(scheduled: readonly TaskOutline[], plan: Plan): string {
+  const first = scheduled[0];
+  if (!first) throw new RangeError("a title needs a task");
+  const { verb, where } = first.task.title;
+  const beds = byBed(scheduled, plan);
+  const parts = [...beds].map(([bed, objects]) =>
+    bed === "" ? joinWords([...objects]) : `${joinWords([...objects])}, ${bed}`,
+  );
+  if (verb.includes("…")) {
+    const objects = new Set([...beds.values()].flatMap((its) => [...its]));
+    const names = [...beds.keys()].filter((bed) => bed !== "");
+    return `${verbWith(verb, joinWords([...objects]))}${names.length > 0 ? `, ${joinWords(names)}` : ""}`;
   }
-  const all = [...byVerb].map(([verbs, objects], i) => {
-    const [verb = "", where] = verbs.split("|");
-    const named = (i === 0 && lead === "" ? verbWith : verbWithin)(verb, joinWords([...objects]));
-    return `${named}${where ? ` ${where}` : ""}`;
-  });
-  for (let count = all.length; count > 0; count--) {
-    const more = all.length - count;
-    const title = `${lead}${all.slice(0, count).join("; ")}${more > 0 ? `; ${sayCount(more, "more job")}` : ""}`;
+  const end = where === null || where === "bed" ? "" : ` ${where}`;
+  return `${verbWith(verb, parts.join("; "))}${end}`.trim();
+}
+
+function byBed(scheduled: readonly TaskOutline[], plan: Plan): Map<string, Set<string>> {
+  const beds = new Map<string, Set<string>>();
+  for (const { task } of scheduled) {
+    const bed = task.title.where === "bed" ? bedName(plan, task.bed) : "";
+    beds.set(bed, (beds.get(bed) ?? new Set()).add(task.title.object));
+  }
+  return beds;
+}
+
+/** A verb and its place, the objects that it names, and how many told jobs those are. */
+type Phrase = { readonly verb: string; readonly where: string; objects: string[]; jobs: number };
+
+function phrasesOf(jobs: readonly (readonly ScheduledTask[])[]): readonly Phrase[] {
+  const phrases: Phrase[] = [];
+  for (const job of jobs) {
+    const [first] = job;
+    if (!first) continue;
+    const { verb } = first.task.title;
+    const where = first.task.title.where === "bed" ? "" : (first.task.title.where ?? "");
+    const known = phrases.find((each) => each.verb === verb && each.where === where);
+    const phrase = known ?? { verb, where, objects: [], jobs: 0 };
+    if (!known) phrases.push(phrase);
+    phrase.objects = [
+      ...onceEach([...phrase.objects, ...job.map(({ task }) => task.title.object)]),
+    ];
+    phrase.jobs += 1;
+  }
+  return phrases;
+}
+
+function sayPhrase({ verb, where, objects }: Phrase, begins: boolean, named = objects.length) {
+  const wording = (begins ? verbWith : verbWithin)(verb, joinFirst(objects, named));
+  return where === "" ? wording : `${wording} ${where}`;
+}
+
+/**
+ * The jobs of a visit in few words, weightiest first as they come, those of one verb together: `Sow beets and carrots; thin
+ * lettuce; 2 more jobs`. As many as fit; what is counted is what the text has a paragraph for. Not empty. `lead` and a mark
+ * before it stand first.
+ */
+export function sessionTitle(
+  jobs: readonly (readonly ScheduledTask[])[],
+  lead = "",
+  mark = "",
+): string {
+  const phrases = phrasesOf(jobs);
+  const [first] = phrases;
+  if (!first) throw new RangeError("a title needs a task");
+  const end = (count: number) => {
+    const more = phrases.slice(count).reduce((sum, phrase) => sum + phrase.jobs, 0);
+    return more > 0 ? `; ${sayCount(more, "more job")}` : "";
+  };
+  for (let count = phrases.length; count > 0; count--) {
+    const named = phrases.slice(0, count).map((each, i) => sayPhrase(each, i === 0 && lead === ""));
+    const title = `${mark}${lead}${named.join("; ")}${end(count)}`;
     if (fits(title)) return title;
   }
-  return clip(`${lead}${all[0] ?? ""}`, LONGEST_TITLE);
+  const named = (count: number) => `${mark}${lead}${sayPhrase(first, lead === "", count)}`;
+  for (let count = first.objects.length - 1; count > 0; count--) {
+    const title = `${named(count)}${end(1)}`;
+    if (fits(title)) return title;
+  }
+  return clip(named(1), LONGEST_TITLE);
 }

@@ -1,13 +1,17 @@
 import { instantOf, isoOf, joinWords, sayCount } from "../../base/index.ts";
 import type { PublishedState, ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
-import { EVENING_BEFORE, type Event, eventFor } from "./event.ts";
+import { openOnes } from "./done.ts";
+import { EVENING_BEFORE, type Event } from "./event.ts";
+import { eventFor } from "./event-for.ts";
 import { groupsBy, isAlikeTask, leadFirst } from "./grouping.ts";
 import { hardeningText, hardeningTitle } from "./hardening.ts";
 import { voiceOf } from "./sentences.ts";
-import { inHarmOrder, sessionText } from "./sessions.ts";
+import { sessionText } from "./sessions.ts";
 import { LONGEST_SESSION, LONGEST_TEXT } from "./texts.ts";
-import { LONGEST_TITLE, sessionTitle } from "./titles.ts";
+import { LONGEST_TITLE } from "./titles.ts";
+import { toldJobs } from "./told-jobs.ts";
+import { visitTitle } from "./visit-title.ts";
 
 /** Minutes before plants are carried out that a reminder rings. */
 const BEFORE_RUNG = 10;
@@ -24,9 +28,9 @@ export type WholeDay = {
 /** Whether a task is anything else than a carrying out or a bringing in. */
 export const isNoRung = ({ task }: ScheduledTask): boolean => task.rhythm !== "timed";
 
-/** Work that may stand in one event with other work: what must not be overlooked tonight, warnings and what is done stand alone. */
-const canShare = ({ task, done }: ScheduledTask) =>
-  !done && task.rhythm !== "warning" && task.rhythm !== "timed" && task.harm !== "tonight";
+/** Work that may stand in one event with other work: what must not be overlooked tonight and warnings stand alone. */
+const canShare = ({ task }: ScheduledTask) =>
+  task.rhythm !== "warning" && task.rhythm !== "timed" && task.harm !== "tonight";
 
 /**
  * The days of these tasks on which several things are told in one event. Jobs go with what hardens off that day where one of
@@ -95,17 +99,28 @@ export function wholeDayEvents({ rungs, jobs }: WholeDay, plan: Plan): readonly 
     ...alone,
     set: "sessions",
     kind: "session",
-    title: titleWith(alone.title, inHarmOrder(jobs, plan)),
+    title: titleWith(alone.title, rungs, jobs, plan),
     text: textWith(alone.text, rungs, jobs, plan),
     readerText: "",
   });
   return [alone, { ...whole, people }];
 }
 
-function titleWith(head: string, jobs: readonly ScheduledTask[]): string {
-  const title = sessionTitle(jobs, `${head}; `);
+/** What hardens off, then the jobs; of two that are not both done the one that is open. */
+function titleWith(
+  head: string,
+  rungs: readonly ScheduledTask[],
+  jobs: readonly ScheduledTask[],
+  plan: Plan,
+): string {
+  const [openRungs, openJobs] = [openOnes(rungs), openOnes(jobs)];
+  if (openRungs.length === 0 && openJobs.length > 0) return visitTitle(jobs, plan);
+  if (openRungs.length > 0 && openJobs.length === 0) return head;
+  const named = openJobs.length > 0 ? openJobs : jobs;
+  const title = visitTitle(named, plan, `${head}; `).replace(/^✓ (?=✓)/, "");
   if (!title.endsWith("…")) return title;
-  const short = `${head}; ${sayCount(jobs.length, "more job")}`;
+  const count = toldJobs(named, voiceOf(plan, "household")).length;
+  const short = `${head}; ${sayCount(count, "more job")}`;
   return short.length <= LONGEST_TITLE ? short : head;
 }
 
@@ -123,11 +138,11 @@ function textWith(
   );
   const whose =
     own.size > 0 && own.size < all.size ? `For ${joinWords([...own].map(voice.nameOf))}:\n` : "";
-  const longest = LONGEST_SESSION - head.length - whose.length - 1;
-  return `${head}\n${whose}${sessionText(jobs, plan, { voice, longest, titled: true })}`;
+  const longest = LONGEST_SESSION - head.length - whose.length - 2;
+  return `${head}\n\n${whose}${sessionText(jobs, plan, { voice, longest, titled: true })}`;
 }
 
-/** What hardens off on a day, from carrying out to bringing in; all day once it is done. Nobody is busy meanwhile. */
+/** What hardens off on a day, from carrying out to bringing in; all day where no hour is known. Nobody is busy meanwhile. */
 function hardeningEvent(rungs: readonly ScheduledTask[], plan: Plan, set: "tasks" | "both"): Event {
   const [lead] = rungs;
   if (!lead) throw new RangeError("an event needs a task");
@@ -167,7 +182,7 @@ function jobsEvent(jobs: readonly ScheduledTask[], plan: Plan): Event {
       key: `${whose === "" ? "everybody" : whose}/${isoOf(first.day)}/day`,
       set: "sessions",
       kind: "session",
-      title: sessionTitle(inHarmOrder(jobs, plan)),
+      title: visitTitle(jobs, plan),
       text: sessionText(jobs, plan, { voice: voiceOf(plan, "household") }),
       readerText: "",
       when: { kind: "all day", day: first.day },

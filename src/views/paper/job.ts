@@ -3,8 +3,9 @@ import { roundMinutes, type ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import { sayPart, voiceOf } from "../events/sentences.ts";
 import { signText } from "../events/texts.ts";
+import { wholeTitle } from "../events/titles.ts";
 import { firstSentences } from "./brief.ts";
-import { sheetPlaceText, wholeTitle } from "./title.ts";
+import { sheetPlaceText } from "./title.ts";
 
 /** The room that a sheet has for each job: letters of how, and whether the sign is there too. */
 export type JobSpace = { readonly letters: number; readonly signs: boolean };

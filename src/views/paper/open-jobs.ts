@@ -3,7 +3,7 @@ import { planOfTask, type ScheduledTask } from "../../engine/index.ts";
 import type { Plan } from "../../garden/model/index.ts";
 import type { Event } from "../events/event.ts";
 import { lastDayText } from "../events/texts.ts";
-import { wholeTitle } from "./title.ts";
+import { wholeTitle } from "../events/titles.ts";
 
 /** What was told, and whose sheet it is. */
 type OpenJobsInput = {

@@ -2,7 +2,7 @@ import { type Day, type DaySpan, earliest, latest, plus, weekdayOf } from "../..
 import { planOfTask, type ScheduledTask, tasksById } from "../../engine/index.ts";
 import { type Plan, planOn } from "../../garden/model/index.ts";
 import type { Event } from "../events/event.ts";
-import { inBedOrder } from "../events/sessions.ts";
+import { inBedOrder } from "../events/job-order.ts";
 import { type JobSpace, type SheetJob, sheetJobOf } from "./job.ts";
 import { laddersOf, type SheetLadder } from "./ladder.ts";
 

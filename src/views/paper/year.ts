@@ -1,6 +1,7 @@
 import { capital, type Day, earliest, sayDay } from "../../base/index.ts";
 import type { PacketComparison, TaskOutline } from "../../engine/index.ts";
 import { type Plan, seasonOf } from "../../garden/model/index.ts";
+import { wholeTitle } from "../events/titles.ts";
 import { type MeasuredNights, measuredNightsOf } from "./nights.ts";
 import {
   type ComparedYear,
@@ -9,7 +10,6 @@ import {
   type SowingHistory,
 } from "./planting-history.ts";
 import { remarksOf, type SheetRemark } from "./remarks.ts";
-import { wholeTitle } from "./title.ts";
 
 /** A planting's line of the year: its name, its sowings, and what else was written of it, `thin 13 June`, in day order. */
 export type YearLine = {

@@ -72,6 +72,7 @@ export function placedOf(
     usual: null,
     lastYear: null,
     done: null,
+    told: null,
     note: null,
     ...given,
   };

@@ -98,6 +98,7 @@ function eventsOf({ day, text }: DiaryLine): readonly Event[] {
     when: { kind: "all day", day },
     busy: false,
     remindMinutesBefore: 360,
+    weight: 10,
   };
   const from = day * MS_PER_DAY + 9 * 3_600_000;
   const visit = { kind: "timed", from, to: from + 3_600_000 } as const;
@@ -107,7 +108,14 @@ function eventsOf({ day, text }: DiaryLine): readonly Event[] {
 
 /** Still open work on a day, in every feed, and the season's own line. */
 function alwaysOn(day: Day): readonly Event[] {
-  const rest = { tasks: [], people: [], beds: [], categories: [], remindMinutesBefore: 360 };
+  const rest = {
+    tasks: [],
+    people: [],
+    beds: [],
+    categories: [],
+    remindMinutesBefore: 360,
+    weight: 10,
+  };
   const text = "Whatever is still open.";
   const said = { title: "Still open", text, readerText: text, busy: false };
   const open: Event = {

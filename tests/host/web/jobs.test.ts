@@ -30,6 +30,7 @@ function event(over: Partial<Event>): Event {
     when: { kind: "all day", day: TODAY },
     busy: false,
     remindMinutesBefore: 360,
+    weight: 10,
     ...over,
   };
 }

@@ -68,8 +68,8 @@ async function bytesOf(garden: string, named: string): Promise<Uint8Array> {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
-/** What a calendar shows of an event, whenever it was written and wherever its page lies. */
-const shownOf = ({ stamp, sequence, url, description, ...shown }: StrictEvent) => ({
+/** What a calendar shows of an event, whenever it was written (a reminder whose hour has passed is not) and wherever its page lies. */
+const shownOf = ({ stamp, sequence, link, alarm, description, ...shown }: StrictEvent) => ({
   ...shown,
   description: description.replace(/https:\S+/g, ""),
 });

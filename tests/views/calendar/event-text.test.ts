@@ -8,6 +8,7 @@ const worded = (given: Partial<EventWording> = {}): EventWording => ({
   ...eventOf(),
   uid: "0b7f3c1a-5d2e-8a41-9c3b-1f2e3d4c5b6a",
   link: LINK,
+  clock: "America/Denver",
   ...given,
 });
 const lines = (given: Partial<EventWording> = {}) =>
@@ -28,7 +29,6 @@ describe("one event", () => {
       "TRANSP:TRANSPARENT",
       `DESCRIPTION:Thin to one every 3 in.\\nFine till 20 May.\\n\\nhttps://sowbell.example/a\\,b\\;c/1`,
       "CATEGORIES:thin",
-      `URL;VALUE=URI:${LINK}`,
       "LAST-MODIFIED:20270501T060000Z",
       "BEGIN:VALARM",
       "ACTION:DISPLAY",
@@ -40,11 +40,11 @@ describe("one event", () => {
     ]);
   });
 
-  test("timed is told in UTC instants, busy where it keeps somebody busy", () => {
+  test("timed is told on the garden's clock, busy where it keeps somebody busy", () => {
     const { when } = rungOf();
     expect(named("DT", { when, busy: true }).slice(1)).toEqual([
-      "DTSTART:20270508T160000Z",
-      "DTEND:20270508T170000Z",
+      "DTSTART;TZID=America/Denver:20270508T100000",
+      "DTEND;TZID=America/Denver:20270508T110000",
     ]);
     expect(named("TRANSP", { when, busy: true })).toEqual(["TRANSP:OPAQUE"]);
     expect(named("TRANSP", { when, busy: false })).toEqual(["TRANSP:TRANSPARENT"]);
@@ -56,8 +56,8 @@ describe("one event", () => {
 
   test("half seconds are cut", () => {
     const when = { kind: "timed", from: MAY_1 + 999, to: MAY_1 + 61_999 } as const;
-    expect(named("DTSTART", { when })).toEqual(["DTSTART:20270501T060000Z"]);
-    expect(named("DTEND", { when })).toEqual(["DTEND:20270501T060101Z"]);
+    expect(named("DTSTART", { when })).toEqual(["DTSTART;TZID=America/Denver:20270501T000000"]);
+    expect(named("DTEND", { when })).toEqual(["DTEND;TZID=America/Denver:20270501T000101"]);
   });
 
   test("a reminder is one alarm so long before", () => {
@@ -88,7 +88,6 @@ describe("one event", () => {
     expect(named("DESCRIPTION", { link: null })[0]).toBe(
       "DESCRIPTION:Thin to one every 3 in.\\nFine till 20 May.",
     );
-    expect(named("URL", { link: null })).toEqual([]);
     const none = { remindMinutesBefore: null, text: "\r\n" };
     expect(named("DESCRIPTION", { ...none, link: "https://a.example/1" })).toEqual([
       "DESCRIPTION:https://a.example/1",

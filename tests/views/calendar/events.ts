@@ -25,6 +25,7 @@ export function eventOf(given: Partial<Event> = {}): Event {
     day: MAY_8,
     busy: false,
     remindMinutesBefore: 360,
+    weight: 10,
     ...given,
   };
 }

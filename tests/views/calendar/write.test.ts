@@ -19,7 +19,9 @@ const writing = (given: Partial<CalendarInput> = {}): CalendarInput => ({
   quiet: false,
   reader: false,
   link: linkOf,
+  clock: "America/Denver",
   cause: MAY_1,
+  now: 0,
   ledger: null,
   ...given,
 });
@@ -121,7 +123,7 @@ function allAtOnce(text: string): string {
     const [alarm = ""] = block.match(/(?<=\r\n)BEGIN:VALARM\r\n[\s\S]*?\r\nEND:VALARM\r\n/) ?? [];
     return repairEvent(
       block.replace(alarm, () => ""),
-      alarm,
+      { alarm, clock: "America/Denver" },
     );
   });
   return `${head}${foldLines(body.join(""))}END:VCALENDAR\r\n`;
@@ -142,8 +144,9 @@ function dataOf(event: ReturnType<typeof readStrictly>["events"][number]) {
     transparency: (event.busy ? "OPAQUE" : "TRANSPARENT") as never,
     description: event.description,
     categories: event.categories.map((name) => ({ name })),
-    url: event.url,
-    alarms: [{ type: "display", trigger: event.alarm, description: event.summary }] as never,
+    alarms: (event.alarm === null
+      ? []
+      : [{ type: "display", trigger: event.alarm, description: event.summary }]) as never,
   };
 }
 

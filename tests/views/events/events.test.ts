@@ -86,8 +86,42 @@ describe("work in somebody's gardening hours", () => {
     expect(begun?.when).toMatchObject({ from: at + (17 * 60 + 30) * MINUTE });
   });
 
+  test("under a roof begins with the hours, whenever the sun sets", () => {
+    const october = dayOrThrow(2027, 10, 27);
+    const [begun] = told([
+      thin("beet", { people: ["imre"], day: october }, { minutes: 45, indoors: true }),
+    ]).filter((event) => event.kind === "session");
+    const at = startOf(october, "America/Denver");
+    expect(begun?.when).toMatchObject({ from: at + 18 * 60 * MINUTE });
+  });
+
   test("is not told to readers by its session", () => {
     expect(session?.readerText).toBe("");
+  });
+});
+
+describe("work in a session that is done", () => {
+  const done = { day: SATURDAY, by: "oda" };
+  const before = told([thin("beet", { people: ["imre"] })]);
+  const after = told([thin("beet", { people: ["imre"], done })]);
+
+  test("keeps its events, their kind and their hours, says so first, and rings no more", () => {
+    const same = ({ key, set, kind, when, people }: (typeof before)[number]) => [
+      ...[key, set, kind, when, people],
+    ];
+    expect(after.map(same)).toEqual(before.map(same));
+    expect(after.map(({ title }) => title)).toEqual(["✓ Thin beet, Root bed", "✓ Thin beet"]);
+    expect(after.map(({ remindMinutesBefore }) => remindMinutesBefore)).toEqual([null, null]);
+    expect(after.every(({ text }) => text.includes("Done 8 May, Oda."))).toBe(true);
+  });
+
+  test("leaves the rest of the session to ring for what is open", () => {
+    const [session] = told([
+      thin("beet", { people: ["imre"], done }),
+      thin("carrot", { people: ["imre"] }, { practice: "weed" }),
+    ]).filter(({ kind }) => kind === "session");
+    expect(session).toMatchObject({ title: "Thin carrot", remindMinutesBefore: 30 });
+    expect(session?.text).toContain("✓ Thin beet, Root bed. Done 8 May, Oda.");
   });
 });
 
@@ -102,11 +136,9 @@ describe("work without gardening hours", () => {
     expect(told([thin("beet")]).map((event) => event.set)).toEqual(["both"]);
   });
 
-  test("stands in both sets once it is done", () => {
-    const done = { day: SATURDAY, by: "imre" };
-    expect(told([thin("beet", { people: ["imre"], done })]).map((each) => each.set)).toEqual([
-      "both",
-    ]);
+  test("stands in both sets once it is done, where nobody is known to have had it", () => {
+    const done = { day: SATURDAY, by: null };
+    expect(told([thin("beet", { people: [], done })]).map((each) => each.set)).toEqual(["both"]);
   });
 
   test("is a daily look, a warning or a rung by its rhythm", () => {

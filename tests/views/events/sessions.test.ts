@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { caution, householdOnly, how, sign, why } from "../../../src/engine/practices/sentence.ts";
 import { voiceOf } from "../../../src/views/events/sentences.ts";
-import { inBedOrder, inHarmOrder, sessionText } from "../../../src/views/events/sessions.ts";
+import { sessionText } from "../../../src/views/events/sessions.ts";
 import { LONGEST_SESSION } from "../../../src/views/events/texts.ts";
 import { inDays, placedOf, SATURDAY, windowOf } from "../../engine/schedule/given.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
@@ -10,53 +10,8 @@ const PLAN = planOf(QUARRY);
 const VOICE = voiceOf(PLAN, "household");
 const job = (id: string, task: Parameters<typeof placedOf>[1] = {}, given = {}) =>
   placedOf(given, { id, ...task });
-const ids = (jobs: readonly { readonly task: { readonly id: string } }[]) =>
-  jobs.map((each) => each.task.id);
 const lines = (...jobs: readonly ReturnType<typeof job>[]) =>
   sessionText(jobs, PLAN, { voice: VOICE }).split("\n");
-
-describe("the order one walks", () => {
-  test("is under a roof first, then bed by bed as the plan has them", () => {
-    const jobs = [
-      job("a", { bed: "garlic-bed" }),
-      job("b", { bed: null }),
-      job("c", { bed: "bags" }),
-      job("d", { bed: "south-bed", indoors: true }),
-    ];
-    expect(ids(inBedOrder(jobs, PLAN))).toEqual(["d", "c", "a", "b"]);
-  });
-
-  test("is by id within a bed", () => {
-    expect(ids(inBedOrder([job("b"), job("a")], PLAN))).toEqual(["a", "b"]);
-  });
-
-  test("has things to get before the beds, and a planting go in before its cover goes on", () => {
-    const bed = "root-bed";
-    const jobs = [
-      job("2027/kale/cover/on", { bed, practice: "cover" }),
-      job("2027/kale/set-out/1", { bed, practice: "set out" }),
-      job("2027/leek/cover/off", { bed, practice: "cover" }),
-      job("2027/leek/harvest/1", { bed, practice: "harvest" }),
-      job("2027/pea/things-to-have/cover-on", { bed, practice: "things to have" }),
-    ];
-    expect(ids(inBedOrder(jobs, PLAN))).toEqual([
-      "2027/pea/things-to-have/cover-on",
-      "2027/kale/set-out/1",
-      "2027/kale/cover/on",
-      "2027/leek/cover/off",
-      "2027/leek/harvest/1",
-    ]);
-  });
-
-  test("puts what has most to lose first where that is asked", () => {
-    const jobs = [
-      job("a", { harm: "when you can" }),
-      job("b", { harm: "tonight" }),
-      job("c", { harm: "this week" }),
-    ];
-    expect(ids(inHarmOrder(jobs, PLAN))).toEqual(["b", "c", "a"]);
-  });
-});
 
 describe("a session's text", () => {
   test("of one job alone is its own text, with its minutes and what to take", () => {
@@ -67,33 +22,61 @@ describe("a session's text", () => {
     ]);
   });
 
-  test("has a line a job with its minutes, how, and till when", () => {
-    expect(lines(job("a"), job("b", { minutes: 10 }))).toEqual([
-      "20 min: Thin beets, Root bed. To one every three inches. Fine till Saturday 15 May.",
-      "10 min: Thin beets, Root bed. To one every three inches. Fine till Saturday 15 May.",
+  test("has a paragraph for each job with its minutes, how, and till when", () => {
+    const kale = { verb: "Feed", object: "kale", where: "bed" };
+    expect(lines(job("a"), job("b", { minutes: 10, title: kale }))).toEqual([
+      "20 min: Thin beets, Root bed.",
+      "To one every three inches. Fine till Saturday 15 May.",
+      "",
+      "10 min: Feed kale, Root bed.",
+      "To one every three inches. Fine till Saturday 15 May.",
+      "",
       "Raining? All of it can wait till Saturday 15 May.",
     ]);
   });
 
-  test("names like jobs in one line where a line each is too much", () => {
-    const crops = Array.from({ length: 40 }, (_, i) => `crop number ${i}`);
-    const orders = crops.map((object, i) =>
-      job(`order-${i + 10}`, { title: { verb: "Order seed:", object, where: null }, minutes: 5 }),
+  test("has what is done below what is open, without its how, and asks nothing for it", () => {
+    const done = { day: SATURDAY, by: "oda" };
+    const kale = { verb: "Feed", object: "kale", where: "bed" };
+    const told = sessionText(
+      [job("a", { needs: ["a hoe"], title: kale }, { done }), job("b", { minutes: 10 })],
+      PLAN,
+      { voice: VOICE },
     );
-    const [first = ""] = lines(...orders);
-    expect(first).toMatch(
-      /^\d+ min: Order seed: crop number 0, crop number 1, .* and crop number 39\.$/,
+    expect(told.split("\n")).toEqual([
+      "10 min: Thin beets, Root bed.",
+      "To one every three inches. Fine till Saturday 15 May.",
+      "",
+      "✓ Feed kale, Root bed. Done 8 May, Oda.",
+      "",
+      "Raining? All of it can wait till Saturday 15 May.",
+    ]);
+    expect(sessionText([job("a", {}, { done })], PLAN, { voice: VOICE })).toBe(
+      "Done 8 May, Oda.\nTo one every three inches.",
     );
-    expect(lines(...orders).join("\n")).not.toMatch(/And \d+ more/);
+  });
+
+  test("has work under a roof last where the sun sets before", () => {
+    const pot = { indoors: true, title: { verb: "Pot on", object: "tomatoes", where: null } };
+    const heads = (dark: boolean) =>
+      sessionText([job("a"), job("b", pot)], PLAN, { voice: VOICE, dark })
+        .split("\n")
+        .filter((line) => line.includes(" min: "));
+    expect(heads(false)).toEqual(["20 min: Pot on tomatoes.", "20 min: Thin beets, Root bed."]);
+    expect(heads(true)).toEqual(["20 min: Thin beets, Root bed.", "20 min: Pot on tomatoes."]);
   });
 
   test("leaves out the sign and the reason first where there is little room", () => {
-    const say = [how("Slowly. ".repeat(8).trim()), sign("It is tall."), why("Up on time.")];
-    const few = lines(job("a", { say }), job("b", { say }));
-    const many = lines(...Array.from({ length: 6 }, (_, i) => job(`job ${i}`, { say })));
-    expect(few[0]).toMatch(/Slowly\. Right when: it is tall\. Up on time\. Fine till/);
-    expect(many[0]).toMatch(/Slowly\..* Fine till/);
-    expect(many[0]).not.toMatch(/Right when/);
+    const say = (i: number) => [
+      how(`Slowly ${i}. ${"Slowly. ".repeat(8).trim()}`),
+      sign("It is tall, as tall as a hand is long or taller."),
+      why("Up on time, as it was the year before this one."),
+    ];
+    const few = lines(job("a", { say: say(0) }), job("b", { say: say(1) }));
+    const many = lines(...Array.from({ length: 6 }, (_, i) => job(`job ${i}`, { say: say(i) })));
+    expect(few[1]).toMatch(/Slowly\. Right when: it is tall.* Up on time.* Fine till/);
+    expect(many.join("\n").match(/Slowly \d\..* Fine till/g)).toHaveLength(6);
+    expect(many.join("\n")).not.toMatch(/Up on time|Right when/);
   });
 
   test("begins with what to take, each thing once", () => {
@@ -143,7 +126,7 @@ describe("a session's text", () => {
 
   test("drops sentences and keeps every job where there are many", () => {
     const many = Array.from({ length: 10 }, (_, i) =>
-      job(`job ${i}`, { say: [how("Slowly. ".repeat(30).trim())] }),
+      job(`job ${i}`, { say: [how(`Slowly ${i}. ${"Slowly. ".repeat(30).trim()}`)] }),
     );
     const text = sessionText(many, PLAN, { voice: VOICE });
     expect(text.match(/20 min:/g)).toHaveLength(10);
@@ -165,7 +148,9 @@ describe("a session's text", () => {
 });
 
 test("what the hours do not hold is named, the least missed of it, and till when it may wait", () => {
-  const jobs = ["a", "b", "c", "d", "e"].map((id) => job(id));
+  const jobs = ["a", "b", "c", "d", "e"].map((id) =>
+    job(id, { title: { verb: `Thin ${id}`, object: "beets", where: "bed" } }),
+  );
   const told = (waiting: typeof jobs) => sessionText(jobs, PLAN, { voice: VOICE, waiting });
   expect(told(jobs.slice(3))).toMatch(
     /\nMore than the hours hold\. What can wait best: .+ and .+, the first till \w+ \d+ \w+\./,

@@ -1,5 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { bedName, LONGEST_TITLE, sessionTitle, titleOf } from "../../../src/views/events/titles.ts";
+import {
+  bedName,
+  LONGEST_TITLE,
+  sessionTitle,
+  titleNaming,
+  titleOf,
+  wholeTitle,
+} from "../../../src/views/events/titles.ts";
 import { placedOf } from "../../engine/schedule/given.ts";
 import { planOf, QUARRY } from "../../gardens.ts";
 
@@ -83,27 +90,73 @@ describe("a title", () => {
 });
 
 describe("a session's title", () => {
+  const each = (...jobs: readonly ReturnType<typeof job>[]) => jobs.map((one) => [one]);
+
   test("puts like jobs together and the first job first", () => {
-    const jobs = [job("Sow", "beets"), job("Thin", "lettuce"), job("Sow", "carrots")];
+    const jobs = each(job("Sow", "beets"), job("Thin", "lettuce"), job("Sow", "carrots"));
     expect(sessionTitle(jobs)).toBe("Sow beets and carrots; thin lettuce");
   });
 
   test("says where for jobs that have a place of their own", () => {
-    expect(sessionTitle([job("Sow", "tomatoes", "indoors"), job("Sow", "beets")])).toBe(
+    expect(sessionTitle(each(job("Sow", "tomatoes", "indoors"), job("Sow", "beets")))).toBe(
       "Sow tomatoes indoors; sow beets",
     );
   });
 
-  test("counts the jobs it has no room for", () => {
+  test("counts the jobs it has no room for, those told together once", () => {
     const jobs = ["Sow", "Thin", "Weed", "Hill", "Cut"].map((verb) => job(verb, "potatoes"));
-    expect(sessionTitle(jobs)).toBe("Sow potatoes; thin potatoes; 3 more jobs");
+    expect(sessionTitle(each(...jobs))).toBe("Sow potatoes; thin potatoes; 3 more jobs");
+    const more = [job("Feed", "brussels sprouts"), job("Feed", "winter squash")];
+    expect(sessionTitle([[job("Sow", "peas and beans and all")], more])).toBe(
+      "Sow peas and beans and all; 1 more job",
+    );
   });
 
-  test("begins with its lead, and then in lower case", () => {
-    expect(sessionTitle([job("Thin", "beets")], "Still open: ")).toBe("Still open: thin beets");
+  test("counts the crops of the first job where not all fit, and then the other jobs", () => {
+    const sowing = ["beets", "parsnips", "arugula", "lettuce", "kohlrabi", "peas"];
+    expect(
+      sessionTitle([sowing.map((object) => job("Sow", object)), [job("Thin", "brussels sprouts")]]),
+    ).toBe("Sow beets, parsnips and 4 more; 1 more job");
+  });
+
+  test("begins with its lead, and then in lower case, with a mark before it", () => {
+    expect(sessionTitle(each(job("Thin", "beets")), "Still open: ")).toBe("Still open: thin beets");
+    expect(sessionTitle(each(job("Thin", "beets")), "", "✓ ")).toBe("✓ Thin beets");
   });
 
   test("is cut where even one job is too long", () => {
-    expect([...sessionTitle([job("Sow", LONG)])].length).toBeLessThanOrEqual(LONGEST_TITLE);
+    expect([...sessionTitle(each(job("Sow", LONG)))].length).toBeLessThanOrEqual(LONGEST_TITLE);
+  });
+
+  test("of no job is a programmer's mistake", () => {
+    expect(() => sessionTitle([])).toThrow(RangeError);
+  });
+});
+
+test("a title may begin with a mark, and still is short enough", () => {
+  expect(titleOf([thin("beets")], PLAN, "✓ ")).toBe("✓ Thin beets, Root bed");
+  const many = ["tomatoes", "peppers", "cucumbers", "courgettes", "melons"];
+  expect(titleNaming("Set out", many, { mark: "✓ ", end: ", South bed" })).toBe(
+    "✓ Set out tomatoes, peppers and 3 more, South bed",
+  );
+});
+
+describe("a title with all names", () => {
+  test("says them bed by bed", () => {
+    const all = [thin("carrots"), thin("beets"), thin("lettuce", "salad-bed")];
+    expect(wholeTitle(all, PLAN)).toBe("Thin carrots and beets, Root bed; lettuce, Salad bed");
+  });
+
+  test("has a place that is no bed behind all of them", () => {
+    expect(wholeTitle([job("Sow", "tomatoes", "indoors")], PLAN)).toBe("Sow tomatoes indoors");
+  });
+
+  test("has beds behind a verb that closes round its crops", () => {
+    const look = (object: string, bed: string) =>
+      placedOf({}, { id: object, bed, title: { verb: "Thin … again", object, where: "bed" } });
+    expect(wholeTitle([look("beets", "root-bed")], PLAN)).toBe("Thin beets again, Root bed");
+    expect(wholeTitle([look("beets", "root-bed"), look("lettuce", "salad-bed")], PLAN)).toBe(
+      "Thin beets and lettuce again, Root bed and Salad bed",
+    );
   });
 });

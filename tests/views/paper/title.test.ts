@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { sheetPlaceText, wholeTitle } from "../../../src/views/paper/title.ts";
+import { sheetPlaceText } from "../../../src/views/paper/title.ts";
 import { planOf, QUARRY, tellOf } from "../../gardens.ts";
 
 const { scheduled: placed } = tellOf(QUARRY, { on: "2027-04-01" });
@@ -10,16 +10,6 @@ const the = (...ids: readonly string[]) =>
     if (!found) throw new Error(`no task ${id}`);
     return found;
   });
-
-test("like jobs are named with all their crops, bed by bed", () => {
-  expect(wholeTitle(the("carrot/thin/1", "beet/thin/1", "lettuce/thin/1"), plan)).toBe(
-    "Thin carrots and beets, Root bed; lettuce, Salad bed",
-  );
-});
-
-test("a place that is no bed stands behind all of them", () => {
-  expect(wholeTitle(the("tomato/sow-indoors/1"), plan)).toBe("Sow tomatoes indoors");
-});
 
 test("one of several is named by crop and bed", () => {
   expect(the("beet/thin/1").map((each) => sheetPlaceText(each, plan))).toEqual(["Beets, Root bed"]);

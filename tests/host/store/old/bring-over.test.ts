@@ -43,7 +43,7 @@ const TOLD = engine.build({
 const written = engine.writeFeed({
   ...{ garden: "old", name: "Quarry Lane, all tasks", events: TOLD.events, link: null },
   choice: { of: "household", kind: "tasks", bed: null, quiet: false, reader: false },
-  ...{ cause: SAVED_AT, ledger: null },
+  ...{ clock: "America/Denver", cause: SAVED_AT, now: SAVED_AT, ledger: null },
 });
 
 const FED = { ...written, text: written.text.replaceAll("SEQUENCE:0", "SEQUENCE:3") };
