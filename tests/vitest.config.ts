@@ -12,8 +12,8 @@ const inWorker = [
   "tests/host/backup/{archive-files,restore,take-snapshot}.test.ts",
   "tests/host/edge/{copy-nightly,large,object,build-year,building,poll,refresh-weather,weather-cell,write-feeds}.test.ts",
   "tests/host/store/**/*.test.ts",
-  "tests/host/weather/cell.test.ts",
-  "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,kept-year,leaving,links,routes,plan-page,plans,recovery,recovery-page,restoring,taken-back,tapped,visit}.test.ts",
+  "tests/host/weather/{cell,cell-years}.test.ts",
+  "tests/host/web/{answer-changes,app,begin,diary,feed,garden-context,home,jobs,kept-year,leaving,links,routes,place-years,plan-page,plans,recovery,recovery-page,restoring,taken-back,tapped,visit}.test.ts",
 ];
 
 /**

@@ -65,10 +65,10 @@ export {
   readWeather,
   type WeatherQuestion,
   type WeatherReading,
-  type WeatherSource,
+  type WeatherService,
   weatherFromTable,
   weatherTable,
-  yearsTable,
 } from "./weather.ts";
 export { whyLines } from "./why.ts";
 export { plannedCourse, type ReviewedYear, yearReviewPage } from "./year-review.ts";
+export { readYears, YEARS_FILE, type YearsPlace, type YearsReading, yearsWanted } from "./years.ts";

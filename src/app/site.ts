@@ -1,5 +1,6 @@
 import type { Problem } from "../base/index.ts";
 import {
+  type FiguresSource,
   figuresOf,
   frozenThrough,
   monthsMissing,
@@ -23,24 +24,27 @@ export { fileUnitFrom, wrong } from "../garden/index.ts";
 export type SiteWeather = {
   readonly weather: string | null;
   readonly notes: readonly string[];
+  /** Whether a note says of some figure that it is hardly possible. */
+  readonly unlikely: boolean;
   readonly problems: readonly Problem[];
 };
 
-/** A weather file from the text of a station's days; `name` is the file's own, and the latitude is that given by hand, else null. */
+/** A weather file from the text of a station's days; the latitude is that given by hand, else null. */
 export function siteWeather(
   text: string,
   request: StationRequest,
-  { name, latitude }: { readonly name: string; readonly latitude: number | null },
+  { latitude, ...source }: FiguresSource & { readonly latitude: number | null },
 ): SiteWeather {
   const { station, problems } = readStation(text, request);
-  if (!station) return { weather: null, notes: [], problems };
+  if (!station) return { weather: null, notes: [], unlikely: false, problems };
   const figures = figuresOf(station, latitude);
   const stop = stopping(station, figures, request.file);
   const report = stop === null ? reportOn(station, figures, latitude) : [];
   const odd = stop?.code === "month-missing" ? [] : unlikelyIn(station, figures);
   const notes = [...report, ...odd];
-  if (stop !== null) return { weather: null, notes, problems: [stop] };
-  return { weather: weatherFile(station, figures, name), notes, problems: [] };
+  const unlikely = odd.length > 0;
+  if (stop !== null) return { weather: null, notes, unlikely, problems: [stop] };
+  return { weather: weatherFile(station, figures, source), notes, unlikely, problems: [] };
 }
 
 /** The problems that stop a station's figures from being written. */

@@ -1,15 +1,14 @@
 import { type Day, isoOf, type Problem } from "../base/index.ts";
 import {
   type AnswerFault,
-  openMeteoRows,
   readStation,
   readWeatherAnswer,
   type WeatherQuestion,
 } from "../garden/index.ts";
-import type { KnownWeather, WeatherSource } from "../garden/model/index.ts";
+import type { KnownWeather, WeatherService } from "../garden/model/index.ts";
 
 export type { WeatherQuestion } from "../garden/index.ts";
-export { type KnownWeather, mergeWeather, type WeatherSource } from "../garden/model/index.ts";
+export { type KnownWeather, mergeWeather, type WeatherService } from "../garden/model/index.ts";
 
 /** What a service's answer says of the weather, or what is wrong with it; nothing of a faulty one is used. */
 export type WeatherReading =
@@ -18,7 +17,7 @@ export type WeatherReading =
 
 /** The text of a service's answer as what is known of the weather. Never throws, whatever the text. */
 export function readWeather(
-  source: WeatherSource,
+  source: WeatherService,
   text: string,
   question: WeatherQuestion,
 ): WeatherReading {
@@ -29,8 +28,8 @@ export function readWeather(
 
 const HEAD = "date,low (°C),high (°C),rain (mm)";
 
-/** Rows as a table that `readStation` reads, empty cells where nothing is known. */
-function tableOf(rows: readonly (readonly (string | number | null)[])[]): string {
+/** Rows of day, low and high [°C], rain [mm] as a table that `readStation` reads, empty cells where nothing is known. */
+export function tableOf(rows: readonly (readonly (string | number | null)[])[]): string {
   return `${[HEAD, ...rows.map((row) => row.map((cell) => cell ?? "").join(","))].join("\n")}\n`;
 }
 
@@ -55,13 +54,4 @@ export function weatherFromTable(
     lowC === null || highC === null ? [] : [{ day, lowC, highC, rainMm, gustMps: null }],
   );
   return { weather: { source: "a file", asOf, days, saidColder: [] }, problems: [] };
-}
-
-/** Years behind a place by Open-Meteo's archive, as a table that `siteWeather` reads; null where the answer can't be used. */
-export function yearsTable(
-  text: string,
-  question: Pick<WeatherQuestion, "latitude" | "longitude">,
-): string | null {
-  const rows = openMeteoRows(text, question);
-  return rows && tableOf(rows);
 }

@@ -21,6 +21,7 @@ export { predecessorOf, withLinkedPlantings } from "./model/years.ts";
 export { diagnostic } from "./plan/codes.ts";
 export { type FirstAnswers, type FirstBed, firstPlan } from "./plan/first-plan.ts";
 export { nextYear } from "./plan/next-year.ts";
+export { YEARS_FILE, type YearsPlace, yearsWanted } from "./plan/place-years.ts";
 export { type PlanResult, type PlanSource, readPlan } from "./plan/read.ts";
 export { problemsBetweenYears } from "./plan/years.ts";
 export type { RowFilter } from "./station/columns.ts";
@@ -30,4 +31,10 @@ export { readStation, type Station, type StationRequest } from "./station/statio
 export { wrong } from "./station/table.ts";
 export { fileUnitFrom } from "./station/units.ts";
 export { frozenThrough, unlikelyIn } from "./station/unlikely.ts";
-export { figuresOf, monthsMissing, type SiteFigures, weatherFile } from "./station/weather-file.ts";
+export {
+  type FiguresSource,
+  figuresOf,
+  monthsMissing,
+  type SiteFigures,
+  weatherFile,
+} from "./station/weather-file.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { readWeather, weatherFromTable, weatherTable, yearsTable } from "../../src/app/weather.ts";
+import { readWeather, weatherFromTable, weatherTable } from "../../src/app/weather.ts";
 import { openMeteoAnswer, QUESTION } from "../garden/forecast/answers.ts";
 
 const THREE = openMeteoAnswer("2027-05-10", [
@@ -31,10 +31,4 @@ test("what is known is written as a table, and read from it again", () => {
   );
   expect(problems).toEqual([]);
   expect(again).toEqual({ ...weather, source: "a file" });
-});
-
-test("years behind a place are a table of a station's days", () => {
-  const table = yearsTable(THREE, QUESTION)?.split("\n");
-  expect(table?.slice(0, 2)).toEqual(["date,low (°C),high (°C),rain (mm)", "2027-05-10,2,9,"]);
-  expect(yearsTable("<html>", QUESTION)).toBeNull();
 });

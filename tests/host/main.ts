@@ -11,6 +11,7 @@ export class GardenObject extends gardenObject({
   sqlOf: (storage) => ports.sqlOf(storage),
   askCell: (bindings) => ports.askCell(bindings),
   copies: (bindings) => ports.copies(bindings),
+  askYears: (bindings) => ports.askYears(bindings),
   former: (bindings) => ports.former(bindings),
 }) {}
 

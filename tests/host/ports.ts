@@ -15,6 +15,8 @@ const AS_DEPLOYED: Ports = {
   sqlOf: sqlStoreOf,
   askCell: ({ WEATHER }) =>
     WEATHER ? (cell, question) => WEATHER.getByName(cell).ask(question) : null,
+  askYears: ({ WEATHER }) =>
+    WEATHER ? (cell, place) => WEATHER.getByName(cell).years(place) : null,
   // Nothing leaves the machine.
   fetch: () => Promise.reject(new TypeError("not reached")),
   copies: () => null,

@@ -1,11 +1,11 @@
-import type { WeatherSource } from "../model/weather.ts";
+import type { WeatherService } from "../model/weather.ts";
 import type { WeatherAnswer, WeatherQuestion } from "./answer.ts";
 import { readMetNorway } from "./met-norway.ts";
 import { readOpenMeteo } from "./open-meteo.ts";
 
 /** A service's answer as days, or what is wrong with it. Never throws, whatever the text. */
 export function readWeatherAnswer(
-  source: WeatherSource,
+  source: WeatherService,
   text: string,
   question: WeatherQuestion,
 ): WeatherAnswer {

@@ -25,5 +25,5 @@ export {
   mergeWeather,
   WARNED_DAYS,
   type WeatherDay,
-  type WeatherSource,
+  type WeatherService,
 } from "./weather.ts";

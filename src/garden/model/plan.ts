@@ -1,6 +1,6 @@
 import type { Day, DaySpan, Measures, Minute, Quantity, TextPosition } from "../../base/index.ts";
 import type { FixtureName, PlantCoverName, Start } from "../../crops/index.ts";
-import type { WeatherSource } from "./weather.ts";
+import type { WeatherService } from "./weather.ts";
 
 /**
  * A garden's year, complete and checked: it exists only when its file has no problem. Plain JSON, so it can be stored
@@ -39,7 +39,7 @@ export type Site = {
   /** Degrees, west negative; null where the plan does not say. */
   readonly longitude: number | null;
   /** Who is asked for this year's weather; null: nobody, and no coordinates leave. */
-  readonly forecast: WeatherSource | null;
+  readonly forecast: WeatherService | null;
   /** 32 °F (0 °C) nights of spring and autumn, as days of this plan's own season; null for a place without frost. */
   readonly lastFrost: FrostDates | null;
   readonly firstFrost: FrostDates | null;

@@ -1,10 +1,10 @@
 import type { Day } from "../../base/index.ts";
 
 /** Services that a plan may name to be asked for the coming nights. */
-export const WEATHER_SOURCES = ["Open-Meteo", "MET Norway"] as const;
+export const WEATHER_SERVICES = ["Open-Meteo", "MET Norway"] as const;
 
 /** One of them. */
-export type WeatherSource = (typeof WEATHER_SOURCES)[number];
+export type WeatherService = (typeof WEATHER_SERVICES)[number];
 
 /** A day's weather at the place, midnight to midnight of the garden's clock; null where the service does not say. */
 export type WeatherDay = {
@@ -23,7 +23,7 @@ export type WeatherDay = {
  * is in it.
  */
 export type KnownWeather = {
-  readonly source: WeatherSource | "a file";
+  readonly source: WeatherService | "a file";
   readonly asOf: Day;
   /** In day order, each day once; days may be missing. */
   readonly days: readonly WeatherDay[];

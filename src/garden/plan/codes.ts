@@ -43,9 +43,17 @@ export const CODES = {
     "problem",
     "monthly means that are not twelve, a low above its high, or dates of nights out of order",
   ],
+  "years-missing": [
+    "problem",
+    "the years behind a place are asked for and not here, and the plan has no frost dates of its own",
+  ],
+  "years-awaited": [
+    "doubt",
+    "the years behind a place are asked for and not here; the plan's own frost dates serve till then",
+  ],
   "forecast-nowhere": [
     "problem",
-    "a forecast is asked for, and the place has no latitude or no longitude",
+    "a forecast or the years behind a place are asked for, and the place has no latitude or no longitude",
   ],
   "calendar-missing": ["problem", "a calendar file of absences that does not lie beside the plan"],
   "calendar-wrong": ["problem", "a file of absences that is no iCalendar"],

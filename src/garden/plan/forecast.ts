@@ -1,6 +1,6 @@
 import { joinWords, type Problem, suggestion } from "../../base/index.ts";
 import type { Site } from "../model/plan.ts";
-import { WEATHER_SOURCES } from "../model/weather.ts";
+import { WEATHER_SERVICES } from "../model/weather.ts";
 import { diagnostic } from "./codes.ts";
 import { numberUnder, type Tree, wordsUnder } from "./tree.ts";
 
@@ -17,14 +17,14 @@ export function readForecast(
   const words = wordsUnder(tree, "forecast");
   if (words === null) return { longitude, forecast: null };
   const wanted = words.text.toLowerCase().replace(/^(?:from|by|of) /, "");
-  const forecast = WEATHER_SOURCES.find((name) => name.toLowerCase() === wanted) ?? null;
+  const forecast = WEATHER_SERVICES.find((name) => name.toLowerCase() === wanted) ?? null;
   if (forecast === null)
     problems.push(
       diagnostic(
         "unknown-word",
         words.at,
         `${words.text.slice(0, 60)} is no weather service that can be asked`,
-        suggestion(words.text, WEATHER_SOURCES, `Write ${joinWords(WEATHER_SOURCES, "or")}`),
+        suggestion(words.text, WEATHER_SERVICES, `Write ${joinWords(WEATHER_SERVICES, "or")}`),
       ),
     );
   else if (latitude === null || longitude === null)

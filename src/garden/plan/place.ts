@@ -46,6 +46,8 @@ export function readPlace(tree: Tree | null, reading: PlaceReadContext): PlaceRe
   const { normals, weatherFrosts, stationLocation } = readWeather(valueUnder(tree, "weather"), {
     ...reading,
     latitude: given,
+    longitude: numberUnder(tree, "longitude"),
+    hasFrosts: Boolean(wordsUnder(tree, "last frost") && wordsUnder(tree, "first frost")),
     colderK: colderBy?.si ?? 0,
   });
   const latitude = valueUnder(tree, "latitude")

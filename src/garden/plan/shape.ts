@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { WEATHER_SOURCES } from "../model/weather.ts";
+import { WEATHER_SERVICES } from "../model/weather.ts";
 import { NIGHT_KEYS } from "./nights.ts";
 
 /*
@@ -110,11 +110,13 @@ const longitude = v.pipe(
   v.number("Write degrees as a number, west negative, such as -111.5"),
   v.minValue(-180, "Write degrees between -180 and 180"),
   v.maxValue(180, "Write degrees between -180 and 180"),
-  v.description("degrees, west negative; only needed for the forecast"),
+  v.description("degrees, west negative; needed for a forecast and for the years behind a place"),
 );
 
 const WEATHER_KEYS = {
   latitude: opt(latitude),
+  longitude: opt(longitude),
+  fetched: opt(words("the day it was asked for", "2027-01-20")),
   low: MeansSchema,
   high: MeansSchema,
   in: opt(words("the unit", "°C")),
@@ -140,7 +142,7 @@ const PlaceSchema = v.strictObject(
     clock: words("the time zone", "America/Denver"),
     latitude: opt(latitude),
     longitude: opt(longitude),
-    forecast: opt(words("who is asked for the coming nights", WEATHER_SOURCES.join(" or "))),
+    forecast: opt(words("who is asked for the coming nights", WEATHER_SERVICES.join(" or "))),
     "last frost": opt(
       words("spring's last frost, or early, usual and late, or none", "about 6 May"),
     ),
@@ -154,7 +156,7 @@ const PlaceSchema = v.strictObject(
     weather: opt(
       v.union(
         [v.string(), WeatherSchema],
-        "Write the name of a weather file, or low and high means",
+        "Write from Open-Meteo, the name of a weather file, or low and high means",
       ),
     ),
   },

@@ -6,6 +6,7 @@ import type { WeatherFrosts } from "./frost-sides.ts";
 import { FROST_SPREAD_DAYS } from "./frosts.ts";
 import { readMeans } from "./means.ts";
 import { readNights } from "./nights.ts";
+import { asksForYears, YEARS_FILE, yearsBeside } from "./place-years.ts";
 import { stationFrosts } from "./station-frosts.ts";
 import { itemsOf, numberUnder, type Tree, valueUnder } from "./tree.ts";
 import { treeOf } from "./yaml.ts";
@@ -26,6 +27,9 @@ export type WeatherReadContext = {
   readonly beside: CompanionFiles;
   readonly year: number | null;
   readonly latitude: number | null;
+  readonly longitude: number | null;
+  /** Whether the plan has frost dates of its own. */
+  readonly hasFrosts: boolean;
   /** How much colder the garden is than the station [K]. */
   readonly colderK: number;
 };
@@ -51,20 +55,25 @@ const FEW_YEARS = 4;
 
 /**
  * Twelve monthly means of lows and highs [°C], with whatever else the weather has: spread [K], rain [mm], frost dates,
- * latitude. The weather is in the plan or in a file beside it. Problems: `weather-missing`, `weather-wrong`, those of
- * days, and a file's own problems at their place in it. Degrees are in the unit of `in:`, else of the plan's measures;
+ * latitude. The weather is in the plan, in a file beside it, or the years behind the place, from a service. Problems: `weather-missing`, `weather-wrong`, those of
+ * days and of the years, and a file's own problems at their place in it. Degrees are in the unit of `in:`, else of the plan's measures;
  * rain is in inches where that is °F, else in mm.
  */
 export function readWeather(tree: Tree | null, reading: WeatherReadContext): WeatherResult {
-  if (tree?.kind === "words") return readWeatherFile(tree, reading);
+  if (tree?.kind === "words")
+    return asksForYears(tree.words) ? readYears(tree, reading) : readWeatherFile(tree, reading);
   if (tree?.kind !== "map") return NONE;
   return readWeatherFigures(tree, { ...reading, name: "the plan's weather", at: tree.at });
 }
 
-function readWeatherFile(
-  tree: Extract<Tree, { kind: "words" }>,
-  reading: WeatherReadContext,
-): WeatherResult {
+type TreeWords = Extract<Tree, { kind: "words" }>;
+
+function readYears(tree: TreeWords, reading: WeatherReadContext): WeatherResult {
+  const text = yearsBeside(tree.words, reading);
+  return text === null ? NONE : readFileText(tree, { ...reading, name: YEARS_FILE, text });
+}
+
+function readWeatherFile(tree: TreeWords, reading: WeatherReadContext): WeatherResult {
   const { problems, beside } = reading;
   const name = tree.words.text;
   const names = Object.keys(beside.texts);
@@ -76,12 +85,20 @@ function readWeatherFile(
     );
     return NONE;
   }
+  return readFileText(tree, { ...reading, name, text });
+}
+
+function readFileText(
+  tree: TreeWords,
+  reading: WeatherReadContext & { readonly name: string; readonly text: string },
+): WeatherResult {
+  const { problems, beside, name, text } = reading;
   const folder = beside.file.includes("/") ? beside.file.replace(/[^/]*$/, "") : "";
   const read = treeOf(text, `${folder}${name}`);
   const wrong = read.tree ? weatherFileProblems(read.tree, name) : [];
   problems.push(...read.problems, ...wrong);
   if (!read.tree || wrong.length > 0) return NONE;
-  return readWeatherFigures(read.tree, { ...reading, name, at: tree.at });
+  return readWeatherFigures(read.tree, { ...reading, at: tree.at });
 }
 
 /** What is wrong in a weather file as a whole; a file that is not made of keys is reported by its name. */

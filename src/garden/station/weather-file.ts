@@ -1,4 +1,4 @@
-import { fahrenheit, MONTHS, partsOf, sayDay } from "../../base/index.ts";
+import { type Day, fahrenheit, isoOf, MONTHS, partsOf, sayDay } from "../../base/index.ts";
 import { type FrostSide, NIGHT_KEYS, NIGHTS_F } from "../plan/nights.ts";
 import { type FrostRecord, frostRecordOf, type NightDates } from "./frost-record.ts";
 import { type MonthlyNormals, monthlyNormalsOf } from "./months.ts";
@@ -53,6 +53,12 @@ function sayDates(dates: NightDates, side: FrostSide): string | null {
 const list = (values: readonly number[], digits: number) =>
   `[${values.map((value) => String(Number(value.toFixed(digits)))).join(", ")}]`;
 
+/** Where a station's days come from: a file's name, or a service and when and for which longitude [degrees] it was asked. */
+export type FiguresSource = {
+  readonly name: string;
+  readonly asked?: { readonly longitude: number; readonly on: Day };
+};
+
 /** A text for YAML, in quotes where it could be read as anything else. */
 function yamlText(text: string): string {
   const short = text.replace(/\s+/g, " ").trim().slice(0, 100);
@@ -92,9 +98,13 @@ function monthLines({ lowC, highC, spreadK, rainMm }: MonthlyNormals, inF: boole
 /**
  * A weather file's text for a plan: the latitude where known, twelve means of lows and highs, their spread and rain
  * where known, and early, usual and late dates of nights at 36, 32 and 28 °F, in °F and inches where the station's file
- * is, else in °C and mm. Every month must be there (`monthsMissing`). `source` is the name of the station's file.
+ * is, else in °C and mm. Every month must be there (`monthsMissing`).
  */
-export function weatherFile(station: Station, figures: SiteFigures, source: string): string {
+export function weatherFile(
+  station: Station,
+  figures: SiteFigures,
+  { name, asked }: FiguresSource,
+): string {
   const years = sayYears(station);
   const inF = station.unit === "°F";
   const { latitude } = figures;
@@ -108,9 +118,11 @@ export function weatherFile(station: Station, figures: SiteFigures, source: stri
     "# A station's own years, for the plan's weather.",
     "# Nights are early, usual and late: 10, 50 and 90 of 100 years have had them by then.",
     ...(station.name ? [`station: ${yamlText(station.name)}`] : []),
-    `source: ${yamlText(source)}`,
+    `source: ${yamlText(name)}`,
+    ...(asked ? [`fetched: ${isoOf(asked.on)}`] : []),
     `years: ${years}`,
     ...(latitude === null ? [] : [`latitude: ${Number(latitude.toFixed(2))}`]),
+    ...(asked ? [`longitude: ${Number(asked.longitude.toFixed(2))}`] : []),
     `in: ${inF ? "°F" : "°C"}`,
     ...monthLines(figures.months, inF),
     ...nights,

@@ -10,10 +10,10 @@ import {
   type Schedule,
   sayProblem,
   todayIn,
-  weatherFromTable,
   type Year,
 } from "../../app/index.ts";
 import { type Day, dayFromIso, startOf } from "../../base/index.ts";
+import { type DaysFile, fileSource } from "../weather/file-source.ts";
 import { readFiles } from "./files.ts";
 
 /** Where a run of the command line writes, and what it reaches the world by: the clock [ms since 1970 UTC] and the network. */
@@ -141,10 +141,15 @@ function withWeather(call: Call, loaded: LoadedGarden): Garden {
   if (file === undefined) return loaded.garden;
   if (!existsSync(file)) throw new WrongUsage(`--weather ${file}: there is no such file`);
   const { day } = today(call, loaded);
-  const { weather, problems } = weatherFromTable(readFileSync(file, "utf8"), file, day);
-  const [problem] = problems;
-  if (problem) throw new WrongUsage(sayProblem(problem));
-  return { ...loaded.garden, weather };
+  const answer = fileSource(daysFile(file)).seasonSoFar({ today: day });
+  if (answer.kind !== "good") throw new WrongUsage(answer.kind === "failed" ? answer.fault : file);
+  return { ...loaded.garden, weather: answer.value };
+}
+
+/** A file of days that a caller names, to be read as it comes. */
+function daysFile(file: string): DaysFile {
+  const request = { file, columns: {}, where: [], unit: null };
+  return { text: readFileSync(file, "utf8"), request, name: file, latitude: null };
 }
 
 /** Whatever bears a name or key, whatever its case. */

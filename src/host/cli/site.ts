@@ -4,14 +4,16 @@ import {
   fileUnitFrom,
   type Problem,
   type RowFilter,
+  readWeather,
+  readYears,
   type StationRequest,
   sayProblem,
-  siteWeather,
   wrong,
-  yearsTable,
 } from "../../app/index.ts";
-import { fetchAnswer } from "../weather/fetch-answer.ts";
-import { SOURCES, userAgentOf, yearsUrl } from "../weather/sources.ts";
+import { fileSource } from "../weather/file-source.ts";
+import { networkSource } from "../weather/network-source.ts";
+import type { SourceAnswer, YearsBehind } from "../weather/source.ts";
+import { roundedPlace } from "../weather/terms.ts";
 import {
   type Call,
   type Command,
@@ -77,9 +79,6 @@ function fail(problems: readonly Problem[], { terminal }: Call): Exit {
   return 1;
 }
 
-/** Years that are asked for of a place. Source: WMO's usual length of a record of normals. */
-const YEARS = 30;
-
 /** The place of `--at 46.6,-112.0` [degrees]. */
 function placeOf(at: string): { readonly latitude: number; readonly longitude: number } {
   const [latitude, longitude, ...more] = at.split(",").map((part) => Number(part.trim() || "x"));
@@ -94,20 +93,12 @@ function placeOf(at: string): { readonly latitude: number; readonly longitude: n
 async function ofPlace(call: Call, at: string): Promise<Exit> {
   rejectExtraWords(0, call);
   const { fetch, now, err } = call.terminal;
-  const place = placeOf(at);
-  const last = new Date(now()).getUTCFullYear() - 1;
-  const url = yearsUrl({ ...place, clock: "UTC" }, last - YEARS + 1, last);
-  const request = { url, userAgent: userAgentOf(null), knownSince: null };
-  const answer = await fetchAnswer(request, { fetch, now: now() });
-  const table = answer.kind === "text" ? yearsTable(answer.text, place) : null;
-  if (table === null) {
-    const why = answer.kind === "failed" ? answer.fault : "not the answer it documents";
-    err(`Open-Meteo's archive could not be read: ${why}.\n`);
-    return 1;
-  }
-  err(`${SOURCES["Open-Meteo"].attribution}\n`);
-  const file = { file: "Open-Meteo", columns: {}, where: [], unit: "°C" } as const;
-  return write(call, table, file, { name: "Open-Meteo", latitude: place.latitude });
+  const ports = { fetch, now: now(), contact: null, readWeather, readYears };
+  const source = networkSource("Open-Meteo", ports);
+  const answer = await source.yearsBehind(roundedPlace({ ...placeOf(at), clock: "UTC" }));
+  if (answer.kind === "good") err(`${source.attribution}\n`);
+  else if (answer.kind === "failed") err("Open-Meteo's archive could not be read.\n");
+  return write(answer, call);
 }
 
 function run(call: Call): Exit | Promise<Exit> {
@@ -124,21 +115,18 @@ function ofFile(call: Call): Exit {
   const asked = askedOf(file, options);
   const text = textOf(file);
   if (typeof text !== "string") return fail([text], call);
-  return write(call, text, asked, { name: basename(file), latitude: given });
+  const source = fileSource({ text, request: asked, name: basename(file), latitude: given });
+  return write(source.yearsBehind(), call);
 }
 
-/** The weather file to standard output, what was assumed and left out to standard error. */
-function write(
-  call: Call,
-  text: string,
-  asked: StationRequest,
-  site: Parameters<typeof siteWeather>[2],
-): Exit {
-  const { terminal } = call;
-  const { weather, notes, problems } = siteWeather(text, asked, site);
-  for (const line of notes) terminal.err(`${line}\n`);
-  if (weather === null) return fail(problems, call);
-  terminal.out(weather);
+/** The weather file to standard output, what was assumed and left out, or what was wrong, to standard error. */
+function write(answer: SourceAnswer<YearsBehind>, { terminal }: Call): Exit {
+  if (answer.kind !== "good") {
+    terminal.err(`${answer.kind === "failed" ? answer.fault : "nothing new"}\n`);
+    return 1;
+  }
+  for (const line of answer.value.notes) terminal.err(`${line}\n`);
+  terminal.out(answer.value.file);
   return 0;
 }
 

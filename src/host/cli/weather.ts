@@ -1,6 +1,6 @@
-import { readWeather, weatherTable } from "../../app/index.ts";
-import { fetchAnswer } from "../weather/fetch-answer.ts";
-import { roundedPlace, SOURCES, userAgentOf } from "../weather/sources.ts";
+import { readWeather, readYears, weatherTable } from "../../app/index.ts";
+import { networkSource } from "../weather/network-source.ts";
+import { roundedPlace, SERVICES } from "../weather/terms.ts";
 import {
   type Call,
   type Command,
@@ -22,23 +22,20 @@ async function run(call: Call): Promise<Exit> {
     return 1;
   }
   const place = roundedPlace({ latitude, longitude, clock });
-  const { urlOf, attribution, wantsContact } = SOURCES[forecast];
   const contact = call.options.contact ?? null;
-  if (wantsContact && contact === null)
+  if (SERVICES[forecast].wantsContact && contact === null)
     throw new WrongUsage(`${forecast} wants to know who asks: --contact ADDRESS`);
-  const request = { url: urlOf(place), userAgent: userAgentOf(contact), knownSince: null };
-  const answer = await fetchAnswer(request, { fetch, now: now() });
-  const question = { ...place, today: today(call, loaded).day };
-  const { weather, fault } =
-    answer.kind === "text"
-      ? readWeather(forecast, answer.text, question)
-      : { weather: null, fault: answer.kind === "failed" ? answer.fault : "nothing new" };
-  if (weather === null) {
-    err(`${forecast} could not be asked: ${fault}.\n`);
+  const ports = { fetch, now: now(), contact, readWeather, readYears };
+  const source = networkSource(forecast, ports);
+  const answer = await source.seasonSoFar({ ...place, today: today(call, loaded).day }, null);
+  if (answer.kind !== "good") {
+    err(
+      `${forecast} could not be asked: ${answer.kind === "failed" ? answer.fault : "nothing new"}.\n`,
+    );
     return 1;
   }
-  err(`${attribution}\n`);
-  out(weatherTable(weather));
+  err(`${source.attribution}\n`);
+  out(weatherTable(answer.value));
   return 0;
 }
 

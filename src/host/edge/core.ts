@@ -20,11 +20,14 @@ import {
   planOn,
   readPlan,
   readWeather,
+  readYears,
   reportDiary,
   taskCards,
   todayIn,
   writeFeed,
+  YEARS_FILE,
   yearReviewPage,
+  yearsWanted,
 } from "../../app/index.ts";
 import type { ReportedLine } from "../store/diary-report.ts";
 import type { BuildInput, BuiltYear, Engine } from "./engine.ts";
@@ -71,6 +74,9 @@ export const engine: Engine = {
   readPlan: ({ text, ...at }) => readPlan(text, at).plan,
   build,
   readWeather,
+  readYears,
+  yearsWanted: ({ text, ...at }) => yearsWanted(text, at),
+  yearsFile: YEARS_FILE,
   mergeWeather,
   feedName,
   writeFeed,

@@ -20,9 +20,11 @@ import type {
   Schedule,
   WeatherQuestion,
   WeatherReading,
-  WeatherSource,
+  WeatherService,
   Year,
   YearCourse,
+  YearsPlace,
+  YearsReading,
 } from "../../app/index.ts";
 import type { FeedChoice, TaskCard } from "../../app/records.ts";
 import type { Day } from "../../base/index.ts";
@@ -78,7 +80,17 @@ export type Engine = {
   readPlan(file: PlanText): Plan | null;
   build(input: BuildInput): BuiltYear;
   /** A weather service's answer as what is known of the weather. */
-  readWeather(source: WeatherSource, text: string, question: WeatherQuestion): WeatherReading;
+  readWeather(source: WeatherService, text: string, question: WeatherQuestion): WeatherReading;
+  /** The years behind a place as a weather file, from the answer of a service's archive. */
+  readYears(
+    text: string,
+    place: Pick<YearsPlace, "latitude" | "longitude">,
+    fetched: Day,
+  ): YearsReading;
+  /** The place whose years a plan's text asks for and has not beside it; null: none. */
+  yearsWanted(file: PlanText): YearsPlace | null;
+  /** The name under which those years lie beside a plan. */
+  readonly yearsFile: string;
   /** What is known after a new answer. */
   mergeWeather(before: KnownWeather | null, answer: KnownWeather): KnownWeather;
   /** The name that a calendar shows. */

@@ -33,6 +33,8 @@ export type ObjectPorts = {
   readonly askCell: (bindings: Bindings) => GardenContext["askCell"];
   /** Where copies of gardens are kept; null: nowhere. */
   readonly copies: (bindings: Bindings) => R2Bucket | null;
+  /** What asks a cell for the years behind its place; null: there are no cells here. */
+  readonly askYears: (bindings: Bindings) => GardenContext["askYears"];
   /** The store that gardens are brought over from; null: none is bound. */
   readonly former: (bindings: Bindings) => D1Database | null;
 };
@@ -48,6 +50,8 @@ export function realPorts(engine: () => Promise<Engine>): ObjectPorts {
     askCell: ({ WEATHER }) =>
       WEATHER ? (cell, question) => WEATHER.getByName(cell).ask(question) : null,
     copies: ({ BACKUPS }) => BACKUPS ?? null,
+    askYears: ({ WEATHER }) =>
+      WEATHER ? (cell, place) => WEATHER.getByName(cell).years(place) : null,
     former: ({ DB }) => DB ?? null,
   };
 }
@@ -137,6 +141,7 @@ export function gardenObject(ports: ObjectPorts) {
         engine,
         askCell: ports.askCell(this.env),
         copies: ports.copies(this.env),
+        askYears: ports.askYears(this.env),
         ring: (at) => void this.ctx.storage.setAlarm(at),
         rebuild: () => this.#rebuilder.start(),
         catchUp: () => this.#rebuilder.resume(),

@@ -2,7 +2,7 @@ import { dayAt } from "../../base/index.ts";
 import { gardenRecord, loadGarden, type StoredGarden, zoneOf } from "../store/gardens.ts";
 import { loadWeather, storeWeather, type WeatherRecord, weatherRecord } from "../store/weather.ts";
 import type { CellAnswer, CellQuestion } from "../weather/cell.ts";
-import { roundedPlace } from "../weather/sources.ts";
+import { roundedPlace } from "../weather/terms.ts";
 import { type GardenContext, weatherCellOf, weatherDueAt } from "../web/garden-context.ts";
 
 /** The pause after a cell that could not even be asked [ms]. */

@@ -1,7 +1,16 @@
 import { DurableObject } from "cloudflare:workers";
+import type { WeatherService } from "../../app/index.ts";
 import { sqlStoreOf } from "../store/sql.ts";
-import { answerCell, type CellAnswer, type CellQuestion } from "../weather/cell.ts";
+import {
+  answerCell,
+  type CellAnswer,
+  type CellContext,
+  type CellQuestion,
+} from "../weather/cell.ts";
+import { type CellYears, yearsOfCell } from "../weather/cell-years.ts";
 import type { Fetch } from "../weather/fetch-answer.ts";
+import { networkSource } from "../weather/network-source.ts";
+import type { WeatherPlace } from "../weather/terms.ts";
 import type { Engine } from "./engine.ts";
 import { settingsOf } from "./settings.ts";
 
@@ -13,26 +22,43 @@ export type CellPorts = {
 };
 
 /**
- * The class of a cell's object, which asks a weather service for every garden that lies in the cell. It never asks twice at once:
- * whoever comes while an answer is on its way waits for that one.
+ * The class of a cell's object, which asks a weather service for every garden that lies in the cell. It never asks the same twice at
+ * once: whoever comes while an answer is on its way waits for that one.
  */
 export function weatherCell(ports: CellPorts) {
   return class extends DurableObject<Bindings> {
     #asking: Promise<CellAnswer> | null = null;
+    #askingYears: Promise<CellYears> | null = null;
 
+    /** The weather of these months. */
     ask(question: CellQuestion): Promise<CellAnswer> {
-      this.#asking ??= this.#answer(question).finally(() => {
+      this.#asking ??= this.#with(question.source, (context) =>
+        answerCell(context, question),
+      ).finally(() => {
         this.#asking = null;
       });
       return this.#asking;
     }
 
-    async #answer(question: CellQuestion): Promise<CellAnswer> {
-      const { readWeather } = await ports.engine();
+    /** The years behind the place. */
+    years(place: WeatherPlace): Promise<CellYears> {
+      this.#askingYears ??= this.#with("Open-Meteo", (context) =>
+        yearsOfCell(context, place),
+      ).finally(() => {
+        this.#askingYears = null;
+      });
+      return this.#askingYears;
+    }
+
+    async #with<Answer>(
+      service: WeatherService,
+      work: (context: CellContext) => Promise<Answer>,
+    ): Promise<Answer> {
+      const { readWeather, readYears } = await ports.engine();
       const { contact } = settingsOf(this.env);
-      const now = ports.now();
-      const sql = sqlStoreOf(this.ctx.storage);
-      return answerCell({ sql, now, fetch: ports.fetch, contact, read: readWeather }, question);
+      const [now, fetch] = [ports.now(), ports.fetch];
+      const source = networkSource(service, { fetch, now, contact, readWeather, readYears });
+      return work({ sql: sqlStoreOf(this.ctx.storage), now, source });
     }
   };
 }

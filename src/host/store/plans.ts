@@ -1,4 +1,4 @@
-import type { Plan, WeatherSource } from "../../app/index.ts";
+import type { Plan, WeatherService } from "../../app/index.ts";
 import { parseStoredJson } from "./bytes.ts";
 import { loadText, storeText } from "./pieces.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
@@ -23,7 +23,7 @@ export type PlanSummary = {
 
 /** A service that is asked for the weather, and of where [degrees, south and west negative]. */
 export type WeatherAsked = {
-  readonly source: WeatherSource;
+  readonly source: WeatherService;
   readonly latitude: number;
   readonly longitude: number;
 };

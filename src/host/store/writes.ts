@@ -14,10 +14,19 @@ export function countWrite(sql: SqlStore, who: string, now: number): boolean {
   });
 }
 
-function countOne(sql: SqlStore, who: string, now: number): number {
+/** New places whose years a garden asks for in a day. Source: house rule; a place is put right once or twice. */
+const MOST_PLACES = 8;
+const DAY_MS = 86_400_000;
+
+/** Counts a new place whose years are asked for at an instant [ms]; false where there were too many that day. */
+export function countPlace(sql: SqlStore, now: number): boolean {
+  return sql.transaction(() => countOne(sql, "places", now, DAY_MS) <= MOST_PLACES);
+}
+
+function countOne(sql: SqlStore, who: string, now: number, periodMs = PERIOD_MS): number {
   type Row = { readonly since: number; readonly count: number };
   const row = firstRow<Row>(sql, "SELECT since, count FROM writes WHERE who = ?1", who);
-  const goesOn = row !== null && now >= row.since && now - row.since < PERIOD_MS;
+  const goesOn = row !== null && now >= row.since && now - row.since < periodMs;
   const [since, count] = goesOn ? [row.since, row.count + 1] : [now, 1];
   sql.rows(
     "INSERT OR REPLACE INTO writes (who, since, count) VALUES (?1, ?2, ?3)",

@@ -1,15 +1,9 @@
-import type {
-  KnownWeather,
-  WeatherQuestion,
-  WeatherReading,
-  WeatherSource,
-} from "../../app/index.ts";
+import type { KnownWeather, WeatherQuestion, WeatherService } from "../../app/index.ts";
 import { firstRow, type SqlStore } from "../store/sql.ts";
-import { type Fetch, type FetchedAnswer, fetchAnswer } from "./fetch-answer.ts";
-import { SOURCES, userAgentOf } from "./sources.ts";
+import type { SourceAnswer, WeatherSource } from "./source.ts";
 
 /** What a cell is asked: which service, and of where and when; coordinates to the tenth of a degree. */
-export type CellQuestion = WeatherQuestion & { readonly source: WeatherSource };
+export type CellQuestion = WeatherQuestion & { readonly source: WeatherService };
 
 /**
  * What a cell knows: the newest good answer, when it came, when it is worth asking again [ms since 1970 UTC], and what was wrong
@@ -22,13 +16,11 @@ export type CellAnswer = {
   readonly fault: string | null;
 };
 
-/** What a cell works with; `contact` is how who runs this can be reached, null where they did not say. */
+/** What a cell works with: its database, the clock [ms since 1970 UTC], and whom it asks. */
 export type CellContext = {
   readonly sql: SqlStore;
   readonly now: number;
-  readonly fetch: Fetch;
-  readonly contact: string | null;
-  readonly read: (source: WeatherSource, text: string, question: WeatherQuestion) => WeatherReading;
+  readonly source: WeatherSource;
 };
 
 /** A good answer holds for six hours, so that a service is asked four times a day at the most [ms]. */
@@ -78,38 +70,22 @@ export async function answerCell(
 }
 
 async function rowAfterAsking(
-  context: CellContext,
+  { now, source }: CellContext,
   question: CellQuestion,
   known: CellRow,
 ): Promise<CellRow> {
-  const { now, fetch, contact } = context;
-  const source = SOURCES[question.source];
-  if (source.wantsContact && contact === null)
-    return rowAfterFailure(known, "wants to know who asks: set CONTACT", null, now);
-  const request = {
-    url: source.urlOf(question),
-    userAgent: userAgentOf(contact),
-    // Where what it was said of is lost, it has to be said again.
-    knownSince: known.weather === null ? null : known.lastModified,
-  };
-  return rowAfterAnswer(context, question, {
-    known,
-    answer: await fetchAnswer(request, { fetch, now }),
-  });
+  // Where what it was said of is lost, it has to be said again.
+  const knownSince = known.weather === null ? null : known.lastModified;
+  return rowAfterAnswer(await source.seasonSoFar(question, knownSince), known, now);
 }
 
-function rowAfterAnswer(
-  { now, read }: CellContext,
-  { source, ...question }: CellQuestion,
-  { known, answer }: { readonly known: CellRow; readonly answer: FetchedAnswer },
-): CellRow {
+function rowAfterAnswer(answer: SourceAnswer<KnownWeather>, known: CellRow, now: number): CellRow {
   if (answer.kind === "failed") return rowAfterFailure(known, answer.fault, answer.retryAt, now);
   const nextAt = Math.max(now + HOLDS_MS, answer.expiresAt ?? 0);
   const fresh = { fetchedAt: now, nextAt, failures: 0, fault: null };
   if (answer.kind === "unchanged") return { ...known, ...fresh };
-  const { weather, fault } = read(source, answer.text, question);
-  if (weather === null) return rowAfterFailure(known, fault, answer.retryAt, now);
-  return { ...fresh, weather: JSON.stringify(weather), lastModified: answer.lastModified };
+  const { value, lastModified } = answer;
+  return { ...fresh, weather: JSON.stringify(value), lastModified };
 }
 
 /** What is known stays; the next try is after a pause that grows, and not before the service says. */

@@ -47,7 +47,8 @@ export async function fetchAnswer(
   }
 }
 
-const NO_HEADERS: ServiceHeaders = { lastModified: null, expiresAt: null, retryAt: null };
+/** Of an answer without any. */
+export const NO_HEADERS: ServiceHeaders = { lastModified: null, expiresAt: null, retryAt: null };
 
 const failed = (fault: string, headers: ServiceHeaders): FetchedAnswer => ({
   ...{ kind: "failed", fault },

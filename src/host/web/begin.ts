@@ -1,10 +1,11 @@
-import type { CropName, FirstAnswers } from "../../app/index.ts";
+import type { CropName, FirstAnswers, Problem } from "../../app/index.ts";
 import { dayAt, isoOf } from "../../base/index.ts";
 import { writeSegment } from "../links/segment.ts";
 import { isInvited } from "../store/invitations.ts";
 import { planVersion } from "../store/plans.ts";
 import { json, pageResponse, plain, SCRIPTED } from "./answers.ts";
 import { formOf, isHere } from "./body.ts";
+import type { GardenContext } from "./garden-context.ts";
 import type { LinkRequest } from "./garden-request.ts";
 import {
   cropsPage,
@@ -13,6 +14,7 @@ import {
   firstTextPage,
   gardenFormPage,
 } from "./pages/begin.tsx";
+import { type PlanWithYears, sayYears, withYears } from "./place-years.ts";
 import { planIn, problemsForScript } from "./plan-page.ts";
 import { ownersPage } from "./recovery.ts";
 import { answerRestoreInvited } from "./restoring.ts";
@@ -167,18 +169,27 @@ async function wrongIn(
 
 /** A first plan's text, read: what it comes to and what is wrong with it. */
 async function read({ context, link }: LinkRequest, text: string) {
-  const { checkPlan } = await context.engine();
-  return checkPlan({ text, garden: link.garden, file: "plan" }, [], []);
+  return readWithYears(context, {
+    file: { text, garden: link.garden, file: "plan" },
+    fault: null,
+  });
+}
+
+/** The same with the years behind its place, or why they could not be had. */
+async function readWithYears({ engine }: GardenContext, { file, fault }: PlanWithYears) {
+  const { checkPlan } = await engine();
+  const { plan, problems } = checkPlan(file, [], []);
+  return { plan, problems: sayYears(problems, fault) };
 }
 
 async function textPage(
   linkRequest: LinkRequest,
   text: string,
-  why: string | null = null,
+  notSaved: { readonly why: string; readonly problems: readonly Problem[] } | null = null,
 ): Promise<string> {
   const check = under(linkRequest, "check");
-  const { problems } = await read(linkRequest, text);
-  return firstTextPage({ text, check, problems, why });
+  const problems = notSaved?.problems ?? (await read(linkRequest, text)).problems;
+  return firstTextPage({ text, check, problems, why: notSaved?.why ?? null });
 }
 
 /** The path of something under the invitation. */
@@ -202,13 +213,31 @@ async function saveFirst(
   const text = planIn(form)?.text;
   if (text === undefined) return open ? plain(400, "That is no plan.\n") : null;
   const { garden } = link;
-  const year = (await read(linkRequest, text)).plan?.year ?? 0;
+  const years = await withYears(context, { text, garden, file: "plan" });
+  const { plan, problems } = await readWithYears(context, years);
+  const notSaved = async (problems: readonly Problem[]) =>
+    pageResponse(
+      422,
+      await textPage(linkRequest, text, { why: NOT_SAVED_YET, problems }),
+      SCRIPTED,
+    );
+  if (open && plan === null) return notSaved(problems);
+  const year = plan?.year ?? 0;
   const file = `plans/${garden}/${year}.yaml`;
   if (open) {
-    const wanted = { garden, year, text, file, beside: {}, published: null, ...FIRST, origin };
+    const wanted = {
+      garden,
+      year,
+      text,
+      file,
+      beside: years.file.beside ?? {},
+      published: null,
+      ...FIRST,
+      origin,
+    };
     const outcome = await saveText(context, wanted);
-    if (outcome.kind === "problems" || outcome.kind === "too long")
-      return pageResponse(422, await textPage(linkRequest, text, NOT_SAVED_YET), SCRIPTED);
+    if (outcome.kind === "problems") return notSaved(outcome.problems);
+    if (outcome.kind === "too long") return notSaved(problems);
   }
   const first = planVersion(context.sql, { year, version: 1 });
   return first?.text === text ? ownersPage(linkRequest, 1) : null;

@@ -1,7 +1,7 @@
 import type { Measures } from "../../base/index.ts";
 import { type Day, degreesC, plus, sayDay, sayQuantity, shortWeekday } from "../../base/index.ts";
 import { loadWeather, weatherRecord } from "../store/weather.ts";
-import { SOURCES } from "../weather/sources.ts";
+import { SERVICES } from "../weather/terms.ts";
 import { weatherCellOf } from "./garden-context.ts";
 import { type GardenRequest, todayIn } from "./garden-request.ts";
 import type { ForecastShown } from "./pages/forecast.tsx";
@@ -28,7 +28,7 @@ export function forecastOf(gardenRequest: GardenRequest): Forecast | null {
         name: nightName(day, today),
         low: sayLow(lows.get(day) ?? 0, plan.measures),
       })),
-      source: SOURCES[plan.forecast.source].attribution,
+      source: SERVICES[plan.forecast.source].attribution,
       age: ageText(gardenRequest),
     },
   };

@@ -14,7 +14,8 @@ import type { SqlStore } from "../store/sql.ts";
 import { baselineDays, publishedState, type StoredTasks } from "../store/tasks.ts";
 import { loadWeather, weatherRecord } from "../store/weather.ts";
 import type { CellAnswer, CellQuestion } from "../weather/cell.ts";
-import { cellName } from "../weather/sources.ts";
+import type { CellYears } from "../weather/cell-years.ts";
+import { cellName, type WeatherPlace } from "../weather/terms.ts";
 
 /**
  * What a garden's own object works with. `now` gives ms since 1970 UTC; `code` tells one deploy from the next; `epoch` is
@@ -33,6 +34,8 @@ export type GardenContext = {
   readonly askCell: ((cell: string, question: CellQuestion) => Promise<CellAnswer>) | null;
   /** Where copies of gardens are kept; null: nowhere. */
   readonly copies: R2Bucket | null;
+  /** Asks a cell for the years behind its place; null: there are no cells here. */
+  readonly askYears: ((cell: string, place: WeatherPlace) => Promise<CellYears>) | null;
   /** Sets the object's alarm [ms since 1970 UTC]; inside a transaction it is part of it. */
   readonly ring: (at: number) => void;
   /** Builds the year behind the answer, since plans or diary have just changed. */

@@ -13,6 +13,7 @@ import { json, notFound, pageResponse, plain, SCRIPTED } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { frameOf, type GardenRequest } from "./garden-request.ts";
 import { type PlanNotice, type PlanPageProps, planPage, versionPage } from "./pages/plan.tsx";
+import { sayYears } from "./place-years.ts";
 import { MOST_CARRIED, NOT_SAVED_YET, type SaveOutcome, saveText } from "./saving.ts";
 
 /** The newest year's plan, where the bare path leads. */
@@ -75,7 +76,8 @@ async function problemsIn(
   const { checkPlan } = await context.engine();
   const others = otherPlans(context.sql, stored, year);
   const answered = linesForPlan(others, answersIn(context.sql));
-  return checkPlan({ text, garden: link.garden, file, beside }, others, answered).problems;
+  const { problems } = checkPlan({ text, garden: link.garden, file, beside }, others, answered);
+  return sayYears(problems, null);
 }
 
 async function saveForm(gardenRequest: GardenRequest, at: PlanDraft): Promise<Response> {

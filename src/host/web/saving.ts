@@ -12,6 +12,7 @@ import {
 } from "../store/plans.ts";
 import { bytesInForce, MOST_GARDEN_BYTES } from "../store/thinning.ts";
 import { type GardenContext, writeAndRebuild } from "./garden-context.ts";
+import { sayYears, withYears } from "./place-years.ts";
 
 const KIB = 1024;
 /** Bytes of a plan, and of the files beside it together. */
@@ -50,25 +51,30 @@ export type SaveOutcome =
  */
 export async function saveText(context: GardenContext, wanted: PlanToSave): Promise<SaveOutcome> {
   const { sql, code, now } = context;
-  const { garden, year, text, file, beside } = wanted;
+  const { garden, year, text } = wanted;
   if (isTooLong(wanted)) return { kind: "too long" };
   const saved = plansInForce(sql);
   const many = tooManyIn(wanted, saved) ?? tooLarge(sql, wanted);
   if (many !== null) return { kind: "problems", problems: [many] };
   const { checkPlan } = await context.engine();
   const others = otherPlans(sql, { plans: saved }, year);
-  const { plan, problems } = checkPlan(
-    { text, garden, file, beside },
+  const { file, fault } = await withYears(context, { ...wanted, text, garden });
+  const beside = file.beside ?? {};
+  const checked = checkPlan(
+    { text, garden, file: file.file, beside },
     others,
     linesForPlan(others, answersIn(sql)),
   );
+  const { plan } = checked;
+  const problems = sayYears(checked.problems, fault);
   if (plan === null || problems.some(({ weight }) => weight === "problem"))
     return { kind: "problems", problems };
-  if (plan.year !== year) return { kind: "problems", problems: [wrongYear(file, plan.year, year)] };
-  const checked = { ...wanted, plan, readBy: code, savedAt: now() };
+  if (plan.year !== year)
+    return { kind: "problems", problems: [wrongYear(wanted.file, plan.year, year)] };
+  const whole = { ...wanted, beside, plan, readBy: code, savedAt: now() };
   const version = writeAndRebuild(
     context,
-    () => savePlan(sql, checked),
+    () => savePlan(sql, whole),
     (saved) => saved !== null,
   );
   if (version === null) return { kind: "another", inForce: savedPlan(sql, year) };

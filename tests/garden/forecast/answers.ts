@@ -52,6 +52,28 @@ export function openMeteoAnswer(
   );
 }
 
+/** Three years of a place as the archive documents its answer, a sine of a year, with parts replaced. */
+export function archiveAnswer(
+  latitude: number,
+  longitude: number,
+  change: (answer: Record<string, unknown>) => object = (answer) => answer,
+): string {
+  const days = Array.from({ length: 3 * 365 }, (_, i) => Date.UTC(2024, 0, 1) + i * 86_400_000);
+  const air = days.map((at) => 9 - 12 * Math.cos((2 * Math.PI * at) / (365.25 * 86_400_000)));
+  return JSON.stringify(
+    change({
+      ...{ latitude, longitude, timezone: "GMT" },
+      daily_units: { temperature_2m_min: "°C", temperature_2m_max: "°C", precipitation_sum: "mm" },
+      daily: {
+        time: days.map((at) => new Date(at).toISOString().slice(0, 10)),
+        temperature_2m_min: air.map((c) => c - 5),
+        temperature_2m_max: air.map((c) => c + 5),
+        precipitation_sum: air.map(() => 1),
+      },
+    }),
+  );
+}
+
 /** A step of MET Norway's answer: its hour (UTC), air [°C], rain of the next hour or six, and the six hours' extremes. */
 export type Step = {
   readonly time: string;

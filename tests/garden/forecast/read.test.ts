@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { readWeatherAnswer } from "../../../src/garden/forecast/read.ts";
-import { WEATHER_SOURCES } from "../../../src/garden/model/weather.ts";
+import { WEATHER_SERVICES } from "../../../src/garden/model/weather.ts";
 import { metNorwayAnswer, openMeteoAnswer, QUESTION } from "./answers.ts";
 
 test("each service's answer is read in its own form", () => {
@@ -16,7 +16,7 @@ test("each service's answer is read in its own form", () => {
 });
 
 test("whatever is answered, nothing is thrown, and what is used is whole", () => {
-  const source = fc.constantFrom(...WEATHER_SOURCES);
+  const source = fc.constantFrom(...WEATHER_SERVICES);
   fc.assert(
     fc.property(source, fc.oneof(fc.string(), fc.json()), (name, text) => {
       const { days, fault } = readWeatherAnswer(name, text, QUESTION);

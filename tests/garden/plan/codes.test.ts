@@ -46,6 +46,11 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   "frosts-crossed": least("", "last frost: 6 May\n  first frost: 2 Apr"),
   "weather-missing": least("", `${NO_FROST}\n  weather: w.yaml`),
   "forecast-nowhere": least("", `${NO_FROST}\n  forecast: Open-Meteo`),
+  "years-missing": least("", "latitude: 46.6\n  longitude: -111.5\n  weather: from Open-Meteo"),
+  "years-awaited": least(
+    "",
+    `${NO_FROST}\n  latitude: 46.6\n  longitude: -111.5\n  weather: from Open-Meteo`,
+  ),
   "calendar-missing": least("people:\n  Oda:\naway:\n  - Oda, oda.ics"),
   "weather-wrong": weather("1, 2, 3", twelve(50)),
   alike: least("crops:\n  - carrot\n  - carrots"),

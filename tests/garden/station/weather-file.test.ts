@@ -22,7 +22,7 @@ const stationOf = (days: readonly DailyRecord[], more: Partial<Station> = {}): S
   ...more,
 });
 const written = (station: Station, latitude: number | null = null) =>
-  weatherFile(station, figuresOf(station, latitude), "s.csv");
+  weatherFile(station, figuresOf(station, latitude), { name: "s.csv" });
 const lineOf = (text: string, key: string) =>
   text.split("\n").find((line) => line.startsWith(`${key}:`)) ?? null;
 

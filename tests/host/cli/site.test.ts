@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { archiveAnswer } from "../../garden/forecast/answers.ts";
 import { plainFile } from "../../garden/station/files.ts";
 import { folderOf, PLAN, sowbell } from "./terminal.ts";
 
@@ -131,22 +132,7 @@ describe("site", () => {
 });
 
 describe("site --at", () => {
-  /** Three years of a place as the archive documents its answer, a sine of a year. */
-  function archive(latitude: number, change: (all: object) => object = (all) => all): string {
-    const days = Array.from({ length: 3 * 365 }, (_, i) => Date.UTC(2024, 0, 1) + i * 86_400_000);
-    const air = days.map((at) => 9 - 12 * Math.cos((2 * Math.PI * at) / (365.25 * 86_400_000)));
-    const answer = {
-      ...{ latitude, longitude: -112, timezone: "GMT" },
-      daily_units: { temperature_2m_min: "°C", temperature_2m_max: "°C", precipitation_sum: "mm" },
-      daily: {
-        time: days.map((at) => new Date(at).toISOString().slice(0, 10)),
-        temperature_2m_min: air.map((c) => c - 5),
-        temperature_2m_max: air.map((c) => c + 5),
-        precipitation_sum: air.map(() => 1),
-      },
-    };
-    return JSON.stringify(change(answer));
-  }
+  const archive = (latitude: number) => archiveAnswer(latitude, -112);
 
   test("asks the archive for thirty whole years and writes the same weather file", async () => {
     const asked: string[] = [];

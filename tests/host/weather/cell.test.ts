@@ -1,10 +1,12 @@
 import { runInDurableObject } from "cloudflare:test";
 import { env } from "cloudflare:workers";
 import { describe, expect, test } from "vitest";
-import { mergeWeather, readWeather } from "../../../src/app/weather.ts";
+import { mergeWeather, readWeather, type WeatherService } from "../../../src/app/weather.ts";
+import { readYears } from "../../../src/app/years.ts";
 import { sqlStoreOf } from "../../../src/host/store/sql.ts";
-import { answerCell, type CellContext } from "../../../src/host/weather/cell.ts";
+import { answerCell } from "../../../src/host/weather/cell.ts";
 import type { Fetch } from "../../../src/host/weather/fetch-answer.ts";
+import { type NetworkPorts, networkSource } from "../../../src/host/weather/network-source.ts";
 import { openMeteoAnswer, QUESTION } from "../../garden/forecast/answers.ts";
 
 const HOUR = 3_600_000;
@@ -20,7 +22,7 @@ async function asked(
   name: string,
   at: readonly number[],
   answers: readonly (() => Response)[],
-  over: Partial<CellContext> & { readonly source?: "Open-Meteo" | "MET Norway" } = {},
+  over: Pick<Partial<NetworkPorts>, "contact"> & { readonly service?: WeatherService } = {},
 ) {
   const requests: RequestInit[] = [];
   const fetch: Fetch = async (_, init) => {
@@ -34,12 +36,11 @@ async function asked(
   const known = await runInDurableObject(cell, async (_, { storage }) => {
     const all = [];
     for (const hours of at) {
-      const { source = "Open-Meteo", ...rest } = over;
-      const context = { fetch, contact: null, read: readWeather, ...rest };
+      const { service = "Open-Meteo", contact = null } = over;
       const now = NOW + hours * HOUR;
-      all.push(
-        await answerCell({ ...context, now, sql: sqlStoreOf(storage) }, { ...QUESTION, source }),
-      );
+      const source = networkSource(service, { fetch, now, contact, readWeather, readYears });
+      const question = { ...QUESTION, source: service };
+      all.push(await answerCell({ now, sql: sqlStoreOf(storage), source }, question));
     }
     return all;
   });
@@ -97,11 +98,11 @@ describe("a cell", () => {
   });
 
   test("does not ask who wants to know who asks, unless that is said", async () => {
-    const silent = await asked("silent", [0], [good], { source: "MET Norway" });
+    const silent = await asked("silent", [0], [good], { service: "MET Norway" });
     expect(silent.requests).toEqual([]);
     expect(silent.known[0]?.fault).toContain("CONTACT");
     const said = await asked("said", [0], [good], {
-      ...{ source: "MET Norway", contact: "https://garden.example" },
+      ...{ service: "MET Norway", contact: "https://garden.example" },
     });
     expect(said.requests[0]?.headers).toMatchObject({
       "User-Agent": "Sowbell/0.1 https://garden.example",

@@ -1,4 +1,4 @@
-import type { WeatherSource } from "../../app/index.ts";
+import type { WeatherService } from "../../app/index.ts";
 
 /** A place to the tenth of a degree, about ten kilometres, south and west negative, and its clock; nothing nearer leaves. */
 export type WeatherPlace = {
@@ -8,8 +8,10 @@ export type WeatherPlace = {
 };
 
 /** How a service is asked, and what its terms want to be shown. */
-export type SourceTerms = {
+export type ServiceTerms = {
   readonly urlOf: (place: WeatherPlace) => string;
+  /** Where the years behind a place are asked for, as of an instant [ms since 1970 UTC]; null: it has none. */
+  readonly yearsUrlOf: ((place: WeatherPlace, now: number) => string) | null;
   /** Whether it only answers somebody who says how they can be reached. */
   readonly wantsContact: boolean;
   readonly attribution: string;
@@ -40,15 +42,25 @@ function openMeteoUrl({ latitude, longitude, clock }: WeatherPlace): string {
   return url.href;
 }
 
-/** Where the archive is asked for years, both whole and inclusive. Source: Open-Meteo, Historical Weather API. */
-export function yearsUrl(place: WeatherPlace, from: number, to: number): string {
+/** Years that are asked for of a place. Source: WMO's usual length of a record of normals. */
+const YEARS = 30;
+
+/** Days after which the archive has a day for good. Source: from memory, unchecked: Open-Meteo, five days; house rule: a month. */
+const ARCHIVED_MS = 31 * 86_400_000;
+
+/** The last year that the archive has whole at an instant [ms since 1970 UTC]. */
+export const lastWholeYear = (now: number) => new Date(now - ARCHIVED_MS).getUTCFullYear() - 1;
+
+/** Where the archive is asked for the last thirty whole years. Source: Open-Meteo, Historical Weather API. */
+function openMeteoYearsUrl(place: WeatherPlace, now: number): string {
+  const to = lastWholeYear(now);
   const url = new URL("https://archive-api.open-meteo.com/v1/archive");
   const asked = {
     latitude: place.latitude.toFixed(1),
     longitude: place.longitude.toFixed(1),
     daily: "temperature_2m_min,temperature_2m_max,precipitation_sum",
     timezone: place.clock,
-    start_date: `${from}-01-01`,
+    start_date: `${to - YEARS + 1}-01-01`,
     end_date: `${to}-12-31`,
   };
   for (const [name, value] of Object.entries(asked)) url.searchParams.set(name, value);
@@ -67,14 +79,16 @@ function metNorwayUrl({ latitude, longitude }: WeatherPlace): string {
  * under 10,000 calls a day, CC BY 4.0); MET Norway, terms of service (a User-Agent with a contact, four decimals at most, no
  * asking before Expires, If-Modified-Since; NLOD 2.0 and CC BY 4.0). Both from memory.
  */
-export const SOURCES: Readonly<Record<WeatherSource, SourceTerms>> = {
+export const SERVICES: Readonly<Record<WeatherService, ServiceTerms>> = {
   "Open-Meteo": {
     urlOf: openMeteoUrl,
+    yearsUrlOf: openMeteoYearsUrl,
     wantsContact: false,
     attribution: "Weather data by Open-Meteo.com, CC BY 4.0",
   },
   "MET Norway": {
     urlOf: metNorwayUrl,
+    yearsUrlOf: null,
     wantsContact: true,
     attribution: "Data from MET Norway, CC BY 4.0",
   },
@@ -93,7 +107,7 @@ export function roundedPlace(place: WeatherPlace): WeatherPlace {
 }
 
 /** The name of the object that asks for a place: one for every garden of a cell, a clock and a service. */
-export function cellName(source: WeatherSource, place: WeatherPlace): string {
+export function cellName(source: WeatherService, place: WeatherPlace): string {
   const { latitude, longitude, clock } = roundedPlace(place);
   return [source, latitude.toFixed(1), longitude.toFixed(1), clock].join("|");
 }

@@ -1,11 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { cellName, roundedPlace, SOURCES } from "../../../src/host/weather/sources.ts";
+import { cellName, roundedPlace, SERVICES } from "../../../src/host/weather/terms.ts";
 
 const PLACE = { latitude: 46.5927, longitude: -112.0361, clock: "America/Denver" };
 
 describe("what leaves for a service", () => {
   test("is a place to the tenth of a degree and no more", () => {
-    for (const { urlOf } of Object.values(SOURCES)) {
+    for (const { urlOf } of Object.values(SERVICES)) {
       const url = urlOf(PLACE);
       expect(url).toContain("46.6");
       expect(url).toContain("-112.0");
@@ -14,7 +14,7 @@ describe("what leaves for a service", () => {
   });
 
   test("asks Open-Meteo for a quarter behind and ten days ahead, in its own zone and in metres and °C", () => {
-    const { searchParams } = new URL(SOURCES["Open-Meteo"].urlOf(PLACE));
+    const { searchParams } = new URL(SERVICES["Open-Meteo"].urlOf(PLACE));
     expect(Object.fromEntries(searchParams)).toEqual({
       latitude: "46.6",
       longitude: "-112.0",
@@ -27,7 +27,7 @@ describe("what leaves for a service", () => {
   });
 
   test("names who made the data", () => {
-    for (const { attribution } of Object.values(SOURCES))
+    for (const { attribution } of Object.values(SERVICES))
       expect(attribution).toContain("CC BY 4.0");
   });
 });
