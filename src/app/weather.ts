@@ -8,7 +8,12 @@ import {
 import type { KnownWeather, WeatherService } from "../garden/model/index.ts";
 
 export type { WeatherQuestion } from "../garden/index.ts";
-export { type KnownWeather, mergeWeather, type WeatherService } from "../garden/model/index.ts";
+export {
+  type KnownWeather,
+  mergeWeather,
+  WEATHER_SERVICES,
+  type WeatherService,
+} from "../garden/model/index.ts";
 
 /** What a service's answer says of the weather, or what is wrong with it; nothing of a faulty one is used. */
 export type WeatherReading =

@@ -24,6 +24,7 @@ export {
   type KnownWeather,
   mergeWeather,
   WARNED_DAYS,
+  WEATHER_SERVICES,
   type WeatherDay,
   type WeatherService,
 } from "./weather.ts";
