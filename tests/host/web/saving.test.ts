@@ -10,7 +10,10 @@ const WANTED = {
 /** A context whose store must not be touched. */
 const context = {
   sql: { rows: () => [] },
-  engine: async () => ({ checkPlan: () => ({ plan: { year: 2026 }, problems: [] }) }),
+  engine: async () => ({
+    yearsWanted: () => null,
+    checkPlan: () => ({ plan: { year: 2026 }, problems: [] }),
+  }),
 } as unknown as GardenContext;
 
 test("a plan too long, with the files beside it or without, is not even read", async () => {
