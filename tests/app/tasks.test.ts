@@ -19,7 +19,7 @@ test("the morning's list has today first, with details, then the week, then the 
   const lines = morningList(year, year.plans, TODAY);
   const heads = lines.filter((line) => /^(?:Today|The week|Later|Still)/.test(line));
   expect(heads).toEqual(["Today, Saturday 8 May", "The week ahead", "Later"]);
-  expect(lines.some((line) => line.startsWith("    About "))).toBe(true);
+  expect(lines.some((line) => line.startsWith("    However warm "))).toBe(true);
 });
 
 test("of plans that were not asked for nothing is told", () => {

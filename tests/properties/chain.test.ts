@@ -8,10 +8,10 @@ import { once } from "../once.ts";
 import { dawn, toldAt } from "./feeds.ts";
 
 const PLAN = planOf(QUARRY);
-/** Soil that is as warm on every day, so that a chain moves by whole days and nothing else. */
+/** Soil that is as warm on every day, with days too dull for the sun to warm it, so that a chain moves by whole days and nothing else. */
 const EVEN = {
   ...PLAN.site,
-  normals: normalsOf(Array<number>(12).fill(10), Array<number>(12).fill(22)),
+  normals: normalsOf(Array<number>(12).fill(15), Array<number>(12).fill(17)),
 };
 
 const tellOf = (given: Partial<Plan>) =>

@@ -6,7 +6,8 @@ import type { Task } from "../../src/engine/practices/all.ts";
 import type { FrostDates, Plan } from "../../src/garden/model/plan.ts";
 import { ALONE, isoDay, planOf } from "../gardens.ts";
 
-/** Nobody is named, so placing adds nothing; normals are given, so frost dates do not warm the air. */
+/**
+ * Carrots are sown late, so that they stand till frost whenever it comes. Nobody is named, so placing adds nothing; normals are given, so frost dates do not warm the air. */
 const PLAN = planOf(
   ALONE.replace(
     "      - tomato: 6 plants, from seed indoors\n",
@@ -15,6 +16,10 @@ const PLAN = planOf(
     .replace(
       "      - beet: 2 rows\n",
       "      - beet: 2 rows\n      - name: fixed beet\n        crop: beet\n        rows: 1\n        sow: 20 May\n",
+    )
+    .replace(
+      "      - carrot: 3 rows, under a board\n",
+      "      - carrot: 3 rows, under a board, sow 10 May\n",
     )
     .replace(
       "      - lettuce: 2 rows",

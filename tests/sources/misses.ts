@@ -245,11 +245,6 @@ export const MISSES: readonly Miss[] = [
   },
   {
     file: "maritime-months.yaml",
-    name: "summer squash, oregon_western_valleys, May",
-    why: "In May there, for plants or seed under cover as well; ours are sown in warm soil of the open.",
-  },
-  {
-    file: "maritime-months.yaml",
     name: "tomato, oregon_western_valleys, indoors",
     why: "In February there, for a heated house; ours are counted back six to eight weeks from setting out in May.",
   },

@@ -1,9 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { DAYS_IN_YEAR, type Day } from "../../src/base/days/day.ts";
+import { DAYS_IN_YEAR, type Day, dayOfYear } from "../../src/base/days/day.ts";
 import { climateOf } from "../../src/engine/climate/climate.ts";
-import { SOIL_AVERAGES_DAYS } from "../../src/engine/climate/soil.ts";
+import { type DayAir, meanC } from "../../src/engine/climate/day-air.ts";
+import { topOfAirMJ } from "../../src/engine/climate/radiation.ts";
+import { SOIL_AVERAGES_DAYS, sunWarmsK } from "../../src/engine/climate/soil.ts";
 import { dampingDepthM, REACH_M, waveC } from "../../src/engine/climate/wave.ts";
-import { planOf, QUARRY } from "../gardens.ts";
+import { isoDay, planOf, QUARRY } from "../gardens.ts";
 import { must } from "./ours.ts";
 import { csvOf, spanOf, yamlOf } from "./read.ts";
 import { SEATTLE } from "./stations.ts";
@@ -113,7 +115,7 @@ describe("Persaud and Chang's filter", () => {
     const [air, ours] = shares(365.25);
     expect(theirs.soil_10cm).toBeGreaterThan(theirs.air);
     expect(ours).toBeGreaterThan(air);
-    expect([air, ours].map(Math.round)).toEqual([77, 88]);
+    expect([air, ours].map(Math.round)).toEqual([77, 91]);
     expect(Math.abs(ours - air - (theirs.soil_10cm - theirs.air))).toBeLessThan(5);
   });
 
@@ -122,6 +124,59 @@ describe("Persaud and Chang's filter", () => {
     const [air, ours] = shares(365.25 / 2);
     expect(Math.abs(air - theirs.air)).toBeLessThan(2);
     expect(Math.abs(ours - theirs.soil_10cm)).toBeLessThan(2);
+  });
+});
+
+type Day2015 = {
+  readonly day: Day;
+  readonly air: DayAir;
+  readonly topMJ: number;
+  readonly soilC: number;
+};
+
+/** A station's days of 2015, in order; a missing one is passed over. */
+function daysOf(name: string): readonly Day2015[] {
+  return csvOf("soil-and-air-2015.csv")
+    .filter(({ station }) => station === name)
+    .map(({ day = "", latitude, high_c, low_c, soil_5cm_c }) => ({
+      day: isoDay(day),
+      air: { lowC: Number(low_c), highC: Number(high_c) },
+      topMJ: topOfAirMJ(Number(latitude), dayOfYear(isoDay(day)) + 1),
+      soilC: Number(soil_5cm_c),
+    }));
+}
+
+/** How far the mean of eleven days is off the soil that was measured on the last of them [K], day by day. */
+function offBy(name: string, groundC: (each: Day2015) => number): readonly number[] {
+  const days = daysOf(name);
+  return days.slice(SOIL_AVERAGES_DAYS - 1).map(({ soilC }, i) => {
+    const before = days.slice(i, i + SOIL_AVERAGES_DAYS).map(groundC);
+    return before.reduce((a, b) => a + b, 0) / SOIL_AVERAGES_DAYS - soilC;
+  });
+}
+
+const meanOf = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
+const rmsOf = (values: readonly number[]) => Math.sqrt(meanOf(values.map((each) => each * each)));
+const airOf = ({ air }: Day2015) => meanC(air);
+const groundOf = ({ air, topMJ }: Day2015) => meanC(air) + sunWarmsK(air, topMJ);
+
+describe("the soil that three stations measured in the spring of 2015", () => {
+  test.each([
+    ["Wolf Point 29 ENE MT", -5.2, -1.6],
+    ["Corvallis 10 SSW OR", -2.7, 0.2],
+    ["Stillwater 2 W OK", -1.4, -0.2],
+  ] as const)("is at %s %f K off the air alone, and %f K off with the sun", (name, air, sun) => {
+    expect(daysOf(name).length).toBeGreaterThan(75);
+    expect(Math.round(meanOf(offBy(name, airOf)) * 10) / 10).toBe(air);
+    expect(Math.round(meanOf(offBy(name, groundOf)) * 10) / 10).toBe(sun);
+    expect(rmsOf(offBy(name, groundOf))).toBeLessThan(0.8 * rmsOf(offBy(name, airOf)));
+  });
+
+  test("is used row by row", () => {
+    const rows = csvOf("soil-and-air-2015.csv");
+    expect(new Set(rows.map(({ station }) => station)).size).toBe(3);
+    expect(rows.every((row) => Object.values(row).every((cell) => cell !== ""))).toBe(true);
+    expect(rows).toHaveLength(241);
   });
 });
 

@@ -2,8 +2,10 @@ import { type Day, dayOfYear, plus } from "../../base/index.ts";
 import { type Observation, USUAL_SPREAD_K } from "../../garden/index.ts";
 import type { Bed, Plan } from "../../garden/model/index.ts";
 import { type AirCurves, airCurvesOf, monthlyValueOn } from "./air.ts";
+import { bareSoil, usualAirC, usualSoil } from "./bare-soil.ts";
 import { type DayAir, meanC } from "./day-air.ts";
 import { type Air, airByBed, glassOf } from "./glass.ts";
+import { lastingShare } from "./lasting.ts";
 import { measuredSoil, type SoilMeasurement, soilMeasurementsIn } from "./measured-soil.ts";
 import { roughAir } from "./rough-air.ts";
 import { FROZEN_C, SOIL_AVERAGES_DAYS, soilCurve, soilWarmedBy } from "./soil.ts";
@@ -32,6 +34,13 @@ export type Climate = Air & {
   readonly rough: boolean;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
+  /**
+   * Mean of the soil that what goes in on a day lies in over its first weeks [°C], not counting the season's own warming: the day's
+   * soil, drawn towards what is usual as far as differences do not last. Otherwise as soilC.
+   */
+  readonly soilAheadC: (day: Day, bed: Bed | null, warmerK?: number) => number;
+  /** How much of a difference from the usual soil lasts over those weeks, 0 to 1. */
+  readonly lasting: (day: Day) => number;
   /** Whether a day's air is measured or forecast, and not of the smooth curve. */
   readonly isObserved: (day: Day) => boolean;
   /** A key that is equal for beds with equal soil: open, under film, or a bed's own where it was measured. */
@@ -92,50 +101,19 @@ type Curves = Pick<ClimateData, "rough" | "lowC" | "highC" | "soilC" | "curveK">
 /** Through the site's normals, else a rough year; not rough where the plan has both its temperatures. */
 function curvesOf({ site }: Plan): Curves {
   const air = airCurvesOf(site);
-  if (air)
-    return { rough: false, ...asNumbers(air), soilC: [...soilCurve(meanOf(air))], curveK: null };
+  const soil = (curves: AirCurves) => [...soilCurve(curves, site.latitude)];
+  if (air) return { rough: false, ...asNumbers(air), soilC: soil(air), curveK: null };
   const rough = roughAir(site);
   const { hottestAfternoons, coldestNights } = site;
   return {
     rough: hottestAfternoons === null || coldestNights === null,
     ...asNumbers(rough),
-    soilC: [...soilCurve(meanOf(rough))],
+    soilC: soil(rough),
     curveK: rough.curveK,
   };
 }
 
 const asNumbers = ({ lowC, highC }: AirCurves) => ({ lowC: [...lowC], highC: [...highC] });
-
-const meanOf = ({ lowC, highC }: AirCurves): Float64Array =>
-  lowC.map((low, i) => (low + (highC[i] ?? 0)) / 2);
-
-/** Bare soil [°C] on a day, in a season so many kelvins warmer. */
-type BareSoil = (day: Day, warmerK: number) => number;
-
-/**
- * Soil of days whose air is known, and of the ten after them: the mean of the air up to the day instead of the curve, which holds
- * for every other day.
- */
-function soilAfter(
-  observedWeather: ObservedWeather,
-  airC: Climate["airC"],
-  curve: BareSoil,
-): BareSoil {
-  const known = [...observedWeather.keys()];
-  const [first, last] = [Math.min(...known), Math.max(...known) + SOIL_AVERAGES_DAYS - 1];
-  const byWarmth = new Map<number, Map<Day, number>>();
-  return (day, warmerK) => {
-    if (!(day >= first && day <= last)) return curve(day, warmerK);
-    const soils = byWarmth.get(warmerK) ?? new Map<Day, number>();
-    byWarmth.set(warmerK, soils);
-    const there = soils.get(day);
-    if (there !== undefined) return there;
-    let sum = 0;
-    for (let back = 0; back < SOIL_AVERAGES_DAYS; back++) sum += airC(plus(day, -back), warmerK);
-    soils.set(day, sum / SOIL_AVERAGES_DAYS);
-    return sum / SOIL_AVERAGES_DAYS;
-  };
-}
 
 /** The climate of a plan's site by its normals and its diary; see climateFrom. */
 export function climateOf(
@@ -147,20 +125,21 @@ export function climateOf(
 }
 
 /**
- * Air and soil from what is known of the days, else from the data's curves. Soil is the mean of the eleven days' air up to
- * the day, never below freezing, warmer under film, and corrected by what
- * was measured in the diary.
+ * Air and soil from what is known of the days, else from the data's curves. Soil is warmed by the eleven days' air up to the day
+ * and by the sun, never below freezing, warmer under film, and corrected by what was measured in the diary. Under glass the
+ * house's own warmth stands for the sun's.
  */
 export function climateFrom(data: ClimateData): Climate {
   const observedWeather: ObservedWeather = new Map(data.observedWeather);
   const open = airFrom(data, observedWeather);
   const airAt = airByBed(open, data.latitude);
-  const curve: BareSoil = (day, warmerK) => (data.soilC[dayOfYear(day)] ?? 0) + warmerK;
-  const bare = soilAfter(observedWeather, open.airC, curve);
+  const curve = usualSoil(data);
+  const bare = bareSoil(data, observedWeather, open.airC);
   const underGlassK = (day: Day, bed: Bed | null, warmerK: number) => {
     if (bed?.kind !== "greenhouse") return 0;
     const middle = plus(day, -Math.floor(SOIL_AVERAGES_DAYS / 2));
-    return airAt(bed).airC(middle, warmerK) - open.airC(middle, warmerK);
+    const bySunK = curve(day, 0) - usualAirC(data, middle);
+    return airAt(bed).airC(middle, warmerK) - open.airC(middle, warmerK) - bySunK;
   };
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
     Math.max(FROZEN_C, bare(day, warmerK) + underGlassK(day, bed, warmerK)) +
@@ -174,19 +153,26 @@ export function climateFrom(data: ClimateData): Climate {
     climates.set(air, known);
     return known;
   };
+  const soilC: Climate["soilC"] = (day, bed, warmerK = 0) =>
+    measured.appliesTo(bed)
+      ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.correctionK(day, bed, warmerK))
+      : estimate(day, bed, warmerK);
+  const spreadOn = (day: Day) =>
+    typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day));
+  const curveOn = (day: Day) => (curveK ? monthlyValueOn(curveK, dayOfYear(day)) : 0);
+  const lasting = (day: Day) => lastingShare(spreadOn(day), curveOn(day));
   const shared: Omit<Climate, keyof Air | "underGlass"> = {
     rough: data.rough,
-    soilC: (day, bed, warmerK = 0) =>
-      measured.appliesTo(bed)
-        ? Math.max(FROZEN_C, estimate(day, bed, warmerK) + measured.correctionK(day, bed, warmerK))
-        : estimate(day, bed, warmerK),
+    soilC,
+    soilAheadC: (day, bed, warmerK = 0) =>
+      soilC(day, bed, warmerK) - (1 - lasting(day)) * (bare(day, warmerK) - curve(day, warmerK)),
+    lasting,
     isObserved: (day) => observedWeather.has(day),
     soilKey: (bed) =>
       measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : `${houseKey(bed)}${soilWarmedBy(bed).by}`,
-    spreadK: (day) =>
-      typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day)),
+    spreadK: spreadOn,
     rainMm: (day) => observedWeather.get(day)?.rainMm ?? null,
-    curveK: (day) => (curveK ? monthlyValueOn(curveK, dayOfYear(day)) : 0),
+    curveK: curveOn,
     dayHours: latitude === null ? null : dayHoursOf(latitude),
     at,
   };

@@ -33,7 +33,7 @@ const VENTED_C = 25;
 const OPEN_K = 2;
 
 /** The latitude that is assumed where a plan gives none. Source: house rule, the middle latitudes. */
-const MIDDLE_LATITUDE = 45;
+export const MIDDLE_LATITUDE = 45;
 
 /** A day's sun as a part of FULL_SUN_MJ, for each day of a year, 1 January first. Source: FAO 56, 1998, eq. 21. */
 export function sunShares(latitude: number | null): readonly number[] {

@@ -1,6 +1,6 @@
-import { type Day, earliest, latest, plus } from "../../base/index.ts";
+import { type Day, earliest, latest } from "../../base/index.ts";
 import { type Basis, combineBasis } from "./anchors.ts";
-import { type SeasonWarmth, warmerK } from "./seasons.ts";
+import { aheadWarmerK, type SeasonWarmth } from "./seasons.ts";
 import type { SowingContext } from "./sowing-context.ts";
 
 /** A calculated day, with each test it had to pass and the day that each test alone would give. */
@@ -36,12 +36,6 @@ export function decideDate(
 }
 
 /**
- * Days before a day over which the warmth of its season is averaged. Source: house rule; a month, as the spread is
- * known by months.
- */
-const SEASON_DAYS = 30;
-
-/**
  * The decision of the usual season, with the days on which the soil would decide in a warm and in a cold one. Where
  * something else gives the day, both are that day, because no text shows more and each season costs as much as the
  * usual one.
@@ -53,7 +47,6 @@ export function decideAcrossSeasons(
   const usual = decideIn(0);
   const { day, tests } = usual;
   if (!tests.some((test) => test.basis === "soil" && test.day === day)) return usual;
-  const dayIn = (season: SeasonWarmth) =>
-    decideIn(warmerK(context.climate, season, plus(day, -SEASON_DAYS), SEASON_DAYS)).day;
+  const dayIn = (season: SeasonWarmth) => decideIn(aheadWarmerK(context.climate, season, day)).day;
   return { ...usual, early: earliest(day, dayIn("warm")), late: latest(day, dayIn("cold")) };
 }

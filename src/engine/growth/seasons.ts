@@ -33,8 +33,21 @@ export function warmerK(climate: Climate, season: SeasonWarmth, from: Day, days:
   if (season === "usual") return 0;
   const middle = plus(from, days / 2);
   const share = LASTING + ((1 - LASTING) * MONTH) / Math.max(days, SPELL_DAYS);
-  const yearK = climate.spreadK(middle) * Math.sqrt(share);
-  const size = ONE_IN_TEN * Math.hypot(yearK, climate.curveK(middle));
+  return inSteps(season, climate.spreadK(middle) * Math.sqrt(share), climate.curveK(middle));
+}
+
+/**
+ * How much warmer [K] than usual soil has to be taken on a day of the warm season, and colder in the cold one, by what waits for
+ * it: the month before spreads, and as much of that counts as lasts.
+ */
+export function aheadWarmerK(climate: Climate, season: SeasonWarmth, day: Day): number {
+  if (season === "usual") return 0;
+  const middle = plus(day, -MONTH / 2);
+  return inSteps(season, climate.spreadK(middle) * climate.lasting(middle), climate.curveK(middle));
+}
+
+function inSteps(season: "warm" | "cold", yearK: number, curveK: number): number {
+  const size = ONE_IN_TEN * Math.hypot(yearK, curveK);
   const stepped = Math.max(STEP_K, Math.round(size / STEP_K) * STEP_K);
   return season === "warm" ? stepped : -stepped;
 }

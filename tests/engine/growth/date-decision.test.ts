@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { type Day, plus } from "../../../src/base/days/day.ts";
 import { decideAcrossSeasons, decideDate } from "../../../src/engine/growth/date-decision.ts";
-import { warmerK } from "../../../src/engine/growth/seasons.ts";
+import { aheadWarmerK } from "../../../src/engine/growth/seasons.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { growingOf } from "./growing.ts";
 
@@ -44,7 +44,7 @@ describe("the day in a warm, the usual and a cold season", () => {
 
   test("is the usual one's, with the other two on either side", () => {
     const { early, day, late, basis } = decideAcrossSeasons(beet, soilIn);
-    const shift = warmerK(beet.climate, "warm", plus(DAY, -30), 30);
+    const shift = aheadWarmerK(beet.climate, "warm", DAY);
     expect(shift).toBeGreaterThan(0);
     expect([early, day, late]).toEqual([plus(DAY, -shift * 2), DAY, plus(DAY, shift * 2)]);
     expect(basis).toEqual(["soil"]);

@@ -158,7 +158,10 @@ describe("each day's share in the garden", () => {
 
   test("takes half of what low and high lie apart, as far as it reaches the seed", () => {
     const felt = (((60 - 40) * 5) / 9 / 2) * dailySwingShare(1.27);
-    expect(shareIn(swings, SEED)(SOWN)).toBeCloseTo(dailyShare("beet", celsius(50), felt), 9);
+    expect(shareIn(swings, SEED)(SOWN)).toBeCloseTo(
+      dailyShare("beet", swings.soilC(SOWN, null), felt),
+      9,
+    );
   });
 
   test("feels less of the day the deeper it lies", () => {

@@ -64,7 +64,7 @@ describe("when it is first ready, where every day is as the packet takes it", ()
 
 describe("when it is first ready at the lane", () => {
   test("takes longer than the packet says, for the days there are colder", () => {
-    expect(daysOf(ripe("beet", { acts: { start: "2027-05-03" } }))).toBe("07-08 07-19 08-01");
+    expect(daysOf(ripe("beet", { acts: { start: "2027-05-03" } }))).toBe("07-06 07-16 07-28");
   });
 
   test("counts a packet's days from setting out for tomatoes", () => {
@@ -262,7 +262,7 @@ describe("after a year whose harvest the diary has", () => {
     growingOf(QUARRY, "beet", { anchors: seenIn({ "2026/beet": last, "2027/beet": now }) });
 
   test("last year's day comes back in the same weather, seen up or not", () => {
-    const up = "05-24";
+    const up = "05-18";
     fc.assert(
       fc.property(fc.integer({ min: 45, max: 100 }), fc.boolean(), (took, seen) => {
         const ripe = plus(isoDay(`2026-${up}`), took);

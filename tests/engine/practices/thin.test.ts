@@ -37,7 +37,7 @@ describe("thinning what was seen up on 20 May", () => {
 
   test("says that it is likely, where they were not seen", () => {
     const reckoned = growingOf(QUARRY, "carrot", { acts: { start: "2027-05-03" } });
-    expect(said(stepOf(THIN, reckoned, "1"))).toContain("why: Likely up about 23 May");
+    expect(said(stepOf(THIN, reckoned, "1"))).toContain("why: Likely up about 19 May");
   });
 
   test("never comes before the thinning before it", () => {

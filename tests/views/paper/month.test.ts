@@ -12,7 +12,7 @@ describe("a month's sheet", () => {
     expect([may.month, may.garden, may.person]).toEqual(["May 2027", "Quarry Lane", null]);
     expect(may.people.map(({ name }) => name)).toEqual(["Imre", "Oda"]);
     expect(may.facts).toEqual(["Last frost usually about 6 May, first frost about 2 Oct."]);
-    expect(titles(may)).toContain("Plant potatoes, Bags");
+    expect(titles(may)).toContain("Hill potatoes, Bags");
   });
 
   test("of one person holds theirs and everybody's alone", () => {

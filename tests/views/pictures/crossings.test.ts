@@ -57,7 +57,7 @@ test("what never has to wait has no mark, since it has no day", () => {
 });
 
 test("words go beside a line that runs through their place, or before the curve", () => {
-  const [first] = soilWaitsOf(sketchOf(QUARRY));
+  const first = soilWaitsOf(sketchOf(QUARRY)).at(-1);
   if (!first) throw new RangeError("nothing waits");
   const set = (taken: LabelArea["taken"]) =>
     labelsOf(

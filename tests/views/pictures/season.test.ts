@@ -86,7 +86,7 @@ test("it is told planting by planting for whoever cannot see it", () => {
   const desc = under(svg, "desc")
     .flatMap((tag) => tag.children)
     .join("");
-  expect(desc).toMatch(/Carrots, Root bed: sown \d+ May, ready \d+ July\./);
+  expect(desc).toMatch(/Carrots, Root bed: sown \d+ Apr, ready \d+ July\./);
   expect(desc).toMatch(/Tomatoes, South bed: sown \d+ \w+, out \d+ \w+, ready/);
 });
 
