@@ -52,11 +52,21 @@ export {
   type StoredLedger,
   writeFeed,
 } from "./feed.ts";
+export {
+  type AnswerProblem,
+  checkFirstPlan,
+  type FirstAnswers,
+  type FirstCheck,
+  type FirstCheckRequest,
+  type FrostWords,
+  guessedFrosts,
+} from "./first-plan.ts";
 export { type FrostNight, type FrostTonightText, frostNight } from "./frost.ts";
 export { type MonthJobs, month } from "./month.ts";
 export { type PictureForm, type PictureSubject, picture } from "./picture.ts";
-export { type CropName, cropNames, type FirstAnswers, firstPlan, nextYear } from "./plan-text.ts";
+export { type CropName, cropNames, nextYear } from "./plan-text.ts";
 export { type BedRoom, type BedSpace, bedRoom, type RoomText } from "./room.ts";
+export { type SampleMonth, sampleMonth } from "./sample-month.ts";
 export { fileUnitFrom, type RowFilter, type StationRequest, siteWeather, wrong } from "./site.ts";
 export { morningList, tasksAsJson } from "./tasks.ts";
 export {

@@ -2,6 +2,16 @@
  * What a host stores of a garden and shows again without the engine: loads quickly.
  */
 
+export {
+  AMOUNT_UNITS,
+  type AmountUnit,
+  BED_KINDS,
+  type BedKind,
+  type FirstAnswers,
+  type FirstBed,
+  type FirstCrop,
+  type FirstPerson,
+} from "../garden/model/index.ts";
 export { type Answer, isAnswer, type TaskCard, UNDO } from "./answers.ts";
 export { type BedsDrawing, PICTURE_STYLE } from "./bed-drawings.ts";
 export { changeText, goneText } from "./change-text.ts";

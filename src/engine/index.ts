@@ -22,6 +22,7 @@ export { buildBaseline, buildYear } from "./build.ts";
 export { type Climate, climateFrom } from "./climate/climate.ts";
 export { WORTH_SAYING_K, weeksBefore } from "./climate/drift.ts";
 export { chanceOfFrostAfter, firstFrostAt, lastFrostAt, sayOdds } from "./climate/frost.ts";
+export { frostsByTemperatures, GUESSED_SPREAD_DAYS } from "./climate/frosts-by-temperatures.ts";
 export { ONE_IN_TEN } from "./climate/normal.ts";
 export { sunsetOn } from "./climate/sun.ts";
 export { bedDoubts } from "./doubts/beds.ts";

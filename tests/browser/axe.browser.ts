@@ -4,6 +4,8 @@ import type { AxeResults, RunOptions } from "axe-core";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { ANDROID, DESK, inBrowser, onDevice, onward } from "./chromium.ts";
+import { everyStep } from "./first-form.ts";
+import { invitation } from "./invite.ts";
 import { everyPage, everyPicture, everySheet, type Shown } from "./pages.ts";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -88,7 +90,7 @@ inBrowser("axe", () => {
   );
 
   test.each(LIGHTS)(
-    "finds nothing where a link is shown or the crops are ticked, on $named",
+    "finds nothing where a link is shown, or on any page of an invitation, on $named",
     async ({ device }) => {
       await onDevice(device, async ({ page }) => {
         const shown = await everyPage();
@@ -98,18 +100,9 @@ inBrowser("axe", () => {
           page.getByRole("button", { name: "Show the link of Imre" }).click(),
         );
         expect(await violationsOn(page)).toEqual([]);
-        await page.goto(at("invitation"));
-        await page.getByLabel("What is the garden called?").fill("Mill End");
-        await page.getByLabel("Whose clock does it go by?").selectOption("Europe/Paris");
-        await page.getByLabel("The usual last frost of spring").fill("none");
-        await page.getByLabel("The usual first frost of autumn").fill("nonsense");
-        await page.getByLabel("The beds, one a line, with their size").fill("One\nOther");
-        await onward(page, () => page.getByRole("button", { name: "On to the crops" }).click());
-        expect(await violationsOn(page)).toEqual([]);
-        await page.getByLabel("The usual first frost of autumn").fill("none");
-        await onward(page, () => page.getByRole("button", { name: "On to the crops" }).click());
-        expect(await page.locator(".crops").isVisible()).toBe(true);
-        expect(await violationsOn(page)).toEqual([]);
+        await page.goto(await invitation());
+        for await (const step of everyStep(page))
+          expect(await violationsOn(page), step).toEqual([]);
       });
     },
   );

@@ -3,7 +3,8 @@ import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { ANDROID, DESK, inBrowser, onDevice, onward } from "./chromium.ts";
+import { ANDROID, DESK, inBrowser, onDevice } from "./chromium.ts";
+import { everyStep, press } from "./first-form.ts";
 import { YEAR } from "./gardens.ts";
 import { invitation } from "./invite.ts";
 import { jobPageOf, linkOf } from "./links.ts";
@@ -62,21 +63,7 @@ async function frame(page: Page, address: string): Promise<void> {
 /** Goes through the forms and stops at each answer, by its name. Nothing it writes stays. */
 async function* answers(page: Page): AsyncGenerator<string> {
   await page.goto(await invitation());
-  await page.getByLabel("What is the garden called?").fill("Mill End");
-  await page.getByLabel("Whose clock does it go by?").selectOption("Europe/Paris");
-  await page.getByLabel("The usual last frost of spring").fill("about 6 May");
-  await page.getByLabel("The usual first frost of autumn").fill("about 2 Octember");
-  await page.getByLabel("The beds, one a line, with their size").fill("South bed\nNorth bed");
-  await press(page, "On to the crops");
-  yield "invitation-wrong";
-  await page.getByLabel("The usual first frost of autumn").fill("about 2 Oct");
-  await press(page, "On to the crops");
-  yield "invitation-crops";
-  await page.getByLabel("Carrots", { exact: true }).check();
-  await press(page, "On to the plan");
-  yield "invitation-text";
-  await press(page, "Save, and make the garden");
-  yield "invitation-made";
+  for await (const step of everyStep(page)) yield `invitation-${step}`;
   await page.goto(`${await linkOf("quarry-lane", "owner")}links`);
   await press(page, "Show the link of Imre");
   yield "owner-link-shown";
@@ -92,9 +79,6 @@ async function* answers(page: Page): AsyncGenerator<string> {
   await press(page, "Undo");
   yield "job-undone";
 }
-
-const press = (page: Page, name: string) =>
-  onward(page, () => page.getByRole("button", { name, exact: true }).click());
 
 inBrowser("the look of every page", () => {
   test.each(LOOKS)(

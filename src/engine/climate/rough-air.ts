@@ -36,7 +36,7 @@ const OFF_THE_WAVE_K = 1.25;
 const MONTH_OF_TOP = Math.sin(Math.PI / 12) / (Math.PI / 12);
 
 /** The hottest day of the year in the north, 0 to 364: inland, and later by the sea. Source: measured there. */
-const HOTTEST = { inland: 201, laterBySea: 6 } as const;
+export const HOTTEST = { inland: 201, laterBySea: 6 } as const;
 
 const HALF_A_YEAR = DAYS_IN_YEAR / 2;
 
@@ -93,14 +93,18 @@ function curveKOn(estimate: Estimate, height: number): number {
   return Math.hypot(sd, OFF_THE_WAVE_K);
 }
 
+/** What the afternoons of the hottest month say of a year's wave, once their value is known [°C]. */
+export const KNOWN_AFTERNOONS = { weights: [0, 0, 1, MONTH_OF_TOP], sd: SAID_SD_K } as const;
+
+/** What the nights of the coldest month say of it. */
+export const KNOWN_NIGHTS = { weights: [1, -MONTH_OF_TOP, 0, 0], sd: SAID_SD_K } as const;
+
 function knownOf(site: RoughSite, hottest: number): readonly KnownSum[] {
   const { hottestAfternoons: hot, coldestNights: cold } = site;
-  const nights = [1, -MONTH_OF_TOP, 0, 0];
-  const afternoons = [0, 0, 1, MONTH_OF_TOP];
   return [
     ...frostSums(site, hottest),
-    ...(hot ? [{ weights: afternoons, value: hot.si, sd: SAID_SD_K }] : []),
-    ...(cold ? [{ weights: nights, value: cold.si, sd: SAID_SD_K }] : []),
+    ...(hot ? [{ ...KNOWN_AFTERNOONS, value: hot.si }] : []),
+    ...(cold ? [{ ...KNOWN_NIGHTS, value: cold.si }] : []),
   ];
 }
 

@@ -4,6 +4,17 @@
  */
 
 export { isAnswer, type TaskAnswer, UNDO } from "./answers.ts";
+export {
+  AMOUNT_UNITS,
+  type AmountUnit,
+  BED_KINDS,
+  type BedKind,
+  coordinatesIn,
+  type FirstAnswers,
+  type FirstBed,
+  type FirstCrop,
+  type FirstPerson,
+} from "./first-answers.ts";
 export { newestPlan, wholeGarden } from "./garden.ts";
 export type {
   Absence,

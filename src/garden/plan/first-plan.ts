@@ -1,66 +1,135 @@
-import { Document } from "yaml";
+import { Document, isScalar } from "yaml";
+import {
+  coordinatesIn,
+  type FirstAnswers,
+  type FirstBed,
+  type FirstCrop,
+  type FirstPerson,
+  isBlankBed,
+  isBlankPerson,
+} from "../model/first-answers.ts";
 import { TEMPERATURE_KEYS } from "./usual-temperatures.ts";
 
-/** The answers of somebody who makes a garden, in the gardener's own words as a plan has them. */
-export type FirstAnswers = {
-  readonly garden: string;
-  readonly year: number;
-  readonly measures: "inches and °F" | "metric";
-  readonly clock: string;
-  /** Degrees, or empty. */
-  readonly latitude: string;
-  readonly lastFrost: string;
-  readonly firstFrost: string;
-  /** How hot the hottest month's afternoons usually are and how cold the coldest month's nights, or empty. */
-  readonly hottest: string;
-  readonly coldest: string;
-  readonly people: readonly string[];
-  readonly beds: readonly FirstBed[];
-  /** Crops by name, each with the name of its bed, or null. */
-  readonly crops: readonly { readonly name: string; readonly bed: string | null }[];
-};
-
-/** A bed: its name and its size in words (`12 x 4 ft`), empty where that was not given. */
-export type FirstBed = { readonly name: string; readonly size: string };
-
-const HINTS = ` How much of a crop, and what is to be said of it, goes behind its name:
+const HINTS = ` What is to be said of a crop goes behind its name:
    - carrot: 3 rows, under a board
-   - tomato: 6 plants, from seed indoors
- Save, and whatever is not understood is told beside its line.`;
+   - tomato: 6 plants, from seed indoors`;
 
 /** A first plan's text from those answers. It is only a text: reading it reports what is wrong in it. */
 export function firstPlan(answers: FirstAnswers): string {
-  const { garden, year, measures, clock, latitude, lastFrost, firstFrost } = answers;
-  const { hottest, coldest, people, beds, crops } = answers;
-  const loose = crops.filter(({ bed }) => bed === null).map(({ name }) => name);
-  const place = {
-    clock,
-    ...(latitude === "" ? {} : { latitude: asNumber(latitude) }),
-    "last frost": lastFrost,
-    "first frost": firstFrost,
-    ...(hottest === "" ? {} : { [TEMPERATURE_KEYS.hot]: asNumber(hottest) }),
-    ...(coldest === "" ? {} : { [TEMPERATURE_KEYS.cold]: asNumber(coldest) }),
-  };
+  const { garden, year, measures, people, beds } = answers;
+  const loose = cropsIn(null, answers);
+  const named = people.filter((person) => !isBlankPerson(person));
+  const laid = beds.flatMap((bed, at) => (isBlankBed(bed) ? [] : [bedIn(bed, at, answers)]));
   const document = new Document({
     garden,
-    year,
+    year: asNumber(year),
     measures,
-    place,
-    ...(people.length === 0 ? {} : { people: new Map(people.map((name) => [name, {}])) }),
-    ...(beds.length === 0 ? {} : { beds: new Map(beds.map((bed) => bedIn(bed, crops))) }),
-    ...(loose.length === 0 ? {} : { crops: loose }),
+    place: placeOf(answers),
+    ...(named.length > 0 && { people: new Map(named.map(personOf)) }),
+    ...(laid.length > 0 && { beds: new Map(laid) }),
+    ...(loose.length > 0 && { crops: loose }),
   });
+  if (answers.guessed) markGuess(document);
   document.commentBefore = HINTS;
   return document.toString({ lineWidth: 0 });
 }
 
-function bedIn({ name, size }: FirstBed, crops: FirstAnswers["crops"]) {
-  const here = crops.filter(({ bed }) => bed === name).map((crop) => crop.name);
-  const is = size === "" ? {} : { is: size };
-  return [name, { ...is, ...(here.length === 0 ? {} : { crops: here }) }] as const;
+/** A guess says so where it stands, so that somebody puts the true days there one year. */
+function markGuess(document: Document): void {
+  for (const key of ["last frost", "first frost"]) {
+    const said = document.getIn(["place", key], true);
+    if (isScalar(said)) said.comment = " guessed from the two temperatures; better: your own";
+  }
 }
+
+function placeOf(answers: FirstAnswers) {
+  const { clock, where, weather, hottest, coldest, lastFrost, firstFrost, forecast } = answers;
+  const at = coordinatesIn(where);
+  const frosts = { "last frost": lastFrost, "first frost": firstFrost };
+  return {
+    clock,
+    ...(where !== "" && { latitude: at?.latitude ?? where }),
+    ...(at?.longitude != null && { longitude: at.longitude }),
+    ...(weather === "" && frosts),
+    ...(weather === "" && hottest !== "" && { [TEMPERATURE_KEYS.hot]: asNumber(hottest) }),
+    ...(weather === "" && coldest !== "" && { [TEMPERATURE_KEYS.cold]: asNumber(coldest) }),
+    ...(weather !== "" && { weather }),
+    ...(forecast !== "" && { forecast }),
+  };
+}
+
+function personOf({ name, gardens, home }: FirstPerson) {
+  return [name, { ...(gardens !== "" && { gardens }), ...(home !== "" && { home }) }] as const;
+}
+
+function bedIn(bed: FirstBed, at: number, answers: FirstAnswers) {
+  const is = bedWords(bed, answers.measures);
+  const crops = cropsIn(at, answers);
+  return [bed.name, { ...(is !== "" && { is }), ...(crops.length > 0 && { crops }) }] as const;
+}
+
+/** A bed as a plan says what it is: `12 x 4 ft`, `6 bags of 10 gal`, `greenhouse, 8 x 6 ft`. */
+function bedWords(
+  { kind, length, width, count, holds }: FirstBed,
+  measures: FirstAnswers["measures"],
+): string {
+  if (kind === "bags" || kind === "pots") {
+    const each = holds === "" ? "" : ` of ${withUnit(holds, measures === "metric" ? "l" : "gal")}`;
+    return `${count} ${kind}${each}`;
+  }
+  const sides = [length, width].filter((side) => side !== "");
+  const size = sides.map((side) => withUnit(side, lengthUnit(measures))).join(" x ");
+  return [...(kind === "bed" ? [] : [kind]), ...(size === "" ? [] : [size])].join(", ");
+}
+
+const lengthUnit = (measures: FirstAnswers["measures"]) => (measures === "metric" ? "m" : "ft");
+
+/** A bare number in the unit that a garden of those measures has for it; anything else as it was said. */
+function withUnit(said: string, unit: string): string {
+  return /^[\d.,/½¼¾ ]+$/u.test(said) ? `${said} ${unit}` : said;
+}
+
+/** Where a crop stands: the place of its bed, null where that is none, or an empty row. */
+export function bedOf({ bed }: FirstCrop, { beds }: FirstAnswers): number | null {
+  const row = bed === null ? undefined : beds[bed];
+  return row === undefined || isBlankBed(row) ? null : bed;
+}
+
+function cropsIn(bed: number | null, answers: FirstAnswers) {
+  const { crops, measures } = answers;
+  return crops
+    .filter((crop) => bedOf(crop, answers) === bed)
+    .map((crop) => {
+      const phrase = cropParts(crop, measures).map(({ words }) => words);
+      return phrase.length === 0 ? crop.crop : { [crop.crop]: phrase.join(", ") };
+    });
+}
+
+/** What is said of a crop, part by part, with the answer that each is. */
+export function cropParts(
+  { amount, unit, start, since }: FirstCrop,
+  measures: FirstAnswers["measures"],
+): readonly { readonly of: "amount" | "start" | "since"; readonly words: string }[] {
+  const much = unit === "length" ? withUnit(amount, lengthUnit(measures)) : `${amount} ${unit}`;
+  return [
+    ...(amount === "" ? [] : [{ of: "amount", words: much } as const]),
+    ...(start === "" ? [] : [{ of: "start", words: START_WORDS[start] ?? start } as const]),
+    ...(since === "" ? [] : [{ of: "since", words: `in since ${since}` } as const]),
+  ];
+}
+
+/** How a plan's phrase says the ways to begin that it has words of its own for. */
+const START_WORDS: Readonly<Record<string, string>> = {
+  "seed indoors": "from seed indoors",
+  "seed outdoors": "from seed outdoors",
+  plants: "bought",
+  tubers: "from tubers",
+  cloves: "from cloves",
+  sets: "from sets",
+  crowns: "from crowns",
+};
 
 function asNumber(said: string): number | string {
   const number = Number(said.replace(",", "."));
-  return Number.isFinite(number) ? number : said;
+  return said !== "" && Number.isFinite(number) ? number : said;
 }

@@ -6,7 +6,10 @@ import type {
   FeedInput,
   FeedNames,
   FirstAnswers,
+  FirstCheck,
+  FirstCheckRequest,
   FrostTonightText,
+  FrostWords,
   KnownWeather,
   Ledger,
   MonthJobs,
@@ -17,6 +20,7 @@ import type {
   PublishedState,
   ReviewedYear,
   RoomText,
+  SampleMonth,
   Schedule,
   WeatherQuestion,
   WeatherReading,
@@ -114,8 +118,12 @@ export type Engine = {
   month(jobs: MonthJobs, asked: MonthAsked): string;
   /** A year looked back on as HTML; null for a year without a plan. */
   review(year: ReviewedYear & Pick<Year, "baseline">, asked: ReviewAsked): string | null;
-  /** The text of a first plan from the answers of the form. */
-  firstPlan(answers: FirstAnswers): string;
+  /** The first plan that the answers of a form come to, and what is wrong in them. */
+  checkFirstPlan(answers: FirstAnswers, request: FirstCheckRequest): FirstCheck;
+  /** Frost dates guessed from the two temperatures among the answers; null where those are none. */
+  guessedFrosts(answers: FirstAnswers, south: boolean): FrostWords | null;
+  /** The fullest month of a plan's season; null where nothing is to be done. */
+  sampleMonth(plan: Plan, instant: number): SampleMonth | null;
   /** A plan's text as the next year's begins. */
   nextYear(text: string, year: number): string;
   /** Every crop there is, in the order of their names. */

@@ -12,6 +12,9 @@ export const SCRIPTED = {
   "Content-Security-Policy": `${POLICY}; script-src 'self'; connect-src 'self'`,
 } as const;
 
+/** What a page carries whose script copies and shares, and asks nobody anything. */
+export const SHARING = { "Content-Security-Policy": `${POLICY}; script-src 'self'` } as const;
+
 /** The one answer for whatever is unknown, wrong, revoked or deleted: nothing in it tells which. */
 export function notFound(): Response {
   return plain(404, "Nothing here. If this was a calendar link, ask its garden for a new one.\n");

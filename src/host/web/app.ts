@@ -12,10 +12,12 @@ import { answerUnauthorized } from "./limits.ts";
 import { ICON } from "./pages/frame.tsx";
 import { frontPage } from "./pages/front.tsx";
 import { PLAN_SCRIPT } from "./pages/plan.tsx";
+import { SHARE_SCRIPT } from "./pages/ready.tsx";
 import { PLAN_JS } from "./plan-script.ts";
 import { answerRecovery } from "./recovery-page.ts";
 import { FORM, LOOK, routeAt } from "./routes.ts";
 import { MOST_CARRIED } from "./saving.ts";
+import { SHARE_JS } from "./share-script.ts";
 
 /** A request that may be answered here, with its address and what follows the link in its path. */
 type Asked = {
@@ -69,6 +71,7 @@ const OPEN: ReadonlyMap<string, (asked: Asked) => Response | Promise<Response>> 
   [ICON, () => withPages("svg+xml", ICON_SVG)],
   [RECOVERY, ({ context, request }) => answerRecovery(context, request)],
   [PLAN_SCRIPT, () => withPages("javascript", PLAN_JS)],
+  [SHARE_SCRIPT, () => withPages("javascript", SHARE_JS)],
 ]);
 
 /** The three parts of a link as they were sent, and what follows it. */

@@ -174,7 +174,7 @@ export const engine: Engine = {
   ...{ yearsWanted: () => null, yearsFile: "years.yaml" },
   ...{ beds: unused, bedsPlanned: unused, bedsWithRoom: () => null, bedsInFrost: unused },
   ...{ frost: unused, room: unused, draw: unused, month: unused, review: unused },
-  firstPlan: unused,
+  ...{ checkFirstPlan: unused, guessedFrosts: unused, sampleMonth: unused },
   nextYear: (text, year) => text.replace(/year \d+/, `year ${year}`),
   cropNames: unused,
 };
