@@ -9,8 +9,9 @@ import {
   type PublishedState,
   publishedStateOf,
   type Year,
+  type YearCourse,
 } from "../engine/index.ts";
-import { newestPlan } from "../garden/model/index.ts";
+import { newestPlan, type Plan } from "../garden/model/index.ts";
 import { yearEvents } from "../views/index.ts";
 import type { Event } from "../views/records.ts";
 
@@ -33,6 +34,15 @@ export type Schedule = Pick<Year, "scheduled"> & {
   readonly events: readonly Event[];
   readonly publishedState: PublishedState;
 };
+
+/**
+ * What plans come to, as they are written: the course of each planting, in a season that nothing was published of. `instant` [ms since
+ * 1970 UTC] is where today begins.
+ */
+export function courseOf(plans: readonly Plan[], instant: number): YearCourse {
+  const id = newestPlan(plans).garden;
+  return buildYear({ id, plans, baseline: {} }, horizonOf(plans, instant), {});
+}
 
 /** Today as the core knows it, at an instant [ms since 1970 UTC], in the garden's own zone. */
 export function horizonAt({ plans }: Pick<Garden, "plans">, instant: number): Horizon {

@@ -9,6 +9,7 @@ export {
   buildBaseline,
   buildSchedule,
   buildYear,
+  courseOf,
   type Garden,
   type Horizon,
   horizonAt,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { horizonAt } from "../../src/app/build.ts";
+import { courseOf, horizonAt } from "../../src/app/build.ts";
 import { startOf } from "../../src/base/days/instants.ts";
 import { gardenOf, isoDay, QUARRY, tellOf } from "../gardens.ts";
 
@@ -50,4 +50,12 @@ describe("what is kept of a telling", () => {
   test("is plain JSON", () => {
     expect(JSON.parse(JSON.stringify(told.publishedState))).toEqual(told.publishedState);
   });
+});
+
+test("what plans come to is the course of each planting, whenever it is asked for before the season", () => {
+  const { plans } = gardenOf(QUARRY);
+  const at = startOf(isoDay(on), "America/Denver");
+  const course = courseOf(plans, at);
+  expect(course.seasons[0]?.plantings.length).toBe(plans[0]?.plantings.length);
+  expect(courseOf(plans, at - 86_400_000).seasons).toEqual(course.seasons);
 });

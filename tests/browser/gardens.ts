@@ -55,6 +55,8 @@ export const GARDENS: Readonly<Record<string, () => string>> = {
   written: laneText,
   "written-bare": laneText,
   "written-keys": laneText,
+  "written-leaving": laneText,
+  "written-old": laneText,
   "written-together": laneText,
 };
 

@@ -112,6 +112,51 @@ inBrowser("a mistake in a plan", () => {
     }
   });
 
+  test("is brought into sight by its line's button, at a desk and on a phone, however long the plan is", async () => {
+    for (const device of [DESK, IPHONE]) {
+      await onDevice(device, async ({ page }) => {
+        const text = await openPlan(page, "quarry-lane");
+        await field(page).fill(`${text}rumour: soft\n`);
+        const line = text.split("\n").length;
+        await field(page).evaluate((area) => {
+          area.scrollTop = 0;
+        });
+        const button = page
+          .locator("#checked")
+          .getByRole("button", { name: `line ${line}`, exact: true });
+        await button.click();
+        expect(await selected(page)).toBe("rumour: soft");
+        const seen = await field(page).evaluate((area: HTMLTextAreaElement, line) => {
+          const height = Number.parseFloat(getComputedStyle(area).lineHeight);
+          const inField = (line - 1) * height - area.scrollTop;
+          const onScreen = area.getBoundingClientRect().top + inField;
+          return {
+            inField: inField >= 0 && inField < area.clientHeight,
+            onScreen,
+            most: innerHeight,
+          };
+        }, line);
+        expect(seen.inField).toBe(true);
+        expect(seen.onScreen).toBeGreaterThan(0);
+        expect(seen.onScreen).toBeLessThan(seen.most - 56);
+      });
+    }
+  });
+
+  test("found when it was saved is led to as well, once scripts run", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      const text = await openPlan(page, "quarry-lane");
+      await field(page).fill(text.replace(RIGHT, MISTAKE));
+      await onward(page, () => save(page).click());
+      const line = lineOf(text, RIGHT);
+      await page
+        .locator(".beside")
+        .getByRole("button", { name: `line ${line}`, exact: true })
+        .click();
+      expect(await selected(page)).toBe(MISTAKE);
+    });
+  });
+
   test("and what somebody else saved meanwhile is shown beside one's own", async () => {
     await onDevice(DESK, async ({ page, context }) => {
       const text = await openPlan(page, "written-together");
@@ -127,6 +172,106 @@ inBrowser("a mistake in a plan", () => {
       expect(await other.getByRole("status").first().textContent()).toContain(
         "Saved as version 3.",
       );
+    });
+  });
+});
+
+/** What the page says when one would leave it; null: nothing. The page is left all the same. */
+async function warningOnLeaving(page: Page, leave: () => Promise<unknown>): Promise<string | null> {
+  let warned: string | null = null;
+  page.once("dialog", (dialog) => {
+    warned = dialog.type();
+    void dialog.accept();
+  });
+  await onward(page, leave);
+  return warned;
+}
+
+inBrowser("work that is not saved", () => {
+  test("is warned of before the page is left, stands there again, and can be thrown away", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      const text = await openPlan(page, "quarry-lane");
+      const address = page.url();
+      await field(page).focus();
+      await typeBehind(page, RIGHT, "   # kept");
+      expect(
+        await warningOnLeaving(page, () => page.getByRole("link", { name: "More" }).click()),
+      ).toBe("beforeunload");
+      await page.goto(address);
+      expect(await field(page).inputValue()).toContain("# kept");
+      expect(await page.locator("#saving").textContent()).toContain("It is not saved yet.");
+      await page.getByRole("button", { name: "Throw it away" }).click();
+      expect(await field(page).inputValue()).toBe(text);
+      expect(await warningOnLeaving(page, () => page.goto(address))).toBeNull();
+      expect(await field(page).inputValue()).toBe(text);
+    });
+  });
+
+  test("is warned of no more once it is saved, and saving is seen", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      const text = await openPlan(page, "written-leaving");
+      await typeBehind(page, RIGHT, "   # saved");
+      await page.evaluate(() => {
+        document.querySelector("form")?.addEventListener("submit", () => {
+          sessionStorage.setItem("seen", document.getElementById("saving")?.textContent ?? "");
+        });
+      });
+      expect(await warningOnLeaving(page, () => save(page).click())).toBeNull();
+      expect(await page.evaluate(() => sessionStorage.getItem("seen"))).toBe("Saving …");
+      expect(await page.getByRole("status").first().textContent()).toContain("Saved as version 2.");
+      expect(
+        await warningOnLeaving(page, () => page.getByRole("link", { name: "More" }).click()),
+      ).toBeNull();
+      expect(text).not.toContain("# saved");
+    });
+  });
+});
+
+inBrowser("the season of a plan", () => {
+  test("stands beside its text at a desk, and is drawn anew for what was checked last", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      const text = await openPlan(page, "quarry-lane");
+      const picture = page.locator("#season img");
+      const [left, right] = await Promise.all([field(page).boundingBox(), picture.boundingBox()]);
+      expect((left?.x ?? 0) + (left?.width ?? 0)).toBeLessThan(right?.x ?? 0);
+      expect(Math.abs((left?.y ?? 0) - (right?.y ?? 0))).toBeLessThan(200);
+      const before = await picture.getAttribute("src");
+      await field(page).fill(text.replace(/- radish: .*/, "- rutabaga: 10 ft"));
+      await page.locator("#season").getByText("not saved yet").waitFor();
+      expect(await picture.getAttribute("src")).not.toBe(before);
+      await picture.evaluate((image: HTMLImageElement) => image.decode());
+      expect(
+        await picture.evaluate((image: HTMLImageElement) => image.naturalWidth),
+      ).toBeGreaterThan(0);
+    });
+  });
+
+  test("is folded on a phone, and there without script too", async () => {
+    for (const [device, open] of [
+      [IPHONE, false],
+      [SCRIPTLESS, true],
+    ] as const) {
+      await onDevice(device, async ({ page }) => {
+        await openPlan(page, "quarry-lane");
+        expect(await page.locator("#season img").isVisible()).toBe(open);
+      });
+    }
+  });
+});
+
+inBrowser("an old version", () => {
+  test("is looked at, and nothing of it can be written in", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      const text = await openPlan(page, "written-old");
+      await field(page).fill(`${text}# newer\n`);
+      await onward(page, () => save(page).click());
+      await page.getByText("Earlier versions").click();
+      await onward(page, () => page.getByRole("link", { name: /version 1/ }).click());
+      expect(await page.locator("textarea, [contenteditable]").count()).toBe(0);
+      await onward(page, () =>
+        page.getByRole("button", { name: "Use this version again" }).click(),
+      );
+      expect(await field(page).inputValue()).toBe(text);
     });
   });
 });

@@ -7,6 +7,7 @@ import {
   buildSchedule,
   checkFirstPlan,
   checkPlan,
+  courseOf,
   cropNames,
   feedName,
   frostNight,
@@ -92,6 +93,11 @@ export const engine: Engine = {
   bedsWithRoom: (year, today) => bedsWithRoom(year, today, "inset"),
   bedsInFrost,
   draw: (year, today, subject) => picture(year, subject, { plan: null, today, form: "phone" }),
+  drawYear: (course, year, today) => {
+    const plan = course.plans.find((each) => each.year === year) ?? null;
+    return picture(course, "season", { plan, today, form: "phone" });
+  },
+  courseOf,
   month,
   review,
   checkFirstPlan,

@@ -114,6 +114,10 @@ export type Engine = {
   bedsInFrost(year: YearCourse, today: Day, lowC: number): BedsDrawing | null;
   /** A picture of a day's season as SVG. */
   draw(year: YearCourse, today: Day, subject: PictureSubject): string;
+  /** The season of one of a garden's plans as SVG, the plan by its year. */
+  drawYear(course: YearCourse, year: number, today: Day): string;
+  /** What those plans come to as they are planned, in year order and at an instant [ms since 1970 UTC]. */
+  courseOf(plans: readonly Plan[], instant: number): YearCourse;
   /** A month on paper as HTML. */
   month(jobs: MonthJobs, asked: MonthAsked): string;
   /** A year looked back on as HTML; null for a year without a plan. */

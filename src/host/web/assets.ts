@@ -4,11 +4,12 @@ import { FIRST_FORM_STYLE } from "./style/first-form.ts";
 import { FORM_STYLE } from "./style/form.ts";
 import { PAGE_STYLE } from "./style/page.ts";
 import { PICTURES_STYLE } from "./style/pictures.ts";
+import { PLAN_STYLE } from "./style/plan.ts";
 
 /** The pages' one stylesheet: a sheet of paper, dark ink on light or light on dark, big enough to read in the sun. */
 export const STYLESHEET = [
   ...[COLOURS, PAGE_STYLE, FORM_STYLE, FIRST_FORM_STYLE],
-  ...[PICTURES_STYLE, BAR_STYLE],
+  ...[PLAN_STYLE, PICTURES_STYLE, BAR_STYLE],
 ].join("");
 
 /** The pages' icon: a seedling's two leaves over the ground. */

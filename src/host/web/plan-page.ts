@@ -9,7 +9,7 @@ import {
   type SavedPlan,
   savedPlan,
 } from "../store/plans.ts";
-import { json, notFound, pageResponse, plain, SCRIPTED } from "./answers.ts";
+import { json, notFound, pageResponse, plain, SCRIPTED_WITH_DRAWING } from "./answers.ts";
 import { formOf } from "./body.ts";
 import { frameOf, type GardenRequest } from "./garden-request.ts";
 import { type PlanNotice, type PlanPageProps, planPage, versionPage } from "./pages/plan.tsx";
@@ -52,9 +52,10 @@ async function problemsShown(gardenRequest: GardenRequest, at: PlanDraft) {
 }
 
 /** A year's plan as it stands: version 0 for the year that is not written yet. */
-type PlanDraft = Pick<SavedPlan, "year" | "version" | "file"> & PlanTexts;
+export type PlanDraft = Pick<SavedPlan, "year" | "version" | "file"> & PlanTexts;
 
-async function startingAt(
+/** A year's plan as it stands: what is in force, or as it would begin; null where there is none to begin from. */
+export async function startingAt(
   { context, stored }: GardenRequest,
   year: number,
 ): Promise<PlanDraft | null> {
@@ -170,7 +171,7 @@ function show(
   const known = stored.plans.map((plan) => plan.year);
   const years = [...known, (known.at(-1) ?? year) + 1];
   const shown = { year, years, versions, ...rest };
-  return pageResponse(status, planPage(frameOf(gardenRequest), shown), SCRIPTED);
+  return pageResponse(status, planPage(frameOf(gardenRequest), shown), SCRIPTED_WITH_DRAWING);
 }
 
 /** An earlier version to read and to restore; 404 where there is none of that number. */

@@ -8,6 +8,8 @@ import {
   pageResponse,
   plain,
   SCRIPTED,
+  SCRIPTED_WITH_DRAWING,
+  SHARING,
   tooOften,
   unavailable,
   withPages,
@@ -67,4 +69,15 @@ test("values are JSON that ends in a line", async () => {
 test("the stylesheet may be kept, a feed only by whom it was sent to", () => {
   expect(withPages("css", "").headers.get("cache-control")).toContain("public");
   expect(feedHeaders()["Cache-Control"]).toMatch(/^private, max-age=\d+, stale-if-error=\d+$/);
+});
+
+test("what a page's script may do is no more than it needs", () => {
+  const of = (headers: Readonly<Record<string, string>>) =>
+    Object.values(headers).join(" ").split("; ");
+  expect(of(SHARING)).toContain("script-src 'self'");
+  expect(of(SHARING).join(" ")).not.toMatch(/connect-src|blob:/);
+  expect(of(SCRIPTED)).toContain("img-src 'self'");
+  expect(of(SCRIPTED_WITH_DRAWING)).toContain("img-src 'self' blob:");
+  for (const headers of [SHARING, SCRIPTED, SCRIPTED_WITH_DRAWING])
+    expect(of(headers).join(" ")).not.toMatch(/unsafe|https?:|\*/);
 });

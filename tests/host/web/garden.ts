@@ -175,6 +175,7 @@ export const engine: Engine = {
   ...{ beds: unused, bedsPlanned: unused, bedsWithRoom: () => null, bedsInFrost: unused },
   ...{ frost: unused, room: unused, draw: unused, month: unused, review: unused },
   ...{ checkFirstPlan: unused, guessedFrosts: unused, sampleMonth: unused },
+  ...{ drawYear: unused, courseOf: unused },
   nextYear: (text, year) => text.replace(/year \d+/, `year ${year}`),
   cropNames: unused,
 };

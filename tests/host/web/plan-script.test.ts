@@ -9,6 +9,11 @@ test("the script can be read, builds no markup from text and reaches nothing but
   );
 });
 
+test("typed text is kept in the tab alone, and only on a page that asks for it", () => {
+  expect(PLAN_JS).toContain("sessionStorage");
+  expect(PLAN_JS).toContain("form.dataset.draft &&");
+});
+
 test("lines that the page itself tells of are marked before anything is typed", () => {
   expect(PLAN_JS).toContain('if (document.querySelector(".beside")) check(number);');
 });

@@ -45,28 +45,62 @@ export function planPage(frame: Frame, shown: PlanPageProps): string {
       <>
         <Notice word={word} />
         <ProblemList text={text} problems={problems} />
-        <form method="post" class="plan">
-          <input type="hidden" name="base" value={String(base)} />
-          <PlanText text={text} />
-          <button type="submit">Save</button>
-        </form>
-        {years.length > 1 && (
-          <p>
-            {"Other years: "}
-            {years
-              .filter((other) => other !== year)
-              .map((other, i) => (
-                <>
-                  {i > 0 && ", "}
-                  <a href={`${frame.base}plan/${other}`}>{other}</a>
-                </>
-              ))}
-          </p>
-        )}
-        {versions.length > 1 && <Versions year={year} base={frame.base} versions={versions} />}
+        <div class="side-by-side">
+          <div>
+            <form method="post" data-draft="yes" data-unsaved={isUnsaved(word) ? "yes" : undefined}>
+              <input type="hidden" name="base" value={String(base)} />
+              <PlanText text={text} />
+              <p class="onward">
+                <button type="submit" class="fill">
+                  Save
+                </button>
+                <span id="saving" role="status" />
+              </p>
+            </form>
+            <OtherYears frame={frame} year={year} years={years} />
+            {versions.length > 1 && <Versions year={year} base={frame.base} versions={versions} />}
+          </div>
+          <SeasonPicture src={`${frame.base}plan/${year}/season.svg`} />
+        </div>
       </>
     ),
   });
+}
+
+/** Whether the text on the page is another than the one that is saved. */
+function isUnsaved({ kind }: PlanNotice): boolean {
+  return kind === "not saved" || kind === "another" || kind === "not begun";
+}
+
+type OtherYearsProps = Pick<PlanPageProps, "year" | "years"> & { readonly frame: Frame };
+
+function OtherYears({ frame, year, years }: OtherYearsProps) {
+  const others = years.filter((other) => other !== year);
+  if (others.length === 0) return null;
+  return (
+    <p>
+      {"Other years: "}
+      {others.map((other, i) => (
+        <>
+          {i > 0 && ", "}
+          <a href={`${frame.base}plan/${other}`}>{other}</a>
+        </>
+      ))}
+    </p>
+  );
+}
+
+/** The season of the plan as it is saved; its script draws it anew for the text as it was last checked, and folds it on a phone. */
+function SeasonPicture({ src }: { readonly src: string }) {
+  return (
+    <details id="season" data-src={src} open>
+      <summary>The season in a picture</summary>
+      <p class="faint" role="status">
+        The plan as it is saved.
+      </p>
+      <img src={src} alt="What stands in each bed from month to month" loading="lazy" />
+    </details>
+  );
 }
 
 /** The field a plan is written in; its script numbers the lines and tells problems while one writes. */
@@ -140,7 +174,9 @@ export function ProblemList({
         {numbers.map((number) => (
           <>
             <dt>
-              <span class="faint">line {number}</span>{" "}
+              <span class="faint" data-line={String(number)}>
+                line {number}
+              </span>{" "}
               <code>{lines[number - 1]?.trim() ?? ""}</code>
             </dt>
             {problems
@@ -174,7 +210,7 @@ function Versions({
         {versions.map(({ version, when }, i) => (
           <li>
             {i === 0 ? (
-              `version ${version}, ${when}, in force`
+              `version ${version}, ${when}, in use`
             ) : (
               <a href={`${base}plan/${year}/${version}`}>
                 version {version}, {when}
@@ -216,13 +252,11 @@ export function versionPage(frame: Frame, shown: VersionPageProps): string {
       <>
         <form method="post" action={`${frame.base}plan/${year}`}>
           <input type="hidden" name="base" value={String(base)} />
-          <textarea name="text" hidden>
-            {`\n${text}`}
-          </textarea>
-          <button type="submit">Put this version in force again</button>
+          <input type="hidden" name="text" value={text} />
+          <button type="submit">Use this version again</button>
         </form>
         <p class="faint">It is saved as a new version; none is lost.</p>
-        <h2>What differs from the one in force</h2>
+        <h2>What differs from the one in use</h2>
         <pre>{linesOf(differences, { added: "here ", removed: "not here " })}</pre>
         <h2>The whole text</h2>
         <pre>{text}</pre>

@@ -47,6 +47,20 @@ test("what is wrong stands beside its line, a line once, in the lines' order", (
   expect(planPage(FRAME, { ...SHOWN, problems: [doubt] })).toContain("Worth a second look");
 });
 
+test("the season's picture stands beside the text, and is that of the year", () => {
+  const html = planPage(FRAME, SHOWN);
+  expect(html).toMatch(/<details id="season" data-src="\/g\/l\/m\/plan\/2027\/season\.svg" open/);
+  expect(html).toMatch(/<img src="\/g\/l\/m\/plan\/2027\/season\.svg" alt="[^"]+"/);
+});
+
+test("the page says whether its text is another than the saved one", () => {
+  const html = (word: PlanPageProps["word"]) => planPage(FRAME, { ...SHOWN, word });
+  expect(html({ kind: "nothing" })).not.toContain("data-unsaved");
+  expect(html({ kind: "saved", version: 3 })).not.toContain("data-unsaved");
+  expect(html({ kind: "not saved", why: "No." })).toContain('data-unsaved="yes"');
+  expect(html({ kind: "not begun", from: 2026 })).toContain('data-unsaved="yes"');
+});
+
 test("what somebody else saved meanwhile is shown line by line, and whether both stand below", () => {
   const differences = [
     { side: "removed", line: "old" },
@@ -73,4 +87,7 @@ test("earlier versions lead to their pages, where each can be put in force again
   expect(old).toContain('action="/g/l/m/plan/2027"');
   expect(old).toContain('name="base" value="3"');
   expect(old).toContain("Nothing.");
+  // It is looked at, and nothing on the page can be written in.
+  expect(old).not.toContain("<textarea");
+  expect(old).toContain('type="hidden" name="text" value="garden: Quarry Lane\nyear: 2027');
 });
