@@ -1,4 +1,4 @@
-import { type Day, type DaySpan, sayDay } from "../../base/index.ts";
+import { type Day, type DaySpan, latest, sayDay } from "../../base/index.ts";
 import { type Life, type PlantingInYear, plantingsIn } from "../../engine/index.ts";
 import { type Bed, seasonOf } from "../../garden/model/index.ts";
 import type { Sketch } from "./sketch.ts";
@@ -8,7 +8,9 @@ import { plainLine } from "./svg.ts";
 export type Plant = Pick<PlantingInYear, "planting" | "crop" | "lives"> & {
   readonly name: string;
   readonly days: string;
-  /** The same with only the first and the last day, where there is little room. */
+  /** The same without the number of its sowings and the day it goes out, where there is less room. */
+  readonly shorter: string;
+  /** With no word for how it goes in, where there is little. */
   readonly brief: string;
 };
 
@@ -57,6 +59,7 @@ function plantsThisSeason(
       lives: now,
       name: nameParts.filter(Boolean).join(" "),
       days: daysText(grown, now, to),
+      shorter: shorterText(grown, now, to),
       brief: briefText(now, to),
     },
   ];
@@ -67,11 +70,20 @@ function daysText({ planting, crop }: PlantingInYear, lives: readonly Life[], to
   const [first] = lives;
   if (crop === null) return "not known here, so not drawn";
   if (!first) return "no day for it this season";
-  const { start, inSince } = planting;
-  const wentIn = inSince !== null ? "in since" : start.startsWith("seed") ? "sown" : "planted";
   const many = lives.length > 1 ? `, ${lives.length} sowings` : "";
   const out = first.out === null ? "" : `, out ${sayDay(first.out)}`;
-  return `${wentIn} ${sayDay(first.starts)}${many}${out}${readyText(lives, to)}`;
+  return `${wentInText(planting)} ${sayDay(first.starts)}${many}${out}${readyText(lives, to)}`;
+}
+
+function wentInText({ start, inSince }: PlantingInYear["planting"]): string {
+  if (inSince !== null) return "in since";
+  return start.startsWith("seed") ? "sown" : "planted";
+}
+
+/** `sown 2 May, ready 28 July`; empty where it has no days. */
+function shorterText({ planting }: PlantingInYear, lives: readonly Life[], to: Day): string {
+  const brief = briefText(lives, to);
+  return brief === "" ? "" : `${wentInText(planting)} ${brief}`;
 }
 
 /** `2 May, ready 28 July`; empty where it has no days. */
@@ -81,9 +93,19 @@ function briefText(lives: readonly Life[], to: Day): string {
   return `${sayDay(first.starts)}${readyText(lives, to)}`;
 }
 
-/** The first of its sowings that is ready, or that none is. Empty where that comes after the season's last day. */
+/**
+ * From when to when one eats of it, by the first and the last of its sowings that are ready, or that none is; a harvest that is
+ * over within days has one. Empty where it comes after the season's last day, and without an end where that does.
+ */
 function readyText(lives: readonly Life[], to: Day): string {
-  const first = lives.find((life) => life.ready);
+  const ready = lives.filter((life) => life.ready);
+  const [first] = ready;
   if (!first) return ", not ready here";
-  return first.full > to ? "" : `, ready ${sayDay(first.full)}`;
+  if (first.full > to) return "";
+  const from = `, ready ${sayDay(first.full)}`;
+  const ends = latest(...ready.map((life) => life.ends));
+  return ends > to || ends - first.full < ONCE_DAYS ? from : `${from} to ${sayDay(ends)}`;
 }
+
+/** A harvest of fewer days than these is told by its first alone. Source: house rule. */
+const ONCE_DAYS = 7;

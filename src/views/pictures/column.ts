@@ -8,7 +8,7 @@ import type { PictureLayout } from "./layout.ts";
 import { cutTo } from "./measure.ts";
 import { monthNames, type Scale, shows, xOf } from "./scale.ts";
 import type { PictureSheet } from "./sheet.ts";
-import { silhouette } from "./silhouette.ts";
+import { eatingLine, silhouette } from "./silhouette.ts";
 import type { Sketch } from "./sketch.ts";
 import { element, tenth, textLine } from "./svg.ts";
 import { todayLine } from "./today.ts";
@@ -127,6 +127,9 @@ function drawLane(
       "stroke-width": 1.4,
       d: `M${tenth(leftPx)} ${tenth(soilY)}H${tenth(rightPx)}`,
     }),
+    ...lane.flatMap(({ plant: { lives } }) =>
+      lives.map((life) => eatingLine(life, { scale, soilY, topPx: 0, rootPx: 0 })),
+    ),
     ...lane.map(({ runs, x }) => textLine({ ...words, x }, ...runs)),
   ];
 }

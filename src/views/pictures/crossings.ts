@@ -77,7 +77,7 @@ function waitingMarks(
       x,
       y,
       sides: [...NEAR.flatMap(under), ...before, ...FAR.flatMap(under)],
-      dot: element("circle", { class: "leaf", cx: x, cy: y, r: 4.5 }),
+      dot: element("circle", { class: "plant", cx: x, cy: y, r: 4.5 }),
     },
   ];
 }

@@ -123,8 +123,8 @@ function raisedPlantsLabel(plan: Plan, field: FrostField, sheet: PictureSheet): 
   const below = paragraph(text, { leftPx, rightPx: scale.rightPx }, size);
   const edge = edgeAt(dates, "spring", { day: raised.day, field });
   const d = `M${tenth(x)} ${tenth(y - 1.2 * sheet.namePx)}V${tenth(edge.y)}`;
-  const stem = element("path", { class: "leaf-line", "stroke-width": 2.6, d });
-  const tip = element("circle", { class: "leaf", cx: x, cy: edge.y, r: 6 });
+  const stem = element("path", { class: "plant-line", "stroke-width": 2.6, d });
+  const tip = element("circle", { class: "plant", cx: x, cy: edge.y, r: 6 });
   return { ...below, svg: [stem, tip, ...below.svg] };
 }
 

@@ -79,17 +79,17 @@ function shapeOf({ lives }: Plant, scale: Scale): Box {
 const LEAST_NAME_SHARE = 0.4;
 
 /**
- * Its name and its days: both whole, or its days in brief, or the name cut to make room for them; where that would leave
+ * Its name and its days: both whole, or its days shorter or in brief, or the name cut to make room for them; where that would leave
  * no name, the name alone.
  */
 function runsOf(
-  { name, days, brief }: Plant,
+  { name, days, shorter, brief }: Plant,
   scale: Scale,
   { namePx }: { readonly namePx: number },
 ): readonly TextRun[] {
   const roomPx = scale.rightPx - scale.leftPx - GAP_PX;
   const left = (wording: string) => roomPx - widthOf(` ${wording}`, namePx);
-  const wording = [days, brief].filter(Boolean);
+  const wording = [days, shorter, brief].filter(Boolean);
   const details =
     wording.find((each) => widthOf(name, namePx) <= left(each)) ??
     wording.find((each) => left(each) >= LEAST_NAME_SHARE * roomPx);

@@ -18,15 +18,30 @@ export type Ink =
   | "earth"
   /** What is marked in it. */
   | "mark"
-  /** Plants, by what is eaten of them. */
-  | "leaf"
-  | "root"
-  | "fruit";
+  /** Plants where their family is not the matter. */
+  | "plant"
+  /** Plants by their family; `other` where that has no colour of its own. */
+  | FamilyInk;
+
+/** Families with a colour of their own, by their first word. */
+export type FamilyInk =
+  | "cabbage"
+  | "onion"
+  | "carrot"
+  | "beet"
+  | "daisy"
+  | "nightshade"
+  | "gourd"
+  | "pea"
+  | "other";
 
 /** A colour [#rrggbb] for each use. */
 export type Palette = Readonly<Record<Ink, string>>;
 
-/** By daylight: brown and grey on unbleached paper, as in a notebook. Source: house rule; tests check its contrasts. */
+/**
+ * By daylight: brown and grey on unbleached paper, as in a notebook. Source: house rule; the families' colours were searched for
+ * so that any two differ to every eye, and tests check that and their contrasts.
+ */
 export const DAYLIGHT: Palette = {
   paper: "#fbf7ec",
   ink: "#2b271f",
@@ -37,9 +52,16 @@ export const DAYLIGHT: Palette = {
   ice: "#3f6585",
   earth: "#f0e4cb",
   mark: "#8a3a12",
-  leaf: "#4c6b36",
-  root: "#934826",
-  fruit: "#7c3752",
+  plant: "#4c6b36",
+  cabbage: "#105b75",
+  onion: "#865812",
+  carrot: "#773913",
+  beet: "#4f0a0e",
+  daisy: "#476130",
+  nightshade: "#53216d",
+  gourd: "#07362f",
+  pea: "#514295",
+  other: "#5c4f49",
 };
 
 /** By lamplight: the same drawing on dark earth. Source: house rule; tests check its contrasts. */
@@ -53,9 +75,16 @@ export const LAMPLIGHT: Palette = {
   ice: "#8fb4d3",
   earth: "#2c261c",
   mark: "#f0a868",
-  leaf: "#83a45f",
-  root: "#d08a62",
-  fruit: "#c98aab",
+  plant: "#83a45f",
+  cabbage: "#52abcf",
+  onion: "#e4ca5f",
+  carrot: "#e68a58",
+  beet: "#df90a8",
+  daisy: "#cfe296",
+  nightshade: "#eea7f4",
+  gourd: "#81e7d3",
+  pea: "#9b90ea",
+  other: "#a19976",
 };
 
 /** Printed: the daylight inks on white. Source: house rule: a printer spends no ink on the ground. */

@@ -1,10 +1,12 @@
-import type { Day } from "../../base/index.ts";
+import { type Day, latest, plus } from "../../base/index.ts";
 import type { Crop } from "../../crops/index.ts";
 import type { Life } from "../../engine/index.ts";
 import { curveOf, outlineOf, type Point } from "./curve.ts";
+import { familyInk } from "./families.ts";
+import type { FamilyInk } from "./palette.ts";
 import { type Scale, shows, xInside, xOf } from "./scale.ts";
 import { type Eaten, heightOn, lobesOf, STATURE } from "./stature.ts";
-import { element, tenth } from "./svg.ts";
+import { type Attributes, element, tenth } from "./svg.ts";
 
 /** Where a sowing is drawn: the y of its bed's soil line, and the room above and below it [px]. */
 export type LaneGround = {
@@ -79,13 +81,13 @@ function veins(life: Life, ground: LaneGround, eaten: Eaten): string {
     .join("");
 }
 
-type Look = { readonly ground: LaneGround; readonly eaten: Eaten };
+type Look = { readonly ground: LaneGround; readonly ink: FamilyInk };
 
 /** The fill of a sowing: solid while it grows, fading from the day it ends to the day the last of it is gone. */
-function shade(id: string, life: Life, { ground: { scale }, eaten }: Look): string {
+function shade(id: string, life: Life, { ground: { scale }, ink }: Look): string {
   const [x1, x2] = [xInside(scale, life.ends), xInside(scale, life.gone)];
   const stop = (offset: string, opacity: string) =>
-    element("stop", { class: `${eaten}-stop`, offset, "stop-opacity": opacity });
+    element("stop", { class: `${ink}-stop`, offset, "stop-opacity": opacity });
   const along = { gradientUnits: "userSpaceOnUse", x1, x2: Math.max(x1 + 1, x2), y1: 0, y2: 0 };
   return element("linearGradient", { id, ...along }, stop("0", "1"), stop("1", "0.12"));
 }
@@ -99,13 +101,14 @@ export function silhouette(
   life: Life,
   { crop, ground }: { readonly crop: Crop; readonly ground: LaneGround },
 ): string {
-  const { eaten } = crop;
+  const { eaten, family } = crop;
+  const ink = familyInk(family);
   const top = topOf(life, ground, eaten);
   const d = outlineOf(top, rootOf(life, ground, eaten));
   const stands = xInside(ground.scale, life.ends);
   const paper = { class: "paper-line", "stroke-linecap": "round" };
   return [
-    shade(id, life, { ground, eaten }),
+    shade(id, life, { ground, ink }),
     element("path", {
       ...paper,
       "stroke-width": 2.2,
@@ -118,15 +121,15 @@ export function silhouette(
       "stroke-opacity": "0.6",
       d: veins(life, ground, eaten),
     }),
-    life.out === null ? seed(life.starts, ground, eaten) : shelf(life, life.out, { ground, eaten }),
+    life.out === null ? seed(life.starts, { ground, ink }) : shelf(life, life.out, { ground, ink }),
   ].join("");
 }
 
 /** The seed, clove or tuber in the ground on the day it goes in. */
-function seed(day: Day, { scale, soilY }: LaneGround, eaten: Eaten): string {
+function seed(day: Day, { ground: { scale, soilY }, ink }: Look): string {
   if (!shows(scale, day)) return "";
   return element("ellipse", {
-    class: eaten,
+    class: ink,
     cx: xOf(scale, day),
     cy: soilY + 3.6,
     rx: 2.8,
@@ -135,7 +138,7 @@ function seed(day: Day, { scale, soilY }: LaneGround, eaten: Eaten): string {
 }
 
 /** What grows indoors: hanging from a thin line until it goes out, and its way down to the bed. */
-function shelf(life: Life, out: Day, { ground, eaten }: Look): string {
+function shelf(life: Life, out: Day, { ground, ink }: Look): string {
   const { scale, soilY, topPx } = ground;
   const y = soilY - topPx * 0.85;
   const [x1, x2] = [xInside(scale, life.starts), xInside(scale, out)];
@@ -146,18 +149,42 @@ function shelf(life: Life, out: Day, { ground, eaten }: Look): string {
   const flat = [hang[0], hang[hang.length - 1]].flatMap((point) => point ?? []);
   const way = `M${tenth(x2)} ${tenth(y)}C${tenth(x2 + 5)} ${tenth(y + topPx * 0.3)} ${tenth(x2 - 4)} ${tenth(soilY - topPx * 0.3)} ${tenth(x2)} ${tenth(soilY)}`;
   return [
-    element("path", { class: eaten, d: outlineOf(flat, hang) }),
+    element("path", { class: ink, d: outlineOf(flat, hang) }),
     element("path", {
       class: "soil-line",
       "stroke-width": 1.2,
       d: `M${tenth(x1)} ${tenth(y)}H${tenth(x2)}`,
     }),
     element("path", {
-      class: `${eaten}-line`,
+      class: `${ink}-line`,
       "stroke-width": 1,
       "stroke-dasharray": "1 3",
       "stroke-linecap": "round",
       d: way,
     }),
+  ].join("");
+}
+
+/** How thick the line is on which one eats of a sowing, and the rim of paper round it [px]. */
+const [EATING_PX, RIM_PX] = [3.4, 1.2];
+
+/**
+ * The line on the soil from the first day one eats of a sowing to the last, dashed where its end is not certain; nothing where
+ * it does not get ready.
+ */
+export function eatingLine(
+  { ready, full, ends, gone }: Life,
+  { scale, soilY }: LaneGround,
+): string {
+  if (!ready || full > scale.to || gone <= scale.from) return "";
+  const sure = latest(ends, plus(full, 1));
+  const path = (from: Day, to: Day, look: Attributes) => {
+    const d = `M${tenth(xInside(scale, from))} ${tenth(soilY)}H${tenth(xInside(scale, to))}`;
+    return element("path", { class: "ink-line", "stroke-width": EATING_PX, ...look, d });
+  };
+  return [
+    path(full, latest(sure, gone), { class: "paper-line", "stroke-width": EATING_PX + 2 * RIM_PX }),
+    path(full, sure, {}),
+    gone > sure ? path(sure, gone, { "stroke-dasharray": "3 2.5" }) : "",
   ].join("");
 }

@@ -1,9 +1,9 @@
+import type { Crop } from "../../crops/index.ts";
 import type { Life } from "../../engine/index.ts";
-import type { Ink } from "./palette.ts";
 import type { Scale } from "./scale.ts";
 
-/** What is eaten of a crop: its leaves, what grows in the ground, or its fruit; the colour it is drawn in. */
-export type Eaten = Extract<Ink, "leaf" | "root" | "fruit">;
+/** What is eaten of a crop: its leaves, what grows in the ground, or its fruit; its shape is drawn after it. */
+export type Eaten = Crop["eaten"];
 
 /**
  * How a kind is drawn: the share of the room's height and of the root's that it reaches, its lobes up to the first harvest,

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
+import { sayDay } from "../../../src/base/index.ts";
 import { bedRowsOf } from "../../../src/views/pictures/beds.ts";
 import { QUARRY, tellOf } from "../../gardens.ts";
-import { GARDENS, sketchOf } from "./drawn.ts";
+import { GARDENS, on, sketchOf } from "./drawn.ts";
 
 const rows = bedRowsOf(sketchOf(QUARRY));
 const plant = (name: string) =>
@@ -34,6 +35,14 @@ describe("the words of a planting", () => {
     expect(said("Sweet corn")?.days).toMatch(/^sown \d+ \w+, not ready here$/);
     expect(said("Sweet corn")?.brief).toMatch(/^\d+ \w+, not ready here$/);
     expect(said("Radishes")?.days).toMatch(/^sown \d+ \w+, ready \d+ July$/);
+  });
+
+  test("say from when to when one eats of what is picked for weeks, over all its sowings", () => {
+    const [lettuce] = rows[2]?.plants ?? [];
+    expect(lettuce?.days).toMatch(/^sown \d+ \w+, 3 sowings, ready \d+ \w+ to \d+ \w+$/);
+    const [first, last] = [lettuce?.lives[0], lettuce?.lives.at(-1)];
+    expect(lettuce?.brief).toContain(`ready ${sayDay(first?.full ?? on("2027-01-01"))} to `);
+    expect(lettuce?.brief).toContain(` to ${sayDay(last?.ends ?? on("2027-01-01"))}`);
   });
 
   test("keep the crop's name as it was written, and its kind", () => {

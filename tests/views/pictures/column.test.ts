@@ -50,11 +50,18 @@ test("the air is frosty in April and clear in July, the ground cold in April and
 });
 
 test("today runs through the air of every lane and never through its words", () => {
-  const lines = under(drawn("2027-07-25"), "path").filter(
-    ({ attributes }) => attributes.class === "ink-line",
+  const uprights = (today: string | null) =>
+    under(drawn(today), "path").filter(
+      ({ attributes }) => attributes.class === "ink-line" && attributes.d?.includes("V"),
+    );
+  expect(uprights("2027-07-25").length).toBe(6);
+  expect(uprights(null)).toEqual([]);
+});
+
+test("a line on the soil says from when to when one eats of each planting", () => {
+  const lines = under(drawn(null), "path").filter(
+    ({ attributes }) =>
+      attributes.class === "ink-line" && attributes["stroke-dasharray"] === undefined,
   );
-  expect(lines.length).toBe(6);
-  expect(
-    under(drawn(null), "path").filter(({ attributes }) => attributes.class === "ink-line"),
-  ).toEqual([]);
+  expect(lines.length).toBe(7);
 });

@@ -18,6 +18,7 @@ function standing(name: string, from: string, to: string): Plant {
     ...model,
     name,
     days: "",
+    shorter: "",
     brief: "",
     lives: [{ ...life, starts: on(from), gone: on(to) }],
   };
@@ -61,8 +62,8 @@ test("words begin at the drawing, never leave the lane, and a name without end i
 });
 
 test("where both do not fit, days become brief, then the name is cut, then it stands alone", () => {
-  const said = (name: string, days: string, brief: string) => {
-    const plant = { ...standing(name, "2027-04-01", "2027-05-01"), days, brief };
+  const said = (name: string, days: string, brief: string, shorter = "") => {
+    const plant = { ...standing(name, "2027-04-01", "2027-05-01"), days, shorter, brief };
     const [lane] = lanesOf({ bed: null, name: "", plants: [plant] }, SCALE, SIZES);
     return lane?.[0]?.runs.map(({ text }) => text);
   };
@@ -70,6 +71,7 @@ test("where both do not fit, days become brief, then the name is cut, then it st
   const long = "The long one from last year's swap of seed ";
   expect(said("Beets", days, "2 May")).toEqual(["Beets", days]);
   expect(said(long.repeat(2), days, "2 May")?.[1]).toBe("2 May");
+  expect(said(long.repeat(2), days, "2 May", "sown 2 May")?.[1]).toBe("sown 2 May");
   expect(said(long.repeat(9), days, "2 May")).toEqual([
     expect.stringMatching(/^The long one.*…$/),
     days,

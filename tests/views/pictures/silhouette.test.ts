@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { BEET } from "../../../src/crops/beets.ts";
-import { type LaneGround, silhouette } from "../../../src/views/pictures/silhouette.ts";
+import { eatingLine, type LaneGround, silhouette } from "../../../src/views/pictures/silhouette.ts";
 import { on, pointsOf } from "./drawn.ts";
 import { parse, under } from "./xml.ts";
 
@@ -70,4 +70,23 @@ test("what runs over the edge of the scale ends at it", () => {
   };
   const xs = outline(drawn(LIFE, narrow)).map(({ x }) => x);
   expect([Math.min(...xs), Math.max(...xs)]).toEqual([0, 428]);
+});
+
+describe("the line on which one eats of a sowing", () => {
+  const lines = (life: Partial<typeof LIFE>) =>
+    under(parse(`<g>${eatingLine({ ...LIFE, ...life }, GROUND)}</g>`), "path")
+      .filter(({ attributes }) => attributes.class === "ink-line")
+      .map(({ attributes: { d, "stroke-dasharray": dashes } }) => [d, dashes !== undefined]);
+
+  test("runs from the first harvest to the last, and dashed on to the day the last is gone", () => {
+    expect(lines({})).toEqual([
+      ["M200 100H260", false],
+      ["M260 100H300", true],
+    ]);
+  });
+
+  test("is a day at the least, and not there for what does not get ready", () => {
+    expect(lines({ ends: LIFE.full })[0]).toEqual(["M200 100H202", false]);
+    expect(lines({ ready: false })).toEqual([]);
+  });
 });

@@ -41,7 +41,7 @@ test("what waits for the soil is set on the line, with its soil and its day", ()
   const [first] = soilWaitsOf(sketchOf(QUARRY));
   expect(said).toContain(`45 °F, from ${sayDay(first?.day ?? on("2027-01-01"))}`);
   const usual = path(svg, "soil-usual");
-  const dot = under(svg, "circle").find(({ attributes }) => attributes.class === "leaf");
+  const dot = under(svg, "circle").find(({ attributes }) => attributes.class === "plant");
   const x = Number(dot?.attributes.cx);
   const near = usual.reduce((best, each) =>
     Math.abs(each.x - x) < Math.abs(best.x - x) ? each : best,

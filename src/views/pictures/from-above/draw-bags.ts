@@ -87,7 +87,7 @@ function plantsOf(
   });
   const widthPx = Math.min(5, Math.max(1.4, radiusPx * 0.22));
   const d = dots.flat().join("");
-  const look = { class: "leaf-line", "stroke-width": widthPx, "stroke-linecap": "round" };
+  const look = { class: "plant-line", "stroke-width": widthPx, "stroke-linecap": "round" };
   return d === "" ? [] : [element("path", { ...look, d })];
 }
 

@@ -78,7 +78,7 @@ export function drawRows(rows: DrawnRows, names: readonly Box[]): readonly strin
     ? boxes.filter((box) => !names.some((name) => clash(name, box)))
     : boxes.flatMap((box) => besides(box, names));
   if (free.length === 0) return [];
-  const look = { class: "leaf-line", "stroke-width": px, "stroke-linecap": "round" };
+  const look = { class: "plant-line", "stroke-width": px, "stroke-linecap": "round" };
   return [element("path", { ...look, d: free.map((box) => pathOf(box, asDots)).join("") })];
 }
 

@@ -25,7 +25,7 @@ describe("a bed", () => {
     const drawn = drawBed(BED, contentOf(BED, [later], { note })).svg.join("");
     expect(drawn).toContain('class="mark-line"');
     expect(drawn).toContain("Turnips");
-    expect(drawn).not.toContain("leaf-line");
+    expect(drawn).not.toContain("plant-line");
   });
 
   test("hatches what is to be covered as far as it stands", () => {
