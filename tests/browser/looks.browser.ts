@@ -60,6 +60,34 @@ async function frame(page: Page, address: string): Promise<void> {
   await page.setContent(`<!doctype html>${svg}`);
 }
 
+/** Words of drawings that leave them, or touch others, as the browser has set them; a rim of a pixel is air. */
+function wrongWords(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll(".sowbell-picture")].flatMap((picture) => {
+      const whole = picture.getBoundingClientRect();
+      const words = [...picture.querySelectorAll("text")].map((text) => ({
+        said: text.textContent,
+        box: text.getBoundingClientRect(),
+      }));
+      const out = words.filter(
+        ({ box }) => box.left < whole.left - 1 || box.right > whole.right + 1,
+      );
+      const touching = words.flatMap((one, i) =>
+        words
+          .slice(i + 1)
+          .filter(
+            ({ box }) =>
+              Math.min(one.box.right, box.right) - Math.max(one.box.left, box.left) > 1 &&
+              Math.min(one.box.bottom, box.bottom) - Math.max(one.box.top, box.top) >
+                0.35 * box.height,
+          )
+          .map((two) => `${one.said} | ${two.said}`),
+      );
+      return [...out.map(({ said }) => `out: ${said}`), ...touching];
+    }),
+  );
+}
+
 /** Goes through the forms and stops at each answer, by its name. Nothing it writes stays. */
 async function* answers(page: Page): AsyncGenerator<string> {
   await page.goto(await invitation());
@@ -122,6 +150,40 @@ inBrowser("the look of every page", () => {
       const total = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
       expect(total).toBeLessThan(50_000);
       expect([...origins]).toEqual([new URL(address).origin]);
+    });
+  });
+
+  test.each(LOOKS)(
+    "words of drawings keep apart and inside, as $named sets them",
+    async ({ device }) => {
+      await onDevice(device, async ({ page }) => {
+        const drawn = [...(await everyPage()), ...(await everyPicture())].filter(({ name }) =>
+          /frost-told|room|beds-drawn|season$/.test(name),
+        );
+        expect(drawn.length).toBeGreaterThan(6);
+        for (const { name, address } of drawn) {
+          await page.goto(address);
+          if (address.endsWith(".svg")) await frame(page, address);
+          expect(await wrongWords(page), name).toEqual([]);
+        }
+      });
+    },
+  );
+
+  test("every image says what is seen in it, and how large it is before it is there", async () => {
+    await onDevice(DESK, async ({ page }) => {
+      const bare: string[] = [];
+      for (const { name, address } of await everyPage()) {
+        await page.goto(address);
+        const images = await page
+          .locator("img")
+          .evaluateAll((all) =>
+            all.map((image) => ["alt", "width", "height"].map((each) => image.getAttribute(each))),
+          );
+        for (const [alt, width, height] of images)
+          if (!alt || alt.length < 12 || !width || !height) bare.push(`${name}: ${alt}`);
+      }
+      expect(bare).toEqual([]);
     });
   });
 

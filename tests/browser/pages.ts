@@ -21,6 +21,7 @@ const HOUSEHOLD = {
 const OWNER = { links: "links", leaving: "leaving", plan: `plan/${YEAR}` } as const;
 
 const PICTURES = {
+  "beds-drawn": "beds.svg",
   season: "season.svg",
   "frost-drawn": "frost.svg",
   soil: "soil.svg",
@@ -60,7 +61,7 @@ async function jobPages(): Promise<readonly Shown[]> {
   const base = await linkOf("quarry-lane", "helper");
   const feed = `${base}sessions.ics`;
   return [
-    { name: "job", address: await jobPageOf(feed, "Net over") },
+    { name: "job", address: await jobPageOf(feed, "Feed asparagus") },
     { name: "job-visit", address: await jobPageOf(feed, "Thin") },
     { name: "job-gone", address: `${base}on/${YEAR}/nothing/thin/1` },
   ];

@@ -49,7 +49,7 @@ export function frostPage(
           <ReportSections head={report.head} sections={report.sections} foot={report.foot} />
         )}
         {beds && (
-          <BedsFigure drawing={beds} caption="The same on the beds, as you walk past them" />
+          <BedsFigure drawing={beds} caption="The same on the beds, as you walk past them" told />
         )}
         {forecast && <ForecastNights {...forecast} />}
       </>

@@ -74,15 +74,14 @@ const BEDS = {
   words: [{ name: "Root <bed>, 12 × 4 ft", text: "Beets." }],
 };
 
-test("the beds stand in the pages of frost and room, and below them the same in words", () => {
+test("the beds stand in the pages of frost and room, and the same in words once in each", () => {
   const night = { head: ["29 °F"], sections: [], foot: [] };
   const asked = { unit: "°F", said: "29", wrong: false, report: night, forecast: null };
   const beds = [{ key: "root-bed", name: "Root bed" }];
-  for (const html of [
-    frostPage(FRAME, { ...asked, beds: BEDS }),
-    roomPage(FRAME, { beds, bed: null, report: null, drawing: BEDS }),
-  ]) {
-    expect(html).toContain(BEDS.svg);
-    expect(html).toContain("<dt>Root &lt;bed&gt;, 12 × 4 ft</dt><dd>Beets.</dd>");
-  }
+  const room = roomPage(FRAME, { beds, bed: null, report: null, drawing: BEDS });
+  expect(room).toContain(BEDS.svg);
+  expect(room).toContain("<dt>Root &lt;bed&gt;, 12 × 4 ft</dt><dd>Beets.</dd>");
+  const frost = frostPage(FRAME, { ...asked, beds: BEDS });
+  expect(frost).toContain(BEDS.svg);
+  expect(frost).not.toContain("The same in words");
 });
