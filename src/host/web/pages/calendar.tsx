@@ -48,6 +48,8 @@ export function calendarPage(frame: Frame, { device, first, more }: CalendarPage
               class="qr"
               src={`${frame.base}${CALENDAR_CODE}`}
               alt="This page's address as a code for a camera"
+              width={240}
+              height={240}
             />
           </>
         )}
