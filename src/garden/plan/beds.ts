@@ -57,7 +57,7 @@ function readBed({ key: name, value }: TreeEntry, key: string, reading: BedReadi
     ...made,
     warmed,
     covers: readCovers(value, "cover", reading),
-    mulch: readMulch(value),
+    mulch: readMulch(value, reading),
     has: readFixtures(value, reading),
     drip,
     at: name.at,

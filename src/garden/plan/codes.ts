@@ -102,6 +102,8 @@ export const CODES = {
     "doubt",
     "the same family stood in that bed fewer years ago than it should be away",
   ],
+  "year-unlike-file": ["doubt", "a year that is not the one the file is named after"],
+  "mulch-unknown": ["doubt", "a mulch that is none the trade lays"],
   "after-unknown": ["doubt", "a planting to follow that no year's file holds"],
 } as const satisfies Record<string, readonly ["problem" | "doubt", string]>;
 

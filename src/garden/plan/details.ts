@@ -146,10 +146,34 @@ export function readFixtures(tree: Tree, { problems }: ReadLog): Planting["has"]
   });
 }
 
-/** What the soil is mulched with, as written; null where nothing is said, or `none`. */
-export function readMulch(tree: Tree): string | null {
+/** What the trade lays on soil, by the words that name it. Source: common practice. */
+const MULCHES =
+  "mulch straw hay leaves leaf leafmould mould mold compost bark wood woodchips chips chippings grass clippings manure wool cardboard paper newspaper gravel stones pebbles grit sawdust shavings needles husks hulls shells bracken seaweed hemp flax film plastic fabric fleece burlap sacking mat mats".split(
+    " ",
+  );
+
+/**
+ * What the soil is mulched with, as written; null where nothing is said, or `none`. Doubt: `mulch-unknown`, where no word of it is
+ * one the trade has; it is taken for a mulch all the same.
+ */
+export function readMulch(tree: Tree, { problems }: ReadLog): string | null {
   const words = wordsUnder(tree, "mulch");
-  return words === null || /^(?:no|none|bare)$/i.test(words.text) ? null : words.text;
+  if (words === null || /^(?:no|none|bare)$/i.test(words.text)) return null;
+  const each = words.text.toLowerCase().split(/[^\p{L}]+/u);
+  if (!each.some((word) => MULCHES.includes(word)))
+    problems.push(
+      diagnostic(
+        "mulch-unknown",
+        words.at,
+        `No mulch is called ${words.text.slice(0, 60)}`,
+        suggestion(
+          each.at(-1) ?? "",
+          MULCHES,
+          "Write straw, leaves, compost or what else lies there",
+        ),
+      ),
+    );
+  return words.text;
 }
 
 /**

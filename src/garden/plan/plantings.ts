@@ -92,7 +92,7 @@ function readPlanting(
       repeat: readRepeat(tree, crop, { what, reading }),
       under: withThoseOfBed(readCovers(tree, "under", reading), bed?.covers),
       has: withThoseOfBed(readFixtures(tree, reading), bed?.has),
-      mulch: readMulch(tree) ?? bed?.mulch ?? null,
+      mulch: readMulch(tree, reading) ?? bed?.mulch ?? null,
       cutAgain: readCutAgain(tree, crop, reading),
       sproutedFirst: isTrue(tree, "sprouted first"),
       after: null,

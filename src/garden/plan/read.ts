@@ -102,6 +102,7 @@ type PlanBuildInput = {
 
 function build(tree: Tree, lines: readonly Words[], { at, text, reading }: PlanBuildInput): Plan {
   const year = yearOf(tree);
+  reading.problems.push(...unlikeFile(tree, year, at.file));
   const place = valueUnder(tree, "place");
   const measures: Measures = readMeasures(tree, text, reading);
   const beside = { file: at.file, texts: at.beside ?? {} };
@@ -134,6 +135,22 @@ function build(tree: Tree, lines: readonly Words[], { at, text, reading }: PlanB
 function yearOf(tree: Tree): number | null {
   const year = numberUnder(tree, "year");
   return year !== null && Number.isInteger(year) && year >= 1970 && year < 2200 ? year : null;
+}
+
+/** A doubt where the file is named after another year than its own, as one copied from last year's often is. */
+function unlikeFile(tree: Tree, year: number | null, file: string): readonly Problem[] {
+  const named = /(?:^|[/\\])(?<named>\d{4})\.ya?ml$/.exec(file)?.groups?.named;
+  const said = valueUnder(tree, "year");
+  if (year === null || said === null || named === undefined || Number(named) === year) return [];
+  const is = `The file is named ${named}, and its year is ${year}`;
+  return [
+    diagnostic(
+      "year-unlike-file",
+      said.at,
+      is,
+      `Write year: ${named}, or name the file ${year}.yaml`,
+    ),
+  ];
 }
 
 /**

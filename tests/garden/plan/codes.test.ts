@@ -33,6 +33,8 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   missing: "garden: x",
   "wrong-type": least("crops: carrot"),
   "out-of-range": least("crops:\n  - {crop: carrot, rows: 0}"),
+  "mulch-unknown": least("crops:\n  - carrot: mulched with strwa"),
+  "year-unlike-file": TEXT.replace("year: 2027", "year: 2028"),
   "unknown-word": least("crops:\n  - carrot: 3 rows, with love"),
   "two-readings": least("crops:\n  - carrot: sow 05-06"),
   "no-such-day": least("crops:\n  - carrot: sow 31 Jun"),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { daysFrom } from "../../../src/garden/plan/details.ts";
-import { least, planOf, told } from "./canonical.ts";
+import { least, planOf, read, told } from "./canonical.ts";
 
 const crop = (item: string) => planOf(least(`crops:\n  - ${item}`)).plantings[0];
 const wrong = (item: string) => told(least(`crops:\n  - ${item}`));
@@ -17,6 +17,16 @@ describe("details of a planting", () => {
     expect(crop("carrot")?.amount).toBeNull();
     expect(wrong("carrot: 3 rows, 10 ft")).toEqual(["said-twice@8:21"]);
     expect(wrong("{crop: carrot, length: 10 gal}")).toEqual(["quantity-unclear@8:28"]);
+  });
+
+  it("doubt a mulch that nobody lays, with the word that is meant, and keep it as written", () => {
+    expect(wrong("carrot: mulched with strwa")).toEqual(["mulch-unknown@8:26"]);
+    expect(crop("carrot: mulched with strwa")?.mulch).toBe("strwa");
+    expect(read(least("crops:\n  - carrot: mulched with strwa")).problems[0]?.shouldBe).toContain(
+      "straw",
+    );
+    for (const known of ["straw", "half-rotted leaves", "leaf-mould", "chipped bark", "no"])
+      expect(wrong(`{crop: carrot, mulch: ${known}}`), known).toEqual([]);
   });
 
   it("say days as a number, with their word, or in weeks", () => {

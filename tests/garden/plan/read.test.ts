@@ -8,6 +8,22 @@ import { least, PLAN, planOf, read, TEXT, told } from "./canonical.ts";
 const root = new URL("../../../plans/", import.meta.url);
 const file = (name: string) => readFileSync(new URL(name, root), "utf8");
 
+describe("a year that is not its file's", () => {
+  const said = (file: string, text: string) =>
+    readPlan(text, { garden: "quarry-lane", file }, PRACTICES).problems.flatMap(
+      ({ code, weight, at }) =>
+        code === "year-unlike-file" ? [`${weight} ${at.line}:${at.column}`] : [],
+    );
+  const next = TEXT.replace("year: 2027", "year: 2028");
+
+  it("is doubted at its place, and the plan is used", () => {
+    expect(said("plans/lane/2027.yaml", next)).toEqual(["doubt 2:7"]);
+    expect(said("2027.yaml", TEXT)).toEqual([]);
+    expect(said("2028.yaml", next)).toEqual([]);
+    expect(said("plan.yaml", next)).toEqual([]);
+  });
+});
+
 describe("reading a plan", () => {
   it("gives the whole garden of the canonical text", () => {
     expect(PLAN).toMatchObject({
