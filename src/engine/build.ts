@@ -152,7 +152,7 @@ function taskSchedulerFor(plan: Plan, household: Household, input: SeasonInput):
   let anchors: Anchors = new Map([...before, ...diaryAnchors(plan.plantings, observations)]);
   const schedule = (tasks: readonly Task[], contexts: readonly SowingContext[] = []) => {
     const said = doneTasksOf(tasks, observations);
-    const done = withSownUnsaid(said, tasks, { observations, contexts });
+    const done = withSownUnsaid(said, tasks, { observations, contexts, household });
     const now = scheduleTasks(applyObservations(tasks, observations, done, anchors), {
       ...{ load, baseline, doneBefore },
       ...{ publishedState: published, weatherAsOf: weather?.asOf ?? null },

@@ -124,6 +124,17 @@ describe("in gardens that are left alone at times, and whose diary says what was
     expect(wrong).toEqual([]);
   });
 
+  test("no row is told to be sown after it was seen up, unless it failed meanwhile", () => {
+    const wrong = each((scheduled, { text }) => {
+      const { sets, crop } = scheduled.task;
+      const up = new RegExp(`(2027-\\S+): ${crop}s up\\n`).exec(text)?.[1];
+      if (sets?.act !== "start" || sets.sowing !== 1 || up === undefined || scheduled.done)
+        return null;
+      return scheduled.day < isoDay(up) ? null : `up on ${up}`;
+    });
+    expect(wrong).toEqual([]);
+  });
+
   test("a board is never told off before the day on which green was seen, because of it", () => {
     const wrong = each((scheduled) => {
       const { practice, say } = scheduled.task;

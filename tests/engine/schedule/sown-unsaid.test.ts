@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { isoOf } from "../../../src/base/days/day.ts";
+import { householdOf } from "../../../src/engine/schedule/household.ts";
 import { withSownUnsaid } from "../../../src/engine/schedule/sown-unsaid.ts";
 import type { Observation } from "../../../src/garden/diary/observation.ts";
 import { QUARRY, tellOf } from "../../gardens.ts";
@@ -24,13 +25,27 @@ const upOn = (days: number): Observation => ({
   ...{ kind: "seen", day: inDays(days), planting: "2027/carrot", stage: "up", sowing: null },
 });
 const doneAt = (days: number) => [
-  ...withSownUnsaid(new Map(), [sow], { observations: [upOn(days)], contexts }).keys(),
+  ...withSownUnsaid(new Map(), [sow], {
+    ...{ observations: [upOn(days)], contexts },
+    household: householdOf([], []),
+  }).keys(),
 ];
 
 describe("a row that is up and was never said to be sown", () => {
   test("was sown, as long ago as its seed took, and is not told to be sown again", () => {
     expect(startOf([])).toBe("2027-04-24");
     expect(startOf(["2027-04-26: carrots up"])).toMatch(/^done 2027-0[34]-/);
+  });
+
+  test("was sown before, where nobody was there to sow it between its day and the green", () => {
+    const away = (line: string) => {
+      const text = `${QUARRY}diary:\n  - ${line}\naway:\n  - everybody, 24 Apr to 7 May\n`;
+      const { scheduled } = tellOf(text, { on: "2027-01-02" });
+      const start = scheduled.find(({ task }) => task.id === "2027/carrot/sow-outdoors/1");
+      return start?.done ? `done ${isoOf(start.done.day)}` : start && isoOf(start.day);
+    };
+    expect(away("3 May: carrots up")).toMatch(/^done 2027-04-/);
+    expect(away("5 June: carrots up")).toBe("2027-05-08");
   });
 
   test("was sown on the day that the diary says, where it says one", () => {
