@@ -111,7 +111,7 @@ export const BEAN: Crop = {
     soilMaxC: derived(
       (85 - 32) / 1.8,
       CITE.harrington,
-      "90 in 100 come up at 77 °F and 47 at 86; half at about 85",
+      "90 in 100 come up at 77 °F and 47 at 86 °F; half at about 85 °F",
     ),
   },
   care: [BEAN_LOOK],
@@ -161,7 +161,7 @@ export const POLE_BEAN: Crop = {
     soilMaxC: derived(
       (85 - 32) / 1.8,
       CITE.harrington,
-      "90 in 100 come up at 77 °F and 47 at 86; half at about 85",
+      "90 in 100 come up at 77 °F and 47 at 86 °F; half at about 85 °F",
     ),
     how: "Sow at the foot of each pole, in a ring or along the trellis.",
   },

@@ -104,7 +104,11 @@ export const SPINACH: Crop = {
     rowsCm: commonPractice(12 * 2.54),
     soilMinC: published((45 - 32) / 1.8, CITE.kansas),
     weeksFromLastFrost: published(-4, CITE.purdue),
-    soilMaxC: derived((68 - 32) / 1.8, CITE.harrington, "52 in 100 come up at 68 °F and 28 at 77"),
+    soilMaxC: derived(
+      (68 - 32) / 1.8,
+      CITE.harrington,
+      "52 in 100 come up at 68 °F and 28 at 77 °F",
+    ),
   },
   thinnings: [
     {

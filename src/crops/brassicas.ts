@@ -141,7 +141,7 @@ export const CAULIFLOWER: Crop = {
     soilMinC: derived(
       (50 - 32) / 1.8,
       CITE.harrington,
-      "none in 100 come up at 41 °F and 58 at 50",
+      "none in 100 come up at 41 °F and 58 at 50 °F",
     ),
   },
   thinnings: thinned(published(inchRange(18, 18), CITE.colorado)),

@@ -68,7 +68,7 @@ export const CABBAGE: Crop = {
     soilMinC: derived(
       (46 - 32) / 1.8,
       CITE.harrington,
-      "27 in 100 come up at 41 °F and 78 at 50; half at about 46",
+      "27 in 100 come up at 41 °F and 78 at 50 °F; half at about 46 °F",
     ),
     weeksFromLastFrost: published(-3, CITE.purdue),
   },

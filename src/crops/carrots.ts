@@ -123,10 +123,14 @@ export const PARSLEY: Crop = {
     soilMinC: derived(
       (50 - 32) / 1.8,
       CITE.harrington,
-      "63 in 100 come up at 50 °F and none at 41",
+      "63 in 100 come up at 50 °F and none at 41 °F",
     ),
     weeksFromLastFrost: published(-2, CITE.coloradoFrost),
-    soilMaxC: derived((86 - 32) / 1.8, CITE.harrington, "50 in 100 come up at 86 °F, none at 95"),
+    soilMaxC: derived(
+      (86 - 32) / 1.8,
+      CITE.harrington,
+      "50 in 100 come up at 86 °F, none at 95 °F",
+    ),
   },
   thinnings: [
     {

@@ -94,7 +94,7 @@ export const LETTUCE: Crop = {
     heatC: derived(
       (70 - 32) / 1.8,
       CITE.coloradoFrost,
-      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
+      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60 °F",
     ),
   },
   winter: winterLife(-6, "through it if sown for it", { weeks: [5, 10] }),

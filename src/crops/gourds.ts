@@ -124,7 +124,7 @@ export const MELON: Crop = {
     soilMinC: derived(
       (64 - 32) / 1.8,
       CITE.texas,
-      "halfway between the minimum of 60 °F and the 68 given there as best to plant at",
+      "halfway between the minimum of 60 °F and the 68 °F given there as best to plant at",
     ),
     apartCm: commonPractice(30 * 2.54),
     rowsCm: published(48 * 2.54, CITE.missouri),
@@ -143,7 +143,7 @@ export const MELON: Crop = {
     soilMinC: derived(
       (64 - 32) / 1.8,
       CITE.texas,
-      "halfway between the minimum of 60 °F and the 68 given there as best to plant at",
+      "halfway between the minimum of 60 °F and the 68 °F given there as best to plant at",
     ),
     weeksFromLastFrost: published(1, CITE.purdue),
     how: "Put two seeds at each place, a hand apart.",
@@ -206,7 +206,7 @@ export const WATERMELON: Crop = {
     soilMinC: derived(
       (66 - 32) / 1.8,
       CITE.texas,
-      "halfway between the minimum of 60 °F and the 72 given there as best to plant at",
+      "halfway between the minimum of 60 °F and the 72 °F given there as best to plant at",
     ),
     apartCm: commonPractice(48 * 2.54),
     rowsCm: commonPractice(60 * 2.54),
@@ -221,7 +221,7 @@ export const WATERMELON: Crop = {
     soilMinC: derived(
       (66 - 32) / 1.8,
       CITE.texas,
-      "halfway between the minimum of 60 °F and the 72 given there as best to plant at",
+      "halfway between the minimum of 60 °F and the 72 °F given there as best to plant at",
     ),
     weeksFromLastFrost: published(2, CITE.purdue),
     how: "Put two seeds at each place, a hand apart.",

@@ -92,7 +92,7 @@ export const CORN: Crop = {
     days: derived(
       [87, 95],
       CITE.peet,
-      "1,750 and 1,890 degree days above 50 °F, early and midseason, are 87 and 95 days at 70 °F",
+      "what kinds take there, early and midseason, is 87 and 95 days at 70 °F, counted above 50 °F",
     ),
     kind: "once",
     holdsDays: commonPractice(5),

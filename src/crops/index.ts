@@ -35,6 +35,7 @@ export type {
   Pest,
   Region,
   SettingOut,
+  Source,
   Start,
   Warmth,
 } from "./facts.ts";

@@ -37,7 +37,11 @@ export const OKRA: Crop = {
   },
   settingOut: {
     weeksFromLastFrost: published(2, CITE.purdue),
-    soilMinC: derived((65 - 32) / 1.8, CITE.harrington, "74 in 100 come up at 59 °F and 89 at 68"),
+    soilMinC: derived(
+      (65 - 32) / 1.8,
+      CITE.harrington,
+      "74 in 100 come up at 59 °F and 89 at 68 °F",
+    ),
     apartCm: commonPractice(12 * 2.54),
     rowsCm: commonPractice(36 * 2.54),
     things: ["a watering can"],
@@ -48,7 +52,11 @@ export const OKRA: Crop = {
     depthCm: commonPractice(inchRange(0.5, 1)),
     apartCm: commonPractice(inchRange(4, 6)),
     rowsCm: commonPractice(36 * 2.54),
-    soilMinC: derived((65 - 32) / 1.8, CITE.harrington, "74 in 100 come up at 59 °F and 89 at 68"),
+    soilMinC: derived(
+      (65 - 32) / 1.8,
+      CITE.harrington,
+      "74 in 100 come up at 59 °F and 89 at 68 °F",
+    ),
     weeksFromLastFrost: published(1, CITE.purdue),
     soakHours: commonPractice([12, 24]),
     how: "Soaked seed that has swollen comes up best; leave out what stays hard.",

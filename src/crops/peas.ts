@@ -107,7 +107,7 @@ export const BROAD_BEAN: Crop = {
     heatC: derived(
       (70 - 32) / 1.8,
       CITE.coloradoFrost,
-      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
+      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60 °F",
     ),
   },
   eaten: "fruit",
@@ -206,7 +206,7 @@ export const PEA: Crop = {
     heatC: derived(
       (70 - 32) / 1.8,
       CITE.coloradoFrost,
-      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
+      "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60 °F",
     ),
   },
   eaten: "fruit",
@@ -217,7 +217,7 @@ export const PEA: Crop = {
     days: derived(
       [62, 72],
       CITE.delaware,
-      "1,250 degree days above 40 °F for the quickest kinds there are 62 days at 60 °F; ten more for later kinds",
+      "what the quickest kinds take there is 62 days at 60 °F, counted above 40 °F; ten more for later kinds",
     ),
     kind: "again and again",
     bearsDays: commonPractice([14, 21]),

@@ -125,7 +125,7 @@ export const EGGPLANT: Crop = {
     soilTempC: derived(
       27,
       CITE.harrington,
-      "53 in 100 come up at 77 °F and 60 at 86; between them",
+      "53 in 100 come up at 77 °F and 60 at 86 °F; between them",
     ),
     depthCm: commonPractice(inchRange(0.25, 0.5)),
     potOnDaysAfterUp: commonPractice([18, 26]),

@@ -25,7 +25,7 @@ export const AS_LETTUCE: FromSeed = {
 const BOLTS = derived(
   (70 - 32) / 1.8,
   CITE.coloradoFrost,
-  "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60",
+  "days of 80 °F, the upper end of the growth range given there for cool crops, with nights of 60 °F",
 );
 
 const salad = (apartIn: readonly [number, number]): Outdoors => ({

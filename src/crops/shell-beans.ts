@@ -150,7 +150,7 @@ export const LIMA_BEAN: Crop = {
     soilMaxC: derived(
       (89 - 32) / 1.8,
       CITE.harrington,
-      "88 in 100 come up at 86 °F and 2 at 95; half at about 89",
+      "88 in 100 come up at 86 °F and 2 at 95 °F; half at about 89 °F",
     ),
   },
   warmth: WARM_WARMTH,

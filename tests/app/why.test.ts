@@ -1,5 +1,7 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { whyLines } from "../../src/app/why.ts";
+import { tellOf } from "../gardens.ts";
 import { SPRING } from "./reports.ts";
 
 test("a task's reasons come first, then those of what it hangs on", () => {
@@ -19,4 +21,12 @@ test("what several reasons hang on is told once", () => {
     const heads = (whyLines(SPRING.year, task.id) ?? []).filter((line) => !line.startsWith(" "));
     expect(new Set(heads).size, task.id).toBe(heads.length);
   }
+});
+
+test("in a metric plan no degree is left in the sources' own", () => {
+  const metric = readFileSync("tests/golden/gardens/maritime.yaml", "utf8");
+  const { year } = tellOf(metric, { on: "2027-05-08" });
+  const lines = year.scheduled.flatMap(({ task }) => whyLines(year, task.id) ?? []);
+  expect(lines.filter((line) => line.includes("°F"))).toEqual([]);
+  expect(lines.filter((line) => line.includes("°C")).length).toBeGreaterThan(20);
 });

@@ -1,11 +1,5 @@
 import { capital, type Day, degreesC, plus } from "../../base/index.ts";
-import {
-  type Care,
-  type CarePractice,
-  type MeasuredText,
-  type Region,
-  saySource,
-} from "../../crops/index.ts";
+import type { Care, CarePractice, MeasuredText, Region } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { groundFreezes } from "../climate/winter-cold.ts";
@@ -34,6 +28,7 @@ import { deed, verb } from "./deeds.ts";
 import { GLASS_LOOK, GLASS_STOP } from "./glass-look.ts";
 import { definePractice } from "./practice.ts";
 import { caution, how, lengthRange, sign, type TextPiece, why } from "./sentence.ts";
+import { sourcePieces } from "./source-pieces.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
 
 /** Days past its span that a job may wait, by what is lost. Source: house rule. */
@@ -187,7 +182,7 @@ function careTask<Name extends CarePractice>(
         { day: stage.usual },
         ".",
       ],
-      [`${capital(saySource(care.days.source))}.`],
+      [...begun(sourcePieces(care.days.source)), "."],
     ],
     basis: stage.basis,
     needs: care.needs,
@@ -264,3 +259,9 @@ export const YEARLY = definePractice({
   thingsFor: "fruit and perennials",
   tasks: { rest: (context) => careTasks(context, "yearly") },
 });
+
+/** The same pieces as the beginning of a sentence. */
+const begun = ([first = "", ...rest]: readonly TextPiece[]): readonly TextPiece[] => [
+  typeof first === "string" ? capital(first) : first,
+  ...rest,
+];

@@ -5,7 +5,6 @@ import {
   isTender,
   type Outdoors,
   type SettingOut,
-  saySource,
 } from "../../crops/index.ts";
 import { seasonOf } from "../../garden/model/index.ts";
 import { chanceOfFrostAfter, sayOdds } from "../climate/frost.ts";
@@ -15,6 +14,7 @@ import type { DateDecision, DateTest } from "../growth/date-decision.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { askedSoilC } from "../growth/warm-soil.ts";
 import { type ReasonLines, type Sentence, type TextPiece, why } from "./sentence.ts";
+import { sourcePieces } from "./source-pieces.ts";
 import { isMany, type TaskParts, window } from "./task.ts";
 
 /**
@@ -134,7 +134,7 @@ function soilReason(
     isNever
       ? ["The soil never gets to ", at, " in a usual year", rough, "."]
       : ["The soil is at ", at, " from about ", { day }, rough, ...spread, "."],
-    [at, " is the figure of ", saySource(soilMinC.source), "."],
+    [at, " is the figure of ", ...sourcePieces(soilMinC.source), "."],
   ];
 }
 

@@ -1,5 +1,4 @@
 import { type Day, degreesC } from "../../base/index.ts";
-import { saySource } from "../../crops/index.ts";
 import { clockOf } from "../growth/clock.ts";
 import { isReached } from "../growth/milestones.ts";
 import { ownWarmth } from "../growth/own-warmth.ts";
@@ -7,6 +6,7 @@ import { ripeMilestone } from "../growth/ripe.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { upMilestone } from "../growth/up.ts";
 import type { ReasonLines, TextPiece } from "./sentence.ts";
+import { sourcePieces } from "./source-pieces.ts";
 
 /** How the day it shows above the soil came about, as `why` tells it. */
 export function upReasons(context: SowingContext): ReasonLines {
@@ -81,19 +81,23 @@ function countReasons(context: SowingContext): ReasonLines {
         `, with as much warmth as it took here in ${own.year} in place of the packet's days.`,
       ],
     ];
-  const whose = planting.days === null ? saySource(crop.harvest.days.source) : "the plan";
+  const whose = planting.days === null ? sourcePieces(crop.harvest.days.source) : ["the plan"];
   return [
     [
       "Counted from ",
       { day: clock.usual },
-      `: ${days} days more of those that ${whose} gives, taken at a mean of `,
+      `: ${days} days more of those that `,
+      ...whose,
+      " gives, taken at a mean of ",
       { quantity: degreesC(crop.warmth.packetC.value) },
       ", which is an assumption; a cooler day counts for less, a warmer one for more.",
     ],
     [
       "Warmth counts above ",
       { quantity: degreesC(crop.warmth.baseC.value) },
-      `: ${saySource(crop.warmth.baseC.source)}.`,
+      ": ",
+      ...sourcePieces(crop.warmth.baseC.source),
+      ".",
     ],
   ];
 }

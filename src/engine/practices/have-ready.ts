@@ -4,6 +4,7 @@ import { combineBasis } from "../growth/anchors.ts";
 import type { SowingContext } from "../growth/sowing-context.ts";
 import { practiceOf, type Task } from "./all.ts";
 import { mixInAllLitres } from "./hill.ts";
+import { everyOtherSaturday } from "./round.ts";
 import { how, type Sentence, why } from "./sentence.ts";
 import {
   objectOf,
@@ -105,8 +106,24 @@ function thingsForJobs(jobs: readonly JobOnDay[]): readonly ThingsForJob[] {
       for (const thing of broughtWith(things)) named.add(thing);
       return { task, day, things };
     })
-    .filter(({ things }) => things.length > 0);
+    .filter(({ things }) => things.length > 0)
+    .reduce<readonly ThingsForJob[]>(togetherOnOneRound, []);
 }
+
+/** What would be told of one owner on one Saturday is told once, by the day of the first job that wants any of it. */
+function togetherOnOneRound(
+  told: readonly ThingsForJob[],
+  next: ThingsForJob,
+): readonly ThingsForJob[] {
+  const last = told.at(-1);
+  if (!last || roundFor(last) !== roundFor(next)) return [...told, next];
+  const more = next.things.filter(
+    (thing) => !thing.split(" or ").some((either) => last.things.includes(either)),
+  );
+  return [...told.slice(0, -1), { ...last, things: [...last.things, ...more] }];
+}
+
+const roundFor = ({ day }: JobOnDay) => everyOtherSaturday(plus(day, -AHEAD_DAYS));
 
 /** The jobs, without the needs that stand there or are at hand already for their planting. */
 function withoutAtHand(

@@ -1,5 +1,6 @@
-import { type Day, dayOrThrow, earliest, latest, plus } from "../../base/index.ts";
+import { type Day, earliest, latest } from "../../base/index.ts";
 import type { Task } from "../practices/all.ts";
+import { everyOtherSaturday } from "../practices/round.ts";
 import { why } from "../practices/sentence.ts";
 import type { Harm, Window } from "../practices/task.ts";
 import type { ToldOn } from "../practices/told-on.ts";
@@ -108,15 +109,10 @@ function inOrder(group: TaskGroup, window: Window, days: SchedulingInput["days"]
   };
 }
 
-/** A Saturday from which every other one is counted. */
-const A_SATURDAY = dayOrThrow(2000, 1, 1);
-const FORTNIGHT = 14;
-
 /** The window with its due day on the last shared round on or before it; unchanged where that is too early. */
 function onRound({ round }: Task, window: Window): Window {
   if (round === null) return window;
-  const since = (window.due - A_SATURDAY) % FORTNIGHT;
-  const due = plus(window.due, since < 0 ? -since - FORTNIGHT : -since);
+  const due = everyOtherSaturday(window.due);
   return due < window.earliest ? window : { ...window, due };
 }
 

@@ -106,6 +106,14 @@ describe("what must be at hand", () => {
   });
 });
 
+test("what one crop wants for several jobs of a fortnight is told once, and nothing by two names", () => {
+  const placed = toldWith(["kale: 6 plants, from seed indoors"]);
+  const ready = placed.filter(({ task }) => task.id.startsWith("2027/kale/things-to-have/"));
+  const days = ready.flatMap(({ task, day }) => (task.step === "order" ? [] : [day]));
+  expect(new Set(days).size).toBe(days.length);
+  expect(ready.map(wordsOf).join("\n")).toContain("A net, hoops and pegs; collars of card, by ");
+});
+
 test("compost and a cover are named before a bed is closed", () => {
   const placed = toldWith(["beet: 1 row"]);
   const ready = ending(placed, "/garden/things-to-have/close-the-bed-compost");
