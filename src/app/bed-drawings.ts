@@ -38,11 +38,14 @@ export function bedsWithJobs(
 }
 
 /** The beds of a plan: as they stand today, or, out of its season or with nothing in them, on the day on which most does. */
-export function bedsPlanned(year: StandingYears, plan: Plan, today: Day): BedsDrawing | null {
+export function bedsPlanned(
+  year: StandingYears,
+  { plan, today, form }: { readonly plan: Plan; readonly today: Day; readonly form: BedsForm },
+): BedsDrawing | null {
   const { from, to } = seasonOf(plan);
   const now = from <= today && today <= to;
   const day = now && hasStanding(year, today) ? today : fullestDay({ year, plan });
-  return drawBeds({ year, plan, day, ...formOf("inset"), notes: null });
+  return drawBeds({ year, plan, day, ...formOf(form), notes: null });
 }
 
 function hasStanding({ seasons }: StandingYears, day: Day): boolean {

@@ -27,7 +27,9 @@ test("jobs stand at their beds, and beds without any are left out", () => {
 
 test("a plan's beds are those of today, or, where nothing stands yet, of its fullest day", () => {
   const title = (day: string) =>
-    /<title[^>]*>([^<]+)</.exec(bedsPlanned(year, plan, isoDay(day))?.svg ?? "")?.[1];
+    /<title[^>]*>([^<]+)</.exec(
+      bedsPlanned(year, { plan, today: isoDay(day), form: "inset" })?.svg ?? "",
+    )?.[1];
   expect(title("2027-07-01")).toContain("1 July 2027");
   expect(title("2027-02-01")).not.toContain("Feb");
   expect(title("2030-07-01")).toContain("2027");

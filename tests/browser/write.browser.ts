@@ -231,13 +231,13 @@ inBrowser("the season of a plan", () => {
   test("stands beside its text at a desk, and is drawn anew for what was checked last", async () => {
     await onDevice(DESK, async ({ page }) => {
       const text = await openPlan(page, "quarry-lane");
-      const picture = page.locator("#season img");
+      const picture = page.locator("#pictures img >> nth=0");
       const [left, right] = await Promise.all([field(page).boundingBox(), picture.boundingBox()]);
       expect((left?.x ?? 0) + (left?.width ?? 0)).toBeLessThan(right?.x ?? 0);
       expect(Math.abs((left?.y ?? 0) - (right?.y ?? 0))).toBeLessThan(200);
       const before = await picture.getAttribute("src");
       await field(page).fill(text.replace(/- radish: .*/, "- rutabaga: 10 ft"));
-      await page.locator("#season").getByText("not saved yet").waitFor();
+      await page.locator("#pictures").getByText("not saved yet").waitFor();
       expect(await picture.getAttribute("src")).not.toBe(before);
       await picture.evaluate((image: HTMLImageElement) => image.decode());
       expect(
@@ -253,7 +253,7 @@ inBrowser("the season of a plan", () => {
     ] as const) {
       await onDevice(device, async ({ page }) => {
         await openPlan(page, "quarry-lane");
-        expect(await page.locator("#season img").isVisible()).toBe(open);
+        expect(await page.locator("#pictures img >> nth=0").isVisible()).toBe(open);
       });
     }
   });

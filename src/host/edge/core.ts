@@ -88,7 +88,7 @@ export const engine: Engine = {
   beds: (year, today) => bedsStanding(year, today, "phone"),
   bedsPlanned: (year, today, of) => {
     const plan = year.plans.find((each) => each.year === of);
-    return plan === undefined ? null : bedsPlanned(year, plan, today);
+    return plan === undefined ? null : bedsPlanned(year, { plan, today, form: "phone" });
   },
   bedsWithRoom: (year, today) => bedsWithRoom(year, today, "inset"),
   bedsInFrost,

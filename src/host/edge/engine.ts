@@ -106,7 +106,7 @@ export type Engine = {
   room(year: YearCourse, today: Day, bed: string): RoomText | null;
   /** The beds from above as they stand on a day, as a file; null for a garden without beds. */
   beds(year: YearCourse, today: Day): BedsDrawing | null;
-  /** The beds of a year's plan, for a page; null for a year without a plan, and for one without beds. */
+  /** The beds of a year's plan, as a file; null for a year without a plan, and for one without beds. */
   bedsPlanned(year: YearCourse, today: Day, of: number): BedsDrawing | null;
   /** The beds with what is free in them, for a page. */
   bedsWithRoom(year: YearCourse, today: Day): BedsDrawing | null;

@@ -170,7 +170,9 @@ function show(
   });
   const known = stored.plans.map((plan) => plan.year);
   const years = [...known, (known.at(-1) ?? year) + 1];
-  const shown = { year, years, versions, ...rest };
+  const newest = stored.plans.find((plan) => plan.year === year) ?? stored.plans.at(-1);
+  const beds = (newest?.summary.beds.length ?? 0) > 0;
+  const shown = { year, years, versions, beds, ...rest };
   return pageResponse(status, planPage(frameOf(gardenRequest), shown), SCRIPTED_WITH_DRAWING);
 }
 

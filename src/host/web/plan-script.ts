@@ -8,7 +8,7 @@ const text = document.getElementById("text");
 const form = text.form;
 const told = document.getElementById("checked");
 const saving = document.getElementById("saving");
-const season = document.getElementById("season");
+const pictures = document.getElementById("pictures");
 const gutter = document.createElement("div");
 gutter.className = "gutter";
 gutter.setAttribute("aria-hidden", "true");
@@ -74,20 +74,24 @@ async function check(show) {
     if (!answer.ok || mine !== asked) return;
     problems = await answer.json();
     show();
-    if (season && !problems.some(({ stops }) => stops)) await draw(body, mine);
+    if (pictures && !problems.some(({ stops }) => stops)) await draw(body, mine);
   } catch {
     // Without a network the text stays as it is, and saving tells.
   }
 }
 
 async function draw(body, mine) {
-  const answer = await fetch(season.dataset.src, { method: "POST", body });
-  if (!answer.ok || mine !== asked) return;
-  const image = season.querySelector("img");
-  const before = image.src;
-  image.src = URL.createObjectURL(await answer.blob());
-  if (before.startsWith("blob:")) URL.revokeObjectURL(before);
-  season.querySelector("[role=status]").textContent = isChanged() ? "The text as it stands here, not saved yet." : "The plan as it is saved.";
+  for (const image of pictures.querySelectorAll("img")) {
+    const answer = await fetch(image.dataset.src, { method: "POST", body });
+    if (mine !== asked) return;
+    // A plan without beds has none to draw.
+    image.hidden = !answer.ok;
+    if (!answer.ok) continue;
+    const before = image.src;
+    image.src = URL.createObjectURL(await answer.blob());
+    if (before.startsWith("blob:")) URL.revokeObjectURL(before);
+  }
+  pictures.querySelector("[role=status]").textContent = isChanged() ? "The text as it stands here, not saved yet." : "The plan as it is saved.";
 }
 
 const isChanged = () => text.value !== saved;
@@ -152,8 +156,8 @@ try {
   // A browser that keeps nothing has nothing to take up.
 }
 number();
-// On a phone the picture would be longer than everything else.
-if (season && !matchMedia("(min-width: 62rem)").matches) season.open = false;
+// On a phone the pictures would be longer than everything else.
+if (pictures && !matchMedia("(min-width: 62rem)").matches) pictures.open = false;
 for (const line of document.querySelectorAll(".beside [data-line]")) line.replaceChildren(leading(Number(line.dataset.line)));
 // The page has told already what is wrong; its lines are marked too.
 if (document.querySelector(".beside")) check(number);

@@ -61,7 +61,12 @@ export const ROUTES: readonly Route[] = [
   { path: /^plan$/, methods: LOOK, who: OWNER, answer: answerNewest },
   { path: /^plan\/(\d{4})$/, methods: FORM, who: OWNER, answer: answerPlanPage },
   { path: /^plan\/(\d{4})\/check$/, methods: ["POST"], who: OWNER, answer: answerCheck },
-  { path: /^plan\/(\d{4})\/season\.svg$/, methods: FORM, who: OWNER, answer: answerPlanPicture },
+  {
+    path: /^plan\/(\d{4})\/(season|beds)\.svg$/,
+    methods: FORM,
+    who: OWNER,
+    answer: answerPlanPicture,
+  },
   { path: /^plan\/(\d{4})\/([1-9]\d{0,8})$/, methods: LOOK, who: OWNER, answer: answerVersion },
   { path: /^links$/, methods: FORM, who: OWNER, answer: answerLinks },
   { path: /^links\/([^/]+)$/, methods: ["DELETE"], who: OWNER, answer: answerRevoke },

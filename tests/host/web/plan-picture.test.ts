@@ -20,8 +20,8 @@ beforeAll(async () => {
   owner = await linkTo("drawn", "owner");
 });
 
-const send = (text: string, year = 2027) =>
-  ask(shell, `${owner}plan/${year}/season.svg`, {
+const send = (text: string, subject = "season") =>
+  ask(shell, `${owner}plan/2027/${subject}.svg`, {
     method: "POST",
     body: new URLSearchParams({ base: "1", text }).toString(),
     headers: { "content-type": "application/x-www-form-urlencoded" },
@@ -59,4 +59,15 @@ test("a text with something wrong in it, or of another year, is not", async () =
 test("nobody but the owner has it", async () => {
   const helper = await linkTo("drawn", "helper");
   expect((await ask(shell, `${helper}plan/2027/season.svg`)).status).toBe(404);
+});
+
+test("beds are drawn from above where a plan has any", async () => {
+  expect((await ask(shell, `${owner}plan/2027/beds.svg`)).status).toBe(404);
+  const beds = PLAN.replace(
+    /crops:[\s\S]*/,
+    "beds:\n  South bed: { is: 4 x 1.2 m, crops: [carrot: 2 rows] }\n",
+  );
+  const answer = await send(beds, "beds");
+  expect(answer.status).toBe(200);
+  expect(await answer.text()).toContain("South bed");
 });

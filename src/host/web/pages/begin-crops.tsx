@@ -17,8 +17,10 @@ export function cropsPage({ form, errors, offers }: CropsProps): string {
         <p>Tick what you grow this year. How much of it comes next.</p>
         <h2 id="crop">In most gardens</h2>
         <Ticks offers={popular} ticked={ticked} />
-        <h2>The rest, by name</h2>
-        <Ticks offers={others} ticked={ticked} />
+        <details open={others.some(({ one }) => ticked.includes(one))}>
+          <summary>All {others.length} others, by name</summary>
+          <Ticks offers={others} ticked={ticked} />
+        </details>
         <p class="faint">
           Something is missing? On the last page the plan can be changed as text, and a crop of your
           own named there by one that grows alike: papalo: like cilantro.

@@ -32,11 +32,13 @@ export type PlanPageProps = {
   readonly word: PlanNotice;
   readonly problems: readonly Problem[];
   readonly versions: readonly VersionRow[];
+  /** Whether the plan has beds to be drawn. */
+  readonly beds: boolean;
 };
 
 /** The plan of a year as text, what is wrong or doubtful in it beside its lines, and its versions. */
 export function planPage(frame: Frame, shown: PlanPageProps): string {
-  const { year, years, base, text, word, problems, versions } = shown;
+  const { year, years, base, text, word, problems, versions, beds } = shown;
   return renderPage({
     title: `The plan for ${year}`,
     frame,
@@ -60,7 +62,7 @@ export function planPage(frame: Frame, shown: PlanPageProps): string {
             <OtherYears frame={frame} year={year} years={years} />
             {versions.length > 1 && <Versions year={year} base={frame.base} versions={versions} />}
           </div>
-          <SeasonPicture src={`${frame.base}plan/${year}/season.svg`} />
+          <Pictures base={`${frame.base}plan/${year}/`} beds={beds} />
         </div>
       </>
     ),
@@ -90,17 +92,22 @@ function OtherYears({ frame, year, years }: OtherYearsProps) {
   );
 }
 
-/** The season of the plan as it is saved; its script draws it anew for the text as it was last checked, and folds it on a phone. */
-function SeasonPicture({ src }: { readonly src: string }) {
+/** The plan in pictures as it is saved; its script draws them anew for the text as it was last checked, and folds them on a phone. */
+function Pictures({ base, beds }: { readonly base: string; readonly beds: boolean }) {
   return (
-    <details id="season" data-src={src} open>
-      <summary>The season in a picture</summary>
+    <details id="pictures" open>
+      <summary>The plan in pictures</summary>
       <p class="faint" role="status">
         The plan as it is saved.
       </p>
-      <img src={src} alt="What stands in each bed from month to month" loading="lazy" />
+      <Picture src={`${base}season.svg`} alt="What stands in each bed from month to month" />
+      {beds && <Picture src={`${base}beds.svg`} alt="The beds from above" />}
     </details>
   );
+}
+
+function Picture({ src, alt }: { readonly src: string; readonly alt: string }) {
+  return <img src={src} data-src={src} alt={alt} loading="lazy" />;
 }
 
 /** The field a plan is written in; its script numbers the lines and tells problems while one writes. */

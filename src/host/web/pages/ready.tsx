@@ -28,9 +28,8 @@ export function readyPage({ garden, owner, recovery, links, text }: ReadyPagePro
       <>
         <h2>Your own link: keep it</h2>
         <p>
-          It opens everything in the garden, and there is no other way in: no name, no password.
-          Keep it as a bookmark or in a password store, keep it to yourself, and put it in no
-          calendar.
+          It opens everything in the garden; there is no name and no password. Keep it as a bookmark
+          or in a password store, keep it to yourself, and put it in no calendar.
         </p>
         <LinkToHand name="your own link" address={owner}>
           <a class="do" href={owner}>

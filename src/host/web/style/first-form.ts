@@ -22,6 +22,7 @@ form:has([name="way"][value="numbers"]:checked) .when:not(.when-numbers) { displ
 .errors h2 { margin: 0 0 0.5rem; border: 0; padding: 0; }
 .errors ul { list-style: none; padding: 0; }
 .errors a { display: inline-block; padding: 0.35rem 0; }
+.rows .crops { columns: 9rem; }
 .onward { display: flex; flex-wrap: wrap; gap: 0.6rem; margin-top: 2rem; align-items: center; }
 .said > div { display: grid; grid-template-columns: 1fr auto; gap: 0 1rem; align-items: start; border-bottom: 1px solid var(--rule); padding: 0.6rem 0; }
 .said dt { margin: 0; grid-column: 1 / -1; }
@@ -30,7 +31,4 @@ form:has([name="way"][value="numbers"]:checked) .when:not(.when-numbers) { displ
 .month { width: 100%; border-collapse: collapse; margin: 0 0 0.75rem; }
 .month :is(th, td) { padding: 0.4rem 0.75rem 0.4rem 0; border-bottom: 1px solid var(--rule); vertical-align: top; text-align: left; }
 .month th { font: 400 0.9375rem/1.6 ${SANS}; color: var(--faint); white-space: nowrap; width: 6.5rem; }
-@media (min-width: 40rem) {
-  .row:has(.name) { display: grid; grid-template-columns: 1fr 1fr; column-gap: 0.9rem; }
-}
 `;

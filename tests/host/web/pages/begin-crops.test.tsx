@@ -13,6 +13,11 @@ test("the crops of most gardens come first, every crop once, and the ticked ones
   expect(keys.slice(0, 24)).toContain("tomato");
   expect(html).toMatch(/value="tomato" checked/);
   expect(html).not.toMatch(/value="leek" checked/);
+  // What is ticked is in sight.
+  expect(html).not.toContain("<details open");
+  expect(cropsPage({ ...PAGE, form: formWith({ "crops.2.crop": "rhubarb" }) })).toContain(
+    "<details open",
+  );
 });
 
 test("a crop is asked how much of what, where, how it begins where it may begin in several ways, and since when where it may stand", () => {

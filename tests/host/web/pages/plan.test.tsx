@@ -12,6 +12,7 @@ const SHOWN: PlanPageProps = {
   word: { kind: "nothing" },
   problems: [],
   versions: [],
+  beds: true,
 };
 const at = (line: number, over: Partial<Problem> = {}): Problem => ({
   code: "unknown-crop",
@@ -47,10 +48,17 @@ test("what is wrong stands beside its line, a line once, in the lines' order", (
   expect(planPage(FRAME, { ...SHOWN, problems: [doubt] })).toContain("Worth a second look");
 });
 
-test("the season's picture stands beside the text, and is that of the year", () => {
-  const html = planPage(FRAME, SHOWN);
-  expect(html).toMatch(/<details id="season" data-src="\/g\/l\/m\/plan\/2027\/season\.svg" open/);
-  expect(html).toMatch(/<img src="\/g\/l\/m\/plan\/2027\/season\.svg" alt="[^"]+"/);
+test("the pictures of the year stand beside the text, that of the beds where there are any", () => {
+  const pictures = (html: string) =>
+    [...html.matchAll(/<img src="([^"]+)" data-src="([^"]+)" alt="[^"]+"/g)].map(
+      ([, src, again]) => {
+        expect(again).toBe(src);
+        return src;
+      },
+    );
+  const base = "/g/l/m/plan/2027/";
+  expect(pictures(planPage(FRAME, SHOWN))).toEqual([`${base}season.svg`, `${base}beds.svg`]);
+  expect(pictures(planPage(FRAME, { ...SHOWN, beds: false }))).toEqual([`${base}season.svg`]);
 });
 
 test("the page says whether its text is another than the saved one", () => {
