@@ -5,12 +5,10 @@ const EVERYWHERE = {
 } as const;
 
 const POLICY =
-  "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+  "default-src 'none'; style-src 'self'; img-src 'self'; script-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
-/** What a page with a script of ours carries instead: the script may run, and ask here. */
-export const SCRIPTED = {
-  "Content-Security-Policy": `${POLICY}; script-src 'self'; connect-src 'self'`,
-} as const;
+/** What a page carries instead whose script asks here. */
+export const SCRIPTED = { "Content-Security-Policy": `${POLICY}; connect-src 'self'` } as const;
 
 /** What a plan's page carries, whose script may show drawings that it asked for, too. */
 export const SCRIPTED_WITH_DRAWING = {
@@ -54,7 +52,7 @@ export function json(status: number, value: unknown, more: Record<string, string
   return plain(status, `${JSON.stringify(value)}\n`, { ...type, ...more });
 }
 
-/** A page for a person, which runs nothing, and shows and sends nothing that is not from here. */
+/** A page for a person, which runs, shows and sends nothing that is not from here. */
 export function pageResponse(
   status: number,
   html: string,
@@ -104,6 +102,21 @@ export function withPages(kind: keyof typeof TYPES, text: string): Response {
   });
 }
 
+/** What a link's pages ask for beside themselves, of this link alone; a worker of it asks nobody but here. */
+export function withinLink(type: string, text: string): Response {
+  return plain(200, text, {
+    "Content-Type": `${type}; charset=utf-8`,
+    "Cache-Control": "private, no-cache",
+    "Content-Security-Policy": "default-src 'none'; connect-src 'self'",
+  });
+}
+
+/** A drawing in dots, the same for everybody. */
+export function dots(png: Uint8Array<ArrayBuffer>): Response {
+  const about = { "Content-Type": "image/png", "Cache-Control": "public, max-age=86400" };
+  return new Response(png, { headers: { ...EVERYWHERE, ...about } });
+}
+
 /** An archive of files, to be kept under that name and never on the way. */
 export function archive(bytes: Uint8Array<ArrayBuffer>, name: string): Response {
   const about = {
@@ -118,6 +131,6 @@ export function feedHeaders(): Record<string, string> {
   return {
     ...EVERYWHERE,
     "Cache-Control": "private, max-age=900, stale-if-error=604800",
-    Vary: "Accept-Encoding",
+    Vary: "Accept, Accept-Encoding",
   };
 }

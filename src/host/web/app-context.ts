@@ -19,6 +19,8 @@ export type AppContext = {
   readonly key: CryptoKey;
   /** Where links lead; null: to the address that was asked. */
   readonly origin: string | null;
+  /** Part of every tag of a page, as of a calendar. */
+  readonly epoch: string;
 };
 
 const appContexts = new WeakMap<Bindings, AppContext>();
@@ -37,11 +39,13 @@ async function appContextFrom({
   SECRET,
   ORIGIN,
   STRANGERS,
+  EPOCH,
 }: Bindings): Promise<AppContext> {
   return {
     gardenOf: (garden) => GARDENS.getByName(garden),
     unauthorized: STRANGERS ?? null,
     key: await keyFrom(SECRET ?? ""),
     origin: ORIGIN ? new URL(ORIGIN).origin : null,
+    epoch: EPOCH ?? "0",
   };
 }

@@ -3,13 +3,24 @@ import { checkLink } from "../links/mac.ts";
 import type { Link } from "../links/segment.ts";
 import { logFailure } from "../log.ts";
 import { MOST_ARCHIVE } from "../store/thinning.ts";
-import { notAllowed, notFound, pageResponse, plain, unavailable, withPages } from "./answers.ts";
+import {
+  dots,
+  notAllowed,
+  notFound,
+  pageResponse,
+  plain,
+  unavailable,
+  withPages,
+} from "./answers.ts";
 import type { AppContext } from "./app-context.ts";
+import { ICON_SIZES, iconPng } from "./app-icon.ts";
 import { ICON_SVG, STYLESHEET } from "./assets.ts";
 import { isFromHere, isHere, isWrite, withBodyRead } from "./body.ts";
 import { answerFeed } from "./feed.ts";
 import { answerUnauthorized } from "./limits.ts";
-import { ICON } from "./pages/frame.tsx";
+import { asksForPage, forPerson, withTag } from "./negotiating.ts";
+import { PAGE_JS } from "./page-script.ts";
+import { ICON, PAGE_SCRIPT } from "./pages/frame.tsx";
 import { frontPage } from "./pages/front.tsx";
 import { PLAN_SCRIPT } from "./pages/plan.tsx";
 import { SHARE_SCRIPT } from "./pages/ready.tsx";
@@ -36,7 +47,8 @@ export async function answerRequest(request: Request, context: AppContext): Prom
   const url = new URL(request.url);
   const secure = isSecure(request, url);
   if (!secure && !isHere(url.hostname)) return secured(url);
-  const answer = await answerAllowed({ context, request, url, parts: partsOf(url.pathname) });
+  const allowed = await answerAllowed({ context, request, url, parts: partsOf(url.pathname) });
+  const answer = await withTag(await forPerson(allowed, request), request, context.epoch);
   if (secure) answer.headers.set("Strict-Transport-Security", "max-age=31536000");
   return request.method === "HEAD" ? new Response(null, answer) : answer;
 }
@@ -66,6 +78,8 @@ const OPEN: ReadonlyMap<string, (asked: Asked) => Response | Promise<Response>> 
 >([
   ["/", () => pageResponse(200, frontPage())],
   ["/healthz", () => plain(200, "ok\n")],
+  [PAGE_SCRIPT, () => withPages("javascript", PAGE_JS)],
+  ...ICON_SIZES.map((size) => [`/icon-${size}.png`, () => dots(iconPng(size))] as const),
   ["/robots.txt", () => plain(200, "User-agent: *\nDisallow:\n")],
   ["/paper.css", () => withPages("css", STYLESHEET)],
   [ICON, () => withPages("svg+xml", ICON_SVG)],
@@ -107,9 +121,14 @@ async function answerLink(asked: Asked, { rest, ...parts }: PathParts): Promise<
   const feed = link && readFeed(link, rest);
   const answer =
     link &&
-    (feed ? await answerFeed(context, { request, link, feed }) : await pass(asked, link, rest));
+    (feed && !looksAt(request)
+      ? await answerFeed(context, { request, link, feed })
+      : await pass(asked, link, rest));
   return answer ?? answerUnauthorized(context, request);
 }
+
+/** Whether a browser opens a feed's address: it gets the page on how to subscribe, so that nobody imports a copy by mistake. */
+const looksAt = (request: Request) => request.method === "GET" && asksForPage(request.headers);
 
 /** Passes what is no feed on to the garden's object. */
 async function pass(

@@ -1,8 +1,9 @@
 import type { Role } from "../links/segment.ts";
-import { answerCalendar, answerCalendarCode } from "./calendar.ts";
+import { answerCalendar, answerCalendarCode, answerFeedPage } from "./calendar.ts";
 import { answerDiary } from "./diary.ts";
 import type { GardenRequest, LinkRequest } from "./garden-request.ts";
 import { answerEvent, answerHome } from "./home.ts";
+import { answerManifest, answerWorker } from "./installing.ts";
 import { answerArchive, answerLeaving } from "./leaving.ts";
 import { answerLinks, answerRevoke } from "./links.ts";
 import { answerMore } from "./more.ts";
@@ -48,6 +49,9 @@ export const ROUTES: readonly Route[] = [
   { path: /^$/, methods: LOOK, who: ALL, answer: answerHome },
   { path: /^more$/, methods: LOOK, who: HOUSEHOLD, answer: answerMore },
   { path: /^calendar$/, methods: LOOK, who: ALL, answer: answerCalendar },
+  { path: /^(.+\.ics)$/, methods: LOOK, who: ALL, answer: answerFeedPage },
+  { path: /^app\.webmanifest$/, methods: LOOK, who: ALL, answer: answerManifest },
+  { path: /^worker\.js$/, methods: LOOK, who: ALL, answer: answerWorker },
   { path: /^qr\.svg$/, methods: LOOK, who: ALL, answer: answerCalendarCode },
   { path: /^(on\/.+)$/, methods: FORM, who: HOUSEHOLD, answer: answerEvent },
   { path: /^diary$/, methods: FORM, who: HOUSEHOLD, answer: answerDiary },

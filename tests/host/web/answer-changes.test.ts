@@ -57,7 +57,7 @@ test("one that moves nothing says so, and where nobody answered nothing is said"
   const base = await made("still", shell);
   await tap(shell, base, BEETS_THINNED, "done");
   expect(movedOn(await pageOf(shell, base, BEETS_THINNED))).toEqual([]);
-  expect(movedOn(await pageOf(shell, base, "2027/carrot/thin/1"))).toBeNull();
+  expect(movedOn(await pageOf(shell, base, "2027/potato/plant/1"))).toBeNull();
 });
 
 test("the newest answer counts", async () => {

@@ -34,17 +34,18 @@ test("a wrong method names the right ones, and a failure when to ask again", () 
   expect(unavailable().headers.get("retry-after")).toBe("600");
 });
 
-test("a page may load nothing but its own stylesheet", () => {
+test("a page may load nothing but files of ours", () => {
   const policy = pageResponse(200, "<p>").headers.get("content-security-policy");
   expect(policy).toContain("default-src 'none'");
   expect(policy).toContain("style-src 'self'");
   expect(policy).not.toContain("unsafe");
-  expect(policy).not.toContain("script-src");
+  expect(policy).toContain("script-src 'self'");
+  expect(policy).not.toMatch(/https?:|\*/);
 });
 
-test("a page with a script of ours may run that and no other", () => {
+test("a page whose script asks may ask here and nowhere else", () => {
   const policy = pageResponse(200, "<p>", SCRIPTED).headers.get("content-security-policy");
-  expect(policy).toMatch(/^default-src 'none';.*script-src 'self'/);
+  expect(policy).toMatch(/^default-src 'none';.*connect-src 'self'/);
   expect(policy).not.toContain("unsafe");
 });
 

@@ -228,7 +228,8 @@ export async function ask(shell: Shell, path: string, init: RequestInit = {}): P
     return shell.gardenOf(garden);
   };
   const { unauthorized, origin } = shell;
-  const context: AppContext = { gardenOf, unauthorized, origin, key: await keyFrom(SECRET) };
+  const key = await keyFrom(SECRET);
+  const context: AppContext = { gardenOf, unauthorized, origin, key, epoch: "0" };
   const request = new Request(url, { redirect: "manual", ...init });
   const answer = await answerRequest(request, context);
   for (const garden of asked) if (shell.gardenOf === NOON.gardenOf) await settled(garden);

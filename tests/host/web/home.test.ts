@@ -64,13 +64,13 @@ describe("a garden's own page", () => {
     expect(html).toContain("Cover squash");
   });
 
-  test("is no feed and no secret kept by a cache, and runs no script", async () => {
+  test("is no feed and no secret kept by a cache, and runs no script but our own files", async () => {
     const { headers } = await ask(shell, await linkTo("quarry-lane", "owner"));
     expect(headers.get("cache-control")).toBe("private, no-cache");
     expect(headers.get("referrer-policy")).toBe("no-referrer");
     expect(headers.get("x-robots-tag")).toBe("noindex");
     expect(headers.get("content-security-policy")).toMatch(
-      /^default-src 'none'; style-src 'self';(?!.*script-src)/,
+      /^default-src 'none'; style-src 'self'; img-src 'self'; script-src 'self';(?!.*unsafe)/,
     );
   });
 
@@ -80,7 +80,10 @@ describe("a garden's own page", () => {
       .replace("Thin beets", "<b onclick='x'>Thin</b> & beets");
     await publish(shell, "hostile", hostile);
     const html = await pageOf(await linkTo("hostile", "owner"));
-    expect(html).not.toMatch(/<script|<img|<b /);
+    expect(html.match(/<script[^>]*>/g)).toEqual([
+      expect.stringMatching(/^<script src="\/page\.js" data-base="[^"]+" defer/),
+    ]);
+    expect(html).not.toMatch(/<img|<b /);
     expect(html).toContain("&lt;script&gt;");
   });
 });

@@ -7,7 +7,7 @@ async function ledTo(role: "owner" | "helper"): Promise<readonly string[]> {
   const stored = { plans: [{ summary: { name: "Quarry Lane" } }] };
   const request = { stored, link: { role }, base: "/g/l/m/" } as unknown as GardenRequest;
   const html = await answerMore(request).text();
-  return [...html.matchAll(/href="\/g\/l\/m\/([^"]*)"/g)].map(([, path = ""]) => path);
+  return [...html.matchAll(/<a href="\/g\/l\/m\/([^"]*)"/g)].map(([, path = ""]) => path);
 }
 
 test("with the bar it leads to every page that the link opens", async () => {

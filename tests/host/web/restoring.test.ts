@@ -150,7 +150,7 @@ describe("an archive", () => {
   test("takes no garden's place without the word for it, and then takes all of it but its links", async () => {
     await publish(shell, "other", QUARRY.replace("Quarry Lane", "Other"));
     const next = await post(await linkTo("other", "owner"), "links", { do: "next" });
-    const serial = /owner-(\d+)/.exec(await next.text())?.[1] ?? "";
+    const serial = /https:[^"<]*owner-(\d+)/.exec(await next.text())?.[1] ?? "";
     const owner = await linkTo("other", "owner", null, Number(serial));
     expect((await post(owner, "links", { do: "close" })).status).toBe(303);
     expect((await put("other", bytes)).status).toBe(412);

@@ -27,13 +27,26 @@ export function calendarPage(frame: Frame, { device, first, more }: CalendarPage
     children: (
       <>
         <p>
-          <Add them={first} />
+          <Add them={first} most />
         </p>
-        <Copy them={first} />
+        <Copy them={first} of="address" />
+        <p class="faint">
+          Nothing opens? Then no program here takes subscriptions: use one of these, or copy the
+          address into your calendar.
+        </p>
+        <p class="buttons">
+          {WEB.map(({ name, addressOf }) => (
+            <a class="do" href={addressOf(first)} rel="noreferrer">
+              {name}
+            </a>
+          ))}
+        </p>
         <p>
           It is a subscription: it follows the garden by itself, and nothing in it can be changed by
-          mistake. Whoever has the address can read it, so keep it to yourself.
+          mistake. Whoever has the address can read it, the keeper of your calendar too, so keep it
+          to yourself.
         </p>
+        <h2>What your calendar does with it</h2>
         {ways.map((way) => (
           <details open={device !== "other" && way.device === device}>
             <summary>{way.name}</summary>
@@ -56,13 +69,13 @@ export function calendarPage(frame: Frame, { device, first, more }: CalendarPage
         <details>
           <summary>More calendars</summary>
           <p>One is enough for most people. These show the same garden in other ways.</p>
-          {more.map((each) => (
+          {more.map((each, i) => (
             <>
               <h2>{each.name}</h2>
               <p>
                 <Add them={each} />
               </p>
-              <Copy them={each} />
+              <Copy them={each} of={`address-${i}`} />
             </>
           ))}
         </details>
@@ -71,20 +84,52 @@ export function calendarPage(frame: Frame, { device, first, more }: CalendarPage
   });
 }
 
-function Add({ them: { name, address } }: { readonly them: Subscription }) {
+/** A calendar to subscribe to; `most`: the one that most people want. */
+type AddProps = { readonly them: Subscription; readonly most?: boolean };
+
+const asWebcal = (address: string) => address.replace(/^https?:/, "webcal:");
+
+function Add({ them: { name, address }, most = false }: AddProps) {
   return (
-    <a class="do" href={address.replace(/^https?:/, "webcal:")}>
+    <a class={most ? "do fill" : "do"} href={asWebcal(address)}>
       Add to my calendar<span class="unseen">: {name}</span>
     </a>
   );
 }
 
-function Copy({ them: { address } }: { readonly them: Subscription }) {
+/** An address to mark and copy by hand, with a button that a script shows. */
+function Copy({ them: { address }, of }: { readonly them: Subscription; readonly of: string }) {
   return (
     <p class="faint">
-      or copy <code>{address}</code>
+      or copy <code id={of}>{address}</code>{" "}
+      <button type="button" hidden data-copy={address} data-of={of}>
+        Copy
+      </button>
+      <span role="status" />
     </p>
   );
+}
+
+/** A calendar on the web, and the address of it that offers to subscribe. */
+type WebCalendar = { readonly name: string; readonly addressOf: (them: Subscription) => string };
+
+/**
+ * Google takes a calendar by its `webcal:` address and no other (calagator/calagator#556); it works on a computer, not in its
+ * Android app. Outlook takes the address on the web (from memory, unchecked).
+ */
+const WEB: readonly WebCalendar[] = [
+  {
+    name: "Google Calendar, on a computer",
+    addressOf: ({ address }) =>
+      `https://calendar.google.com/calendar/r?cid=${encodeURIComponent(asWebcal(address))}`,
+  },
+  { name: "Outlook.com", addressOf: outlookAt("https://outlook.live.com") },
+  { name: "Outlook at work", addressOf: outlookAt("https://outlook.office.com") },
+];
+
+function outlookAt(origin: string): WebCalendar["addressOf"] {
+  return ({ name, address }) =>
+    `${origin}/calendar/0/addfromweb?${new URLSearchParams({ url: address, name })}`;
 }
 
 /** What is said of each calendar is what its makers document or what was seen when it ran; the rest is "may". */
@@ -115,9 +160,9 @@ const WAYS: readonly { readonly device: Device; readonly name: string; readonly 
     name: "Google Calendar",
     says: (
       <p>
-        On a computer, under “Other calendars”, choose “From URL” and paste the address. It may look
-        for news only once or twice a day, and may leave out our reminders: set notifications for
-        this calendar in its settings.
+        On a computer, use its button above, or choose “From URL” under “Other calendars” and paste
+        the address; the phone then shows it too. It may look for news only once or twice a day, and
+        may leave out our reminders: set notifications for this calendar in its settings.
       </p>
     ),
   },
@@ -126,8 +171,8 @@ const WAYS: readonly { readonly device: Device; readonly name: string; readonly 
     name: "Outlook",
     says: (
       <p>
-        Add a calendar “from web” and paste the address that begins with https. Subscribed calendars
-        may stay silent there, and news may take a day.
+        Use its button above, or add a calendar “from web” and paste the address that begins with
+        https. Subscribed calendars may stay silent there, and news may take a day.
       </p>
     ),
   },
@@ -137,7 +182,8 @@ const WAYS: readonly { readonly device: Device; readonly name: string; readonly 
     says: (
       <p>
         New calendar, on the network, paste the address. It looks every half hour unless set
-        otherwise, and its reminders ring.
+        otherwise, and its reminders ring. If it could not reach us once, it switches the calendar
+        off: press “Enable” beside the calendar's name.
       </p>
     ),
   },

@@ -1,6 +1,7 @@
 import { html, raw } from "hono/html";
 import type { Child } from "hono/jsx";
 import { BAR_STYLE } from "../style/bar.ts";
+import { PAPER } from "../style/colours.ts";
 
 /** A garden's own page and where else its link leads, as the bar at the foot of every page under the link has it. */
 export type Frame = {
@@ -27,8 +28,14 @@ export type PageDocument = {
   readonly children: Child;
 };
 
-/** Where the pages' icon is served. */
-export const ICON = "/icon.svg";
+/** Where the pages' icon is served, and what Apple's home screens ask for. */
+export const [ICON, APPLE_ICON] = ["/icon.svg", "/icon-180.png"] as const;
+
+/** Where the script of every page under a link is served. */
+export const PAGE_SCRIPT = "/page.js";
+
+/** What a home screen asks for, under the link. */
+export const MANIFEST = "app.webmanifest";
 
 /** The place of every page that the bar does not name. */
 export const MORE = "more";
@@ -42,7 +49,7 @@ export function renderPage(shown: PageDocument): string {
   const own = frame === null || frame.garden === title;
   const page = (
     <html lang="en">
-      <head>{headOf(own ? title : `${title}, ${frame.garden}`, script)}</head>
+      <head>{headOf(own ? title : `${title}, ${frame.garden}`, frame, script)}</head>
       <body>
         <main>
           <header class={own && under !== undefined ? "top own" : "top"}>
@@ -60,15 +67,29 @@ export function renderPage(shown: PageDocument): string {
 }
 
 /** What stands in a head, as text: the writer holds such elements back and puts them in place in the finished page, one by one. */
-function headOf(title: string, script: string | undefined): Child {
+function headOf(title: string, frame: Frame | null, script: string | undefined): Child {
   const scripted = script === undefined ? "" : html`<script src="${script}" defer=""></script>`;
-  return html`${HEAD}<title>${title}</title>${LOOKS}${scripted}`;
+  const own = frame === null ? "" : ownHead(frame);
+  return html`${HEAD}<title>${title}</title>${LOOKS}${own}${scripted}`;
+}
+
+/** What a link's pages bring along: how a home screen shows them, and the script that they can do without. */
+function ownHead({ base }: Frame): Child {
+  return html`<link rel="manifest" href="${base}${MANIFEST}"/><script src="${PAGE_SCRIPT}" data-base="${base}" defer=""></script>`;
 }
 
 const HEAD = raw(
   '<meta charset="utf-8"/><meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover"/>',
 );
-const LOOKS = raw(`<link rel="icon" href="${ICON}"/><link rel="stylesheet" href="/paper.css"/>`);
+const LOOKS = raw(
+  [
+    `<link rel="icon" href="${ICON}"/><link rel="apple-touch-icon" href="${APPLE_ICON}"/><link rel="stylesheet" href="/paper.css"/>`,
+    ...(["light", "dark"] as const).map(
+      (light) =>
+        `<meta name="theme-color" media="(prefers-color-scheme: ${light})" content="${PAPER[light]}"/>`,
+    ),
+  ].join(""),
+);
 
 /** The bar at the foot; the place one is at is marked. */
 function Bar({ frame, place }: { readonly frame: Frame; readonly place: string }) {

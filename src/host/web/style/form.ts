@@ -9,6 +9,7 @@ button, .do {
   padding: 0.6rem 1rem; min-height: 3rem; min-width: 3rem; cursor: pointer; touch-action: manipulation;
 }
 .do { display: inline-flex; align-items: center; text-decoration: none; }
+.buttons { display: flex; flex-wrap: wrap; gap: 0.6rem; }
 .fill { color: var(--on); background: var(--link); }
 .end { color: var(--warn); border-color: var(--warn); background: var(--mild); }
 .ask { border: 1.5px solid var(--warn); border-radius: 0.4rem; padding: 0 1rem; margin: 0.75rem 0; color: var(--warn); }

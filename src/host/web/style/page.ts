@@ -4,7 +4,7 @@ import { SANS, SERIF } from "./type.ts";
  * How every page is set: a column of 40rem of type in a scale of five (15, 18, 20, 24 and 34 px), a double rule under the
  * head as on a sheet, and forms and buttons for a thumb. Classes for any page:
  * - `lead` the one sentence under a heading; `faint` what may be overlooked; `text` text whose lines stay lines;
- * - `fill` on the one button of a form that is wanted most, `do` on a link that looks like a button, `end` on a button that
+ * - `fill` on the one button of a form that is wanted most, `do` on a link that looks like a button, `buttons` round several, `end` on a button that
  *   takes something away;
  * - `note` what was just done or has to be known, `warning` the same where it should be seen first;
  * - `ask` a fold that asks once more before something is taken away (see `AskFirst`);

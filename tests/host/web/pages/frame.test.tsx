@@ -12,7 +12,7 @@ test("a page is a whole document in its language with one heading, and fetches f
   expect(html).toMatch(/^<!doctype html><html lang="en">/);
   expect(html.match(/<h1>/g)).toHaveLength(1);
   expect(html).toContain('name="viewport"');
-  expect(html).not.toMatch(/<script|style="| on\w+=|(?:src|href)="(?:https?:)?\/\//);
+  expect(html).not.toMatch(/style="| on\w+=|(?:src|href)="(?:https?:)?\/\//);
 });
 
 test("its title says which garden, and what a gardener wrote is text", () => {
@@ -45,6 +45,15 @@ test("a sheet gets the bar with its style, and is else as it was", () => {
   const barred = withBar(sheet, FRAME);
   expect(barred).toMatch(/<style>[^<]*\.bar \{[^<]*<\/style><nav class="bar"/);
   expect(barred.replace(/<style>.*<\/nav>/s, "")).toBe(sheet);
+});
+
+test("under a link a page brings what a home screen asks for and the script that it can do without", () => {
+  const html = renderPage({ title: "Frost", frame: FRAME, children: <p /> });
+  expect(html).toContain('<link rel="manifest" href="/g/l/m/app.webmanifest"/>');
+  expect(html).toContain('<script src="/page.js" data-base="/g/l/m/" defer');
+  expect(html.match(/<meta name="theme-color"/g)).toHaveLength(2);
+  const open = renderPage({ title: "Sowbell", frame: null, children: <p /> });
+  expect(open).not.toMatch(/<script|manifest/);
 });
 
 test("a script is asked for only by the page that has one", () => {
