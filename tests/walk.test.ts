@@ -56,6 +56,7 @@ const growing: SowingContext = {
   anchors: new Map(),
   observations: [],
   around: household.around,
+  soFar: null,
 };
 
 const windowOf = ({ window: { earliest, due, latest } }: Task) =>

@@ -18,7 +18,7 @@ import { driftK } from "./climate/drift.ts";
 import { observedWeatherOf } from "./climate/observed-weather.ts";
 import type { Anchors } from "./growth/anchors.ts";
 import { diaryAnchors, withLosses } from "./growth/diary-anchors.ts";
-import type { SowingContext } from "./growth/sowing-context.ts";
+import type { SeasonSoFar, SowingContext } from "./growth/sowing-context.ts";
 import { PRACTICES, sharedTasksOf, type Task, tasksOf } from "./practices/all.ts";
 import { haveReadyTasks } from "./practices/have-ready.ts";
 import { PASSES, type WholeGarden } from "./practices/practice.ts";
@@ -117,11 +117,12 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   const { around } = household;
   const data = climateDataOf(plan, observations, observedWeatherOf(input.weather, plan.site));
   const climate = climateFrom(data);
+  const soFar = seasonSoFar(input);
   const scheduler = taskSchedulerFor(plan, household, input);
   const contextsByPlanting = new Map<Planting, readonly SowingContext[]>();
   for (const chain of plantingRanks(plan.plantings))
     for (const pass of PASSES) {
-      const known = { climate, anchors: scheduler.anchors(), observations, around };
+      const known = { climate, anchors: scheduler.anchors(), observations, around, soFar };
       for (const planting of chain)
         contextsByPlanting.set(planting, sowingContextsOf(planting, plan, known));
       const contexts = chain.flatMap((planting) => contextsByPlanting.get(planting) ?? []);
@@ -134,6 +135,10 @@ function scheduleSeason(plan: Plan, input: SeasonInput): ScheduledPlan {
   const drift = input.weather && driftK(data, input.weather.asOf);
   const scheduled = scheduler.scheduled.map((each) => withWeatherReason(each, drift));
   return { scheduled, whole, anchors: scheduler.anchors(), climate: data };
+}
+
+function seasonSoFar({ weather, published }: ScheduleInput): SeasonSoFar | null {
+  return weather && { asOf: weather.asOf, toldOn: (task) => published[task]?.day ?? null };
 }
 
 /** Tasks put on their days, one group after another, and the anchors that the days have set by then. */

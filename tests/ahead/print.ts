@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { planOf } from "../gardens.ts";
 import { knownBefore, observedIn, STATIONS, type Station, YEARS } from "../hindcast/station.ts";
 import { type Asked, askedIn, LEADS } from "./dates.ts";
-import { movesIn } from "./moves.ts";
+import { type Moved, movesIn } from "./moves.ts";
 import { type Warned, warnedIn } from "./nights.ts";
 
 /*
@@ -62,10 +62,14 @@ for (const { station, year } of ALL) {
   console.log(nightsRow(seed, of));
 }
 
-console.log("\nJobs that moved in a month, a build every day:");
-console.log(cells("", "median", "most"));
+console.log(
+  "\nEntries still to come that changed in a month, a build every day: median and most of the year's months",
+);
+console.log(cells("", "moved", "most", "1 a ladder", "most", "retold", "most"));
 for (const { station, year } of ALL) {
   const seed = `${station.name} ${year}`;
-  const moves = movesIn(twelveAt(station, year), observedIn(station, year), seed);
-  console.log(cells(seed, median(moves), Math.max(...moves)));
+  const months = movesIn(twelveAt(station, year), observedIn(station, year), seed);
+  const of = (kind: keyof Moved) => months.map((each) => each[kind]);
+  const both = (kind: keyof Moved) => [median(of(kind)), Math.max(...of(kind))] as const;
+  console.log(cells(seed, ...both("entries"), ...both("things"), ...both("retold")));
 }

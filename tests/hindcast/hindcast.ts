@@ -144,7 +144,7 @@ function growingIn(plan: Plan, key: string, observed: ObservedWeather): SowingCo
   return {
     ...{ plan, planting: must(plan.plantings.find(({ crop }) => crop === key)), crop: ours(key) },
     ...{ bed: must(plan.beds[0]), climate: climateOf(plan, [], observed) },
-    ...{ sowing: 1, anchors: new Map(), observations: [], around: () => true },
+    ...{ sowing: 1, anchors: new Map(), observations: [], around: () => true, soFar: null },
   };
 }
 

@@ -40,6 +40,7 @@ export function grownIn(plan: Plan, told: Schedule): readonly SowingContext[] {
               anchors,
               observations: [],
               around: () => true,
+              soFar: null,
             },
           ]
         : [],

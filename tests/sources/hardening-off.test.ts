@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { plus } from "../../src/base/days/day.ts";
 import type { NumberRange } from "../../src/crops/facts.ts";
-import { ALL_DAY, hardeningLadder } from "../../src/engine/practices/harden-off.ts";
+import { ALL_DAY, hardeningLadder } from "../../src/engine/practices/ladder.ts";
 import { isoDay } from "../gardens.ts";
 import { missesOf } from "./misses.ts";
 import { degrees, must, ours } from "./ours.ts";

@@ -45,6 +45,7 @@ export function chancesIn(
     anchors: new Map(),
     observations: [],
     around: () => true,
+    soFar: null,
   };
   return CROPS.flatMap((crop) =>
     startMethodsOf(crop).flatMap((way) => {

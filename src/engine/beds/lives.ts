@@ -64,6 +64,7 @@ function firstContext(planting: Planting, season: ScheduledSeason): SowingContex
     anchors,
     observations: observationsAbout(observations, planting.key),
     around: () => true,
+    soFar: null,
   };
 }
 

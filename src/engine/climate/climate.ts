@@ -17,6 +17,8 @@ import { dayHoursOf } from "./sun.ts";
  */
 export type ObservedDay = DayAir & {
   readonly rainMm?: number | null;
+  /** The strongest gust [m/s], where that is known. */
+  readonly gustMps?: number | null;
   readonly believed?: number;
 };
 
@@ -41,6 +43,8 @@ export type Climate = Air & {
   readonly soilAheadC: (day: Day, bed: Bed | null, warmerK?: number) => number;
   /** How much of a difference from the usual soil lasts over those weeks, 0 to 1. */
   readonly lasting: (day: Day) => number;
+  /** A day's weather as it was measured or forecast; null where it is not known. */
+  readonly known: (day: Day) => ObservedDay | null;
   /** Whether a day's air is measured or forecast, and not of the smooth curve. */
   readonly isObserved: (day: Day) => boolean;
   /** A key that is equal for beds with equal soil: open, under film, or a bed's own where it was measured. */
@@ -167,6 +171,7 @@ export function climateFrom(data: ClimateData): Climate {
     soilAheadC: (day, bed, warmerK = 0) =>
       soilC(day, bed, warmerK) - (1 - lasting(day)) * (bare(day, warmerK) - curve(day, warmerK)),
     lasting,
+    known: (day) => observedWeather.get(day) ?? null,
     isObserved: (day) => observedWeather.has(day),
     soilKey: (bed) =>
       measured.appliesTo(bed) ? `bed ${bed?.key ?? ""}` : `${houseKey(bed)}${soilWarmedBy(bed).by}`,

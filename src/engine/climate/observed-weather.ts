@@ -25,9 +25,12 @@ export function observedWeatherOf(
 ): ObservedWeather {
   const colderK = colderBy?.si ?? 0;
   return new Map(
-    weather?.days.map(({ day, lowC, highC, rainMm }) => [
+    weather?.days.map(({ day, lowC, highC, rainMm, gustMps }) => [
       day,
-      { lowC: lowC - colderK, highC, rainMm, believed: believedAhead(day - weather.asOf) },
+      {
+        ...{ lowC: lowC - colderK, highC, rainMm, believed: believedAhead(day - weather.asOf) },
+        ...(gustMps !== null && { gustMps }),
+      },
     ]),
   );
 }

@@ -32,7 +32,13 @@ function assumedContextsIn(plan: Plan): readonly SowingContext[] {
     const crop = cropFor(planting);
     if (!crop || crop.overwinter || planting.inSince !== null) return [];
     const bed = bedOf(plan, planting);
-    const none = { sowing: 1, anchors: new Map(), observations: [], around: () => true };
+    const none = {
+      sowing: 1,
+      anchors: new Map(),
+      observations: [],
+      around: () => true,
+      soFar: null,
+    };
     return assumedContext({ plan, planting, crop, bed, climate: climate.at(bed), ...none }) ?? [];
   });
 }

@@ -20,6 +20,17 @@ export type SowingContext = {
   readonly observations: readonly Observation[];
   /** Whether anybody is at home that day; always true where the plan names nobody. */
   readonly around: (day: Day) => boolean;
+  /** This year's season as far as it is known; null: nobody was asked for the weather. */
+  readonly soFar: SeasonSoFar | null;
+};
+
+/**
+ * The day as of which this year's weather is known, and the day for which a task (by id) was told last; null: it never was. Only what
+ * must go on from where it stands asks for that, as hardening off does.
+ */
+export type SeasonSoFar = {
+  readonly asOf: Day;
+  readonly toldOn: (task: string) => Day | null;
 };
 
 /** The anchor of an act of this sowing, or null where it has none yet. */

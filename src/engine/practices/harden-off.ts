@@ -3,46 +3,17 @@ import { isTender } from "../../crops/index.ts";
 import { anchorOf, type SowingContext } from "../growth/sowing-context.ts";
 import { isRaisedInShade } from "../growth/summer-raised.ts";
 import { deed, RAISED, verb } from "./deeds.ts";
+import {
+  ALL_DAY,
+  type HardeningRung,
+  type HeldRung,
+  ladderOf,
+  NIGHTS,
+  WHOLE_DAYS,
+} from "./ladder.ts";
 import { definePractice } from "./practice.ts";
 import { how, type Sentence, why } from "./sentence.ts";
 import { anchorTaskIds, isMany, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
-
-/** Whole days out before the nights of a ladder. Source: common practice. */
-export const WHOLE_DAYS = 2;
-/** Nights out at the end of a ladder, the last ending on setting-out day. Source: common practice. */
-export const NIGHTS = 2;
-/** How long "all day" is [minutes]. Source: house rule; out at ten, in by dusk. */
-export const ALL_DAY = 600;
-
-/** A rung of the ladder: its number from 1, its day, and how long plants stay out; nights are out till morning. */
-export type HardeningRung = {
-  readonly number: number;
-  readonly day: Day;
-  readonly out: number | "night";
-};
-
-/**
- * The ladder for tender plants, counted back from setting out over days on which somebody is about: an hour,
- * then an hour more each day up to a whole one, then whole days, then nights, the last of them ending on setting-out day. A day
- * on which nobody is about is passed over; the hours of the next one go on from there. `days` at least 4.
- */
-export function hardeningLadder(
-  setOut: Day,
-  days: number,
-  around: (day: Day) => boolean,
-): readonly HardeningRung[] {
-  const dates: Day[] = [];
-  for (let back = 1; dates.length < days && back <= days + 21; back++) {
-    const day = plus(setOut, -back);
-    if (around(day)) dates.unshift(day);
-  }
-  const hours = dates.length - WHOLE_DAYS - NIGHTS;
-  return dates.map((day, i) => {
-    const out =
-      i < hours ? Math.min((i + 1) * 60, ALL_DAY) : i < hours + WHOLE_DAYS ? ALL_DAY : "night";
-    return { number: i + 1, day, out };
-  });
-}
 
 function placeText(rung: HardeningRung): string {
   if (rung.out === "night") return "";
@@ -55,7 +26,7 @@ function placeText(rung: HardeningRung): string {
 }
 
 /** Where and for how long, alone in its sentence, since plants that go out on one day may differ in nothing else. */
-function outSay(rung: HardeningRung, { setOut, floorC }: LadderParts): readonly Sentence[] {
+function outSay(rung: HeldRung, { setOut, floorC }: LadderParts): readonly Sentence[] {
   const instructions =
     rung.out === "night"
       ? [
@@ -70,7 +41,20 @@ function outSay(rung: HardeningRung, { setOut, floorC }: LadderParts): readonly 
           how(placeText(rung)),
           how("Water first. A cold or windy day: give the last hours again instead."),
         ];
-  return [...instructions, why("Out for good about ", { day: setOut }, ".")];
+  return [
+    ...instructions,
+    ...heldSentences(rung),
+    why("Out for good about ", { day: setOut }, "."),
+  ];
+}
+
+/** `In on 9 and 10 May: too cold by the forecast. The same hours come now.`; none where nothing held it. */
+function heldSentences({ held }: HeldRung): readonly Sentence[] {
+  const [first] = held;
+  if (first === undefined) return [];
+  const days = held.flatMap(({ day }, i) => [...(i === 0 ? [] : [" and "]), { day }]);
+  const whys = [...new Set(held.map(({ why }) => why))].join(" and ");
+  return [why("Not on ", ...days, `: the forecast is too ${whys}, and they stay in.`)];
 }
 
 /** What all rungs of one ladder share. */
@@ -84,7 +68,7 @@ type LadderParts = Pick<TaskOf, "because" | "basis" | "hangsOn"> & {
 
 function rungTasks(
   context: SowingContext,
-  rung: HardeningRung,
+  rung: HeldRung,
   shared: LadderParts,
 ): readonly TaskOf<"harden off">[] {
   const { object, because, basis, hangsOn } = shared;
@@ -211,9 +195,10 @@ function tasks(context: SowingContext): readonly TaskOf<"harden off">[] {
     basis: out.basis,
     hangsOn: anchorTaskIds(context, "set out"),
   };
-  return hardeningLadder(out.day, days, context.around).flatMap((rung) =>
-    rungTasks(context, rung, shared),
-  );
+  const { rungs } = ladderOf(context, { setOut: out.day, days, floorC, by: out.day });
+  return rungs
+    .filter(({ day }) => day < out.day)
+    .flatMap((rung) => rungTasks(context, rung, shared));
 }
 
 /** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */

@@ -42,13 +42,16 @@ export function sowingNumbers(context: SowingContext): readonly number[] {
 }
 
 /** What a garden's contexts share; `facts` are those of its whole diary. */
-export type GardenState = Pick<SowingContext, "climate" | "anchors" | "observations" | "around">;
+export type GardenState = Pick<
+  SowingContext,
+  "climate" | "anchors" | "observations" | "around" | "soFar"
+>;
 
 /** Each sowing of a planting in its plan's garden, the first first; none where the facts do not know the crop. */
 export function sowingContextsOf(
   planting: Planting,
   plan: Plan,
-  { climate, anchors, observations: facts, around }: GardenState,
+  { climate, anchors, observations: facts, around, soFar }: GardenState,
 ): readonly SowingContext[] {
   const crop = cropFor(planting);
   if (!crop) return [];
@@ -63,6 +66,7 @@ export function sowingContextsOf(
     anchors,
     observations: observationsAbout(facts, planting.key),
     around,
+    soFar,
   };
   return sowingNumbers(first).map((sowing) => (sowing === 1 ? first : { ...first, sowing }));
 }

@@ -12,7 +12,15 @@ import { regionOf } from "../rules/regions.ts";
 import { piecesOf } from "./care.ts";
 import { type Guards, settingOutGuards, testReasons, whyDecided } from "./date-decision-texts.ts";
 import { deed, IN, PLANTED, RAISED, verb } from "./deeds.ts";
-import { hardeningLadder, NIGHTS, WHOLE_DAYS } from "./harden-off.ts";
+import {
+  HELD_UP,
+  type HoldReason,
+  hardeningLadder,
+  holdSettingOut,
+  ladderOf,
+  NIGHTS,
+  WHOLE_DAYS,
+} from "./ladder.ts";
 import { definePractice } from "./practice.ts";
 import { caution, householdOnly, how, type Sentence, sign, why } from "./sentence.ts";
 import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
@@ -89,6 +97,49 @@ function hardenedBy(context: SowingContext, day: Day, last: Day): Day {
   return day;
 }
 
+/** The day on which they go out by the forecast: once hardened off, and not into cold or wind that is known ahead; `last` at the latest. */
+function heldBack(
+  context: SowingContext,
+  from: Day,
+  last: Day,
+): { readonly day: Day; readonly why: HoldReason | "hardening" | null } {
+  const { planting, crop, soFar } = context;
+  if (soFar === null || crop.indoors === null) return { day: from, why: null };
+  const { hardenDays, nightFloorC } = crop.indoors;
+  const hardens = planting.start === "seed indoors";
+  const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? hardenDays.value);
+  const parts = { setOut: from, days, floorC: nightFloorC.value, by: last };
+  let day = hardens ? earliest(last, latest(from, ladderOf(context, parts).doneBy)) : from;
+  let why: HoldReason | "hardening" | null = day > from ? "hardening" : null;
+  for (
+    let hold = holdSettingOut(context, day);
+    hold !== null;
+    hold = holdSettingOut(context, day)
+  ) {
+    why = hold;
+    if (day >= last) break;
+    day = plus(day, 1);
+  }
+  return { day, why };
+}
+
+/** Why the forecast holds them back, and what is to be done where they can wait no longer. */
+function heldBackSentences(
+  { day, why: held }: ReturnType<typeof heldBack>,
+  last: Day,
+): readonly Sentence[] {
+  if (held === null) return [];
+  if (held !== "hardening" && day >= last)
+    return [
+      caution(`The nights ahead are ${held}, and they can wait no longer: plant under hoops.`),
+    ];
+  return [
+    held === "hardening"
+      ? why("Cold or windy days held up their hardening off.")
+      : why(`Not sooner: the forecast is too ${held}.`),
+  ];
+}
+
 function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
   const { planting, crop } = context;
   const facts = crop.settingOut;
@@ -109,9 +160,11 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
   const open = isTender(crop) && !context.climate.underGlass;
   const hardens = open && planting.start === "seed indoors";
   const last = fixed ? out.day : lastDay(context, out);
-  const day = hardens && !fixed ? hardenedBy(context, out.day, last) : out.day;
+  const whole = hardens && !fixed ? hardenedBy(context, out.day, last) : out.day;
+  const held = open && !fixed ? heldBack(context, whole, last) : { day: whole, why: null };
+  const { day } = held;
   const moved =
-    day === out.day
+    whole === out.day
       ? []
       : [householdOnly(why("Not sooner, because nobody is there to harden them off."))];
   const bought = open && planting.start === "plants";
@@ -128,7 +181,7 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
       harm: "this week",
       rhythm: "session",
       minutes: planting.amount?.kind === "plants" ? 10 + 3 * planting.amount.count : 45,
-      kinds: hardens ? [HARDENED] : [],
+      kinds: [...(hardens ? [HARDENED] : []), ...(held.why === null ? [] : [HELD_UP])],
       title: { verb: "Set out", object: objectOf(context), where: "bed" },
       say: [
         ...(crop.support?.first ? [how(crop.support.first)] : []),
@@ -144,6 +197,7 @@ function tasks(context: SowingContext): readonly TaskOf<"set out">[] {
         sign("A grey day or late afternoon, and a handful of soil crumbles."),
         reason(context, out, guards),
         ...moved,
+        ...heldBackSentences(held, last),
         ...hoops,
         ...glass,
       ],

@@ -191,7 +191,7 @@ export function plantingTask<const Practice extends string>(
   const { planting } = context;
   const fullStep = stepOf(context, step);
   const identity: TaskIdentity<Practice> = {
-    id: `${planting.key}/${slugOf(practice)}/${fullStep}`,
+    id: plantingTaskId(context, practice, step),
     subject: { kind: "planting", key: planting.key },
     bed: planting.bed,
     crop: planting.crop,
@@ -200,6 +200,11 @@ export function plantingTask<const Practice extends string>(
     whose: planting.whose,
   };
   return taskOf(identity, parts);
+}
+
+/** The id that a sowing's task of a practice and a step has. */
+export function plantingTaskId(context: SowingContext, practice: string, step: string): string {
+  return `${context.planting.key}/${slugOf(practice)}/${stepOf(context, step)}`;
 }
 
 /** A task of a bed or of the whole garden. */

@@ -4,9 +4,10 @@ import { everyOtherSaturday } from "../practices/round.ts";
 import { why } from "../practices/sentence.ts";
 import type { Harm, Window } from "../practices/task.ts";
 import type { ToldOn } from "../practices/told-on.ts";
+import { movedWindow, standingOf } from "./calm.ts";
 import { sharedDaysOf } from "./gather.ts";
 import type { Household } from "./household.ts";
-import { isStillValid, putOffWindow, withPublishedDays } from "./published-state.ts";
+import { withPublishedDays } from "./published-state.ts";
 import type { PublishedState, PublishedTask, ScheduledTask } from "./scheduled-task.ts";
 import {
   type Choice,
@@ -79,13 +80,15 @@ function commonWindow(group: TaskGroup): Window {
   return { earliest: from, due, latest: to, better: group[0].window.better };
 }
 
-/** What was last published for the whole group, where it is still valid. */
+/** What was last published for the whole group, where it is still valid; `calledSince` as of now. */
 function stillPublished(
   group: TaskGroup,
   { publishedState, household, weatherAsOf }: SchedulingInput,
 ): PublishedTask | null {
   const published = publishedState[group[0].id];
-  if (!published || !group.every((task) => isStillValid(published, task, weatherAsOf))) return null;
+  if (!published) return null;
+  const standings = group.map((task) => standingOf(published, task, weatherAsOf));
+  if (standings.some(({ stays }) => !stays)) return null;
   const people = eligible(household, group);
   const able = published.people.every((key) =>
     people.some((person) => person.key === key && household.about(person, published.day)),
@@ -93,7 +96,10 @@ function stillPublished(
   const named =
     published.people.length > 0 || household.people.length === 0 || group[0].rhythm === "warning";
   const away = published.people.length === 0 && !household.around(published.day);
-  return able && named && !away ? published : null;
+  if (!able || !named || away) return null;
+  const { calledSince: _, ...rest } = published;
+  const [calledSince] = standings.flatMap((each) => each.calledSince ?? []);
+  return calledSince === undefined ? rest : { ...rest, calledSince };
 }
 
 /** The window, beginning no sooner than the days of its predecessors. */
@@ -119,7 +125,11 @@ function onRound({ round }: Task, window: Window): Window {
 function choose(group: TaskGroup, input: SchedulingInput, shared: Day | undefined): Choice {
   const own = commonWindow(group);
   const { publishedState, weatherAsOf } = input;
-  const later = putOffWindow(publishedState[group[0].id], own, weatherAsOf);
+  const later = movedWindow(
+    publishedState[group[0].id],
+    { window: own, kinds: group[0].kinds },
+    weatherAsOf,
+  );
   const near = shared === undefined ? later : { ...own, due: shared };
   const wanted = onRound(group[0], inOrder(group, near, input.days));
   const choice = chooseIn(group, wanted, input);
@@ -160,7 +170,7 @@ function scheduleTimed(task: Task, input: SchedulingInput): ScheduledTask {
 }
 
 type TaskSlot = Pick<ScheduledTask, "day" | "people"> &
-  Partial<Pick<ScheduledTask, "window" | "at" | "done" | "told" | "note">>;
+  Partial<Pick<ScheduledTask, "window" | "at" | "done" | "told" | "note" | "calledSince">>;
 
 /** Builds every scheduled task with the same fields in the same order. */
 function scheduledOn(
@@ -179,6 +189,7 @@ function scheduledOn(
     done: slot.done ?? null,
     told: slot.told ?? null,
     note: slot.note ?? null,
+    ...(slot.calledSince !== undefined && { calledSince: slot.calledSince }),
   };
 }
 
@@ -213,7 +224,9 @@ function scheduleGroup(
     if (!published || !own) return scheduledOn(task, input, { day, people, note: choice.note });
     const say = withPublishedDays(task.say, own.days);
     const calm = say === task.say ? task : { ...task, say };
-    return scheduledOn(calm, input, { day, people, window: own.window, note: published.note });
+    const { note, calledSince } = published;
+    const called = calledSince === undefined ? {} : { calledSince };
+    return scheduledOn(calm, input, { day, people, window: own.window, note, ...called });
   });
 }
 

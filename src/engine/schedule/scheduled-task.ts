@@ -25,6 +25,8 @@ export type ScheduledTask = {
   readonly told: Pick<ScheduledTask, "day" | "people" | "at"> | null;
   /** Notes of scheduling: an absence it had to avoid, or that it does not fit. */
   readonly note: Sentence | null;
+  /** The first day on which this year's weather called for another day than this; left out: it does not. */
+  readonly calledSince?: Day;
 };
 
 /** What a look back over many tasks reads of each: neither its sentences nor its reasons. */
@@ -44,6 +46,8 @@ export type PublishedTask = {
   readonly days: readonly Day[];
   readonly lead: boolean;
   readonly note: Sentence | null;
+  /** As in ScheduledTask. */
+  readonly calledSince?: Day;
 };
 
 /** How each task (by id) was last published, stored with the garden so that dates stay calm. */

@@ -1,7 +1,7 @@
 import { WORTH_SAYING_K } from "../climate/drift.ts";
 import type { Basis } from "../growth/anchors.ts";
 import { type Sentence, why } from "../practices/sentence.ts";
-import { CALM_DAYS } from "./published-state.ts";
+import { CALM_DAYS } from "./calm.ts";
 import type { ScheduledTask } from "./scheduled-task.ts";
 
 /** What a day hangs on where warmth or cold can move it. */

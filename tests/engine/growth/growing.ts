@@ -10,7 +10,7 @@ import {
   type Basis,
 } from "../../../src/engine/growth/anchors.ts";
 import { isReached, type Milestone } from "../../../src/engine/growth/milestones.ts";
-import type { SowingContext } from "../../../src/engine/growth/sowing-context.ts";
+import type { SeasonSoFar, SowingContext } from "../../../src/engine/growth/sowing-context.ts";
 import { PRACTICES } from "../../../src/engine/practices/all.ts";
 import { parseDiary } from "../../../src/garden/diary/parse.ts";
 import type { Plan, Planting, Site } from "../../../src/garden/model/plan.ts";
@@ -29,6 +29,7 @@ export type Given = {
   readonly around?: (day: Day) => boolean;
   readonly sowing?: number;
   readonly observed?: ObservedWeather;
+  readonly soFar?: SeasonSoFar;
 };
 
 /** Anchors of the first sowing of a planting, seen where a gardener sees them and placed where not. */
@@ -62,6 +63,7 @@ export function growingOf(text: string, name: string, given: Given = {}): Sowing
     anchors: given.anchors ?? anchorsOf(planting.key, given.acts ?? {}),
     observations: facts.filter((fact) => "planting" in fact && fact.planting === planting.key),
     around: given.around ?? (() => true),
+    soFar: given.soFar ?? null,
   };
 }
 

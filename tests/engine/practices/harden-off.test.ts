@@ -1,102 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type Day, isoOf, plus, weekdayOf } from "../../../src/base/days/day.ts";
-import {
-  ALL_DAY,
-  HARDEN_OFF,
-  hardeningLadder,
-  NIGHTS,
-  WHOLE_DAYS,
-} from "../../../src/engine/practices/harden-off.ts";
+import { HARDEN_OFF } from "../../../src/engine/practices/harden-off.ts";
 import { isoDay, QUARRY } from "../../gardens.ts";
 import { withCrops } from "../../winters.ts";
 import { type Given, growingOf } from "../growth/growing.ts";
 import { said, stepOf, tasksIn, titles, told, windowsOf } from "./told.ts";
-
-const OUT = isoDay("2027-05-21");
-const always = () => true;
-
-/** `05-11 1 h`, `05-17 all day`, `05-19 night`. */
-const rungs = (setOut: Day, days: number, around: (day: Day) => boolean = always) =>
-  hardeningLadder(setOut, days, around).map(({ day, out }) => {
-    const lasts = out === "night" ? "night" : out === ALL_DAY ? "all day" : `${out / 60} h`;
-    return `${isoOf(day).slice(5)} ${lasts}`;
-  });
-
-describe("the ladder before setting out on 21 May", () => {
-  test("is an hour, then an hour more each day, two whole days, then nights to setting-out day", () => {
-    expect(rungs(OUT, 10)).toEqual([
-      "05-11 1 h",
-      "05-12 2 h",
-      "05-13 3 h",
-      "05-14 4 h",
-      "05-15 5 h",
-      "05-16 6 h",
-      "05-17 all day",
-      "05-18 all day",
-      "05-19 night",
-      "05-20 night",
-    ]);
-  });
-
-  test("passes a day over on which nobody is about, and goes on from there", () => {
-    const around = (day: Day) => day !== isoDay("2027-05-14");
-    expect(rungs(OUT, 10, around).slice(0, 5)).toEqual([
-      "05-10 1 h",
-      "05-11 2 h",
-      "05-12 3 h",
-      "05-13 4 h",
-      "05-15 5 h",
-    ]);
-  });
-
-  test("of a week has three days of hours", () => {
-    expect(rungs(OUT, 7)).toEqual([
-      "05-14 1 h",
-      "05-15 2 h",
-      "05-16 3 h",
-      "05-17 all day",
-      "05-18 all day",
-      "05-19 night",
-      "05-20 night",
-    ]);
-  });
-
-  test("of three weeks never asks for more hours than a day has", () => {
-    const long = hardeningLadder(OUT, 21, always);
-    expect(long).toHaveLength(21);
-    expect(Math.max(...long.map(({ out }) => (out === "night" ? 0 : out)))).toBe(ALL_DAY);
-  });
-
-  test("has fewer rungs, and the last ones whole, where somebody is about on too few days", () => {
-    const around = (day: Day) => weekdayOf(day) === 7;
-    expect(rungs(OUT, 10, around)).toEqual([
-      "04-25 all day",
-      "05-02 all day",
-      "05-09 night",
-      "05-16 night",
-    ]);
-  });
-
-  test("keeps its shape whoever is about: hours rise by one, then whole days, then nights", () => {
-    const free = fc.array(fc.boolean(), { minLength: 40, maxLength: 40 });
-    fc.assert(
-      fc.property(fc.integer({ min: 4, max: 14 }), free, (days, about) => {
-        const steps = hardeningLadder(OUT, days, (day) => about[OUT - day] ?? true);
-        if (steps.length < days) return true;
-        const outs = steps.map(({ out }) => out);
-        const hours = days - WHOLE_DAYS - NIGHTS;
-        const expected = [
-          ...Array.from({ length: hours }, (_, i) => (i + 1) * 60),
-          ...Array<number>(WHOLE_DAYS).fill(ALL_DAY),
-          ...Array<string>(NIGHTS).fill("night"),
-        ];
-        const inOrder = steps.every(({ day }, i) => day > (steps[i - 1]?.day ?? 0) && day < OUT);
-        return inOrder && JSON.stringify(outs) === JSON.stringify(expected);
-      }),
-    );
-  });
-});
 
 const tomatoes = (given: Given = {}) =>
   growingOf(QUARRY, "tomato", {
@@ -229,13 +136,4 @@ test("what is raised outdoors in summer's warmth needs no hardening", () => {
     });
   expect(tasksIn(HARDEN_OFF, broccoli("2027-08-21"))).toEqual([]);
   expect(tasksIn(HARDEN_OFF, broccoli("2027-02-01"))).toHaveLength(2);
-});
-
-test("the last rung is always the day before setting out, where somebody is about then", () => {
-  fc.assert(
-    fc.property(fc.integer({ min: 4, max: 20 }), fc.integer({ min: 0, max: 300 }), (days, on) => {
-      const setOut = plus(isoDay("2027-01-01"), on);
-      return hardeningLadder(setOut, days, always).at(-1)?.day === plus(setOut, -1);
-    }),
-  );
 });
