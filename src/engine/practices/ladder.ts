@@ -124,9 +124,9 @@ function walk(
   const rungs = [...passed];
   for (const rung of planned.slice(passed.length)) {
     const last = rungs.at(-1)?.day;
-    const next = last === undefined ? asOf : latest(asOf, plus(last, 1));
+    const next = last === undefined ? asOf : plus(last, 1);
     // What is under way goes on day by day, however far the day of setting out has moved.
-    const from = passed.length > 0 ? next : latest(next, rung.day);
+    const from = passed.length > 0 ? next : latest(next, asOf, rung.day);
     rungs.push({ ...rung, ...firstDayOut(context, from, { out: rung.out, floorC, holds }) });
   }
   return { rungs, doneBy: plus(rungs.at(-1)?.day ?? plus(by, -1), 1) };
@@ -143,7 +143,7 @@ function passedDay(context: SowingContext, rung: HardeningRung, asOf: Day): Day 
 /** The longest that somebody is waited for [days]; the same as `hardeningLadder` looks back. */
 const MOST_WAITED_DAYS = 21;
 
-/** The first day from one on with somebody about and no weather against it. */
+/** The first day from one on, today at the soonest, with somebody about and no weather against it; and the days that had. */
 function firstDayOut(
   context: SowingContext,
   from: Day,
@@ -154,11 +154,13 @@ function firstDayOut(
   }: { readonly out: HardeningRung["out"]; readonly floorC: number; readonly holds: boolean },
 ): Pick<HeldRung, "day" | "held"> {
   const held: { readonly day: Day; readonly why: HoldReason }[] = [];
-  for (let day = from; day <= from + MOST_WAITED_DAYS; day = plus(day, 1)) {
-    const why =
-      holds && isNear(context, day) ? holdOn(context.climate, day, { out, floorC }) : null;
+  const asOf = context.soFar?.asOf ?? from;
+  const today = latest(from, asOf);
+  for (let day = from; day <= today + MOST_WAITED_DAYS; day = plus(day, 1)) {
+    const counts = day < asOf || (holds && isNear(context, day));
+    const why = counts ? holdOn(context.climate, day, { out, floorC }) : null;
     if (why !== null) held.push({ day, why });
-    else if (context.around(day)) return { day, held };
+    else if (day >= asOf && context.around(day)) return { day, held };
   }
-  return { day: from, held: [] };
+  return { day: today, held: [] };
 }

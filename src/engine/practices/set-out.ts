@@ -23,7 +23,14 @@ import {
 } from "./ladder.ts";
 import { definePractice } from "./practice.ts";
 import { caution, householdOnly, how, type Sentence, sign, why } from "./sentence.ts";
-import { anchorTaskIds, objectOf, plantingTask, type TaskOf, window } from "./task.ts";
+import {
+  anchorTaskIds,
+  objectOf,
+  plantingTask,
+  plantingTaskId,
+  type TaskOf,
+  window,
+} from "./task.ts";
 
 /** Days that hardened plants may wait for their bed. Source: common practice; pots dry out and roots circle. */
 const MAY_WAIT_DAYS = 10;
@@ -109,8 +116,12 @@ function heldBack(
   const hardens = planting.start === "seed indoors";
   const days = Math.max(WHOLE_DAYS + NIGHTS, planting.hardenDays ?? hardenDays.value);
   const parts = { setOut: from, days, floorC: nightFloorC.value, by: last };
-  let day = hardens ? earliest(last, latest(from, ladderOf(context, parts).doneBy)) : from;
-  let why: HoldReason | "hardening" | null = day > from ? "hardening" : null;
+  const hardened = hardens ? latest(from, ladderOf(context, parts).doneBy) : from;
+  const told = soFar.toldOn(plantingTaskId(context, "set out", "1"));
+  // What is still to come can't be in days that are over.
+  const today = told !== null && told >= soFar.asOf ? soFar.asOf : from;
+  let day = earliest(last, latest(hardened, today));
+  let why: HoldReason | "hardening" | null = hardened > from ? "hardening" : null;
   for (
     let hold = holdSettingOut(context, day);
     hold !== null;
