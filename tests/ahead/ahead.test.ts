@@ -59,6 +59,7 @@ describe("nights ahead", () => {
     expect(warned.nights).toBeGreaterThan(3);
     expect(warned.sameDay / warned.nights).toBeGreaterThan(0.9);
     expect(warned.twoAhead / warned.nights).toBeGreaterThan(0.7);
-    expect(warned.inVain).toBeLessThan(2 * warned.nights + 5);
+    expect(warned.inVain).toBeLessThan(warned.standing);
+    expect(warned.standingLosing / warned.losing).toBeGreaterThan(0.7);
   });
 });

@@ -42,7 +42,19 @@ function datesTable(asked: readonly Asked[]): readonly string[] {
 }
 
 const nightsRow = (name: string, of: Warned) =>
-  cells(name, of.nights, of.twoAhead, of.oneAhead, of.sameDay, of.missed, of.inVain);
+  cells(
+    name,
+    ...[of.nights, of.twoAhead, of.oneAhead, of.sameDay, of.missed, of.standing],
+    ...[of.losing, of.standingLosing, of.inVain, of.farInVain],
+  );
+
+const sumOf = (all: readonly Warned[]): Warned =>
+  Object.fromEntries(
+    (Object.keys(all[0] ?? {}) as (keyof Warned)[]).map((key) => [
+      key,
+      all.reduce((sum, each) => sum + each[key], 0),
+    ]),
+  ) as Warned;
 
 const median = (values: readonly number[]) =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
@@ -54,13 +66,21 @@ console.log(cells("", ...LEADS));
 for (const row of datesTable(ALL.flatMap(({ station, year }) => askedIn(station, year))))
   console.log(row);
 
-console.log("\nNights on which frost asked for work in a garden of twelve plantings:");
-console.log(cells("", "nights", "2 ahead", "1 ahead", "same day", "missed", "in vain"));
-for (const { station, year } of ALL) {
+console.log("\nNights on which cold asked for work in a garden of twelve plantings:");
+console.log(
+  cells(
+    "",
+    ...["nights", "2 ahead", "1 ahead", "same day", "missed", "standing"],
+    ...["killing", "standing", "in vain", "by 2 °F"],
+  ),
+);
+const warned = ALL.map(({ station, year }) => {
   const seed = `${station.name} ${year}`;
   const of = warnedIn(twelveAt(station, year), observedIn(station, year), seed);
   console.log(nightsRow(seed, of));
-}
+  return of;
+});
+console.log(nightsRow("all", sumOf(warned)));
 
 console.log(
   "\nEntries still to come that changed in a month, a build every day: median and most of the year's months",

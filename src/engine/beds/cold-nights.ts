@@ -10,6 +10,19 @@ import { type FrostTonight, frostTonight } from "./frost-tonight.ts";
 const OFF_BY_K = [0, 0.5, 1] as const;
 
 /**
+ * How far below that a night must fall to warn of it for plants that a light frost only hurts [K]; and the air at which a plant is one
+ * that the first frost kills [°C]. A forecast is as often too cold as too mild, so near its own limit every other warning is in vain;
+ * that is worth it for what would be lost, and less so for the rest. Source: house rule, tried on the same years.
+ */
+const [SURELY_K, TENDER_C] = [0.5, -1.1];
+
+/**
+ * How much milder than what would be lost a night must be forecast before its warning is taken back [K]. Source: house rule, tried on
+ * the same years: most of how far the forecast of a night is off.
+ */
+const KEPT_K = 1;
+
+/**
  * A night that is forecast, by the day before it, and what the garden needs for it were it colder by `offByK`. `saidC`: how cold
  * [°C] it was said to be when it was warned of, where that warning is to be taken back and nothing is to be done; else null.
  */
@@ -36,14 +49,25 @@ export function coldNightsIn(year: YearCourse, weather: KnownWeather | null): re
     const offByK = OFF_BY_K[day - asOf] ?? 0;
     const reportAt = (lowC: number) => frostTonight(year, day, lowC - offByK);
     const night = { day, forecastC, offByK, report: reportAt(forecastC) };
-    if (asksForWork(night.report)) return [{ ...night, saidC: null }];
     const saidC = saidColder.find((each) => each.day === morning.day)?.lowC ?? null;
-    return saidC !== null && asksForWork(reportAt(saidC)) ? [{ ...night, saidC }] : [];
+    const isStanding =
+      saidC !== null && wouldLose(reportAt(saidC)) && wouldLose(reportAt(forecastC - KEPT_K));
+    const isWorthIt = (lowC: number) =>
+      wouldLose(reportAt(lowC)) || asksForWork(reportAt(lowC + SURELY_K));
+    if (isStanding || isWorthIt(forecastC)) return [{ ...night, saidC: null }];
+    return saidC !== null && isWorthIt(saidC) ? [{ ...night, saidC }] : [];
   });
 }
 
+/** Whether plants would be lost that the first frost kills. */
+export function wouldLose({ beds }: FrostTonight): boolean {
+  return beds.some(({ plants }) =>
+    plants.some(({ need, killsC }) => need.kind !== "leave" && (killsC ?? TENDER_C) > TENDER_C),
+  );
+}
+
 /** Whether the cold asks for anything; trays that come in every evening are no news. */
-function asksForWork({ beds, trays }: FrostTonight): boolean {
+export function asksForWork({ beds, trays }: FrostTonight): boolean {
   return (
     beds.some(({ plants }) => plants.some(({ need }) => need.kind !== "leave")) ||
     trays.some(({ need, place }) => need !== "leave" && place !== "out by day")
