@@ -55,16 +55,16 @@ export type HeldRung = HardeningRung & {
 export type Ladder = { readonly rungs: readonly HeldRung[]; readonly doneBy: Day };
 
 /**
- * The mean of a day [°C] under which no tender seedling is carried out, and a gust that tears at them [m/s]. Source: house rule: at ten
- * in the morning the air is near the day's mean, and from 50 °F down the tender stand still (common practice); Beaufort 7, from
- * 13.9 m/s, World Meteorological Organization.
+ * A high under which no tender seedling is carried out by day, a low under which none is left out, whatever else they bear [°C], and a
+ * gust that tears at them [m/s]. Source: house rule: on a day that never gets to 50 °F the tender stand still, and a night under 40 °F
+ * is near frost at the leaves; what is between is told in the text. Beaufort 7, from 13.9 m/s, World Meteorological Organization.
  */
-const [COLD_C, WINDY_MPS] = [10, 13.9];
+const [COLD_DAY_C, COLD_NIGHT_C, WINDY_MPS] = [10, 4, 13.9];
 
 /** Days ahead, today with them, whose forecast holds a rung. Source: house rule: farther ahead it is taken back too often. */
 const HELD_AHEAD = 2;
 
-/** Whether a day is known to be too cold or windy for a rung: for hours out by its mean, for a night by the low that ends it [°C]. */
+/** Whether a day is known to be too cold or windy for a rung: for hours out by its high, for a night by the low that ends it. */
 function holdOn(
   climate: Climate,
   day: Day,
@@ -72,9 +72,9 @@ function holdOn(
 ): HoldReason | null {
   const known = climate.known(day);
   if ((known?.gustMps ?? 0) >= WINDY_MPS) return "windy";
-  if (out === "night")
-    return (climate.known(plus(day, 1))?.lowC ?? floorC) < floorC ? "cold" : null;
-  return known !== null && (known.lowC + known.highC) / 2 < COLD_C ? "cold" : null;
+  if (out !== "night") return (known?.highC ?? COLD_DAY_C) < COLD_DAY_C ? "cold" : null;
+  const leastC = Math.min(floorC, COLD_NIGHT_C);
+  return (climate.known(plus(day, 1))?.lowC ?? leastC) < leastC ? "cold" : null;
 }
 
 /** The same for the day on which plants go out for good and the night after it. */

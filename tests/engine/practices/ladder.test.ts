@@ -108,7 +108,7 @@ test("the last rung is always the day before setting out, where somebody is abou
 });
 
 const MILD: ObservedDay = { lowC: 12, highC: 24, gustMps: 4 };
-const COLD: ObservedDay = { lowC: 2, highC: 12, gustMps: 4 };
+const COLD: ObservedDay = { lowC: 1, highC: 9, gustMps: 4 };
 const GALE: ObservedDay = { lowC: 12, highC: 24, gustMps: 18 };
 
 /** What a season's weather is as of a day, mild but for these days, and what was told of rungs by then, by number. */
@@ -178,7 +178,7 @@ describe("a ladder in a season that is known", () => {
       7: "2027-05-17",
       8: "2027-05-18",
     };
-    const cold = { "2027-05-20": { ...MILD, lowC: 4 } };
+    const cold = { "2027-05-20": { ...MILD, lowC: 2 } };
     expect(daysOf({ asOf: "2027-05-19", told, weather: cold }).slice(8)).toEqual([
       "05-20",
       "05-21",
