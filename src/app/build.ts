@@ -8,6 +8,7 @@ import {
   horizonOf,
   type PublishedState,
   publishedStateOf,
+  spellsIn,
   type Year,
   type YearCourse,
 } from "../engine/index.ts";
@@ -62,7 +63,11 @@ export function buildSchedule(
 ): Schedule {
   const year = buildYear(garden, horizon, published);
   const weather = garden.weather ?? null;
-  const ahead = { coldNights: coldNightsIn(year, weather), hardDays: hardDaysIn(year, weather) };
+  const ahead = {
+    coldNights: coldNightsIn(year, weather),
+    hardDays: hardDaysIn(year, weather),
+    spells: spellsIn(year, weather),
+  };
   const events = yearEvents(year, ahead);
   const keys = new Set(events.map(({ key }) => key));
   const { scheduled } = year;

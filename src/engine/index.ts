@@ -16,6 +16,7 @@ export { type HardDay, hardDaysIn } from "./beds/hard-days.ts";
 export type { FrostNeed, LeaveReason } from "./beds/night-needs.ts";
 export type { Life, PlantingRecord, SowingRecord } from "./beds/planting-record.ts";
 export { type BedSpace, freeInBeds, roomIn } from "./beds/room.ts";
+export { type Spell, spellsIn } from "./beds/spells.ts";
 export type { Tray } from "./beds/trays-tonight.ts";
 export type { BedWater, WateringWeek } from "./beds/watering-weeks.ts";
 export { buildBaseline, buildYear } from "./build.ts";

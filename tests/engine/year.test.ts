@@ -10,7 +10,7 @@ import { LIVED } from "../views/paper/paper-year.ts";
 import { firstPlan, GARDENS } from "../views/pictures/drawn.ts";
 
 /** No weather is known. */
-const NOTHING_AHEAD = { coldNights: [], hardDays: [] };
+const NOTHING_AHEAD = { coldNights: [], hardDays: [], spells: [] };
 
 const AWAY = LIVED.replace(
   "beds:\n",

@@ -3,7 +3,7 @@ import { yearEvents } from "../../src/views/year-events.ts";
 import { isoDay, QUARRY, tellOf } from "../gardens.ts";
 
 /** No weather is known. */
-const NOTHING_AHEAD = { coldNights: [], hardDays: [] };
+const NOTHING_AHEAD = { coldNights: [], hardDays: [], spells: [] };
 
 describe("a year's events", () => {
   test("are every job, what absences ask for, and the season's own line", () => {

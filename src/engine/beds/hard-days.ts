@@ -1,4 +1,4 @@
-import type { Day } from "../../base/index.ts";
+import { type Day, plus } from "../../base/index.ts";
 import {
   type KnownWeather,
   planOn,
@@ -36,7 +36,7 @@ export type HardDay =
     };
 
 /**
- * The hot and the stormy days of today and the next two that ask for something in this garden, in day order, heat first. Empty where
+ * The stormy days and the first hot ones of today and the next two that ask for something in this garden, in day order, heat first. Empty where
  * nothing is known of the weather.
  */
 export function hardDaysIn(year: YearCourse, weather: KnownWeather | null): readonly HardDay[] {
@@ -44,7 +44,20 @@ export function hardDaysIn(year: YearCourse, weather: KnownWeather | null): read
   const { asOf, days } = weather;
   return days
     .filter(({ day }) => day >= asOf && day < asOf + WARNED_DAYS)
-    .flatMap((each) => [...heatOn(year, each), ...galeOn(year, each)]);
+    .flatMap((each) => [
+      ...(isHotBefore(days, each.day) ? [] : heatOn(year, each)),
+      ...galeOn(year, each),
+    ]);
+}
+
+/** Days after a hot one on which the next is no news. Source: house rule: cloths hang there by then. */
+const NO_NEWS_DAYS = 3;
+
+/** Whether it was hot within the days before, so that heat has been told of already. */
+function isHotBefore(days: readonly WeatherDay[], day: Day): boolean {
+  return days.some(
+    ({ day: hot, highC }) => hot < day && hot >= plus(day, -NO_NEWS_DAYS) && highC >= HOT_C,
+  );
 }
 
 function heatOn(year: YearCourse, { day, highC }: WeatherDay): readonly HardDay[] {

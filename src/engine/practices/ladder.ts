@@ -89,7 +89,7 @@ function isNear({ soFar }: SowingContext, day: Day): boolean {
 }
 
 /** The setting-out day that a ladder is counted back from, how many days it has, the coldest night it bears [°C], and the day by which it must be gone through. */
-export type LadderParts = {
+export type LadderBounds = {
   readonly setOut: Day;
   readonly days: number;
   readonly floorC: number;
@@ -101,7 +101,7 @@ export type LadderParts = {
  * day by day, and a day that is known to be too cold or windy holds its rung until the next: its hours come then, and none are gone
  * back. Where that would end after `by`, no rung is held. Source: common practice.
  */
-export function ladderOf(context: SowingContext, parts: LadderParts): Ladder {
+export function ladderOf(context: SowingContext, parts: LadderBounds): Ladder {
   const planned = hardeningLadder(parts.setOut, parts.days, context.around);
   if (context.soFar === null)
     return { rungs: planned.map((rung) => ({ ...rung, held: [] })), doneBy: parts.setOut };
@@ -112,7 +112,7 @@ export function ladderOf(context: SowingContext, parts: LadderParts): Ladder {
 function walk(
   context: SowingContext,
   planned: readonly HardeningRung[],
-  { floorC, by, holds }: LadderParts & { readonly holds: boolean },
+  { floorC, by, holds }: LadderBounds & { readonly holds: boolean },
 ): Ladder {
   const asOf = context.soFar?.asOf ?? by;
   const passed: HeldRung[] = [];

@@ -15,10 +15,10 @@ export const CALM_DAYS = 3;
  * What becomes of a published day: whether it stays, and since when the weather has called for another although it does (null: it
  * does not).
  */
-export type Standing = { readonly stays: boolean; readonly calledSince: Day | null };
+export type StayOrMove = { readonly stays: boolean; readonly calledSince: Day | null };
 
-const STAYS: Standing = { stays: true, calledSince: null };
-const MOVES: Standing = { stays: false, calledSince: null };
+const STAYS: StayOrMove = { stays: true, calledSince: null };
+const MOVES: StayOrMove = { stays: false, calledSince: null };
 
 /**
  * Whether what was published is still valid: the task's due day has moved by less than CALM_DAYS, and the published day
@@ -29,7 +29,7 @@ export function standingOf(
   published: PublishedTask,
   { window, basis, kinds }: Pick<Task, "window" | "basis" | "kinds">,
   weatherAsOf: Day | null,
-): Standing {
+): StayOrMove {
   if (weatherAsOf === null || isSet(basis)) return isInside(published, window) ? STAYS : MOVES;
   if (basis.includes("seen")) return isCalm(published, window, weatherAsOf) ? STAYS : MOVES;
   return byWeather(published, { window, kinds }, weatherAsOf);
@@ -61,7 +61,7 @@ function byWeather(
   published: PublishedTask,
   { window, kinds }: Pick<Task, "window" | "kinds">,
   asOf: Day,
-): Standing {
+): StayOrMove {
   const { day, calledSince = asOf } = published;
   if (day < asOf || isCalm(published, window, asOf)) return STAYS;
   const early = day < window.earliest && (day - asOf <= NEAR_DAYS || kinds.includes(HELD_UP));

@@ -71,18 +71,22 @@ export function checkedDays(
   return ahead.length < LEAST_AHEAD ? faulty("too few days") : { days, fault: null };
 }
 
-function isPossible({ lowC, highC, rainMm, gustMps }: WeatherDay): boolean {
+function isPossible({ lowC, highC, rainMm, gustMps, humidHours }: WeatherDay): boolean {
   return (
     lowC >= AIR_C.least &&
     highC <= AIR_C.most &&
     lowC <= highC &&
     isWithin(rainMm, MOST.rainMm) &&
-    isWithin(gustMps, MOST.gustMps)
+    isWithin(gustMps, MOST.gustMps) &&
+    isWithin(humidHours ?? null, 25)
   );
 }
 
 const isWithin = (value: number | null, most: number) =>
   value === null || (value >= 0 && value <= most);
+
+/** Air as full of water as leaves stay wet in [%]. Source: from memory, unchecked: the Hutton criteria, 2017. */
+export const HUMID_PERCENT = 90;
 
 /** A text as JSON; undefined where it is none. */
 export function jsonOf(text: string): unknown {

@@ -4,6 +4,7 @@ import type { WeatherDay } from "../model/weather.ts";
 import {
   checkedDays,
   faulty,
+  HUMID_PERCENT,
   isNear,
   jsonOf,
   type WeatherAnswer,
@@ -38,6 +39,7 @@ const AnswerSchema = v.object({
               air_temperature: v.number(),
               wind_speed: amount,
               wind_speed_of_gust: amount,
+              relative_humidity: amount,
             }),
           }),
           next_1_hours: Period,
@@ -55,6 +57,7 @@ const UNITS = {
   air_temperature: "celsius",
   precipitation_amount: "mm",
   wind_speed: "m/s",
+  relative_humidity: "%",
 } as const;
 
 /**
@@ -116,6 +119,7 @@ function dayFrom(day: Day, steps: readonly Step[]): WeatherDay {
     highC: Math.max(...air),
     rainMm: rain.length === 0 ? null : rain.reduce((a, b) => a + b, 0),
     gustMps: winds.length === 0 ? null : Math.max(...winds),
+    ...humidHoursOf(steps),
   };
 }
 
@@ -130,4 +134,15 @@ function airOf({ data }: Step): readonly number[] {
 function rainOf({ data }: Step): number | null {
   const hour = data.next_1_hours?.details?.precipitation_amount;
   return hour ?? data.next_6_hours?.details?.precipitation_amount ?? null;
+}
+
+/** Steps of an hour that a day must have for its damp to be known. Source: house rule. */
+const MOST_OF_A_DAY = 20;
+
+function humidHoursOf(steps: readonly Step[]): Pick<WeatherDay, "humidHours"> {
+  const hourly = steps.flatMap(({ data }) =>
+    data.next_1_hours === undefined ? [] : (data.instant.details.relative_humidity ?? []),
+  );
+  if (hourly.length < MOST_OF_A_DAY) return {};
+  return { humidHours: hourly.filter((percent) => percent >= HUMID_PERCENT).length };
 }

@@ -4,6 +4,7 @@ import type { WeatherDay } from "../model/weather.ts";
 import {
   checkedDays,
   faulty,
+  HUMID_PERCENT,
   isNear,
   jsonOf,
   type WeatherAnswer,
@@ -29,6 +30,10 @@ const AnswerSchema = v.object({
     precipitation_sum: v.optional(Numbers),
     wind_gusts_10m_max: v.optional(Numbers),
   }),
+  hourly_units: v.optional(v.object({ relative_humidity_2m: v.optional(v.string()) })),
+  hourly: v.optional(
+    v.object({ time: v.array(v.string()), relative_humidity_2m: v.optional(Numbers) }),
+  ),
 });
 
 const ErrorSchema = v.object({ error: v.literal(true) });
@@ -78,25 +83,27 @@ export function readOpenMeteo(text: string, question: WeatherQuestion): WeatherA
   return days === null ? faulty("not of the documented form") : checkedDays(days, question);
 }
 
-/** Whether every list is as long as that of the days. */
-function isEven({ daily }: OpenMeteoAnswer): boolean {
-  return Object.values(daily).every(
-    (list) => list === undefined || list.length === daily.time.length,
+/** Whether every list is as long as that of the days or hours. */
+function isEven({ daily, hourly }: OpenMeteoAnswer): boolean {
+  return [daily, hourly ?? { time: [] }].every(({ time, ...lists }) =>
+    Object.values(lists).every((list) => list === undefined || list.length === time.length),
   );
 }
 
-function isMetric({ daily_units: units }: OpenMeteoAnswer): boolean {
+function isMetric({ daily_units: units, hourly_units: hourlyUnits }: OpenMeteoAnswer): boolean {
   return (
     units.temperature_2m_min === "°C" &&
     units.temperature_2m_max === "°C" &&
     (units.precipitation_sum ?? "mm") === "mm" &&
-    (units.wind_gusts_10m_max ?? "m/s") === "m/s"
+    (units.wind_gusts_10m_max ?? "m/s") === "m/s" &&
+    (hourlyUnits?.relative_humidity_2m ?? "%") === "%"
   );
 }
 
 /** The days that have a low and a high; null where one is no day. */
-function daysOf({ daily }: OpenMeteoAnswer): readonly WeatherDay[] | null {
+function daysOf({ daily, hourly }: OpenMeteoAnswer): readonly WeatherDay[] | null {
   const days: WeatherDay[] = [];
+  const humid = humidHoursByDay(hourly);
   for (const [i, time] of daily.time.entries()) {
     const day = dayFromIso(time);
     if (day === null) return null;
@@ -106,7 +113,26 @@ function daysOf({ daily }: OpenMeteoAnswer): readonly WeatherDay[] | null {
       ...{ day, lowC, highC },
       rainMm: daily.precipitation_sum?.[i] ?? null,
       gustMps: daily.wind_gusts_10m_max?.[i] ?? null,
+      ...(humid.has(time) && { humidHours: humid.get(time) ?? 0 }),
     });
   }
   return days;
+}
+
+/** Hours of a day that must be said for its damp to be known. Source: house rule. */
+const MOST_OF_A_DAY = 20;
+
+/** Humid hours by the day they belong to, of days whose hours are said. */
+function humidHoursByDay(hourly: OpenMeteoAnswer["hourly"]): ReadonlyMap<string, number> {
+  const hours = new Map<string, { said: number; humid: number }>();
+  for (const [i, time] of (hourly?.time ?? []).entries()) {
+    const percent = hourly?.relative_humidity_2m?.[i] ?? null;
+    if (percent === null) continue;
+    const day = time.slice(0, 10);
+    const { said, humid } = hours.get(day) ?? { said: 0, humid: 0 };
+    hours.set(day, { said: said + 1, humid: humid + (percent >= HUMID_PERCENT ? 1 : 0) });
+  }
+  return new Map(
+    [...hours].flatMap(([day, { said, humid }]) => (said >= MOST_OF_A_DAY ? [[day, humid]] : [])),
+  );
 }

@@ -16,6 +16,8 @@ export type WeatherDay = {
   readonly rainMm: number | null;
   /** The strongest gust, or the strongest wind where only that is known [m/s]. */
   readonly gustMps: number | null;
+  /** Hours of air nearly full of water, 90 % and more; left out where the service does not say enough of them. */
+  readonly humidHours?: number;
 };
 
 /**
@@ -77,6 +79,7 @@ function fuller(
       }
     : {};
   return {
+    ...(before.humidHours !== undefined && { humidHours: before.humidHours }),
     ...next,
     rainMm: next.rainMm ?? before.rainMm,
     gustMps: next.gustMps ?? before.gustMps,

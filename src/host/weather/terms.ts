@@ -33,6 +33,7 @@ function openMeteoUrl({ latitude, longitude, clock }: WeatherPlace): string {
     latitude: latitude.toFixed(1),
     longitude: longitude.toFixed(1),
     daily: OPEN_METEO_DAILY,
+    hourly: "relative_humidity_2m",
     timezone: clock,
     wind_speed_unit: "ms",
     past_days: String(DAYS_BEHIND),

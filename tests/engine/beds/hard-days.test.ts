@@ -30,11 +30,12 @@ describe("hot days ahead", () => {
     expect(hot?.kind === "heat" && hot.suffering).not.toContain("cucumbers");
   });
 
-  test("are those of 32 °C and more, today and the next two", () => {
+  test("are those of 32 °C and more, today and the next two, and told once a spell", () => {
     const days = (...highs: readonly number[]) =>
       on("2027-07-01", ...highs.map((high) => [high, null] as const)).map(({ day }) => day);
     expect(days(31.9)).toEqual([]);
-    expect(days(32, 20, 33, 40)).toEqual([isoDay("2027-07-01"), isoDay("2027-07-03")]);
+    expect(days(20, 20, 33, 40)).toEqual([isoDay("2027-07-03")]);
+    expect(days(32, 20, 33, 40)).toEqual([isoDay("2027-07-01")]);
   });
 
   test("are no matter before anything stands", () => {

@@ -74,11 +74,12 @@ export function archiveAnswer(
   );
 }
 
-/** A step of MET Norway's answer: its hour (UTC), air [°C], rain of the next hour or six, and the six hours' extremes. */
+/** A step of MET Norway's answer: its hour (UTC), air [°C], rain of the next hour or six, damp [%], and the six hours' extremes. */
 export type Step = {
   readonly time: string;
   readonly air: number;
   readonly hourMm?: number;
+  readonly percent?: number;
   readonly six?: { readonly mm: number; readonly min: number; readonly max: number };
 };
 
@@ -97,13 +98,20 @@ export function metNorwayAnswer(
           air_temperature: "celsius",
           precipitation_amount: "mm",
           wind_speed: "m/s",
+          relative_humidity: "%",
           air_pressure_at_sea_level: "hPa",
         },
       },
-      timeseries: steps.map(({ time, air, hourMm, six }) => ({
+      timeseries: steps.map(({ time, air, hourMm, percent, six }) => ({
         time,
         data: {
-          instant: { details: { air_temperature: air, wind_speed: 3 } },
+          instant: {
+            details: {
+              air_temperature: air,
+              wind_speed: 3,
+              ...(percent !== undefined && { relative_humidity: percent }),
+            },
+          },
           ...(hourMm !== undefined && {
             next_1_hours: { summary: {}, details: { precipitation_amount: hourMm } },
           }),

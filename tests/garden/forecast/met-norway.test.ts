@@ -35,6 +35,15 @@ describe("MET Norway's answer", () => {
     expect(days?.[1]).toMatchObject({ lowC: -2, highC: 16, rainMm: 4 });
   });
 
+  test("has the damp hours of days that are told by the hour", () => {
+    const hourly = Array.from({ length: 48 }, (_, i) => ({
+      time: new Date(Date.UTC(2027, 4, 10, 18 + i)).toISOString(),
+      ...{ air: 12, hourMm: 0, percent: i >= 12 && i < 19 ? 93 : 70 },
+    }));
+    const { days } = read(metNorwayAnswer([...hourly, ...STEPS.slice(-6)]));
+    expect(days?.slice(0, 2).map(({ humidHours }) => humidHours)).toEqual([undefined, 7]);
+  });
+
   test("leaves out a last day that is not whole", () => {
     const { days } = read(metNorwayAnswer(STEPS.slice(0, -2)));
     expect(days?.map(({ day }) => day)).not.toContain(isoDay("2027-05-14"));

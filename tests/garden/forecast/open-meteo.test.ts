@@ -84,6 +84,36 @@ describe("Open-Meteo's answer", () => {
   });
 });
 
+describe("the damp of Open-Meteo's days", () => {
+  /** The hours of a day, so many of them at 95 %, the rest at 60 %. */
+  const hoursOf = (day: string, humid: number, many = 24) =>
+    Array.from({ length: many }, (_, i) => ({
+      time: `${day}T${String(i).padStart(2, "0")}:00`,
+      percent: i < humid ? 95 : 60,
+    }));
+  const withHours = (hours: ReturnType<typeof hoursOf>, unit = "%") =>
+    openMeteoAnswer("2027-05-10", FOUR, (answer) => ({
+      ...answer,
+      hourly_units: { time: "iso8601", relative_humidity_2m: unit },
+      hourly: {
+        time: hours.map(({ time }) => time),
+        relative_humidity_2m: hours.map(({ percent }) => percent),
+      },
+    }));
+
+  test("is counted by the hour, of days whose hours are said", () => {
+    const hours = [...hoursOf("2027-05-10", 7), ...hoursOf("2027-05-11", 3, 9)];
+    const { days } = read(withHours(hours));
+    expect(days?.map(({ humidHours }) => humidHours)).toEqual([7, undefined, undefined, undefined]);
+  });
+
+  test("in another unit, or with more hours than values, spoils the answer", () => {
+    expect(read(withHours(hoursOf("2027-05-10", 7), "kg/kg")).fault).toBe("in other units");
+    const text = withHours(hoursOf("2027-05-10", 7)).replace(",60]", "]");
+    expect(read(text).fault).toBe("not of the documented form");
+  });
+});
+
 describe("the archive's answer", () => {
   test("is rows of a station, gaps and all", () => {
     const text = openMeteoAnswer("2027-05-10", FOUR, (answer) => ({

@@ -19,6 +19,7 @@ describe("what leaves for a service", () => {
       latitude: "46.6",
       longitude: "-112.0",
       daily: "temperature_2m_min,temperature_2m_max,precipitation_sum,wind_gusts_10m_max",
+      hourly: "relative_humidity_2m",
       timezone: "America/Denver",
       wind_speed_unit: "ms",
       past_days: "92",
