@@ -1,4 +1,4 @@
-import type { Crop } from "./facts.ts";
+import type { CoverFacts, Crop } from "./facts.ts";
 import {
   CITE,
   COOL_WARMTH,
@@ -17,6 +17,18 @@ import { kindsOf } from "./kinds.ts";
 import { COOL_SOIL_C } from "./raising.ts";
 import { STORE_CARROTS } from "./storing.ts";
 import { winterLife } from "./winter-life.ts";
+
+/** From when it is up till it is pulled, for two generations fly from late in April to September. Source: common practice; in hot summers it hardly flies. */
+const CARROT_FLY_NET: CoverFacts = {
+  against: "carrot fly",
+  in: ["british isles", "nordic countries", "mainland europe", "new zealand"],
+  with: "net",
+  on: "up",
+  off: "first harvest",
+  offDays: commonPractice([30, 45]),
+  offSign: "The last of the row is pulled.",
+  offWhy: "Till then the fly comes to whatever stands in the soil.",
+};
 
 /** Carrot: slow seed, best under a board; thinned twice. */
 export const CARROT: Crop = {
@@ -63,6 +75,7 @@ export const CARROT: Crop = {
       how: "These thinnings are good to eat. Firm the soil back and water.",
     },
   ],
+  covers: [CARROT_FLY_NET],
   repeatEveryDays: fromMemory([21, 28], "usual extension succession lists"),
   warmth: COOL_WARMTH,
   care: [STORE_CARROTS],

@@ -158,12 +158,16 @@ export type Pest =
  */
 export type CoverFacts = {
   readonly against: Pest;
+  /** Regions in which the pest is so common that gardeners cover against it; left out: all. */
+  readonly in?: readonly Region[];
   readonly with: "net" | "fabric";
   readonly on: "in place" | "up";
   readonly off: "up" | "flower" | "first harvest" | "first frost";
   readonly offDays: Figure<NumberRange>;
   /** The plant's sign that the cover may come off; a full sentence. */
   readonly offSign: string;
+  /** Why it comes off then; a full sentence, left out where the plant has outgrown what it was for. */
+  readonly offWhy?: string;
 };
 
 /** When it flowers, counted back from the first harvest, and whether bees must reach the flowers for a harvest. */

@@ -3,6 +3,7 @@ import { cropFor } from "../../crops/index.ts";
 import { diagnostic } from "../../garden/index.ts";
 import type { Plan, Planting } from "../../garden/model/index.ts";
 import { type Covering, coversOver, isHost } from "../beds/covers.ts";
+import { coversIn, regionOf } from "../rules/regions.ts";
 
 /**
  * Pests that come from elsewhere in spring, so that a net traps none of them.
@@ -29,8 +30,8 @@ function trapDoubt(planting: Planting, plan: Plan, last: Plan): readonly Problem
   const crop = cropFor(planting);
   const bed = plan.beds.find(({ key }) => key === planting.bed);
   if (!crop || !bed || bed.kind === "bags" || planting.inSince !== null) return [];
-  const told = bed.kind === "greenhouse" ? { ...crop, covers: [] } : crop;
-  for (const cover of coversOver(planting, told)) {
+  const covers = bed.kind === "greenhouse" ? [] : coversIn(regionOf(plan.site), crop);
+  for (const cover of coversOver(planting, { ...crop, covers })) {
     const host = hostIn(last, bed.key, cover.against);
     if (host) return [trapProblem({ planting, bed: bed.name, cover, host, last })];
   }

@@ -16,7 +16,7 @@ import { ripeMilestone } from "../growth/ripe.ts";
 import { inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { growsOnFrom } from "../growth/through-winter.ts";
 import { upMilestone } from "../growth/up.ts";
-import { regionOf } from "../rules/regions.ts";
+import { coversIn, regionOf } from "../rules/regions.ts";
 import { coverAskedFor } from "./asked-covers.ts";
 import {
   type CoverDay,
@@ -60,12 +60,16 @@ const isLaid = (thing: PlantCoverName): thing is LaidCover => thing !== "board";
 
 /** What the crop's facts ask for, with the plan's own cover against pests in place of theirs. */
 function ownCovers(context: SowingContext, asked: PestCoverName | null): readonly CoverPeriod[] {
-  const facts = context.climate.underGlass ? [] : context.crop.covers;
+  const lain = context.climate.underGlass
+    ? []
+    : coversIn(regionOf(context.plan.site), context.crop);
+  const facts = lain.filter(({ against }) => against !== "carrot fly" || !hasCoolSeason(context));
   return facts.flatMap((cover, i) => {
     const on = goesOn(context, cover);
     const suffix = i === 0 ? "" : `-${cover.against.replaceAll(" ", "-")}`;
-    const { against, offSign } = cover;
-    const period = { context, against, thing: asked ?? cover.with, suffix, offSign };
+    const { against, offSign, offWhy } = cover;
+    const why = offWhy === undefined ? {} : { offWhy };
+    const period = { context, against, thing: asked ?? cover.with, suffix, offSign, ...why };
     return on
       ? inTime({ ...period, on, off: comesOff(context, cover) }).map((each) => beforeHeat(each))
       : [];

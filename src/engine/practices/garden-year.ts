@@ -1,5 +1,6 @@
 import { cm, latest, plus } from "../../base/index.ts";
 import { isRaised, type Plan, seasonOf } from "../../garden/model/index.ts";
+import { seaSide } from "../climate/station-climates.ts";
 import { type Anchor, type Basis, combineBasis } from "../growth/anchors.ts";
 import { anchorOf, inPlace, type SowingContext } from "../growth/sowing-context.ts";
 import { deed } from "./deeds.ts";
@@ -153,6 +154,38 @@ function heap({ plan }: WholeGarden): GardenJob | null {
   };
 }
 
+/** Days after the first thing goes into a bed on which slugs are looked for. Source: house rule; the first seedlings are up. */
+const SLUGS_AFTER_DAYS = 14;
+
+/** How much the sea has to keep a place damp for slugs to be looked for there, 0 to 1, as seaSide gives it. Source: house rule; half way, as in the rest of Europe. */
+const DAMP = 0.5;
+
+/** A look for slugs by torchlight as the first seedlings are up, where springs are mild and damp; none elsewhere. */
+function slugs({ plan }: WholeGarden, began: readonly BegunBed[]): GardenJob | null {
+  const acts = began.map(({ act }) => act);
+  const first = firstOf(acts)?.day;
+  if (first === undefined || seaSide(plan.site.clock) < DAMP) return null;
+  const due = plus(first, SLUGS_AFTER_DAYS);
+  return {
+    step: "slugs",
+    window: window(plus(due, -4), due, plus(due, 21)),
+    verb: "Look for … after dark",
+    object: "slugs",
+    minutes: 15,
+    rhythm: "daily",
+    say: [
+      how(
+        "On a mild, damp evening go round with a torch and pick slugs and snails off the seedlings. Lay a board or two between the rows, and look under them each morning. Go again every few days while the seedlings are small.",
+      ),
+      sign("Leaves are holed or gone overnight, and silver trails lead away."),
+      why("One slug clears a row of seedlings in a night."),
+      caution("Slug bait: read the label first, and keep it from children, pets and hedgehogs."),
+    ],
+    because: "As the first seedlings are up.",
+    basis: basisOf(acts),
+  };
+}
+
 function tasks(garden: WholeGarden): readonly TaskOf<"ready the garden">[] {
   if (garden.contexts.length === 0) return [];
   const washing = pots(garden);
@@ -162,6 +195,7 @@ function tasks(garden: WholeGarden): readonly TaskOf<"ready the garden">[] {
     washing,
     beds(garden, began),
     heap(garden),
+    slugs(garden, began),
     ...hotSummerJobs(garden, began),
   ];
   return jobs.flatMap((job) => {
@@ -169,9 +203,9 @@ function tasks(garden: WholeGarden): readonly TaskOf<"ready the garden">[] {
     const { step, verb, object, because, ...parts } = job;
     return [
       sharedTask(garden.plan.year, null, "ready the garden", step, {
+        rhythm: "session",
         ...parts,
         harm: "when you can",
-        rhythm: "session",
         title: { verb, object, where: null },
         because: [[because]],
       }),
@@ -191,6 +225,10 @@ export const READY_THE_GARDEN = definePractice({
     }),
     deed(["(?:made|got) (?:the )?beds ready"], { about: "garden", step: "beds" }),
     deed(["mulched (?:all )?the beds"], { about: "garden", step: "mulch" }),
+    deed(["(?:looked for|picked|hunted|collected) (?:the )?slugs(?: off the seedlings)?"], {
+      about: "garden",
+      step: "slugs",
+    }),
     deed(["turned (?:the )?(?:compost|heap|compost heap)"], { about: "garden", step: "compost" }),
   ],
   tasks: { shared: tasks },

@@ -20,13 +20,19 @@ type GreenhouseJob = {
 };
 
 /** Houses that are in use: whether any of them is heated, and to what; what they are called together. */
-type Houses = { readonly keptAbove: Quantity | null; readonly named: string };
+type Houses = {
+  readonly keptAbove: Quantity | null;
+  readonly named: string;
+  /** Whether all of them are cold frames, which have a lid and neither vents nor a floor. */
+  readonly frames: boolean;
+};
 
 function housesOf({ site, beds }: Plan): Houses {
   const under = beds.filter(({ kind }) => kind === "greenhouse");
   const heats = [site.greenhouse?.keptAbove, ...under.map((bed) => bed.keptAbove)];
   const named = site.greenhouse ? "the greenhouse" : joinWords(under.map(({ name }) => name));
-  return { keptAbove: heats.find((heat) => heat) ?? null, named };
+  const frames = !site.greenhouse && under.every(({ house }) => house === "frame");
+  return { keptAbove: heats.find((heat) => heat) ?? null, named, frames };
 }
 
 function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
@@ -34,14 +40,17 @@ function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
   const season = seasonOf(plan);
   const mild = firstHigh(climate, season, VENT_C);
   const first = plan.site.firstFrost?.early ?? null;
+  const { frames } = housesOf(plan);
   return [
     {
       step: "vents",
       due: mild && plus(mild, -AHEAD_DAYS),
-      verb: "Mind the vents of",
+      verb: frames ? "Mind the lid of" : "Mind the vents of",
       say: [
         how(
-          "From now on open vents and door on sunny mornings, and shut them by late afternoon to keep the warmth.",
+          frames
+            ? "From now on prop the lid open on sunny mornings, and shut it by late afternoon to keep the warmth."
+            : "From now on open vents and door on sunny mornings, and shut them by late afternoon to keep the warmth.",
         ),
         sign("The sun is on the glass before ten."),
         why("Shut up in sun it is ", { quantity: degreesC(38) }, " in an hour, and plants cook."),
@@ -53,10 +62,16 @@ function greenhouseJobs(garden: WholeGarden): readonly GreenhouseJob[] {
       verb: "Shade",
       say: [
         how(
-          "Hang shade cloth or whitewash the glass, leave vents open at night, and wet the floor on hot mornings.",
+          frames
+            ? "Lay shade cloth over it, or take the lid off for the summer."
+            : "Hang shade cloth or whitewash the glass, leave vents open at night, and wet the floor on hot mornings.",
         ),
         sign("Leaves hang at noon though the soil is damp."),
-        why("Flowers drop in great heat, and so do people: work there early."),
+        why(
+          frames
+            ? "Shut up in summer it is an oven."
+            : "Flowers drop in great heat, and so do people: work there early.",
+        ),
       ],
     },
     {

@@ -14,6 +14,8 @@ export type GardenJob = {
   readonly object: string;
   readonly minutes: number;
   readonly indoors?: true;
+  /** Left out: work of a session. */
+  readonly rhythm?: "daily";
   readonly say: readonly Sentence[];
   readonly because: string;
   readonly basis: readonly Basis[];

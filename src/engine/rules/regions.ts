@@ -1,4 +1,4 @@
-import type { Region } from "../../crops/index.ts";
+import type { CoverFacts, Crop, Region } from "../../crops/index.ts";
 import type { Site } from "../../garden/model/index.ts";
 
 /** Zones whose region their first word does not tell. Source: the names of the IANA time zone database. */
@@ -43,4 +43,9 @@ export function regionOf({ clock }: Pick<Site, "clock">): Region {
   if (SOUTH_AMERICAN.test(clock)) return "elsewhere";
   if (ALASKAN.test(clock)) return "alaska";
   return ZONES[clock] ?? AREAS[clock.split("/")[0] ?? ""] ?? "elsewhere";
+}
+
+/** The covers that gardeners of a region lay over a crop against what lives there. */
+export function coversIn(region: Region, { covers }: Crop): readonly CoverFacts[] {
+  return covers.filter((cover) => cover.in?.includes(region) ?? true);
 }

@@ -108,8 +108,8 @@ export type Bed = {
   readonly key: string;
   readonly name: string;
   readonly kind: "bed" | "bags" | "greenhouse";
-  /** What its roof is of, where it is a greenhouse or a tunnel; else null. */
-  readonly house: "glass" | "film" | null;
+  /** A greenhouse of glass, a tunnel of film or a cold frame, where it is one of these; else null. */
+  readonly house: "glass" | "film" | "frame" | null;
   /** The night temperature that a greenhouse or tunnel is heated to; null where nothing heats it, and for other beds. */
   readonly keptAbove: Quantity | null;
   /** The longer side; rows run along it. */

@@ -3,7 +3,7 @@ import { diagnostic } from "./codes.ts";
 import type { Words } from "./tree.ts";
 
 /** Words for a bed or what it is that are misspelt. */
-const WORDS = ["greenhouse", "glasshouse", "tunnel", "polytunnel", "unheated"];
+const WORDS = ["greenhouse", "glasshouse", "tunnel", "polytunnel", "cold frame", "unheated"];
 
 /** What is said of a part of `is:` that no bed can be. Problem: `unknown-word`. */
 export function notOfABed(words: Words): Problem {

@@ -109,7 +109,7 @@ function readKind(is: Words, name: string, reading: BedReading): Made {
 
 /** A bed under glass or film, read with its heat and its size in any order. */
 function readHouse(
-  { heat: said, tunnel }: House,
+  { heat: said, of }: House,
   rest: readonly Words[],
   { name, reading }: { readonly name: string; readonly reading: BedReading },
 ): Made {
@@ -123,11 +123,12 @@ function readHouse(
     else if (size) reading.problems.push(notOfABed(words));
     else size = readSize(words, reading.problems);
   }
-  if (heat === null) reading.filled.push(heatFilledIn(name, tunnel ? null : reading.heated));
-  const keptAbove = heat ? heat.keptAbove : tunnel ? null : reading.heated;
+  const usual = of === "glass" ? reading.heated : null;
+  if (heat === null) reading.filled.push(heatFilledIn(name, usual));
+  const keptAbove = heat ? heat.keptAbove : usual;
   return {
     kind: "greenhouse",
-    house: tunnel ? "film" : "glass",
+    house: of,
     keptAbove,
     lengthCm: size?.length ?? null,
     widthCm: size?.width ?? null,

@@ -3,17 +3,23 @@ import { type Quantity, quantityFrom } from "../../base/index.ts";
 /** Whether a house is heated, and to what night temperature; null where it is said that nothing heats it. */
 export type Heat = { readonly keptAbove: Quantity | null };
 
-/** A greenhouse or a tunnel of film, as the first words of a bed say it; `heat` null where they don't say. */
-export type House = { readonly tunnel: boolean; readonly heat: Heat | null };
+/** A greenhouse, a tunnel of film or a cold frame, as the first words of a bed say it; `heat` null where they don't say. */
+export type House = { readonly of: "glass" | "film" | "frame"; readonly heat: Heat | null };
 
 const HOUSE =
   /^(?:an? |the )?(?:(unheated|cold) )?(?:(green ?house|glass ?house)|(?:hoop ?house|high ?tunnel|(?:poly ?)?tunnel))$/i;
 
-/** The house that words mean (`greenhouse`, `an unheated tunnel`), or null. */
+const COLD_FRAME = /^(?:an? |the )?(?:unheated )?cold ?frame$/i;
+
+/** The house that words mean (`greenhouse`, `an unheated tunnel`, `cold frame`), or null. Nothing heats a cold frame. */
 export function houseIn(text: string): House | null {
+  if (COLD_FRAME.test(text)) return { of: "frame", heat: { keptAbove: null } };
   const found = HOUSE.exec(text);
   if (!found) return null;
-  return { tunnel: found[2] === undefined, heat: found[1] ? { keptAbove: null } : null };
+  return {
+    of: found[2] === undefined ? "film" : "glass",
+    heat: found[1] ? { keptAbove: null } : null,
+  };
 }
 
 const UNHEATED =

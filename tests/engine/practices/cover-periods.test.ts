@@ -33,6 +33,27 @@ describe("a planting's covers", () => {
   });
 });
 
+describe("a net against the carrot fly", () => {
+  const carrot = (garden: "maritime" | "mild") =>
+    growingOf(
+      withCrops(garden === "maritime" ? "maritime" : "mediterranean", ["carrot: 2 rows"]),
+      "carrot",
+      { acts },
+    );
+
+  test("lies from the first green till the last of the row is out, and says so", () => {
+    const [net] = coversOf(carrot("maritime"));
+    expect([net?.against, due(net?.on)]).toEqual(["carrot fly", "05-20"]);
+    expect(net?.offWhy).toContain("whatever stands in the soil");
+    expect((net?.off?.window.due ?? 0) - (net?.on.window.due ?? 0)).toBeGreaterThan(80);
+  });
+
+  test("is not asked for in hot summers, nor where the fly is rare", () => {
+    expect(coversOf(carrot("mild"))).toEqual([]);
+    expect(coversOf(growingOf(QUARRY, "carrot", { acts }))).toEqual([]);
+  });
+});
+
 describe("a sowing's tasks", () => {
   const beets = growingOf(QUARRY, "beet", { acts });
   const under = (growing: typeof beets) =>

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { READY_THE_GARDEN } from "../../../src/engine/practices/garden-year.ts";
 import { tellOf } from "../../gardens.ts";
+import { withCrops } from "../../winters.ts";
 import { ending, planWith, toldWith, wordsOf } from "./garden.ts";
 import { titles } from "./told.ts";
 
@@ -18,6 +19,15 @@ describe("what a garden needs once a year", () => {
       "Make the beds ready",
       "Turn the compost heap",
     ]);
+  });
+
+  test("is a look for slugs a fortnight after the first thing goes in, where springs are damp", () => {
+    const { scheduled } = tellOf(withCrops("maritime", ["carrot: 2 rows"]), { on: "2027-01-01" });
+    const look = ending(scheduled, "/garden/ready-the-garden/slugs");
+    const sown = ending(scheduled, "/carrot/sow-outdoors/1").task.window.due;
+    expect(look.task.window.due).toBe(sown + 14);
+    expect(wordsOf(look)).toContain("Slug bait: read the label first");
+    expect(look.task.rhythm).toBe("daily");
   });
 
   test("is clean pots before the first sowing indoors", () => {

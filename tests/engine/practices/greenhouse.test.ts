@@ -30,6 +30,17 @@ describe("the greenhouse", () => {
     expect(ending(told, "greenhouse/vents").task.title.object).toBe("Long bed");
   });
 
+  test("has a lid where it is a cold frame, and neither vents nor a door", () => {
+    const text = planWith(["carrot: 1 row"])
+      .replace(/ {2}greenhouse: .*\n/, "")
+      .concat("  Frame:\n    is: cold frame, 6 x 3 ft\n    crops:\n      - lettuce: 2 rows\n");
+    const { scheduled } = tellOf(text, { on: "2027-01-01" });
+    const vents = ending(scheduled, "/garden/greenhouse/vents");
+    expect(`${vents.task.title.verb} ${vents.task.title.object}`).toBe("Mind the lid of Frame");
+    expect(wordsOf(vents)).not.toMatch(/vents|door/);
+    expect(wordsOf(ending(scheduled, "/garden/greenhouse/shade"))).toContain("take the lid off");
+  });
+
   test("is nothing while nothing stands in it", () => {
     const told = toldWith(["beet: 1 row", "tomato: 6 plants, bought"]);
     expect(told.filter(({ task }) => task.practice === GREENHOUSE.name)).toEqual([]);

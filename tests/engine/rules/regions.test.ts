@@ -1,5 +1,15 @@
 import { expect, test } from "vitest";
-import { regionOf } from "../../../src/engine/rules/regions.ts";
+import type { Region } from "../../../src/crops/facts.ts";
+import { coversIn, regionOf } from "../../../src/engine/rules/regions.ts";
+import { ours } from "../../sources/ours.ts";
+
+test("a net against the carrot fly is laid where the fly is common, and one against leaf miners everywhere", () => {
+  const laid = (key: string, region: Region) =>
+    coversIn(region, ours(key)).map(({ against }) => against);
+  expect(laid("carrot", "british isles")).toEqual(["carrot fly"]);
+  expect(laid("carrot", "north america")).toEqual([]);
+  expect(laid("beet", "north america")).toEqual(laid("beet", "british isles"));
+});
 
 test.each([
   ["America/Denver", "north america"],

@@ -8,10 +8,12 @@ const heatOf = (is: string) => glass(is).beds[0]?.keptAbove?.si ?? null;
 describe("houses", () => {
   it("are greenhouses or tunnels of film by the words of the trade", () => {
     for (const text of ["greenhouse", "a glasshouse", "the green house"])
-      expect(houseIn(text), text).toEqual({ tunnel: false, heat: null });
+      expect(houseIn(text), text).toEqual({ of: "glass", heat: null });
     for (const text of ["tunnel", "polytunnel", "a hoop house", "high tunnel"])
-      expect(houseIn(text), text).toEqual({ tunnel: true, heat: null });
-    expect(houseIn("an unheated tunnel")).toEqual({ tunnel: true, heat: { keptAbove: null } });
+      expect(houseIn(text), text).toEqual({ of: "film", heat: null });
+    expect(houseIn("an unheated tunnel")).toEqual({ of: "film", heat: { keptAbove: null } });
+    for (const text of ["cold frame", "a coldframe", "unheated cold frame"])
+      expect(houseIn(text), text).toEqual({ of: "frame", heat: { keptAbove: null } });
     expect(houseIn("12 x 4 ft")).toBeNull();
   });
 
@@ -22,6 +24,12 @@ describe("houses", () => {
       expect(heatIn(text), text).toMatchObject({ keptAbove: { si: 5 } });
     expect(heatIn("heated to 5 m")).toBe("unclear");
     expect(heatIn("3 x 2.4 m")).toBeNull();
+  });
+
+  it("are cold frames too, which nothing heats, whatever the place's own house is kept at", () => {
+    const bed = glass("cold frame, 6 x 3 ft", "").beds[0];
+    expect(bed).toMatchObject({ kind: "greenhouse", house: "frame", keptAbove: null });
+    expect(bed?.lengthCm?.si).toBeCloseTo(182.88, 9);
   });
 
   it("stand in a plan with heat and size in any order", () => {

@@ -4,9 +4,11 @@ import { plainLine } from "../svg.ts";
 import { type BedDetails, detailsOf, namesIn } from "./details.ts";
 import type { BedsSketch } from "./sketch.ts";
 
+const HOUSES = { glass: "greenhouse", film: "tunnel", frame: "cold frame" } as const;
+
 /** What a bed is and how large: `12 × 4 ft`, `6 of 16 in`, `tunnel, 30 × 10 ft`, `no size given`. */
 export function sizeText({ bags, lengthCm, widthCm, house }: Bed, measures: Measures): string {
-  const kind = house === null ? "" : house === "film" ? "tunnel, " : "greenhouse, ";
+  const kind = house === null ? "" : `${HOUSES[house]}, `;
   if (bags) {
     const across = sayQuantity(bags.across, measures);
     return bags.count === 1 ? `${across} across` : `${bags.count} of ${across}`;
