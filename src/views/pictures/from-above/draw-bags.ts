@@ -2,7 +2,7 @@ import type { Bed } from "../../../garden/model/index.ts";
 import type { Point } from "../curve.ts";
 import { element, tenth } from "../svg.ts";
 import { type BedContent, type DrawnBed, isMarked } from "./bed-content.ts";
-import { markIn } from "./marks.ts";
+import { markRound } from "./marks.ts";
 import { type Standing, standsOn } from "./standing.ts";
 
 /** A planting in some of the bags: the first of them and how many, both counted from 0, and its plants in all. */
@@ -47,7 +47,7 @@ export function drawBags(
   const framed = filled.flatMap(({ standing: { key }, first, bags: own }) => {
     const mark = note.marks.find(({ planting }) => planting === key);
     return mark
-      ? Array.from({ length: own }, (_, i) => markIn(boxAt(middle(first + i), radiusPx), mark.as))
+      ? Array.from({ length: own }, (_, i) => markRound(middle(first + i), radiusPx, mark.as))
       : [];
   });
   const unnamed = filled.map(({ standing: { name }, bags: own }) =>
@@ -65,11 +65,6 @@ function rimAt({ x, y }: Point, radiusPx: number): string {
     element("circle", { class: "soil-line", "stroke-width": 0.6, cx: x, cy: y, r: inner }),
   ].join("");
 }
-
-const boxAt = ({ x, y }: Point, radiusPx: number) => ({
-  ...{ x: x - radiusPx - 1, y: y - radiusPx - 1 },
-  ...{ widthPx: 2 * radiusPx + 2, heightPx: 2 * radiusPx + 2 },
-});
 
 /** A planting's plants, as evenly among its bags as they go; where their number is not known, one in each. */
 function plantsOf(

@@ -57,9 +57,14 @@ export function headOf(block: RowBlock, { pxPerCm, wordsPx }: Sizes): number {
 /** What is drawn of a planting [px]: a box for each plant, or for each stretch of a row that is drawn as a line. */
 export type DrawnRows = {
   readonly boxes: readonly Box[];
+  /** The same row by row, from its first plant to its last. */
+  readonly extents: readonly Box[];
   readonly asDots: boolean;
   readonly px: number;
 };
+
+/** A planting's block with what is drawn of it. */
+export type DrawnBlock = { readonly place: Place; readonly rows: DrawnRows };
 
 /** The rows that stand of a planting on the day. */
 export function rowsOn(place: Place, content: BedContent): DrawnRows {
@@ -68,7 +73,19 @@ export function rowsOn(place: Place, content: BedContent): DrawnRows {
   const boxes = pieces.flatMap((piece) =>
     apart > 0 ? dotsOf(place, piece, { content, px }) : linesOf(piece, content),
   );
-  return { boxes, asDots: apart > 0, px };
+  return { boxes, extents: extentsOf(boxes), asDots: apart > 0, px };
+}
+
+/** Boxes of one height that follow each other, as one. */
+function extentsOf(boxes: readonly Box[]): readonly Box[] {
+  const extents: Box[] = [];
+  for (const box of boxes) {
+    const last = extents.at(-1);
+    if (last && last.y === box.y && box.x >= last.x)
+      extents[extents.length - 1] = { ...last, widthPx: box.x + box.widthPx - last.x };
+    else extents.push(box);
+  }
+  return extents;
 }
 
 /** The same as it is drawn: where a name lies on it, it is left out. */

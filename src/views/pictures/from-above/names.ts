@@ -1,12 +1,10 @@
-import { allFree, type Box, boxOf } from "../labels.ts";
+import { allFree, type Box, boxOf, clash, inside } from "../labels.ts";
 import { widthOf } from "../measure.ts";
 import { type TextRun, type TextSpot, textLine } from "../svg.ts";
 import { type BedContent, groundBoxes, isMarked } from "./bed-content.ts";
-import { type DrawnRows, headOf } from "./draw-rows.ts";
+import { type DrawnBlock, type DrawnRows, headOf } from "./draw-rows.ts";
+import { markBoxes } from "./marks.ts";
 import type { Place } from "./places.ts";
-
-/** A planting's block with what is drawn of it. */
-export type DrawnBlock = { readonly place: Place; readonly rows: DrawnRows };
 
 /** Names written in a bed, the stretches of their own rows that they lie on [px], and those that found no room. */
 export type BlockNames = {
@@ -31,13 +29,19 @@ export function nameBlocks(
   const left: string[] = [];
   for (const block of shown) {
     const { name } = block.place.standing;
-    const others = shown.filter((other) => other !== block).flatMap(({ rows }) => rows.boxes);
+    const others = shown.filter((other) => other !== block).flatMap(({ rows }) => rows.extents);
     const run = runOf(block.place, content);
     const spots = groundBoxes(block.place, content).flatMap((box) => spotsFor(block, box, content));
-    const taken = [...others, ...names];
-    const spot = spots.find((each) =>
-      strips.some((strip) => allFree([boxOf(each, [run])], strip, taken)),
-    );
+    const frames = shown
+      .filter((other) => other !== block)
+      .flatMap((other) => markBoxes(other, content));
+    const own = markBoxes(block, content);
+    const taken = [...others, ...names, ...frames];
+    const spot = spots.find((each) => {
+      const box = boxOf(each, [run]);
+      const cut = own.some((frame) => clash(frame, box) && !inside(box, frame));
+      return !cut && strips.some((strip) => allFree([box], strip, taken));
+    });
     if (spot) {
       const box = boxOf(spot, [run]);
       svg.push(textLine(spot, run));
@@ -93,10 +97,10 @@ function spotsFor(
 
 /** Behind the last plant of the rows in a box, at the middle of them. */
 function behind(
-  { boxes }: DrawnRows,
+  { extents }: DrawnRows,
   ground: Box,
 ): readonly { readonly x: number; readonly y: number }[] {
-  const here = boxes.filter(({ y }) => y >= ground.y && y <= ground.y + ground.heightPx);
+  const here = extents.filter(({ y }) => y >= ground.y && y <= ground.y + ground.heightPx);
   if (here.length === 0) return [];
   const x = Math.max(...here.map((box) => box.x + box.widthPx)) + LEFT_PX;
   const ys = here.map(({ y, heightPx }) => y + heightPx / 2);
@@ -112,7 +116,7 @@ function freeSpot(
   const [strip] = strips;
   if (note.freeCm === null || !strip) return null;
   const end = strip.y + strip.heightPx;
-  const inStrip = shown.flatMap(({ rows }) => rows.boxes).filter(({ y }) => y < end);
+  const inStrip = shown.flatMap(({ rows }) => rows.extents).filter(({ y }) => y < end);
   const low = Math.max(strip.y, ...inStrip.map(({ y, heightPx }) => y + heightPx));
   if (end - low < sizePx * 1.4) return null;
   const y = (low + end) / 2 + sizePx * 0.28;

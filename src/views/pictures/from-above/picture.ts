@@ -7,12 +7,13 @@ import {
   sheetOf,
   type TextBlock,
 } from "../sheet.ts";
-import { element, pictureSvg, plainLine } from "../svg.ts";
+import { pictureSvg, plainLine } from "../svg.ts";
 import { type BedInWords, bedsInWords, textOf } from "./bed-words.ts";
 import { type CellDrawing, drawCell, exactHeight, roughHeight } from "./cell.ts";
 import { detailsOf, type SketchDetails } from "./details.ts";
 import type { GroundScale } from "./ground.ts";
 import { bedsFoot } from "./key.ts";
+import { hatching } from "./marks.ts";
 import { scaleFor, shelvesAbove } from "./scales.ts";
 import { type Shelves, type Shelving, shelvesAt } from "./shelves.ts";
 import type { BedsSketch } from "./sketch.ts";
@@ -41,7 +42,7 @@ export function drawBeds(sketch: BedsSketch): BedsDrawing | null {
     title: `The beds of ${titleOf(sketch)}`,
     description: [sketch.notes?.text ?? "", ...told].filter(Boolean).join(" "),
     parts: [
-      hatching(details),
+      ...(isCovered(details) ? [hatching()] : []),
       ...headOf(sheet, sketch).svg,
       ...shelves.cells.flatMap((cell) => drawCell(cell, shelves, { sheet, sketch })),
       ...rest.svg,
@@ -138,17 +139,7 @@ function restOf(sheet: PictureSheet, y: number, { sketch, details }: WholeDrawin
   return paragraph(`In no bed: ${text}`, marginsOf(sheet), { y: y + sizePx, sizePx });
 }
 
-/** The hatching of a cover, where there is one to put on. */
-function hatching({ beds }: SketchDetails): string {
-  const marks = beds.flatMap(({ note }) => note.marks);
-  if (!marks.some(({ as }) => as === "cover")) return "";
-  const tile = { id: "beds-cover", width: 7, height: 7, patternUnits: "userSpaceOnUse" };
-  const d = "M-1 8L8 -1M-1 1L1 -1M6 8L8 6";
-  const line = element("path", {
-    class: "mark-line",
-    "stroke-width": 0.8,
-    "stroke-opacity": "0.7",
-    d,
-  });
-  return element("pattern", tile, line);
+/** Whether anything is to be covered, so that there is hatching. */
+function isCovered({ beds }: SketchDetails): boolean {
+  return beds.some(({ note }) => note.marks.some(({ as }) => as === "cover"));
 }
