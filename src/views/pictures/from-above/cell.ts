@@ -7,8 +7,8 @@ import { asInSentence, sizeText } from "./bed-words.ts";
 import type { BedDetails } from "./details.ts";
 import { drawBags } from "./draw-bags.ts";
 import { drawBed } from "./draw-bed.ts";
-import { type GroundScale, type Outline, outlineOf, type ShelfRoom } from "./ground.ts";
-import type { Cell, WordsHeight } from "./shelves.ts";
+import type { GroundScale, Outline } from "./ground.ts";
+import type { Cell, CellBody } from "./shelves.ts";
 import type { BedsSketch } from "./sketch.ts";
 
 /** What every bed of a drawing is drawn with. */
@@ -20,38 +20,48 @@ export const LINE_EM = 1.3;
 /** Size of names in a bed [px]. */
 const NAMES_PX = 12;
 
-/** The height of a bed's words without drawing it: names are taken to find room in it. */
-export function roughHeight(
-  details: BedDetails,
-  textPx: number,
-  drawing: CellDrawing,
-): WordsHeight {
-  const named = details.bed.bags ? 0 : details.standing.length;
-  const unnamed = details.bed.bags ? details.standing.map(({ name }) => name) : [];
-  return heightOf(details, textPx, { ...drawing, drawn: { svg: [], named, unnamed } });
+/** The height of the words above a bed [px]. */
+export function heightAbove(details: BedDetails, textPx: number, drawing: CellDrawing): number {
+  const lines = headingOf(details, textPx, drawing).length;
+  return (lines * LINE_EM + 0.3) * drawing.sheet.namePx;
 }
 
-/** The height of a bed's words, in a sheet with that room, at a scale. */
-export function exactHeight(
-  details: BedDetails,
-  textPx: number,
-  { scale, room, ...drawing }: CellDrawing & { scale: GroundScale; room: ShelfRoom },
-): WordsHeight {
-  const outline = outlineOf(details.bed, scale, room);
-  const drawn = drawGround(details, { scale, outline, at: { x: 0, y: 0 } }, drawing);
-  return heightOf(details, textPx, { ...drawing, drawn });
+/** A bed without drawing it, for its height: names are taken to find room in it. */
+export function roughCell({ details, textPx }: Cell, drawing: CellDrawing): CellBody {
+  const { bed, standing } = details;
+  const drawn = bed.bags
+    ? { svg: [], named: 0, unnamed: standing.map(({ name }) => name) }
+    : { svg: [], named: standing.length, unnamed: [] };
+  return {
+    svg: [],
+    belowPx: heightBelow(linesBelow(details, textPx, { ...drawing, drawn }), drawing),
+  };
+}
+
+/** A bed in its place with its words. */
+export function drawCell(cell: Cell, scale: GroundScale, drawing: CellDrawing): CellBody {
+  const { details, outline, x, bedY, textPx } = cell;
+  const { namePx, smallPx } = drawing.sheet;
+  const heading = headingOf(details, textPx, drawing);
+  const first = bedY - 0.55 * namePx - (heading.length - 1) * LINE_EM * namePx;
+  const drawn = drawGround(details, { scale, outline, at: { x, y: bedY } }, drawing);
+  const lines = linesBelow(details, textPx, { ...drawing, drawn });
+  const below = bedY + outline.heightPx + 1.15 * LINE_EM * smallPx;
+  const spot = (i: number, from: number, sizePx: number) =>
+    ({ x, y: from + i * LINE_EM * sizePx, sizePx, from: "start" }) as const;
+  const svg = [
+    ...heading.map((runs, i) => textLine(spot(i, first, namePx), ...runs)),
+    ...drawn.svg,
+    ...lines.map((run, i) => textLine(spot(i, below, smallPx), run)),
+  ];
+  return { svg, belowPx: heightBelow(lines, drawing) };
+}
+
+function heightBelow({ length }: readonly TextRun[], { sheet }: CellDrawing): number {
+  return length === 0 ? 0 : (length + 0.35) * LINE_EM * sheet.smallPx;
 }
 
 type DrawnCell = CellDrawing & { readonly drawn: DrawnBed };
-
-function heightOf(details: BedDetails, textPx: number, cell: DrawnCell): WordsHeight {
-  const above = headingOf(details, textPx, cell).length;
-  const below = linesBelow(details, textPx, cell).length;
-  return {
-    above: (above * LINE_EM + 0.3) * cell.sheet.namePx,
-    below: below === 0 ? 0 : (below + 0.35) * LINE_EM * cell.sheet.smallPx,
-  };
-}
 
 type GroundSpot = Pick<BedContent, "at"> & {
   readonly scale: GroundScale;
@@ -102,23 +112,4 @@ function linesBelow(
     wrapped(text, textPx, sheet.smallPx).map((line) => ({ text: line, ink, look: "plain" }));
   const said = note.lines.flatMap((line) => set(plainLine(line), "ink"));
   return [...set(empty, "pencil"), ...said];
-}
-
-/** A bed in its place with its words. */
-export function drawCell(cell: Cell, scale: GroundScale, drawing: CellDrawing): readonly string[] {
-  const { details, outline, x, bedY, textPx } = cell;
-  const { namePx, smallPx } = drawing.sheet;
-  const heading = headingOf(details, textPx, drawing);
-  const first = bedY - 0.55 * namePx - (heading.length - 1) * LINE_EM * namePx;
-  const drawn = drawGround(details, { scale, outline, at: { x, y: bedY } }, drawing);
-  const below = bedY + outline.heightPx + 1.15 * LINE_EM * smallPx;
-  const spot = (i: number, from: number, sizePx: number) =>
-    ({ x, y: from + i * LINE_EM * sizePx, sizePx, from: "start" }) as const;
-  return [
-    ...heading.map((runs, i) => textLine(spot(i, first, namePx), ...runs)),
-    ...drawn.svg,
-    ...linesBelow(details, textPx, { ...drawing, drawn }).map((run, i) =>
-      textLine(spot(i, below, smallPx), run),
-    ),
-  ];
 }

@@ -9,7 +9,7 @@ import {
 } from "../sheet.ts";
 import { pictureSvg, plainLine } from "../svg.ts";
 import { type BedInWords, bedsInWords, textOf } from "./bed-words.ts";
-import { type CellDrawing, drawCell, exactHeight, roughHeight } from "./cell.ts";
+import { type CellDrawing, drawCell, heightAbove, roughCell } from "./cell.ts";
 import { detailsOf, type SketchDetails } from "./details.ts";
 import type { GroundScale } from "./ground.ts";
 import { bedsFoot } from "./key.ts";
@@ -44,7 +44,7 @@ export function drawBeds(sketch: BedsSketch): BedsDrawing | null {
     parts: [
       ...(isCovered(details) ? [hatching()] : []),
       ...headOf(sheet, sketch).svg,
-      ...shelves.cells.flatMap((cell) => drawCell(cell, shelves, { sheet, sketch })),
+      ...shelves.svg,
       ...rest.svg,
       ...foot.svg,
     ],
@@ -124,10 +124,9 @@ function shelvingOn(drawing: CellDrawing, how: "rough" | "exact"): Shelving {
     x: leftPx,
     y: headOf(sheet, sketch).endsPx + sheet.smallPx * 0.5,
     wordsPx: WORDS_PX[sheet.form],
-    heightsOf: (details, textPx, scale) =>
-      how === "rough"
-        ? roughHeight(details, textPx, drawing)
-        : exactHeight(details, textPx, { ...drawing, scale, room }),
+    heightAbove: (details, textPx) => heightAbove(details, textPx, drawing),
+    bodyOf: (cell, scale) =>
+      how === "rough" ? roughCell(cell, drawing) : drawCell(cell, scale, drawing),
   };
 }
 

@@ -1,8 +1,8 @@
 import type { BedDetails } from "./details.ts";
 import { type GroundScale, type Outline, outlineOf, type ShelfRoom } from "./ground.ts";
 
-/** The height of a bed's words above it and below it [px]. */
-export type WordsHeight = { readonly above: number; readonly below: number };
+/** A bed as it is drawn with its words, and the height of those below it [px]. */
+export type CellBody = { readonly svg: readonly string[]; readonly belowPx: number };
 
 /** A bed in its place on the sheet [px]; `textPx` is the width of its words, `bedY` the upper edge of its ground. */
 export type Cell = {
@@ -14,19 +14,24 @@ export type Cell = {
   readonly textPx: number;
 };
 
-/** The beds set out in shelves, row by row in their order, and how far down they reach [px]. */
-export type Shelves = GroundScale & { readonly cells: readonly Cell[]; readonly endsPx: number };
+/** The beds set out in shelves, row by row in their order, as they are drawn, and how far down they reach [px]. */
+export type Shelves = GroundScale & {
+  readonly cells: readonly Cell[];
+  readonly svg: readonly string[];
+  readonly endsPx: number;
+};
 
-/** What shelves are filled with: the room, its upper left corner, the least width of words, and how high a bed's words are [px]. */
+/**
+ * What shelves are filled with: the room, its upper left corner, the least width of words, how high the words above a bed are
+ * in the width there is for them, and the bed itself in its place [px].
+ */
 export type Shelving = ShelfRoom & {
   readonly x: number;
   readonly y: number;
   readonly wordsPx: number;
-  readonly heightsOf: WordsHeights;
+  readonly heightAbove: (details: BedDetails, textPx: number) => number;
+  readonly bodyOf: (cell: Cell, scale: GroundScale) => CellBody;
 };
-
-/** How high the words of a bed are in the width there is for them [px], at a scale. */
-export type WordsHeights = (details: BedDetails, textPx: number, scale: GroundScale) => WordsHeight;
 
 type Row = { readonly details: BedDetails; readonly outline: Outline; readonly leastPx: number };
 
@@ -37,13 +42,15 @@ export function shelvesAt(
   shelving: Shelving,
 ): Shelves {
   const cells: Cell[] = [];
+  const svg: string[] = [];
   let y = shelving.y;
   for (const row of rowsOf(beds, scale, shelving)) {
-    const { shelf, endsPx } = shelfOf(row, y, { scale, shelving });
-    cells.push(...shelf);
-    y = endsPx + BELOW_PX;
+    const shelf = shelfOf(row, y, { scale, shelving });
+    cells.push(...shelf.cells);
+    svg.push(...shelf.svg);
+    y = shelf.endsPx + BELOW_PX;
   }
-  return { ...scale, cells, endsPx: y };
+  return { ...scale, cells, svg, endsPx: y };
 }
 
 /** Space below a shelf [px]. */
@@ -78,20 +85,19 @@ function shelfOf(
   row: readonly Row[],
   y: number,
   { scale, shelving }: ShelfContent,
-): { readonly shelf: readonly Cell[]; readonly endsPx: number } {
-  const { widthPx, gapPx, heightsOf } = shelving;
+): Omit<Shelves, "pxPerCm"> {
+  const { widthPx, gapPx, heightAbove, bodyOf } = shelving;
   const used = row.reduce((sum, { leastPx }) => sum + leastPx + gapPx, -gapPx);
   const morePx = (widthPx - used) / row.length;
-  const heights = row.map(({ details, leastPx }) => heightsOf(details, leastPx + morePx, scale));
-  const bedY = y + Math.max(...heights.map(({ above }) => above));
+  const above = row.map(({ details, leastPx }) => heightAbove(details, leastPx + morePx));
+  const bedY = y + Math.max(...above);
   let x = shelving.x;
-  const shelf = row.map(({ details, outline, leastPx }) => {
+  const cells = row.map(({ details, outline, leastPx }): Cell => {
     const cell = { details, outline, x, y, bedY, textPx: leastPx + morePx };
     x += leastPx + morePx + gapPx;
     return cell;
   });
-  const endsPx = Math.max(
-    ...row.map(({ outline }, i) => bedY + outline.heightPx + (heights[i]?.below ?? 0)),
-  );
-  return { shelf, endsPx };
+  const bodies = cells.map((cell) => bodyOf(cell, scale));
+  const ends = cells.map(({ outline }, i) => bedY + outline.heightPx + (bodies[i]?.belowPx ?? 0));
+  return { cells, svg: bodies.flatMap(({ svg }) => svg), endsPx: Math.max(...ends) };
 }

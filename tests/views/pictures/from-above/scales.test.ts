@@ -8,7 +8,8 @@ import { BEDS, bedsSketchOf } from "./beds.ts";
 const bedsOf = (text: string) => detailsOf(bedsSketchOf(text, "2027-06-20")).beds;
 const SHELVING: Shelving = {
   ...{ x: 16, y: 50, widthPx: 358, gapPx: 14, wordsPx: 165 },
-  heightsOf: () => ({ above: 20, below: 10 }),
+  heightAbove: () => 20,
+  bodyOf: () => ({ svg: [], belowPx: 10 }),
 };
 
 test("a scale lets the rows of a common bed be told apart, and no bed fill a wall", () => {

@@ -7,7 +7,8 @@ import { bedsSketchOf } from "./beds.ts";
 const { beds } = detailsOf(bedsSketchOf(QUARRY, "2027-06-20"));
 const SHELVING: Shelving = {
   ...{ x: 16, y: 50, widthPx: 358, gapPx: 14, wordsPx: 165 },
-  heightsOf: () => ({ above: 20, below: 10 }),
+  heightAbove: () => 20,
+  bodyOf: () => ({ svg: [], belowPx: 10 }),
 };
 
 test("beds stand in their order, side by side as long as they fit", () => {
