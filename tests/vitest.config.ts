@@ -14,6 +14,7 @@ const inWorker = [
   "tests/host/store/**/*.test.ts",
   "tests/host/weather/{cell,cell-years}.test.ts",
   "tests/host/web/{answer-changes,app,begin,begin-place,begin-save,calendar,diary,feed,garden-context,home,installing,jobs,kept-year,leaving,links,routes,place-years,plan-page,plan-picture,plans,recovery,recovery-page,restoring,taken-back,tapped,visit}.test.ts",
+  "tests/host/web/beds.test.ts",
 ];
 
 /**

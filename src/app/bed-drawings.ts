@@ -10,7 +10,7 @@ import {
   type StandingYears,
 } from "../views/records.ts";
 
-export { type BedsDrawing, PICTURE_STYLE } from "../views/records.ts";
+export { type BedsDrawing, type JobInBed, PICTURE_STYLE } from "../views/records.ts";
 
 /** Beds as they stand on a day, drawn as a file of that form, or into a page. */
 export type BedsForm = PictureForm | "inset";
@@ -34,7 +34,7 @@ export function bedsWithJobs(
 ): BedsDrawing | null {
   const notes = jobNotes(jobs, { year, day });
   const plan = planOn(year.plans, day);
-  return drawBeds({ year, plan, day, ...formOf("inset"), notes });
+  return drawBeds({ year, plan, day, ...formOf("phone"), notes });
 }
 
 /** The beds of a plan: as they stand today, or, out of its season or with nothing in them, on the day on which most does. */

@@ -13,7 +13,13 @@ export {
   type FirstPerson,
 } from "../garden/model/index.ts";
 export { type Answer, isAnswer, type TaskCard, UNDO } from "./answers.ts";
-export { type BedsDrawing, PICTURE_STYLE } from "./bed-drawings.ts";
+export {
+  type BedsDrawing,
+  bedsStanding,
+  bedsWithJobs,
+  type JobInBed,
+  PICTURE_STYLE,
+} from "./bed-drawings.ts";
 export { changeText, goneText } from "./change-text.ts";
 export {
   chooseEvents,

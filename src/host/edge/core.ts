@@ -2,7 +2,6 @@ import {
   bedRoom,
   bedsInFrost,
   bedsPlanned,
-  bedsStanding,
   bedsWithRoom,
   buildSchedule,
   checkFirstPlan,
@@ -85,7 +84,6 @@ export const engine: Engine = {
   writeFeed,
   frost: (year, today, lowC) => frostNight(year, today, lowC).text,
   room: (year, today, bed) => bedRoom(year, bed, today)?.text ?? null,
-  beds: (year, today) => bedsStanding(year, today, "phone"),
   bedsPlanned: (year, today, of) => {
     const plan = year.plans.find((each) => each.year === of);
     return plan === undefined ? null : bedsPlanned(year, { plan, today, form: "phone" });

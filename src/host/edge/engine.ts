@@ -104,8 +104,6 @@ export type Engine = {
   frost(year: YearCourse, today: Day, lowC: number): FrostTonightText;
   /** What stands in a bed on a day and still fits in it; null for a bed that no plan has. */
   room(year: YearCourse, today: Day, bed: string): RoomText | null;
-  /** The beds from above as they stand on a day, as a file; null for a garden without beds. */
-  beds(year: YearCourse, today: Day): BedsDrawing | null;
   /** The beds of a year's plan, as a file; null for a year without a plan, and for one without beds. */
   bedsPlanned(year: YearCourse, today: Day, of: number): BedsDrawing | null;
   /** The beds with what is free in them, for a page. */

@@ -1,6 +1,7 @@
 import type { PictureSubject } from "../../app/index.ts";
 import { type Day, dayFromIso, isoOf, monthStart, temperatureFrom } from "../../base/index.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
+import { answerBeds, BEDS_PICTURE } from "./beds.ts";
 import { forecastOf } from "./forecast.ts";
 import { weatherCellOf } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
@@ -75,22 +76,19 @@ const PICTURES: Readonly<Record<string, PictureSubject>> = {
 export function answerPictures(gardenRequest: GardenRequest): Response {
   const asksForWeather = weatherCellOf(gardenRequest.stored) !== null;
   const files = Object.keys(PICTURES).filter((file) => file !== "weather.svg" || asksForWeather);
-  const beds = bedsOf(gardenRequest.stored).length > 0 ? [BEDS] : [];
+  const beds = bedsOf(gardenRequest.stored).length > 0 ? [BEDS_PICTURE] : [];
   return pageResponse(200, picturesPage(frameOf(gardenRequest), [...beds, ...files]));
 }
 
-/** The drawing of the beds, by its file's name. */
-const BEDS = "beds.svg";
-
-/** One of the pictures, by its file's name; 404 for the beds of a garden without any. */
+/** One of the pictures, by its file's name. */
 export async function answerPicture(gardenRequest: GardenRequest, file: string): Promise<Response> {
+  if (file === BEDS_PICTURE) return answerBeds(gardenRequest);
   const picture = Object.hasOwn(PICTURES, file) ? PICTURES[file] : undefined;
-  if (picture === undefined && file !== BEDS) return notFound();
+  if (picture === undefined) return notFound();
   const { context } = gardenRequest;
-  const [engine, today] = [await context.engine(), todayIn(gardenRequest)];
+  const engine = await context.engine();
   const course = await keptCourse(context);
-  const svg = picture ? engine.draw(course, today, picture) : engine.beds(course, today)?.svg;
-  return svg === undefined ? notFound() : pictureResponse(svg);
+  return pictureResponse(engine.draw(course, todayIn(gardenRequest), picture));
 }
 
 /** A month on paper, `2027-06`; this month where none is said. */

@@ -100,14 +100,27 @@ function Pictures({ base, beds }: { readonly base: string; readonly beds: boolea
       <p class="faint" role="status">
         The plan as it is saved.
       </p>
-      <Picture src={`${base}season.svg`} alt="What stands in each bed from month to month" />
-      {beds && <Picture src={`${base}beds.svg`} alt="The beds from above" />}
+      <Picture
+        src={`${base}season.svg`}
+        alt="Bed by bed, each planting as a leaf along the months, from the day it goes in to its end"
+        heightPx={4200}
+      />
+      {beds && (
+        <Picture
+          src={`${base}beds.svg`}
+          alt="Every bed from above, to one scale, with its rows and plants and their names, as they stand today or when most stands"
+          heightPx={1000}
+        />
+      )}
     </details>
   );
 }
 
-function Picture({ src, alt }: { readonly src: string; readonly alt: string }) {
-  return <img src={src} data-src={src} alt={alt} loading="lazy" />;
+/** A drawing, about how high it is [px] where it is 390 px wide, and what is seen in it. */
+type PictureProps = { readonly src: string; readonly alt: string; readonly heightPx: number };
+
+function Picture({ src, alt, heightPx }: PictureProps) {
+  return <img src={src} data-src={src} alt={alt} width={390} height={heightPx} loading="lazy" />;
 }
 
 /** The field a plan is written in; its script numbers the lines and tells problems while one writes. */
