@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
@@ -38,11 +38,11 @@ export async function runLocally({
   const stores = join(state ?? join(WRANGLER_FOLDER, "state"), "v3");
   const unlock = lockFolder(stores);
   try {
-    const script = await bundleIn(join(state ?? WRANGLER_FOLDER, "bundle"));
+    const modules = await bundleIn(join(state ?? WRANGLER_FOLDER, "bundle"));
     const runtime = new Miniflare({
       ...{ ...platform(stores), bindings: { ...bindings } },
-      // One module whose imports are all in it; the runtime would else look through its text for some.
-      modules: [{ type: "ESModule", path: "worker.js", contents: script }],
+      // Every module by name; the runtime would else look through the script's text for some.
+      modules: [...modules],
       ...{ host: "127.0.0.1", port, cf: false },
       // Requests are not logged, since a link is a key; and stdout is for links alone.
       ...{ logRequests: false, log: new Log(LogLevel.NONE) },
@@ -86,10 +86,17 @@ function isRunning(pid: number): boolean {
   }
 }
 
-/** The worker in one piece, as a deploy would send it. */
-async function bundleIn(folder: string): Promise<string> {
+/** What a deploy would send: the worker's script, and the texts that lie beside it. */
+async function bundleIn(folder: string) {
   await wrangler("deploy", "--dry-run", "--outdir", folder, "--config", CONFIG);
-  return readFileSync(join(folder, "deployed.js"), "utf8");
+  const read = (file: string) => readFileSync(join(folder, file), "utf8");
+  const script = read("deployed.js");
+  // Texts of earlier bundles may lie there still.
+  const texts = readdirSync(folder).filter((file) => /\.txt$/.test(file) && script.includes(file));
+  return [
+    { type: "ESModule", path: "worker.js", contents: script },
+    ...texts.map((file) => ({ type: "Text", path: file, contents: read(file) }) as const),
+  ] as const;
 }
 
 /** The id that the former store of this machine had in wrangler.toml. */

@@ -118,6 +118,12 @@ interface ExecutionContext {
   readonly props: unknown;
 }
 
+/** A text that lies beside the worker and is no part of its script. */
+declare module "*.txt" {
+  const text: string;
+  export default text;
+}
+
 declare module "cloudflare:workers" {
   export const env: Bindings & { readonly MIGRATIONS: readonly D1Migration[] };
   export const exports: {

@@ -6,9 +6,10 @@ import { answerRequest } from "./web/app.ts";
 import { appContextOf } from "./web/app-context.ts";
 
 const engine = async () => (await import("./edge/core.ts")).engine;
+const towns = async () => (await import("./towns/towns.txt")).default;
 
 /** A garden's object, with the real clock and the core, which is loaded when a garden is first built. */
-export class GardenObject extends gardenObject(realPorts(engine)) {}
+export class GardenObject extends gardenObject(realPorts({ engine, towns })) {}
 
 /** A cell's object, which asks the services themselves. */
 export class WeatherCell extends weatherCell({

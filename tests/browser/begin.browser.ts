@@ -99,6 +99,23 @@ inBrowser("an invitation", () => {
     });
   });
 
+  test("finds where a town lies without asking anybody, with and without script", async () => {
+    for (const device of [IPHONE, SCRIPTLESS]) {
+      await onDevice(device, async ({ page }) => {
+        await page.goto(await invitation());
+        await answerGarden(page);
+        await page.getByLabel("The town, or a larger one near by").fill("Springfield");
+        await answerFrost(page);
+        expect(await heading(page)).toBe("When does it freeze?");
+        await page.getByLabel("Springfield, IL, United States").check();
+        await press(page, "Go on");
+        expect(await heading(page)).toBe("Who gardens?");
+        await press(page, "Go back");
+        expect(await page.getByLabel("Latitude and longitude").inputValue()).toBe("39.8, -89.6");
+      });
+    }
+  });
+
   test("guesses frosts for somebody who knows two temperatures, and says so", async () => {
     await onDevice(IPHONE, async ({ page }) => {
       await page.goto(await invitation());

@@ -6,6 +6,7 @@ import { ports } from "./ports.ts";
 export class GardenObject extends gardenObject({
   now: () => ports.now(),
   engine: () => ports.engine(),
+  towns: () => ports.towns(),
   pause: (ms) => ports.pause(ms),
   settings: (bindings) => ports.settings(bindings),
   sqlOf: (storage) => ports.sqlOf(storage),

@@ -10,6 +10,7 @@ type Changeable = { -readonly [Name in keyof Ports]: Ports[Name] };
 const AS_DEPLOYED: Ports = {
   now: Date.now,
   engine: async () => (await import("../../src/host/edge/core.ts")).engine,
+  towns: async () => "# Towns\nhelena;;US;MT;46.6;-112.0\n",
   pause: async () => undefined,
   settings: settingsOf,
   sqlOf: sqlStoreOf,

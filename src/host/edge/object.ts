@@ -35,6 +35,8 @@ export type ObjectPorts = {
   readonly copies: (bindings: Bindings) => R2Bucket | null;
   /** What asks a cell for the years behind its place; null: there are no cells here. */
   readonly askYears: (bindings: Bindings) => GardenContext["askYears"];
+  /** The text of towns.txt. */
+  readonly towns: GardenContext["towns"];
   /** The store that gardens are brought over from; null: none is bound. */
   readonly former: (bindings: Bindings) => D1Database | null;
 };
@@ -42,11 +44,11 @@ export type ObjectPorts = {
 /** The pause after a build, in which further changes gather for the next [ms]. Source: house rule; longer than a double tap. */
 const GATHER_MS = 2000;
 
-/** The ports of a deployment, whose core is given as a lazy import of its own. */
-export function realPorts(engine: () => Promise<Engine>): ObjectPorts {
+/** The ports of a deployment, whose core and towns are given as lazy imports of their own. */
+export function realPorts({ engine, towns }: Pick<ObjectPorts, "engine" | "towns">): ObjectPorts {
   const pause = (ms: number) => new Promise<void>((done) => setTimeout(done, ms));
   return {
-    ...{ now: Date.now, engine, pause, settings: settingsOf, sqlOf: sqlStoreOf },
+    ...{ now: Date.now, engine, towns, pause, settings: settingsOf, sqlOf: sqlStoreOf },
     askCell: ({ WEATHER }) =>
       WEATHER ? (cell, question) => WEATHER.getByName(cell).ask(question) : null,
     copies: ({ BACKUPS }) => BACKUPS ?? null,
@@ -142,6 +144,7 @@ export function gardenObject(ports: ObjectPorts) {
         askCell: ports.askCell(this.env),
         copies: ports.copies(this.env),
         askYears: ports.askYears(this.env),
+        towns: ports.towns,
         ring: (at) => void this.ctx.storage.setAlarm(at),
         rebuild: () => this.#rebuilder.start(),
         catchUp: () => this.#rebuilder.resume(),

@@ -2,6 +2,7 @@ import { besideOf, checkForm } from "./begin-check.ts";
 import type { FirstForm } from "./first-form.ts";
 import type { LinkRequest } from "./garden-request.ts";
 import type { FrostNotice } from "./pages/begin-garden.tsx";
+import type { FieldError } from "./pages/form-fields.tsx";
 import { type PlanWithYears, withYears } from "./place-years.ts";
 
 /** How long a page waits for an answer on the years behind a place [ms]; the cell goes on asking, and has it the next time. */
@@ -27,6 +28,23 @@ export async function askPlace(
   const { frosts } = await checkForm(linkRequest, found, false);
   return { form: found, notice: { kind: "found", says: frosts } };
 }
+
+/**
+ * The towns of the name that was typed, to choose one, or that there is none; null where no town was typed, or the place is known
+ * already.
+ */
+export async function askTown(
+  { context }: LinkRequest,
+  { town, answers }: FirstForm,
+): Promise<FrostNotice | FieldError | null> {
+  if (town === "" || answers.where !== "") return null;
+  const { findTowns } = await import("../towns/find-towns.ts");
+  const towns = findTowns(await context.towns(), town);
+  return towns.length > 0 ? { kind: "towns", towns } : { field: "town", says: NO_TOWN };
+}
+
+const NO_TOWN =
+  "No town of 20,000 people is called so. Take a larger one near by, or write its latitude and longitude below.";
 
 const LATE = "no answer so far";
 

@@ -3,7 +3,7 @@ import { writeSegment } from "../links/segment.ts";
 import { isInvited } from "../store/invitations.ts";
 import { json, pageResponse, plain, SCRIPTED } from "./answers.ts";
 import { besideOf, checkForm, firstWrongBefore, wrongOn, yearsAt } from "./begin-check.ts";
-import { askPlace } from "./begin-place.ts";
+import { askPlace, askTown } from "./begin-place.ts";
 import { saveFirst } from "./begin-save.ts";
 import { formOf, isHere } from "./body.ts";
 import { type FirstForm, type FormStep, readForm, STEPS, withTicked } from "./first-form.ts";
@@ -64,7 +64,24 @@ async function answerForm(
   const target = targetOf(at, to, form);
   if (at !== null && STEPS.indexOf(target) <= STEPS.indexOf(at))
     return showPage(linkRequest, form, target);
-  if (at !== "frost" || form.way !== "place") return goOn(linkRequest, form, target);
+  return at === "frost" ? leaveFrost(linkRequest, form, target) : goOn(linkRequest, form, target);
+}
+
+/** On from the page of frosts, once the town that was typed is chosen and the years behind the place are there. */
+async function leaveFrost(
+  linkRequest: LinkRequest,
+  form: FirstForm,
+  target: FormStep,
+): Promise<Response> {
+  const town = await askTown(linkRequest, form);
+  if (town !== null)
+    return showPage(
+      linkRequest,
+      form,
+      "frost",
+      "kind" in town ? { notice: town } : { errors: [town] },
+    );
+  if (form.way !== "place") return goOn(linkRequest, form, target);
   const { form: asked, notice } = await askPlace(linkRequest, form);
   return notice === null
     ? goOn(linkRequest, asked, target)

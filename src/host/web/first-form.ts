@@ -30,6 +30,8 @@ export type FirstForm = {
   readonly south: boolean;
   readonly years: string;
   readonly looked: boolean;
+  /** The town that was looked for. */
+  readonly town: string;
   readonly text: string;
   readonly textOf: string;
 };
@@ -109,6 +111,7 @@ export function readForm(form: URLSearchParams): FirstForm | null {
     south: form.get("half") === "south",
     years: text("years"),
     looked: form.get("looked") === "yes",
+    town: line("town"),
     text: text("text"),
     textOf: text("textOf"),
   };
@@ -147,6 +150,7 @@ export function fieldsOf({ answers, ...form }: FirstForm): readonly (readonly [s
     ["half", form.south ? "south" : "north"],
     ["years", form.years],
     ["looked", form.looked ? "yes" : ""],
+    ["town", form.town],
     ["text", form.text],
     ["textOf", form.textOf],
   ];
@@ -164,6 +168,7 @@ function rowFields(
 const FROST_FIELDS = [
   "way",
   "half",
+  "town",
   "where",
   "lastFrost",
   "firstFrost",

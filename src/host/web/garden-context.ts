@@ -36,6 +36,8 @@ export type GardenContext = {
   readonly copies: R2Bucket | null;
   /** Asks a cell for the years behind its place; null: there are no cells here. */
   readonly askYears: ((cell: string, place: WeatherPlace) => Promise<CellYears>) | null;
+  /** The text of towns.txt, which is no part of the script. */
+  readonly towns: () => Promise<string>;
   /** Sets the object's alarm [ms since 1970 UTC]; inside a transaction it is part of it. */
   readonly ring: (at: number) => void;
   /** Builds the year behind the answer, since plans or diary have just changed. */

@@ -114,3 +114,32 @@ describe("a form that goes by its place", () => {
     expect(asked).toHaveLength(1);
   });
 });
+
+describe("a town", () => {
+  const town = {
+    at: "frost",
+    step: "next",
+    way: "dates",
+    lastFrost: "6 May",
+    firstFrost: "2 Oct",
+    where: "",
+  };
+
+  test("is looked up without asking anybody, and the one that is chosen is where the garden lies", async () => {
+    const { status, html } = await send("town", { ...town, town: "Helena" });
+    expect(status).toBe(200);
+    expect(html).toMatch(
+      /<input type="radio" name="where" value="46\.6, -112\.0" checked[^>]*\/> Helena, MT, United States/,
+    );
+    expect(html).not.toContain('<input id="where"');
+    expect(asked).toEqual([]);
+    const next = await send("town", { ...town, town: "Helena", where: "46.6, -112.0" });
+    expect(next.html).toContain("Who gardens?");
+  });
+
+  test("that is none is told at its field, and nothing else is asked for it", async () => {
+    const { status, html } = await send("town", { ...town, town: "Nowhere Much" });
+    expect(status).toBe(422);
+    expect(html).toMatch(/<a href="#town">No town of 20,000 people/);
+  });
+});

@@ -8,6 +8,7 @@ export const TYPED: Readonly<Record<string, string>> = {
   clock: "Europe/Oslo",
   way: "dates",
   half: "north",
+  town: "",
   where: "60.1, 10.5",
   lastFrost: "about 20 May",
   firstFrost: "about 20 Sep",

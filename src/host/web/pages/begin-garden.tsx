@@ -1,3 +1,4 @@
+import type { Town } from "../../towns/find-towns.ts";
 import { FROST_WAYS, type FrostWay } from "../first-form.ts";
 import { type FormPageProps, formPage } from "./begin.tsx";
 import { Choice, Field, Radios } from "./form-fields.tsx";
@@ -63,8 +64,9 @@ function Restore({ to }: { readonly to: string }) {
   );
 }
 
-/** What was found out about the place: frost dates in words, or why it was not; null: nobody was asked. */
+/** What was found out about the place: towns of its name, frost dates in words, or why there are none. */
 export type FrostNotice =
+  | { readonly kind: "towns"; readonly towns: readonly Town[] }
   | { readonly kind: "found"; readonly says: readonly string[] }
   | { readonly kind: "silent"; readonly says: string };
 
@@ -81,7 +83,7 @@ export function frostPage({
     ...{ step: "frost", form, errors },
     children: (
       <>
-        {notice && <Notice notice={notice} />}
+        {notice && notice.kind !== "towns" && <Notice notice={notice} />}
         <fieldset id="way">
           <legend>What do you know?</legend>
           {ways.map((way) => (
@@ -124,12 +126,23 @@ export function frostPage({
           />
         </div>
         <Field
-          name="where"
-          label="Latitude and longitude"
-          value={answers.where}
+          name="town"
+          label="The town, or a larger one near by"
+          value={form.town}
           errors={errors}
-          hint="Like: 46.59, -112.04. Hold a finger on your place on the phone's map, and both come up; the compass shows them too. Length of day hangs on the first. It may be left out where the frost dates are known."
+          hint="Like: Helena. It is looked up here, and nobody is asked. Leave it empty if you know latitude and longitude."
         />
+        {notice?.kind === "towns" ? (
+          <Towns towns={notice.towns} />
+        ) : (
+          <Field
+            name="where"
+            label="Latitude and longitude"
+            value={answers.where}
+            errors={errors}
+            hint="Like: 46.59, -112.04. Hold a finger on your place on the phone's map, and both come up; the compass shows them too. Length of day hangs on the first. Where the frost dates are known, town and numbers may be left out."
+          />
+        )}
         <div class="when when-numbers">
           <Radios
             name="half"
@@ -172,7 +185,24 @@ const WAY_SAYS: Readonly<Record<FrostWay, string>> = {
   numbers: "Only how hot and how cold it gets: guess the frosts by that",
 };
 
-function Notice({ notice }: { readonly notice: FrostNotice }) {
+/** Towns of a name, to choose one. */
+function Towns({ towns }: { readonly towns: readonly Town[] }) {
+  return (
+    <div class="note" role="status">
+      <Radios
+        name="where"
+        label="Which of these?"
+        value={towns.length === 1 ? (towns[0]?.where ?? "") : ""}
+        choices={towns.map(({ name, where }) => [where, name])}
+      />
+      <p class="faint">Towns by GeoNames, CC BY 4.0.</p>
+    </div>
+  );
+}
+
+type PlaceNotice = Exclude<FrostNotice, { readonly kind: "towns" }>;
+
+function Notice({ notice }: { readonly notice: PlaceNotice }) {
   if (notice.kind === "silent")
     return (
       <p role="alert" class="warning">
