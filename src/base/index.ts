@@ -31,6 +31,7 @@ export {
   clockChanges,
   dayAt,
   instantOf,
+  isFirstShowing,
   isoWithOffset,
   isZone,
   type Minute,

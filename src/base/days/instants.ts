@@ -72,6 +72,17 @@ export function wallTimeAt(instant: number, zone: string): number {
   return instant + (steadyOffset(day, zone) ?? offsetAt(instant, zone));
 }
 
+/**
+ * Whether a zone's clock shows this time for the first time: a local time means the first of two hours that look alike.
+ * Source: RFC 5545, section 3.3.5.
+ */
+export function isFirstShowing(instant: number, zone: string): boolean {
+  const day = Math.floor(instant / MS_PER_DAY) as Day;
+  if (steadyOffset(day, zone) !== null) return true;
+  const first = instantOf(dayAt(instant, zone), minuteAt(instant, zone), zone);
+  return first === Math.floor(instant / MS_PER_MINUTE) * MS_PER_MINUTE;
+}
+
 /** A change of a zone's clock: its instant [ms since 1970 UTC], and the offsets from UTC [ms] before and after it. */
 export type ClockChange = { readonly at: number; readonly before: number; readonly after: number };
 

@@ -1,4 +1,4 @@
-import { dayAt, instantOf } from "../../base/index.ts";
+import { instantOf, MS_PER_DAY, wallTimeAt } from "../../base/index.ts";
 import type { Event } from "../events/event.ts";
 
 /** The most reminders that one feed rings on a day; whoever hears more hears none. Source: house rule. */
@@ -22,7 +22,7 @@ export function ringingEvents(events: readonly Event[], clock: string): Readonly
   for (const event of events) {
     const at = ringsAt(event, clock);
     if (at === null) continue;
-    const day = dayAt(at, clock);
+    const day = Math.floor(wallTimeAt(at, clock) / MS_PER_DAY);
     const others = byDay.get(day);
     if (others) others.push(event);
     else byDay.set(day, [event]);

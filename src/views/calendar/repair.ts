@@ -1,8 +1,10 @@
-import { isFirstShowing, timeIn } from "./zone.ts";
+import { isFirstShowing } from "../../base/index.ts";
+import { timeIn } from "./zone.ts";
 
 const ALL_DAY_TWICE =
   "X-MICROSOFT-CDO-ALLDAYEVENT:TRUE\r\nX-MICROSOFT-MSNCALENDAR-ALLDAYEVENT:TRUE\r\n";
 const END = "END:VEVENT\r\n";
+const FIRST_HOUR = "\r\nDTSTART:";
 const HOURS = /\r\n(DTSTART|DTEND):(\d{4})(\d\d)(\d\d)T(\d\d)(\d\d)(\d\d)Z(?=\r\n)/g;
 
 /** What the library leaves out of an event: its alarm (unfolded, empty for none), and the time zone of its hours. */
@@ -15,13 +17,19 @@ export type EventRepairs = { readonly alarm: string; readonly clock: string };
  * Source: RFC 5545, sections 3.2.19, 3.3.5 and 3.6.1.
  */
 export function repairEvent(event: string, { alarm, clock }: EventRepairs): string {
-  const hours = [...event.matchAll(HOURS)].map(([, , ...parts]) => instantFrom(parts));
-  const both = hours.every((at) => isFirstShowing(clock, at)) ? clock : "UTC";
-  const plain = without(event, ALL_DAY_TWICE).replace(
-    HOURS,
-    (_, name, ...parts) => `\r\n${name}${timeIn(both, instantFrom(parts.slice(0, 6)))}`,
-  );
+  const plain = onItsClock(without(event, ALL_DAY_TWICE), clock);
   return alarm === "" ? plain : `${plain.slice(0, -END.length)}${alarm}${END}`;
+}
+
+/** Whole days have no hours, and most events are whole days. */
+function onItsClock(event: string, clock: string): string {
+  if (!event.includes(FIRST_HOUR)) return event;
+  const hours = [...event.matchAll(HOURS)].map(([, , ...parts]) => instantFrom(parts));
+  if (!hours.every((at) => isFirstShowing(at, clock))) return event;
+  return event.replace(
+    HOURS,
+    (_, name, ...parts) => `\r\n${name}${timeIn(clock, instantFrom(parts.slice(0, 6)))}`,
+  );
 }
 
 function instantFrom(parts: readonly string[]): number {

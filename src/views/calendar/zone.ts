@@ -4,9 +4,7 @@ import {
   type Day,
   dayAt,
   dayOrThrow,
-  instantOf,
   MS_PER_DAY,
-  minuteAt,
   partsOf,
   plus,
   startOf,
@@ -23,15 +21,6 @@ const OWN: readonly string[] = ["UTC", "Etc/UTC"];
 /** `20270508T090000` of a time written as the instant at which UTC shows it. */
 const stampOf = (wallTime: number) =>
   new Date(wallTime).toISOString().slice(0, 19).replace(/[-:]/g, "");
-
-/**
- * Whether a zone's clock shows this time at no instant before: a local time means the first of two hours that look alike.
- * Source: RFC 5545, section 3.3.5.
- */
-export function isFirstShowing(clock: string, instant: number): boolean {
-  const first = instantOf(dayAt(instant, clock), minuteAt(instant, clock), clock);
-  return first === Math.floor(instant / MS_PER_MINUTE) * MS_PER_MINUTE;
-}
 
 /**
  * `;TZID=America/Denver:20270508T090000`, what stands behind the name of a property for an instant [ms since 1970 UTC] in a

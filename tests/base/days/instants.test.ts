@@ -1,13 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { dayOrThrow } from "../../../src/base/days/day.ts";
 import {
+  clockChanges,
   dayAt,
   instantOf,
+  isFirstShowing,
   isoWithOffset,
   isZone,
   minuteAt,
   sayMinute,
   startOf,
+  wallTimeAt,
   zoneNames,
 } from "../../../src/base/days/instants.ts";
 
@@ -56,6 +59,37 @@ describe("instants of a garden's clock", () => {
     expect(minuteAt(Date.UTC(2027, 2, 14, 9), DENVER)).toBe(180);
     expect(minuteAt(Date.UTC(2027, 4, 8, 18, 15), "Asia/Kathmandu")).toBe(0);
     expect(minuteAt(Date.UTC(1969, 11, 31, 23, 30), "UTC")).toBe(1410);
+  });
+
+  it("show a wall time, also on the day of a clock change", () => {
+    expect(isoUtc(wallTimeAt(Date.UTC(2027, 4, 8, 16), DENVER))).toBe("2027-05-08T10:00:00Z");
+    expect(isoUtc(wallTimeAt(Date.UTC(2027, 2, 14, 8, 59), DENVER))).toBe("2027-03-14T01:59:00Z");
+    expect(isoUtc(wallTimeAt(Date.UTC(2027, 2, 14, 9), DENVER))).toBe("2027-03-14T03:00:00Z");
+  });
+
+  it("show an hour twice when the clock goes back, and the first is told from the second", () => {
+    const second = Date.UTC(2027, 10, 7, 8, 30);
+    expect(wallTimeAt(second, DENVER)).toBe(wallTimeAt(second - 3_600_000, DENVER));
+    expect([second - 3_600_000, second].map((at) => isFirstShowing(at, DENVER))).toEqual([
+      true,
+      false,
+    ]);
+    expect(isFirstShowing(Date.UTC(2027, 4, 8), DENVER)).toBe(true);
+  });
+
+  it("know every change of a clock to the minute, and none where there is none", () => {
+    const year = [Date.UTC(2027, 0, 1), Date.UTC(2028, 0, 1)] as const;
+    const changes = (zone: string) =>
+      clockChanges(...year, zone).map(({ at, before, after }) => [
+        isoUtc(at),
+        (after - before) / 60_000,
+      ]);
+    expect(changes(DENVER)).toEqual([
+      ["2027-03-14T09:00:00Z", 60],
+      ["2027-11-07T08:00:00Z", -60],
+    ]);
+    expect(changes("Australia/Lord_Howe").map(([, minutes]) => minutes)).toEqual([-30, 30]);
+    expect(changes("Asia/Kolkata")).toEqual([]);
   });
 
   it("say a minute on a clock of 24 hours", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { zoneNames } from "../../../src/base/days/instants.ts";
 import { writeCalendar } from "../../../src/views/calendar/write.ts";
-import { isFirstShowing, timeIn, zoneText } from "../../../src/views/calendar/zone.ts";
+import { timeIn, zoneText } from "../../../src/views/calendar/zone.ts";
 import { partOf } from "../../depth.ts";
 import { readStrictly } from "../../strict.ts";
 import { eventOf } from "./events.ts";
@@ -72,16 +72,6 @@ describe("an instant on a clock", () => {
     expect(timeIn("America/Denver", Date.UTC(2027, 4, 8, 16))).toBe(
       ";TZID=America/Denver:20270508T100000",
     );
-  });
-
-  test("shows an hour twice when it goes back, and the first is meant", () => {
-    const second = Date.UTC(2027, 10, 7, 8, 30);
-    const shown = (at: number) => [
-      timeIn("America/Denver", at),
-      isFirstShowing("America/Denver", at),
-    ];
-    expect(shown(second - HOUR)).toEqual([";TZID=America/Denver:20271107T013000", true]);
-    expect(shown(second)).toEqual([";TZID=America/Denver:20271107T013000", false]);
   });
 });
 
