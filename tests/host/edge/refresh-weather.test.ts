@@ -68,7 +68,7 @@ describe("a garden whose plan asks for a forecast", () => {
     expect(asked).toHaveBeenCalledTimes(1);
     const feed = await warnings(shell, "frost");
     expect(feed).toContain("SUMMARY:32 °F tonight: cover");
-    expect(feed).toContain("DTSTART:20270621T");
+    expect(feed).toContain("DTSTART;TZID=America/Denver:20270620T");
   });
 
   test("never has a feed wait for it: what is stored is answered while nobody answers", async () => {
