@@ -1,12 +1,14 @@
 import type { Plan } from "../../app/index.ts";
-import { sayProblem } from "../../base/index.ts";
+import { dayFromIso, sayProblem } from "../../base/index.ts";
 import type { Engine } from "../edge/engine.ts";
 import { writeSegment } from "../links/segment.ts";
+import { storeLine } from "../store/diary.ts";
 import { storeFormerTasks } from "../store/events.ts";
 import { restoreRevisions } from "../store/feeds.ts";
-import { gardenRecord } from "../store/gardens.ts";
 import { clearForRestoring, isGone } from "../store/leaving.ts";
+import { storeRevoked } from "../store/links.ts";
 import { insertVersion } from "../store/plans.ts";
+import { gardenRecord, storeGardenRecord } from "../store/record.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { storeTasks } from "../store/tasks.ts";
 import { storeWeather } from "../store/weather.ts";
@@ -78,12 +80,10 @@ export function restoreGarden(
 
 /** What is changed now is the newest reason for a change, whenever the plans were saved. */
 function storeRecord(sql: SqlStore, snapshot: Snapshot, { garden, origin, now }: RestoreTarget) {
-  const uids = snapshot.uids === garden ? null : snapshot.uids;
-  sql.rows(
-    `INSERT INTO garden (only, id, uids, changed_at, origin, owner) VALUES (1, ?1, ?2, ?3, ?4, ?5)
-      ON CONFLICT (only) DO UPDATE SET uids = ?2, changed_at = ?3`,
-    ...[garden, uids, now, origin, snapshot.garden === garden ? snapshot.owner : 1],
-  );
+  const made = { origin, owner: snapshot.garden === garden ? snapshot.owner : 1 };
+  const record = { ...made, ...gardenRecord(sql), id: garden, uids: snapshot.uids };
+  storeGardenRecord(sql, record, now);
+  sql.rows("UPDATE garden SET changed_at = ?1", now);
 }
 
 type PlansByYear = ReadonlyMap<number, Plan>;
@@ -102,11 +102,10 @@ function storeVersion(
 }
 
 function storeSaid(sql: SqlStore, { diary, takenBack, people }: Snapshot, now: number): void {
-  for (const { id, day, text, task, person, saidAt } of diary)
-    sql.rows(
-      "INSERT INTO diary (id, day, text, task, person, said_at) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
-      ...[id, day, text, task, person, Math.min(saidAt, now)],
-    );
+  for (const { day: iso, ...line } of diary) {
+    const day = dayFromIso(iso);
+    if (day !== null) storeLine(sql, { ...line, day, saidAt: Math.min(line.saidAt, now) });
+  }
   for (const { person, first, last, at } of takenBack)
     sql.rows(
       "INSERT INTO taken_back (person, first, last, at) VALUES (?1, ?2, ?3, ?4)",
@@ -118,11 +117,7 @@ function storeSaid(sql: SqlStore, { diary, takenBack, people }: Snapshot, now: n
 
 function storeLinks(sql: SqlStore, { revoked, garden }: Snapshot, target: RestoreTarget): void {
   if (garden !== target.garden) return;
-  for (const { at, ...link } of revoked)
-    sql.rows(
-      "INSERT INTO revoked (link, at) VALUES (?1, ?2) ON CONFLICT DO NOTHING",
-      ...[writeSegment(link), at],
-    );
+  for (const { at, ...link } of revoked) storeRevoked(sql, writeSegment(link), at);
 }
 
 /** What calendars were last told, and what was known of the weather. */

@@ -12,7 +12,13 @@ import {
 } from "../store/events.ts";
 import { loadGarden, type StoredGarden } from "../store/gardens.ts";
 import { type MovedTask, storeMoved } from "../store/moved.ts";
-import { loadReadPlan, savedPlan, storeReading } from "../store/plans.ts";
+import {
+  loadReadPlan,
+  type PlanTexts,
+  savedPlan,
+  storeReading,
+  wholeVersionBefore,
+} from "../store/plans.ts";
 import {
   type StoredTasks,
   storedTasks,
@@ -23,10 +29,10 @@ import {
 } from "../store/tasks.ts";
 import { storeYear } from "../store/year.ts";
 import {
+  baselineKey,
   buildInput,
   copyDueAt,
   type GardenContext,
-  readingsOf,
   weatherDueAt,
 } from "../web/garden-context.ts";
 import { changesBetween } from "./changes-between.ts";
@@ -55,12 +61,17 @@ function readAnew({ sql, code }: GardenContext, engine: Engine): void {
     const had = loadReadPlan(sql, year);
     const saved = had !== null && readBy === code ? null : savedPlan(sql, year);
     if (stored === null || saved === null) continue;
-    const { text, file, beside } = saved;
-    const plan = engine.readPlan({ text, garden: stored.id, file, beside }) ?? had;
+    const { file } = saved;
+    // A text that was damaged is read no more: its last reading counts, or the newest version that is whole.
+    const whole = saved.isWhole === false ? wholeVersionBefore(sql, { year, version }) : saved;
+    const read = whole && engine.readPlan({ ...textsIn(whole), garden: stored.id, file });
+    const plan = saved.isWhole === false ? (had ?? read) : (read ?? had);
     if (plan === null) throw new Error(`the plan of ${year} can't be read any more`);
     sql.transaction(() => storeReading(sql, { year, version }, { plan, readBy: code }));
   }
 }
+
+const textsIn = ({ text, beside }: PlanTexts) => ({ text, beside });
 
 /** The garden that was built from, and its tasks as they stood. */
 type BuiltFrom = { readonly stored: StoredGarden; readonly tasks: StoredTasks };
@@ -86,7 +97,12 @@ function storeBuild(context: GardenContext, { stored, tasks }: BuiltFrom, built:
   const { number } = before;
   const made = { revision: stored.revision, code, until: built.until };
   const line = lines.at(-1)?.id ?? before.line;
-  const kept = { line, baselineOf: readingsOf(stored), failures: 0, retryAt: 0 };
+  const kept = {
+    line,
+    baselineOf: baselineKey(stored, built.year.baseline),
+    failures: 0,
+    retryAt: 0,
+  };
   storeBuildRecord(sql, { number: number + 1, ...made, ...kept });
   const others = [weatherDueAt(context, stored), copyDueAt(context, stored)];
   ring(Math.min(built.until, ...others.map((due) => Math.max(due ?? built.until, now()))));

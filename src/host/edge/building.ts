@@ -1,5 +1,6 @@
 import { logFailure } from "../log.ts";
 import { buildRecord, discardBuild, storeBuildRecord } from "../store/build.ts";
+import { mendDamage } from "../store/damage.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { type GardenContext, isYearBehind } from "../web/garden-context.ts";
 import { buildYear } from "./build-year.ts";
@@ -15,16 +16,31 @@ const PAUSES = { first: 60_000, longest: 6 * 3_600_000 } as const;
  */
 export async function payBuild(context: GardenContext): Promise<boolean> {
   try {
-    const engine = await context.engine();
-    const events = isYearBehind(context) ? buildYear(context, engine) : null;
-    if ((await writeFeedsBehind(context, engine, events)) === 0) return true;
+    if (await buildOnce(context)) return true;
   } catch (error) {
+    if (await buildMended(context)) return true;
     logFailure("building the year", error, gardenRecord(context.sql)?.id);
     noteFailure(context, discardBuild);
     return false;
   }
   noteFailure(context);
   return false;
+}
+
+/** Says whether every feed could be written. Throws where the year could not be built. */
+async function buildOnce(context: GardenContext): Promise<boolean> {
+  const engine = await context.engine();
+  const events = isYearBehind(context) ? buildYear(context, engine) : null;
+  return (await writeFeedsBehind(context, engine, events)) === 0;
+}
+
+/** Builds once more where something stored was damaged, and is mended now; whether all went well then. */
+async function buildMended(context: GardenContext): Promise<boolean> {
+  try {
+    return mendDamage(context.sql, context.now()) && (await buildOnce(context));
+  } catch {
+    return false;
+  }
 }
 
 /** Where even this can't be stored, the build is owed as before and the next request begins it. */

@@ -1,6 +1,8 @@
 import { DurableObject } from "cloudflare:workers";
+import { dayAt, weekdayOf } from "../../base/index.ts";
 import { keyFrom } from "../links/mac.ts";
 import { logFailure } from "../log.ts";
+import { mendDamage } from "../store/damage.ts";
 import { gardenRecord } from "../store/gardens.ts";
 import { bringOver } from "../store/old/bring-over.ts";
 import type { Recovered } from "../store/owners.ts";
@@ -127,6 +129,8 @@ export function gardenObject(ports: ObjectPorts) {
       if (garden === null) return;
       const context = await this.#context(garden.id);
       await refreshWeather(context);
+      // Once a week all that is stored is looked through.
+      if (weekdayOf(dayAt(ports.now(), "UTC")) === 1) mendDamage(this.#sql, ports.now());
       if ((nextRing(context) ?? 0) <= ports.now()) await this.#rebuilder.now();
       await copyNightly(context);
       const next = nextRing(context);

@@ -1,6 +1,7 @@
 import { logFailure } from "../log.ts";
 import { buildRecord, discardBuild } from "../store/build.ts";
-import { type FeedKey, feedBody, feedRecord } from "../store/feeds.ts";
+import { mendDamage } from "../store/damage.ts";
+import { type FeedKey, feedBody, feedRecord, isWholeFeed } from "../store/feeds.ts";
 import { opensAsOwner } from "../store/owners.ts";
 import { type PollRecord, pollRecord } from "../store/polls.ts";
 import type { SqlStore } from "../store/sql.ts";
@@ -64,29 +65,39 @@ function isOpen(sql: SqlStore, record: PollRecord, link: string): boolean {
 async function writeFirst(context: GardenContext, asked: PollRequest): Promise<PollAnswer> {
   const { sql } = context;
   try {
-    if (buildRecord(sql).number === 0 && !(await context.buildNow())) return { kind: "later" };
+    const { number, code } = buildRecord(sql);
+    // Of a build that is not to be trusted no feed is begun.
+    if ((number === 0 || code === "") && !(await context.buildNow())) return { kind: "later" };
     await writeFeed(context, await context.engine(), asked);
   } catch (error) {
     logFailure("writing a feed", error, asked.garden);
     discardBuild(sql);
-    return { kind: "later" };
+    if (!(await writeMended(context, asked))) return { kind: "later" };
   }
   const record = feedRecord(sql, asked);
   if (record === null) return NOTHING;
-  return answerStored(context, asked, { ...record, bytes: null }) ?? { kind: "later" };
+  return answerStored(context, asked, { ...record, sum: null, bytes: null }) ?? { kind: "later" };
 }
 
-type StoredFeed = Pick<PollRecord, "print" | "size" | "lastModified" | "bytes">;
+/** Writes the feed where something stored was damaged, is mended, and the year could be built then. */
+async function writeMended(context: GardenContext, asked: PollRequest): Promise<boolean> {
+  if (!mendDamage(context.sql, context.now()) || !(await context.buildNow())) return false;
+  await writeFeed(context, await context.engine(), asked);
+  return true;
+}
+
+type StoredFeed = Pick<PollRecord, "print" | "size" | "lastModified" | "sum" | "bodySum" | "bytes">;
 
 /** What is stored, or that the client has it already; null where nothing is, or it wants bytes that are not whole. */
 function answerStored(
   { sql, epoch, now }: GardenContext,
   { conditions, coding, ...key }: PollRequest,
-  { print, size, lastModified, bytes }: StoredFeed,
+  { print, size, lastModified, sum, bodySum, bytes }: StoredFeed,
 ): PollAnswer | null {
   if (print === null || size === null || lastModified === null) return null;
+  if (!isWholeFeed({ print, size, lastModified, sum })) return null;
   const has = { etag: etagOf(print, epoch, coding), lastModified };
   if (isNotModified(conditions, { ...has, now: now() })) return { kind: "same", ...has };
-  const body = feedBody(sql, { ...key, size }, bytes);
+  const body = feedBody(sql, { ...key, size, bodySum }, bytes);
   return body && { kind: "whole", ...has, body };
 }

@@ -1,4 +1,5 @@
 import type { Day } from "../../base/index.ts";
+import { parseStoredJson } from "./bytes.ts";
 import { loadText, storeText } from "./pieces.ts";
 import type { SqlStore } from "./sql.ts";
 
@@ -24,5 +25,5 @@ export function storeDiaryReport(sql: SqlStore, lines: readonly ReportedLine[]):
 /** The diary as the last build understood it, the newest day first; empty where there was none. */
 export function diaryReport(sql: SqlStore): readonly ReportedLine[] {
   const text = loadText(sql, NAME);
-  return text === null ? [] : JSON.parse(text);
+  return parseStoredJson(text) ?? [];
 }

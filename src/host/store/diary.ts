@@ -1,6 +1,7 @@
 import type { DiaryLine, Plan } from "../../app/index.ts";
 import { isAnswer } from "../../app/records.ts";
 import { type Day, dayFromIso, isoOf } from "../../base/index.ts";
+import { rowSum, storedInstant } from "./sealed.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /**
@@ -18,33 +19,46 @@ export type SaidLine = {
 /** A line as it stands in the store, with the number it was given; numbers only rise. */
 export type StoredLine = SaidLine & { readonly id: number };
 
-type DiaryRow = Omit<StoredLine, "day"> & { readonly day: string };
+type DiaryRow = Omit<StoredLine, "day"> & { readonly day: string; readonly sum: number | null };
 
-const COLUMNS = "id, day, text, task, person, said_at AS saidAt";
+const COLUMNS = "id, day, text, task, person, said_at AS saidAt, sum";
 
-/** The row, read; throws on a day that is none, which no code of ours writes. */
-function lineOf(row: DiaryRow): StoredLine {
+/** The row, read; empty where it is not what was written, so that it counts for nothing. */
+function linesOf({ sum, ...row }: DiaryRow): readonly StoredLine[] {
   const day = dayFromIso(row.day);
-  if (day === null) throw new RangeError(`no such day: ${row.day}`);
-  return { ...row, day };
+  const isWhole = sum === null || sum === lineSum(row);
+  return day === null || !isWhole ? [] : [{ ...row, day, saidAt: storedInstant(row.saidAt) }];
+}
+
+const lineSum = ({ day, text, task, person, saidAt }: Omit<DiaryRow, "id" | "sum">) =>
+  rowSum([day, text, task, person, saidAt]);
+
+/** A line of the diary that is not what was written: its number, and what is left of it. */
+export type DamagedLine = Pick<DiaryRow, "id" | "day" | "text">;
+
+/** Every line that is not what was written, and so counts for nothing. */
+export function damagedLines(sql: SqlStore): readonly DamagedLine[] {
+  return sql
+    .rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary ORDER BY id`)
+    .filter((row) => linesOf(row).length === 0);
 }
 
 /** Every line said to a garden after the one of that number (0: every one), in the order they were said. */
 export function diaryLines(sql: SqlStore, after = 0): readonly StoredLine[] {
   const rows = sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM said WHERE id > ?1 ORDER BY id`, after);
-  return rows.map(lineOf);
+  return rows.flatMap(linesOf);
 }
 
 /** Every line that was ever said, those taken back too, in the order they were said. */
 export function storedDiary(sql: SqlStore): readonly StoredLine[] {
-  return sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary ORDER BY id`).map(lineOf);
+  return sql.rows<DiaryRow>(`SELECT ${COLUMNS} FROM diary ORDER BY id`).flatMap(linesOf);
 }
 
 /** Every line that answers a task, in the order they were said. */
 export function answersIn(sql: SqlStore): readonly StoredLine[] {
   return sql
     .rows<DiaryRow>(`SELECT ${COLUMNS} FROM said WHERE task IS NOT NULL ORDER BY id`)
-    .map(lineOf);
+    .flatMap(linesOf);
 }
 
 /** The newest line that answers a task; null where none does. */
@@ -54,7 +68,7 @@ export function newestAnswer(sql: SqlStore, task: string): StoredLine | null {
     `SELECT ${COLUMNS} FROM said WHERE task = ?1 ORDER BY id DESC LIMIT 1`,
     task,
   );
-  return row && lineOf(row);
+  return row === null ? null : (linesOf(row)[0] ?? null);
 }
 
 /** The newest answer to each of some tasks, by task; those that nothing answers are left out. */
@@ -67,7 +81,7 @@ export function newestAnswers(
       (SELECT (SELECT max(id) FROM said WHERE task = value) FROM json_each(?1))`,
     JSON.stringify(tasks),
   );
-  return new Map(rows.map((row) => [row.task, lineOf(row)]));
+  return new Map(rows.flatMap((row) => linesOf(row).map((line) => [row.task, line] as const)));
 }
 
 /** The line about a task before the one of that number; null where there is none. */
@@ -77,7 +91,7 @@ export function answerBefore(sql: SqlStore, task: string, id: number): StoredLin
     `SELECT ${COLUMNS} FROM said WHERE task = ?1 AND id < ?2 ORDER BY id DESC LIMIT 1`,
     ...[task, id],
   );
-  return row && lineOf(row);
+  return row === null ? null : (linesOf(row)[0] ?? null);
 }
 
 /** Who said each of some lines (key of a person; null: not known), by the lines' numbers. */
@@ -116,9 +130,24 @@ export function whyFull(sql: SqlStore, person: string | null, now: number): stri
 
 /** Adds a line. Nothing is ever changed or taken away: a later line undoes. */
 export function addLine(sql: SqlStore, { day, text, task, person, saidAt }: SaidLine): void {
+  const iso = isoOf(day);
+  const sum = lineSum({ day: iso, text, task, person, saidAt });
   sql.rows(
-    "INSERT INTO diary (day, text, task, person, said_at) VALUES (?1, ?2, ?3, ?4, ?5)",
-    ...[isoOf(day), text, task, person, saidAt],
+    "INSERT INTO diary (day, text, task, person, said_at, sum) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    ...[iso, text, task, person, saidAt, sum],
+  );
+}
+
+/** Stores a line as it was stored elsewhere, under its number. */
+export function storeLine(
+  sql: SqlStore,
+  { id, day, text, task, person, saidAt }: StoredLine,
+): void {
+  const iso = isoOf(day);
+  const sum = lineSum({ day: iso, text, task, person, saidAt });
+  sql.rows(
+    "INSERT INTO diary (id, day, text, task, person, said_at, sum) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+    ...[id, iso, text, task, person, saidAt, sum],
   );
 }
 

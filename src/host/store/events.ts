@@ -1,12 +1,12 @@
 import type { Event, FormerTasks } from "../../app/records.ts";
 import type { Day } from "../../base/index.ts";
-import { parseStoredJson } from "./bytes.ts";
+import { readable, seal, unseal } from "./sealed.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 type EventRow = { readonly json: string };
 
 const eventsFrom = (rows: readonly EventRow[]): readonly Event[] =>
-  rows.map(({ json }) => JSON.parse(json));
+  rows.map(({ json }) => readable<Event>(json));
 
 /** Days, the last one excluded, and the set of events that is asked for; those that are in both sets belong to each. */
 export type EventRange = {
@@ -42,17 +42,18 @@ const compare = (a: string, b: string) => (a < b ? -1 : Number(a > b));
 export type StoredEvents = readonly {
   readonly key: string;
   readonly inSet: string;
+  readonly day: number;
   readonly json: string;
 }[];
 
 /** Every stored event, readable or not. */
 export function storedEvents(sql: SqlStore): StoredEvents {
-  return sql.rows("SELECT key, in_set AS inSet, json FROM events ORDER BY day, key");
+  return sql.rows("SELECT key, in_set AS inSet, day, json FROM events ORDER BY day, key");
 }
 
 /** Those of them that can be read. */
 export function readableEvents(events: StoredEvents): readonly Event[] {
-  return events.flatMap(({ json }) => parseStoredJson<Event>(json) ?? []);
+  return events.flatMap(({ json }) => unseal<Event>(json) ?? []);
 }
 
 /** The event of that key, or else the one that a task of that id stands in; null where there is neither. */
@@ -71,8 +72,9 @@ export function storeEvents(
   const had = new Map(stood.map((row) => [`${row.inSet} ${row.key}`, row]));
   for (const event of events) {
     const name = `${event.set} ${event.key}`;
-    const json = JSON.stringify(event);
-    const same = had.get(name)?.json === json;
+    const json = seal(event);
+    const row = had.get(name);
+    const same = row?.json === json && row.day === event.day;
     had.delete(name);
     if (!same)
       sql.rows(
@@ -89,15 +91,17 @@ type FormerRow = { readonly event: string; readonly tasks: string; readonly at: 
 /** What events were told with before they changed. */
 export function formerTasks(sql: SqlStore): FormerTasks {
   const rows = sql.rows<FormerRow>("SELECT event, tasks, at FROM former ORDER BY event");
-  return Object.fromEntries(
-    rows.map(({ event, tasks, at }) => [event, { tasks: JSON.parse(tasks), at }]),
-  );
+  const kept = rows.flatMap(({ event, tasks, at }) => {
+    const had = unseal<readonly string[]>(tasks);
+    return had === null ? [] : [[event, { tasks: had, at }] as const];
+  });
+  return Object.fromEntries(kept);
 }
 
 /** Ids of tasks that an event had before it changed. */
 export function formerTasksOf(sql: SqlStore, event: string): readonly string[] {
   const row = firstRow<FormerRow>(sql, "SELECT tasks FROM former WHERE event = ?1", event);
-  return row ? JSON.parse(row.tasks) : [];
+  return unseal<readonly string[]>(row?.tasks ?? null) ?? [];
 }
 
 /** Stores what events were told with before, in place of what stood. */
@@ -110,7 +114,7 @@ export function storeFormerTasks(
     if (had[event]?.at !== at)
       sql.rows(
         "INSERT OR REPLACE INTO former (event, tasks, at) VALUES (?1, ?2, ?3)",
-        ...[event, JSON.stringify(tasks), at],
+        ...[event, seal(tasks), at],
       );
   for (const event of Object.keys(had))
     if (!Object.hasOwn(former, event)) sql.rows("DELETE FROM former WHERE event = ?1", event);

@@ -1,32 +1,13 @@
 import type { Plan } from "../../app/index.ts";
 import { diaryLines, type StoredLine, withDiary } from "./diary.ts";
 import { loadReadPlan, plansInForce, type SavedPlan } from "./plans.ts";
-import { firstRow, type SqlStore } from "./sql.ts";
+import { type GardenRecord, gardenRecord } from "./record.ts";
+import type { SqlStore } from "./sql.ts";
 
-/**
- * A garden's record. `revision` rises with every change of plans or diary, `changedAt` [ms since 1970 UTC] is the newest
- * of them; `owner` is the serial in force of the owner's links.
- */
-export type GardenRecord = {
-  readonly id: string;
-  /** The id that the UIDs of its events are made from: its own, or that of the garden it was restored from. */
-  readonly uids: string;
-  readonly revision: number;
-  readonly changedAt: number;
-  readonly origin: string;
-  readonly owner: number;
-};
+export { type GardenRecord, gardenRecord } from "./record.ts";
 
 /** A garden's record with its plans in force, in year order, at least one. */
 export type StoredGarden = GardenRecord & { readonly plans: readonly SavedPlan[] };
-
-/** The garden's record; null where there is no garden. */
-export function gardenRecord(sql: SqlStore): GardenRecord | null {
-  return firstRow<GardenRecord>(
-    sql,
-    "SELECT id, coalesce(uids, id) AS uids, revision, changed_at AS changedAt, origin, owner FROM garden",
-  );
-}
 
 /** The garden with what pages show of its plans; null where there is none, or it has no plan. */
 export function loadGarden(sql: SqlStore): StoredGarden | null {

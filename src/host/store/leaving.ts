@@ -41,6 +41,7 @@ const EMPTIED = [
     "copies",
     "next_owners",
     "recovery",
+    "damage",
   ],
   ...["moved", "taken_back", "feeds", "ledger", "writes", "garden"],
 ];

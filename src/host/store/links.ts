@@ -1,4 +1,5 @@
 import { dropFeedsOf } from "./feeds.ts";
+import { storedInstant } from "./sealed.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /**
@@ -18,20 +19,41 @@ export function linkUse(sql: SqlStore): LinkUse {
   return {
     used: links("SELECT DISTINCT link FROM feeds ORDER BY link"),
     people: links("SELECT key AS link FROM people ORDER BY key"),
-    revoked: sql.rows<Row>("SELECT link, at FROM revoked ORDER BY at DESC, link"),
+    revoked: sql
+      .rows<Row>("SELECT link, at FROM revoked ORDER BY at DESC, link")
+      .map(({ link, at }) => ({ link, at: storedInstant(at) })),
   };
 }
 
-/** Every revoked link by its part of the path. */
+/** Every revoked link by its part of the path, by either of the names that are stored of it. */
 export function revokedLinks(sql: SqlStore): readonly string[] {
-  return sql
-    .rows<{ readonly link: string }>("SELECT link FROM revoked ORDER BY link")
-    .map(({ link }) => link);
+  type Row = { readonly link: string; readonly copy: string | null };
+  const rows = sql.rows<Row>("SELECT link, copy FROM revoked ORDER BY link");
+  return [...new Set(rows.flatMap(({ link, copy }) => [link, copy ?? link]))];
+}
+
+/** Stores that a link was revoked, by a name that is stored twice, so that no damage to one opens it again. The first instant stays. */
+export function storeRevoked(sql: SqlStore, link: string, at: number): void {
+  sql.rows(
+    "INSERT INTO revoked (link, copy, at) VALUES (?1, ?1, ?2) ON CONFLICT DO NOTHING",
+    ...[link, at],
+  );
+}
+
+/** Closes what either of two names that differ stands for, since it can't be told which is right; gives how many did. */
+export function mendRevoked(sql: SqlStore): number {
+  type Row = { readonly link: string; readonly copy: string; readonly at: number };
+  const bad = sql.rows<Row>("SELECT link, copy, at FROM revoked WHERE copy <> link");
+  for (const { link, copy, at } of bad) {
+    sql.rows("UPDATE revoked SET copy = link WHERE link = ?1", link);
+    storeRevoked(sql, copy, at);
+  }
+  return bad.length;
 }
 
 /** Whether that link was revoked. */
 export function isRevoked(sql: SqlStore, link: string): boolean {
-  return firstRow(sql, "SELECT 1 FROM revoked WHERE link = ?1", link) !== null;
+  return firstRow(sql, "SELECT 1 FROM revoked WHERE link = ?1 OR copy = ?1", link) !== null;
 }
 
 /**
@@ -40,7 +62,7 @@ export function isRevoked(sql: SqlStore, link: string): boolean {
  */
 export function revoke(sql: SqlStore, link: string, at: number): void {
   sql.transaction(() => {
-    sql.rows("INSERT INTO revoked (link, at) VALUES (?1, ?2) ON CONFLICT DO NOTHING", link, at);
+    storeRevoked(sql, link, at);
     dropFeedsOf(sql, link);
   });
 }

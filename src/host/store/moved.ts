@@ -1,4 +1,5 @@
 import type { Day } from "../../base/index.ts";
+import { seal, unseal } from "./sealed.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /** What became of one task with a build: the day it stands on, or stood on last, and in words. */
@@ -14,7 +15,7 @@ export function storeMoved(
   for (const line of lines)
     sql.rows(
       "INSERT OR REPLACE INTO moved (line, changes) VALUES (?1, ?2)",
-      ...[line, JSON.stringify(changes)],
+      ...[line, seal(changes)],
     );
 }
 
@@ -25,5 +26,5 @@ export function movedBy(sql: SqlStore, line: number): readonly MovedTask[] | nul
     "SELECT changes FROM moved WHERE line = ?1",
     line,
   );
-  return row && JSON.parse(row.changes);
+  return unseal(row?.changes ?? null);
 }

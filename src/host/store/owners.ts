@@ -1,4 +1,6 @@
 import { dropFeedsOf } from "./feeds.ts";
+import { gardenRecord, storeGardenRecord } from "./record.ts";
+import { storedInstant } from "./sealed.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /** So many next links of an owner may wait to be used; the oldest go. Source: house rule. */
@@ -6,9 +8,8 @@ const MOST_NEXT = 20;
 
 /** Whether an owner's link of that serial opens: the one in force, or one shown to take its place. */
 export function opensAsOwner(sql: SqlStore, serial: number): boolean {
-  const query = `SELECT 1 WHERE EXISTS (SELECT 1 FROM garden WHERE owner = ?1)
-    OR EXISTS (SELECT 1 FROM next_owners WHERE serial = ?1)`;
-  return firstRow(sql, query, serial) !== null;
+  if (gardenRecord(sql)?.owner === serial) return true;
+  return firstRow(sql, "SELECT 1 FROM next_owners WHERE serial = ?1", serial) !== null;
 }
 
 /** Lets a link of that serial open as the owner beside those that do, till one of them closes the others; shown at an instant [ms]. */
@@ -22,15 +23,15 @@ export function showNextOwner(sql: SqlStore, serial: number, at: number): void {
 
 /** Whether another owner's link than the one of that serial opens too. */
 export function hasOtherOwners(sql: SqlStore, serial: number): boolean {
-  const query = `SELECT 1 WHERE EXISTS (SELECT 1 FROM garden WHERE owner <> ?1)
-    OR EXISTS (SELECT 1 FROM next_owners WHERE serial <> ?1)`;
-  return firstRow(sql, query, serial) !== null;
+  if (gardenRecord(sql)?.owner !== serial) return true;
+  return firstRow(sql, "SELECT 1 FROM next_owners WHERE serial <> ?1", serial) !== null;
 }
 
 /** Makes that serial the only one that opens as the owner, and forgets what was written for any other. */
 export function closeOtherOwners(sql: SqlStore, serial: number): void {
   sql.transaction(() => {
-    sql.rows("UPDATE garden SET owner = ?1", serial);
+    const record = gardenRecord(sql);
+    if (record !== null) storeGardenRecord(sql, { ...record, owner: serial }, record.changedAt);
     sql.rows("DELETE FROM next_owners");
     const others = sql.rows<{ readonly link: string }>(
       "SELECT DISTINCT link FROM feeds WHERE link GLOB 'owner-*' AND link <> ?1",
@@ -48,7 +49,8 @@ export type Recovered = { readonly serial: number; readonly phrase: string };
 
 /** What is stored of the garden's phrase; null where it has none. */
 export function recoveryOf(sql: SqlStore): Recovery | null {
-  return firstRow(sql, "SELECT fingerprint, made_at AS madeAt FROM recovery");
+  const row = firstRow<Recovery>(sql, "SELECT fingerprint, made_at AS madeAt FROM recovery");
+  return row && { ...row, madeAt: storedInstant(row.madeAt) };
 }
 
 /** Stores a phrase's fingerprint in place of any earlier one; null: the garden has none from then on. */

@@ -1,6 +1,8 @@
 import type { Plan, WeatherService } from "../../app/index.ts";
 import { parseStoredJson } from "./bytes.ts";
 import { loadText, storeText } from "./pieces.ts";
+import { gardenRecord, storeGardenRecord } from "./record.ts";
+import { rowSum, seal, storedInstant, unseal } from "./sealed.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 import { thinVersions } from "./thinning.ts";
 
@@ -42,17 +44,24 @@ export type SavedPlan = {
   readonly savedAt: number;
 };
 
-/** A plan's text as it was saved, with the files beside it. */
-export type PlanTexts = { readonly text: string; readonly beside: PlanFileTexts };
+/** A plan's text as it was saved, with the files beside it; `isWhole` false where their check sum says that they were damaged since. */
+export type PlanTexts = {
+  readonly text: string;
+  readonly beside: PlanFileTexts;
+  readonly isWhole?: boolean;
+};
 
 type PlanRow = Omit<SavedPlan, "summary"> & { readonly summary: string };
 
 const COLUMNS = "year, version, file, summary, read_by AS readBy, published, saved_at AS savedAt";
 
-/** A plan whose summary can't be read is to be read anew, by whichever code. */
-function planOf(row: PlanRow): SavedPlan {
-  const summary = parseStoredJson<PlanSummary>(row.summary);
-  return summary === null ? { ...row, summary: NO_SUMMARY, readBy: "" } : { ...row, summary };
+/** A plan whose summary can't be read is to be read anew, by whichever code; till then its reading says the same. */
+function planOf(sql: SqlStore, row: PlanRow): SavedPlan {
+  const savedAt = storedInstant(row.savedAt);
+  const summary = unseal<PlanSummary>(row.summary);
+  if (summary !== null) return { ...row, savedAt, summary };
+  const plan = loadReadPlan(sql, row.year);
+  return { ...row, savedAt, summary: plan ? summaryOf(plan) : NO_SUMMARY, readBy: "" };
 }
 
 const NO_SUMMARY: PlanSummary = {
@@ -75,19 +84,36 @@ function askedOf({ forecast, latitude, longitude }: Plan["site"]): WeatherAsked 
 
 /** Every year's plan in force, in year order. However many versions are kept, one row a year is read. */
 export function plansInForce(sql: SqlStore): readonly SavedPlan[] {
-  return sql.rows<PlanRow>(`SELECT ${COLUMNS} FROM in_force ORDER BY year`).map(planOf);
+  return sql
+    .rows<PlanRow>(`SELECT ${COLUMNS} FROM in_force ORDER BY year`)
+    .map((row) => planOf(sql, row));
 }
 
 /** The plan in force for a year, with its texts; null where none was ever saved. */
 export function savedPlan(sql: SqlStore, year: number): (SavedPlan & PlanTexts) | null {
-  type Row = PlanRow & { readonly text: string; readonly beside: string };
-  const row = firstRow<Row>(
+  const row = firstRow<PlanRow & TextsRow>(
     sql,
-    `SELECT ${COLUMNS}, text, beside FROM plans WHERE year = ?1 ORDER BY version DESC LIMIT 1`,
+    `SELECT ${COLUMNS}, ${TEXTS} FROM plans WHERE year = ?1 ORDER BY version DESC LIMIT 1`,
     year,
   );
-  return row && { ...planOf(row), text: row.text, beside: parseStoredJson(row.beside) ?? {} };
+  return row && { ...planOf(sql, row), ...textsOf(row) };
 }
+
+const TEXTS = "text, beside, sum";
+
+type TextsRow = Pick<SavedPlan, "year" | "version"> & {
+  readonly text: string;
+  readonly beside: string;
+  readonly sum: number | null;
+};
+
+function textsOf(row: TextsRow): PlanTexts {
+  const isWhole = row.sum === null || row.sum === textsSum(row);
+  return { text: row.text, beside: parseStoredJson(row.beside) ?? {}, isWhole };
+}
+
+const textsSum = ({ year, version, text, beside }: Omit<TextsRow, "sum">) =>
+  rowSum([year, version, text, beside]);
 
 /** A checked plan to be saved over version `base` (0: there is none yet). */
 export type PlanToStore = PlanTexts & {
@@ -114,11 +140,8 @@ export function savePlan(sql: SqlStore, wanted: PlanToStore): number | null {
   return sql.transaction(() => {
     if (!maySave(sql, wanted)) return null;
     const { garden, origin, savedAt, base } = wanted;
-    sql.rows(
-      `INSERT INTO garden (only, id, changed_at, origin) VALUES (1, ?1, ?2, ?3)
-        ON CONFLICT (only) DO UPDATE SET origin = excluded.origin`,
-      ...[garden, savedAt, origin],
-    );
+    const record = gardenRecord(sql) ?? { id: garden, uids: garden, owner: 1 };
+    storeGardenRecord(sql, { ...record, origin }, savedAt);
     insertVersion(sql, { ...wanted, version: base + 1 });
     thinVersions(sql, wanted.year);
     return base + 1;
@@ -145,11 +168,14 @@ export type PlanVersion = PlanTexts &
 /** Stores a version, which then is in force if it is the newest of its year. */
 export function insertVersion(sql: SqlStore, saved: PlanVersion): void {
   const { year, version, text, beside, file, plan, readBy, published, savedAt } = saved;
-  const summary = JSON.stringify(plan === null ? null : summaryOf(plan));
+  const summary = seal(plan === null ? null : summaryOf(plan));
+  const files = JSON.stringify(beside);
+  const sum = textsSum({ year, version, text, beside: files });
   sql.rows(
-    `INSERT INTO plans (year, version, text, beside, file, summary, read_by, published, saved_at)
-      VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)`,
-    ...[year, version, text, JSON.stringify(beside), file, summary, readBy, published, savedAt],
+    `INSERT INTO plans (year, version, text, beside, file, summary, read_by, published, saved_at, sum, place)
+      VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)`,
+    ...[year, version, text, files, file, summary, readBy, published, savedAt, sum],
+    placeOf(saved),
   );
   if (plan) storeReadPlan(sql, year, plan);
 }
@@ -166,7 +192,7 @@ const readingOf = (year: number) => `reading/${year}`;
 /** A year's plan in force as it was read; null where that can't be read, as when it was cut short. */
 export function loadReadPlan(sql: SqlStore, year: number): Plan | null {
   const text = loadText(sql, readingOf(year));
-  return text === null ? null : JSON.parse(text);
+  return parseStoredJson(text);
 }
 
 /** Puts a newer code's reading of the same text in place of the old. The garden's revision rises. */
@@ -177,7 +203,7 @@ export function storeReading(
 ): void {
   sql.rows(
     "UPDATE plans SET summary = ?3, read_by = ?4 WHERE year = ?1 AND version = ?2",
-    ...[year, version, JSON.stringify(summaryOf(plan)), readBy],
+    ...[year, version, seal(summaryOf(plan)), readBy],
   );
   storeReadPlan(sql, year, plan);
 }
@@ -187,10 +213,12 @@ export type Version = Pick<SavedPlan, "version" | "savedAt">;
 
 /** Every version of a year's plan, newest first. */
 export function planVersions(sql: SqlStore, year: number): readonly Version[] {
-  return sql.rows<Version>(
-    "SELECT version, saved_at AS savedAt FROM plans WHERE year = ?1 ORDER BY version DESC",
-    year,
-  );
+  return sql
+    .rows<Version>(
+      "SELECT version, saved_at AS savedAt FROM plans WHERE year = ?1 ORDER BY version DESC",
+      year,
+    )
+    .map(({ version, savedAt }) => ({ version, savedAt: storedInstant(savedAt) }));
 }
 
 /** The text of one version and of the files beside it; null where there is no such version. */
@@ -198,16 +226,16 @@ export function planVersion(
   sql: SqlStore,
   { year, version }: { readonly year: number; readonly version: number },
 ): PlanTexts | null {
-  const row = firstRow<{ readonly text: string; readonly beside: string }>(
+  const row = firstRow<TextsRow>(
     sql,
-    "SELECT text, beside FROM plans WHERE year = ?1 AND version = ?2",
+    `SELECT year, version, ${TEXTS} FROM plans WHERE year = ?1 AND version = ?2`,
     ...[year, version],
   );
-  return row && { text: row.text, beside: JSON.parse(row.beside) };
+  return row && textsOf(row);
 }
 
 /** A version as it was saved, without what was read of it. */
-export type SavedVersion = Omit<PlanVersion, "plan" | "readBy">;
+export type SavedVersion = Omit<PlanVersion, "plan" | "readBy" | "isWhole">;
 
 /** Every version of every year's plan with its texts, oldest first. */
 export function allVersions(sql: SqlStore): readonly SavedVersion[] {
@@ -217,4 +245,67 @@ export function allVersions(sql: SqlStore): readonly SavedVersion[] {
       "SELECT year, version, file, published, saved_at AS savedAt, text, beside FROM plans ORDER BY year, version",
     )
     .map((row) => ({ ...row, beside: parseStoredJson<PlanFileTexts>(row.beside) ?? {} }));
+}
+
+/** Every version whose text, or a file beside it, is not what was saved. */
+export function damagedVersions(sql: SqlStore): readonly Pick<SavedPlan, "year" | "version">[] {
+  return sql
+    .rows<TextsRow>(`SELECT year, version, ${TEXTS} FROM plans ORDER BY year, version`)
+    .filter((row) => textsOf(row).isWhole === false);
+}
+
+/** The newest version of a year before that one whose texts are what was saved; null where there is none. */
+export function wholeVersionBefore(
+  sql: SqlStore,
+  { year, version }: Pick<SavedPlan, "year" | "version">,
+): PlanTexts | null {
+  const rows = sql.rows<TextsRow>(
+    `SELECT year, version, ${TEXTS} FROM plans WHERE year = ?1 AND version < ?2 ORDER BY version DESC`,
+    ...[year, version],
+  );
+  return rows.map(textsOf).find(({ isWhole }) => isWhole) ?? null;
+}
+
+/** A version's year and number once more, so that damage to one of them is known and put right. */
+const placeOf = ({ year, version }: Pick<SavedPlan, "year" | "version">) => `${year}/${version}`;
+
+/** Puts versions back in their places by their check sums, which say which of the two that are stored is right; gives how many were not. */
+export function mendPlaces(sql: SqlStore): number {
+  const bad = sql
+    .rows<TextsRow & { readonly place: string | null }>(
+      `SELECT year, version, place, ${TEXTS} FROM plans WHERE place IS NOT NULL`,
+    )
+    .filter((row) => row.place !== placeOf(row));
+  for (const row of bad) {
+    const [year = 0, version = 0] = (row.place ?? "").split("/").map(Number);
+    const isRight = row.sum === textsSum({ ...row, year, version });
+    const is = "year = ?1 AND version = ?2";
+    const isFree = firstRow(sql, `SELECT 1 FROM plans WHERE ${is}`, year, version) === null;
+    if (isRight && isFree)
+      sql.rows(
+        `UPDATE plans SET year = ?3, version = ?4 WHERE ${is}`,
+        row.year,
+        row.version,
+        year,
+        version,
+      );
+    else if (isRight) sql.rows(`DELETE FROM plans WHERE ${is}`, row.year, row.version);
+    else sql.rows(`UPDATE plans SET place = ?3 WHERE ${is}`, row.year, row.version, placeOf(row));
+  }
+  return bad.length;
+}
+
+const IN_FORCE = "year, version, file, summary, read_by, published, saved_at";
+
+/** Makes the list of plans in force that of the newest versions again, where it is another; gives how many of its rows were. */
+export function mendInForce(sql: SqlStore): number {
+  const newest = `SELECT ${IN_FORCE} FROM plans AS p
+    WHERE version = (SELECT max(version) FROM plans WHERE year = p.year)`;
+  const listed = `SELECT ${IN_FORCE} FROM in_force`;
+  const bad = sql.rows(`SELECT year FROM (${newest} EXCEPT ${listed})
+    UNION SELECT year FROM (${listed} EXCEPT ${newest})`).length;
+  if (bad === 0) return 0;
+  sql.rows("DELETE FROM in_force");
+  sql.rows(`INSERT INTO in_force (${IN_FORCE}) ${newest}`);
+  return bad;
 }

@@ -11,6 +11,9 @@ export type PollRecord = OwedBuild & {
   readonly print: string | null;
   readonly size: number | null;
   readonly lastModified: number | null;
+  /** The check sum over those three; null in a row from before there were any. */
+  readonly sum: number | null;
+  readonly bodySum: number | null;
   /** The first piece of its bytes; null where there are none, or the client may have them. */
   readonly bytes: ArrayBuffer | null;
 };
@@ -32,8 +35,8 @@ export function pollRecord(
   return firstRow<PollRecord>(
     sql,
     `SELECT ${OWED_COLUMNS},
-      EXISTS (SELECT 1 FROM revoked WHERE revoked.link = ?3) AS revoked,
-      polled.print, polled.size, polled.last_modified AS lastModified,
+      EXISTS (SELECT 1 FROM revoked WHERE revoked.link = ?3 OR revoked.copy = ?3) AS revoked,
+      polled.print, polled.size, polled.last_modified AS lastModified, polled.sum, polled.body_sum AS bodySum,
       CASE WHEN instr(?5, polled.print) = 0 THEN
         (SELECT bytes FROM pieces WHERE name = ?6 AND part = 0) END AS bytes
       FROM garden LEFT JOIN build LEFT JOIN feeds AS polled ON polled.link = ?3 AND polled.feed = ?4`,

@@ -6,7 +6,7 @@ import { firstRow, type SqlStore } from "./sql.ts";
  * them; revisions and versions only rise. Nothing stored in one value comes near the platform's 2 MB: what may grow long lies
  * in `pieces`.
  */
-const STEPS: readonly string[] = [
+export const STEPS: readonly string[] = [
   `CREATE TABLE garden (
     only INTEGER PRIMARY KEY CHECK (only = 1),
     -- An object that its alarm has woken does not know its name.
@@ -240,6 +240,24 @@ const STEPS: readonly string[] = [
     fingerprint TEXT NOT NULL,
     made_at INTEGER NOT NULL
   ) STRICT;`,
+  `-- Check sums over a row's other values (store/sealed.ts); null in rows from before. What decides who may come is stored twice.
+  ALTER TABLE plans ADD COLUMN sum INTEGER;
+  ALTER TABLE plans ADD COLUMN place TEXT;
+  ALTER TABLE diary ADD COLUMN sum INTEGER;
+  ALTER TABLE ledger ADD COLUMN sum INTEGER;
+  ALTER TABLE feeds ADD COLUMN sum INTEGER;
+  ALTER TABLE feeds ADD COLUMN body_sum INTEGER;
+  ALTER TABLE garden ADD COLUMN copy TEXT;
+  ALTER TABLE revoked ADD COLUMN copy TEXT;
+  CREATE INDEX revoked_copies ON revoked (copy);
+  -- Before a line has its number it counts as -1 here, and a damaged one may have that.
+  DROP TRIGGER diary_never_replaced;
+  CREATE TRIGGER diary_never_replaced BEFORE INSERT ON diary
+  WHEN NEW.id > 0 AND EXISTS (SELECT 1 FROM diary WHERE id = NEW.id) BEGIN
+    SELECT RAISE(ABORT, 'the diary is only ever added to');
+  END;
+  -- What was found to be damaged, in words for the owner, and when.
+  CREATE TABLE damage (what TEXT PRIMARY KEY, found_at INTEGER NOT NULL) STRICT, WITHOUT ROWID;`,
 ];
 
 /** Brings a garden's tables up to the newest step, each step whole or not at all. */

@@ -1,7 +1,7 @@
 import type { Baseline, PublishedState, PublishedTask } from "../../app/index.ts";
 import type { TaskCard } from "../../app/records.ts";
 import type { Day } from "../../base/index.ts";
-import { parseStoredJson } from "./bytes.ts";
+import { readable, seal, unseal } from "./sealed.ts";
 import { firstRow, type SqlStore } from "./sql.ts";
 
 /**
@@ -22,7 +22,7 @@ type StoredTaskRow = Omit<TaskRow, "card" | "published"> & {
 };
 
 function taskOf({ card, published, ...rest }: StoredTaskRow): TaskRow {
-  return { ...rest, card: parseStoredJson(card), published: parseStoredJson(published) };
+  return { ...rest, card: unseal(card), published: unseal(published) };
 }
 
 const TASK_COLUMNS = "id, event, card, published, baseline";
@@ -40,14 +40,14 @@ export function cardsById(sql: SqlStore, ids: readonly string[]): readonly TaskC
   const query = `SELECT card FROM tasks WHERE ${IS_AMONG} AND card IS NOT NULL ORDER BY id`;
   return sql
     .rows<{ readonly card: string }>(query, JSON.stringify(ids))
-    .flatMap(({ card }) => parseStoredJson<TaskCard>(card) ?? [])
+    .map(({ card }) => readable<TaskCard>(card))
     .sort((a, b) => a.bedRank - b.bedRank);
 }
 
 /** Whether the year has, or lately had, a task of that id. */
 export function hasTask(sql: SqlStore, id: string): boolean {
   const query = `SELECT 1 WHERE EXISTS (SELECT 1 FROM tasks WHERE id = ?1)
-    OR EXISTS (SELECT 1 FROM former, json_each(former.tasks) AS had WHERE had.value = ?1)
+    OR EXISTS (SELECT 1 FROM former WHERE instr(tasks, json_quote(?1)) > 0)
     OR EXISTS (SELECT 1 FROM diary WHERE task = ?1)`;
   return firstRow(sql, query, id) !== null;
 }
@@ -65,7 +65,7 @@ export function storedTasks(sql: SqlStore): StoredTasks {
 export function publishedState(tasks: StoredTasks): PublishedState {
   const state: Record<string, PublishedTask> = {};
   for (const { id, published } of tasks.values()) {
-    const task = parseStoredJson<PublishedTask>(published);
+    const task = unseal<PublishedTask>(published);
     if (task) state[id] = task;
   }
   return state;
@@ -88,7 +88,7 @@ export function loadBaseline(sql: SqlStore): Baseline {
 /** The cards of the tasks that are scheduled, by id. */
 export function taskCards(tasks: StoredTasks): ReadonlyMap<string, TaskCard> {
   const scheduled = [...tasks.values()].filter(({ published }) => published !== null);
-  const cards = scheduled.flatMap(({ card }) => parseStoredJson<TaskCard>(card) ?? []);
+  const cards = scheduled.flatMap(({ card }) => unseal<TaskCard>(card) ?? []);
   return new Map(cards.map((card) => [card.id, card]));
 }
 
@@ -109,7 +109,7 @@ export function storeTasks(
 }
 
 function rowOf({ card, published, ...rest }: TaskRow): StoredTaskRow {
-  const json = (value: unknown) => (value === null ? null : JSON.stringify(value));
+  const json = (value: unknown) => (value === null ? null : seal(value));
   return { ...rest, card: json(card), published: json(published) };
 }
 

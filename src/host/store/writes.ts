@@ -26,8 +26,10 @@ export function countPlace(sql: SqlStore, now: number): boolean {
 function countOne(sql: SqlStore, who: string, now: number, periodMs = PERIOD_MS): number {
   type Row = { readonly since: number; readonly count: number };
   const row = firstRow<Row>(sql, "SELECT since, count FROM writes WHERE who = ?1", who);
-  const goesOn = row !== null && now >= row.since && now - row.since < periodMs;
-  const [since, count] = goesOn ? [row.since, row.count + 1] : [now, 1];
+  // No count is higher than the highest that is still counted: one that is was damaged.
+  const isOurs = row !== null && row.count >= 0 && row.count <= MOST.garden + 1;
+  const goesOn = isOurs && now >= row.since && now - row.since < periodMs;
+  const [since, count] = goesOn ? [row.since, Math.min(row.count, MOST.garden) + 1] : [now, 1];
   sql.rows(
     "INSERT OR REPLACE INTO writes (who, since, count) VALUES (?1, ?2, ?3)",
     who,

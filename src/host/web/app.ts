@@ -15,7 +15,7 @@ import {
 import type { AppContext } from "./app-context.ts";
 import { ICON_SIZES, iconPng } from "./app-icon.ts";
 import { ICON_SVG, STYLESHEET } from "./assets.ts";
-import { isFromHere, isHere, isWrite, withBodyRead } from "./body.ts";
+import { isArchive, isFromHere, isHere, isWrite, withBodyRead } from "./body.ts";
 import { answerFeed } from "./feed.ts";
 import { answerUnauthorized } from "./limits.ts";
 import { asksForPage, forPerson, withTag } from "./negotiating.ts";
@@ -145,7 +145,7 @@ async function pass(
 
 /** Bytes that are read of a body: an archive may be long. */
 function mostIn(rest: string): number {
-  return rest === "archive" || rest === "restore" ? MOST_ARCHIVE.packed : MOST_CARRIED;
+  return isArchive(rest) ? MOST_ARCHIVE.packed : MOST_CARRIED;
 }
 
 function isSecure(request: Request, { protocol, hostname }: URL): boolean {

@@ -31,6 +31,11 @@ export async function withBodyRead(request: Request, most: number): Promise<Requ
   return new Request(url, { method, headers, body: Buffer.concat(parts).subarray(0, most + 1) });
 }
 
+/** Whether what follows a link in the path takes an archive. */
+export function isArchive(rest: string): boolean {
+  return rest === "archive" || rest === "restore";
+}
+
 /** Whether a host is this machine itself. */
 export function isHere(host: string): boolean {
   return host === "localhost" || host === "127.0.0.1" || host === "[::1]";

@@ -1,7 +1,14 @@
+import type { Baseline } from "../../app/index.ts";
 import { dayAt, plus, startOf } from "../../base/index.ts";
 import type { BuildInput, Engine } from "../edge/engine.ts";
 import { logFailure } from "../log.ts";
-import { buildRecord, isDayOver, type OwedBuild, owedBuild } from "../store/build.ts";
+import {
+  type BuildRecord,
+  buildRecord,
+  isDayOver,
+  type OwedBuild,
+  owedBuild,
+} from "../store/build.ts";
 import { copyRecord } from "../store/copies.ts";
 import {
   gardenRecord,
@@ -10,6 +17,7 @@ import {
   type StoredGarden,
   zoneOf,
 } from "../store/gardens.ts";
+import { rowSum } from "../store/sealed.ts";
 import type { SqlStore } from "../store/sql.ts";
 import { baselineDays, publishedState, type StoredTasks } from "../store/tasks.ts";
 import { loadWeather, weatherRecord } from "../store/weather.ts";
@@ -75,13 +83,14 @@ export function buildInput(
   stored: StoredGarden,
   tasks: StoredTasks,
 ): BuildInput {
-  const holds = buildRecord(sql).baselineOf === readingsOf(stored);
+  const baseline = baselineDays(tasks.values());
+  const holds = buildRecord(sql).baselineOf === baselineKey(stored, baseline);
   return {
     id: stored.id,
     plans: loadFullPlans(sql, stored).plans,
     instant: now(),
     published: publishedState(tasks),
-    baseline: holds ? baselineDays(tasks.values()) : null,
+    baseline: holds ? baseline : null,
     weather: loadWeather(sql, weatherCellOf(stored)),
   };
 }
@@ -89,6 +98,20 @@ export function buildInput(
 /** Which readings of which plans: what the baseline hangs on and nothing else. */
 export function readingsOf({ plans }: StoredGarden): string {
   return plans.map(({ year, version, readBy }) => `${year}.${version} ${readBy}`).join(", ");
+}
+
+/** Of which readings a baseline is, and its check sum, so that no damaged day of it counts. */
+export function baselineKey(stored: StoredGarden, baseline: Baseline): string {
+  const days = Object.entries(baseline).sort(([a], [b]) => (a < b ? -1 : 1));
+  return `${readingsOf(stored)} #${rowSum(days.flat())}`;
+}
+
+/** Whether a build was made from those readings. */
+export function isOfReadings(
+  { baselineOf }: Pick<BuildRecord, "baselineOf">,
+  stored: StoredGarden,
+): boolean {
+  return baselineOf?.startsWith(`${readingsOf(stored)} #`) ?? false;
 }
 
 type Clocked = Pick<GardenContext, "sql" | "code" | "now" | "copies">;

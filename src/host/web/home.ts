@@ -1,6 +1,7 @@
 import { type TaskCard, UNDO } from "../../app/records.ts";
 import { sayDay } from "../../base/index.ts";
 import { readEventPath } from "../links/feeds.ts";
+import { damageNotes } from "../store/damage.ts";
 import { answerBefore, newestAnswers, type StoredLine } from "../store/diary.ts";
 import { eventOf, formerTasksOf } from "../store/events.ts";
 import { cardsById } from "../store/tasks.ts";
@@ -18,7 +19,14 @@ export async function answerHome(gardenRequest: GardenRequest): Promise<Response
   await withYear(gardenRequest);
   const calendar = gardenRequest.link.role === "owner" ? "links" : "calendar";
   const coming = comingUp(gardenRequest);
-  return pageResponse(200, weekPage(frameOf(gardenRequest), { coming, calendar }));
+  const told = toldToOwner(gardenRequest);
+  return pageResponse(200, weekPage(frameOf(gardenRequest), { coming, calendar, told }));
+}
+
+/** What was found to be damaged, for an owner. */
+function toldToOwner({ context, link }: GardenRequest): readonly string[] {
+  if (link.role !== "owner") return [];
+  return damageNotes(context.sql, context.now()).map(({ what }) => what);
 }
 
 /** An event's own page, or what is answered on it written down. */

@@ -18,7 +18,7 @@ import {
   loadTasks,
   type TaskPlace,
 } from "../store/year.ts";
-import { type GardenContext, readingsOf } from "./garden-context.ts";
+import { type GardenContext, isOfReadings, readingsOf } from "./garden-context.ts";
 
 /** What pictures, frost tonight and room are made from. */
 export function keptCourse(context: GardenContext): Promise<YearCourse> {
@@ -83,7 +83,7 @@ async function keptOrBuilt<Part>(context: GardenContext, load: PartLoader<Part>)
 /** Whether the last build was made from these readings of these plans by this code. What was said since is still to come. */
 function isOfThesePlans({ sql, code }: GardenContext): boolean {
   const [stored, build] = [loadGarden(sql), buildRecord(sql)];
-  return stored !== null && build.code === code && build.baselineOf === readingsOf(stored);
+  return stored !== null && build.code === code && isOfReadings(build, stored);
 }
 
 function loadPart<Part>({ sql }: GardenContext, load: PartLoader<Part>): Part | null {

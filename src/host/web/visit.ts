@@ -1,8 +1,10 @@
 import { type Link, writeSegment } from "../links/segment.ts";
+import { logFailure } from "../log.ts";
+import { mendDamage } from "../store/damage.ts";
 import { countWrite } from "../store/writes.ts";
 import { notFound, tooOften } from "./answers.ts";
 import { answerInvitation } from "./begin.ts";
-import { isWrite } from "./body.ts";
+import { isArchive, isWrite } from "./body.ts";
 import { catchUpIfOwed, type GardenContext } from "./garden-context.ts";
 import { type LinkRequest, openGarden } from "./garden-request.ts";
 import { answerAdminLinks, answerRevoke } from "./links.ts";
@@ -33,9 +35,24 @@ export async function answerVisit(
   const { link } = visit;
   if (isWrite(request) && !countWrite(context.sql, writerOf(link), context.now()))
     return tooOften(AGAIN_S);
-  const answer = await answerRole({ context, request, ...visit }, rest);
+  const answer = await answerMended({ context, request, ...visit }, rest);
   catchUpIfOwed(context);
   return answer;
+}
+
+/** The answer; where that fails over something stored that is damaged, it is mended, the year is built, and the visit answered then. */
+async function answerMended(linkRequest: LinkRequest, rest: string): Promise<Response | null> {
+  const { context, request, link } = linkRequest;
+  // An archive is read by nothing that could be mended.
+  const again = isArchive(rest) ? null : request.clone();
+  try {
+    return await answerRole(linkRequest, rest);
+  } catch (error) {
+    if (again === null || !mendDamage(context.sql, context.now())) throw error;
+    logFailure("reading what is stored, which was damaged and is mended", error, link.garden);
+    await context.buildNow();
+    return answerRole({ ...linkRequest, request: again }, rest);
+  }
 }
 
 /** Who writes, whichever of their links it is by. */

@@ -68,7 +68,7 @@ describe("writing a feed", () => {
     await publish(shell, "still");
     await textOf("still");
     const before = await inStore("still", (sql) => {
-      sql.rows("UPDATE ledger SET days = 'untouched'");
+      sql.rows("UPDATE ledger SET days = 'untouched', sum = NULL");
       return feedRecord(sql, KEY);
     });
     await publish(shell, "still", `${PLAN}doubt\n`, 1);

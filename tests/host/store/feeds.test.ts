@@ -8,6 +8,7 @@ import {
   feedRecord,
   feedsBehind,
   markFeed,
+  mendFeeds,
   storeFeed,
   storeFeedBytes,
   storeLedger,
@@ -44,6 +45,7 @@ test("a feed gives back what was written, and its size in bytes", async () => {
       ...KEY,
       ...{ build: 1, code: "code 1", until: SAVED_AT + 1 },
       ...{ size: 10, print: "print of bäch 🥕", lastModified: SAVED_AT },
+      bodySum: expect.any(Number),
     });
     expect(bodyOf(sql)).toBe("bäch 🥕");
   });
@@ -59,6 +61,7 @@ test("a first piece at hand is the whole where it is not full, else the rest is 
       size,
       print: "",
       lastModified: 0,
+      bodySum: null,
     });
     const first = () =>
       sql.rows<{ readonly bytes: ArrayBuffer }>("SELECT bytes FROM pieces WHERE part = 0")[0]
@@ -92,7 +95,7 @@ test("a ledger keeps what was told of each event, and only what has changed is w
     const over = feedLedger(sql, KEY);
     expect(over).toEqual(first);
     // What an entry was is marked by hand, so that one written again would show.
-    sql.rows("UPDATE ledger SET print = 'untouched'");
+    sql.rows("UPDATE ledger SET print = 'untouched', sum = NULL");
     const { a = entry("") } = over?.entries ?? {};
     const ledger = { entries: { a, b: entry("B2", 1), d: entry("D") } };
     storeLedger(sql, { ...KEY, ledger, over });
@@ -138,14 +141,36 @@ test("bytes that came from elsewhere are stored as they are", async () => {
   });
 });
 
-test("an event's text that was cut short counts as gone, and the rest of its entry stands", async () => {
+test("of an entry that was damaged nothing is believed: it counts as one told as often as any", async () => {
   await inStore("cut-ledger", (sql) => {
     const ledger = { entries: { a: entry("A", 2), b: entry("B") } };
     storeFeed(sql, writtenFeed("x", { ledger }));
-    sql.rows("UPDATE ledger SET text = substr(text, 1, 30) WHERE event = 'a'");
-    expect(feedLedger(sql, KEY)?.entries).toEqual({
-      a: { ...entry("A", 2), text: null },
-      b: entry("B"),
-    });
+    const { b } = feedLedger(sql, KEY)?.entries ?? {};
+    for (const wrong of ["text = substr(text, 1, 30)", "sequence = 7", "stamp = 1", "days = 'x'"]) {
+      sql.rows(`UPDATE ledger SET ${wrong} WHERE event = 'a'`);
+      expect(feedLedger(sql, KEY)?.entries, wrong).toEqual({
+        a: { fingerprint: "", sequence: b?.sequence, stamp: b?.stamp, when: "", text: null },
+        b,
+      });
+      expect([mendFeeds(sql), mendFeeds(sql)], wrong).toEqual([1, 0]);
+    }
+  });
+});
+
+test("a body or a record that was damaged in the middle is none, and the feed is written anew", async () => {
+  await inStore("garbled", (sql) => {
+    for (const wrong of [
+      ["pieces", "bytes = CAST(substr(bytes, 1, 12) || x'00' || substr(bytes, 14) AS BLOB)"],
+      ["feeds", "print = 'other'"],
+      ["feeds", "last_modified = 9000000000000000"],
+      ["feeds", "body_sum = 1"],
+    ]) {
+      storeFeed(sql, writtenFeed("BEGIN:VCALENDAR and so on"));
+      sql.rows(`UPDATE ${wrong[0]} SET ${wrong[1]}`);
+      const record = feedRecord(sql, KEY);
+      expect(record && feedBody(sql, record), wrong[1]).toBeNull();
+      expect([mendFeeds(sql), mendFeeds(sql)], wrong[1]).toEqual([1, 0]);
+      expect(feedsBehind(sql, 1)).toHaveLength(1);
+    }
   });
 });

@@ -1,6 +1,12 @@
 import { expect, test } from "vitest";
 import { storeFeed } from "../../../src/host/store/feeds.ts";
-import { isRevoked, linkUse, revoke, revokedLinks } from "../../../src/host/store/links.ts";
+import {
+  isRevoked,
+  linkUse,
+  mendRevoked,
+  revoke,
+  revokedLinks,
+} from "../../../src/host/store/links.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import { inStore } from "../in-store.ts";
 import { writtenFeed } from "./feeds.ts";
@@ -32,5 +38,18 @@ test("a link is in use once a feed was written for it, whichever", async () => {
     for (const feed of ["tasks.ics", "sessions.ics"])
       storeFeed(sql, writtenFeed("x", { link: "helper-1", feed }));
     expect(linksWithFeeds(sql)).toEqual(["helper-1"]);
+  });
+});
+
+test("of a revoked link one of whose two names was damaged neither opens", async () => {
+  await inStore("two-names", (sql) => {
+    for (const column of ["link", "copy"]) {
+      revoke(sql, `helper-${column}-1`, NOW);
+      sql.rows(`UPDATE revoked SET ${column} = 'x' WHERE link = ?1`, `helper-${column}-1`);
+      expect(isRevoked(sql, `helper-${column}-1`)).toBe(true);
+      expect(revokedLinks(sql)).toContain(`helper-${column}-1`);
+      expect([mendRevoked(sql), mendRevoked(sql)]).toEqual([1, 0]);
+      expect(isRevoked(sql, `helper-${column}-1`)).toBe(true);
+    }
   });
 });

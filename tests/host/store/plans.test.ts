@@ -5,8 +5,10 @@ import { gardenRecord, loadGarden } from "../../../src/host/store/gardens.ts";
 import { linkUse } from "../../../src/host/store/links.ts";
 import {
   allVersions,
+  damagedVersions,
   insertVersion,
   loadReadPlan,
+  mendInForce,
   type PlanToStore,
   plansInForce,
   planVersion,
@@ -15,6 +17,7 @@ import {
   savePlan,
   storeReading,
   summaryOf,
+  wholeVersionBefore,
 } from "../../../src/host/store/plans.ts";
 import { type SqlStore, sqlStoreOf } from "../../../src/host/store/sql.ts";
 import { inStore } from "../in-store.ts";
@@ -53,6 +56,7 @@ describe("saving a plan", () => {
     expect(await inLane((sql) => planVersion(sql, { year: 2027, version: 1 }))).toEqual({
       text: "garden: Quarry Lane\n",
       beside: BESIDE,
+      isWhole: true,
     });
     expect(await inLane((sql) => planVersion(sql, { year: 2027, version: 9 }))).toBeNull();
     const versions = await inLane((sql) => planVersions(sql, 2027).map(({ version }) => version));
@@ -166,17 +170,46 @@ describe("a garden's revision", () => {
   test("stays where only what is built is stored", async () => {
     await inStore("lea", (sql) => {
       savePlan(sql, firstOf("lea"));
-      sql.rows("INSERT INTO feeds VALUES ('owner-1', 'tasks.ics', 1, '', 0, 0, '', 0)");
+      sql.rows("INSERT INTO feeds VALUES ('owner-1', 'tasks.ics', 1, '', 0, 0, '', 0, NULL, NULL)");
       expect(gardenRecord(sql)?.revision).toBe(1);
     });
   });
 });
 
-test("a plan whose summary was cut short stands, and is to be read anew", async () => {
+test("a plan whose summary was cut short stands as it was read, and is to be read anew", async () => {
   await inStore("cut", (sql) => {
     savePlan(sql, firstOf("cut"));
     sql.rows("UPDATE plans SET summary = substr(summary, 1, 9), beside = '{'");
-    expect(savedPlan(sql, 2027)).toMatchObject({ readBy: "", summary: { name: "" }, beside: {} });
+    const found = { readBy: "", summary: { name: "cut" }, beside: {}, isWhole: false };
+    expect(savedPlan(sql, 2027)).toMatchObject(found);
+    sql.rows("DELETE FROM pieces");
+    expect(savedPlan(sql, 2027)).toMatchObject({ readBy: "", summary: { name: "" } });
+  });
+});
+
+test("a text that was damaged is known by its check sum, and the newest whole one before it is found", async () => {
+  await inStore("damaged", (sql) => {
+    savePlan(sql, firstOf("damaged", { text: "one" }));
+    savePlan(sql, firstOf("damaged", { text: "two", base: 1 }));
+    expect(savedPlan(sql, 2027)?.isWhole).toBe(true);
+    sql.rows("UPDATE plans SET text = 'tvo' WHERE version = 2");
+    expect(damagedVersions(sql)).toMatchObject([{ year: 2027, version: 2 }]);
+    const before = { year: 2027, version: 2 };
+    expect(wholeVersionBefore(sql, before)).toMatchObject({ text: "one" });
+    sql.rows("UPDATE plans SET text = 'x' WHERE version = 1");
+    expect(wholeVersionBefore(sql, before)).toBeNull();
+  });
+});
+
+test("the list of plans in force is put right by the versions themselves", async () => {
+  await inStore("listed", (sql) => {
+    savePlan(sql, firstOf("listed"));
+    expect(mendInForce(sql)).toBe(0);
+    for (const wrong of ["version = 9", "summary = 'x'", "year = 2031"]) {
+      sql.rows(`UPDATE in_force SET ${wrong}`);
+      expect(mendInForce(sql), wrong).toBeGreaterThan(0);
+      expect(plansInForce(sql)).toMatchObject([{ year: 2027, version: 1, readBy: "code 1" }]);
+    }
   });
 });
 
@@ -194,7 +227,7 @@ test("of versions put in one by one the newest is in force, read or not", async 
     insertVersion(sql, { ...rest, version: 2, plan: null });
     expect(sql.rows("SELECT version, summary FROM plans ORDER BY version")).toMatchObject([
       { version: 1 },
-      { version: 2, summary: "null" },
+      { version: 2, summary: expect.stringMatching(/^null\n/) },
     ]);
     expect(loadReadPlan(sql, 2027)?.name).toBe("brought");
   });

@@ -19,7 +19,14 @@ test("a poll looks once for its garden, its link, its feed and the build that is
   await inStore("looked", (sql) => {
     expect(look(sql)).toBeNull();
     savePlan(sql, firstOf("g"));
-    const never = { print: null, size: null, lastModified: null, bytes: null };
+    const never = {
+      print: null,
+      size: null,
+      lastModified: null,
+      sum: null,
+      bodySum: null,
+      bytes: null,
+    };
     const open = { revoked: 0 };
     expect(look(sql)).toEqual({ ...open, ...never, owed: 1, retryAt: 0 });
     storeBuildRecord(sql, {

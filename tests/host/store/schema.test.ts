@@ -1,9 +1,12 @@
 import { expect, test } from "vitest";
-import { insertVersion, plansInForce } from "../../../src/host/store/plans.ts";
-import { migrate } from "../../../src/host/store/schema.ts";
+import { mendDamage } from "../../../src/host/store/damage.ts";
+import { diaryLines } from "../../../src/host/store/diary.ts";
+import { isRevoked } from "../../../src/host/store/links.ts";
+import { opensAsOwner } from "../../../src/host/store/owners.ts";
+import { plansInForce } from "../../../src/host/store/plans.ts";
+import { migrate, STEPS } from "../../../src/host/store/schema.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import { inStore } from "../in-store.ts";
-import { firstOf } from "./made.ts";
 
 const stepsDone = (sql: SqlStore) =>
   sql.rows<{ readonly version: number }>("SELECT version FROM schema").length;
@@ -33,23 +36,43 @@ test("a step that fails leaves nothing of itself, and is tried again", async () 
   });
 });
 
-/** What the fifth step and those behind it made, taken away, so that the store is as it was before. */
-const BEFORE_IN_FORCE = `DROP TABLE in_force; DROP TRIGGER comes_into_force;
-  DROP TRIGGER changes_in_force; DROP TRIGGER goes_out_of_force;
-  ALTER TABLE garden DROP COLUMN uids; DROP TABLE copies;
-  DROP TABLE next_owners; DROP TABLE recovery; DELETE FROM schema WHERE version >= 5`;
+/** Takes away all that a store has, and makes it as it was after so many steps. */
+function asOf(sql: SqlStore, steps: number): void {
+  type Row = { readonly type: string; readonly name: string };
+  const query =
+    "SELECT type, name FROM sqlite_schema WHERE type IN ('view', 'table') AND name NOT GLOB 'sqlite_*' AND name NOT GLOB '_cf_*' ORDER BY type DESC";
+  for (const { type, name } of sql.rows<Row>(query)) sql.rows(`DROP ${type} ${name}`);
+  migrate(sql, STEPS.slice(0, steps));
+}
 
-test("of plans saved before that step the newest of each year are in force", async () => {
+test("of plans saved before that step the newest of each year are in force, and none of them counts as damaged", async () => {
   await inStore("older", (sql) => {
-    sql.rows(BEFORE_IN_FORCE);
-    const { base: _, first: __, origin: ___, garden: ____, ...rest } = firstOf("older");
-    for (const version of [1, 2, 3]) insertVersion(sql, { ...rest, version });
-    insertVersion(sql, { ...rest, year: 2026, version: 4 });
+    asOf(sql, 4);
+    sql.rows(
+      "INSERT INTO garden (only, id, changed_at, origin, owner_next) VALUES (1, 'older', 5, '', 7)",
+    );
+    for (const [year, version] of [
+      [2027, 1],
+      [2027, 2],
+      [2027, 3],
+      [2026, 4],
+    ])
+      sql.rows(
+        "INSERT INTO plans (year, version, text, beside, file, summary, read_by, saved_at) VALUES (?1, ?2, 'x', '{}', '', ?3, 'code 1', 5)",
+        ...[year ?? 0, version ?? 0, JSON.stringify({ name: "older" })],
+      );
+    sql.rows("INSERT INTO diary (day, text, said_at) VALUES ('2027-05-08', 'carrots up', 5)");
+    sql.rows("INSERT INTO revoked (link, at) VALUES ('reader-1', 5)");
     migrate(sql);
     expect(plansInForce(sql)).toMatchObject([
       { year: 2026, version: 4, readBy: "code 1", summary: { name: "older" } },
       { year: 2027, version: 3 },
     ]);
+    expect([opensAsOwner(sql, 1), opensAsOwner(sql, 7), isRevoked(sql, "reader-1")]).toEqual([
+      ...[true, true, true],
+    ]);
+    expect(diaryLines(sql)).toMatchObject([{ text: "carrots up" }]);
+    expect(mendDamage(sql, 6)).toBe(false);
   });
 });
 

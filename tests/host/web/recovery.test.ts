@@ -1,7 +1,9 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Day } from "../../../src/base/days/day.ts";
+import { engine as core } from "../../../src/host/edge/core.ts";
 import type { Engine } from "../../../src/host/edge/engine.ts";
-import { ask, inStore, linkTo, ORIGIN, PLAN, publish, type Shell, shellWith } from "./garden.ts";
+import { typed } from "./forms.ts";
+import { ask, inStore, linkTo, ORIGIN, publish, type Shell, shellWith } from "./garden.ts";
 
 let shell: Shell;
 beforeAll(() => {
@@ -96,15 +98,16 @@ describe("a phrase", () => {
 
 test("a garden's first owner gets the phrase with the link, and the used invitation shows neither once another link is in force", async () => {
   const link = await linkTo("k7dq2mxw", "invitation");
-  const form = { step: "save", base: "0", text: PLAN };
-  const html = await (await post(link, form)).text();
+  const form = Object.fromEntries(typed({ at: "look", step: "next" }));
+  const real = { engine: core };
+  const html = await (await post(link, form, real)).text();
   const owner = await linkTo("k7dq2mxw", "owner");
   expect(html).toContain(`${ORIGIN}${owner}`);
   expect(phraseIn(html)).not.toBe("");
-  expect((await post(link, form)).status).toBe(200);
-  const next = linkIn(await (await post(`${owner}links`, { do: "next" })).text());
-  await post(`${next}links`, { do: "close" });
-  expect((await post(link, form)).status).toBe(404);
+  expect((await post(link, form, real)).status).toBe(200);
+  const next = linkIn(await (await post(`${owner}links`, { do: "next" }, real)).text());
+  await post(`${next}links`, { do: "close" }, real);
+  expect((await post(link, form, real)).status).toBe(404);
 });
 
 test("a helper's undoing of another's answer says who did it, on the job's page and in the diary", async () => {

@@ -5,11 +5,15 @@ import {
   readLedger,
   type StoredLedger,
 } from "../../../app/records.ts";
+import { dayFromIso } from "../../../base/index.ts";
 import { parseStoredJson, unzip } from "../bytes.ts";
+import { storeLine } from "../diary.ts";
 import { storeEvents, storeFormerTasks } from "../events.ts";
 import { storeFeedBytes, storeLedger } from "../feeds.ts";
+import { storeRevoked } from "../links.ts";
 import { showNextOwner } from "../owners.ts";
 import { insertVersion } from "../plans.ts";
+import { storeGardenRecord } from "../record.ts";
 import { firstRow, type SqlStore } from "../sql.ts";
 import { storeTasks } from "../tasks.ts";
 import {
@@ -43,8 +47,7 @@ function isNew(sql: SqlStore): boolean {
 }
 
 function copyGarden(sql: SqlStore, { garden, plans, diary, revoked, feeds, goneAt }: OldGarden) {
-  for (const { link, at } of revoked)
-    sql.rows("INSERT INTO revoked (link, at) VALUES (?1, ?2) ON CONFLICT DO NOTHING", link, at);
+  for (const { link, at } of revoked) storeRevoked(sql, link, at);
   if (goneAt !== null) sql.rows("INSERT INTO gone (at) VALUES (?1)", goneAt);
   if (garden === null) return;
   copyRecord(sql, garden);
@@ -57,10 +60,7 @@ function copyGarden(sql: SqlStore, { garden, plans, diary, revoked, feeds, goneA
 
 function copyRecord(sql: SqlStore, garden: OldGardenRow): void {
   const { id, changed_at, origin, owner, owner_next } = garden;
-  sql.rows(
-    "INSERT INTO garden (only, id, changed_at, origin, owner) VALUES (1, ?1, ?2, ?3, ?4)",
-    ...[id, changed_at, origin, owner],
-  );
+  storeGardenRecord(sql, { id, uids: id, origin, owner }, changed_at);
   if (owner_next !== null) showNextOwner(sql, owner_next, changed_at);
 }
 
@@ -76,11 +76,10 @@ function copyPlans(sql: SqlStore, plans: readonly OldPlanRow[]): void {
     });
 }
 
-function copyLine(sql: SqlStore, { id, day, text, task, person, said_at }: OldDiaryRow): void {
-  sql.rows(
-    "INSERT INTO diary (id, day, text, task, person, said_at) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
-    ...[id, day, text, task, person, said_at],
-  );
+/** A line of a day that is none was never written by us, and would be read by nothing. */
+function copyLine(sql: SqlStore, { day: iso, said_at, ...line }: OldDiaryRow): void {
+  const day = dayFromIso(iso);
+  if (day !== null) storeLine(sql, { ...line, day, saidAt: said_at });
 }
 
 function copyFeed(sql: SqlStore, { link, feed, code, until, ...row }: OldFeedRow): void {

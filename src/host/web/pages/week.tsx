@@ -15,17 +15,27 @@ export type ComingJobs = {
   readonly later: readonly JobSummary[];
 };
 
-/** What a garden's own page shows; `calendar` is the path under the link where calendars are to be had. */
-export type WeekPageProps = { readonly coming: ComingJobs; readonly calendar: string };
+/**
+ * What a garden's own page shows; `calendar` is the path under the link where calendars are to be had; `told` what an owner is told of what
+ * is stored, a sentence each.
+ */
+export type WeekPageProps = {
+  readonly coming: ComingJobs;
+  readonly calendar: string;
+  readonly told: readonly string[];
+};
 
 /** A garden's own page: this week and the next as they are told today. */
-export function weekPage(frame: Frame, { coming, calendar }: WeekPageProps): string {
+export function weekPage(frame: Frame, { coming, calendar, told }: WeekPageProps): string {
   return renderPage({
     title: frame.garden,
     frame,
     place: "",
     children: (
       <>
+        {told.map((line) => (
+          <p role="status">{line}</p>
+        ))}
         <p>
           <a href={`${frame.base}${calendar}`}>Put this in a phone's calendar</a>, and there is no
           need to look here.

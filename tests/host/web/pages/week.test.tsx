@@ -11,7 +11,7 @@ const JOB = {
 const NONE = { week: [], weekAfter: [], later: [] };
 
 const of = (coming: Partial<typeof NONE> | Record<string, readonly unknown[]>) =>
-  weekPage(FRAME, { coming: { ...NONE, ...coming } as never, calendar: "calendar" });
+  weekPage(FRAME, { coming: { ...NONE, ...coming } as never, calendar: "calendar", told: [] });
 
 test("a job's lines stay lines, and its title leads to its page where it has one", () => {
   const html = of({ week: [JOB] });
