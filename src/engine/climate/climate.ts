@@ -36,6 +36,8 @@ export type Climate = Air & {
   readonly rough: boolean;
   /** Mean of a day's soil at seed depth [°C] in a bed, or in open ground where that is null. */
   readonly soilC: (day: Day, bed: Bed | null, warmerK?: number) => number;
+  /** The same in a row that is watered every day until it is up, which the sun warms by half as much. */
+  readonly dampSoilC: (day: Day, bed: Bed | null) => number;
   /**
    * Mean of the soil that what goes in on a day lies in over its first weeks [°C], not counting the season's own warming: the day's
    * soil, drawn towards what is usual as far as differences do not last. Otherwise as soilC.
@@ -119,6 +121,9 @@ function curvesOf({ site }: Plan): Curves {
 
 const asNumbers = ({ lowC, highC }: AirCurves) => ({ lowC: [...lowC], highC: [...highC] });
 
+/** The part of the sun's warmth that goes into drying a watered row. Source: house rule, a half. */
+const DAMP_TAKES = 0.5;
+
 /** The climate of a plan's site by its normals and its diary; see climateFrom. */
 export function climateOf(
   plan: Plan,
@@ -139,11 +144,12 @@ export function climateFrom(data: ClimateData): Climate {
   const airAt = airByBed(open, data.latitude);
   const curve = usualSoil(data);
   const bare = bareSoil(data, observedWeather, open.airC);
+  const middleOf = (day: Day) => plus(day, -Math.floor(SOIL_AVERAGES_DAYS / 2));
+  const bySunK = (day: Day) => curve(day, 0) - usualAirC(data, middleOf(day));
   const underGlassK = (day: Day, bed: Bed | null, warmerK: number) => {
     if (bed?.kind !== "greenhouse") return 0;
-    const middle = plus(day, -Math.floor(SOIL_AVERAGES_DAYS / 2));
-    const bySunK = curve(day, 0) - usualAirC(data, middle);
-    return airAt(bed).airC(middle, warmerK) - open.airC(middle, warmerK) - bySunK;
+    const middle = middleOf(day);
+    return airAt(bed).airC(middle, warmerK) - open.airC(middle, warmerK) - bySunK(day);
   };
   const estimate = (day: Day, bed: Bed | null, warmerK = 0) =>
     Math.max(FROZEN_C, bare(day, warmerK) + underGlassK(day, bed, warmerK)) +
@@ -168,6 +174,10 @@ export function climateFrom(data: ClimateData): Climate {
   const shared: Omit<Climate, keyof Air | "underGlass"> = {
     rough: data.rough,
     soilC,
+    dampSoilC: (day, bed) =>
+      measured.appliesTo(bed) || bed?.kind === "greenhouse"
+        ? soilC(day, bed)
+        : Math.max(FROZEN_C, soilC(day, bed) - DAMP_TAKES * Math.max(0, bySunK(day))),
     soilAheadC: (day, bed, warmerK = 0) =>
       soilC(day, bed, warmerK) - (1 - lasting(day)) * (bare(day, warmerK) - curve(day, warmerK)),
     lasting,

@@ -23,7 +23,7 @@ const YOUNG_DAYS = 42;
 export function refusalOf(context: SowingContext, day: Day): Refusal | null {
   const { climate, crop, bed, planting } = context;
   const soilMax = planting.start === "seed outdoors" ? crop.outdoors?.soilMaxC : null;
-  if (soilMax && climate.soilC(day, bed) > soilMax.value) return "asleep";
+  if (soilMax && climate.dampSoilC(day, bed) > soilMax.value) return "asleep";
   const up = isRaised(planting.start) ? day : upFrom(context, day);
   if (up === null) return "never up";
   const ripe = ripeIfStarted(context, day);

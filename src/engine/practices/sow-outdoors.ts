@@ -66,7 +66,7 @@ function warmSoilSentences(
   sown: Day,
 ): readonly Sentence[] {
   if (soilMaxC === null || climate.airC(sown) < SUMMER_C) return [];
-  if (climate.soilC(sown, bed) + AFTERNOON_K <= soilMaxC.value) return [];
+  if (climate.dampSoilC(sown, bed) + AFTERNOON_K <= soilMaxC.value) return [];
   return [
     how("The soil is hot now: sow in the cool of evening, and shade the row until it is up."),
   ];

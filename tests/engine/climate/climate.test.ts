@@ -163,6 +163,16 @@ describe("the lane's soil", () => {
     expect(soil(climate, "2027-01-15")).toBe(0);
   });
 
+  test("is half as much warmed by the sun where the row is kept damp, and as it is under glass or where it was measured", () => {
+    const climate = climateOf(planOf(QUARRY), []);
+    const july = isoDay("2027-07-20");
+    const bySunK = climate.soilC(july, null) - climate.airC(plus(july, -5));
+    expect(bySunK).toBeGreaterThan(2);
+    expect(climate.soilC(july, null) - climate.dampSoilC(july, null)).toBeCloseTo(bySunK / 2, 1);
+    const winter = isoDay("2027-01-20");
+    expect(climate.dampSoilC(winter, null)).toBe(climate.soilC(winter, null));
+  });
+
   test("is three degrees warmer under film", () => {
     const open = climate.soilC(isoDay("2027-05-20"), bed("root-bed"));
     expect(climate.soilC(isoDay("2027-05-20"), bed("south-bed")) - open).toBeCloseTo(3, 9);

@@ -185,7 +185,7 @@ describe("a reckoned day within a crop's limits", () => {
   test("names the ground of each refusal once", () => {
     const long = withinLimits(beet(LONG), reckoned, () => on("05-03"));
     expect(long.basis).toEqual(["given", "day length"]);
-    const soilMaxC = beet().climate.soilC(on("08-01"), beet().bed);
+    const soilMaxC = beet().climate.dampSoilC(on("08-01"), beet().bed);
     const asleep = decideDate([{ basis: "given", day: on("07-25") }], null);
     const moved = withinLimits(beet(sleeping(soilMaxC)), asleep, () => on("05-03"));
     expect(moved.basis).toEqual(["given", "heat"]);
