@@ -58,7 +58,7 @@ inBrowser("to the calendar", () => {
       async ({ page }) => {
         await page.goto(`${base}calendar`);
         await page.getByRole("button", { name: "Copy" }).first().tap();
-        await expect.poll(() => page.getByRole("status").first().textContent()).toBe("Copied");
+        await expect.poll(() => page.getByRole("status").first().textContent()).toBe("Copied.");
         expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
           `${base}sessions.ics`,
         );

@@ -12,11 +12,8 @@ export const SCRIPTED = { "Content-Security-Policy": `${POLICY}; connect-src 'se
 
 /** What a plan's page carries, whose script may show drawings that it asked for, too. */
 export const SCRIPTED_WITH_DRAWING = {
-  "Content-Security-Policy": `${POLICY.replace("img-src 'self'", "img-src 'self' blob:")}; script-src 'self'; connect-src 'self'`,
+  "Content-Security-Policy": `${POLICY.replace("img-src 'self'", "img-src 'self' blob:")}; connect-src 'self'`,
 } as const;
-
-/** What a page carries whose script copies and shares, and asks nobody anything. */
-export const SHARING = { "Content-Security-Policy": `${POLICY}; script-src 'self'` } as const;
 
 /** The one answer for whatever is unknown, wrong, revoked or deleted: nothing in it tells which. */
 export function notFound(): Response {

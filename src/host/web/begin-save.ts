@@ -3,7 +3,7 @@ import { pathOf } from "../links/mac.ts";
 import { loadGarden, type StoredGarden } from "../store/gardens.ts";
 import { opensAsOwner } from "../store/owners.ts";
 import { planVersion } from "../store/plans.ts";
-import { pageResponse, SHARING } from "./answers.ts";
+import { pageResponse } from "./answers.ts";
 import type { LinkRequest } from "./garden-request.ts";
 import { gardenNameOf, linksInUse } from "./link-offers.ts";
 import { readyPage } from "./pages/ready.tsx";
@@ -44,7 +44,6 @@ export async function saveFirst(
   if (first?.text !== text || stored === null) return null;
   if (!opensAsOwner(context.sql, FIRST_OWNER)) return null;
   return pageResponse(200, await ready(linkRequest, stored, text), {
-    ...SHARING,
     "Cache-Control": "no-store",
   });
 }

@@ -1,5 +1,6 @@
 import type { Child } from "hono/jsx";
 import { type Frame, MORE, renderPage } from "./frame.tsx";
+import { SHARE_SCRIPT } from "./ready.tsx";
 
 /** An address to subscribe to: what it is called and its address on the web (`https://…/sessions.ics`). */
 export type Subscription = { readonly name: string; readonly address: string };
@@ -23,13 +24,14 @@ export function calendarPage(frame: Frame, { device, first, more }: CalendarPage
   return renderPage({
     title: "In your calendar",
     frame,
+    script: SHARE_SCRIPT,
     place: frame.ways.some(({ path }) => path === "calendar") ? "calendar" : MORE,
     children: (
       <>
         <p>
           <Add them={first} most />
         </p>
-        <Copy them={first} of="address" />
+        <Copy them={first} />
         <p class="faint">
           Nothing opens? Then no program here takes subscriptions: use one of these, or copy the
           address into your calendar.
@@ -69,13 +71,13 @@ export function calendarPage(frame: Frame, { device, first, more }: CalendarPage
         <details>
           <summary>More calendars</summary>
           <p>One is enough for most people. These show the same garden in other ways.</p>
-          {more.map((each, i) => (
+          {more.map((each) => (
             <>
               <h2>{each.name}</h2>
               <p>
                 <Add them={each} />
               </p>
-              <Copy them={each} of={`address-${i}`} />
+              <Copy them={each} />
             </>
           ))}
         </details>
@@ -98,11 +100,11 @@ function Add({ them: { name, address }, most = false }: AddProps) {
 }
 
 /** An address to mark and copy by hand, with a button that a script shows. */
-function Copy({ them: { address }, of }: { readonly them: Subscription; readonly of: string }) {
+function Copy({ them: { address } }: { readonly them: Subscription }) {
   return (
     <p class="faint">
-      or copy <code id={of}>{address}</code>{" "}
-      <button type="button" hidden data-copy={address} data-of={of}>
+      or copy <code>{address}</code>{" "}
+      <button type="button" hidden data-copy={address}>
         Copy
       </button>
       <span role="status" />

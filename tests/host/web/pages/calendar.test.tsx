@@ -11,7 +11,7 @@ const SHOWN: CalendarPageProps = {
 test("a subscription is one tap by webcal and an address to copy, secured or not", () => {
   const html = calendarPage(FRAME, SHOWN);
   expect(html).toContain('href="webcal://garden.example/g/l/m/sessions.ics"');
-  expect(html).toContain('<code id="address">https://garden.example/g/l/m/sessions.ics</code>');
+  expect(html).toContain("<code>https://garden.example/g/l/m/sessions.ics</code>");
   expect(html).toContain('href="webcal://127.0.0.1:8787/g/l/m/tasks.ics"');
 });
 
@@ -59,4 +59,5 @@ test("each address has a button to copy it, which only a script shows, and a pla
   for (const address of [SHOWN.first.address, ...SHOWN.more.map((each) => each.address)])
     expect(html).toMatch(new RegExp(`<button type="button" hidden[^>]*data-copy="${address}"`));
   expect(html.match(/<\/button><span role="status">/g)).toHaveLength(2);
+  expect(html).toContain('src="/share.js"');
 });
