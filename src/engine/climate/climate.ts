@@ -43,6 +43,10 @@ export type Climate = Air & {
    * soil, drawn towards what is usual as far as differences do not last. Otherwise as soilC.
    */
   readonly soilAheadC: (day: Day, bed: Bed | null, warmerK?: number) => number;
+  /** Mean air [°C] of the weeks about a day: the usual one, with as much of what this season differs as lasts. One hot day is no summer. */
+  readonly airAheadC: (day: Day) => number;
+  /** The same place in a usual year, whose weather is known of no day; this very climate where none is. */
+  readonly usual: () => Climate;
   /** How much of a difference from the usual soil lasts over those weeks, 0 to 1. */
   readonly lasting: (day: Day) => number;
   /** A day's weather as it was measured or forecast; null where it is not known. */
@@ -159,9 +163,18 @@ export function climateFrom(data: ClimateData): Climate {
   const climates = new Map<Air, Climate>();
   const at = (bed: Bed | null): Climate => {
     const air = airAt(bed);
-    const known = climates.get(air) ?? { ...shared, ...air, underGlass: air !== open };
-    climates.set(air, known);
-    return known;
+    const known = climates.get(air);
+    if (known) return known;
+    const usual = () => usualYear()?.at(bed) ?? climate;
+    const airAheadC = (day: Day) => usual().airC(day) + lasting(day) * differsK(day, 0);
+    const climate: Climate = { ...shared, ...air, underGlass: air !== open, usual, airAheadC };
+    climates.set(air, climate);
+    return climate;
+  };
+  let plain: Climate | null = null;
+  const usualYear = () => {
+    if (observedWeather.size > 0) plain ??= climateFrom({ ...data, observedWeather: [] });
+    return plain;
   };
   const soilC: Climate["soilC"] = (day, bed, warmerK = 0) =>
     measured.appliesTo(bed)
@@ -171,7 +184,8 @@ export function climateFrom(data: ClimateData): Climate {
     typeof spreadK === "number" ? spreadK : monthlyValueOn(spreadK, dayOfYear(day));
   const curveOn = (day: Day) => (curveK ? monthlyValueOn(curveK, dayOfYear(day)) : 0);
   const lasting = (day: Day) => lastingShare(spreadOn(day), curveOn(day));
-  const shared: Omit<Climate, keyof Air | "underGlass"> = {
+  const differsK = (day: Day, warmerK: number) => bare(day, warmerK) - curve(day, warmerK);
+  const shared: Omit<Climate, keyof Air | "underGlass" | "usual" | "airAheadC"> = {
     rough: data.rough,
     soilC,
     dampSoilC: (day, bed) =>
@@ -179,7 +193,7 @@ export function climateFrom(data: ClimateData): Climate {
         ? soilC(day, bed)
         : Math.max(FROZEN_C, soilC(day, bed) - DAMP_TAKES * Math.max(0, bySunK(day))),
     soilAheadC: (day, bed, warmerK = 0) =>
-      soilC(day, bed, warmerK) - (1 - lasting(day)) * (bare(day, warmerK) - curve(day, warmerK)),
+      soilC(day, bed, warmerK) - (1 - lasting(day)) * differsK(day, warmerK),
     lasting,
     known: (day) => observedWeather.get(day) ?? null,
     isObserved: (day) => observedWeather.has(day),

@@ -12,7 +12,7 @@ const FROZEN_GROUND_C = -4;
 
 const coldest = new WeakMap<Climate, Map<Day, number>>();
 
-/** The mean low [°C] of the coldest two months of a season. */
+/** The mean low [°C] of the coldest two months of a usual season: a few cold nights freeze no ground for weeks. */
 export function coldestLowC(climate: Climate, { from, to }: DaySpan): number {
   const known = coldest.get(climate) ?? new Map<Day, number>();
   coldest.set(climate, known);
@@ -20,7 +20,7 @@ export function coldestLowC(climate: Climate, { from, to }: DaySpan): number {
   if (there !== undefined) return there;
   const lows: number[] = [];
   for (let day = from; day <= to; day = plus(day, LOOK_EVERY_DAYS))
-    lows.push(climate.air(day).lowC);
+    lows.push(climate.usual().air(day).lowC);
   const least = lows.sort((a, b) => a - b).slice(0, COLDEST_LOOKS);
   const mean = least.reduce((sum, low) => sum + low, 0) / least.length;
   known.set(from, mean);

@@ -82,7 +82,7 @@ export function tooColdFrom(
   return firstInWinter(
     autumn.usual,
     autumn,
-    (day) => climate.air(day).lowC - COLDEST_NIGHT_K < least,
+    (day) => climate.usual().air(day).lowC - COLDEST_NIGHT_K < least,
   );
 }
 

@@ -41,6 +41,6 @@ export function coolNightsEnd(context: SowingContext, ripe: Day): Day | null {
   if (kind !== "again and again" || bearsDays !== null || crop.perennial) return null;
   if (climate.underGlass || !isTender(crop) || autumnAfter(context, ripe)) return null;
   for (let day = ripe; day <= ripe + SEARCHED_DAYS; day = plus(day, 1))
-    if (climate.air(day).lowC < COOL_NIGHTS_C) return day;
+    if (climate.usual().air(day).lowC < COOL_NIGHTS_C) return day;
   return null;
 }

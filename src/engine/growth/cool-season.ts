@@ -24,10 +24,11 @@ const YEAR = Array.from({ length: Math.ceil(365 / STEP_DAYS) }, (_, i) => i * ST
 
 type Extremes = { readonly hottest: Day; readonly leastC: number; readonly mostC: number };
 
-/** The hottest day of a year that begins on a day, and its least and most mean air [°C]; kept for each climate. */
+/** The hottest day of a usual year that begins on a day, and its least and most mean air [°C]; kept for each climate. */
 const extremes = new WeakMap<Climate, Map<Day, Extremes>>();
 
-function extremesOf(climate: Climate, from: Day): Extremes {
+function extremesOf({ usual }: Climate, from: Day): Extremes {
+  const climate = usual();
   const known = extremes.get(climate) ?? new Map<Day, Extremes>();
   extremes.set(climate, known);
   const there = known.get(from);
@@ -66,11 +67,11 @@ export function hasCoolSummer({ climate, plan }: SowingContext): boolean {
   return extremesOf(climate, seasonOf(plan).from).mostC <= COOL_SUMMER_C;
 }
 
-/** The first day after the hottest with a mean air no warmer than that [°C], and at the latest the coldest it gets; null where it never is in half a year. */
+/** The first day after the hottest on which this season is no warmer than that [°C]; null where it never is in half a year. */
 function cooledTo({ climate, plan }: SowingContext, aboveC: number): Day | null {
   const { hottest } = extremesOf(climate, seasonOf(plan).from);
   for (let day = hottest; day <= hottest + 183; day = plus(day, 1))
-    if (climate.airC(day) <= aboveC) return day;
+    if (climate.airAheadC(day) <= aboveC) return day;
   return null;
 }
 
@@ -121,6 +122,6 @@ export function firstMildNight({ climate, plan, crop }: SowingContext): Day {
   const { from, to } = seasonOf(plan);
   const least = crop.indoors?.nightFloorC.value ?? TENDER_NIGHTS_C;
   for (let day = from; day <= to; day = plus(day, 1))
-    if (climate.air(day).lowC >= least) return day;
+    if (climate.usual().air(day).lowC >= least) return day;
   return from;
 }

@@ -27,8 +27,9 @@ export function greatHeatOf(context: SowingContext): GreatHeat | null {
   const limits = crop.setsBelow?.value;
   const start = inPlace(context);
   if (!limits || !start || climate.underGlass || !isReached(ripeMilestone(context))) return null;
+  const { air } = climate.usual();
   const hotBy = (k: { readonly day: number; readonly night: number }) => (day: Day) =>
-    climate.air(day).highC + k.day > limits.dayC || climate.air(day).lowC + k.night > limits.nightC;
+    air(day).highC + k.day > limits.dayC || air(day).lowC + k.night > limits.nightC;
   const days = Array.from({ length: Math.max(0, seasonOf(plan).to - start.day) }, (_, i) =>
     plus(start.day, i),
   );

@@ -42,7 +42,7 @@ export function worthwhileUntil({ crop }: SowingContext, ripe: Day): Day {
 
 function weatherRefusal({ climate, crop }: SowingContext, up: Day, ripe: Day): Refusal | null {
   const { heatC, longDays, coldYoung } = crop.limits;
-  const warmAt = (day: Day, aboveC: number) => climate.airC(day) > aboveC;
+  const warmAt = (day: Day, aboveC: number) => climate.airAheadC(day) > aboveC;
   if (heatC && (warmAt(ripe, heatC.value) || warmAt(plus(ripe, PICKING_DAYS), heatC.value)))
     return "heat";
   const isLong = longDays && (climate.dayHours?.(ripe) ?? 0) > longDays.value.hours;
@@ -50,7 +50,7 @@ function weatherRefusal({ climate, crop }: SowingContext, up: Day, ripe: Day): R
   if (!coldYoung) return null;
   let cold = 0;
   for (let day = up; day < up + YOUNG_DAYS; day = plus(day, 1))
-    if (!warmAt(day, coldYoung.value.belowC)) cold += 1;
+    if (climate.airC(day) <= coldYoung.value.belowC) cold += 1;
   return cold > coldYoung.value.days ? "cold" : null;
 }
 

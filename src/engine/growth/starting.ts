@@ -7,7 +7,6 @@ import {
   type SettingOut,
 } from "../../crops/index.ts";
 import { type FrostDates, seasonOf } from "../../garden/model/index.ts";
-import { climateOf } from "../climate/climate.ts";
 import { killingFrost, lastFrostAt } from "../climate/frost.ts";
 import { frostsAt } from "../climate/frosts-at.ts";
 import { anchorKey, LAST_SOWING_NUMBER } from "./anchors.ts";
@@ -166,7 +165,7 @@ function thawTests(
   { frost, warmerK }: { readonly frost: Day | null; readonly warmerK: number },
 ): readonly DateTest[] {
   if (frost === null || context.climate.underGlass) return [];
-  const usual = { ...context, climate: climateOf(context.plan, []).at(context.bed) };
+  const usual = { ...context, climate: context.climate.usual() };
   const workable = firstWarmSoil(usual, WORKABLE_SOIL_C, warmerK);
   return workable !== null && workable > frost ? [{ basis: "soil", day: workable }] : [];
 }

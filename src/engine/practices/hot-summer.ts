@@ -71,7 +71,7 @@ function mulch({ plan, climate }: WholeGarden): GardenJob | null {
   const bare = plan.beds.filter(({ kind, mulch: lies }) => kind === "bed" && lies === null);
   const { from, to } = seasonOf(plan);
   let due = from;
-  while (due < to && climate.airC(due) < MULCH_C) due = plus(due, 1);
+  while (due < to && climate.airAheadC(due) < MULCH_C) due = plus(due, 1);
   if (bare.length === 0 || due === to) return null;
   return {
     step: "mulch",

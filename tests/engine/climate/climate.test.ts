@@ -239,3 +239,26 @@ describe("soil measured in the diary", () => {
     expect(frozen.soilC(isoDay("2027-11-24"), null)).toBe(0);
   });
 });
+
+describe("the year beside a usual one", () => {
+  const may = isoDay("2027-05-20");
+  const hot = new Map(
+    Array.from({ length: 40 }, (_, back) => [plus(may, -back), { lowC: 14, highC: 30 }] as const),
+  );
+  const known = climateOf(PLAN, [], hot);
+  const usual = climateOf(PLAN, []);
+
+  test("is that of the curves, whatever weather is known, and itself where none is", () => {
+    expect(known.usual().airC(may)).toBeCloseTo(usual.airC(may), 9);
+    expect(known.usual()).toBe(known.usual());
+    expect(usual.usual()).toBe(usual);
+  });
+
+  test("is half way to what lasted, and little off after one hot day", () => {
+    const half = (usual.airC(may) + 22) / 2;
+    expect(Math.abs(known.airAheadC(may) - half)).toBeLessThan(1);
+    const one = climateOf(PLAN, [], new Map([[may, { lowC: 20, highC: 36 }]]));
+    expect(one.airAheadC(may) - usual.airC(may)).toBeLessThan(1);
+    expect(usual.airAheadC(may)).toBe(usual.airC(may));
+  });
+});

@@ -1,11 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { isoOf } from "../../../src/base/days/day.ts";
+import { type Day, isoOf, plus } from "../../../src/base/days/day.ts";
+import { climateOf } from "../../../src/engine/climate/climate.ts";
 import {
   coolSeasonStart,
   firstCoolDay,
   firstMildNight,
   hasCoolSeason,
 } from "../../../src/engine/growth/cool-season.ts";
+import { isoDay } from "../../gardens.ts";
 import { due, dueDays, withCrops } from "../../winters.ts";
 import { growingOf } from "./growing.ts";
 
@@ -110,5 +112,35 @@ describe("the season of cool crops", () => {
     const day = firstMildNight(tomato);
     const least = tomato.crop.indoors?.nightFloorC.value ?? 0;
     expect(tomato.climate.air(day).lowC).toBeGreaterThanOrEqual(least);
+  });
+});
+
+describe("a year whose weather is known", () => {
+  const context = growingOf(MILD, "lettuce");
+  const from = isoDay("2027-01-01");
+  const known = (warmerK: (day: Day) => number) => {
+    const days = Array.from({ length: 365 }, (_, on) => plus(from, on));
+    const { air } = context.climate;
+    const weather = days.map((day) => {
+      const { lowC, highC } = air(day);
+      return [day, { lowC: lowC + warmerK(day), highC: highC + warmerK(day) }] as const;
+    });
+    return { ...context, climate: climateOf(context.plan, [], new Map(weather)) };
+  };
+  const startIn = (warmerK: (day: Day) => number) =>
+    coolSeasonStart(known(warmerK), () => true) ?? 0;
+  const usual = coolSeasonStart(context, () => true) ?? 0;
+
+  test("has its season of cool crops whatever cold spell its winter had", () => {
+    const snap = known((day) => (day < plus(from, 20) ? -8 : 0));
+    expect(hasCoolSeason(context)).toBe(true);
+    expect(hasCoolSeason(snap)).toBe(true);
+  });
+
+  test("begins later as the heat stays, sooner as it goes, and not on one cool day of August", () => {
+    expect(startIn(() => 3)).toBeGreaterThan(usual + 3);
+    expect(startIn(() => -3)).toBeLessThan(usual - 3);
+    const cool = isoDay("2027-08-20");
+    expect(startIn((day) => (day === cool ? -12 : 0))).toBeGreaterThan(cool);
   });
 });
