@@ -292,7 +292,7 @@ export const COVER = definePractice({
   deeds: [
     deed(
       [
-        `(?:took (?:the )?)?(?:${THINGS}) off …`,
+        `(?:took (?:the )?)?(?:${THINGS}) (?:back )?off …`,
         `(?:removed (?:the )?)?(?:${THINGS}) (?:removed )?from …`,
         ...verb("uncovered", `uncovered|(?:${THINGS}) off`),
       ],
@@ -300,7 +300,7 @@ export const COVER = definePractice({
     ),
     deed(
       [
-        `(?:put )?(?:the |a |some )?(?:${THINGS}) (?:on|over) …`,
+        `(?:put )?(?:the |a |some )?(?:${THINGS}) (?:back )?(?:on|over) …`,
         ...verb(
           "covered|netted|fleeced|cloched",
           `covered|netted|fleeced|under (?:${THINGS})|(?:${THINGS}) on`,

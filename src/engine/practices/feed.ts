@@ -140,7 +140,9 @@ export const FEED = definePractice({
   words: ["feeding", "fertilizing", "fertilising", "side dressing", "top dressing"],
   deeds: [
     deed([
-      ...verb("fed|fertilized|fertilised|side-dressed|top-dressed|manured"),
+      ...verb(
+        "fed|fertilized|fertilised|side-dressed|side dressed|top-dressed|top dressed|manured",
+      ),
       "gave … (?:a |the |their |its |some )?(?:liquid |tomato |first |weekly )?(?:feed|seaweed|comfrey|nettle tea|nettle water|comfrey tea|fish|blood and bone|fertilizer|fertiliser)",
       "(?:a )?(?:tomato |liquid )?feed (?:of seaweed |of comfrey |of nettle |of fish )?(?:on|for|to) …",
     ]),

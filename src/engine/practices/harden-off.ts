@@ -215,6 +215,8 @@ export const HARDEN_OFF = definePractice({
         "hardening (?:off )?of … started",
         "hardening off … started",
         "… (?:off|out|gone) (?:to|for) hardening(?: off)?",
+        "(?:set|put|took|left) … (?:out|outside) (?:for (?:an hour|two hours|a few hours|the day|the afternoon)|by day|during the day|in the day|all day)",
+        "… (?:out|outside) (?:for (?:an hour|two hours|a few hours|the day|the afternoon)|by day|during the day|in day|in the day|all day)",
       ],
       { of: { begun: RAISED } },
     ),

@@ -272,7 +272,7 @@ export const SETTING_OUT = definePractice({
         "… (?:i |we )?(?:put|planted) outside",
         "… plants (?:are )?in",
       ],
-      { of: { begun: RAISED, isNew: true } },
+      { of: { begun: RAISED, isNew: true, forHours: false } },
     ),
     deed(PLANTED, { of: { begun: RAISED, overwinters: false, isNew: true } }),
     deed(IN, { of: { begun: RAISED, overwinters: false, isNew: true, whenOut: true } }),

@@ -36,5 +36,14 @@ function leadsOf(name: string): readonly string[] {
       (who) => `${name} ${tells} ${who} `,
     ),
   );
-  return [...told, `${name} says `, `${name} reckons `, `${name}: `, `${name} has `, `${name} `];
+  return [
+    ...told,
+    `${name} says `,
+    `${name} reckons `,
+    `${name}: `,
+    `${name} - `,
+    `${name}, `,
+    `${name} has `,
+    `${name} `,
+  ];
 }

@@ -1,3 +1,4 @@
+import { cropFor } from "../../crops/index.ts";
 import type { Planting } from "../model/plan.ts";
 import type { Deed, PlantingCondition, PracticeWords, Vocabulary } from "../model/vocabulary.ts";
 import { type DiaryContext, inEach, type LineBy, note, observed } from "./clause.ts";
@@ -65,7 +66,13 @@ const ALL_BEDS =
   /^(?:everything|everywhere|right|the lot|(?:all |all of )?(?:the |my |our )?(?:whole |entire )?(?:garden|plot|allotment|place|beds))$/;
 const ALL_IN = /^(?:everything|the lot|all|all the crops|all the plants) in (?:the )?(?<bed>.+)$/;
 
-/** What is done to every bed, or to every planting of one bed; null where the name means no such whole. */
+/** What gardeners call the crops of a family. */
+const FAMILIES: Readonly<Record<string, string>> = {
+  brassicas: "cabbage family",
+  alliums: "onion family",
+};
+
+/** What is done to every bed, or to every planting of one bed or one family; null where the name means no such whole. */
 function observeAll(
   line: LineBy,
   { name, deeds }: { readonly name: string; readonly deeds: readonly PracticeDeed[] },
@@ -76,9 +83,12 @@ function observeAll(
   if (plan && ofBed && ALL_BEDS.test(name))
     return plan.beds.map(({ key }) => doneTo(line, `${plan.year}/bed/${key}`, ofBed));
   const bed = plan && bedNamed(ALL_IN.exec(name)?.groups?.bed ?? "", [plan]);
-  if (!plan || !bed) return null;
+  const family = FAMILIES[name.replace(/^(?:all )?(?:the |my |our )?/, "")];
+  if (!plan || (!bed && family === undefined)) return null;
+  const isMeant = (planting: Planting) =>
+    bed ? planting.bed === bed.key : cropFor(planting)?.family === family;
   return plan.plantings
-    .filter((planting) => planting.bed === bed.key && mayStand(planting, line.line.day))
+    .filter((planting) => isMeant(planting) && mayStand(planting, line.line.day))
     .map((planting) => observeNamed(line, { name: sayPlanting(planting), deeds }, context))
     .filter(({ kind }) => kind === "done");
 }
@@ -176,12 +186,17 @@ const OUT_BEFORE_FROST_DAYS = 30;
 const SHELTERED =
   /\b(?:night|tonight|overnight|frost|cold|porch|house|kitchen|shed|garage|indoors|inside|storm)\b/;
 
+/** Words of plants that are out for a while and come in again. */
+const FOR_HOURS =
+  /\b(?:for (?:the|a|an|two|three|a few|a couple of) (?:day|hours?|afternoon|morning|bit|while|couple of hours)|hours?|by day|during the day|in the daytime|in day|back in|in at night|in again|in for the night|porch|patio|deck|cold ?frame|to harden|hardening|all day and)\b/;
+
 /** Whether raised plants that are in can be in the ground on that day, and not as seed in a tray or for the night. */
 function isInTime(
-  { whenOut }: PlantingCondition,
+  { whenOut, forHours }: PlantingCondition,
   { line }: LineBy,
   { plans }: DiaryContext,
 ): boolean {
+  if (forHours !== undefined && forHours !== FOR_HOURS.test(line.text.toLowerCase())) return false;
   if (whenOut !== true) return true;
   const lastFrost = planInSeason(line.day, plans)?.site.lastFrost;
   if (!lastFrost || SHELTERED.test(line.text.toLowerCase())) return false;

@@ -55,9 +55,13 @@ const SMALL = new RegExp(
   `^(?<subject>.+?) ${SIZE}(?:too (?:small|short|young|tiny|early|green|hard)|like (?:grass|golf balls|marbles|pencils|string|peas)|tiny|titchy|the size of (?:marbles|peas|golf balls|pencils))(?: yet| still| for now)?(?: to (?:pick|eat|pull|cut|lift|dig|move|bother with))?$`,
 );
 
-/** The name of what is said to be too small for whatever comes next; null where a line says nothing of the kind. */
+const LATER =
+  /^(?:(?:leave|leaving|left|give|giving|giving it) (?:the )?(?<left>.+?)|(?<needs>.+?) (?:need|needs|want|wants|can have|get)) (?:for )?(?:another|one more|a few more|two more|a bit more|a bit longer|longer)(?: (?:week|fortnight|days|day|time|couple of weeks))?(?: yet)?$/;
+
+/** The name of what is said to be too small for whatever comes next, or to need more time; null where a line says nothing of the kind. */
 export function tooSmallIn(text: string): string | null {
-  return SMALL.exec(text)?.groups?.subject ?? null;
+  const { left, needs } = LATER.exec(text)?.groups ?? {};
+  return SMALL.exec(text)?.groups?.subject ?? left ?? needs ?? null;
 }
 
 /** The practice of a word for a job, past forms too: `thin`, `thinning`, `thinned`, `weeded`, `covered`. */

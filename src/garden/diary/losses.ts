@@ -14,7 +14,7 @@ const SOME =
 
 const SEED = "(?<subject>.+?) seeds?";
 const FAILED = [
-  /^(?<subject>.+?) (?:has |have |all )*(?:failed|never came up|did not come up|didn't come up|came to nothing|(?:is |are |was |were )?a (?:complete |total )?failure|rotted(?: in the ground)?)$/,
+  /^(?<subject>.+?) (?:has |have |all )*(?:failed|never (?:came up|germinated|showed|sprouted|came through|took)|(?:did not|didn't) (?:come up|germinate|sprout|show|come through|take)|came to nothing|no show|a no show|(?:is |are |was |were )?a (?:complete |total )?failure|rotted(?: off| away)?(?: in the ground)?)$/,
   /^nothing came of (?<subject>.+)$/,
   /^(?:sowing|planting) (?:of )?(?<subject>.+?) (?:has |have |all )*failed$/,
   new RegExp(`^${PESTS} (?:${ATE}|had)(?: all)? ${SEED}$`),
@@ -37,6 +37,8 @@ const LOST = [
   new RegExp(`^${PESTS} dug(?: all)? (?<subject>.+?) (?:up|out)$`),
 ];
 const OMITTED = [
+  /^(?:there is |there's )?(?:no|not a|not one|not a single) (?<subject>[\w' ]+?) left(?: at all)?$/,
+  /^(?:there is |there's )?nothing left of (?<subject>.+)$/,
   /^(?:is |are )?(?:not growing|skipped|skipping|leaving out|left out|not bothering with|giving up on) (?:the |any )?(?<subject>.+?) this (?:year|season)$/,
   /^(?:don't think (?:i'm|we're)|won't be|not|am not|are not|aren't) (?:doing|growing|sowing|planting|having|bothering with) (?:the |any )?(?<subject>.+?) this (?:year|season)$/,
   /^(?:will |we'll |i'll )?(?:give|gave|giving) (?<subject>.+?) a (?:miss|rest)(?: this (?:year|season))?$/,

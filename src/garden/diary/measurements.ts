@@ -25,7 +25,13 @@ const LOW = [
   new RegExp(
     `^(?:a |the |outside |outdoor )?(?:night'?s? )?(?:low|lowest|min|minimum)\\.?(?: temp| temperature)?(?: of| was| is| last night| tonight|:)* ${TEMPERATURE}(?: last night| overnight)?$`,
   ),
-  new RegExp(`^${DEGREES} (?:last night|overnight)$`),
+  new RegExp(
+    `^(?:it |temperature )?(?:dropped to|fell to|sank to|dipped to|touched|hit) ${TEMPERATURE}(?: last night| overnight| in the night| this morning)?$`,
+  ),
+  new RegExp(
+    `^(?:the )?thermometer (?:said|says|read|reads|showed|shows|hit|was|at|down to) ${TEMPERATURE}(?: last night| overnight| this morning| at dawn)?$`,
+  ),
+  new RegExp(`^${DEGREES} (?:last night|overnight|at dawn|at sunrise|at first light)$`),
   /^(?<value>[-−]\d+(?:[.,]\d+)?)(?<unit>) (?:last night|overnight|this morning)$/,
   /^(?:it's |it is |it was |only )?(?<value>[-−]\d+(?:[.,]\d+)?) ?(?<unit>° ?[fc]|[fc]|°|degrees)?$/,
   /^(?:it's |it is |it was |only )?(?<value>(?:[-−]|[012]?\d|3[0-6])(?:\d)?) ?(?<unit>° ?f|f)$/,
@@ -34,7 +40,9 @@ const LOW = [
     `^(?:the )?nights? (?:(?:is|are|was|were|still|down to|at|of|around|about|only) )*${TEMPERATURE}$`,
   ),
   new RegExp(`^(?:a |hard |light )*frost,?(?: of| down to)? ${TEMPERATURE}$`),
-  new RegExp(`^(?:it )?(?:went |got |fell )?down to ${TEMPERATURE}(?: last night| overnight)?$`),
+  new RegExp(
+    `^(?:it |temperature )?(?:(?:went|got|fell|dropped|sank|dipped|came) )?down to ${TEMPERATURE}(?: last night| overnight| in the night| this morning)?$`,
+  ),
 ];
 
 const LENGTH = '(?<value>[\\d.,/½¼¾ ]+?) ?(?<unit>mm|cm|in|inch|inches|ft|feet|")';

@@ -14,7 +14,7 @@ const PUT_OFF: readonly RegExp[] = [
     `^(?:put off|putting off|postponed|postponing|delayed|delaying|held off|holding off|waiting|held back|holding back|will wait|wait)(?: with| on)? (?:the )?(?:${WORK} (?:of )?)?(?<subject>.+?)${UNTIL}$`,
   ),
   new RegExp(
-    `^(?:(?:the )?${WORK} (?:of )?)?(?<subject>.+?) (?:is |are |was |were |has been |have been )?(?:put off|postponed|delayed|pushed back|can wait|must wait|will wait|has to wait|have to wait)${UNTIL}$`,
+    `^(?:(?:the )?${WORK} (?:of )?)?(?<subject>.+?) (?:is |are |was |were |has been |have been )?(?:put off|postponed|delayed|pushed back|can wait|must wait|will wait|has to wait|have to wait|will have to wait)${UNTIL}$`,
   ),
   new RegExp(
     `^(?:not|no|no time for|couldn't do the|rained off:?) ${WORK} (?:of )?(?<subject>.+?)(?: yet)?${UNTIL}$`,

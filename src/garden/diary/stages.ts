@@ -41,6 +41,10 @@ export const STAGE_PHRASES: readonly {
   },
   { pattern: /^ripe (?<subject>.+?), the first$/, stage: "first ripe" },
   {
+    pattern: /^(?:flowers?|blossoms?|blooms?) (?:open )?on (?<subject>.+)$/,
+    stage: "flower",
+  },
+  {
     pattern:
       /^(?:the )?first (?:open )?(?:flowers?|blossoms?|blooms?) (?:open )?(?:on|in|of) (?<subject>.+)$/,
     stage: "flower",
@@ -80,7 +84,7 @@ export const STAGE_PHRASES: readonly {
   { pattern: /^(?:emergence|germination) (?:of|in) (?<subject>.+)$/, stage: "up" },
   {
     pattern: new RegExp(
-      `^(?<subject>.+?) ${ARE}(?:(?:come |came |coming |popped |popping |poking |poked |peeping |pushing |peeking |breaking )?(?:up|through)|peeping|showing|emerged|emerging|sprouted|sprouting|germinated|germinating|appeared|breaking (?:ground|the surface)|visible)$`,
+      `^(?<subject>.+?) ${ARE}(?:(?:come |came |coming |popped |popping |poking |poked |peeping |pushing |peeking |breaking |broken |nosing |shoving |pushed |peeped )?(?:up|through)|peeping|showing|emerged|emerging|sprouted|sprouting|germinated|germinating|appeared|(?:breaking|broken|cracking) (?:ground|the surface|the soil|the crust)|visible)$`,
     ),
     stage: "up",
   },

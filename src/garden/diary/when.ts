@@ -16,7 +16,7 @@ const ON_DAY =
 
 /** A weekday or a date that a line begins with. */
 const FRONT_WEEKDAY = new RegExp(
-  `^(?:on |last )?(?<weekday>${WEEKDAY})(?:[.:,] *(?:- )?| - )(?=\\S)`,
+  `^(?:on |last )?(?<weekday>${WEEKDAY})(?:,? \\d{1,2}(?:st|nd|rd|th)?)?(?: morning| afternoon| evening| am| pm| a\\.m\\.| p\\.m\\.)?(?:[.:,]+ *(?:- )?| - | (?=(?:i|we)\\b))(?=\\S)`,
 );
 const MONTH = "(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*";
 const LAST_DATE = new RegExp(
@@ -25,6 +25,8 @@ const LAST_DATE = new RegExp(
 const FRONT_DATE = new RegExp(
   `^(?:on )?(?:the )?(?<date>\\d{1,2}(?:st|nd|rd|th)? (?:of )?${MONTH}|${MONTH} \\d{1,2}(?:st|nd|rd|th)?)(?:[.:,] *(?:- )?| - | )(?=\\S)`,
 );
+/** `5th: peas up`. */
+const FRONT_NTH = /^(?:on )?(?:the )?(?<date>\d{1,2})(?:st|nd|rd|th)(?:[.:,] *(?:- )?| - )(?=\S)/;
 /** `3/5`, which is no fraction of something. */
 const FRONT_FIGURES =
   /^(?<date>\d{1,2}\/\d{1,2}(?:\/\d{2,4})?)[.:,]? +(?:- )?(?!(?:an? |of |in |"|inch|cup|ft|lb|kg|gal))/;
@@ -40,6 +42,9 @@ export function withFrontDay(
     return { why: `${read.wrong.is}: ${read.wrong.shouldBe.replace("Write", "write")}` };
   const weekday = FRONT_WEEKDAY.exec(text)?.groups?.weekday;
   if (weekday !== undefined) return cut(text, FRONT_WEEKDAY, weekdayAround(day, weekday, -1));
+  const nth = FRONT_NTH.exec(text)?.groups?.date;
+  const nthDay = nth === undefined ? null : dateBehind(Number(nth), day);
+  if (nthDay !== null) return cut(text, FRONT_NTH, nthDay);
   const date = FRONT_DATE.exec(text)?.groups?.date;
   const found = date === undefined ? null : dayBehind(date, day);
   return found === null ? { text, day } : cut(text, FRONT_DATE, found);

@@ -18,7 +18,7 @@ const SAME: readonly (readonly [RegExp, string])[] = [
   [/\bfor to (?=\w)/g, "to "],
   [/^.{3,60}? i meant? (?=\w+ed )/g, ""],
   [
-    / (?:that |which )?(?:i|we|imre|oda) (?:sowed|planted|put in|started|sown)(?: (?:last|in|on|a|two|three|early|at|from|this) [\w ]*?)? (?=(?:is|are|has|have|isn't|aren't) )/g,
+    / (?:that |which )?(?:i|we|she|he) (?:sowed|planted|put in|started|sown)(?: (?:last|in|on|a|two|three|early|at|from|this) [\w ]*?)? (?=(?:is|are|has|have|isn't|aren't) )/g,
     " ",
   ],
   [/(?<=\w) up and (?=drying|curing|hung|hanging|stored|bagged|boxed|laid out)/g, " lifted and "],
@@ -35,6 +35,9 @@ const SAME: readonly (readonly [RegExp, string])[] = [
     "100 cm tall",
   ],
   [/\b(?:up to|to|over) (?:my|the|your|our) shoulders?\b|\bshoulder[- ]high\b/g, "140 cm tall"],
+  [/\b(?:an|one) inch and a (half|quarter)\b/g, "1 $1 inch"],
+  [/\b1 half inch\b/g, "1½ in"],
+  [/\b1 quarter inch\b/g, "1¼ in"],
   [/\b(?:half an?|½ an?) (?=inch)/g, "½ "],
   [/\b(?:an?|one) inch\b/g, "1 inch"],
   [

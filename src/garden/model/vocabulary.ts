@@ -15,6 +15,8 @@ export type PlantingCondition = {
   readonly isNew?: true;
   /** The line is of the days from which raised plants can be outdoors, and not of the months in which they are seed. */
   readonly whenOut?: true;
+  /** Whether the plants are out for hours, or for good. */
+  readonly forHours?: boolean;
   /** What the plan puts over it. */
   readonly under?: PlantCoverName;
 };
