@@ -237,7 +237,11 @@ export const CURE_AND_STORE = definePractice({
   words: ["cure", "curing", "store", "storing", "storage", "curing and storing"],
   deeds: [
     deed([
-      ...verb("cured|stored|hung(?: up)?|plaited|braided|strung(?: up)?|clamped"),
+      ...verb(
+        "cured|stored|hung(?: up)?|plaited|braided|canned|bottled|pickled|strung(?: up)?|clamped",
+      ),
+      "… (?:curing|drying)",
+      "(?:the )?(?:cellar|store|freezer|larder|pantry) (?:is )?full of …",
       "… (?:in store|in the clamp|in sand|in the cellar|in the root cellar|in the loft|in the freezer|in the pantry|in the larder|hanging(?: up| from the beam)?|hung(?: up)?|plaited|braided)",
     ]),
   ],

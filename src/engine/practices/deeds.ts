@@ -42,7 +42,7 @@ export const PUT =
 
 /** How sowing is said, whichever way it begins. */
 export const SOWED = verb(
-  "(?:sowed|sown|seeded|started|drilled|scattered|broadcast)(?: indoors| outdoors| inside| outside)?",
+  "(?:sowed|sown|seeded|started|drilled|scattered|broadcast|threw|sprinkled)(?: indoors| outdoors| inside| outside)?",
   "(?:sown|sowed|seeded|started|drilled)(?: indoors| outdoors| inside| outside| in trays| in the greenhouse)?",
 );
 

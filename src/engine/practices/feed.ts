@@ -141,7 +141,7 @@ export const FEED = definePractice({
   deeds: [
     deed([
       ...verb(
-        "fed|fertilized|fertilised|side-dressed|side dressed|top-dressed|top dressed|manured",
+        "fed|fertilized|fertilised|side-dressed|side dressed|top-dressed|top dressed|manured|mucked",
       ),
       "gave … (?:a |the |their |its |some )?(?:liquid |tomato |first |weekly )?(?:feed|seaweed|comfrey|nettle tea|nettle water|comfrey tea|fish|blood and bone|fertilizer|fertiliser)",
       "(?:a )?(?:tomato |liquid )?feed (?:of seaweed |of comfrey |of nettle |of fish )?(?:on|for|to) …",

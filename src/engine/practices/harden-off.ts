@@ -210,6 +210,7 @@ export const HARDEN_OFF = definePractice({
       [
         ...verb("hardened off"),
         "hardening off …",
+        "(?:first|second) (?:day|morning|afternoon|hour) (?:out|outside|outdoors) for …",
         "… hardening off",
         "(?:started )?hardening (?:off )?of …",
         "hardening (?:off )?of … started",

@@ -218,10 +218,11 @@ export const HARVEST = definePractice({
     ),
     deed([
       ...verb(
-        "cut|picked|pulled|lifted|dug up|dug|harvested|gathered|ate|shelled|hauled in",
+        "cut|picked|pulled up|pulled|lifted|dug up|dug|harvested|gathered|ate|shelled|hauled in",
         "cut|picked|pulled|lifted|dug up|dug|harvested|gathered",
       ),
       "picking …",
+      "… coming (?:daily now|daily|thick and fast|out our ears|out of our ears)",
       "… (?:cropping(?: well)?|out of the ground)",
     ]),
   ],

@@ -53,8 +53,9 @@ export const POT_ON = definePractice({
   words: ["potting on", "potting up", "pot up"],
   deeds: [
     deed([
-      ...verb("potted (?:on|up)|pricked out"),
+      ...verb("potted(?: on| up)?|repotted|pricked out", "potted (?:on|up)|repotted|pricked out"),
       "pricked off …",
+      "… spaced on",
       "passed … (?:to|into) (?:bigger|larger|final) pots",
       "potting (?:on|up) …",
       "pricking out …",

@@ -124,7 +124,7 @@ export const SOW_OUTDOORS = definePractice({
   words: ["sowing outdoors", "sowing", "sow"],
   begins: "once",
   deeds: [
-    deed([...SOWED, ...IN], { of: { begun: ["seed outdoors"], isNew: true } }),
+    deed([...SOWED, ...IN, "… direct"], { of: { begun: ["seed outdoors"], isNew: true } }),
     deed(PLANTED, { of: { begun: ["seed outdoors"], overwinters: false, isNew: true } }),
   ],
   answers: { done: "Sown today", notYet: "Too cold or wet yet" },

@@ -66,8 +66,8 @@ export const STAKE_AND_TRAIN = definePractice({
       [
         "put (?:up )?(?:the )?(?:supports|stakes|canes|poles|trellis|netting)(?: up)? for …",
         "… supported",
-        "(?:supports|stakes|canes|poles|trellis|netting|sticks|wigwam) (?:up |in |out )?for …",
-        "… (?:supports|stakes|canes|poles|trellis|netting|sticks|wigwam) (?:are )?(?:up|in)",
+        "(?:supports|stakes|canes|poles|trellis|netting|sticks|wigwam|twigs|cages) (?:up |in |out )?for …",
+        "… (?:supports|stakes|canes|poles|trellis|netting|sticks|wigwam|cages) (?:are )?(?:up|in)",
       ],
       {
         step: "support",

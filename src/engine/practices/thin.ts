@@ -75,7 +75,7 @@ export const THIN = definePractice({
   words: ["thinning", "thinnings"],
   deeds: [
     deed(["… thinned again", "thinned … again"], { step: "2" }),
-    deed(verb("thinned(?: out)?|singled")),
+    deed(verb("thinned(?: out)?|singled", "thinned(?: out)?|singled|reduced")),
   ],
   answers: { done: "Thinned today", notYet: "Not tall enough yet" },
   tasks: { rest: tasks },

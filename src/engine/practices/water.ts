@@ -179,6 +179,7 @@ export const WATER = definePractice({
     deed(
       [
         "watered(?: (?:everything|(?:all )?(?:the )?(?:beds|garden)|twice|again))?",
+        "gave water (?:at night )?to (?:everybody|everything|everyone|all)",
         "(?:hosed|soaked|drenched) (?:everything|the lot|the garden|the beds|all the beds)",
         "gave (?:everything|the lot|the garden|the beds) a (?:good |deep |proper )?(?:soak|soaking|drink|watering|water)",
         "(?:everything|(?:all )?(?:the )?(?:beds|garden)) (?:is |are |was |were )?watered",

@@ -1,9 +1,9 @@
 /** What a clause may begin with that is no part of what it tells. */
 const LEAD =
-  /^(?:(?:so|and|but|then|also|well|ok|okay|oh|ooh|ah|aha|um|uh|er|right|anyway|look|hooray|yay|yippee|whoop|whoops|oops|phew|finally|today|tonight|just|only just|now|here|meanwhile|actually|already|at last|at long last|this (?:morning|afternoon|evening)|last night|overnight|quickly|managed to get|note to (?:diary|self)|open diary|ok diary|okay diary|new entry|new paragraph|let's see|let me see|guess what|measured(?= soil| rain| low| night)|and also|so much for|dear diary|diary|memo|reckon|i reckon|i think|we think|i see|we see|looks like|it looks like|you can see|we now have|we have now|we finally have|all)[,:;]? +)+(?=\S)/;
+  /^(?:(?:so|and|but|then|also|well|ok|okay|oh|ooh|ah|aha|um|uh|er|right|anyway|look|hooray|yay|yippee|whoop|whoops|oops|phew|finally|today|tonight|just|only just|now|here|meanwhile|actually|already|at last|at long last|this (?:morning|afternoon|evening)|last night|quickly|managed to get|note to (?:diary|self)|hi diary|hello diary|open diary|ok diary|okay diary|new entry|new paragraph|let's see|let me see|guess what|measured(?= soil| rain| low| night)|and also|seen that|just seen that|noticed that|noticed|i notice|it seems|labou?r weekend|bank holiday(?: monday)?|easter(?: monday| sunday| weekend)?|good friday|boxing day|anzac day|so much for|dear diary|diary|memo|reckon|i reckon|i think|we think|i see|we see|looks like|it looks like|you can see|we now have|we have now|we finally have)[,:;]? +)+(?=\S)/;
 /** Who told it, where that is the household. */
 const TELLER =
-  /^(?:(?:i|we|you|she|he|they)(?: have|'ve|'d| had| has|'s)?(?: both| all| also| just| finally| now| already| only| then| even)* +)(?=\S)/;
+  /^(?:(?:i|we|she|he)(?: have|'ve|'d| had| has|'s)?(?: both| all| also| just| finally| now| already| only| then| even)* +)(?=\S)/;
 
 /** `I'm holding off`: the household again. */
 const AM = /^(?:i'm|i am|we're|we are) (?=\w+ing\b)/;
@@ -55,6 +55,9 @@ function asPast(clause: string): string {
   return clause;
 }
 
+/** A line that the household tells as it is done, told as done: `we pick basil`. */
+export const asTold = (text: string): string => text.replace(NOW, (_, now) => PAST[now] ?? now);
+
 /** A clause without interjections in front of it and without the household as its teller. */
 export function withoutLead(clause: string): string {
   let plain = clause;
@@ -71,11 +74,16 @@ export function withoutLead(clause: string): string {
 
 /** Remarks on how it went, how many there were or with what, which end a clause and move nothing. */
 const TAIL: readonly RegExp[] = [
-  /,? (?:straight away|right away|at once|bang on|as usual|as ever|as always|as you do|as it happens|like mad|going well|nicely|nice|well|fine|lovely|properly|thickly|thinly|by hand|by mistake|by accident|in the end|in time|in full|all over|anyway|anyhow|too|as well|either|for once|this time|of the year|of the season|so far this year|this year|this season|this spring|this summer|this autumn|this week|the other day|both rows|all rows|all of them|all of it|the lot|the whole lot|every one|every last one|everywhere|hard|early|late|again now|so much|at a time|or so|or thereabouts|each|here|there|yay|phew|ugh|hurrah|honestly|i think|i swear|of course|once more|for a change|once and for all|so there|job done|done|nearly killed me|and about time|about time|ish)$/,
-  /,? (?:about |some |only |just )*(?:\d+(?:[.,/]\d+)?|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|half|several|a couple of|couple of|a few|a dozen|dozen)(?: a| more| big| small| fat| decent| good)*(?: (?:of them|plants?|rows?|pots?|trays?|pcs|pieces?|heads?|sets?|cloves?|tubers?|buckets?|baskets?|bags?|bowls?|kilos?|kg|g|lbs?|pounds?|oz|handfuls?|bunches|bunch|bucketfuls?|trugs?|boxes|crates?|cm|mm|in|inch(?:es)?|ft|feet|m|metres?|days?|weeks?|times?|dozen))?(?: (?:apart|deep|each|long|wide|to a cane|and a half|in all|in total))*$/,
+  /,? (?:straight away|right away|at once|bang on|as usual|as ever|as always|as you do|as it happens|like mad|going well|nicely|nice|well|fine|lovely|properly|thickly|thinly|by hand|by mistake|by accident|in the end|in time|in full|all over|anyway|anyhow|too|as well|either|for once|this time|of the year|of the season|so far this year|this year|this season|this spring|this summer|this autumn|this week|the other day|both rows|all rows|all of them|all of it|the lot|the whole lot|every one|every last one|everywhere|hard|early|late|deep|thick|thickly|strong|evenly|the second lot|just|only|again now|so much|at a time|or so|or thereabouts|each|here|there|yay|phew|ugh|thank goodness|thank god|thankfully|hurrah|honestly|i think|i swear|of course|once more|for a change|once and for all|so there|job done|done|nearly killed me|and about time|about time|ish)$/,
+  /,? (?:on )?day \d+$/,
+  /,? week \d+$/,
+  /,? out of (?:\d+|[a-z]+)(?: plants)?$/,
+  /,? (?<! out of| day| batch| lot| sowing| no| number)(?:about |some |only |just )*(?:\d+(?:[.,/]\d+)?|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty|half|several|a couple of|couple of|a few|a dozen|dozen)(?: a| more| big| small| fat| decent| good)*(?: (?:of them|plants?|rows?|pots?|trays?|pcs|pieces?|heads?|sets?|cloves?|tubers?|buckets?|baskets?|bags?|bowls?|kilos?|kg|g|lbs?|pounds?|oz|handfuls?|bunches|bunch|bucketfuls?|trugs?|boxes|crates?|cm|mm|in|inch(?:es)?|ft|feet|m|metres?|days?|weeks?|times?|dozen))?(?: (?:apart|deep|each|long|wide|to a cane|and a half|in all|in total))*$/,
   /,? spacing .+$/,
   /,? (?:about )?\d+ ?(?:%|percent)$/,
   /,? about$/,
+  /,? (?:on )?day \d+$/,
+  /,? (?:a|two|three|four) (?:weeks?|months?) (?:early|late)$/,
   /,? out of (?:\d+|[a-z]+)(?: plants)?$/,
 ];
 

@@ -1,4 +1,5 @@
 import type { DiaryLine, Plan } from "../model/plan.ts";
+import { asTold } from "./asides.ts";
 import type { LineBy } from "./clause.ts";
 import { withoutVarieties } from "./varieties.ts";
 import { plainWording } from "./wording.ts";
@@ -25,7 +26,7 @@ export function attributeLine(line: DiaryLine, plans: readonly Plan[]): Attribut
     const behind = [` by ${small}`, ` (${small})`, `, ${small}`].find((end) => text.endsWith(end));
     if (behind) return { line, text: plainWording(text.slice(0, -behind.length)), by: key };
   }
-  const said = text.replace(/^(?:i|we|i have|we have|i've|we've) (?=\S)/, "");
+  const said = asTold(text).replace(/^(?:i|we|i have|we have|i've|we've) (?=\S)/, "");
   return { line, text: plainWording(said), by: null };
 }
 
@@ -41,6 +42,8 @@ function leadsOf(name: string): readonly string[] {
     `${name} says `,
     `${name} reckons `,
     `${name}: `,
+    `${name} and me `,
+    `${name} and i `,
     `${name} - `,
     `${name}, `,
     `${name} has `,

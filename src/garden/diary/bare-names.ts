@@ -7,14 +7,14 @@ const PIECE =
   "(?:rows?|plants?|m|metres?|ft|feet|foot|in|cm|lbs?|kg|pots?|trays?|cloves?|tubers?|sets?|slips?|crowns?|hills?|seeds?|punnets?|packs?|six-packs?|flats?|heads?|lot|lots|batch|load|block|patch|line|lines|drill|drills|handfuls?|bunch|bunches|bucket|buckets|bucketfuls?|trugs?|bowls?|bowlfuls?|bags?|packets?|modules?|cells?|sowing|pcs)";
 /** What stands before a name and says of which of them, how many, or what they look like. */
 const BEFORE = new RegExp(
-  `(?:(?:(?:${PIECE}|${NUMBER}|all|both|lots|loads|couple|few) of|the|an?|my|our|his|her|their|your|its|these|those|this|all|both|whole|entire|any|every|single|each|another|more|new|old|fresh|young|little|big|tiny|small|poor|lovely|beautiful|huge|own|other|remaining|about|some|only|just|over|nearly|few|couple|several|next year's|last year's|overwintered|autumn|winter|spring|summer|early|late|dwarf|indoor|outdoor|seed|${NUMBER}|${PIECE}|x)\\.? )+$`,
+  `(?:(?:(?:${PIECE}|${NUMBER}|all|both|lots|loads|couple|few) of|the|an?|my|our|his|her|their|your|its|these|those|this|all|both|whole|entire|any|too many|too few|plenty of|every|single|each|another|more|new|old|fresh|young|little|big|tiny|small|poor|lovely|beautiful|huge|own|other|remaining|about|some|only|just|over|nearly|few|couple|several|next year's|last year's|overwintered|overwintering|autumn|winter|spring|summer|early|late|dwarf|indoor|outdoor|seed|${NUMBER}|${PIECE}|x)\\.? )+$`,
 );
 /** Parts of a plant and other words behind a name that mean no more than the name. */
 const BEHIND =
-  /^ (?:plants?|seedlings?|babies|plantlets|transplants?|starts|starters|plugs|plug plants|sets|slips|cloves|tubers|crowns|vines|bushes|patch|rows?|crop|bed|lot|shoots|bulbs|cells|modules|leaves)(?= |$)/;
+  /^ (?:plants?|seedlings?|babies|plantlets|transplants?|starts|starters|plugs|plug plants|sets|slips|cloves|tubers|crowns|vines|bushes|patch|rows?|crop|bed|lot|shoots|bulbs|cells|modules|leaves|punnet|punnets|plugs)(?= |$)/;
 const SEED = /^ seeds?(?= |$)/;
 /** Between names that are told together. */
-const BETWEEN = /^(?:,? and |, | plus | with the )(?:the |my |our |some |a few )*$/;
+const BETWEEN = /^(?:,? and then |,? and |, | plus | with the )(?:the |my |our |some |a few )*$/;
 
 /** Names side by side in a clause, and where they stand with all that belongs to them. */
 type NameGroup = { readonly from: number; readonly to: number; readonly names: readonly string[] };

@@ -7,6 +7,8 @@ const GOT =
 
 /** Bought plants and not seed, whatever the plan says. */
 const BOUGHT_PLANTS: readonly RegExp[] = [
+  /^(?:swapped|swopped|traded) .*(?:seedlings|plants|starts) for (?<subject>[\w' ]+?)(?: (?:plants|seedlings))?(?: (?:with|from|at) .+)?$/,
+  new RegExp(`^(?:an? |\\w+ )?${SOLD} of (?<subject>[\\w' ]+?) from .+$`),
   new RegExp(`^${GOT} (?<subject>.+?) ${PLANTS}(?: (?:from|at|for|off|in) .+)?$`),
   new RegExp(`^bought (?:an? |\\w+ )?${SOLD} of (?<subject>.+?)(?: (?:from|at|for) .+)?$`),
   new RegExp(`^(?<subject>.+?) ${PLANTS} (?:were |was |are |is )?bought$`),

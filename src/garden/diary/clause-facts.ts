@@ -215,6 +215,12 @@ function parseEnding(
   const { planting, sowing } = subject;
   if ("kind" in ending && mayBeFruit(text) && cropFor(planting)?.perennial)
     return [note(attributed.line, `only the fruit of ${sayPlanting(planting)} may be meant`)];
+  if (
+    "kind" in ending &&
+    planting.start === "seed outdoors" &&
+    /transplants|thinnings/.test(attributed.line.text)
+  )
+    return [note(attributed.line, `only some of ${sayPlanting(planting)} is meant`)];
   if ("kind" in ending && FROST.test(text) && growsAgain(planting))
     return [note(attributed.line, `${sayPlanting(planting)} grows again from below`)];
   if ("kind" in ending)
@@ -252,6 +258,9 @@ function parseBought(
   return [{ kind: "bought", day, planting: subject.planting.key, text: written }];
 }
 
+/** Sprouts that nobody has planted. */
+const IN_STORE =
+  /\bsprout\w* in (?:the|a|their|its) (?:bag|packet|cupboard|store|drawer|box|sack)\b/i;
 const LAST_ONES = /^(?:the )?last (?:row|few|lot|bit|bed|one|ones|of)\b/;
 
 /** What was done or seen; null where the clause says nothing of the kind. A note in it says why it nearly did. */
@@ -262,7 +271,10 @@ function actObservationsIn(
 ): readonly Observation[] | null {
   if (NOT_SO.test(text)) return null;
   // The last of them are up when they are dug.
-  const seen = LAST_ONES.test(text) ? null : stagesIn(attributed.line, text, context);
+  const seen =
+    LAST_ONES.test(text) || IN_STORE.test(attributed.line.text)
+      ? null
+      : stagesIn(attributed.line, text, context);
   if (seen && observed(seen)) return seen;
   const again = sownAgainIn(attributed, text, context);
   if (again) return again;

@@ -4,6 +4,10 @@ import { namedPractice } from "../plan/practices.ts";
 /** A line that says what is not so, turned into the deed it denies: `carrots not up yet` into `carrots up`. */
 const DENIAL_PATTERNS: readonly (readonly [RegExp, string])[] = [
   [/^(?<name>.+?) (?:is|are) (?:still )?bare$/, "$<name> covered"],
+  [
+    /^(?<name>.+?) (?:is |are )?still (?:sitting |waiting |sat |stuck |living )?(?:on|in|under) (?:the )?(?:deck|porch|windowsill|sill|garage|kitchen|house|cold ?frame|bench|patio|conservatory|shed)(?: .+)?$/,
+    "$<name> planted out",
+  ],
   [/^(?:still )?no (?:sign|trace) of (?<name>.+?)(?: yet| so far)?$/, "$<name> up"],
   [
     /^nothing (?:to see |showing |up )?(?:yet )?(?:in|of|from) (?<name>.+?)(?: yet| so far)?$/,
@@ -19,12 +23,12 @@ const DENIAL_PATTERNS: readonly (readonly [RegExp, string])[] = [
 
 /** What is missed without a word for what it should be: `no peas yet`. */
 const NONE_YET =
-  /^(?:still waiting (?:on|for) (?:the )?(?<waited>[\w' ]+?)(?: to (?:come up|germinate|show|ripen))?|still no (?<still>[\w' ]+?)(?: yet| so far)?|no (?<name>[\w' ]+?) (?:yet|so far))$/;
+  /^(?:(?<nothing>[\w' ]+?),? (?:nowt|zilch|nothing yet|nothing so far)|still waiting (?:on|for) (?:the )?(?<waited>[\w' ]+?)(?: to (?:come up|germinate|show|ripen))?|still no (?<still>[\w' ]+?)(?: yet| so far)?|no (?<name>[\w' ]+?) (?:yet|so far))$/;
 
 /** The name of what is looked for in vain, be it green or fruit; null where a line says nothing of the kind. */
 export function missedIn(text: string): string | null {
-  const { still, name, waited } = NONE_YET.exec(text)?.groups ?? {};
-  return still ?? name ?? waited ?? null;
+  const { still, name, waited, nothing } = NONE_YET.exec(text)?.groups ?? {};
+  return still ?? name ?? waited ?? nothing ?? null;
 }
 
 /** The line without its denial, so that it can be read as the deed it denies; null where it denies nothing in so many words. */
@@ -41,6 +45,7 @@ const LEFT =
 
 const UNTIL = "(?: (?:until|till|til|to|for) (?<until>.+))?";
 const WAITS = [
+  /^(?:the )?(?<subject>.+?) (?:need|needs|want|wants) (?<work>[a-z]+ing),? (?:remind me |on |by )*(?<until>(?:mon|tues|wednes|thurs|fri|satur|sun)day|tomorrow|next week)$/,
   new RegExp(
     `^(?<work>[a-z]+(?: out| off| on)?) (?:of )?(?:the )?(?<subject>.+?) (?:is |was |are |has been )?(?:put off|postponed|delayed|can wait|must wait|has to wait|will wait)${UNTIL}$`,
   ),
@@ -52,15 +57,19 @@ const WAITS = [
 const SIZE =
   "(?:(?:is|are|still|only|just|far|way|much|a bit|diameter|bulbs|roots|heads|fruits|stems|\\d[\\d.,]* ?(?:cm|mm|in)) )*";
 const SMALL = new RegExp(
-  `^(?<subject>.+?) ${SIZE}(?:too (?:small|short|young|tiny|early|green|hard)|like (?:grass|golf balls|marbles|pencils|string|peas)|tiny|titchy|the size of (?:marbles|peas|golf balls|pencils))(?: yet| still| for now)?(?: to (?:pick|eat|pull|cut|lift|dig|move|bother with))?$`,
+  `^(?<subject>.+?) ${SIZE}(?:too (?:small|short|young|tiny|early|green|hard)|like (?:grass|golf balls|marbles|pencils|string|peas)|tiny|titchy|the size of (?:marbles|peas|golf balls|pencils|grapes|walnuts|cherries)|pencils)(?: yet| still| for now)?(?: to (?:pick|eat|pull|cut|lift|dig|move|bother with))?$`,
 );
 
 const LATER =
   /^(?:(?:leave|leaving|left|give|giving|giving it) (?:the )?(?<left>.+?)|(?<needs>.+?) (?:need|needs|want|wants|can have|get)) (?:for )?(?:another|one more|a few more|two more|a bit more|a bit longer|longer)(?: (?:week|fortnight|days|day|time|couple of weeks))?(?: yet)?$/;
 
+/** What stays where it is for now. */
+const LEFT_IN =
+  /^(?:leave|leaving|left) (?:the )?(?<left>.+?) in(?: the ground)? (?:till|until|for) .+$/;
+
 /** The name of what is said to be too small for whatever comes next, or to need more time; null where a line says nothing of the kind. */
 export function tooSmallIn(text: string): string | null {
-  const { left, needs } = LATER.exec(text)?.groups ?? {};
+  const { left, needs } = (LATER.exec(text) ?? LEFT_IN.exec(text))?.groups ?? {};
   return SMALL.exec(text)?.groups?.subject ?? left ?? needs ?? null;
 }
 

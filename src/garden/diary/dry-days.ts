@@ -3,6 +3,7 @@ import { countFrom } from "./counts.ts";
 import { dayBehind } from "./when.ts";
 
 const NO_RAIN = [
+  /^last (?:measurable |proper |real )?rain(?: was| on)? (?<span>\w+ \w+)$/,
   /^(?:still |again )?(?:no|not a drop of|hardly any|zero|not any) rain(?: at all| whatsoever| here)? (?:since|for|in|all|this|these|over|during) (?:the )?(?:last |past )?(?<span>.+)$/,
   /^(?:still )?(?:no|not a drop of) rain (?<span>this week|all week)$/,
   /^(?:it )?(?:has |have )?(?:still )?(?:not|hasn't|didn't|did not|has not) (?:rain|rained)(?: at all| properly)? (?:since|for|in|all|this|over) (?:the )?(?:last |past )?(?<span>.+)$/,

@@ -24,6 +24,7 @@ const FAILED = [
   /^(?<subject>.+?) seeds? (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|gone|washed (?:out|away)|rotted)(?: by .+)?$/,
 ];
 const LOST = [
+  /^(?:they|someone|somebody|thieves|vandals|kids) (?:took|stole|nicked|pinched|swiped|had)(?: all)? (?<subject>(?:the|our|my) .+)$/,
   /^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:lost|dead|died|killed|frosted|pulled up|given up|(?:black |brown |green )?mush|toast|goners?|a goner|blackened|done for|wiped out|kaput|had it|no more)(?: (?:by|to|in|of) .+)?$/,
   new RegExp(
     `^(?<subject>.+?) (?:is |are |was |were |has |have |all |been )*(?:eaten|taken|dug up|ruined|killed|destroyed) by (?:an? )?${PESTS}$`,
@@ -33,16 +34,18 @@ const LOST = [
   ),
   /^(?:lost|gave up)(?: on)?(?: all)? (?<subject>.+?)(?: (?:to|in) .+)?$/,
   new RegExp(`^${PESTS} (?:${ATE}|had all)(?: all)? (?<subject>.+)$`),
-  new RegExp(`^${PESTS} had (?<subject>the .+)$`),
+  new RegExp(`^${PESTS} (?:had|have had|has had) (?<subject>the .+)$`),
   new RegExp(`^${PESTS} dug(?: all)? (?<subject>.+?) (?:up|out)$`),
 ];
 const OMITTED = [
+  /^no more (?<subject>[\w' ]+)$/,
+  /^(?<subject>.+?) (?:is |are )?(?:discontinued|dropped|struck|crossed off|off the list)(?: from (?:the )?plan)?$/,
   /^(?:there is |there's )?(?:no|not a|not one|not a single) (?<subject>[\w' ]+?) left(?: at all)?$/,
   /^(?:there is |there's )?nothing left of (?<subject>.+)$/,
   /^(?:is |are )?(?:not growing|skipped|skipping|leaving out|left out|not bothering with|giving up on) (?:the |any )?(?<subject>.+?) this (?:year|season)$/,
   /^(?:don't think (?:i'm|we're)|won't be|not|am not|are not|aren't) (?:doing|growing|sowing|planting|having|bothering with) (?:the |any )?(?<subject>.+?) this (?:year|season)$/,
   /^(?:will |we'll |i'll )?(?:give|gave|giving) (?<subject>.+?) a (?:miss|rest)(?: this (?:year|season))?$/,
-  /^no (?<subject>[\w' ]+?) this (?:year|season)$/,
+  /^no (?<subject>[\w' ]+?) this (?:year|season|summer|winter|spring|autumn)$/,
 ];
 
 /** The planting, by name, that came to nothing or is gone; null where a line tells of no such thing, or of some of it alone. */

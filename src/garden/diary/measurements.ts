@@ -11,7 +11,7 @@ const TEMPERATURE =
 const DEGREES = TEMPERATURE.replace(/\?$/, "");
 const SOIL = [
   new RegExp(
-    `^(?:(?<first>.+?) )?soil(?: temperature| temp| thermometer)?(?:,? (?:in|of|at) (?:the )?(?<bed>.+?))?,?(?: is| was| at| says| reads| shows| up to| down to| still|:)* ${TEMPERATURE}$`,
+    `^(?:(?<first>.+?) )?soil(?: temperature| temp| thermometer)?(?:,? (?:at )?\\d+ ?cm(?: deep)?)?(?:,? (?:in|of|at) (?:the )?(?<bed>.+?))?,?(?: is| was| at| says| reads| shows| up to| down to| still|:)* ${TEMPERATURE}$`,
   ),
   new RegExp(
     `^soil(?: temperature| temp| thermometer)?(?: is| was| says| reads| shows| up to| still|:)* ${TEMPERATURE} (?:in|of|at) (?:the )?(?<bed>.+)$`,
@@ -27,6 +27,9 @@ const LOW = [
   ),
   new RegExp(
     `^(?:it |temperature )?(?:dropped to|fell to|sank to|dipped to|touched|hit) ${TEMPERATURE}(?: last night| overnight| in the night| this morning)?$`,
+  ),
+  new RegExp(
+    `^(?:the )?thermometer (?:on|by) the (?:porch|fence|wall|shed|gate|post)(?: said| says| read| reads)? ${TEMPERATURE}$`,
   ),
   new RegExp(
     `^(?:the )?thermometer (?:said|says|read|reads|showed|shows|hit|was|at|down to) ${TEMPERATURE}(?: last night| overnight| this morning| at dawn)?$`,
@@ -54,10 +57,13 @@ const RAIN = [
     `^${LENGTH} (?:in one go|in (?:an|one|two|half an) hours?|in a (?:day|night|morning)|of (?:the )?wet stuff)$`,
   ),
   new RegExp(`^(?:rain )?gauge:? ${LENGTH}$`),
-  /^(?<value>[\d.,]+) ?(?<unit>mm) (?:since .+|overnight|last night|in the night|today|all day)$/,
+  /^(?:dropped |had |got |fell |another )*(?<value>[\d.,]+) ?(?<unit>mm) (?:since .+|overnight|last night|in the night|today|all day)$/,
 ];
 const HEIGHT = new RegExp(
   `^(?<subject>.+?) (?:is |are |stand |stands |now |already |maybe |about |all )*${LENGTH}(?: tall| high)$`,
+);
+const MEAN_HEIGHT = new RegExp(
+  `^(?<subject>.+?) (?:mean |average )?height(?: is| of|:)? ${LENGTH}$`,
 );
 /** Without a word for tall: centimetres and inches alone, since metres and feet may be a row's length. */
 const BARE_HEIGHT = /^(?<subject>[\w' ]+?) (?<value>\d[\d.,]*) ?(?<unit>cm|in|inch|inches)$/;
@@ -89,7 +95,7 @@ const WARMEST_SOIL_C = 45;
 
 function heightIn(line: DiaryLine, text: string, plans: readonly Plan[]): Observation | null {
   const bare = BARE_HEIGHT.exec(text)?.groups;
-  const height = HEIGHT.exec(text)?.groups ?? bare;
+  const height = HEIGHT.exec(text)?.groups ?? MEAN_HEIGHT.exec(text)?.groups ?? bare;
   const value = height && quantityFrom(`${height.value} ${height.unit}`);
   if (!value) return null;
   const subject = subjectOf((height.subject ?? "").replace(/^the /, ""), { day: line.day }, plans);

@@ -27,6 +27,7 @@ function namesOf(plan: Plan): KnownNames {
         [
           planting.name,
           planting.variety,
+          `${planting.variety}s`,
           ownName(planting),
           planting.written,
           planting.written.replace(/^.* /, ""),

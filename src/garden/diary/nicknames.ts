@@ -53,6 +53,8 @@ export const NICKNAMES: Readonly<Record<string, string>> = {
   chilies: "peppers",
   capsicum: "peppers",
   capsicums: "peppers",
+  snips: "parsnips",
+  "main crop": "potatoes",
   celary: "celery",
   "kohl rabi": "kohlrabi",
   beats: "beets",

@@ -65,7 +65,11 @@ function parseDiaryLine(line: DiaryLine, context: DiaryContext): readonly Observ
     const other = observationsInClause(attributed, text, context);
     if (other && observed(other)) return other;
   }
-  const read = observationsInClauses(attributed, context) ?? whole ?? [note(attributed.line, null)];
+  const inOrder = [attributed.text, ...otherOrders(attributed.text)];
+  const clauses = inOrder
+    .map((text) => observationsInClauses({ ...attributed, text }, context))
+    .find((read) => read !== null);
+  const read = clauses ?? whole ?? [note(attributed.line, null)];
   return read.map((each) => withPlainReason(each, context));
 }
 

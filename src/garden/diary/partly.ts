@@ -4,7 +4,7 @@ import type { Observation } from "./observation.ts";
 import { sayPlanting } from "./subjects.ts";
 
 /** The practice of which each day's part is a whole. */
-const PICKING = "harvest";
+export const PICKING = "harvest";
 
 const ONLY_SOME = "only some of";
 
@@ -20,7 +20,7 @@ export function partly(fact: Observation, line: DiaryLine, { plans }: DiaryConte
   switch (fact.kind) {
     case "done": {
       const { day, planting, practice, step } = fact;
-      if (practice === PICKING && step === null) return fact;
+      if (practice === PICKING) return { ...fact, step: null };
       return { kind: "not yet", day, planting, of: { practice, step }, sowing: null, partly: true };
     }
     case "failed":

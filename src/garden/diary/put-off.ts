@@ -23,6 +23,10 @@ const PUT_OFF: readonly RegExp[] = [
     `^${WORK} (?:of )?(?:the )?(?<subject>.+?) (?:is |was )?(?:moved|pushed|shifted)(?: back)?(?: from \\w+)? (?:to|until) (?<until>.+)$`,
   ),
   /^(?<subject>[\w' ]+?) not this week$/,
+  /^(?<subject>[\w' ]+?) (?:to follow|to go in|go in|goes in|going in)(?: on| at the| this)? (?<until>(?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|next week)$/,
+  new RegExp(
+    `^(?:soil |ground |it's |it is |still )*not (?:yet )?(?:warm|dry) enough (?:yet )?(?:for|to ${WORK}) (?:the )?(?<subject>.+?)(?: yet)?$`,
+  ),
   new RegExp(
     `^(?:never got (?:round )?to|didn't get (?:round )?to|haven't got (?:round )?to) (?:${WORK} )?(?:the )?(?<subject>.+?)$`,
   ),

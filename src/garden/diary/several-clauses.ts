@@ -5,12 +5,12 @@ import { type DiaryContext, note, observed } from "./clause.ts";
 import { observationsInClause } from "./clause-facts.ts";
 import { type ClauseBefore, completed } from "./ellipsis.ts";
 import type { Observation } from "./observation.ts";
-import { isOfPart, partly } from "./partly.ts";
+import { isOfPart, PICKING, partly } from "./partly.ts";
 import { isShare } from "./share.ts";
 import { sayPlanting, subjectOf } from "./subjects.ts";
 
 const BETWEEN =
-  /[,;.:!]+ +(?:and +|but +|so +)?|\.{2,} *|!+$| but | - | – | so (?!far|much|many|few|small|big|dry|wet|hard|hot|cold|late|early|on\b|good|bad|cute)| that bad | (?=i (?:lifted|pulled|cut|dug|picked|took) (?:it|them|the)\b)| because /;
+  /[,;.:!]+ +(?:and +|but +|so +)?|\.{2,} *|!+$| (?<!all |everything |nothing )but | - | – | so (?!far|much|many|few|small|big|dry|wet|hard|hot|cold|late|early|on\b|good|bad|cute)| that bad | (?=gave (?:everything|the lot) )| (?=i (?:lifted|pulled|cut|dug|picked|took) (?:it|them|the)\b)| (?=we (?:dug|pulled|ripped|lifted|cut|picked|binned) (?:them|it|those)\b)| because /;
 
 /** A clause that asks, by the word that it begins with; the rest of its line may still report. */
 const ASKED =
@@ -41,8 +41,9 @@ export function observationsInClauses(
   let found: readonly Observation[] = [];
   let before: ReadClause = { text: "", facts: null, name: null, own: [], unread: null };
   const unread: { readonly name: string; readonly fact: Observation }[] = [];
-  for (const clause of clauses.map((each) => withoutLead(each.trim())).filter(Boolean)) {
-    if (isShare(clause) && before.own.length > 0) {
+  for (const said of clauses.map((each) => each.trim()).filter(Boolean)) {
+    const clause = withoutLead(said);
+    if (isShare(said) && before.own.length > 0) {
       const last = new Set(before.own);
       found = found.map((each) => (last.has(each) ? partly(each, attributed.line, context) : each));
       continue;
@@ -68,10 +69,12 @@ export function observationsInClauses(
 /** Without work on what the same line says is lost, and without remarks on words that are no crop. */
 function withoutGone(found: readonly Observation[]): readonly Observation[] {
   const lost = new Set(found.flatMap((each) => (each.kind === "lost" ? [each.planting] : [])));
+  const failed = new Set(found.flatMap((each) => (each.kind === "failed" ? [each.planting] : [])));
   return found.filter((each) => {
-    if (each.kind === "done") return !lost.has(each.planting);
+    if (each.kind === "done")
+      return !lost.has(each.planting) && !(failed.has(each.planting) && each.practice === PICKING);
     if (each.kind !== "note") return true;
-    const missing = /^no planting is called (.+)$/.exec(each.why ?? "")?.[1];
+    const missing = /^no (?:planting|bed) is called (.+)$/.exec(each.why ?? "")?.[1];
     return missing === undefined ? each.why !== null : cropNamed(missing) !== null;
   });
 }

@@ -10,11 +10,11 @@ const ONLY_SOME = /\bonly (?:some|a few|half|part|one|two|three|four|five|\d+)(?
 const ALL_BUT =
   /,? (?:(?:all|everything) but|bar|except|except for|apart from|but for) (?:the |one |a |two |\d+ |last |four |three |few |end |first )+[^,.]*$|,? (?:all|everything) (?:but|except) [^,.]+$/;
 const BEHIND =
-  /(?:,| -)? (?:well |only |at least |just |about )*(?:some of (?:them|it)|half of (?:them|it)|most of (?:them|it)|the first half|half|only half|only some|in part|partly|partially|not all|not all of them|one row|only one row|just one row|one end|the rest (?:tomorrow|later|next week|to follow|another day)|rest (?:tomorrow|later|next week|to follow|another day))$/;
+  /(?:,| -)? (?:well |only |at least |just |about )*(?:some of (?:them|it)|half of (?:them|it)|most of (?:them|it)|the first half|half|only half|only some|in part|partly|partially|not all|not all of them(?: maybe half)?|one row|only one row|just one row|one end|the rest (?:tomorrow|later|next week|to follow|another day)|rest (?:tomorrow|later|next week|to follow|another day))$/;
 
 /** A clause of some of what it names, with the words for it left out; null where it speaks of all. */
 export function withoutShare(clause: string): string | null {
-  for (const pattern of [BEHIND, ALL_BUT, SHARE_OF, ONLY_SOME, HALF]) {
+  for (const pattern of [ALL_BUT, BEHIND, SHARE_OF, ONLY_SOME, HALF]) {
     const whole = clause
       .replace(pattern, (said) => (/ of (?:the|my|our) /.test(` ${said}`) ? "the " : ""))
       .replace(/\s+/g, " ")
@@ -26,7 +26,8 @@ export function withoutShare(clause: string): string | null {
 
 /** Whether a clause is nothing but the words for a part: `all but four`, `half of them`. */
 export const isShare = (clause: string): boolean =>
-  withoutShare(`, ${clause}`) === "" ||
-  /^(?:not all|not all of them|only the (?:tops|outer leaves)|(?:only |just |about )*(?:half|part of|most of|a third of) (?:the |a )?(?:row|bed|tray|packet|lot)(?: .*)?)$/.test(
-    clause,
-  );
+  !/^\d+ of (?:them|it)$/.test(clause) &&
+  (withoutShare(`, ${clause}`) === "" ||
+    /^(?:not all|not all of them|only the (?:tops|outer leaves)|(?:only |just |about )*(?:half|part of|most of|a third of) (?:the |a )?(?:row|bed|tray|packet|lot)(?: .*)?)$/.test(
+      clause,
+    ));

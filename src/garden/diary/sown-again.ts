@@ -8,6 +8,7 @@ const AGAIN: readonly RegExp[] = [
   /^(?<subject>.+?),? (?:second|third) (?:go|try|attempt)$/,
   /^(?:redid|redone|redoing|re-did|re-doing|did) (?<subject>.+?)(?: again| over)?(?<= again| over)$/,
   /^(?:redid|redone|redoing|re-did|re-doing) (?<subject>.+)$/,
+  /^(?:restarted|started over with) (?<subject>.+)$/,
   /^(?:re-?(?:sowed|sown|seeded|planted)) (?<subject>.+)$/,
   /^(?:sowed|sown|seeded|planted) (?<subject>.+?) (?:again|a second time|once more|anew)$/,
   /^(?:sowed|sown|seeded|planted) again:? (?<subject>.+)$/,

@@ -47,6 +47,9 @@ const SHORT: Readonly<Record<string, string>> = {
   floweing: "flowering",
   germinatd: "germinated",
   transplantd: "transplanted",
+  wkend: "weekend",
+  hardned: "hardened",
+  tassles: "tassels",
   tho: "though",
   thru: "through",
   pcs: "plants",
@@ -74,11 +77,22 @@ function inFigures(text: string): string {
   });
 }
 
+/** `one point five` in figures. */
+function withPoints(text: string): string {
+  return text.replace(/\b([a-z]+) point ([a-z]+)\b/g, (said, whole: string, part: string) => {
+    const [before, behind] = [countFrom(whole), countFrom(part)];
+    return before === null || behind === null ? said : `${before}.${behind}`;
+  });
+}
+
 const WORD = /'?[\p{L}][\p{L}']*\.?/gu;
 
 /** A line of small letters with each word spelt as the readers know it. */
 export function spelledOut(text: string): string {
-  const said = SPOKEN.reduce((now, [pattern, sign]) => now.replace(pattern, sign), text);
+  const said = SPOKEN.reduce(
+    (now, [pattern, sign]) => now.replace(pattern, sign),
+    withPoints(text),
+  );
   return inFigures(said).replace(WORD, (word) => {
     const bare = word.replace(/\.$/, "");
     const known = Object.hasOwn(SHORT, bare) ? SHORT[bare] : undefined;

@@ -35,7 +35,7 @@ export const STAGE_PHRASES: readonly {
   },
   {
     pattern: new RegExp(
-      `^(?<subject>.+?) ${ARE}(?:first ripe|ripe|ripening|colouring(?: up)?|coloring(?: up)?|turning (?:red|orange|yellow|colour|color)|ready(?: to (?:pick|eat|cut|pull|harvest))?)$`,
+      `^(?<subject>.+?) ${ARE}(?:first ripe|ripe|ripening|reddening|hearted(?: up)?|sounds? hollow|sounding hollow|silks (?:are )?(?:brown|browning|dry)|colouring(?: up)?|coloring(?: up)?|turning (?:red|orange|yellow|colour|color)|ready(?: to (?:pick|eat|cut|pull|harvest))?)$`,
     ),
     stage: "first ripe",
   },
@@ -56,7 +56,7 @@ export const STAGE_PHRASES: readonly {
   },
   {
     pattern: new RegExp(
-      `^(?<subject>.+?) ${ARE}(?:in (?:full )?(?:flower|bloom|blossom)|flowering|blooming|blossoming)$`,
+      `^(?<subject>.+?) ${ARE}(?:in (?:full )?(?:flower|bloom|blossom)|flowering|flowered|blooming|blossoming|tasselling|tasseling|in tassel|silking|tassels?|anthesis)$`,
     ),
     stage: "flower",
   },
@@ -84,7 +84,7 @@ export const STAGE_PHRASES: readonly {
   { pattern: /^(?:emergence|germination) (?:of|in) (?<subject>.+)$/, stage: "up" },
   {
     pattern: new RegExp(
-      `^(?<subject>.+?) ${ARE}(?:(?:come |came |coming |popped |popping |poking |poked |peeping |pushing |peeking |breaking |broken |nosing |shoving |pushed |peeped )?(?:up|through)|peeping|showing|emerged|emerging|sprouted|sprouting|germinated|germinating|appeared|(?:breaking|broken|cracking) (?:ground|the surface|the soil|the crust)|visible)$`,
+      `^(?<subject>.+?) ${ARE}(?:(?:come |came |coming |popped |popping |poking |poked |peeping |pushing |peeking |breaking |broken |nosing |shoving |pushed |peeped )?(?:up|through)|peeping|showing|crooks visible|loops visible|hooks visible|emerged|emerging|sprouted|sprouting|germinated|germinating|appeared|(?:breaking|broken|cracking) (?:ground|the surface|the soil|the crust)|visible)$`,
     ),
     stage: "up",
   },

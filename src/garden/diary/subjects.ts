@@ -122,7 +122,7 @@ export function sayPlanting({ name, variety, written }: Planting): string {
 
 function withNumber(name: string): { readonly name: string; readonly sowing: number } | null {
   const plain = name.replace(/^the /, "");
-  const last = /^(.+?),?(?: sowing| no\.?| number)? #?(\d{1,2})$/.exec(plain);
+  const last = /^(.+?),?(?: sowing| no\.?| number| batch| lot| round)? #?(\d{1,2})$/.exec(plain);
   if (last) return { name: last[1] ?? "", sowing: Number(last[2]) };
   const first =
     /^(\w+?)(?:st|nd|rd|th)? (?:sowing of |lot of |batch of )?(?:the )?(.+?)(?: sowing)?$/.exec(

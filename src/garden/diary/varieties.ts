@@ -3,7 +3,7 @@ import { namePlaces } from "./names.ts";
 
 /** Words behind a crop that are written large as a variety is: `Solent Wight and Germidour`, `Nantes 2`. */
 const VARIETY =
-  /^,? (?:(?:var\.?|variety|cv) )?(?:\p{Lu}[\p{Ll}\d'’-]+)(?: (?:(?:and|of|de|du|x) )?(?:\p{Lu}[\p{Ll}\d'’-]+|\d{1,2}(?=[ ,.]|$)))*/u;
+  /^,? (?:(?:var\.?|variety|cv|of|called) )?(?:\p{Lu}[\p{Ll}\d'’-]+)(?: (?:(?:and|of|de|du|x) )?(?:\p{Lu}[\p{Ll}\d'’-]+|\d{1,2}(?=[ ,.]|$)))*/u;
 /** Large words that are no variety: days, months, and what is written large for its own sake. */
 const OTHER =
   /\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun|Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sep|Oct|Nov|Dec|Bed|Bags|Greenhouse|Easter|Christmas|Good|Day|I|In|Up|Out|On|Off|Are|Is|Not|No)[a-z]*\b/;

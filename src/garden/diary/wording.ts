@@ -16,6 +16,17 @@ const SAME: readonly (readonly [RegExp, string])[] = [
   [/\b(?:the )?\w+(?: \w+)? i meant? (?=the )/g, ""],
   [/^\w+(?: \w+)?\? no,? (?:it's |it was )?/, ""],
   [/\bfor to (?=\w)/g, "to "],
+  [/ (?:on|in|under|along) (?:the |a )?[\w ]+? (?=(?:curing|drying)$)/g, " "],
+  [/^put up \d+ (?:qts?|quarts|pints|jars)(?: of)? /, "canned "],
+  [
+    /^((?:the |my )?[\w ]+?) (?:has|have|is|are) [\w ]+? i meant? (?:it|they) (?=(?:has|have|is|are) )/,
+    "$1 ",
+  ],
+  [/^\w+ no (\w+) the \1 /, "the $1 "],
+  [/ (?:uh|um|er|erm)(?= )/g, ""],
+  [/\b(the|a) \1(?= )/g, "$1"],
+  [/\b(?:surface|thinly|station)[- ]sown\b/g, "sown"],
+  [/\bbtw\b/g, "between"],
   [/^.{3,60}? i meant? (?=\w+ed )/g, ""],
   [
     / (?:that |which )?(?:i|we|she|he) (?:sowed|planted|put in|started|sown)(?: (?:last|in|on|a|two|three|early|at|from|this) [\w ]*?)? (?=(?:is|are|has|have|isn't|aren't) )/g,
@@ -62,7 +73,7 @@ const FILLERS =
 
 /** A last phrase that says where, how or how many: `in a tray`, `under fleece`, `to 4 cm`, `2 rows`. */
 const PLACES =
-  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through|among|round|around|against|after|because|although|though|before|while|when|since|according|ahead|by|for|from|off|to keep|onto|to(?= \d| big| larger| final| individual| their| a ))(?= )/g;
+  / (?:in|on|at|along|under|where|beside|as|inside|outside|behind|near|with|into|over|between|through|among|round|around|against|after|because|although|though|before|while|when|since|according|ahead|like|i|we|till(?= it)|by|for|from|off|to keep|onto|to(?= \d| big| larger| final| individual| their| a ))(?= )/g;
 const FIGURES = /,? (?:to )?\d+(?: x \d+)? ?(?:cm|mm|in|inch(?:es)?|ft|m|rows?|[a-z]+)(?: apart)?$/;
 
 /**
@@ -86,6 +97,24 @@ export function otherOrders(text: string): readonly string[] {
   );
   const listed = /\bseeds? (?:in|sown|started): (.+)$/.exec(text);
   const headed = /^([^,:]+): (?!\d)(.+)$/.exec(text);
+  const toWeed = /^took (?:the )?\w+ off (?:the )?(.+?) to (weed|thin)\b/.exec(text);
+  const toGo = /^(.+?) (planting|sowing): (?:done|did) .+? to go\b/.exec(text);
+  const spaced =
+    /^([\w' ]+?)(?:, \d+ (?:sets|plants|cloves|tubers|slips)|(?: block)?(?: \d+ x \d+)? set) at \d+ ?(?:cm|in|inches)\b.*$/.exec(
+      text,
+    );
+  const glass =
+    /^(?:under glass|indoors|on the windowsill|in the propagator|on heat|in trays): (.+)$/.exec(
+      text,
+    );
+  const meal =
+    /^(?:the |our |my )?first (.+?) for (?:consumption|eating|tea|dinner|supper|lunch|the table|the pot)$/.exec(
+      text,
+    );
+  const bowl =
+    /^(?:a )?(?:little |small )?(?:bowl|handful|punnet|kilo|basket) of (.+?), (?:the |our )?first$/.exec(
+      text,
+    );
   const firstBehind = /^(\S+) (.+?),? (?:the |our )?first(?: ones?)?$/.exec(text);
   const numbered = /^(first|second|third|fourth|fifth|sixth) sowing (?:of )?(.+?)(?:,.*)?$/.exec(
     text,
@@ -93,6 +122,12 @@ export function otherOrders(text: string): readonly string[] {
   return [
     ...(too ? [`${too[1]} and ${too[3]} ${too[2]}`] : []),
     ...(listed ? [`sowed ${listed[1]}`] : []),
+    ...(toWeed ? [`${toWeed[2] === "weed" ? "weeded" : "thinned"} ${toWeed[1]}`] : []),
+    ...(toGo ? [`${toGo[2] === "sowing" ? "sowed" : "planted"} half of the ${toGo[1]}`] : []),
+    ...(spaced ? [`planted ${spaced[1]}`] : []),
+    ...(glass ? [`sowed ${glass[1]}`] : []),
+    ...(meal ? [`picked first ${meal[1]}`] : []),
+    ...(bowl ? [`picked first ${bowl[1]}`] : []),
     ...(numbered ? [`sowed ${numbered[1]} ${numbered[2]}`] : []),
     ...(firstBehind ? [`${firstBehind[1]} first ${firstBehind[2]}`] : []),
     ...(headed ? [`${headed[1]} ${headed[2]}`] : []),

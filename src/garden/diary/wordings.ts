@@ -5,7 +5,7 @@ import { shorterWordings } from "./wording.ts";
 
 /** Words for the soil itself, as a place to put a plant. */
 const GROUND =
-  "ground|soil|earth|bed|beds|raised bed|raised beds|border|patch|plot|garden|allotment|gap|bags|grow bags|grow ?bags";
+  "ground|soil|earth|bed|beds|raised bed|raised beds|border|patch|plot|garden|allotment|gap|gaps|the gaps|trench|drill|drills|holes|snow|mud|bags|grow bags|grow ?bags";
 
 /**
  * The ways to read a clause, in the order in which they are tried: as it stands, without what moves nothing before and

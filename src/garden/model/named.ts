@@ -34,6 +34,7 @@ function namesOf({ variety, written, crop }: Planting): readonly string[] {
   if (variety === null) return [];
   return [
     slug(variety),
+    slug(`${variety}s`),
     slug(`${variety} ${written}`),
     slug(`${variety} ${crop}`),
     slug(`${written} ${variety}`),

@@ -19,7 +19,7 @@ test("a job done in part stays open", () => {
 
 test("each picking is a whole one", () => {
   expect(part({ ...done, practice: "harvest" })).toMatchObject({ kind: "done" });
-  expect(part({ ...done, practice: "harvest", step: "last" })).toMatchObject({ kind: "not yet" });
+  expect(part({ ...done, practice: "harvest", step: "last" })).toMatchObject({ step: null });
 });
 
 test("what is lost in part grows on, which its note says", () => {
