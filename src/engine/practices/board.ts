@@ -138,6 +138,11 @@ const UNDER_ONE: PlantingCondition = { under: "board" };
 /** A board over slow seed: looked under each evening from the first likely day, off at first green. */
 export const BOARD = definePractice({
   name: "board",
+  past: {
+    whole: "looked at under its board",
+    off: "out from under its board",
+    on: "under its board",
+  },
   words: ["boards", "boarding", "a board", "the board"],
   deeds: [
     deed(

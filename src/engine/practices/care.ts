@@ -202,6 +202,7 @@ const STAGES: Readonly<Record<Care["from"], string>> = {
 /** Growing tips taken out, so that what has set gets ready. */
 export const STOP_THE_TOPS = definePractice({
   name: "stop the tops",
+  past: { whole: "stopped at its tops" },
   words: ["pinching", "pinching out", "pinching tips", "topping", "stopping", "stopping the tops"],
   deeds: [
     deed([
@@ -216,6 +217,7 @@ export const STOP_THE_TOPS = definePractice({
 /** Trenches filled in, and stems kept from the light. */
 export const FILL_IN_AND_BLANCH = definePractice({
   name: "fill in and blanch",
+  past: { whole: "blanched" },
   words: ["filling in", "blanch", "blanching"],
   deeds: [deed(verb("blanched|filled in"))],
   thingsFor: "blanching",
@@ -225,6 +227,7 @@ export const FILL_IN_AND_BLANCH = definePractice({
 /** A look for pests at the time they come. */
 export const SCOUT = definePractice({
   name: "scout",
+  past: { whole: "looked over for pests" },
   words: ["scouting", "looking for pests", "pest checks"],
   deeds: [deed(verb("scouted|checked|looked over"))],
   thingsFor: "checking leaves",
@@ -234,6 +237,7 @@ export const SCOUT = definePractice({
 /** What makes a harvest keep. */
 export const CURE_AND_STORE = definePractice({
   name: "cure and store",
+  past: { whole: "cured and stored" },
   words: ["cure", "curing", "store", "storing", "storage", "curing and storing"],
   deeds: [
     deed([
@@ -252,6 +256,7 @@ export const CURE_AND_STORE = definePractice({
 /** What a crop that stands for years needs each year. */
 export const YEARLY = definePractice({
   name: "yearly",
+  past: { whole: "given its yearly care", prune: "pruned" },
   words: ["yearly care", "yearly work", "renovating", "renovation"],
   deeds: [
     deed([...verb("pruned"), "gave … (?:the chop|a prune|a pruning)"], { step: "prune" }),

@@ -91,6 +91,7 @@ function tasks(garden: WholeGarden): readonly TaskOf<"close the bed">[] {
 /** Each bed cleared, fed and covered once its last crop is out. */
 export const CLOSE_BED = definePractice({
   name: "close the bed",
+  past: { whole: "closed for winter" },
   words: ["closing", "closing the bed"],
   deeds: [
     deed(

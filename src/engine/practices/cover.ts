@@ -288,6 +288,7 @@ const THINGS = ["covers?", ...coverWords("plants", (name) => name !== "board")].
 /** Covers on and off by the plant's stage: plantings of a bed share one against the same pest, and none shuts bees out. */
 export const COVER = definePractice({
   name: "cover",
+  past: { whole: "covered", on: "covered", off: "uncovered" },
   words: ["covering", "covers", "a cover", "netting"],
   deeds: [
     deed(

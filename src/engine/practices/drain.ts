@@ -39,6 +39,7 @@ function tasks({ plan }: WholeGarden): readonly TaskOf<"drain the lines">[] {
 /** Hoses and drip lines emptied before frost, where a bed has drip. */
 export const DRAIN = definePractice({
   name: "drain the lines",
+  past: { whole: "drained of water in its lines" },
   words: ["draining", "draining the lines"],
   deeds: [
     deed(

@@ -137,6 +137,7 @@ function inBags(context: SowingContext, task: TaskOf<"feed">): TaskOf<"feed"> {
 /** Food by the crop's own list, and in soil still cold a look whether what has come up wants it sooner. */
 export const FEED = definePractice({
   name: "feed",
+  past: { whole: "fed" },
   words: ["feeding", "fertilizing", "fertilising", "side dressing", "top dressing"],
   deeds: [
     deed([

@@ -81,6 +81,7 @@ function tasks(context: SowingContext): readonly TaskOf<"first frost">[] {
 /** What the first frost would take, picked before it is usual; that it may come is told once for the garden. */
 export const FIRST_FROST = definePractice({
   name: "first frost",
+  past: { whole: "picked before the frost" },
   words: ["frost"],
   deeds: [
     deed(

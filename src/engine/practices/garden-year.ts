@@ -216,6 +216,14 @@ function tasks(garden: WholeGarden): readonly TaskOf<"ready the garden">[] {
 /** What a garden itself needs once a year: clean tools and pots, beds ready for the first seed, the heap turned. */
 export const READY_THE_GARDEN = definePractice({
   name: "ready the garden",
+  past: {
+    whole: "made ready",
+    tools: "ready with clean tools",
+    pots: "ready with clean pots",
+    beds: "ready in its beds",
+    compost: "seen to at its compost heap",
+    mulch: "mulched",
+  },
   words: ["getting ready", "cleaning tools", "making beds ready"],
   deeds: [
     deed(["(?:cleaned|sharpened|oiled) (?:the )?tools"], { about: "garden", step: "tools" }),

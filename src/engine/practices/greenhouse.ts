@@ -137,6 +137,12 @@ function tasks(garden: WholeGarden): readonly TaskOf<"greenhouse">[] {
 /** Vents, shade and cold nights, each told once at its season. */
 export const GREENHOUSE = definePractice({
   name: "greenhouse",
+  past: {
+    whole: "looked after under glass",
+    vents: "aired in its greenhouse",
+    shade: "shaded in its greenhouse",
+    "cold-nights": "closed up in its greenhouse",
+  },
   words: ["vents", "venting"],
   deeds: [
     deed(

@@ -204,6 +204,7 @@ function tasks(context: SowingContext): readonly TaskOf<"harden off">[] {
 /** Getting raised plants used to the open: hour by hour the tender, in two steps the hardy. */
 export const HARDEN_OFF = definePractice({
   name: "harden off",
+  past: { whole: "out for its hours of hardening off" },
   words: ["hardening", "hardening off"],
   deeds: [
     deed(

@@ -200,6 +200,7 @@ function tasks(context: SowingContext): readonly TaskOf<"harvest">[] {
 /** Bringing it in: once, again and again, or cut and come again. */
 export const HARVEST = definePractice({
   name: "harvest",
+  past: { whole: "picked", last: "picked for the last time and cleared" },
   words: ["harvesting", "picking", "cutting"],
   deeds: [
     deed(

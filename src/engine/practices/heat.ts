@@ -77,6 +77,7 @@ function tasks(context: SowingContext): readonly TaskOf<"heat">[] {
 /** Shade in the days in which flowers drop from heat. */
 export const HEAT = definePractice({
   name: "heat",
+  past: { whole: "shaded" },
   words: ["shading", "shade"],
   deeds: [
     deed([

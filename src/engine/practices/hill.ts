@@ -139,6 +139,7 @@ function tasks(context: SowingContext): readonly TaskOf<"hill">[] {
 /** Earthing up, or filling bags lift by lift, as shoots grow. */
 export const HILL = definePractice({
   name: "hill",
+  past: { whole: "hilled" },
   words: ["hilling", "hilling up", "earthing", "earthing up", "earth up"],
   deeds: [
     deed([

@@ -237,6 +237,12 @@ function stalks(context: SowingContext): readonly TaskOf<"overwinter">[] {
 /** Cloves in for the winter, and what they need between planting and lifting. */
 export const OVERWINTER = definePractice({
   name: "overwinter",
+  past: {
+    whole: "ready for winter",
+    plant: "planted",
+    mulch: "mulched",
+    stalks: "rid of its flower stalks",
+  },
   words: ["overwintering", "mulching"],
   begins: "once",
   deeds: [

@@ -73,6 +73,7 @@ function tasks(context: SowingContext): readonly TaskOf<"plant">[] {
 /** Tubers, sets and crowns into row or bag. */
 export const PLANT = definePractice({
   name: "plant",
+  past: { whole: "planted" },
   words: ["planting"],
   begins: "once",
   deeds: [

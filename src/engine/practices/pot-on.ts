@@ -50,6 +50,7 @@ function tasks(context: SowingContext): readonly TaskOf<"pot on">[] {
 /** Seedlings into pots of their own once they have true leaves. */
 export const POT_ON = definePractice({
   name: "pot on",
+  past: { whole: "potted on" },
   words: ["potting on", "potting up", "pot up"],
   deeds: [
     deed([

@@ -44,6 +44,9 @@ export type AnswerWords = {
 /** How a neighbour who knows nothing of gardening does a job. */
 export type NeighbourHelp = "watering" | "boards" | "trays" | "frost" | "picking";
 
+/** `thinned`, by step; `whole` for every step that has no words of its own. */
+export type PastWords = { readonly whole: string } & Readonly<Record<string, string>>;
+
 type JobKind = Pick<TaskOf, "step" | "rhythm" | "kinds">;
 
 /** What becomes of a practice's jobs that fall into an absence. */
@@ -61,6 +64,8 @@ export type AwayRule = {
 export type Practice<Name extends string = string> = PracticeWords & {
   readonly name: Name;
   readonly answers: AnswerWords;
+  /** What a planting, a bed or the garden is once the job is done, by step; `whole` for every other step. */
+  readonly past: PastWords;
   /** What its things are found for, where they serve every crop in turn and are found once for the garden; else null. */
   readonly thingsFor: string | null;
   readonly away: AwayRule;
@@ -71,7 +76,7 @@ type PracticeParts<Name extends string> = Pick<
   Practice<Name>,
   "name" | "words" | "deeds" | "tasks"
 > &
-  Partial<Pick<Practice<Name>, "begins" | "thingsFor">> & {
+  Partial<Pick<Practice<Name>, "begins" | "thingsFor" | "past">> & {
     readonly answers?: Partial<AnswerWords>;
     readonly away?: Partial<AwayRule>;
   };
@@ -83,6 +88,7 @@ export function definePractice<const Name extends string>(
   return {
     begins: null,
     thingsFor: null,
+    past: { whole: "done" },
     ...parts,
     answers: { done: "Done today", notYet: "Not yet", up: null, ...parts.answers },
     away: { neighbour: null, rather: null, ...parts.away },

@@ -139,6 +139,7 @@ function again(
 /** The sowings after the first, at even distances. */
 export const REPEAT = definePractice({
   name: "repeat",
+  past: { whole: "sown again" },
   words: ["repeats", "repeating", "sowing again"],
   begins: "again",
   deeds: [

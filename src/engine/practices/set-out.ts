@@ -260,6 +260,7 @@ export function shareLadders<Job extends TaskOf>(tasks: readonly Job[]): readonl
 /** Raised plants into their bed, with everything that belongs to that hour. */
 export const SETTING_OUT = definePractice({
   name: "set out",
+  past: { whole: "set out" },
   words: ["setting out", "planting out", "plant out", "transplanting"],
   deeds: [
     deed(

@@ -39,6 +39,7 @@ function tasks({ plan }: WholeGarden): readonly TaskOf<"test the soil">[] {
 /** Soil sent to be tested every third autumn. */
 export const SOIL_TEST = definePractice({
   name: "test the soil",
+  past: { whole: "tested for its soil" },
   words: ["soil test", "soil testing", "testing the soil"],
   deeds: [
     deed(

@@ -98,6 +98,7 @@ function seedIn({ depthCm, soilTempC }: Indoors, inShade: boolean): Sentence {
 /** Seed under cover, counted back from the day its plants may go out. */
 export const SOW_INDOORS = definePractice({
   name: "sow indoors",
+  past: { whole: "sown indoors" },
   words: ["sowing indoors", "starting indoors", "start indoors"],
   begins: "once",
   deeds: [deed(SOWED, { of: { begun: ["seed indoors"], isNew: true } })],

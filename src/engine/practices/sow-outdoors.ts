@@ -121,6 +121,7 @@ function tasks(context: SowingContext): readonly TaskOf<"sow outdoors">[] {
 /** Seed where it is to grow: once the soil is warm enough for it and the frost that matters is past. */
 export const SOW_OUTDOORS = definePractice({
   name: "sow outdoors",
+  past: { whole: "sown" },
   words: ["sowing outdoors", "sowing", "sow"],
   begins: "once",
   deeds: [

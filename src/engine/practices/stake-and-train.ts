@@ -48,6 +48,7 @@ function supports(context: SowingContext): readonly TaskOf<"stake and train">[] 
 /** What a crop climbs, put up on the day it is sown, and its tying in; where plants go in, putting it up belongs to setting out. */
 export const STAKE_AND_TRAIN = definePractice({
   name: "stake and train",
+  past: { whole: "tied in", support: "given its supports" },
   words: [
     "stake",
     "stakes",

@@ -78,6 +78,7 @@ function tasks(garden: WholeGarden): readonly TaskOf<"check the stores">[] {
 /** What was put away for the winter, looked through while it lasts. */
 export const CHECK_THE_STORES = definePractice({
   name: "check the stores",
+  past: { whole: "looked through in its stores" },
   words: ["checking stores", "checking the stores"],
   deeds: [
     deed(

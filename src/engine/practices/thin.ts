@@ -72,6 +72,7 @@ function tasks(context: SowingContext): readonly TaskOf<"thin">[] {
 /** Thinning to the room each plant needs; carrots twice. */
 export const THIN = definePractice({
   name: "thin",
+  past: { whole: "thinned" },
   words: ["thinning", "thinnings"],
   deeds: [
     deed(["… thinned again", "thinned … again"], { step: "2" }),

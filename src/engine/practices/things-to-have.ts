@@ -202,6 +202,7 @@ function sprout(context: SowingContext): readonly TaskOf<"things to have">[] {
 /** What is ordered in winter, set to sprout and laid to soak; what jobs need beside that is `haveReady`'s. */
 export const THINGS_TO_HAVE = definePractice({
   name: "things to have",
+  past: { whole: "provided for", order: "ordered", sprout: "set to sprout", soak: "soaked" },
   words: ["buying", "shopping", "soaking", "sprouting"],
   deeds: [
     deed(verb("ordered|bought|purchased"), { step: "order" }),

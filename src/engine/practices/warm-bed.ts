@@ -73,6 +73,7 @@ const FILMS = FILM.words.filter((word) => plantCoverOf(word) === null).join("|")
 /** Film over a bed two to three weeks ahead of the first of it that wants warm soil. */
 export const WARM_BED = definePractice({
   name: NAME,
+  past: { whole: "under its film" },
   words: ["warming", "warming the bed", "film"],
   deeds: [
     deed(

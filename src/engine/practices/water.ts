@@ -174,6 +174,7 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"w
 /** Watering all beds, once a week while something grows and the usual rain is not enough for it; none gets under glass. */
 export const WATER = definePractice({
   name: "water",
+  past: { whole: "watered" },
   words: ["watering", "irrigating"],
   deeds: [
     deed(

@@ -127,6 +127,7 @@ function tasksOfBeds(garden: WholeGarden): readonly TaskOf<"weed">[] {
 /** The first weeding of slow seed, before anything else; then bed by bed, every few weeks while something grows there. */
 export const WEED = definePractice({
   name: "weed",
+  past: { whole: "weeded" },
   words: ["weeding", "hoeing"],
   deeds: [
     deed([

@@ -157,9 +157,22 @@ function withMeasuredRain(
       ? [observation.value.si * MM_A_CM]
       : [],
   );
-  if (fell.length === 0 || usual === null) return usual;
+  if (usual === null) return usual;
+  const isDry = fell.every((mm) => mm === 0) && wasDry(observations, monday);
+  if (isDry) return { ...usual, rainMm: 0 };
   const aDay = fell.reduce((sum, mm) => sum + mm, 0) / WEEK;
   return { ...usual, rainMm: Math.max(usual.rainMm, aDay) };
+}
+
+/** Whether the diary says of most of a week, up to where it ends, that no rain fell. */
+function wasDry(observations: readonly Observation[], monday: Day): boolean {
+  return observations.some((observation) => {
+    if (observation.kind !== "measured" || observation.what !== "rain") return false;
+    const { day, days = 1, value } = observation;
+    const last = Math.min(day, plus(monday, WEEK - 1));
+    const first = Math.max(day - days + 1, monday);
+    return value.si === 0 && last - first + 1 >= LEAST_KNOWN_DAYS;
+  });
 }
 
 /** Days for which rain before the week still serves it. Source: house rule. */

@@ -92,6 +92,7 @@ function lids(context: SowingContext): readonly TaskOf<"winter-sow">[] {
 /** Seed in lidded boxes out of the house in winter, and lids opened and shut in spring. */
 export const WINTER_SOW = definePractice({
   name: "winter-sow",
+  past: { whole: "sown in winter boxes", lids: "aired in its winter box" },
   words: ["winter sow", "winter sowing", "winter-sowing"],
   begins: "once",
   deeds: [

@@ -115,11 +115,18 @@ function again(task: Task, day: Day): Task {
 }
 
 /** To the day that the gardener said, else to be looked at again in three days; where it is due later anyway it stays. */
-function later(task: Task, { day, until }: NotDone): Task {
+function later(task: Task, { day, until, partly }: NotDone): Task {
   const due = until ?? plus(day, LOOK_AGAIN_DAYS);
   if (task.window.due > due) return task;
   if (until !== undefined)
     return postponedTo(task, until, until, why("You put it off on ", { day }, "."));
+  if (partly)
+    return postponedTo(
+      task,
+      plus(day, 1),
+      due,
+      why("Some of it was done on ", { day }, "; the rest is still to do."),
+    );
   const reason = begins(task)
     ? why("It had to wait on ", { day }, "; look again.")
     : why("It was not ready on ", { day }, "; look again.");

@@ -18,6 +18,7 @@ import { measurementIn } from "./measurements.ts";
 import type { Observation } from "./observation.ts";
 import { partly } from "./partly.ts";
 import { asDone, putOffIn } from "./put-off.ts";
+import { readOnce } from "./read-once.ts";
 import { isActObservation } from "./resolve-conflicts.ts";
 import { stagesIn } from "./seen.ts";
 import { withoutShare } from "./share.ts";
@@ -35,6 +36,16 @@ const NOT_SO =
  * nearly had one. It is read whole first, then without its last phrases.
  */
 export function observationsInClause(
+  attributed: AttributedLine,
+  clause: string,
+  context: DiaryContext,
+): readonly Observation[] | null {
+  return readOnce(attributed, { clause, context }, () =>
+    observationsIn(attributed, clause, context),
+  );
+}
+
+function observationsIn(
   attributed: AttributedLine,
   clause: string,
   context: DiaryContext,

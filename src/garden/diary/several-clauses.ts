@@ -70,7 +70,14 @@ export function observationsInClauses(
 function withoutGone(found: readonly Observation[]): readonly Observation[] {
   const lost = new Set(found.flatMap((each) => (each.kind === "lost" ? [each.planting] : [])));
   const failed = new Set(found.flatMap((each) => (each.kind === "failed" ? [each.planting] : [])));
-  return found.filter((each) => {
+  const cleared = new Set(
+    found.flatMap((each) => (each.kind === "done" && each.step === "last" ? [each.planting] : [])),
+  );
+  const isPicking = (each: Observation) =>
+    each.kind === "done" && each.practice === PICKING && each.step === null;
+  const once = new Map(found.map((each) => [JSON.stringify(each), each]));
+  return [...once.values()].filter((each) => {
+    if ("planting" in each && cleared.has(each.planting) && isPicking(each)) return false;
     if (each.kind === "done")
       return !lost.has(each.planting) && !(failed.has(each.planting) && each.practice === PICKING);
     if (each.kind !== "note") return true;

@@ -1,6 +1,6 @@
 import { type Day, joinWords, slug } from "../../base/index.ts";
 import { cropFor } from "../../crops/index.ts";
-import { plainName, plantingsNamed } from "../model/named.ts";
+import { calledSlug, plainName, plantingsNamed } from "../model/named.ts";
 import type { Bed, Plan, Planting } from "../model/plan.ts";
 import { seasonOf } from "../model/season.ts";
 import { meantNames, withoutParts } from "./meant-names.ts";
@@ -41,10 +41,10 @@ export function subjectOf(
 ): DiarySubject {
   const groups = groupsOn(day, plans).map((group) => group.filter(canBe));
   const key = slug(plainName(name));
-  const called = groups.some((group) => group.some((each) => each.name && slug(each.name) === key));
+  const called = groups.some((group) => group.some((each) => calledSlug(each) === key));
   const elsewhere = plans
     .flatMap(({ plantings }) => plantings)
-    .some((each) => each.name && slug(each.name) === key);
+    .some((each) => calledSlug(each) === key);
   if (elsewhere && !called) return { why: `${name} is none it can be said of on that day` };
   const names = all ? [...new Set([name, withoutParts(name)])] : meantNames(name);
   const [written = { why: `no planting is called ${name}` }, ...others] = names.map((each) =>
@@ -77,8 +77,21 @@ export function planInSeason(day: Day, plans: readonly Plan[]): Plan | null {
   return inSeason ?? newestFirst[0] ?? null;
 }
 
+type Groups = readonly (readonly Planting[])[];
+
+/** Groups by the plans they are of, since each line of a diary asks for them many times. */
+const knownGroups = new WeakMap<readonly Plan[], Map<Day, Groups>>();
+
+function groupsOn(day: Day, plans: readonly Plan[]): Groups {
+  const byDay = knownGroups.get(plans) ?? new Map<Day, Groups>();
+  knownGroups.set(plans, byDay);
+  const groups = byDay.get(day) ?? groupPlantings(day, plans);
+  byDay.set(day, groups);
+  return groups;
+}
+
 /** Plantings of the day's own season and what overwinters into it; then every other one. */
-function groupsOn(day: Day, plans: readonly Plan[]): readonly (readonly Planting[])[] {
+function groupPlantings(day: Day, plans: readonly Plan[]): Groups {
   const isNow = (plan: Plan) => {
     const { from, to } = seasonOf(plan);
     return day >= from && day <= to;

@@ -11,12 +11,12 @@ import { ownName } from "./plantings.ts";
 export function plantingsNamed(text: string, plantings: readonly Planting[]): readonly Planting[] {
   const plain = plainName(text);
   const key = slug(plain);
-  const called = plantings.filter(({ name }) => name !== null && slug(name) === key);
+  const called = plantings.filter((planting) => slugsOf(planting).called === key);
   if (called.length > 0) return called;
   const crop = cropNamed(plain)?.key ?? key;
   const own = plantings.filter((planting) => [key, crop].includes(ownName(planting)));
   if (own.length > 0) return own;
-  const whole = plantings.filter((planting) => namesOf(planting).includes(key));
+  const whole = plantings.filter((planting) => slugsOf(planting).names.includes(key));
   if (whole.length > 0) return whole;
   const grown = plantings.filter((planting) => planting.crop === crop);
   return grown.length > 0
@@ -28,6 +28,24 @@ export function plantingsNamed(text: string, plantings: readonly Planting[]): re
 export function plainName(text: string): string {
   const small = text.trim().toLowerCase();
   return small.replace(/^(?:the|our|my) /, "").replace(/ (?:rows?|plants?)$/, "");
+}
+
+type Slugs = { readonly called: string | null; readonly names: readonly string[] };
+
+/** Names by planting, since each line of a diary asks for those of all plantings many times. */
+const knownSlugs = new WeakMap<Planting, Slugs>();
+
+/** The slug of the name that the gardener gave a planting; null where it has none of its own. */
+export const calledSlug = (planting: Planting): string | null => slugsOf(planting).called;
+
+function slugsOf(planting: Planting): Slugs {
+  const { name } = planting;
+  const slugs = knownSlugs.get(planting) ?? {
+    called: name === null ? null : slug(name),
+    names: namesOf(planting),
+  };
+  knownSlugs.set(planting, slugs);
+  return slugs;
 }
 
 function namesOf({ variety, written, crop }: Planting): readonly string[] {

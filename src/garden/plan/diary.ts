@@ -1,3 +1,4 @@
+import { type Day, dayOf, partsOf, plus } from "../../base/index.ts";
 import type { DiaryLine } from "../model/plan.ts";
 import { diagnostic } from "./codes.ts";
 import { type DayReadContext, readDay } from "./dates.ts";
@@ -72,8 +73,47 @@ export function readDiary(
   lines: readonly Words[],
   reading: DayReadContext,
 ): readonly DiaryLine[] {
-  return [...lines, ...fromTree(tree)].flatMap((words) => readLine(words, reading));
+  return inWrittenOrder(
+    [...lines, ...fromTree(tree)].flatMap((words) => readLine(words, reading)),
+    reading,
+  );
 }
+
+/** Days by which two lines that follow each other can lie apart, so that half a year between them is another year. Source: house rule. */
+const HALF_YEAR_DAYS = 183;
+
+/**
+ * The lines, those at the head of the diary a year earlier that were written in the weeks before the season and without a
+ * year: the lines that follow them lie half a year before. A diary with its newest line first has its head at the end.
+ */
+function inWrittenOrder(
+  lines: readonly WrittenLine[],
+  { season }: DayReadContext,
+): readonly DiaryLine[] {
+  const steps = lines.slice(1).map(({ line }, i) => line.day - (lines[i]?.line.day ?? 0));
+  const near = steps.filter((step) => Math.abs(step) <= HALF_YEAR_DAYS);
+  const isNewestFirst = near.filter((step) => step < 0).length > near.length / 2;
+  const oldestFirst = isNewestFirst ? [...lines].reverse() : lines;
+  const earlier = new Set<WrittenLine>();
+  for (const [i, each] of oldestFirst.entries()) {
+    const next = oldestFirst
+      .slice(i + 1)
+      .find((other) => each.line.day - other.line.day > HALF_YEAR_DAYS);
+    if (!season || each.hasYear || !next) break;
+    earlier.add(each);
+  }
+  return lines.map((each) =>
+    earlier.has(each) ? { ...each.line, day: yearBefore(each.line.day) } : each.line,
+  );
+}
+
+function yearBefore(day: Day): Day {
+  const { year, month, date } = partsOf(day);
+  return dayOf(year - 1, month, date) ?? plus(day, -365);
+}
+
+/** A line, and whether its day is written with its year. */
+type WrittenLine = { readonly line: DiaryLine; readonly hasYear: boolean };
 
 function fromTree(tree: Tree | null): readonly Words[] {
   if (tree?.kind === "map") return entriesOf(tree).map(({ key, value }) => joinEntry(key, value));
@@ -87,7 +127,7 @@ function joinEntry(key: Words, value: Tree): Words {
   return { ...key, text: `${key.text}: ${text}` };
 }
 
-function readLine(written: Words, reading: DayReadContext): readonly DiaryLine[] {
+function readLine(written: Words, reading: DayReadContext): readonly WrittenLine[] {
   const quoted = /^(["']).*\1$/.test(written.text);
   const words = quoted ? sliceWords(written, 1, written.text.length - 1) : written;
   const found = DAY.exec(words.text);
@@ -100,10 +140,11 @@ function readLine(written: Words, reading: DayReadContext): readonly DiaryLine[]
     );
     return [];
   }
-  const day = readDay(dayWords(words, found?.[1] ?? words.text.slice(0, colon)), reading);
+  const said = found?.[1] ?? words.text.slice(0, colon);
+  const day = readDay(dayWords(words, said), reading);
   if (day === null) return [];
   const text = unquoted(sliceWords(words, end).text);
-  return [{ day, text, at: written.at }];
+  return [{ line: { day, text, at: written.at }, hasYear: /\d{4}/.test(said) }];
 }
 
 function dayWords(words: Words, text: string): Words {

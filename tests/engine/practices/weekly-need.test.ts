@@ -141,6 +141,19 @@ describe("what beds want", () => {
     expect([-3, -2, 0, 6, 7].map(wetOn)).toEqual([false, true, true, true, false]);
   });
 
+  test("is all of it in a week in which the diary says no rain fell", () => {
+    const monday = isoDay("2027-07-05");
+    const rain = { kind: "measured", what: "rain", bed: null, value: cm(0) } as const;
+    const mmAfter = (day: number, days: number) =>
+      dryWeeksOf({
+        ...gardenOf([rainy(31)]),
+        observations: [{ ...rain, day: plus(monday, day), days }],
+      }).find((week) => week.monday === monday)?.needs[0]?.mm ?? 0;
+    const [inside, before] = [mmAfter(6, 14), mmAfter(-1, 14)];
+    expect(inside - before).toBeCloseTo(7, 6);
+    expect(mmAfter(2, 14)).toBe(before);
+  });
+
   test("counts the rain that fell or is forecast in place of the usual, once most of the week is known", () => {
     const monday = isoDay("2027-07-05");
     /** The week's need and rain with so much rain [mm] on each of its first days. */

@@ -212,6 +212,19 @@ describe("several lines about one planting", () => {
     expect(next?.certainty).toBe("expected");
   });
 
+  test("what is done in part stays open for the rest", () => {
+    const of = { practice: "thin", step: null };
+    const about = { kind: "not yet", planting: "2027/beet", sowing: null, of } as const;
+    const task = taskOf({ practice: "thin", window: windowOf(3, 1) });
+    const [next] = applyObservations(
+      [task],
+      [{ ...about, day: inDays(1), partly: true }],
+      new Map(),
+    );
+    expect(next?.window.due).toBe(inDays(4));
+    expect(JSON.stringify(next?.say)).toContain("the rest is still to do");
+  });
+
   test("what is lost on the very day a job is due has that job no more", () => {
     const lost = { kind: "lost", planting: "2027/beet", sowing: null, text: "" } as const;
     const left = (day: number) =>

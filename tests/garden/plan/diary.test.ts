@@ -70,3 +70,35 @@ describe("a plan's diary", () => {
       expect(takeDiary(text, "f")).toEqual({ rest: text, lines: [] });
   });
 });
+
+describe("days without a year at the head of a diary", () => {
+  const south = (diary: string) =>
+    planOf(
+      least(`diary:\n${diary}`)
+        .replace(/latitude: .*/, "latitude: -41.5")
+        .replace(/last frost: .*/, "last frost: 12 Oct")
+        .replace(/first frost: .*/, "first frost: 8 May"),
+    ).diary.map(({ day, text }) => `${isoOf(day)} ${text}`);
+
+  it("lie before the season where the lines behind them lie in it", () => {
+    expect(
+      south("  - 1 Jul: garlic up\n  - 20 Jul: rain\n  - 1 Aug: sun\n  - 5 Jul: late"),
+    ).toEqual(["2027-07-01 garlic up", "2027-07-20 rain", "2027-08-01 sun", "2028-07-05 late"]);
+  });
+
+  it("do so with the newest line first, too", () => {
+    expect(south("  - 1 Sep: sun\n  - 1 Aug: rain\n  - 10 Jul: garlic up")).toEqual([
+      "2027-09-01 sun",
+      "2027-08-01 rain",
+      "2027-07-10 garlic up",
+    ]);
+  });
+
+  it("stay where nothing follows, or where they have their year", () => {
+    expect(south("  - 1 Jul: garlic up")).toEqual(["2028-07-01 garlic up"]);
+    expect(south("  - 1 Jul 2028: garlic up\n  - 1 Aug 2027: rain")).toEqual([
+      "2028-07-01 garlic up",
+      "2027-08-01 rain",
+    ]);
+  });
+});

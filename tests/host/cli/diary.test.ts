@@ -17,36 +17,36 @@ describe("diary", () => {
     expect(await told("24 May: carrots up", "25 May: beets thinned by Oda")).toBe(
       [
         "24 May 2027: carrots up",
-        "  seen: carrot up",
+        "  Carrot is up",
         "25 May 2027: beets thinned by Oda",
-        "  done: thin, beet, by Oda",
+        "  Beet is thinned by Oda",
         "",
       ].join("\n"),
     );
   });
 
   test.each([
-    ["carrots not up yet", "not yet: carrot, up"],
-    ["beets too small to thin", "not yet: beet, thin"],
-    ["carrots failed", "failed, to be begun again: carrot"],
-    ["second lettuce failed", "failed, to be begun again: lettuce, sowing 2"],
-    ["slugs ate the beets", "lost: beet"],
-    ["skipped thinning of beets this year", "left this year: thin, beet"],
-    ["moved the beets to the South bed", "moved: beet to South bed"],
-    ["1 in of rain", "measured: rain 1 in"],
-    ["beets 3 in tall", "measured: beet 3 in tall"],
-    ["soil in South bed 58 °F", "measured: soil in South bed 58 °F"],
-    ["low 29 °F", "measured: low 29 °F"],
-    ["undo: carrots up", "taken back: seen: carrot up"],
-    ["radish up", "kept as a note, since no planting is called radish"],
-    ["the cat slept in the sun", "kept as a note"],
+    ["carrots not up yet", "Carrot is not up yet"],
+    ["beets too small to thin", "Beet is not thinned yet"],
+    ["carrots failed", "Carrot came to nothing and is begun again"],
+    ["second lettuce failed", "Lettuce, sowing 2, came to nothing and is begun again"],
+    ["slugs ate the beets", "Beet is gone, and its place is free"],
+    ["skipped thinning of beets this year", "Beet is left this year without being thinned"],
+    ["moved the beets to the South bed", "Beet stands in South bed from now on"],
+    ["1 in of rain", "1 in of rain fell"],
+    ["beets 3 in tall", "Beet stands 3 in tall"],
+    ["soil in South bed 58 °F", "The soil in South bed is at 58 °F"],
+    ["low 29 °F", "The night's low was 29 °F"],
+    ["undo: carrots up", "Taken back: carrot is up"],
+    ["radish up", "Kept as a note, since no planting is called radish"],
+    ["the cat slept in the sun", "Kept as a note"],
   ])("understands: %s", async (line, means) => {
     expect(await told(`24 May: ${line}`)).toContain(`\n  ${means}\n`);
   });
 
   test("tells what no longer holds, cannot be so, or lies ahead", async () => {
     expect(await told("24 May: carrots up", "26 May: carrots not up")).toContain(
-      "  seen: carrot up\n    no longer holds: 26 May says otherwise\n",
+      "  Carrot is up\n    no longer holds: 26 May says otherwise\n",
     );
     expect(await told("4 June: slugs ate the beets", "5 June: beets thinned")).toContain(
       "    was lost on 4 June, so it moves nothing\n",

@@ -22,9 +22,9 @@ test("each line is told with what was understood, what no longer holds and what 
     "beets thinned",
   ]);
   const [up, , fox, beets] = told.map(({ observations: understood }) => understood);
-  expect(up?.[0]).toMatchObject({ text: expect.stringMatching(/^seen: carrots? up/i) });
+  expect(up?.[0]).toMatchObject({ text: expect.stringMatching(/^Carrot is up$/) });
   expect(up?.[0]?.remarks[0]).toMatch(/no longer holds/);
-  expect(fox).toEqual([{ text: "kept as a note", remarks: [] }]);
+  expect(fox).toEqual([{ text: "Kept as a note", remarks: [] }]);
   expect(beets?.[0]?.remarks).toContain("is dated a day still to come");
 });
 
@@ -33,8 +33,8 @@ test("work on a bed and on the garden is told by their names", () => {
   const { plan } = readPlan(`${QUARRY}${lines}`, { garden: "g", file: "2027.yaml" }, PRACTICES);
   const told = reportDiary(plan ? [plan] : [], dayOrThrow(2027, 6, 1));
   expect(told.flatMap(({ observations }) => observations.map(({ text }) => text))).toEqual([
-    "done: weed, Root bed",
-    "done: water, the garden",
+    "Root bed is weeded",
+    "The garden is watered",
   ]);
 });
 
@@ -48,4 +48,11 @@ test("an answer to a job of what was renamed says so, and what it probably is no
   expect(line?.observations[0]?.remarks[0]).toMatch(
     /no planting is called early beets any more.*was:/,
   );
+});
+
+test("what a line says of another day than its own is told with that day", () => {
+  const lines = "diary:\n  - 20 May: Tues - beets thinned\n";
+  const { plan } = readPlan(`${QUARRY}${lines}`, { garden: "g", file: "2027.yaml" }, PRACTICES);
+  const [line] = reportDiary(plan ? [plan] : [], dayOrThrow(2027, 6, 1));
+  expect(line?.observations[0]?.text).toBe("Beet is thinned, on 18 May");
 });
