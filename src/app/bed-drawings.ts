@@ -12,12 +12,19 @@ import {
 
 export { type BedsDrawing, type JobInBed, PICTURE_STYLE } from "../views/records.ts";
 
-/** Beds as they stand on a day, drawn as a file of that form, or into a page. */
-export type BedsForm = PictureForm | "inset";
+/** Beds drawn as a file of that form, into a page (`inset`), or as an image that stands in a page (`image`). */
+export type BedsForm = PictureForm | "inset" | "image";
 
 /** How a drawing of that form is asked for. */
-export function formOf(form: BedsForm): { readonly form: PictureForm; readonly inset: boolean } {
-  return form === "inset" ? { form: "phone", inset: true } : { form, inset: false };
+export function formOf(form: BedsForm): {
+  readonly form: PictureForm;
+  readonly inset: boolean;
+  readonly styled: boolean;
+} {
+  if (form === "inset") return { form: "phone", inset: true, styled: false };
+  return form === "image"
+    ? { form: "phone", inset: true, styled: true }
+    : { form, inset: false, styled: true };
 }
 
 /** The beds from above as they stand on a day; null for a garden without beds. */
@@ -34,7 +41,7 @@ export function bedsWithJobs(
 ): BedsDrawing | null {
   const notes = jobNotes(jobs, { year, day });
   const plan = planOn(year.plans, day);
-  return drawBeds({ year, plan, day, ...formOf("phone"), notes });
+  return drawBeds({ year, plan, day, ...formOf("image"), notes });
 }
 
 /** The beds of a plan: as they stand today, or, out of its season or with nothing in them, on the day on which most does. */

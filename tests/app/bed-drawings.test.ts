@@ -13,7 +13,8 @@ test("the beds are drawn as they stand, as a file or into a page", () => {
   expect(file?.svg).toContain("The beds of Quarry Lane, 1 July 2027");
   expect(file?.widthPx).toBe(390);
   expect(inset?.svg).not.toContain("<style");
-  expect(formOf("page")).toEqual({ form: "page", inset: false });
+  expect(formOf("page")).toEqual({ form: "page", inset: false, styled: true });
+  expect(formOf("image")).toEqual({ form: "phone", inset: true, styled: true });
 });
 
 test("jobs stand at their beds, and beds without any are left out", () => {
@@ -22,6 +23,8 @@ test("jobs stand at their beds, and beds without any are left out", () => {
   expect(drawn?.words).toEqual([
     { name: "Root bed, 12 × 4 ft", text: expect.stringMatching(/beets\. Thin beets\.$/) },
   ]);
+  expect(drawn?.svg).toContain("<style");
+  expect(drawn?.svg).not.toContain('class="paper"');
   expect(bedsWithJobs(year, TODAY, [])).toBeNull();
 });
 

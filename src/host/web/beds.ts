@@ -1,4 +1,4 @@
-import { bedsStanding, bedsWithJobs, type JobInBed } from "../../app/records.ts";
+import { bedsStanding, bedsWithJobs, type Event, type JobInBed } from "../../app/records.ts";
 import { plus } from "../../base/index.ts";
 import { eventsBetween } from "../store/events.ts";
 import { cardsById } from "../store/tasks.ts";
@@ -28,10 +28,14 @@ const jobOf = ({ id, title }: { readonly id: string; readonly title: string }): 
   title,
 });
 
-/** The cards of what is to be done today and is not done yet. */
+/** Whether an event is work of its day; a warning and a list before an absence name tasks that are not. */
+const isWork = ({ kind }: Event) => kind !== "warning" && kind !== "away";
+
+/** The cards of the jobs of today that are not done yet. */
 function openToday(view: GardenView) {
   const today = todayIn(view);
   const range = { from: today, before: plus(today, 1), set: "tasks" } as const;
-  const tasks = eventsBetween(view.context.sql, range).flatMap((event) => event.tasks);
-  return cardsById(view.context.sql, [...new Set(tasks)]).filter(({ done }) => done === null);
+  const events = eventsBetween(view.context.sql, range).filter(isWork);
+  const tasks = [...new Set(events.flatMap((event) => event.tasks))];
+  return cardsById(view.context.sql, tasks).filter(({ done }) => done === null);
 }

@@ -99,8 +99,9 @@ export type PictureParts = {
   readonly title: string;
   readonly description: string;
   readonly parts: readonly string[];
-  /** For a page that has the style and a ground already. */
+  /** For a page that has a ground already; `styled` false where it has the style too. */
   readonly inset?: boolean;
+  readonly styled?: boolean;
 };
 
 /** One SVG file: scales with its width, carries its own style and ground, and says in words what it shows. */
@@ -112,6 +113,7 @@ export function pictureSvg({
   description,
   parts,
   inset = false,
+  styled = true,
 }: PictureParts): string {
   const [w, h] = [Math.ceil(widthPx), Math.ceil(heightPx)];
   const ids = { title: `${subject}-title`, desc: `${subject}-desc` };
@@ -125,12 +127,8 @@ export function pictureSvg({
   const inside = [
     element("title", { id: ids.title }, escapeXml(title)),
     element("desc", { id: ids.desc }, escapeXml(description)),
-    ...(inset
-      ? []
-      : [
-          element("style", {}, PICTURE_STYLE),
-          element("rect", { class: "paper", width: w, height: h }),
-        ]),
+    ...(styled ? [element("style", {}, PICTURE_STYLE)] : []),
+    ...(inset ? [] : [element("rect", { class: "paper", width: w, height: h })]),
     ...parts,
   ];
   return `${element("svg", head, `\n${inside.join("\n")}\n`)}\n`;

@@ -1,6 +1,7 @@
 import { beforeAll, expect, test } from "vitest";
 import { engine } from "../../../src/host/edge/core.ts";
 import { BEDS_PICTURE } from "../../../src/host/web/beds.ts";
+import { QUARRY } from "../../gardens.ts";
 import { ask, linkTo, publish, type Shell, shellWith } from "./garden.ts";
 
 const PLAN = `garden: Lane
@@ -47,4 +48,15 @@ test("a garden without beds, and a day without jobs in any, have no drawing", as
   await publish(shell, bare, PLAN.replace(/beds:[\s\S]*/, "crops:\n  - carrot\n"));
   expect((await ask(shell, `${await linkTo(bare, "helper")}${BEDS_PICTURE}`)).status).toBe(404);
   expect((await ask(idle, `${helper}${BEDS_PICTURE}?for=jobs`)).status).toBe(404);
+});
+
+test("what a warning speaks of is no job of today", async () => {
+  const garden = "warned-lane";
+  await publish(shell, garden, QUARRY);
+  const may = shellWith({ engine, now: () => Date.UTC(2027, 4, 8, 15) });
+  const link = await linkTo(garden, "helper");
+  const events = await (await ask(may, `${link}warnings.ics`)).text();
+  expect(events).toContain("DTSTART;VALUE=DATE:20270508");
+  const answer = await ask(may, `${link}${BEDS_PICTURE}?for=jobs`);
+  expect(await answer.text()).not.toContain("South bed");
 });

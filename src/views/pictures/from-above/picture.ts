@@ -38,7 +38,13 @@ export function drawBeds(sketch: BedsSketch): BedsDrawing | null {
   const told = words.map(({ name, text }) => `${name}: ${text}`);
   const [widthPx, heightPx] = [sheet.widthPx, sheet.heightPx ?? foot.endsPx + sheet.marginPx / 2];
   const svg = pictureSvg({
-    ...{ subject: "beds", widthPx, heightPx, inset: sketch.inset },
+    ...{
+      subject: "beds",
+      widthPx,
+      heightPx,
+      inset: sketch.inset,
+      styled: sketch.styled ?? !sketch.inset,
+    },
     title: `The beds of ${titleOf(sketch)}`,
     description: [sketch.notes?.text ?? "", ...told].filter(Boolean).join(" "),
     parts: [

@@ -38,5 +38,7 @@ export type BedsSketch = {
   readonly form: PictureForm;
   /** Drawn into a page, which has a title, a ground and the style already. */
   readonly inset: boolean;
+  /** Whether it brings the style along all the same, as an image in a page has to. */
+  readonly styled?: boolean;
   readonly notes: BedNotes | null;
 };

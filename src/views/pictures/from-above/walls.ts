@@ -3,8 +3,11 @@ import { element, tenth } from "../svg.ts";
 import type { BedContent } from "./bed-content.ts";
 import { isSized, STRIP_GAP_PX, sizeOf } from "./ground.ts";
 
-/** Distance of a tunnel's hoops and of a greenhouse's bars [cm]. Source: house rule, about as they are built. */
-const [HOOPS_CM, BARS_CM] = [100, 60];
+/**
+ * Distance of a tunnel's hoops, of a greenhouse's bars, and width of a cold frame's lights [cm]. Source: house rule, about as
+ * they are built.
+ */
+const [HOOPS_CM, BARS_CM, LIGHTS_CM] = [100, 60, 90];
 
 type Ground = Pick<BedContent, "at" | "outline" | "pxPerCm">;
 
@@ -44,16 +47,20 @@ const grown = ({ x, y, width, height }: Rect, by: number): Rect => ({
   ...{ width: width + 2 * by, height: height + 2 * by },
 });
 
-/** The bars and ridge of a greenhouse, or the hoops of a tunnel. */
+/** The bars and ridge of a greenhouse, the hoops of a tunnel, or the lights of a cold frame and the edge they are hinged at. */
 function roofOf(bed: Bed, box: Rect, pxPerCm: number): string {
   if (bed.house === "film") return across(box, HOOPS_CM * pxPerCm, "");
-  const ridge = box.y + box.height / 2;
-  const d = `M${tenth(box.x)} ${tenth(ridge)}H${tenth(box.x + box.width)}`;
+  const isFrame = bed.house === "frame";
+  const y = isFrame ? box.y + HINGE_PX : box.y + box.height / 2;
+  const d = `M${tenth(box.x)} ${tenth(y)}H${tenth(box.x + box.width)}`;
   return (
-    across(box, BARS_CM * pxPerCm, "") +
+    across(box, (isFrame ? LIGHTS_CM : BARS_CM) * pxPerCm, "") +
     element("path", { class: "pencil-line", "stroke-width": 0.6, "stroke-opacity": "0.5", d })
   );
 }
+
+/** Where the hinges of a cold frame are, from its upper edge [px]. */
+const HINGE_PX = 2.5;
 
 /** The hoops of cloches that stand over a whole bed. */
 function hoopsOf({ covers }: Bed, box: Rect, pxPerCm: number): string {

@@ -16,7 +16,8 @@ describe("the size of a bed in words", () => {
   test("says what it is and how large, as the household measures", () => {
     expect(sizes(QUARRY, "us").slice(0, 2)).toEqual(["6 of 16 in", "12 × 4 ft"]);
     const odd = BEDS["glass, film, pots and cloches"] ?? "";
-    const [glass, film, pots, low] = sizes(odd, "metric");
+    const [glass, film, frame, pots, low] = sizes(odd, "metric");
+    expect(frame).toBe("cold frame, 2.7 × 1.2 m");
     expect(glass).toBe("greenhouse, 3 × 2.4 m");
     expect(film).toBe("tunnel, 6 × 3 m");
     expect(pots).toMatch(/^7 of \d+ cm$/);

@@ -60,6 +60,10 @@ export const BEDS: Readonly<Record<string, string>> = {
     is: tunnel, 6 x 3 m
     crops:
       - cucumber: 6 plants, bought
+  Frame:
+    is: cold frame, 2.7 x 1.2 m
+    crops:
+      - radish: 4 rows
   Pots:
     is: 7 pots of 40 l
     crops:

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { drawBags, inBags } from "../../../../src/views/pictures/from-above/draw-bags.ts";
 import { BEDS, bedsSketchOf, contentOf, standing } from "./beds.ts";
 
-const POTS = bedsSketchOf(BEDS["glass, film, pots and cloches"] ?? "", "2027-06-20").plan.beds[2];
+const POTS = bedsSketchOf(BEDS["glass, film, pots and cloches"] ?? "", "2027-06-20").plan.beds[3];
 
 function drawn(all: Parameters<typeof inBags>[0]) {
   if (!POTS?.bags) throw new Error("no pots");

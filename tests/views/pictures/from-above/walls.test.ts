@@ -21,8 +21,14 @@ test("a greenhouse has a ridge and bars, a tunnel hoops, and both a second wall"
   expect(film?.match(/v90/g)?.length ?? film?.match(/v150/g)?.length).toBe(5);
 });
 
+test("a cold frame has lights side by side, hinged at its upper edge", () => {
+  const frame = bed("glass, film, pots and cloches", 2);
+  expect(frame.match(/v60/g)?.length).toBe(2);
+  expect(frame).toContain("M100 102.5H235");
+});
+
 test("cloches over a bed are dashed hoops", () => {
-  expect(bed("glass, film, pots and cloches", 3)).toContain('stroke-dasharray="3 3"');
+  expect(bed("glass, film, pots and cloches", 4)).toContain('stroke-dasharray="3 3"');
 });
 
 test("a bed that goes on below is torn where it does, and nowhere else", () => {
