@@ -133,12 +133,15 @@ const BACKFLOW = caution(
 /** What the week's need was reckoned from, as `why` tells it. */
 function needReason(
   { latitude, normals }: Site,
-  needs: readonly WaterNeed[],
+  { needs, rainMm }: Pick<DryWeek, "needs" | "rainMm">,
 ): readonly TextPiece[] {
   if (latitude === null || normals === null) return ["It is the usual rule of an inch a week."];
-  const rain = normals.rainMm ? ", less the usual rain" : "; the plan gives no rain to take off";
-  const from =
-    " this week: what short grass gives off by FAO's paper 56, from this place's usual lows and highs and its sun, times what the crop takes at its age";
+  const usualRain = normals.rainMm
+    ? ", less the usual rain"
+    : "; the plan gives no rain to take off";
+  const rain = rainMm === null ? usualRain : ", less the rain that fell or is forecast";
+  const airs = rainMm === null ? "this place's usual" : "these days'";
+  const from = ` this week: what short grass gives off by FAO's paper 56, from ${airs} lows and highs and its sun, times what the crop takes at its age`;
   return ["The thirstiest bed loses about ", mostOf(inTheOpen(needs)), from, rain, "."];
 }
 
@@ -149,10 +152,10 @@ function bedsTitle(needs: readonly WaterNeed[]): string {
 }
 
 function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"water"> {
-  const { number, monday, needs } = week;
+  const { number, monday, needs, due } = week;
   const warned = first && plan.beds.some((bed) => bed.drip);
   return sharedTask(plan.year, null, "water", `week-${number}`, {
-    window: window(monday, monday, plus(monday, 6), "earlier"),
+    window: window(due, due, plus(monday, 6), "earlier"),
     harm: "when you can",
     rhythm: "daily",
     minutes: 10,
@@ -161,11 +164,12 @@ function taskOf({ plan }: WholeGarden, week: DryWeek, first: boolean): TaskOf<"w
       ...waterSentences(needs),
       sign("A finger two knuckles deep feels dry."),
       reason(plan.site, week),
+      ...(due > monday ? [why("What fell serves the beds until ", { day: due }, ".")] : []),
       ...(warned ? [BACKFLOW] : []),
     ],
     because: [
       ["Something grows in the beds, and in a usual year this week's rain is not enough for it."],
-      needReason(plan.site, needs),
+      needReason(plan.site, week),
     ],
     basis: ["time of year"],
   });

@@ -42,6 +42,8 @@ export type DryWeek = {
   readonly number: number;
   readonly monday: Day;
   readonly needs: readonly WaterNeed[];
+  /** The day on which what fell is used up; the Monday where nothing is known of the rain. */
+  readonly due: Day;
   /** Rain of the week that is measured or forecast [mm]; null where less than half of its days are known. */
   readonly rainMm: number | null;
 };
@@ -74,16 +76,62 @@ function calculateWeeks(garden: WholeGarden): readonly DryWeek[] {
   const waterOn = usualWaterOf(garden.plan.site, garden.climate);
   return mondaysOf(beds).flatMap((monday) => {
     const middle = plus(monday, TO_MIDDLE);
-    const usual = waterOn?.(middle) ?? null;
-    const rainMm = knownRainMm(garden, monday, usual);
+    const usual = waterOn === null ? null : weekWater(garden, monday, waterOn);
+    const rainMm = knownRainMm(garden, monday, usual?.rainMm ?? 0);
+    if (usual === null && (rainMm ?? 0) >= ENOUGH_MM) return [];
     const water = withMeasuredRain(withKnownRain(usual, rainMm), garden.observations, monday);
     const thirsty = beds
       .flatMap((each) => waterNeedOf(each, middle, water))
       .filter((need) => isThirsty(garden, middle, need));
     const needs = worthWatering(garden, thirsty);
     if (needs.length === 0) return [];
-    return [{ number: weekNumber(garden.plan.year, monday), monday, needs, rainMm }];
+    const due = rainMm === null ? monday : usedUpOn(garden, monday, { needs, rainMm, usual });
+    return [{ number: weekNumber(garden.plan.year, monday), monday, needs, due, rainMm }];
   });
+}
+
+/** Rain of a week after which none is told where the need is not known [mm]. Source: common practice: an inch a week. */
+const ENOUGH_MM = 25;
+
+/** A day's water in a week: that of its Thursday; where days of it are known, the mean of all of them. */
+function weekWater(
+  { climate }: WholeGarden,
+  monday: Day,
+  waterOn: (day: Day) => DailyWater,
+): DailyWater {
+  const middle = waterOn(plus(monday, TO_MIDDLE));
+  const days = Array.from({ length: WEEK }, (_, i) => plus(monday, i));
+  if (!days.some(climate.isObserved)) return middle;
+  const grassMm = days.reduce((sum, day) => sum + waterOn(day).grassMm, 0) / WEEK;
+  return { ...middle, grassMm };
+}
+
+/** The first day of a week on which the rain that fell till then does not serve the thirstiest bed; bags and glass want it by the day. */
+function usedUpOn(
+  { climate }: WholeGarden,
+  monday: Day,
+  {
+    needs,
+    rainMm,
+    usual,
+  }: Pick<DryWeek, "needs"> & { readonly rainMm: number; readonly usual: DailyWater | null },
+): Day {
+  const known = needs.flatMap(({ mm }) => mm ?? []);
+  if (
+    known.length === 0 ||
+    needs.some(({ bed }) => bed?.kind === "bags" || bed?.kind === "greenhouse")
+  )
+    return monday;
+  const aDay = (Math.max(...known) + rainMm) / WEEK;
+  const rainOn = (day: Day) => climate.rainMm(day) ?? usual?.rainMm ?? 0;
+  let left = 0;
+  for (let back = 1; back <= STILL_WET_DAYS; back++)
+    left += climate.rainMm(plus(monday, -back)) ?? 0;
+  for (let day = monday; day < plus(monday, WEEK); day = plus(day, 1)) {
+    left += rainOn(day) - aDay;
+    if (left < 0) return day;
+  }
+  return plus(monday, WEEK - 1);
 }
 
 /** Days of a week, and from its Monday to the Thursday that stands for all of them: usual years change slowly. */
@@ -124,19 +172,15 @@ function weekNumber(year: number, monday: Day): number {
 const LEAST_KNOWN_DAYS = 4;
 
 /** What is known of a week's rain and of the two days' before it, with the usual rain for its days that are not known [mm]. */
-function knownRainMm(
-  { climate }: WholeGarden,
-  monday: Day,
-  usual: DailyWater | null,
-): number | null {
+function knownRainMm({ climate }: WholeGarden, monday: Day, usualMm: number): number | null {
   const rain = Array.from({ length: WEEK }, (_, i) => climate.rainMm(plus(monday, i)));
   const known = rain.filter((mm) => mm !== null).length;
-  if (known < LEAST_KNOWN_DAYS || usual === null) return null;
+  if (known < LEAST_KNOWN_DAYS) return null;
   const before = Array.from(
     { length: STILL_WET_DAYS },
     (_, i) => climate.rainMm(plus(monday, -1 - i)) ?? 0,
   );
-  return [...before, ...rain].reduce<number>((sum, mm) => sum + (mm ?? usual.rainMm), 0);
+  return [...before, ...rain].reduce<number>((sum, mm) => sum + (mm ?? usualMm), 0);
 }
 
 function withKnownRain(usual: DailyWater | null, rainMm: number | null): DailyWater | null {

@@ -176,6 +176,41 @@ describe("what beds want", () => {
     expect(weekWith(9, 7)).toBeUndefined();
   });
 
+  describe("of a week whose days are known", () => {
+    const monday = isoDay("2027-06-21");
+    const weekWith = (rain: readonly number[], warmerK = 0, given: Given = {}) => {
+      const { air } = beets().climate;
+      const observed = new Map(
+        Array.from({ length: 9 }, (_, i) => {
+          const day = plus(monday, i - 2);
+          const { lowC, highC } = air(day);
+          return [day, { lowC: lowC + warmerK, highC: highC + warmerK, rainMm: rain[i] ?? 0 }];
+        }),
+      );
+      return weeksOf(beets({ observed, ...given })).find((week) => week.monday === monday);
+    };
+
+    test("is more in heat and less in cold, by the mean of its days and not by one of them", () => {
+      const mm = (warmerK: number) => must(must(weekWith([], warmerK)).needs[0]).mm ?? 0;
+      expect(mm(6)).toBeGreaterThan(mm(0) * 1.05);
+      expect(mm(-3)).toBeLessThan(mm(0) * 0.98);
+    });
+
+    test("is due on the day on which what fell is used up", () => {
+      expect(weekWith([])?.due).toBe(monday);
+      const wet = weekWith([0, 4, 8]);
+      expect(wet?.due).toBeGreaterThan(monday);
+      expect(wet?.due).toBeLessThan(plus(monday, 7));
+      expect(weekWith([0, 0, 0, 0, 0, 0, 12])?.due).toBe(monday);
+    });
+
+    test("falls away where the rain is enough, though nothing is known of the usual air", () => {
+      const site = { ...beets().plan.site, latitude: null };
+      expect(weekWith([0, 0, 20], 0, { plan: { site } })).toBeDefined();
+      expect(weekWith([0, 0, 26], 0, { plan: { site } })).toBeUndefined();
+    });
+  });
+
   test("is not known without latitude, and told in warm weeks alone", () => {
     const site = { ...beets().plan.site, latitude: null };
     const weeks = weeksOf(beets({ plan: { site }, acts: { ...ACTS, up: "2027-04-12" } }));
