@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { planOf } from "../gardens.ts";
 import { knownBefore, observedIn, STATIONS } from "../hindcast/station.ts";
+import { callsADay, weatherCosts } from "./costs.ts";
 import { askedIn } from "./dates.ts";
 import { warnedIn } from "./nights.ts";
 import { knownOn } from "./weather.ts";
@@ -62,4 +63,12 @@ describe("nights ahead", () => {
     expect(warned.inVain).toBeLessThan(warned.standing);
     expect(warned.standingLosing / warned.losing).toBeGreaterThan(0.7);
   });
+});
+
+test("an answer is a hundred kilobytes at the most, and what a garden keeps of a year's fewer still", () => {
+  const { answerBytes, keptBytes } = weatherCosts();
+  expect(answerBytes).toBeLessThan(100_000);
+  expect(keptBytes).toBeLessThan(60_000);
+  // Open-Meteo's free terms, 10,000 calls a day, from memory.
+  expect(callsADay(2500)).toBeLessThanOrEqual(10_000);
 });

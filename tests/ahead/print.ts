@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { planOf } from "../gardens.ts";
 import { knownBefore, observedIn, STATIONS, type Station, YEARS } from "../hindcast/station.ts";
+import { callsADay, weatherCosts } from "./costs.ts";
 import { type Asked, askedIn, LEADS } from "./dates.ts";
 import { type Moved, movesIn } from "./moves.ts";
 import { type Warned, warnedIn } from "./nights.ts";
@@ -93,3 +94,16 @@ for (const { station, year } of ALL) {
   const both = (kind: keyof Moved) => [median(of(kind)), Math.max(...of(kind))] as const;
   console.log(cells(seed, ...both("entries"), ...both("things"), ...both("retold")));
 }
+
+const { answerBytes, keptBytes, readMs } = weatherCosts();
+console.log("\nWhat the weather costs, and calls a day with a place of its own for each garden:");
+console.log(cells("", "answer", "kept", "read"));
+console.log(
+  cells(
+    "",
+    ...[answerBytes, keptBytes].map((bytes) => `${Math.round(bytes / 1000)} kB`),
+    `${readMs.toFixed(1)} ms`,
+  ),
+);
+for (const gardens of [1, 100, 2500, 100_000])
+  console.log(cells(`${gardens} gardens`, callsADay(gardens)));
