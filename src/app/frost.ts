@@ -1,7 +1,7 @@
 import type { Day } from "../base/index.ts";
 import { type FrostTonight, frostTonight, type YearCourse } from "../engine/index.ts";
 import { newestPlan } from "../garden/model/index.ts";
-import { type FrostTonightText, frostTonightText } from "../views/index.ts";
+import { type FrostTonightText, frostTonightText, nightInShort } from "../views/index.ts";
 
 export type { FrostTonight } from "../engine/index.ts";
 export type { FrostTonightText } from "../views/index.ts";
@@ -13,4 +13,9 @@ export type FrostNight = { readonly report: FrostTonight; readonly text: FrostTo
 export function frostNight(year: YearCourse, day: Day, forecastC: number): FrostNight {
   const report = frostTonight(year, day, forecastC);
   return { report, text: frostTonightText(report, newestPlan(year.plans).measures) };
+}
+
+/** What the night that follows a day asks something for at that low by the forecast [°C], bed by bed in one line; empty where nothing. */
+export function frostInShort(year: YearCourse, day: Day, forecastC: number): string {
+  return nightInShort(frostTonight(year, day, forecastC));
 }

@@ -62,7 +62,7 @@ export {
   type FrostWords,
   guessedFrosts,
 } from "./first-plan.ts";
-export { type FrostNight, type FrostTonightText, frostNight } from "./frost.ts";
+export { type FrostNight, type FrostTonightText, frostInShort, frostNight } from "./frost.ts";
 export { type MonthJobs, month } from "./month.ts";
 export { type PictureForm, type PictureSubject, picture } from "./picture.ts";
 export { type CropName, cropNames, nextYear } from "./plan-text.ts";

@@ -9,7 +9,7 @@ export { type CalendarInput, writeCalendar } from "./calendar/write.ts";
 export { type TaskCard, taskCards } from "./cards.ts";
 export { type Change, changesOf } from "./events/changes.ts";
 export { type DiaryLineReport, type ObservationReport, reportDiary } from "./events/diary.ts";
-export { type FrostTonightText, frostTonightText } from "./events/frost-tonight.ts";
+export { type FrostTonightText, frostTonightText, nightInShort } from "./events/frost-tonight.ts";
 export { isAskedAbout } from "./events/open.ts";
 export { type RoomText, roomText } from "./events/room.ts";
 export { sayDays, sayPart, sayPieces, voiceOf } from "./events/sentences.ts";

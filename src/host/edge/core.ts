@@ -9,6 +9,7 @@ import {
   courseOf,
   cropNames,
   feedName,
+  frostInShort,
   frostNight,
   type Garden,
   guessedFrosts,
@@ -82,6 +83,7 @@ export const engine: Engine = {
   mergeWeather,
   feedName,
   writeFeed,
+  frostInShort,
   frost: (year, today, lowC) => frostNight(year, today, lowC).text,
   room: (year, today, bed) => bedRoom(year, bed, today)?.text ?? null,
   bedsPlanned: (year, today, of) => {

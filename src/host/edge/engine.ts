@@ -102,6 +102,8 @@ export type Engine = {
   writeFeed(feed: FeedInput): { readonly text: string; readonly ledger: Ledger };
   /** Frost in the night after a day, at a low [°C], in words. */
   frost(year: YearCourse, today: Day, lowC: number): FrostTonightText;
+  /** What a night asks something for at a low [°C], bed by bed in one line; empty where nothing. */
+  frostInShort(year: YearCourse, day: Day, lowC: number): string;
   /** What stands in a bed on a day and still fits in it; null for a bed that no plan has. */
   room(year: YearCourse, today: Day, bed: string): RoomText | null;
   /** The beds of a year's plan, as a file; null for a year without a plan, and for one without beds. */

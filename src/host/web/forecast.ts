@@ -12,8 +12,14 @@ const OLD_MS = 24 * 3_600_000;
 /** The forecast as a page shows it, and tonight's low [°C]; null where the garden asks nobody. */
 export type Forecast = { readonly shown: ForecastShown; readonly tonightC: number | null };
 
-/** What is known of the coming nights; the night after a day is shown at that day. Null where nobody is asked. */
-export function forecastOf(gardenRequest: GardenRequest): Forecast | null {
+/** What the night after a day asks something for at a low [°C], in one line; empty where nothing. */
+export type InShort = (day: Day, lowC: number) => string;
+
+/**
+ * What is known of the coming nights, and what each asks something for; the night after a day is shown at that day. Null where nobody
+ * is asked.
+ */
+export function forecastOf(gardenRequest: GardenRequest, inShort: InShort): Forecast | null {
   const { context, stored } = gardenRequest;
   const plan = stored.plans.at(-1)?.summary;
   if (!plan?.forecast) return null;
@@ -27,6 +33,7 @@ export function forecastOf(gardenRequest: GardenRequest): Forecast | null {
       nights: nights.map(({ day }) => ({
         name: nightName(day, today),
         low: sayLow(lows.get(day) ?? 0, plan.measures),
+        asksFor: inShort(day, lows.get(day) ?? 0),
       })),
       source: SERVICES[plan.forecast.source].attribution,
       age: ageText(gardenRequest),

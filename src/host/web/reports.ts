@@ -2,7 +2,7 @@ import type { PictureSubject } from "../../app/index.ts";
 import { type Day, dayFromIso, isoOf, monthStart, temperatureFrom } from "../../base/index.ts";
 import { notFound, pageResponse, paper, pictureResponse } from "./answers.ts";
 import { answerBeds, BEDS_PICTURE } from "./beds.ts";
-import { forecastOf } from "./forecast.ts";
+import { forecastOf, type InShort } from "./forecast.ts";
 import { weatherCellOf } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn } from "./garden-request.ts";
 import { keptCourse, keptMonth, keptPlanned, keptYear } from "./kept-year.ts";
@@ -23,7 +23,7 @@ export async function answerFrost(gardenRequest: GardenRequest): Promise<Respons
   const said = queryValue(gardenRequest, "low");
   const typed = said === null ? null : temperatureFrom(said, measures);
   const low = typed && Math.abs(typed.si) <= MOST_C ? typed : null;
-  const forecast = forecastOf(gardenRequest);
+  const forecast = forecastOf(gardenRequest, await inShortOf(gardenRequest));
   const lowC = said === null ? (forecast?.tonightC ?? null) : (low?.si ?? null);
   const night = lowC === null ? null : await nightAt(gardenRequest, lowC);
   const wrong = said !== null && low === null;
@@ -37,6 +37,13 @@ export async function answerFrost(gardenRequest: GardenRequest): Promise<Respons
       forecast: forecast?.shown ?? null,
     }),
   );
+}
+
+/** What a night asks something for in this garden; nothing is loaded where nobody is asked for the weather. */
+async function inShortOf({ context, stored }: GardenRequest): Promise<InShort> {
+  if (weatherCellOf(stored) === null) return () => "";
+  const [engine, course] = [await context.engine(), await keptCourse(context)];
+  return (day, lowC) => engine.frostInShort(course, day, lowC);
 }
 
 async function nightAt(gardenRequest: GardenRequest, lowC: number) {

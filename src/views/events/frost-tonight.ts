@@ -182,3 +182,15 @@ function footLines(report: FrostTonight): readonly string[] {
     unknown.length > 0 ? [`Not known here: ${joinWords(unknown)}. See to them yourself.`] : [];
   return [...water, ...covers, ...asks].map(capital);
 }
+
+/** `South bed: tomatoes and basil; trays: peppers`: what a night asks something for, by its place; empty where nothing. */
+export function nightInShort({ beds, trays }: FrostTonight): string {
+  const inBeds = beds.flatMap(({ name, plants }) => {
+    const names = plants.filter(({ need }) => need.kind !== "leave").map((plant) => plant.name);
+    if (names.length === 0) return [];
+    return [`${name === "" ? "" : `${name}: `}${joinWords([...new Set(names)])}`];
+  });
+  const inTrays = trays.filter(({ need, place }) => need !== "leave" && place !== "out by day");
+  const names = joinWords([...new Set(inTrays.map(({ name }) => name))]);
+  return [...inBeds, ...(names === "" ? [] : [`trays: ${names}`])].join("; ");
+}

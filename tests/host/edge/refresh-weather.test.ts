@@ -138,7 +138,11 @@ describe("the page of frost tonight", () => {
     const shell = await gardenAt("page", 51);
     await ring("page");
     const html = await page(shell, "page");
-    for (const part of ["32 °F by the forecast", "Tonight: 32 °F", "Open-Meteo.com, CC BY 4.0"])
+    for (const part of [
+      "32 °F by the forecast",
+      "Tonight: 32 °F. Bags: ",
+      "Open-Meteo.com, CC BY 4.0",
+    ])
       expect(html).toContain(part);
     expect(html).not.toMatch(/days? old/);
     expect(await page(shell, "page", "?low=50")).toContain("50 °F by the forecast");

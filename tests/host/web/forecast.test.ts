@@ -7,5 +7,5 @@ test("a garden that asks nobody has no forecast to show, and its store is not lo
     context: { now: () => 0 },
     stored: { plans: [{ summary: { clock: "UTC", measures: "metric" } }] },
   } as unknown as GardenRequest;
-  expect(forecastOf(request)).toBeNull();
+  expect(forecastOf(request, () => "")).toBeNull();
 });

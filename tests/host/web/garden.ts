@@ -172,7 +172,7 @@ export const engine: Engine = {
   writeFeed,
   ...{ readWeather: unused, mergeWeather: unused, readYears: unused },
   ...{ yearsWanted: () => null, yearsFile: "years.yaml" },
-  ...{ bedsPlanned: unused, bedsWithRoom: () => null, bedsInFrost: unused },
+  ...{ bedsPlanned: unused, bedsWithRoom: () => null, bedsInFrost: unused, frostInShort: unused },
   ...{ frost: unused, room: unused, draw: unused, month: unused, review: unused },
   ...{ checkFirstPlan: unused, guessedFrosts: unused, sampleMonth: unused },
   ...{ drawYear: unused, courseOf: unused },
