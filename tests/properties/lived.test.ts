@@ -87,9 +87,10 @@ describe("a year lived day by day with a growing diary", () => {
   });
 
   test("never tells a job done and due at once", () => {
-    for (const { told } of year()) {
+    for (const { day, told } of year()) {
       const done = new Set(told.scheduled.filter((each) => each.done).map(({ task }) => task.id));
-      for (const event of told.events) {
+      // An event of a day that is past keeps what was done later beside what counts as done on its day.
+      for (const event of told.events.filter((each) => each.day >= day)) {
         const kinds = new Set(event.tasks.map((id) => done.has(id)));
         expect(kinds.size, event.key).toBeLessThan(2);
       }
