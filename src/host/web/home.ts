@@ -1,4 +1,4 @@
-import { type TaskCard, UNDO } from "../../app/records.ts";
+import { type Event, type TaskCard, UNDO } from "../../app/records.ts";
 import { sayDay } from "../../base/index.ts";
 import { readEventPath } from "../links/feeds.ts";
 import { damageNotes } from "../store/damage.ts";
@@ -8,10 +8,10 @@ import { cardsById } from "../store/tasks.ts";
 import { changesFromAnswer } from "./answer-changes.ts";
 import { notFound, pageResponse } from "./answers.ts";
 import { frameOf, type GardenRequest, withYear } from "./garden-request.ts";
-import { comingUp, jobSummaryOf, movedPartOf, partOf } from "./jobs.ts";
+import { comingUp, jobSummaryOf, movedPartOf, partOf, summaryBeforeBuild } from "./jobs.ts";
 import { sayPerson } from "./link-offers.ts";
 import { gonePage, type JobPageProps, jobPage } from "./pages/job.tsx";
-import { weekPage } from "./pages/week.tsx";
+import { type JobSummary, weekPage } from "./pages/week.tsx";
 import { answersSinceBuild, answerTap, restoreTaps, withAnswer } from "./taps.ts";
 
 /** The garden's own page: this week and the next. */
@@ -51,6 +51,15 @@ function showEvent(gardenRequest: GardenRequest, key: string): Response {
   return pageResponse(404, gonePage(frame, { ...shown, coming }));
 }
 
+function summaryOf(
+  gardenRequest: GardenRequest,
+  event: Event,
+  since: ReturnType<typeof answersSinceBuild>,
+): JobSummary {
+  const summary = jobSummaryOf(gardenRequest, event);
+  return event.tasks.some((task) => since.has(task)) ? summaryBeforeBuild(summary) : summary;
+}
+
 function jobIn(gardenRequest: GardenRequest, key: string): JobPageProps {
   const { sql } = gardenRequest.context;
   const event = eventOf(sql, key);
@@ -64,7 +73,7 @@ function jobIn(gardenRequest: GardenRequest, key: string): JobPageProps {
   const cards = cardsOf(gardenRequest, [...own, ...had], { newest, since });
   const cardsOfJob = (ids: readonly string[]) => cards.filter(({ id }) => ids.includes(id));
   return {
-    job: event && jobSummaryOf(gardenRequest, event),
+    job: event && summaryOf(gardenRequest, event, since),
     parts: [...cardsOfJob(own).map(partOf), ...cardsOfJob(had).map(movedPartOf)],
     moved: changesFromAnswer(gardenRequest, all, newest),
     left: restoreTaps(newest.get(key) ?? null),

@@ -52,6 +52,13 @@ export function jobSummaryOf(view: GardenView, event: Event): JobSummary {
   };
 }
 
+/** The same where an answer came after the build that told it: without what it says of being done, which the parts say as it is. */
+export function summaryBeforeBuild(summary: JobSummary): JobSummary {
+  const isOfDone = (line: string) => line.startsWith("✓ ") || line.startsWith("Done ");
+  const lines = summary.text.split("\n").filter((line) => !isOfDone(line));
+  return { ...summary, title: summary.title.replace(/^✓ /, ""), text: lines.join("\n") };
+}
+
 function sayWhen(view: GardenView, event: Event): string {
   const said = sayWeekday(event.day);
   if (event.when.kind === "all day") return said;

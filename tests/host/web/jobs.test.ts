@@ -7,7 +7,13 @@ import type { StoredGarden } from "../../../src/host/store/gardens.ts";
 import type { SqlStore } from "../../../src/host/store/sql.ts";
 import type { GardenContext } from "../../../src/host/web/garden-context.ts";
 import type { GardenView } from "../../../src/host/web/garden-request.ts";
-import { comingUp, jobSummaryOf, movedPartOf, partOf } from "../../../src/host/web/jobs.ts";
+import {
+  comingUp,
+  jobSummaryOf,
+  movedPartOf,
+  partOf,
+  summaryBeforeBuild,
+} from "../../../src/host/web/jobs.ts";
 import type { Event } from "../../../src/views/events/event.ts";
 import { inStore } from "../in-store.ts";
 
@@ -140,4 +146,14 @@ describe("a task's part of its event's page", () => {
     const done = { day: TODAY, by: null };
     expect(movedPartOf({ ...moved, done }).now).toBe("");
   });
+});
+
+test("until a build knows an answer, what is told of being done is left to the job's own parts", () => {
+  const summary = {
+    title: "✓ Thin beets",
+    when: "Saturday",
+    text: "Done 8 May, Oda.\nSlowly.\n✓ Sow peas. Done 8 May.",
+    href: null,
+  };
+  expect(summaryBeforeBuild(summary)).toEqual({ ...summary, title: "Thin beets", text: "Slowly." });
 });
