@@ -46,6 +46,23 @@ function run(command: string, ...more: readonly string[]) {
   return { status: ran.status, said: `${ran.stdout}${ran.stderr}` };
 }
 
+/** The libraries that a host needs. */
+const NEEDED = [
+  ...["csv-parse", "date-fns-tz", "diff", "fflate", "hono", "ical-generator", "ical.js"],
+  ...["suncalc", "uqr", "valibot", "yaml"],
+];
+
+/** The packages that lie in what a deploy sends. */
+function bundledPackages(): readonly string[] {
+  const map = JSON.parse(readFileSync(join(folder, "out", "deployed.js.map"), "utf8")) as {
+    readonly sources: readonly string[];
+  };
+  const names = map.sources.flatMap(
+    (source) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(source)?.[1] ?? [],
+  );
+  return [...new Set(names)].sort();
+}
+
 /** The most that can be seen of each command without the platform. */
 const OFFLINE: Readonly<Record<string, (command: string) => void>> = {
   "npx wrangler login": (command) => {
@@ -57,6 +74,7 @@ const OFFLINE: Readonly<Record<string, (command: string) => void>> = {
     const kib = Number(/gzip: ([\d.]+) KiB/.exec(said)?.[1]);
     expect(kib).toBeGreaterThan(50);
     expect(kib, "the platform takes 3 MB").toBeLessThan(3 * 1024);
+    expect(bundledPackages()).toEqual(NEEDED);
   },
   "npx wrangler secret bulk .dev.vars": (command) => {
     expect(run(command).said, "it gets as far as asking who one is").toContain(
