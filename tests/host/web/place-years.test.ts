@@ -82,7 +82,7 @@ describe("a garden with a place and no frost dates", () => {
     const form = (text: string) => ({
       method: "POST",
       body: new URLSearchParams([
-        ["step", "save"],
+        ["step", "save-text"],
         ["base", "0"],
         ["text", text],
       ]).toString(),
