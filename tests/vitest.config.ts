@@ -13,7 +13,7 @@ const inWorker = [
   "tests/host/edge/{copy-nightly,large,object,build-year,building,poll,refresh-weather,weather-cell,write-feeds}.test.ts",
   "tests/host/store/**/*.test.ts",
   "tests/host/weather/{cell,cell-years}.test.ts",
-  "tests/host/web/{answer-changes,app,begin,begin-place,begin-save,calendar,diary,feed,garden-context,home,installing,jobs,kept-year,leaving,links,routes,place-years,plan-page,plan-picture,plans,recovery,recovery-page,restoring,taken-back,tapped,visit}.test.ts",
+  "tests/host/web/{answer-changes,app,begin,begin-place,begin-save,calendar,days-ahead,diary,event-page,feed,garden-context,installing,job-rows,kept-year,leaving,links,place-years,plan-page,plan-picture,plans,quiet,recovery,recovery-page,restoring,routes,taken-back,tapped,today,visit}.test.ts",
   "tests/host/web/beds.test.ts",
 ];
 

@@ -1,9 +1,16 @@
 import { type Day, verbWith } from "../base/index.ts";
-import { planOfTask, type ScheduledTask, type Year } from "../engine/index.ts";
+import {
+  planOfTask,
+  roundMinutes,
+  type ScheduledTask,
+  type Task,
+  type Year,
+} from "../engine/index.ts";
 import { wholeGarden } from "../garden/model/index.ts";
 import { type Answer, answersTo } from "./answers.ts";
 import { sayPieces, type Voice, voiceOf } from "./events/sentences.ts";
-import { titleOf } from "./events/titles.ts";
+import { textOf } from "./events/texts.ts";
+import { bedName, titleOf } from "./events/titles.ts";
 
 /**
  * What a task's page shows, to be stored on its own and shown without plan, climate or engine: plain JSON, in the
@@ -14,6 +21,14 @@ export type TaskCard = {
   /** The job alone, `Thin beets`, and as a calendar has it, `Thin beets, Root bed`. */
   readonly title: string;
   readonly fullTitle: string;
+  /** The name of the bed it stands in, whose people it is (keys; empty: everybody), and what to take along. */
+  readonly bed: string;
+  readonly people: readonly string[];
+  readonly needs: readonly string[];
+  /** How, the sign, why now, the last good day and a caution, a line each. */
+  readonly text: string;
+  /** How long it takes, rounded as texts say it [minutes]; null for what has hours of its own, and for warnings. */
+  readonly minutes: number | null;
   /** Its place in walking order: under a roof first, then bed by bed, in no bed last. */
   readonly bedRank: number;
   readonly day: Day;
@@ -35,21 +50,29 @@ export function taskCards(year: Year): readonly TaskCard[] {
   const voice = voiceOf(whole, "household");
   return year.scheduled.map((scheduled) => ({
     ...cardOf(scheduled, voice),
+    bed: bedName(whole, scheduled.task.bed),
     fullTitle: titleOf([scheduled], planOfTask(scheduled.task.id, year.plans)),
     bedRank: scheduled.task.indoors ? INDOORS : (ranks.get(scheduled.task.bed ?? "") ?? IN_NO_BED),
   }));
 }
 
+const hasMinutes = ({ rhythm }: Task) => rhythm === "session" || rhythm === "daily";
+
 /** Ranks before the first bed, and after the last. */
 const [INDOORS, IN_NO_BED] = [-1, 999];
 
 function cardOf(
-  { task, window, day, done }: ScheduledTask,
+  scheduled: ScheduledTask,
   voice: Voice,
-): Omit<TaskCard, "fullTitle" | "bedRank"> {
+): Omit<TaskCard, "fullTitle" | "bedRank" | "bed"> {
+  const { task, window, day, done, people } = scheduled;
   return {
     id: task.id,
     title: verbWith(task.title.verb, task.title.object),
+    text: textOf(scheduled, voice),
+    people,
+    needs: task.needs,
+    minutes: hasMinutes(task) ? roundMinutes(task.minutes) : null,
     day,
     earliest: window.earliest,
     latest: window.latest,

@@ -152,24 +152,24 @@ test("one tap on a job's page moves the chain behind it, and another takes it ba
   const textOf = async (address: string) => (await exports.default.fetch(address)).text();
   const feed = async () => (await textOf(`${base}tasks.ics`)).replaceAll("\r\n ", "");
 
-  expect(await textOf(page)).toContain(">Sown today</button>");
+  expect(await textOf(page)).toContain(">Sown today<");
   const before = await feed();
   expect((await tap("done")).status).toBe(303);
   const after = await textOf(page);
   expect(after).toMatch(/Done \d+ \w+, Quillon\./);
-  expect(after).toContain(">Undo</button>");
+  expect(after).toContain(">Undo<");
   await settled(garden);
   expect(await feed()).not.toBe(before);
   expect(await feed()).toMatch(/Done \d+ \w+\\, Quillon/);
   expect((await tap("undo: done")).status).toBe(303);
-  expect(await textOf(page)).toContain(">Sown today</button>");
+  expect(await textOf(page)).toContain(">Sown today<");
 
   const thin = `${base}on/2027/carrot/thin/1`;
   const leave = (say: string) => tapOn(thin, "2027/carrot/thin/1", say);
   await leave("left this year");
-  expect(await textOf(thin)).toContain("Left this year, said");
+  expect(await textOf(thin)).toContain("Left this year,");
   await leave("undo: left this year");
-  expect(await textOf(thin)).toContain(">Leave it this year</button>");
+  expect(await textOf(thin)).toContain(">Leave it this year<");
 });
 
 test("a visit of one job answered leads back to that job, whether or not a calendar was ever asked for", async () => {
@@ -189,7 +189,7 @@ crops: [{ crop: beet, sow: 8 May, without: [thinning, weeding, things to have] }
   expect(done.status).toBe(303);
   const after = await exports.default.fetch(page);
   expect(after.status).toBe(200);
-  expect(await after.text()).toMatch(/Done \d+ \w+, Ann\.[\s\S]*>Undo<\/button>/);
+  expect(await after.text()).toMatch(/Done \d+ \w+, Ann\.[\s\S]*>Undo</);
 });
 
 test("frost tonight, the pictures and the month on paper are the household's", async () => {

@@ -14,6 +14,10 @@ describe("a task's card", () => {
   test("has all that its page shows, in words", () => {
     const thin = cardOf("2027/beet/thin/1");
     expect(thin).toMatchObject({ title: "Thin beets", fullTitle: "Thin beets, Root bed" });
+    expect(thin).toMatchObject({ bed: "Root bed", needs: [] });
+    expect(thin?.text).toMatch(/^Thin to .*\n(?:.*\n)*Fine till /);
+    expect([5, 10, 15, 20, 30, 45, 60]).toContain(thin?.minutes);
+    expect(thin?.people).toHaveLength(1);
     expect(thin?.why.length).toBeGreaterThan(0);
     expect(thin?.answers.length).toBeGreaterThan(1);
     expect(thin?.earliest).toBeLessThanOrEqual(thin?.latest ?? 0);

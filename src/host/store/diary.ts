@@ -104,6 +104,16 @@ export function peopleOfLines(
   return new Map(sql.rows<Row>(query, JSON.stringify(lines)).map(({ id, person }) => [id, person]));
 }
 
+/** As many of the newest lines as are looked through for answers of today. Source: house rule; a day of a busy household. */
+const LOOKED_THROUGH = 60;
+
+/** The tasks that were answered since an instant [ms since 1970 UTC], each once. */
+export function answeredSince(sql: SqlStore, since: number): readonly string[] {
+  const newest = `SELECT task, said_at FROM said ORDER BY id DESC LIMIT ${LOOKED_THROUGH}`;
+  const query = `SELECT DISTINCT task FROM (${newest}) WHERE task IS NOT NULL AND said_at >= ?1`;
+  return sql.rows<{ readonly task: string }>(query, since).map(({ task }) => task);
+}
+
 /**
  * Lines of one person within a day, of whichever link, and of a garden in all. Source: house rule; a busy household writes a
  * dozen a day, and a thousand a year.

@@ -22,6 +22,17 @@ export function eventsBetween(sql: SqlStore, { from, before, set }: EventRange):
   return eventsFrom(sql.rows<EventRow>(query, from, before, set));
 }
 
+/** The first so many events of one set from a day on, in day order. */
+export function nextEvents(
+  sql: SqlStore,
+  { from, set }: Pick<EventRange, "from" | "set">,
+  count: number,
+): readonly Event[] {
+  const query = `SELECT json FROM events WHERE day >= ?1 AND in_set IN (?2, 'both')
+    ORDER BY day, key LIMIT ?3`;
+  return eventsFrom(sql.rows<EventRow>(query, from, set, count));
+}
+
 /** Every event of the year, in day order. Throws where one can't be read, since a feed without it would be wrong. */
 export function allEvents(sql: SqlStore): readonly Event[] {
   return eventsFrom(sql.rows<EventRow>(ALL));

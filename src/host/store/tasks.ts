@@ -35,12 +35,16 @@ export function tasksById(sql: SqlStore, ids: readonly string[]): readonly TaskR
 
 const IS_AMONG = "id IN (SELECT value FROM json_each(?1))";
 
+/** What cards did not have at first: those that earlier code stored lack it till the next build. */
+const LATER_FIELDS = { bed: "", text: "", people: [], needs: [], minutes: null } as const;
+
 /** The cards of tasks by their ids, those that have one, in the order of a walk through the garden, then by id. */
 export function cardsById(sql: SqlStore, ids: readonly string[]): readonly TaskCard[] {
   const query = `SELECT card FROM tasks WHERE ${IS_AMONG} AND card IS NOT NULL ORDER BY id`;
   return sql
     .rows<{ readonly card: string }>(query, JSON.stringify(ids))
     .map(({ card }) => readable<TaskCard>(card))
+    .map((card) => ({ ...LATER_FIELDS, ...card }))
     .sort((a, b) => a.bedRank - b.bedRank);
 }
 

@@ -1,7 +1,7 @@
 import type { StoredLine } from "../store/diary.ts";
 import { movedBy } from "../store/moved.ts";
 import { type GardenView, todayIn } from "./garden-request.ts";
-import type { MovedLines } from "./pages/job.tsx";
+import type { MovedLines } from "./pages/job-row.tsx";
 
 /** As long after an answer its page tells what moved [ms]. Source: house rule: till the next day's evening. */
 const SHOWN_FOR_MS = 36 * 3_600_000;

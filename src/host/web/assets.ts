@@ -2,6 +2,7 @@ import { BAR_STYLE } from "./style/bar.ts";
 import { COLOURS } from "./style/colours.ts";
 import { FIRST_FORM_STYLE } from "./style/first-form.ts";
 import { FORM_STYLE } from "./style/form.ts";
+import { JOB_STYLE } from "./style/job.ts";
 import { PAGE_STYLE } from "./style/page.ts";
 import { PICTURES_STYLE } from "./style/pictures.ts";
 import { PLAN_STYLE } from "./style/plan.ts";
@@ -9,7 +10,7 @@ import { PLAN_STYLE } from "./style/plan.ts";
 /** The pages' one stylesheet: a sheet of paper, dark ink on light or light on dark, big enough to read in the sun. */
 export const STYLESHEET = [
   ...[COLOURS, PAGE_STYLE, FORM_STYLE, FIRST_FORM_STYLE],
-  ...[PLAN_STYLE, PICTURES_STYLE, BAR_STYLE],
+  ...[JOB_STYLE, PLAN_STYLE, PICTURES_STYLE, BAR_STYLE],
 ].join("");
 
 /** The pages' icon: a seedling's two leaves over the ground. */

@@ -22,7 +22,7 @@ export function gardenNameOf({ plans }: StoredGarden): string {
 }
 
 /** Everybody in any year's plan once, by the newest name. */
-function peopleOf({ plans }: StoredGarden): readonly Named[] {
+export function householdOf({ plans }: Pick<StoredGarden, "plans">): readonly Named[] {
   const all = plans.flatMap(({ summary }) => summary.people);
   return [...new Map(all.map((person) => [person.key, person])).values()];
 }
@@ -30,7 +30,7 @@ function peopleOf({ plans }: StoredGarden): readonly Named[] {
 /** Somebody by the newest name that a plan has for their key; null: whoever uses a link that is nobody's own. */
 export function sayPerson(garden: StoredGarden, person: string | null): string {
   if (person === null) return "a link of the household";
-  return peopleOf(garden).find(({ key }) => key === person)?.name ?? person;
+  return householdOf(garden).find(({ key }) => key === person)?.name ?? person;
 }
 
 /** Every bed of any year's plan once, by the newest name, in the order they were first written. */
@@ -53,7 +53,7 @@ export async function linksInUse(linkSource: LinkSource) {
   const path = (role: Role, person: string | null) =>
     pathOf(current(linkSource, role, person), key);
   const people = await Promise.all(
-    peopleOf(stored).map(async (person) => {
+    householdOf(stored).map(async (person) => {
       const own = await path("helper", person.key);
       return { key: person.key, name: person.name, path: `${own}sessions.ics` };
     }),
@@ -68,7 +68,7 @@ export type HandoutLink = { readonly name: string; readonly link: Link };
 
 /** The links in use that an owner hands on: each person's own, the household's, and one for somebody outside it. Never an owner's. */
 export function handoutLinks(linkSource: LinkSource): readonly HandoutLink[] {
-  const people = peopleOf(linkSource.stored).map((person) => ({
+  const people = householdOf(linkSource.stored).map((person) => ({
     name: person.name,
     link: current(linkSource, "helper", person.key),
   }));
@@ -84,7 +84,7 @@ export function linksOfFormerPeople(
   linkSource: LinkSource,
   everybody: readonly string[],
 ): readonly HandoutLink[] {
-  const known = peopleOf(linkSource.stored).map(({ key }) => key);
+  const known = householdOf(linkSource.stored).map(({ key }) => key);
   return everybody
     .filter((key) => !known.includes(key))
     .map((key) => ({ name: key, link: current(linkSource, "helper", key) }));
@@ -112,7 +112,7 @@ export function offerOf({ stored, origin }: LinkSource, link: Link, base: string
     return { first: tasks, more: [...beds, warnings, quiet] };
   }
   const household = at("The household", "household.ics");
-  const own = peopleOf(stored).find((person) => person.key === link.person);
+  const own = householdOf(stored).find((person) => person.key === link.person);
   const quiet = at(
     "The same without reminders",
     own ? "quiet/sessions.ics" : "quiet/household.ics",

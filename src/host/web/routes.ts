@@ -1,8 +1,8 @@
 import type { Role } from "../links/segment.ts";
 import { answerCalendar, answerCalendarCode, answerFeedPage } from "./calendar.ts";
 import { answerDiary } from "./diary.ts";
+import { answerEvent } from "./event-page.ts";
 import type { GardenRequest, LinkRequest } from "./garden-request.ts";
-import { answerEvent, answerHome } from "./home.ts";
 import { answerManifest, answerWorker } from "./installing.ts";
 import { answerArchive, answerLeaving } from "./leaving.ts";
 import { answerLinks, answerRevoke } from "./links.ts";
@@ -20,6 +20,7 @@ import {
 } from "./reports.ts";
 import { answerRestore, answerRestoreForm } from "./restoring.ts";
 import { answerTakeBack } from "./taken-back.ts";
+import { answerSaid, answerToday } from "./today.ts";
 
 /**
  * Something under a link: the path that follows the link, what may be done with it, whose it is, and its answer. What the
@@ -46,7 +47,8 @@ const OWNER: readonly Role[] = ["owner"];
 
 /** Everything under a link that is no feed, for a garden that is there. The first whose path fits answers. */
 export const ROUTES: readonly Route[] = [
-  { path: /^$/, methods: LOOK, who: ALL, answer: answerHome },
+  { path: /^$/, methods: LOOK, who: ALL, answer: answerToday },
+  { path: /^said$/, methods: ["POST"], who: HOUSEHOLD, answer: answerSaid },
   { path: /^more$/, methods: LOOK, who: HOUSEHOLD, answer: answerMore },
   { path: /^calendar$/, methods: LOOK, who: ALL, answer: answerCalendar },
   { path: /^(.+\.ics)$/, methods: LOOK, who: ALL, answer: answerFeedPage },

@@ -31,6 +31,7 @@ const withCards = (day: (id: string) => number) =>
 
 const card = (id: string, day: number): TaskCard => ({
   ...{ id, title: id, fullTitle: id, bedRank: 0, why: [], answers: [], done: null },
+  ...{ bed: "", text: "", people: [], needs: [], minutes: null },
   ...{ day: day as typeof TODAY, earliest: TODAY, latest: TODAY },
 });
 

@@ -7,6 +7,7 @@ const on = (date: number) => dayOrThrow(2027, 5, date);
 
 const card = (id: string, day: Day, over: Partial<TaskCard> = {}): TaskCard => ({
   ...{ id, title: id, fullTitle: `${id}, Root bed`, bedRank: 0, why: [], answers: [] },
+  ...{ bed: "", text: "", people: [], needs: [], minutes: null },
   ...{ day, earliest: day, latest: day, done: null },
   ...over,
 });

@@ -5,6 +5,7 @@ import {
   addAnswer,
   addLine,
   addWords,
+  answeredSince,
   diaryLines,
   newestAnswer,
   newestAnswers,
@@ -126,6 +127,22 @@ describe("the diary", () => {
     });
     expect(refused).toContain("only ever added to");
   });
+});
+
+test("the tasks that were answered since an instant come back once each", async () => {
+  const found = await inStore("since", (sql) => {
+    savePlan(sql, firstOf("since"));
+    for (const [task, saidAt] of [
+      ["old", SAVED_AT],
+      ["a", SAVED_AT + 10],
+      ["b", SAVED_AT + 20],
+      ["a", SAVED_AT + 30],
+    ] as const)
+      addLine(sql, { ...UP, text: saidAt % 3 === 0 ? "done" : "not yet", task, saidAt });
+    addLine(sql, { ...UP, saidAt: SAVED_AT + 40 });
+    return answeredSince(sql, SAVED_AT + 10);
+  });
+  expect([...found].sort()).toEqual(["a", "b"]);
 });
 
 test("plans to which nothing was said stay the very same", () => {

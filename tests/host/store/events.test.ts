@@ -7,6 +7,7 @@ import {
   formerTasks,
   formerTasksOf,
   inDayOrder,
+  nextEvents,
   storeEvents,
   storeFormerTasks,
 } from "../../../src/host/store/events.ts";
@@ -31,6 +32,17 @@ describe("events", () => {
         "c",
         "a",
       ]);
+    });
+  });
+
+  test("that come next are as many as asked for, of one set", async () => {
+    await inStore("next", (sql) => {
+      storeEvents(sql, [event("a", 3), event("c", 2), event("b", 9), event("d", 5, "sessions")]);
+      const next = (from: number, count: number) =>
+        keys(nextEvents(sql, { from: from as Day, set: "tasks" }, count));
+      expect(next(1, 2)).toEqual(["c", "a"]);
+      expect(next(3, 9)).toEqual(["a", "b"]);
+      expect(next(10, 9)).toEqual([]);
     });
   });
 

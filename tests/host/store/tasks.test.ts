@@ -23,7 +23,18 @@ const PUBLISHED = { day: TODAY } as unknown as PublishedTask;
 
 const card = (id: string, bedRank = 0): TaskCard => {
   const days = { day: TODAY, earliest: TODAY, latest: TODAY };
-  return { id, title: id, fullTitle: id, bedRank, ...days, why: [], answers: [], done: null };
+  const rest = { bed: "", text: "", people: [], needs: [], minutes: null };
+  return {
+    id,
+    title: id,
+    fullTitle: id,
+    bedRank,
+    ...days,
+    ...rest,
+    why: [],
+    answers: [],
+    done: null,
+  };
 };
 
 const row = (id: string, over: Partial<TaskRow> = {}): TaskRow => {
@@ -48,6 +59,14 @@ describe("tasks", () => {
       sql.rows("UPDATE tasks SET card = '{' WHERE id = 'a'");
       expect(() => cardsById(sql, asked)).toThrow("can't be read");
       expect(tasksById(sql, ["b"])).toEqual([row("b", { card: card("b", 2) })]);
+    });
+  });
+
+  test("whose cards earlier code stored have what cards had not then", async () => {
+    await inStore("early", (sql) => {
+      const { bed: _, text: _t, people: __, needs: ___, minutes: ____, ...early } = card("a");
+      storeTasks(sql, [row("a", { card: early as TaskCard })]);
+      expect(cardsById(sql, ["a"])).toEqual([card("a")]);
     });
   });
 

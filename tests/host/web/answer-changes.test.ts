@@ -31,7 +31,7 @@ const pageOf = async (shell: Shell, base: string, task: string) =>
 
 /** The lines of what moved on a page; null where it says nothing of it. */
 const movedOn = (html: string) => {
-  const list = /<h2 id="moved">[\s\S]*?<ul>([\s\S]*?)<\/ul>/.exec(html)?.[1];
+  const list = /moved with it<\/summary><ul>([\s\S]*?)<\/ul>/.exec(html)?.[1];
   if (list !== undefined)
     return [...list.matchAll(/<li>(.*?)<\/li>/g)].map((found) => found[1] ?? "");
   return html.includes("Nothing else moves.") ? [] : null;

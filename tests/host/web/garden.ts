@@ -1,4 +1,5 @@
 import { env } from "cloudflare:workers";
+import type { TaskCard } from "../../../src/app/answers.ts";
 import type { PublishedTask, Year } from "../../../src/app/build.ts";
 import type { PlanCheck, PlanText } from "../../../src/app/check.ts";
 import { feedName, writeFeed } from "../../../src/app/feed.ts";
@@ -106,6 +107,15 @@ function eventsOf({ day, text }: DiaryLine): readonly Event[] {
   return [task, { ...task, key, set: "sessions", kind: "session", when: visit, busy: true }];
 }
 
+/** The card of a job's own event; nothing is offered to answer. */
+function cardOf({ key, title, text, people, day }: Event): TaskCard {
+  return {
+    ...{ id: key, title, fullTitle: title, text, people, needs: [], minutes: null },
+    ...{ bedRank: 0, bed: "" },
+    ...{ day, earliest: day, latest: day, why: [], answers: [], done: null },
+  };
+}
+
 /** Still open work on a day, in every feed, and the season's own line. */
 function alwaysOn(day: Day): readonly Event[] {
   const rest = {
@@ -161,12 +171,14 @@ export const engine: Engine = {
   build: ({ plans, instant }) => {
     const today = Math.floor(instant / MS_PER_DAY) as Day;
     const lines = plans.flatMap((plan) => plan.diary).filter(({ at }) => at.file !== "diary");
-    const events = [...lines.flatMap(eventsOf), ...alwaysOn(plus(today, 1))];
+    const told = lines.flatMap(eventsOf);
+    const cards = told.filter(({ set }) => set === "tasks").map(cardOf);
+    const events = [...told, ...alwaysOn(plus(today, 1))];
     const published = { day: today } as unknown as PublishedTask;
     const ids = events.flatMap(({ tasks }) => tasks);
     const publishedState = Object.fromEntries(ids.map((id) => [id, published]));
     const until = (today + 1) * MS_PER_DAY;
-    return { events, publishedState, cards: [], year: yearOf(plans), diary: [], until };
+    return { events, publishedState, cards, year: yearOf(plans), diary: [], until };
   },
   feedName,
   writeFeed,

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 
-import { ask, inStore, linkTo, MORNING, ORIGIN, publish, type Shell, shellWith } from "./garden.ts";
+import { ask, inStore, linkTo, MORNING, publish, type Shell, shellWith } from "./garden.ts";
 
 let shell: Shell;
 let page: string;
@@ -28,7 +28,7 @@ describe("a tap", () => {
   test("is written down once, by whom and for which job, and leads back to its page", async () => {
     const answer = await ask(shell, page, DONE);
     expect(answer.status).toBe(303);
-    expect(`${ORIGIN}${answer.headers.get("location")}`).toBe(`${ORIGIN}${page}`);
+    expect(answer.headers.get("location")).toBe(`${page}#job-2027-thin-beets-do-1`);
     const row = { day: "2027-05-07", text: "done", task: "2027/thin-beets/do/1", person: "imre" };
     expect(await rows()).toEqual([row]);
     await Promise.all([ask(shell, page, DONE), ask(shell, page, DONE)]);
@@ -53,6 +53,29 @@ describe("a tap", () => {
     await ask(shell, page, DONE);
     const answers = (await rows()).map(({ text }) => text).filter((text) => text !== "not yet");
     expect(answers).toEqual(["done", "undo: done", "done"]);
+  });
+
+  test("on the garden's own page leads back to the job's place there", async () => {
+    const link = await linkTo("tapped", "helper", "imre");
+    const answer = await ask(shell, `${link}said`, form("2027/thin-beets/do/1", "not yet"));
+    expect(answer.status).toBe(303);
+    expect(answer.headers.get("location")).toBe(`${link}#job-2027-thin-beets-do-1`);
+    expect((await ask(shell, `${link}said`)).status).toBe(405);
+  });
+
+  test("answers several jobs that are one on the page, all or none", async () => {
+    const link = await linkTo("tapped", "helper", "imre");
+    const both = (second: string) => ({
+      ...form("2027/cover-squash/do/1", "done"),
+      body: `task=2027/cover-squash/do/1&task=${second}&say=done`,
+    });
+    const before = (await rows()).length;
+    expect((await ask(shell, `${link}said`, both("2027/nope/thin/1"))).status).toBe(400);
+    expect(await rows()).toHaveLength(before);
+    expect((await ask(shell, `${link}said`, both("2027/hill-potatoes/do/1"))).status).toBe(303);
+    expect(await rows()).toHaveLength(before + 2);
+    await ask(shell, `${link}said`, both("2027/hill-potatoes/do/1"));
+    expect(await rows()).toHaveLength(before + 2);
   });
 
   test("changes nothing where the page is only looked at", async () => {
@@ -94,6 +117,7 @@ describe("nothing is written", () => {
     const was = await rows();
     const reader = `${await linkTo("tapped", "reader")}on/2027/thin-beets/do/1`;
     expect((await ask(shell, reader, DONE)).status).toBe(404);
+    expect((await ask(shell, `${await linkTo("tapped", "reader")}said`, DONE)).status).toBe(404);
     const gone = `${await linkTo("nowhere", "helper", "imre")}on/2027/thin-beets/do/1`;
     expect((await ask(shell, gone, DONE)).status).toBe(404);
     const owner = await linkTo("tapped", "owner");

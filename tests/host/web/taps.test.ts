@@ -1,14 +1,24 @@
 import { describe, expect, test } from "vitest";
 import type { TaskCard } from "../../../src/app/answers.ts";
 import type { StoredGarden } from "../../../src/host/store/gardens.ts";
-import { restoreTaps, tapsOf, withAnswer } from "../../../src/host/web/taps.ts";
+import {
+  nameOf,
+  placeOf,
+  saidOf,
+  tapsOf,
+  undoTaps,
+  withAnswer,
+} from "../../../src/host/web/taps.ts";
 import { inDays } from "../../engine/schedule/given.ts";
 
 const TODAY = inDays(0);
+const DONE = { words: "Thinned today", says: "done" };
+const NOT_YET = { words: "Not tall enough yet", says: "not yet" };
 const CARD: TaskCard = {
   ...{ id: "2027/beet/thin/1", title: "Thin beets", fullTitle: "Thin beets", bedRank: 0, why: [] },
+  ...{ bed: "", text: "", people: [], needs: [], minutes: 20 },
   ...{ day: TODAY, earliest: TODAY, latest: TODAY, done: null },
-  answers: [{ words: "Thinned today", says: "done" }],
+  answers: [DONE, NOT_YET],
 };
 
 const line = (text: string, task: string | null = CARD.id) => ({
@@ -17,23 +27,40 @@ const line = (text: string, task: string | null = CARD.id) => ({
 });
 
 describe("the answers to a job", () => {
-  test("are those of its card while it is open", () => {
-    expect(tapsOf(CARD)).toEqual({ task: CARD.id, said: null, taps: CARD.answers });
+  test("are those of its card, the one that is wanted most apart", () => {
+    expect(tapsOf([CARD])).toEqual({ tasks: [CARD.id], done: DONE, others: [NOT_YET] });
   });
 
-  test("of what is done are its undoing alone, beside who did it and when", () => {
-    const done = { day: inDays(0), by: "Oda" };
-    expect(tapsOf({ ...CARD, done })).toEqual({
-      task: "2027/beet/thin/1",
-      said: "Done 8 May, Oda.",
-      taps: [{ words: "Undo", says: "undo: done" }],
-    });
-    expect(tapsOf({ ...CARD, done: { day: inDays(0), by: null } })?.said).toBe("Done 8 May.");
+  test("of several tasks are for all of them at once", () => {
+    const other = { ...CARD, id: "2027/carrot/thin/1", answers: [] };
+    expect(tapsOf([CARD, other])?.tasks).toEqual([CARD.id, other.id]);
   });
 
   test("are none where nothing can be answered", () => {
-    expect(tapsOf({ ...CARD, answers: [] })).toBeNull();
+    expect(tapsOf([{ ...CARD, answers: [] }])).toBeNull();
+    expect(tapsOf([])).toBeNull();
   });
+
+  test("can be taken back, whatever was said", () => {
+    for (const said of ["done", "not yet", "left this year", "up"])
+      expect(undoTaps([CARD.id], said)).toEqual({
+        tasks: [CARD.id],
+        done: { words: "Undo", says: `undo: ${said}` },
+        others: [],
+      });
+  });
+});
+
+test("what was said is told with its day and by whom", () => {
+  expect(saidOf("done", { day: TODAY, by: "Oda" })).toBe("Done 8 May, Oda.");
+  expect(saidOf("left this year", { day: TODAY, by: null })).toBe("Left this year, 8 May.");
+  expect(saidOf("not yet", { day: TODAY, by: "Oda" })).toBe("Not yet, 8 May, Oda.");
+});
+
+test("a task's place on a page is a name that an address can have, another for each", () => {
+  expect(placeOf("2027/bush-beans/sow-outdoors/1")).toBe("job-2027-bush-beans-sow-outdoors-1");
+  expect(placeOf("2027/häu fen/x/1")).toMatch(/^[\w-]+$/);
+  expect(placeOf("2027/beet/thin/1")).not.toBe(placeOf("2027/beet/thin/2"));
 });
 
 describe("an answer that no build knows yet", () => {
@@ -44,6 +71,7 @@ describe("an answer that no build knows yet", () => {
     expect(withAnswer(CARD, line("done"), garden).done).toEqual({ day: TODAY, by: "Oda" });
     expect(withAnswer(CARD, { ...line("done"), person: "cy" }, garden).done?.by).toBe("cy");
     expect(withAnswer(CARD, { ...line("done"), person: null }, garden).done?.by).toBeNull();
+    expect(nameOf("oda", garden)).toBe("Oda");
   });
 
   test("takes back what was done, and changes nothing else", () => {
@@ -53,15 +81,4 @@ describe("an answer that no build knows yet", () => {
       expect(withAnswer(done, line(text), garden)).toBe(done);
     expect(withAnswer(CARD, undefined, garden)).toBe(CARD);
   });
-});
-
-test("a job that was left this year can be had back, and no other that is gone", () => {
-  expect(restoreTaps(line("left this year"))).toEqual({
-    task: "2027/beet/thin/1",
-    said: "Left this year, said 8 May.",
-    taps: [{ words: "Undo", says: "undo: left this year" }],
-  });
-  expect(restoreTaps(line("undo: left this year"))).toBeNull();
-  expect(restoreTaps(line("left this year", null))).toBeNull();
-  expect(restoreTaps(null)).toBeNull();
 });

@@ -129,7 +129,8 @@ describe("a garden of the former store", () => {
     for (const path of [await linkTo("old", "owner"), await linkTo("old", "helper", "oda")])
       expect((await ask(shell, path)).status).toBe(404);
     const former = await ask(shell, `${await linkTo("old", "helper", "imre")}on/imre/2027-05-01`);
-    expect(former.status).toBe(404);
+    expect(former.status).toBe(200);
+    expect(await former.text()).toContain("Thin beets");
     expect(await inStore("old", (sql) => sql.rows("SELECT event FROM former"))).toEqual([
       { event: "imre/2027-05-01" },
     ]);
