@@ -47,11 +47,25 @@ beds:
 `;
 }
 
+/** The same with jobs today too, of several kinds and in several beds. */
+function todayText(): string {
+  const beds = ["arugula", "pea", "spinach", "dill"].map(
+    (crop) =>
+      `  The ${crop} bed:\n    is: 2 x 1 m\n    crops:\n      - ${crop}: 1 row, sow ${ahead(0)}\n`,
+  );
+  return `${weekText()}${beds.join("")}`;
+}
+
 /** The gardens by the folder they lie in: one to look at, some to write in so that no test meets another's writing. */
 export const GARDENS: Readonly<Record<string, () => string>> = {
   "quarry-lane": laneText,
   "this-week": weekText,
   tapped: weekText,
+  today: todayText,
+  "today-answers": todayText,
+  "today-done": todayText,
+  "today-keys": todayText,
+  winter: laneText,
   written: laneText,
   "written-bare": laneText,
   "written-keys": laneText,

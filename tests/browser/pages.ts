@@ -14,6 +14,7 @@ const HOUSEHOLD = {
   "frost-wrong": "frost?low=cold",
   room: "room",
   "room-told": "room?bed=root-bed",
+  more: "more",
   pictures: "pictures",
   diary: "diary",
 } as const;
@@ -42,7 +43,10 @@ async function under(role: Role, paths: Paths, garden = "quarry-lane"): Promise<
 /** The pages of every role that are looked at and written in, sheets and drawings apart. */
 export async function everyPage(): Promise<readonly Shown[]> {
   const { origin } = new URL(await linkOf("quarry-lane", "owner"));
-  const week = await under("helper", { week: "" }, "this-week");
+  const week = [
+    ...(await under("helper", { week: "" }, "this-week")),
+    ...(await under("helper", { today: "" }, "today")),
+  ];
   return [
     { name: "front", address: `${origin}/` },
     { name: "invitation", address: await invitation() },

@@ -62,9 +62,7 @@ inBrowser("subscribing", () => {
   test("from the garden's page the calendar is one tap away, and every address offered is a calendar", async () => {
     await onDevice(SCRIPTLESS, async ({ page }) => {
       await page.goto(await linkOf("quarry-lane", "helper"));
-      await onward(page, () =>
-        page.getByRole("link", { name: "Put this in a phone's calendar" }).tap(),
-      );
+      await onward(page, () => page.getByRole("link", { name: "Put it in my calendar" }).tap());
       const hrefs = await page
         .locator('a.do[href^="webcal:"]')
         .evaluateAll((all) => all.map((a) => a.getAttribute("href")));

@@ -61,6 +61,12 @@ export function answersIn(sql: SqlStore): readonly StoredLine[] {
     .flatMap(linesOf);
 }
 
+/** Those of some lines, by their numbers, that answer a task. */
+export function answersAmong(sql: SqlStore, lines: readonly number[]): readonly StoredLine[] {
+  const query = `SELECT ${COLUMNS} FROM diary WHERE task IS NOT NULL AND id IN (SELECT value FROM json_each(?1))`;
+  return sql.rows<DiaryRow>(query, JSON.stringify(lines)).map(lineOf);
+}
+
 /** The newest line that answers a task; null where none does. */
 export function newestAnswer(sql: SqlStore, task: string): StoredLine | null {
   const row = firstRow<DiaryRow>(

@@ -1,6 +1,7 @@
+import { UNDO } from "../../app/records.ts";
 import { type Day, dayAt, dayFromIso, dayOrThrow, isoOf, sayDay } from "../../base/index.ts";
 import { buildRecord } from "../store/build.ts";
-import { addWords, diaryLines, peopleOfLines, type StoredLine, whyFull } from "../store/diary.ts";
+import { addWords, answersAmong, diaryLines, peopleOfLines, whyFull } from "../store/diary.ts";
 import { diaryReport, type ReportedLine } from "../store/diary-report.ts";
 import { type StoredGarden, zoneOf } from "../store/gardens.ts";
 import type { SqlStore } from "../store/sql.ts";
@@ -58,7 +59,7 @@ function show(
   { said, wrong }: { readonly said: string; readonly wrong: string | null },
 ): Response {
   const { context, stored } = gardenRequest;
-  const reported = linesShown(context.sql);
+  const reported = withTitles(context.sql, linesShown(context.sql));
   const people = peopleOfLines(
     context.sql,
     reported.flatMap(({ line }) => line ?? []),
@@ -68,7 +69,15 @@ function show(
     const by = line === null ? null : sayPerson(stored, people.get(line) ?? null);
     return { day: sayDay(day, true), by, text, understood };
   });
-  const shown = { today: isoOf(today), said, wrong, lines, many: manyLines(gardenRequest) };
+  const measures = stored.plans.at(-1)?.summary.measures ?? "metric";
+  const shown = {
+    measures,
+    today: isoOf(today),
+    said,
+    wrong,
+    lines,
+    many: manyLines(gardenRequest),
+  };
   return pageResponse(wrong === null ? 200 : 400, diaryPage(frameOf(gardenRequest), shown));
 }
 
@@ -87,15 +96,34 @@ function manyLines({ context, link, stored }: GardenRequest): readonly ManyLines
   );
 }
 
-/** The diary as the last build understood it, and what was said since, the newest day first. */
+/** The diary as the last build understood it, and what was said since, the newest line first. */
 function linesShown(sql: SqlStore): readonly ReportedLine[] {
-  const since = diaryLines(sql, buildRecord(sql).line).map((line) => reportedLine(sql, line));
-  return [...diaryReport(sql), ...since].toSorted((a, b) => b.day - a.day).slice(0, SHOWN);
+  const since = diaryLines(sql, buildRecord(sql).line).map(({ id, day, text, task }) => {
+    return { line: id, day, text: task === null ? text : "", understood: [] };
+  });
+  return [...diaryReport(sql), ...since]
+    .toSorted((a, b) => b.day - a.day || (b.line ?? 0) - (a.line ?? 0))
+    .slice(0, SHOWN);
 }
 
-/** A line that no build has understood yet: an answer is shown by its job's title. */
-function reportedLine(sql: SqlStore, { id, day, text, task }: StoredLine): ReportedLine {
-  if (task === null) return { line: id, day, text, understood: [] };
-  const title = cardsById(sql, [task])[0]?.title ?? task;
-  return { line: id, day, text: "", understood: [`${text}: ${title}`] };
+/** Lines with the job's title for each answer, and what was answered; what is remarked of it stays. */
+function withTitles(sql: SqlStore, lines: readonly ReportedLine[]): readonly ReportedLine[] {
+  const numbers = lines.flatMap(({ line }) => line ?? []);
+  const answers = new Map(answersAmong(sql, numbers).map((answer) => [answer.id, answer]));
+  const tasks = [...answers.values()].flatMap(({ task }) => task ?? []);
+  const titles = new Map(cardsById(sql, tasks).map((card) => [card.id, card.fullTitle]));
+  return lines.map((line) => {
+    const answer = answers.get(line.line ?? 0);
+    const title = titles.get(answer?.task ?? "");
+    if (answer === undefined || title === undefined) return line;
+    const remarks = line.understood.flatMap((each) => each.split("; ").slice(1));
+    return {
+      ...line,
+      text: title,
+      understood: [[answerWords(answer.text), ...remarks].join("; ")],
+    };
+  });
 }
+
+const answerWords = (said: string) =>
+  said.startsWith(UNDO) ? `taken back: ${said.slice(UNDO.length)}` : said;

@@ -6,6 +6,7 @@ import {
   addLine,
   addWords,
   answeredSince,
+  answersAmong,
   diaryLines,
   newestAnswer,
   newestAnswers,
@@ -140,6 +141,10 @@ test("the tasks that were answered since an instant come back once each", async 
     ] as const)
       addLine(sql, { ...UP, text: saidAt % 3 === 0 ? "done" : "not yet", task, saidAt });
     addLine(sql, { ...UP, saidAt: SAVED_AT + 40 });
+    expect(answersAmong(sql, [1, 3, 5]).map(({ id, task }) => [id, task])).toEqual([
+      [1, "old"],
+      [3, "b"],
+    ]);
     return answeredSince(sql, SAVED_AT + 10);
   });
   expect([...found].sort()).toEqual(["a", "b"]);

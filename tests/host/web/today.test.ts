@@ -177,6 +177,17 @@ describe("a tap", () => {
     expect(await pageOf(link, SATURDAY + 86_400_000)).not.toContain("Done today</h2>");
   });
 
+  test("stands in the diary by its job's title and by whom, and so does its undoing", async () => {
+    await publish(at(SATURDAY), "noted", QUARRY);
+    const link = await imre("noted");
+    await tap(link, "Sown today");
+    await tap(link, "Undo");
+    const diary = await pageOf(`${link}diary`);
+    const noted = '<p>Sow carrots, Root bed<span class="faint"> (Imre)</span></p>';
+    expect(diary.split(noted)).toHaveLength(3);
+    expect(diary).toMatch(/small">taken back: done/);
+  });
+
   test("on the last job says that all is done", async () => {
     await publish(at(SATURDAY), "all", QUARRY);
     const link = await imre("all");

@@ -1,6 +1,7 @@
+import type { Measures } from "../../../base/index.ts";
 import { type Frame, renderPage } from "./frame.tsx";
 
-/** A line of the diary: its day in words, who said it (null: not known), what was said (empty for an answer tapped), and how it was understood. */
+/** A line of the diary: its day in words, who said it (null: not known), what was said, or to which job an answer was given, and how it was understood. */
 export type LineShown = {
   readonly day: string;
   readonly by: string | null;
@@ -20,6 +21,7 @@ export type ManyLines = {
 
 /** The diary: a line to add, what was said, newest first, and what the owner may take back in one go. */
 export type DiaryPageProps = {
+  readonly measures: Measures;
   readonly today: string;
   readonly said: string;
   readonly wrong: string | null;
@@ -30,7 +32,7 @@ export type DiaryPageProps = {
 /** Something that happened said in plain words, and what was said before. */
 export function diaryPage(
   frame: Frame,
-  { today, said, wrong, lines, many }: DiaryPageProps,
+  { measures, today, said, wrong, lines, many }: DiaryPageProps,
 ): string {
   return renderPage({
     title: "The diary",
@@ -40,7 +42,8 @@ export function diaryPage(
       <>
         <p>
           What was done, seen or measured, in plain words: carrots up, beets thinned, soil in the
-          South bed 12 °C, slugs ate the lettuce. What follows from it moves.
+          South bed {measures === "us" ? "58 °F" : "14 °C"}, slugs ate the lettuce. The jobs that
+          hang on it move.
         </p>
         <form method="post">
           <label for="say">What happened?</label>
@@ -53,17 +56,17 @@ export function diaryPage(
         </form>
         {wrong !== null && <p role="alert">{wrong}</p>}
         {lines.length > 0 && (
-          <dl>
-            {lines.map(({ day, by, text, understood }) => (
+          <dl class="entries">
+            {lines.map(({ day, by, text, understood }, i) => (
               <>
-                <dt>
-                  {day}
-                  {by !== null && <span class="faint">, {by}</span>}
-                </dt>
+                {day !== lines[i - 1]?.day && <dt>{day}</dt>}
                 <dd>
-                  {text !== "" && <p>{text}</p>}
+                  <p>
+                    {text}
+                    {by !== null && <span class="faint"> ({by})</span>}
+                  </p>
                   {understood.map((each) => (
-                    <p class="faint">{each}</p>
+                    <p class="faint small">{each}</p>
                   ))}
                 </dd>
               </>

@@ -111,7 +111,6 @@ function Open({ job, to, open }: ShownWith<OpenJob> & { readonly open: boolean }
           </span>
         </summary>
         {text !== "" && <p class="text">{text}</p>}
-        {why.length > 0 && <p class="text faint">{why.join("\n")}</p>}
         <MovedBy moved={moved} />
         {each.length > 0 && (
           <ul class="each">
@@ -125,6 +124,7 @@ function Open({ job, to, open }: ShownWith<OpenJob> & { readonly open: boolean }
           </ul>
         )}
         {taps && each.length === 0 && <Taps taps={{ ...taps, done: null }} to={to} of={title} />}
+        {why.length > 0 && <p class="text faint">{why.join("\n")}</p>}
         {href !== null && (
           <p>
             <a href={href}>

@@ -110,16 +110,19 @@ type ReportSections = {
   readonly foot: readonly string[];
 };
 
+/** What a report says first, place by place, and last; short places are rows as the days of a week are. */
 function ReportSections({ head, sections, foot }: ReportSections) {
   return (
     <>
       <p class="text">{head.join("\n")}</p>
-      {sections.map(({ name, lines }) => (
-        <>
-          <h2>{name.replace(/:$/, "")}</h2>
-          <p class="text">{lines.join("\n")}</p>
-        </>
-      ))}
+      <dl class="places">
+        {sections.map(({ name, lines }) => (
+          <div>
+            <dt>{name.replace(/:$/, "")}</dt>
+            <dd class="text">{lines.join("\n")}</dd>
+          </div>
+        ))}
+      </dl>
       {foot.length > 0 && <p class="text">{foot.join("\n")}</p>}
     </>
   );

@@ -2,7 +2,8 @@ import { SANS, SERIF } from "./type.ts";
 
 /**
  * Jobs on a page: `jobs` a list of them; in each `job` a `line` of what, facts and how long it keeps, with the wanted answer
- * `at-side`, under the thumb, where its undoing comes afterwards. `answered` is one that was answered. `week` is seven days, as
+ * `at-side`, under the thumb. `answered` is one that was answered; its undoing stands at the other side, so that a double tap
+ * takes nothing back. `week` is seven days, as
  * rows on a phone and as columns on a desk; `today` is the page's two columns there.
  */
 export const JOB_STYLE = `
@@ -12,7 +13,7 @@ export const JOB_STYLE = `
   border-bottom: 1px solid var(--rule); padding: 0.5rem 0; scroll-margin-top: 30vh;
 }
 .job > :first-child { grid-column: 1 / -1; grid-row: 1; }
-.job summary, .answered > div { padding-right: 8.25rem; min-height: 3.5rem; align-items: flex-start; }
+.job summary { padding-right: 8.25rem; min-height: 3.5rem; align-items: flex-start; }
 .job:not(:has(> .at-side)) summary { padding-right: 0; }
 .job summary { gap: 0.5rem; }
 .job summary::before { margin-top: 0.55rem; }
@@ -30,10 +31,11 @@ s.what { color: var(--faint); text-decoration-thickness: 1.5px; }
 .each > li { border-top: 1px solid var(--rule); padding: 0.5rem 0; }
 .each p { margin: 0; }
 .each form { margin: 0.5rem 0; }
-.answered { background: var(--wash); }
-.answered > div { padding-left: 0.75rem; padding-top: 0.4rem; }
+.answered { background: var(--wash); grid-template-columns: 5rem minmax(0, 1fr); }
+.answered > div:first-child { grid-column: 2; padding-top: 0.4rem; padding-right: 0.5rem; min-height: 3.75rem; }
+.answered .small { margin: 0; }
 .answered details.small > summary { min-height: 2.75rem; padding-right: 0; }
-.answered .at-side { margin-right: 0.5rem; }
+.answered .at-side { grid-column: 1; margin-left: 0.5rem; }
 :target { box-shadow: -0.625rem 0 0 var(--paper), -0.875rem 0 0 var(--link); }
 .week { list-style: none; margin: 0; padding: 0; }
 .week > li { display: grid; grid-template-columns: 6.25rem minmax(0, 1fr); border-bottom: 1px solid var(--rule); padding: 0.2rem 0; }

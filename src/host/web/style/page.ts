@@ -8,7 +8,7 @@ import { SANS, SERIF } from "./type.ts";
  *   takes something away;
  * - `note` what was just done or has to be known, `warning` the same where it should be seen first;
  * - `ask` a fold that asks once more before something is taken away (see `AskFirst`);
- * - `list` places or things one under another with a thin line between; `facts` a list of short facts on one line; `who` whose a job is;
+ * - `list` places or things one under another with a thin line between; `entries` days with what was said on each; `places` a list of names, each with its lines; `facts` a list of short facts on one line; `who` whose a job is;
  * - `desk` a part that may be as wide as a desk's screen.
  */
 export const PAGE_STYLE = `
@@ -52,6 +52,11 @@ summary::before {
 .list > li { border-bottom: 1px solid var(--rule); padding: 0.6rem 0; }
 .list > li > a { display: inline-block; font-size: 1.25rem; font-weight: 600; padding: 0.4rem 0; }
 .list > li > p { margin: 0; }
+.places > div { border-top: 1px solid var(--rule); padding: 0.5rem 0; }
+.places dt { margin: 0; }
+.entries dt { border-bottom: 1.5px solid var(--ink); margin-top: 1.5rem; }
+.entries dd { border-bottom: 1px solid var(--rule); padding: 0.4rem 0; }
+.entries p { margin: 0; }
 .facts { font: 400 0.9375rem/1.4 ${SANS}; color: var(--faint); margin: 0; }
 .who { font: 600 0.9375rem/1.3 ${SANS}; border: 1.5px solid currentColor; border-radius: 1rem; padding: 0.05rem 0.6rem; white-space: nowrap; }
 .note { border: 1.5px solid var(--rule); background: var(--wash); border-radius: 0.3rem; padding: 0.75rem 1rem; margin: 0 0 1rem; }
@@ -62,6 +67,7 @@ img { display: block; width: 100%; height: auto; }
 a:has(> img) { display: block; }
 .qr { display: block; width: 16rem; max-width: 100%; height: auto; margin: 1rem 0; }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+@media (min-width: 40rem) { .places > div { display: grid; grid-template-columns: 10rem minmax(0, 1fr); } }
 @media (min-width: 62rem) {
   body { padding-top: 2rem; }
   .desk, .plan { --wide: min(72rem, 92vw); width: var(--wide); margin-left: calc((40rem - var(--wide)) / 2); }

@@ -34,7 +34,7 @@ test("frost tonight asks for a low, says what is none, and tells the night secti
       beds: null,
       forecast: null,
     }),
-  ).toContain("<h2>Bags</h2>");
+  ).toContain("<dt>Bags</dt>");
 });
 
 test("the room in the beds is asked by bed, the one that was asked about stays chosen", () => {
@@ -46,7 +46,7 @@ test("the room in the beds is asked by bed, the one that was asked about stays c
   const html = roomPage(FRAME, { beds, bed: "bags", report: told, drawing: null });
   expect(html).toMatch(/<option value="bags" selected[^>]*>Bags/);
   expect(html).toContain("Root &lt;bed&gt;");
-  expect(html).toContain("<h2>Safe</h2>");
+  expect(html).toContain("<dt>Safe</dt>");
   expect(roomPage(FRAME, { beds: [], bed: null, report: null, drawing: null })).toContain(
     "names no beds",
   );

@@ -4,8 +4,9 @@ import { JOB_STYLE } from "../../../../src/host/web/style/job.ts";
 const rule = (selector: string) =>
   JOB_STYLE.split("\n").find((line) => line.startsWith(`${selector} {`)) ?? "";
 
-test("the wanted answer is large, at the side of the thumb, and its undoing comes in the same place", () => {
+test("the wanted answer is large, at the side of the thumb, and its undoing at the other, safe from a double tap", () => {
   expect(rule(".at-side")).toContain("grid-column: 2; grid-row: 1");
+  expect(rule(".answered .at-side")).toContain("grid-column: 1;");
   expect(Number(/min-height: ([\d.]+)rem/.exec(rule(".at-side button"))?.[1])).toBeGreaterThan(3);
 });
 
