@@ -43,9 +43,11 @@ function shownOf(gardenRequest: GardenRequest, key: string, to: string): EventPa
   });
   if (event === null && rows.length === 0) return null;
   const [only] = rows.length === 1 ? rows : [];
+  const isAlone = event === null || event.tasks.length === 1;
   const hours = hoursOf(gardenRequest, event);
   return {
-    title: event?.title ?? only?.job.title ?? "These jobs have moved or are done",
+    title:
+      (isAlone ? only?.job.title : null) ?? event?.title ?? "These jobs have moved or are done",
     when: event === null ? "" : `${sayWeekday(event.day)}${hours === "" ? "" : `, ${hours}`}`,
     jobs: rows.map((placed) => (event && placed.day === event.day ? placed.job : moved(placed))),
     text: only ? "" : (event?.text ?? ""),

@@ -56,9 +56,14 @@ export function withAnswer(
   answer: StoredLine | undefined,
   stored: StoredGarden,
 ): TaskCard {
-  if (answer?.text === `${UNDO}done`) return { ...card, done: null };
+  if (answer?.text === `${UNDO}done`) return { ...card, done: null, text: undoneText(card) };
   if (answer?.text !== "done") return card;
   return { ...card, done: { day: answer.day, by: nameOf(answer.person, stored) } };
+}
+
+/** A card's text without its first line where that says that it is done. */
+function undoneText({ done, text }: TaskCard): string {
+  return done === null ? text : text.split("\n").slice(1).join("\n");
 }
 
 /** What a person is called in the newest plan that names them; their key where none does; null for nobody. */

@@ -76,7 +76,11 @@ describe("an answer that no build knows yet", () => {
 
   test("takes back what was done, and changes nothing else", () => {
     const done = { ...CARD, done: { day: TODAY, by: null } };
-    expect(withAnswer(done, line("undo: done"), garden)).toEqual(CARD);
+    const told = { ...done, text: "Done 8 May.\nTwo fingers apart." };
+    expect(withAnswer(told, line("undo: done"), garden)).toEqual({
+      ...CARD,
+      text: "Two fingers apart.",
+    });
     for (const text of ["not yet", "up", "undo: left this year"])
       expect(withAnswer(done, line(text), garden)).toBe(done);
     expect(withAnswer(CARD, undefined, garden)).toBe(CARD);
