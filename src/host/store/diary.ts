@@ -64,7 +64,7 @@ export function answersIn(sql: SqlStore): readonly StoredLine[] {
 /** Those of some lines, by their numbers, that answer a task. */
 export function answersAmong(sql: SqlStore, lines: readonly number[]): readonly StoredLine[] {
   const query = `SELECT ${COLUMNS} FROM diary WHERE task IS NOT NULL AND id IN (SELECT value FROM json_each(?1))`;
-  return sql.rows<DiaryRow>(query, JSON.stringify(lines)).map(lineOf);
+  return sql.rows<DiaryRow>(query, JSON.stringify(lines)).flatMap(linesOf);
 }
 
 /** The newest line that answers a task; null where none does. */
