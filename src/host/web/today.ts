@@ -223,6 +223,7 @@ const COLD: ReadonlySet<string> = new Set(["frost tonight", "first frost"]);
 
 function tonightOf(gardenRequest: GardenRequest): string {
   if (gardenRequest.link.role === "reader") return "";
-  const [night] = forecastOf(gardenRequest)?.shown.nights ?? [];
+  // What the night asks for stands on the page of the frost, which may load the engine for it.
+  const [night] = forecastOf(gardenRequest, () => "")?.shown.nights ?? [];
   return night?.name === "Tonight" ? `${night.low} by the forecast.` : "";
 }
