@@ -65,9 +65,7 @@ function isOpen(sql: SqlStore, record: PollRecord, link: string): boolean {
 async function writeFirst(context: GardenContext, asked: PollRequest): Promise<PollAnswer> {
   const { sql } = context;
   try {
-    const { number, code } = buildRecord(sql);
-    // Of a build that is not to be trusted no feed is begun.
-    if ((number === 0 || code === "") && !(await context.buildNow())) return { kind: "later" };
+    if (buildRecord(sql).number === 0 && !(await context.buildNow())) return { kind: "later" };
     await writeFeed(context, await context.engine(), asked);
   } catch (error) {
     logFailure("writing a feed", error, asked.garden);
