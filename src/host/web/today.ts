@@ -5,6 +5,7 @@ import { answeredSince } from "../store/diary.ts";
 import { zoneOf } from "../store/gardens.ts";
 import { cardsById } from "../store/tasks.ts";
 import { pageResponse } from "./answers.ts";
+import { bedsOfToday } from "./beds.ts";
 import { chosenBetween, daysAhead } from "./days-ahead.ts";
 import { forecastOf } from "./forecast.ts";
 import {
@@ -41,6 +42,7 @@ export async function answerToday(gardenRequest: GardenRequest): Promise<Respons
     notices: [...damageTold(gardenRequest), ...noticesOf(gardenRequest)],
     lead: [...leadOf(gardenRequest, sections, answered), ...(rest ? [rest.words] : [])],
     ...{ sections: [...sections, ...waiting], answered, calendar, to: `${base}${SAID}` },
+    beds: link.role === "reader" ? null : bedsOfToday(gardenRequest),
     tonight: tonightOf(gardenRequest),
     weeks: isQuiet ? [] : weeks,
     quiet: rest?.quiet ?? null,

@@ -42,6 +42,12 @@ test("for today's jobs, those beds alone that have one, with what is to be done"
   expect(svg).not.toContain("South bed");
 });
 
+test("today's page shows them, with the names of the beds, and not on a day without jobs in any", async () => {
+  expect(await svgAt("")).toMatch(/<img src="[^"]+beds\.svg\?for=jobs" alt="[^"]*Root bed[^"]*"/);
+  const idle = shellWith({ engine, now: () => Date.UTC(2027, 4, 13, 9) });
+  expect(await (await ask(idle, helper)).text()).not.toContain("beds.svg");
+});
+
 test("a garden without beds, and a day without jobs in any, have no drawing", async () => {
   const idle = shellWith({ engine, now: () => Date.UTC(2027, 4, 13, 9) });
   const bare = "bare-of-beds";

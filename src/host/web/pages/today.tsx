@@ -1,3 +1,4 @@
+import { type BedsOfToday, BedsToday } from "./beds.tsx";
 import { type DayAhead, Days } from "./days.tsx";
 import { type Frame, renderPage } from "./frame.tsx";
 import { JobRows, type JobShown } from "./job-row.tsx";
@@ -30,6 +31,8 @@ export type TodayPageProps = {
   readonly sections: readonly JobSection[];
   /** What was answered a while ago or written down as done today. */
   readonly answered: readonly JobShown[];
+  /** The drawing of today's jobs on the beds; null where none is in a bed. */
+  readonly beds: BedsOfToday | null;
   /** Tonight's low by the forecast; empty where none is asked for. */
   readonly tonight: string;
   readonly weeks: readonly (readonly DayAhead[])[];
@@ -43,7 +46,8 @@ export type TodayPageProps = {
 
 /** Today: what is to be done, by whom, what waits; then the days to come. */
 export function todayPage(frame: Frame, shown: TodayPageProps): string {
-  const { day, notices, lead, sections, answered, tonight, weeks, quiet, to, calendar } = shown;
+  const { day, notices, lead, sections, answered, beds, tonight, weeks, quiet, to, calendar } =
+    shown;
   return renderPage({
     title: frame.garden,
     under: day,
@@ -83,6 +87,7 @@ export function todayPage(frame: Frame, shown: TodayPageProps): string {
                 {calendar.words}
               </a>
             </p>
+            {beds && <BedsToday {...beds} />}
           </aside>
         </div>
         {quiet && <Quiet quiet={quiet} to={to} />}

@@ -9,7 +9,7 @@ const JOB: OpenJob = {
 };
 const EMPTY: TodayPageProps = {
   ...{ day: "Saturday 8 May", notices: [], lead: ["Nothing to do today."], sections: [] },
-  ...{ answered: [], tonight: "", weeks: [], quiet: null, to: "/g/l/m/said" },
+  ...{ answered: [], beds: null, tonight: "", weeks: [], quiet: null, to: "/g/l/m/said" },
   calendar: { words: "Put it in my calendar", href: "/g/l/m/calendar" },
 };
 
@@ -60,4 +60,11 @@ test("done jobs stand below those that are open, tonight's low beside them, the 
   const places = order.map((each) => html.indexOf(each));
   expect(places).toEqual(places.toSorted((a, b) => a - b));
   expect(places).not.toContain(-1);
+});
+
+test("today's jobs are shown on the beds below what is said of them", () => {
+  const beds = { src: "/g/l/m/beds.svg?for=jobs", names: ["Root <bed>", "Bags"], heightPx: 380 };
+  const html = page({ beds, sections: [{ name: "", folded: false, jobs: [JOB], rest: "" }] });
+  expect(html.indexOf("beds.svg")).toBeGreaterThan(html.indexOf("Sow beets"));
+  expect(page({})).not.toContain("beds.svg");
 });
