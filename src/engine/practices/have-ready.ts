@@ -53,7 +53,11 @@ const broughtWith = (things: readonly string[]) =>
 export type JobOnDay = { readonly task: Task; readonly day: Day };
 
 /** A job with those of its needs that no earlier job of its planting, its bed or, where it serves all, its practice has named. */
-type ThingsForJob = JobOnDay & { readonly things: readonly string[] };
+type ThingsForJob = JobOnDay & {
+  readonly things: readonly string[];
+  /** Needs of jobs that these things serve as well: `compost or plant food`, where it is compost. */
+  readonly served: readonly string[];
+};
 
 /** How much mix the bags take in all, from planting to the last lift. */
 function mixSentences(
@@ -70,7 +74,7 @@ function objectFor({ task }: ThingsForJob, context: SowingContext | undefined): 
 }
 
 function readyParts(needed: ThingsForJob, context: SowingContext | undefined): TaskParts {
-  const { task, day, things } = needed;
+  const { task, day, things, served } = needed;
   const all = practiceOf(task.practice).thingsFor !== null;
   const due = plus(day, -AHEAD_DAYS);
   return {
@@ -92,7 +96,7 @@ function readyParts(needed: ThingsForJob, context: SowingContext | undefined): T
     because: [["A Saturday at least a week before it is needed, ", { day }, "."]],
     basis: combineBasis(task.basis),
     hangsOn: [task.id],
-    brings: broughtWith(things),
+    brings: [...broughtWith(things), ...served],
   };
 }
 
@@ -104,7 +108,7 @@ function thingsForJobs(jobs: readonly JobOnDay[]): readonly ThingsForJob[] {
     .map(({ task, day }) => {
       const things = [...new Set(task.needs)].filter((thing) => !named.has(thing));
       for (const thing of broughtWith(things)) named.add(thing);
-      return { task, day, things };
+      return { task, day, things, served: [] };
     })
     .filter(({ things }) => things.length > 0)
     .reduce<readonly ThingsForJob[]>(togetherOnOneRound, []);
@@ -117,10 +121,11 @@ function togetherOnOneRound(
 ): readonly ThingsForJob[] {
   const last = told.at(-1);
   if (!last || roundFor(last) !== roundFor(next)) return [...told, next];
-  const more = next.things.filter(
-    (thing) => !thing.split(" or ").some((either) => last.things.includes(either)),
-  );
-  return [...told.slice(0, -1), { ...last, things: [...last.things, ...more] }];
+  const isServed = (thing: string) =>
+    thing.split(" or ").some((either) => last.things.includes(either));
+  const things = [...last.things, ...next.things.filter((thing) => !isServed(thing))];
+  const served = [...last.served, ...next.things.filter(isServed)];
+  return [...told.slice(0, -1), { ...last, things, served }];
 }
 
 const roundFor = ({ day }: JobOnDay) => everyOtherSaturday(plus(day, -AHEAD_DAYS));
