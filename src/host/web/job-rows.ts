@@ -208,8 +208,11 @@ function eachOf(cards: readonly TaskCard[]) {
   });
 }
 
-/** A job's title without its bed; of several tasks what is done to all of them. */
+/** A job's title without its bed; of several tasks what is done to all of them, and of what is carried out and in again what its event says. */
 function titleOf(group: readonly FoundTask[]): string {
+  const [first] = group;
+  const isCarried = group.length > 1 && group.every(({ card }) => card.minutes === null);
+  if (isCarried && first?.event?.tasks.length === group.length) return first.event.title;
   const titles = group.map(({ card }) => withoutBed(card.fullTitle, card.bed));
   return joinTitles([...new Set(titles)]);
 }

@@ -138,7 +138,7 @@ describe("several tasks", () => {
     expect(await titles("beds", {})).toEqual(["Thin a and b", "Thin c"]);
     expect(await titles("read", { link: { role: "reader" } })).toEqual(["Thin a, b and c"]);
     const carried = [...cards, other].map((each) => ({ ...each, minutes: null }));
-    expect(await titles("carried", { cards: carried })).toEqual(["Thin a, b and c"]);
+    expect(await titles("carried", { cards: carried })).toEqual(["Thin a and b, Root bed"]);
   });
 
   test("stay apart where they are told apart, and where they are to be", async () => {
