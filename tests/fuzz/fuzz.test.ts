@@ -34,3 +34,16 @@ test("a reader that throws is found, with the input that it threw over", () => {
     Array(3).fill("Error: a fault of ours"),
   );
 });
+
+test.each([
+  "2 May: __proto__",
+  "2 May: constructor up",
+  "2 May: valueOf ate it",
+  "__proto__: carrots up",
+])(
+  "what the fuzzer once found: a diary's line that is called as every object's own, %s",
+  (line) => {
+    expect(() => READERS.diary(`  - ${line}`)).not.toThrow();
+    expect(() => READERS.diary(line)).not.toThrow();
+  },
+);

@@ -83,7 +83,8 @@ function observeAll(
   if (plan && ofBed && ALL_BEDS.test(name))
     return plan.beds.map(({ key }) => doneTo(line, `${plan.year}/bed/${key}`, ofBed));
   const bed = plan && bedNamed(ALL_IN.exec(name)?.groups?.bed ?? "", [plan]);
-  const family = FAMILIES[name.replace(/^(?:all )?(?:the |my |our )?/, "")];
+  const bare = name.replace(/^(?:all )?(?:the |my |our )?/, "");
+  const family = Object.hasOwn(FAMILIES, bare) ? FAMILIES[bare] : undefined;
   if (!plan || (!bed && family === undefined)) return null;
   const isMeant = (planting: Planting) =>
     bed ? planting.bed === bed.key : cropFor(planting)?.family === family;

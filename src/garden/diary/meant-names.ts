@@ -14,7 +14,7 @@ const PARTS =
 export function withoutParts(name: string): string {
   const plain = name.replace(/^(?:all )?(?:of )?(?:the|our|my) /, "");
   const whole = plain.replace(PARTS, "").replace(/^seed (?=potato|garlic)/, "");
-  return NICKNAMES[whole] ?? whole;
+  return Object.hasOwn(NICKNAMES, whole) ? (NICKNAMES[whole] ?? whole) : whole;
 }
 
 /**

@@ -75,7 +75,7 @@ function longestFrom(
     const written = text.slice(from, to);
     if (/[^\p{L}\d' -]/u.test(written)) continue;
     if (NO_PLANTING.test(written)) return null;
-    const name = NICKNAMES[written] ?? written;
+    const name = (Object.hasOwn(NICKNAMES, written) ? NICKNAMES[written] : undefined) ?? written;
     if (isNamed(name, plans)) return { place: { from, to, name }, words: count };
   }
   return null;
