@@ -40,7 +40,7 @@ function YearHead({ report: { plan, today, goesOn } }: { readonly report: YearRe
     <header class="head">
       <h1 class="month">The year {plan.year}</h1>
       <p class="of">
-        {plan.name}, looked back on{upTo}
+        {plan.name}, as it went{upTo}
       </p>
       <p class="facts">{LEGEND}</p>
     </header>

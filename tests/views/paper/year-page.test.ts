@@ -17,6 +17,12 @@ describe("the year's sheet", () => {
     for (const day of looking(tag, "supposed").map(textIn)) expect(day).toMatch(/^about /);
   });
 
+  test("says whose year it was, and up to which day where it goes on", () => {
+    const headOf = (on: string) => looking(pageOf(LIVED, on), "of").map(textIn);
+    expect(headOf("2027-11-15")).toEqual(["Quarry Lane, as it went up to 15 Nov 2027"]);
+    expect(headOf("2028-11-15")).toEqual(["Quarry Lane, as it went"]);
+  });
+
   test("has a part for each thing the year left behind, and none without any", () => {
     expect(heads).toEqual([
       "Frost, lows and soil",

@@ -38,7 +38,13 @@ export function Quiet({ quiet, to }: { readonly quiet: QuietTime; readonly to: s
       {picture && (
         <Part name="The season to come">
           <a href={picture.href}>
-            <img src={picture.src} loading="lazy" alt="What grows when in each bed" />
+            <img
+              src={picture.src}
+              alt="What grows when in each bed"
+              width={390}
+              height={4200}
+              loading="lazy"
+            />
           </a>
         </Part>
       )}

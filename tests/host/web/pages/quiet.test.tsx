@@ -17,7 +17,9 @@ test("has a part for each thing there is to look at, and none for what there is 
     ...["What comes next", "The season to come", "Looking back"],
   ]);
   expect(html).toContain('<a href="/g/year/2026">How 2026 went</a>');
-  expect(html).toMatch(/<a href="\/g\/pictures"><img src="\/g\/season\.svg"[^>]* alt="[^"]+"/);
+  expect(html).toMatch(
+    /<a href="\/g\/pictures"><img src="\/g\/season\.svg" alt="[^"]+" width="390" height="\d+"/,
+  );
 });
 
 test("orders stand with the way to how much of each, where it is told", () => {
