@@ -1,4 +1,4 @@
-import { type Day, earliest, latest } from "../../base/index.ts";
+import { type Day, earliest, latest, plus } from "../../base/index.ts";
 import type { Task } from "../practices/all.ts";
 import { everyOtherSaturday } from "../practices/round.ts";
 import { why } from "../practices/sentence.ts";
@@ -71,13 +71,25 @@ function inGroups(tasks: readonly Task[]): readonly TaskGroup[] {
   );
 }
 
-/** The window for a whole group: the latest start and the earliest end, but never an end before its start. */
-function commonWindow(group: TaskGroup): Window {
+/**
+ * The window for a whole group: the latest start and the earliest end, but never an end before its start; where nobody is
+ * about in all that time, the first day on which somebody is, if any of the group can still wait for it.
+ */
+function commonWindow(group: TaskGroup, { around }: Household): Window {
   if (group.length === 1) return group[0].window;
   const from = latest(...group.map((task) => task.window.earliest));
-  const to = latest(from, earliest(...group.map((task) => task.window.latest)));
-  const due = earliest(to, latest(from, group[0].window.due));
-  return { earliest: from, due, latest: to, better: group[0].window.better };
+  const ends = group.map((task) => task.window.latest);
+  const common = latest(from, earliest(...ends));
+  const home = firstAround(around, from, latest(common, ...ends));
+  const last = home === null || home <= common ? common : home;
+  const due = earliest(last, latest(from, group[0].window.due));
+  return { earliest: from, due, latest: last, better: group[0].window.better };
+}
+
+/** The first day of two and those between on which somebody is about, or null. */
+function firstAround(around: Household["around"], from: Day, to: Day): Day | null {
+  for (let day = from; day <= to; day = plus(day, 1)) if (around(day)) return day;
+  return null;
 }
 
 /** What was last published for the whole group, where it is still valid; `calledSince` as of now. */
@@ -123,7 +135,7 @@ function onRound({ round }: Task, window: Window): Window {
 }
 
 function choose(group: TaskGroup, input: SchedulingInput, shared: Day | undefined): Choice {
-  const own = commonWindow(group);
+  const own = commonWindow(group, input.household);
   const { publishedState, weatherAsOf } = input;
   const later = movedWindow(
     publishedState[group[0].id],

@@ -212,9 +212,12 @@ function perennialLines(chances: readonly CropChance[]): readonly string[] {
   );
 }
 
+/** All on one line: there are few. */
 function soilLines(chances: readonly CropChance[]): readonly string[] {
   const wanted = chances.filter(({ verdict }) => verdict !== "too late");
-  return linesByWording(wanted, ({ verdict, opens }) =>
+  const groups = groupsBy(wanted, ({ verdict, opens }) =>
     verdict === "not yet" && opens !== null ? `from ${sayDay(opens)}` : "to be dug in this year",
   );
+  const wording = [...groups].map(([when, all]) => `${when}: ${waysText(all)}`).join("; ");
+  return wording === "" ? [] : [capital(wording)];
 }

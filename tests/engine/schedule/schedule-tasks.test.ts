@@ -18,6 +18,24 @@ const ids = (placed: readonly { readonly task: { readonly id: string } }[]) =>
   placed.map((each) => each.task.id);
 const beside = (id: string, given: Parameters<typeof taskOf>[0] = {}) => taskOf({ id, ...given });
 
+describe("tasks that share a day", () => {
+  const away = [{ person: null, from: SATURDAY, to: inDays(8) }];
+  const both = (latest: number) => [
+    beside("a", { window: windowOf(0, 5), together: "a" }),
+    beside("b", { window: windowOf(0, latest), together: "a" }),
+  ];
+  const days = (latest: number) =>
+    scheduleTasks(both(latest), placingOf([], away)).map(({ day }) => day);
+
+  test("wait past the end of one, where all are away till then and the other can", () => {
+    expect(days(12)).toEqual([inDays(9), inDays(9)]);
+  });
+
+  test("stay on their day where none can wait so long", () => {
+    expect(days(7)).toEqual([SATURDAY, SATURDAY]);
+  });
+});
+
 describe("harm", () => {
   test("weighs ten times more from step to step", () => {
     expect(HARM_WEIGHT).toEqual({ tonight: 100, "this week": 10, "when you can": 1 });
