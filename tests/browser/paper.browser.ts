@@ -23,10 +23,11 @@ async function printed(page: Page, format: Size) {
 /** Letters and digits alone, since lines break elsewhere on paper. */
 const bare = (text: string) => text.replace(/[^\p{L}\p{N}]+/gu, "");
 
-/** The lines that the page has to show on paper: what is neither form nor way on. */
+/** The lines that the page has to show on paper: what is neither form nor way on, nor said to a screen reader alone. */
 function linesOf(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
-    const inside = (each: Element) => each.closest("form, nav, .do, script, style, title") === null;
+    const inside = (each: Element) =>
+      each.closest("form, nav, .do, .unseen, script, style, title") === null;
     const leaves = [...document.querySelectorAll("body *")].filter(
       (each) => each.children.length === 0 && inside(each),
     );

@@ -73,7 +73,8 @@ a:has(> img) { display: block; }
   .desk, .plan { --wide: min(72rem, 92vw); width: var(--wide); margin-left: calc((40rem - var(--wide)) / 2); }
 }
 @media print {
-  form, .do { display: none; }
+  form:not(.ticks form), .do { display: none !important; }
+  details::details-content { content-visibility: visible; block-size: auto; }
   main { max-width: none; }
   body { padding: 0; font-size: 11pt; }
 }
