@@ -59,6 +59,9 @@ export async function answerSaid(gardenRequest: GardenRequest): Promise<Response
 /** As long after it was answered a job keeps its place on the page [ms], so that nothing moves under a thumb. Source: house rule. */
 const STAYS_MS = 10 * 60_000;
 
+/** What was taken back stays where it was tapped if it is due in so many days; a job of next month is none of today's. */
+const NEAR_DAYS = 7;
+
 /** Work that is nobody's to answer: it is told above the jobs. */
 const isNotice = ({ kind }: Event) => kind === "warning" || kind === "away";
 
@@ -76,8 +79,11 @@ function jobsOfToday(view: GardenView): {
     link.role === "reader" ? [] : answeredSince(context.sql, context.now() - MS_PER_DAY);
   const all = jobRows(view, [...new Set([...planned, ...openTasks(view), ...recent])]);
   const stays = ({ saidAt }: PlacedJob) => context.now() - saidAt < STAYS_MS;
+  const isNear = ({ day }: PlacedJob) => day <= plus(today, NEAR_DAYS);
   const isShown = (placed: PlacedJob) =>
-    stays(placed) || (placed.job.kind === "open" && placed.day <= today);
+    placed.job.kind === "open"
+      ? placed.day <= today || (stays(placed) && isNear(placed))
+      : stays(placed);
   const isOver = (placed: PlacedJob) =>
     placed.job.kind === "answered" && !stays(placed) && isOfToday(placed, view);
   const isLate = ({ job, day }: PlacedJob) => job.kind === "open" && day < today;

@@ -165,6 +165,22 @@ describe("a tap", () => {
     },
   );
 
+  test("on a job of next month, once it is taken back, is none of today's", async () => {
+    await publish(at(SATURDAY), "ahead", QUARRY);
+    const link = await imre("ahead");
+    const before = jobsOn(await pageOf(link));
+    const say = async (answer: string) => {
+      const headers = { "content-type": "application/x-www-form-urlencoded" };
+      const body = String(new URLSearchParams({ task: "2027/carrot/harvest/1", say: answer }));
+      const answered = await ask(at(SATURDAY), `${link}said`, { method: "POST", body, headers });
+      expect(answered.status).toBe(303);
+    };
+    await say("done");
+    expect(jobsOn(await pageOf(link))).toHaveLength(before.length + 1);
+    await say("undo: done");
+    expect(jobsOn(await pageOf(link, SATURDAY + MINUTE_MS))).toEqual(before);
+  });
+
   test("some time later stands below, among what is done today, and no more tomorrow", async () => {
     await publish(at(SATURDAY), "later", QUARRY);
     const link = await imre("later");
