@@ -74,7 +74,7 @@ function leaveSentences(garden: WholeGarden, left: readonly SowingContext[]): re
   const sweet = left.some(({ crop }) => SWEETENED.includes(crop.family));
   const names = listWithin(inWalkingOrder(garden, left), LONGEST.left);
   const more = sweet ? ", and makes roots and cabbages sweeter" : "";
-  return [how(`Leave ${names}: a light frost will not hurt them${more}.`)];
+  return [how(`Leave ${names}: a light frost will do no damage${more}.`)];
 }
 
 /** Whether it still stands on a day and frost does it no harm that matters. */

@@ -12,7 +12,7 @@ import { formOf } from "./body.ts";
 import { writeAndRebuild } from "./garden-context.ts";
 import { frameOf, type GardenRequest, todayIn, withYear } from "./garden-request.ts";
 import { sayPerson } from "./link-offers.ts";
-import { diaryPage, type ManyLines } from "./pages/diary.tsx";
+import { diaryPage, type ManyLines, NEWEST } from "./pages/diary.tsx";
 
 /** Bytes of a line and its day. */
 const MOST_BYTES = 4000;
@@ -40,7 +40,7 @@ export async function answerDiary(gardenRequest: GardenRequest): Promise<Respons
     return show(gardenRequest, today, { said: text.slice(0, MOST_LETTERS), wrong });
   const said = { day, text, task: null, person: link.person, saidAt: context.now() };
   writeAndRebuild(context, () => addWords(context.sql, said), Boolean);
-  return plain(303, "Written down.\n", { Location: new URL(request.url).pathname });
+  return plain(303, "Written down.\n", { Location: `${new URL(request.url).pathname}#${NEWEST}` });
 }
 
 type LineChecking = { readonly today: Day; readonly stored: StoredGarden };
@@ -64,10 +64,11 @@ function show(
     context.sql,
     reported.flatMap(({ line }) => line ?? []),
   );
+  const newest = Math.max(...reported.map(({ line }) => line ?? 0));
   const lines = reported.map(({ line, day, text, understood }) => {
     // Of a line in a plan it is not known who wrote it.
     const by = line === null ? null : sayPerson(stored, people.get(line) ?? null);
-    return { day: sayDay(day, true), by, text, understood };
+    return { day: sayDay(day, true), by, text, understood, isNewest: line === newest };
   });
   const measures = stored.plans.at(-1)?.summary.measures ?? "metric";
   const shown = {

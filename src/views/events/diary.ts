@@ -37,7 +37,7 @@ export function reportDiary(plans: readonly Plan[], today: Day): readonly DiaryL
   const remarksOn = (observation: Observation) => [
     ...(said.get(observation) ?? []),
     ...[orphaned(observation)].flat(),
-    ...(observation.day > today ? ["is dated a day still to come"] : []),
+    ...(observation.day > today ? ["its day is still to come"] : []),
   ];
   return readings.map(({ line, observations }) => ({
     line,

@@ -28,10 +28,10 @@ export type FrostTonightText = {
 
 const LEAVE_REASONS: Readonly<Record<LeaveReason, string>> = {
   "not up": "nothing is up yet, and what lies in the ground is safe",
-  "stands the winter": "cold as this will not hurt them",
+  "stands the winter": "cold like this will do no damage",
   "under the soil": "the tops may go, what you eat is safe under the soil",
   hardy: "hardy enough",
-  "light frost only": "a light frost will not hurt them",
+  "light frost only": "a light frost will do no damage",
   "warm enough": "not cold enough to do harm",
   "under fabric": "already under fabric, and that is enough",
   "under cloches": "the cloches over it are enough; shut their ends",

@@ -69,7 +69,7 @@ function galeWords(plan: Plan, hard: Extract<HardDay, { kind: "gale" }>): HardDa
         ? [`Weigh down or bury the edges of what lies over ${joinFirst(hard.covered, NAMES)}.`]
         : []),
       ...(hard.hardening.length > 0
-        ? [`Keep ${joinFirst(hard.hardening, NAMES)} in: a day lost will not hurt them.`]
+        ? [`Keep ${joinFirst(hard.hardening, NAMES)} in: a day lost is no matter.`]
         : []),
       "Tie in what is tall.",
       `The forecast says gusts to ${gust}.`,

@@ -44,7 +44,7 @@ describe("the warning of the first frost", () => {
   test("names what is tender by bed in walking order, and what may stay", () => {
     const text = said(warnings(FULL)[0]);
     expect(text).toContain("pick before it: tomatoes, hoop tomatoes (South bed).");
-    expect(text).toMatch(/Leave .*late turnips.* \(Root bed\).*: a light frost will not hurt them/);
+    expect(text).toMatch(/Leave .*late turnips.* \(Root bed\).*: a light frost will do no damage/);
     expect(text).toContain("makes roots and cabbages sweeter");
     expect(text).not.toMatch(/Leave [^:]*tomatoes/);
     expect(text).not.toContain("garlic");

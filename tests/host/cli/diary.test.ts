@@ -51,7 +51,7 @@ describe("diary", () => {
     expect(await told("4 June: slugs ate the beets", "5 June: beets thinned")).toContain(
       "    was lost on 4 June, so it moves nothing\n",
     );
-    expect(await told("9 June: carrots up")).toContain("    is dated a day still to come\n");
+    expect(await told("9 June: carrots up")).toContain("    its day is still to come\n");
   });
 
   test("says so where nothing is written", async () => {

@@ -33,7 +33,7 @@ async function rows() {
 describe("a line said on the diary's page", () => {
   test("is written down once with its day and who said it, and leads back", async () => {
     const answer = await ask(shell, page, say("  a fox\r\n came by ", "2027-05-05"));
-    expect([answer.status, answer.headers.get("location")]).toEqual([303, page]);
+    expect([answer.status, answer.headers.get("location")]).toEqual([303, `${page}#newest`]);
     await ask(shell, page, say("a fox came by", "2027-05-05"));
     const row = { day: "2027-05-05", text: "a fox came by", task: null, person: "imre" };
     expect(await rows()).toEqual([row]);

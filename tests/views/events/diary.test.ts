@@ -25,7 +25,7 @@ test("each line is told with what was understood, what no longer holds and what 
   expect(up?.[0]).toMatchObject({ text: expect.stringMatching(/^Carrot is up$/) });
   expect(up?.[0]?.remarks[0]).toMatch(/no longer holds/);
   expect(fox).toEqual([{ text: "Kept as a note", remarks: [] }]);
-  expect(beets?.[0]?.remarks).toContain("is dated a day still to come");
+  expect(beets?.[0]?.remarks).toContain("its day is still to come");
 });
 
 test("work on a bed and on the garden is told by their names", () => {

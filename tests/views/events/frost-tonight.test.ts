@@ -27,7 +27,7 @@ describe("a frost night in words", () => {
   test("says bed by bed what to bury, cover and leave, and what is alike in one line", () => {
     expect(inBed("Bags", "2027-05-29", 29)?.[0]).toMatch(/^Bury the shoots of potatoes/);
     expect(inBed("Root bed", "2027-06-15", 29)).toEqual([
-      "Leave carrots and beets: a light frost will not hurt them.",
+      "Leave carrots and beets: a light frost will do no damage.",
     ]);
     expect(inBed("South bed", "2027-06-15", 33)).toEqual(["Cover tomatoes with heavy fabric."]);
     expect(inBed("South bed", "2027-06-15", 29)?.[0]).toContain("it may just save them");

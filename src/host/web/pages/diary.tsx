@@ -7,7 +7,12 @@ export type LineShown = {
   readonly by: string | null;
   readonly text: string;
   readonly understood: readonly string[];
+  /** Whether it was written last. */
+  readonly isNewest: boolean;
 };
+
+/** The place on the page of what was written last. */
+export const NEWEST = "newest";
 
 /** What one person wrote in great number on a day: who (key, and name as it is shown), and the lines' numbers from first to last. */
 export type ManyLines = {
@@ -57,10 +62,10 @@ export function diaryPage(
         {wrong !== null && <p role="alert">{wrong}</p>}
         {lines.length > 0 && (
           <dl class="entries">
-            {lines.map(({ day, by, text, understood }, i) => (
+            {lines.map(({ day, by, text, understood, isNewest }, i) => (
               <>
                 {day !== lines[i - 1]?.day && <dt>{day}</dt>}
-                <dd>
+                <dd id={isNewest ? NEWEST : undefined}>
                   <p>
                     {text}
                     {by !== null && <span class="faint"> ({by})</span>}

@@ -5,9 +5,15 @@ const FRAME = { garden: "Quarry Lane", base: "/g/l/m/", ways: [] };
 
 test("a line is said in words for a day not after today, and what was said stands below", () => {
   const lines = [
-    { day: "24 May 2027", by: "Oda", text: "carrots <up>", understood: ["seen: carrots up"] },
-    { day: "24 May 2027", by: null, text: "sun", understood: [] },
-    { day: "23 May 2027", by: null, text: "rain", understood: [] },
+    {
+      day: "24 May 2027",
+      by: "Oda",
+      text: "carrots <up>",
+      understood: ["seen: carrots up"],
+      isNewest: true,
+    },
+    { day: "24 May 2027", by: null, text: "sun", understood: [], isNewest: false },
+    { day: "23 May 2027", by: null, text: "rain", understood: [], isNewest: false },
   ];
   const many = [
     {
@@ -29,6 +35,7 @@ test("a line is said in words for a day not after today, and what was said stand
     ...["24 May 2027", "23 May 2027"],
   ]);
   expect(html).toContain("seen: carrots up");
+  expect(html.match(/<dd id="newest">/g)).toHaveLength(1);
   expect(html).toContain('<p>carrots &lt;up&gt;<span class="faint"> (Oda)</span></p>');
   expect(html).toContain("South bed 58 °F");
 });
