@@ -299,6 +299,9 @@ describe("plans", () => {
   });
 });
 
+/** A script of ours, by its file; it has nothing in it. */
+const OWN_SCRIPT = /<script src="\/[a-z]+\.js"(?: data-base="[^"<>]*")? defer=""><\/script>/g;
+
 describe("names that would be more than names", () => {
   const EVIL = "<script>alert(1)</script>";
   const TEXT = `garden: "${EVIL} Lane\\r\\nX-EVIL:1"
@@ -359,7 +362,8 @@ beds:
       } else {
         seen.pages += 1;
         seen.named += /&lt;script&gt;/i.test(text) ? 1 : 0;
-        expect(text, url).not.toMatch(/<script|<img src=x/i);
+        const strange = text.replace(OWN_SCRIPT, "");
+        expect(strange, url).not.toMatch(/<script|<img src=x/i);
         expect(answer.headers["content-security-policy"]).toContain("default-src 'none'");
       }
     }
