@@ -1,6 +1,6 @@
 import type { Crop } from "./facts.ts";
 import { commonPractice, HARVEST_DEFAULTS, inchRange, NO_LIMITS } from "./figures.ts";
-import { GREENS, sown, thinned } from "./mustards.ts";
+import { GREENS, MUSTARD, sown, thinned } from "./mustards.ts";
 
 /** Sown where they are to grow, and nowhere else. */
 const IN_PLACE = { ...GREENS, starts: ["seed outdoors"], indoors: null } as const;
@@ -43,15 +43,9 @@ export const KOMATSUNA: Crop = {
   limits: { ...NO_LIMITS, longDays: commonPractice({ hours: 14, aboveC: 20 }) },
   repeatEveryDays: commonPractice([14, 21]),
   harvest: {
-    ...HARVEST_DEFAULTS,
-    from: "sowing",
+    ...MUSTARD.harvest,
     days: commonPractice([35, 45]),
-    kind: "cut and come again",
-    cuts: { everyDays: commonPractice([12, 18]), times: commonPractice([2, 3]) },
     holdsDays: commonPractice(10),
-    verb: "Cut",
-    sign: "The leaves are a hand long.",
-    how: "Take outer leaves and leave the heart, or cut all of it two fingers up.",
   },
 };
 
