@@ -60,7 +60,7 @@ test("nothing that frost does not kill is drawn past the last day worth a harves
 test("a planting is ready only where the feed tells its harvest, unless the plan leaves that out", () => {
   const roll = drawnFor(23);
   let [ready, not] = [0, 0];
-  for (let i = 0; i < samples(25, 12); i++) {
+  for (let i = 0; i < samples(40, 24); i++) {
     const text = i < 4 ? (Object.values(GARDENS)[i + 2] ?? "") : anyPlan(roll);
     const sketch = sketchOf(text);
     for (const { planting, lives: own } of plantingsIn(sketch.year)) {
