@@ -35,11 +35,20 @@ export function setOf({ link }: Pick<GardenView, "link">): EventRange["set"] {
 
 const WEEK = 7;
 
+/** The events of today and of the two weeks from tomorrow on, by the set that the link's days are told by. */
+export function eventsSoon(view: GardenView): readonly Event[] {
+  const today = todayIn(view);
+  const range = { from: today, before: plus(today, 1 + 2 * WEEK), set: setOf(view) };
+  return eventsBetween(view.context.sql, range);
+}
+
 /** The next seven days and the seven after, from tomorrow on, the whole household's. */
-export function daysAhead(view: GardenView): readonly (readonly DayAhead[])[] {
+export function daysAhead(
+  view: GardenView,
+  soon: readonly Event[] = eventsSoon(view),
+): readonly (readonly DayAhead[])[] {
   const first = plus(todayIn(view), 1);
-  const range = { from: first, before: plus(first, 2 * WEEK), set: setOf(view) };
-  const events = chosenBetween(view, range, null);
+  const events = chosenFrom(view, soon, { set: setOf(view), person: null });
   const week = (from: Day) =>
     Array.from({ length: WEEK }, (_, i) => dayAhead(view, plus(from, i), events));
   return [week(first), week(plus(first, WEEK))];

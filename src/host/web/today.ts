@@ -6,7 +6,7 @@ import { zoneOf } from "../store/gardens.ts";
 import { cardsById } from "../store/tasks.ts";
 import { pageResponse } from "./answers.ts";
 import { bedsOfToday } from "./beds.ts";
-import { chosenBetween, daysAhead } from "./days-ahead.ts";
+import { chosenBetween, chosenFrom, daysAhead, eventsSoon, setOf } from "./days-ahead.ts";
 import { forecastOf } from "./forecast.ts";
 import {
   frameOf,
@@ -29,8 +29,9 @@ export const SAID = "said";
 export async function answerToday(gardenRequest: GardenRequest): Promise<Response> {
   await withYear(gardenRequest);
   const { base, link } = gardenRequest;
-  const { sections, waiting, answered } = jobsOfToday(gardenRequest);
-  const weeks = daysAhead(gardenRequest);
+  const soon = eventsSoon(gardenRequest);
+  const { sections, waiting, answered } = jobsOfToday(gardenRequest, soon);
+  const weeks = daysAhead(gardenRequest, soon);
   const isQuiet = weeks.every((days) => days.every(({ jobs }) => jobs.length === 0));
   const rest = isQuiet ? quietTime(gardenRequest) : null;
   const calendar =
@@ -39,7 +40,7 @@ export async function answerToday(gardenRequest: GardenRequest): Promise<Respons
       : { words: "Put it in my calendar", href: `${base}calendar` };
   const shown = {
     day: sayWeekday(todayIn(gardenRequest)),
-    notices: [...damageTold(gardenRequest), ...noticesOf(gardenRequest)],
+    notices: [...damageTold(gardenRequest), ...noticesOf(gardenRequest, soon)],
     lead: [...leadOf(gardenRequest, sections, answered), ...(rest ? [rest.words] : [])],
     ...{ sections: [...sections, ...waiting], answered, calendar, to: `${base}${SAID}` },
     beds: link.role === "reader" ? null : bedsOfToday(gardenRequest),
@@ -66,7 +67,10 @@ const NEAR_DAYS = 7;
 const isNotice = ({ kind }: Event) => kind === "warning" || kind === "away";
 
 /** Today's jobs by whose they are, what waits from earlier days, and what was answered too long ago to stand among them. */
-function jobsOfToday(view: GardenView): {
+function jobsOfToday(
+  view: GardenView,
+  soon: readonly Event[],
+): {
   readonly sections: readonly JobSection[];
   readonly waiting: readonly JobSection[];
   readonly answered: readonly JobShown[];
@@ -77,7 +81,7 @@ function jobsOfToday(view: GardenView): {
   const planned = own.filter((event) => !isNotice(event)).flatMap(({ tasks }) => tasks);
   const recent =
     link.role === "reader" ? [] : answeredSince(context.sql, context.now() - MS_PER_DAY);
-  const all = jobRows(view, [...new Set([...planned, ...openTasks(view), ...recent])]);
+  const all = jobRows(view, [...new Set([...planned, ...openTasks(view, soon), ...recent])]);
   const stays = ({ saidAt }: PlacedJob) => context.now() - saidAt < STAYS_MS;
   const isNear = ({ day }: PlacedJob) => day <= plus(today, NEAR_DAYS);
   const isShown = (placed: PlacedJob) =>
@@ -99,11 +103,9 @@ function jobsOfToday(view: GardenView): {
 }
 
 /** Work of earlier days that the household is still asked about, by its tasks. */
-function openTasks(view: GardenView): readonly string[] {
+function openTasks(view: GardenView, soon: readonly Event[]): readonly string[] {
   if (view.link.role === "reader") return [];
-  const today = todayIn(view);
-  const ahead = { from: today, before: plus(today, 15), set: "sessions" } as const;
-  return chosenBetween(view, ahead, view.link.person)
+  return chosenFrom(view, soon, { set: setOf(view), person: view.link.person })
     .filter(({ kind }) => kind === "open")
     .flatMap(({ tasks }) => tasks);
 }
@@ -208,12 +210,12 @@ function damageTold({ context, link }: GardenView): readonly Notice[] {
   });
 }
 
-function noticesOf(view: GardenView): readonly Notice[] {
+function noticesOf(view: GardenView, soon: readonly Event[]): readonly Notice[] {
   const today = todayIn(view);
   const { link, base } = view;
-  const set = link.role === "reader" ? "tasks" : "sessions";
-  const events = chosenBetween(view, { from: today, before: plus(today, 1), set }, link.person);
-  return events.filter(isNotice).map(({ title, text, readerText, categories }) => {
+  const events = soon.filter(({ day }) => day === today);
+  const own = chosenFrom(view, events, { set: setOf(view), person: link.person });
+  return own.filter(isNotice).map(({ title, text, readerText, categories }) => {
     const cold = categories.some((category) => COLD.has(category));
     return {
       ...{ title, text: link.role === "reader" ? readerText : text },

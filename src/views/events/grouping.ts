@@ -62,13 +62,13 @@ export function leadFirst(
   return lead ? [lead, ...ordered.filter((each) => each !== lead)] : [];
 }
 
-/** Tasks by a key of theirs, in the order of their first ones. */
-export function groupsBy<K>(
-  scheduled: readonly ScheduledTask[],
-  keyOf: (each: ScheduledTask) => K,
-): ReadonlyMap<K, EventTaskGroup> {
-  const groups = new Map<K, [ScheduledTask, ...ScheduledTask[]]>();
-  for (const each of scheduled) {
+/** Tasks, or other things, by a key of theirs, in the order of their first ones. */
+export function groupsBy<Each, K>(
+  all: readonly Each[],
+  keyOf: (each: Each) => K,
+): ReadonlyMap<K, readonly [Each, ...Each[]]> {
+  const groups = new Map<K, [Each, ...Each[]]>();
+  for (const each of all) {
     const key = keyOf(each);
     const known = groups.get(key);
     if (known) known.push(each);

@@ -16,6 +16,7 @@ import type {
   SeasonEnd,
   StartChance,
 } from "../../engine/index.ts";
+import { groupsBy } from "./grouping.ts";
 
 /** A bed's room in words: what is there, then the crops by their outcome; empty sections are left out. */
 export type RoomText = {
@@ -188,18 +189,6 @@ function linesByWording(
   return [...groupsBy(chances, wordingOf)].map(
     ([wording, all]) => `${capital(wording)}: ${waysText(all)}`,
   );
-}
-
-function groupsBy(
-  chances: readonly CropChance[],
-  wordingOf: (chance: CropChance) => string,
-): ReadonlyMap<string, readonly CropChance[]> {
-  const groups = new Map<string, CropChance[]>();
-  for (const chance of chances) {
-    const wording = wordingOf(chance);
-    groups.set(wording, [...(groups.get(wording) ?? []), chance]);
-  }
-  return groups;
 }
 
 function perennialLines(chances: readonly CropChance[]): readonly string[] {
